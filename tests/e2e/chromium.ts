@@ -1,0 +1,116 @@
+// Starts a stock Chromium with the built extension in it, and opens its real side panel.
+import { once } from 'node:events';
+import { resolve } from 'node:path';
+import puppeteer, { type Browser, type Page, type Target, type WebWorker } from 'puppeteer-core';
+import { program } from './browsers.ts';
+import { removeFolder, temporaryFolder } from './temporary.ts';
+
+export type ChromiumOptions = {
+  /** A profile folder to keep, for tests that kill the browser and start it again; otherwise a throw-away one. */
+  profile?: string;
+  /** More command line arguments, such as those of a fake microphone. */
+  args?: readonly string[];
+  /** Sound on: the driver mutes it by default. */
+  audible?: boolean;
+  /** Timers slowed in hidden windows as for a person: the driver switches that off by default. */
+  throttled?: boolean;
+  /** A window on the screen. */
+  headful?: boolean;
+};
+
+export type Chromium = {
+  browser: Browser;
+  worker: WebWorker;
+  extensionId: string;
+  /** Opens the real side panel by the toolbar button. It is about 360 px wide. */
+  openPanel: () => Promise<Page>;
+  /** Opens a page of the extension in a tab: at any size, and where a permission prompt can be shown. */
+  openTab: (path?: string, size?: { width: number; height: number }) => Promise<Page>;
+  /** Ends the browser as a power cut would. */
+  kill: () => Promise<void>;
+  close: () => Promise<void>;
+};
+
+/** As root, Chromium refuses its sandbox: these are flags of our tests only. The rest keeps it from calling home. */
+const quiet = ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking'];
+const quieter = ['--disable-component-update', '--disable-sync'];
+
+const muting = ['--mute-audio'];
+const unthrottling = [
+  '--disable-background-timer-throttling',
+  '--disable-backgrounding-occluded-windows',
+  '--disable-renderer-backgrounding',
+];
+
+export async function launchChromium(options: ChromiumOptions = {}): Promise<Chromium> {
+  const profile = options.profile ?? temporaryFolder();
+  const browser = await puppeteer.launch({
+    executablePath: program('chromium'),
+    headless: !options.headful,
+    pipe: true,
+    enableExtensions: [resolve('dist/chromium')],
+    userDataDir: profile,
+    args: [...quiet, ...quieter, ...(options.args ?? [])],
+    ignoreDefaultArgs: [...(options.audible ? muting : []), ...(options.throttled ? unthrottling : [])],
+    defaultViewport: null,
+  });
+  const target = await browser.waitForTarget(isOurWorker, { timeout: 15_000 });
+  const worker = await target.worker();
+  if (worker === null) throw new Error('The extension started no service worker.');
+  const extensionId = new URL(target.url()).host;
+
+  const clear = (): void => {
+    if (options.profile === undefined) removeFolder(profile);
+  };
+  return {
+    browser,
+    worker,
+    extensionId,
+    openPanel: () => openPanel(browser, worker, extensionId),
+    openTab: async (path = 'panel.html', size = { width: 360, height: 700 }) => {
+      const page = await browser.newPage();
+      await page.setViewport(size);
+      await page.goto(`chrome-extension://${extensionId}/${path}`);
+      return page;
+    },
+    kill: async () => {
+      await kill(browser);
+      clear();
+    },
+    close: async () => {
+      await browser.close();
+      clear();
+    },
+  };
+}
+
+function isOurWorker(target: Target): boolean {
+  return target.type() === 'service_worker' && target.url().startsWith('chrome-extension://');
+}
+
+async function openPanel(browser: Browser, worker: WebWorker, extensionId: string): Promise<Page> {
+  await worker.evaluate(async () => {
+    while (!(await chrome.sidePanel.getPanelBehavior()).openPanelOnActionClick) await new Promise((go) => setTimeout(go, 20));
+  });
+  const [web] = await browser.pages();
+  const extension = (await browser.extensions()).get(extensionId);
+  if (web === undefined || extension === undefined) throw new Error('There is no tab to open the panel from.');
+  await web.bringToFront();
+  const before = new Set(browser.targets());
+  await web.triggerExtensionAction(extension);
+  const target = await browser.waitForTarget((one) => !before.has(one) && one.url().endsWith('/panel.html'), {
+    timeout: 10_000,
+  });
+  const panel = await target.asPage();
+  // The panel slides in: until it has its width it cannot be clicked.
+  await panel.waitForFunction(() => innerWidth >= 300 && document.readyState === 'complete');
+  return panel;
+}
+
+async function kill(browser: Browser): Promise<void> {
+  const process_ = browser.process();
+  if (process_?.pid === undefined) throw new Error('The browser is not ours to kill.');
+  const ended = once(process_, 'exit');
+  process.kill(-process_.pid, 'SIGKILL');
+  await ended;
+}
