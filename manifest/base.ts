@@ -5,7 +5,7 @@ import packageJson from '../package.json' with { type: 'json' };
 /** Alt+Shift+S is among the keys both browsers really assign; Alt+Shift+A, B, C, N, P and R are silently left unassigned. */
 export const openingKey = { default: 'Alt+Shift+S' };
 
-export const toolbarButton = { default_title: '__MSG_open__', default_icon: { 16: 'icons/16.png', 32: 'icons/32.png' } };
+const toolbarButton = { default_title: '__MSG_open__', default_icon: { 16: 'icons/16.png', 32: 'icons/32.png' } };
 
 /** The panel can load only its own files and can send nothing anywhere. Images may be photographs that the person picked. */
 const contentPolicy = [

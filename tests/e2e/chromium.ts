@@ -1,8 +1,8 @@
 // Starts a stock Chromium with the built extension in it, and opens its real side panel.
-import { once } from 'node:events';
 import { resolve } from 'node:path';
 import puppeteer, { type Browser, type Page, type Target, type WebWorker } from 'puppeteer-core';
 import { program } from './browsers.ts';
+import { cutPower } from './power-cut.ts';
 import { removeFolder, temporaryFolder } from './temporary.ts';
 
 export type ChromiumOptions = {
@@ -31,9 +31,18 @@ export type Chromium = {
   close: () => Promise<void>;
 };
 
-/** As root, Chromium refuses its sandbox: these are flags of our tests only. The rest keeps it from calling home. */
-const quiet = ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking'];
-const quieter = ['--disable-component-update', '--disable-sync'];
+/** Chromium refuses to start its sandbox for root, who runs the tests in a container. */
+const sandbox = process.getuid?.() === 0 ? ['--no-sandbox'] : [];
+
+/** Nothing that calls home. */
+const quiet = [
+  '--disable-gpu',
+  '--disable-quic',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+  '--no-first-run',
+];
 
 const muting = ['--mute-audio'];
 const unthrottling = [
@@ -50,7 +59,7 @@ export async function launchChromium(options: ChromiumOptions = {}): Promise<Chr
     pipe: true,
     enableExtensions: [resolve('dist/chromium')],
     userDataDir: profile,
-    args: [...quiet, ...quieter, ...(options.args ?? [])],
+    args: [...sandbox, ...quiet, ...(options.args ?? [])],
     ignoreDefaultArgs: [...(options.audible ? muting : []), ...(options.throttled ? unthrottling : [])],
     defaultViewport: null,
   });
@@ -74,7 +83,7 @@ export async function launchChromium(options: ChromiumOptions = {}): Promise<Chr
       return page;
     },
     kill: async () => {
-      await kill(browser);
+      await cutPower(browser);
       clear();
     },
     close: async () => {
@@ -105,12 +114,4 @@ async function openPanel(browser: Browser, worker: WebWorker, extensionId: strin
   // The panel slides in: until it has its width it cannot be clicked.
   await panel.waitForFunction(() => innerWidth >= 300 && document.readyState === 'complete');
   return panel;
-}
-
-async function kill(browser: Browser): Promise<void> {
-  const process_ = browser.process();
-  if (process_?.pid === undefined) throw new Error('The browser is not ours to kill.');
-  const ended = once(process_, 'exit');
-  process.kill(-process_.pid, 'SIGKILL');
-  await ended;
 }

@@ -1,4 +1,4 @@
-// Looks at a page as a person would: at a width, in a theme, as a picture.
+// Looks at a page as a person would: in a theme, as a picture.
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'puppeteer-core';
@@ -11,10 +11,15 @@ export async function wear(page: Page, theme: Theme): Promise<void> {
   await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: theme }]);
 }
 
+/** The path of a picture's file, in a folder that exists. */
+export function pictureFile(name: string): `${string}.png` {
+  mkdirSync(folder, { recursive: true });
+  return `${join(folder, name)}.png`;
+}
+
 /** Saves the whole page as dist/screenshots/NAME.png and returns that path. */
 export async function picture(page: Page, name: string): Promise<string> {
-  mkdirSync(folder, { recursive: true });
-  const path = join(folder, `${name}.png`) as `${string}.png`;
+  const path = pictureFile(name);
   await page.screenshot({ path, fullPage: true });
   return path;
 }

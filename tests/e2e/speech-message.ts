@@ -7,9 +7,9 @@ export type SpeechMessage = {
   results?: readonly SpeechResult[];
 };
 
-export type SpeechResult = { final: boolean; alternatives: readonly SpeechAlternative[] };
+type SpeechResult = { final: boolean; alternatives: readonly SpeechAlternative[] };
 
-export type SpeechAlternative = { transcript: string; confidence: number };
+type SpeechAlternative = { transcript: string; confidence: number };
 
 export function speechMessage({ status = 0, results = [] }: SpeechMessage): Buffer {
   const body = Buffer.concat([numberField(1, status), ...results.map((result) => bytesField(2, resultBody(result)))]);

@@ -1,0 +1,64 @@
+// Runs every check, each even if one before it failed, and closes with a line that sums them.
+import { spawnSync } from 'node:child_process';
+import { readFileSync, rmSync } from 'node:fs';
+
+type Count = { passed: number; failed: number };
+type Stage = { name: string; run: () => Count };
+type VitestReport = { numPassedTests: number; numTotalTests: number };
+
+const stages: Stage[] = [
+  command('types', 'npm', 'run', 'types'),
+  command('lint', 'npm', 'run', 'lint'),
+  command('unused code', 'npm', 'run', 'unused'),
+  command('build', 'npm', 'run', 'build'),
+  command('size', 'npm', 'run', 'size'),
+  command('add-on lint', 'npm', 'run', 'lint:addon'),
+  vitest('unit tests', 'vitest.config.ts'),
+  vitest('end-to-end tests', 'vitest.e2e.config.ts'),
+];
+
+/** A stage that is one check: it passes or it fails. */
+function command(name: string, program: string, ...args: string[]): Stage {
+  return { name, run: () => (succeeds(program, args) ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 }) };
+}
+
+/** A stage of many tests. One that was skipped has not passed, so it counts as failed. */
+function vitest(name: string, config: string): Stage {
+  const file = `node_modules/.cache/${config}.json`;
+  return {
+    name,
+    run: () => {
+      rmSync(file, { force: true });
+      const args = ['run', '--config', config, '--reporter=default', '--reporter=json', `--outputFile.json=${file}`];
+      const green = succeeds('node_modules/.bin/vitest', args);
+      const { passed, failed } = read(file);
+      return { passed, failed: green ? failed : Math.max(1, failed) };
+    },
+  };
+}
+
+function succeeds(program: string, args: readonly string[]): boolean {
+  return spawnSync(program, args, { stdio: ['ignore', 'inherit', 'inherit'] }).status === 0;
+}
+
+function read(file: string): Count {
+  try {
+    const report = JSON.parse(readFileSync(file, 'utf8')) as VitestReport;
+    return { passed: report.numPassedTests, failed: report.numTotalTests - report.numPassedTests };
+  } catch {
+    return { passed: 0, failed: 1 };
+  }
+}
+
+const counts = stages.map(({ name, run }) => {
+  console.log(`\n=== ${name}`);
+  const count = run();
+  if (count.failed > 0) console.log(`=== ${name}: ${count.failed} failed`);
+  return { name, ...count };
+});
+const passed = counts.reduce((sum, count) => sum + count.passed, 0);
+const failed = counts.reduce((sum, count) => sum + count.failed, 0);
+console.log('');
+for (const count of counts) console.log(`${count.failed === 0 ? 'ok    ' : 'FAILED'} ${count.name}`);
+console.log(`${passed} passed, ${failed} failed`);
+process.exitCode = failed === 0 ? 0 : 1;
