@@ -17,6 +17,15 @@ test('the toolbar button opens the side panel with its heading, without accessib
   }
 });
 
+test('the browser really assigns the shortcut that opens the panel', async () => {
+  const chromium = await launchChromium();
+  onTestFinished(chromium.close);
+  const commands = await chromium.worker.evaluate(() => chrome.commands.getAll());
+  expect(commands.map(({ name, shortcut }) => ({ name, shortcut }))).toEqual([
+    { name: '_execute_action', shortcut: 'Alt+Shift+S' },
+  ]);
+});
+
 test('what was stored before the browser is killed is there when it starts again', async () => {
   const profile = temporaryFolder();
   onTestFinished(() => removeFolder(profile));

@@ -67,6 +67,10 @@ export async function launchChromium(options: ChromiumOptions = {}): Promise<Chr
   const worker = await target.worker();
   if (worker === null) throw new Error('The extension started no service worker.');
   const extensionId = new URL(target.url()).host;
+  // The background says it once, at its start: before that the toolbar button opens nothing.
+  await worker.evaluate(async () => {
+    while (!(await chrome.sidePanel.getPanelBehavior()).openPanelOnActionClick) await new Promise((go) => setTimeout(go, 20));
+  });
 
   const clear = (): void => {
     if (options.profile === undefined) removeFolder(profile);
@@ -75,7 +79,7 @@ export async function launchChromium(options: ChromiumOptions = {}): Promise<Chr
     browser,
     worker,
     extensionId,
-    openPanel: () => openPanel(browser, worker, extensionId),
+    openPanel: () => openPanel(browser, extensionId),
     openTab: async (path = 'panel.html', size = { width: 360, height: 700 }) => {
       const page = await browser.newPage();
       await page.setViewport(size);
@@ -97,10 +101,7 @@ function isOurWorker(target: Target): boolean {
   return target.type() === 'service_worker' && target.url().startsWith('chrome-extension://');
 }
 
-async function openPanel(browser: Browser, worker: WebWorker, extensionId: string): Promise<Page> {
-  await worker.evaluate(async () => {
-    while (!(await chrome.sidePanel.getPanelBehavior()).openPanelOnActionClick) await new Promise((go) => setTimeout(go, 20));
-  });
+async function openPanel(browser: Browser, extensionId: string): Promise<Page> {
   const [web] = await browser.pages();
   const extension = (await browser.extensions()).get(extensionId);
   if (web === undefined || extension === undefined) throw new Error('There is no tab to open the panel from.');
