@@ -1,0 +1,17 @@
+// One finished sweep as the logbook keeps it: what came out, and the whole journal behind it, so that every hold can be
+// looked at again long afterwards.
+import * as v from 'valibot';
+import { Moment } from '../units.ts';
+import { Journal } from '../sweep/event.ts';
+import { Outcome } from '../sweep/end/outcome.ts';
+import { Subject } from '../sweep/plan.ts';
+
+export const LogRecord = v.object({
+  id: v.pipe(v.string(), v.minLength(1)),
+  finished: Moment,
+  practice: v.boolean(),
+  subject: Subject,
+  outcome: Outcome,
+  journal: Journal,
+});
+export type LogRecord = v.InferOutput<typeof LogRecord>;

@@ -1,0 +1,90 @@
+// What the holds of one series say about the band: a posterior over every band that could be true, moved by one
+// reading at a time, and the plain questions the rest of the sweep asks of it.
+import type { Scale } from '../scale.ts';
+import type { Reading } from '../verdict.ts';
+import type { Steps } from '../../units.ts';
+import { bandModel, type BandModel } from './bandModel.ts';
+import { momentsOf, observe, startFrom, type Posterior } from './grid.ts';
+import { IN, outcomesOf } from './observation.ts';
+import { priorWeights, type Memory } from './prior.ts';
+
+export interface Belief {
+  readonly model: BandModel;
+  /** What was believed before the first hold of the series. */
+  readonly opening: Posterior;
+  readonly posterior: Posterior;
+}
+
+/** Bands less likely than this are dropped; a thousand of them would not move a probability by a tenth of a per cent. */
+const FLOOR = 1e-7;
+
+/** The belief before the first hold. */
+export function openBelief(scale: Scale, arrows: boolean, memory: Memory): Belief {
+  const model = bandModel(scale, arrows);
+  const opening = startFrom(priorWeights(model, memory));
+  return { model, opening, posterior: opening };
+}
+
+/** The belief after one more reading; `predictive` is the chance the old belief gave to it. */
+export function weigh(belief: Belief, value: Steps, reading: Reading): { belief: Belief; predictive: number } {
+  const { model } = belief;
+  const seen = outcomesOf(reading, model.arrows);
+  const { posterior, predictive } = observe(model, belief.posterior, stimulusOf(model, value), seen, FLOOR);
+  return { belief: { ...belief, posterior }, predictive };
+}
+
+/** Where a value stands in the list of values. */
+export const stimulusOf = (model: BandModel, value: Steps): number => (value - model.scale.min) / model.scale.step;
+
+/** P(in) of every value of the scale, lowest first. */
+export function chancesOfIn(belief: Belief): number[] {
+  const { model, posterior } = belief;
+  const n = posterior.which.length;
+  const rows = new Float64Array(model.outcomes * n);
+  return model.values.map((_, stimulus) => {
+    model.likelihoods(stimulus, posterior.which, rows);
+    let sum = 0;
+    for (let k = 0; k < n; k++) sum += posterior.mass[k]! * rows[IN * n + k]!;
+    return sum;
+  });
+}
+
+/** Mean and standard deviation of the centre, in corrections. */
+export function centreOf(belief: Belief): { mean: number; sd: number } {
+  const { mean, variance } = momentsOf(belief.posterior, belief.model.centre);
+  return { mean, sd: Math.sqrt(variance) };
+}
+
+/** Probability of a statement about a hypothesis. */
+export function chanceThat(belief: Belief, holds: (hypothesis: number) => boolean): number {
+  let sum = 0;
+  belief.posterior.which.forEach((hypothesis, k) => {
+    if (holds(hypothesis)) sum += belief.posterior.mass[k]!;
+  });
+  return sum;
+}
+
+/** The centre's probability on the grid of half-steps, lowest first: what the strip draws. */
+export function centreProfile(belief: Belief): { at: number; chance: number }[] {
+  const profile = new Map<number, number>();
+  belief.posterior.which.forEach((hypothesis, k) => {
+    const at = belief.model.centre[hypothesis]!;
+    profile.set(at, (profile.get(at) ?? 0) + belief.posterior.mass[k]!);
+  });
+  return [...profile].map(([at, chance]) => ({ at, chance })).sort((p, q) => p.at - q.at);
+}
+
+/** The shortest run of the centre's profile between equal tails that holds `share` of it. */
+export function centreInterval(belief: Belief, share = 0.95): { from: number; to: number } {
+  const profile = centreProfile(belief);
+  return { from: quantile(profile, (1 - share) / 2), to: quantile(profile, (1 + share) / 2) };
+}
+
+function quantile(profile: readonly { at: number; chance: number }[], share: number): number {
+  let below = 0;
+  for (const { at, chance } of profile) {
+    below += chance;
+    if (below >= share) return at;
+  }
+  return profile.at(-1)?.at ?? Number.NaN;
+}

@@ -1,0 +1,57 @@
+// What is known before the first hold. Widths follow a log-normal, centres a normal (common practice, no source);
+// the logbook may sharpen both, but a fifth of the mass always stays on the plain prior so that a wrong memory
+// can be overruled in a few holds.
+import * as v from 'valibot';
+import { halfRange } from '../scale.ts';
+import type { BandModel } from './bandModel.ts';
+
+/** One thing the logbook remembers of the centre: where it was, how far it may have moved (sd, steps), how much it counts. */
+export const RememberedCentre = v.object({
+  centre: v.number(),
+  sd: v.pipe(v.number(), v.minValue(0.5)),
+  weight: v.pipe(v.number(), v.minValue(0), v.maxValue(1)),
+});
+
+/** What the logbook brings to a sweep; an empty one leaves the plain prior alone. */
+export const Memory = v.object({
+  centres: v.array(RememberedCentre),
+  /** Median half-width of comparable lenses in steps, and the spread of its logarithm. */
+  halfWidth: v.nullable(v.object({ median: v.pipe(v.number(), v.minValue(0.25)), logSd: v.pipe(v.number(), v.minValue(0.1)) })),
+});
+export type Memory = v.InferOutput<typeof Memory>;
+
+export const NO_MEMORY: Memory = { centres: [], halfWidth: null };
+
+const CENTRE_SD = 0.4;
+const HALF_WIDTH_MEDIAN = 0.2;
+const HALF_WIDTH_LOG_SD = 0.6;
+const PLAIN_SHARE = 0.2;
+/** A body whose arrows point against its setting: rare, but cheaper to expect than to be misled by. */
+const REVERSED = 0.05;
+
+/** Relative weight of every hypothesis before the first hold. */
+export function priorWeights(model: BandModel, memory: Memory): Float64Array {
+  const half = halfRange(model.scale);
+  const width = memory.halfWidth ?? { median: HALF_WIDTH_MEDIAN * half, logSd: HALF_WIDTH_LOG_SD };
+  const wide = normalisedOver(model.halfWidth, (h) => Math.exp(-0.5 * ((Math.log(h / width.median)) / width.logSd) ** 2) / h);
+  const middle = (model.scale.min + model.scale.max) / 2;
+  const plain = normalisedOver(model.centre, bell(middle, CENTRE_SD * half * model.scale.step));
+  const trust = memory.centres.reduce((sum, { weight }) => sum + weight, 0);
+  const weights = plain.map((p) => p * (trust > 0 ? PLAIN_SHARE : 1));
+  for (const { centre, sd, weight } of memory.centres) {
+    const there = normalisedOver(model.centre, bell(centre, sd * model.scale.step));
+    for (let h = 0; h < weights.length; h++) weights[h]! += (1 - PLAIN_SHARE) * (weight / trust) * there[h]!;
+  }
+  return weights.map((weight, h) => {
+    const sense = model.arrows ? (model.reversed[h] === 1 ? REVERSED : 1 - REVERSED) : 1;
+    return weight * wide[h]! * sense;
+  });
+}
+
+const bell = (mean: number, sd: number) => (x: number) => Math.exp(-0.5 * ((x - mean) / sd) ** 2);
+
+function normalisedOver(points: Float64Array, density: (x: number) => number): Float64Array {
+  const weights = points.map(density);
+  const sum = weights.reduce((total, weight) => total + weight, 0);
+  return weights.map((weight) => weight / sum);
+}

@@ -1,0 +1,55 @@
+// What the reducer asks of the world, as data: keep this event, sound this tone, say this, wake me then. The panel
+// carries the effects out one after another, so that an event is on disk before anything is said about it.
+import type { Seconds, Steps } from '../units.ts';
+import type { Drift } from './end/drift.ts';
+import type { Outcome } from './end/outcome.ts';
+import type { SweepEvent } from './event.ts';
+import type { Hold } from './hold.ts';
+import type { Suggestion } from './next/suggestion.ts';
+
+/** The tones: the half-press may begin, the time is up, it was noted, it was refused, and the count-in. */
+export type Tone = 'begin' | 'end' | 'noted' | 'refused' | 'count';
+
+/** What is said, and shown to those who do not hear it. The words are found by the voice folder. */
+export type Prompt =
+  | { readonly say: 'opening'; readonly next: Suggestion }
+  | { readonly say: 'next'; readonly noted: Hold | null; readonly next: Suggestion }
+  | { readonly say: 'too early'; readonly left: Seconds }
+  | { readonly say: 'did it hold'; readonly value: Steps }
+  | { readonly say: 'hold again'; readonly value: Steps; readonly why: 'unanswered' | 'cut off' }
+  | { readonly say: 'offer'; readonly noted: Hold | null; readonly outcome: Outcome }
+  | { readonly say: 'check focus'; readonly drift: Drift }
+  | { readonly say: 'fresh series'; readonly next: Suggestion }
+  | { readonly say: 'undone'; readonly next: Suggestion }
+  | { readonly say: 'nothing to undo' }
+  | { readonly say: 'paused' }
+  | { readonly say: 'outcome'; readonly outcome: Outcome }
+  | { readonly say: 'not now'; readonly why: NotNow };
+
+/** Why an input was not taken. */
+export type NotNow =
+  | 'hold first'
+  | 'hold under way'
+  | 'answer first'
+  | 'off the scale'
+  | 'paused'
+  | 'not paused'
+  | 'finished'
+  | 'no arrows'
+  | 'check focus first'
+  | 'nothing to check'
+  | 'not offered';
+
+/** Clocks the sweep may set; each kind runs once at a time, and a new phase clears the others. */
+export type Alarm = 'hold time' | 'answer' | 'dial';
+
+export type Effect =
+  /** Put the event on disk and wait until it is there. */
+  | { readonly do: 'keep'; readonly event: SweepEvent }
+  /** `after`: how long from now, zero for at once. */
+  | { readonly do: 'sound'; readonly tone: Tone; readonly after: Seconds }
+  | { readonly do: 'say'; readonly prompt: Prompt }
+  | { readonly do: 'wake'; readonly alarm: Alarm; readonly after: Seconds }
+  | { readonly do: 'clear alarms' }
+  /** The sweep is over: put it into the logbook. */
+  | { readonly do: 'record'; readonly outcome: Outcome };

@@ -1,0 +1,54 @@
+// When a sweep may end, by the care the person chose. Quick asks only for a sure centre; standard also wants both
+// ends seen; thorough wants both settled. A limit of the scale stands for an end that cannot be seen.
+import * as v from 'valibot';
+import { chanceThat, chancesOfIn, type Belief } from '../belief/belief.ts';
+import { surestValue } from './confidence.ts';
+import { endsOf, type End, type Ends, type HeldValue } from './ends.ts';
+
+export const Care = v.picklist(['quick', 'standard', 'thorough']);
+export type Care = v.InferOutput<typeof Care>;
+
+/** Belief within one step that counts as a sure centre. */
+export const SURE = 0.95;
+/** Belief in a band that lies wholly past a limit, and the chance of a steady light below which nothing holds. */
+const BEYOND = 0.9;
+const NOTHING_BELOW = 0.25;
+const NOTHING_AFTER = 10;
+
+/** Why the sweep may end, or what is still wanted. */
+export type Readiness =
+  | { readonly ready: false; readonly wanted: 'centre' | 'ends'; readonly ends: Ends | null }
+  | { readonly ready: true; readonly as: 'band' | 'past the limit'; readonly ends: Ends | null }
+  | { readonly ready: true; readonly as: 'beyond the scale'; readonly side: 'above' | 'below' }
+  | { readonly ready: true; readonly as: 'nothing held' };
+
+/** Judges whether the holds so far are enough for this care. */
+export function readiness(belief: Belief, holds: readonly HeldValue[], care: Care): Readiness {
+  const ends = endsOf(belief, holds);
+  const off = beyondTheScale(belief);
+  if (off) return { ready: true, as: 'beyond the scale', side: off };
+  if (ends && pastTheLimit(ends)) return { ready: true, as: 'past the limit', ends };
+  if (holds.length >= NOTHING_AFTER && holds.every((hold) => hold.counts === 'out') && darkAllOver(belief)) {
+    return { ready: true, as: 'nothing held' };
+  }
+  if (surestValue(belief).within < SURE) return { ready: false, wanted: 'centre', ends };
+  if (care === 'quick') return { ready: true, as: 'band', ends };
+  const enough = (end: End) => end.known === 'settled' || (care === 'standard' && end.known === 'seen');
+  if (ends && enough(ends.low) && enough(ends.high)) return { ready: true, as: 'band', ends };
+  return { ready: false, wanted: 'ends', ends };
+}
+
+function pastTheLimit({ low, high }: Ends): boolean {
+  const visible = (end: End) => end.known === 'seen' || end.known === 'settled';
+  const past = (end: End) => end.known === 'past';
+  return (past(low) && (past(high) || visible(high))) || (past(high) && visible(low));
+}
+
+function beyondTheScale(belief: Belief): 'above' | 'below' | null {
+  const { scale, low, high } = belief.model;
+  if (chanceThat(belief, (h) => low[h]! > scale.max) >= BEYOND) return 'above';
+  if (chanceThat(belief, (h) => high[h]! < scale.min) >= BEYOND) return 'below';
+  return null;
+}
+
+const darkAllOver = (belief: Belief): boolean => chancesOfIn(belief).every((chance) => chance < NOTHING_BELOW);

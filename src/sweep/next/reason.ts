@@ -1,0 +1,47 @@
+// Why a value is suggested, as data; the words are found by the voice folder.
+import type { Hold } from '../hold.ts';
+import type { Light } from '../verdict.ts';
+import type { Steps } from '../../units.ts';
+import type { Standing } from './suggestion.ts';
+
+/** A value already held, and its light. */
+export interface Landmark {
+  readonly value: Steps;
+  readonly light: Light;
+  readonly counts: 'in' | 'out';
+}
+
+export type Reason =
+  | { readonly because: 'start'; readonly from: 'middle' | 'memory' }
+  /** Between the nearest held values on both sides. */
+  | { readonly because: 'between'; readonly below: Landmark; readonly above: Landmark }
+  /** Past everything held on that side. */
+  | { readonly because: 'beyond'; readonly of: Landmark; readonly side: 'above' | 'below' }
+  /** Held before; once more makes it surer. */
+  | { readonly because: 'surer'; readonly of: Landmark }
+  /** The last reading there was hardly to be expected. */
+  | { readonly because: 'again'; readonly value: Steps }
+  /** To show an end of the band: the last value that holds, or the next one out. */
+  | { readonly because: 'end'; readonly side: 'low' | 'high'; readonly part: 'last' | 'next' }
+  /** The person set it. */
+  | { readonly because: 'yours' };
+
+/** The reason for a value that the search chose. */
+export function reasonFor(value: Steps, { holds, belief }: Pick<Standing, 'holds' | 'belief'>): Reason {
+  const middle = (belief.model.scale.min + belief.model.scale.max) / 2;
+  if (holds.length === 0) return { because: 'start', from: value === middle ? 'middle' : 'memory' };
+  const same = holds.findLast((hold) => hold.value === value);
+  if (same) return { because: 'surer', of: landmark(same) };
+  const below = nearest(holds.filter((hold) => hold.value < value), (hold) => -hold.value);
+  const above = nearest(holds.filter((hold) => hold.value > value), (hold) => hold.value);
+  if (below && above) return { because: 'between', below: landmark(below), above: landmark(above) };
+  if (below) return { because: 'beyond', of: landmark(below), side: 'above' };
+  return above ? { because: 'beyond', of: landmark(above), side: 'below' } : { because: 'start', from: 'middle' };
+}
+
+const landmark = ({ value, verdict, reading }: Hold): Landmark => ({ value, light: verdict.light, counts: reading.counts });
+
+/** The latest hold of the value that comes first by `rank`. */
+function nearest(holds: readonly Hold[], rank: (hold: Hold) => number): Hold | undefined {
+  return holds.reduce<Hold | undefined>((best, hold) => (best && rank(best) < rank(hold) ? best : hold), undefined);
+}

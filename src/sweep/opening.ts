@@ -1,0 +1,19 @@
+// How a sweep opens, and how a series opens within it: what is believed before the first hold, and where it starts.
+import { openBelief } from './belief/belief.ts';
+import type { Opened } from './event.ts';
+import type { Plan } from './plan.ts';
+import { say, taken, type Step } from './step.ts';
+import { dial, look } from './turn.ts';
+
+/** The first state of a sweep, from the event that opens its journal. */
+export function open(opened: Opened): Step {
+  const { id, plan } = opened;
+  const belief = openingBelief(plan);
+  const blank = { id, plan, holds: [], spent: [], belief, dialled: plan.start, skipped: [], trustedUpTo: 0, journal: [] };
+  const { next } = look(blank);
+  const { state, effects } = dial(blank, next, say({ say: 'opening', next }));
+  return taken(state, opened, effects);
+}
+
+/** The belief a series starts from: what the logbook remembers, or the plain prior. */
+export const openingBelief = (plan: Plan) => openBelief(plan.scale, plan.arrows !== 'absent', plan.memory);

@@ -1,0 +1,55 @@
+// What is fixed when a sweep opens: whose correction is sought, on which scale, and how the person wants to work.
+// It is stored whole with the journal, so a record can be read long after kit and settings have changed.
+import * as v from 'valibot';
+import { Millimetres, Steps, seconds, type Seconds } from '../units.ts';
+import { Memory } from './belief/prior.ts';
+import { Care } from './end/care.ts';
+import { Scale } from './scale.ts';
+import { ArrowDisplay } from './verdict.ts';
+
+const secondsFrom = (least: number, most: number) =>
+  v.pipe(v.number(), v.minValue(least), v.maxValue(most), v.brand('Seconds'));
+
+/** `fewest`: the value that tells most for the time. `outward`: one value at a time, to watch the light change. */
+export const Order = v.picklist(['fewest', 'outward']);
+export type Order = v.InferOutput<typeof Order>;
+
+/** `own`: a press or a word begins each hold. `counted`: the panel counts in after the time to dial. */
+export const Pace = v.variant('set', [
+  v.object({ set: v.literal('own') }),
+  v.object({ set: v.literal('counted'), toDial: secondsFrom(2, 30) }),
+]);
+export type Pace = v.InferOutput<typeof Pace>;
+
+/** The hold time in use: five seconds is common practice, no source; three to fifteen may be set. */
+export const HoldTime = secondsFrom(3, 15);
+export const USUAL_HOLD_TIME: Seconds = seconds(5);
+
+/** How the person wants to work; the same for every sweep until they change it. */
+export const Manner = v.object({ care: Care, order: Order, pace: Pace, holdTime: HoldTime });
+export type Manner = v.InferOutput<typeof Manner>;
+
+export const USUAL_MANNER: Manner = { care: 'standard', order: 'fewest', pace: { set: 'own' }, holdTime: USUAL_HOLD_TIME };
+
+/** Whose correction this is, in the person's own words, as they stood when the sweep opened. */
+export const Subject = v.object({
+  situation: v.string(),
+  body: v.string(),
+  lens: v.string(),
+  focalLength: Millimetres,
+  distance: Millimetres,
+});
+export type Subject = v.InferOutput<typeof Subject>;
+
+export const Plan = v.object({
+  subject: Subject,
+  scale: Scale,
+  arrows: ArrowDisplay,
+  manner: Manner,
+  memory: Memory,
+  /** The value the body is set to when the sweep opens. */
+  start: Steps,
+  /** Real kit, or the practice camera. */
+  practice: v.boolean(),
+});
+export type Plan = v.InferOutput<typeof Plan>;

@@ -1,0 +1,47 @@
+// The whole numbers a body lets one dial in. Everything that steps, clamps or lists corrections asks here,
+// so that a body with a shorter or a coarser scale needs no other code.
+import * as v from 'valibot';
+import { Steps, steps } from '../units.ts';
+
+/** A body's corrections: from `min` to `max` in strides of `step`; 0 need not be in the middle. */
+export const Scale = v.pipe(
+  v.object({ min: Steps, max: Steps, step: v.pipe(v.number(), v.integer(), v.minValue(1)) }),
+  v.check((scale) => scale.max - scale.min >= 2 * scale.step, 'The scale must have at least three values.'),
+  v.check((scale) => (scale.max - scale.min) % scale.step === 0, 'The step must divide the scale evenly.'),
+);
+export type Scale = v.InferOutput<typeof Scale>;
+
+/** The scale most bodies have (common practice, no source). */
+export const USUAL_SCALE: Scale = { min: steps(-20), max: steps(20), step: 1 };
+
+/** Every correction on the scale, lowest first. */
+export function valuesOf(scale: Scale): Steps[] {
+  const count = Math.round((scale.max - scale.min) / scale.step) + 1;
+  return Array.from({ length: count }, (_, index) => steps(scale.min + index * scale.step));
+}
+
+/** Half the scale's length, in steps of the scale: the yardstick of the priors. */
+export const halfRange = (scale: Scale): number => (scale.max - scale.min) / (2 * scale.step);
+
+/** True when the body can be set to this value. */
+export const isOnScale = (scale: Scale, value: number): value is Steps =>
+  value >= scale.min && value <= scale.max && (value - scale.min) % scale.step === 0;
+
+/** The value of the scale nearest to any number. */
+export function nearestOn(scale: Scale, value: number): Steps {
+  const index = Math.round((value - scale.min) / scale.step);
+  const last = (scale.max - scale.min) / scale.step;
+  return steps(scale.min + Math.min(last, Math.max(0, index)) * scale.step);
+}
+
+/** The next value up or down, or null at the limit. */
+export function neighbour(scale: Scale, value: Steps, direction: 1 | -1): Steps | null {
+  const next = value + direction * scale.step;
+  return isOnScale(scale, next) ? next : null;
+}
+
+/** A correction as it is written: always with its sign, and a true minus. */
+export function writeSteps(value: number): string {
+  if (value === 0) return '0';
+  return value > 0 ? `+${value}` : `\u2212${Math.abs(value)}`;
+}

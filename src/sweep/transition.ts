@@ -1,0 +1,53 @@
+// One event in, the next state and its effects out. Pure: time is in the event, nothing is read from outside, and the
+// same journal always adds up to the same state. An event that makes no sense in the present phase changes nothing
+// and says why.
+import { checked, chose, cutOff, finished, paused, resumed, skipped, wentOn } from './aside.ts';
+import type { Journal, Opened, SweepEvent } from './event.ts';
+import { began, judged, ran, unanswered } from './holding.ts';
+import { open } from './opening.ts';
+import type { SweepState } from './state.ts';
+import { ignored, type Step } from './step.ts';
+import { amended, undid } from './undo.ts';
+
+/** Moves a sweep by one event. */
+export function transition(state: SweepState, event: SweepEvent): Step {
+  switch (event.did) {
+    case 'opened':
+      return ignored(state);
+    case 'began':
+      return began(state, event);
+    case 'ran':
+      return ran(state, event);
+    case 'judged':
+      return judged(state, event);
+    case 'amended':
+      return amended(state, event, addUp, judged);
+    case 'unanswered':
+      return unanswered(state, event);
+    case 'chose':
+      return chose(state, event);
+    case 'skipped':
+      return skipped(state, event);
+    case 'undid':
+      return undid(state, event, addUp);
+    case 'paused':
+      return paused(state, event);
+    case 'resumed':
+      return resumed(state, event);
+    case 'cut off':
+      return cutOff(state, event);
+    case 'checked':
+      return checked(state, event);
+    case 'went on':
+      return wentOn(state, event);
+    case 'finished':
+      return finished(state, event);
+  }
+}
+
+/** The state a journal adds up to. */
+export const addUp = ([opened, ...rest]: readonly [Opened, ...SweepEvent[]]): SweepState =>
+  rest.reduce((state, event) => transition(state, event).state, open(opened).state);
+
+/** The state of a stored journal, whose first event is known to open it. */
+export const replay = (journal: Journal): SweepState => addUp(journal as [Opened, ...SweepEvent[]]);

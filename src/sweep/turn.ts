@@ -1,0 +1,60 @@
+// What comes after a verdict: on to the next value, an offer to finish, or a question about the focus. Everything that
+// changes what is known ends here, so the three are judged in one place.
+import { readiness } from './end/care.ts';
+import { driftOf, STRONG } from './end/drift.ts';
+import { outcomeOf } from './end/outcome.ts';
+import type { Effect } from './effect.ts';
+import type { Hold } from './hold.ts';
+import { suggest, type Suggestion } from './next/suggestion.ts';
+import type { Phase, SweepState } from './state.ts';
+import { say, sound, wake } from './step.ts';
+import { seconds, type Moment } from '../units.ts';
+
+/** A state and what it asks for, before the event that led to it joins the journal. */
+export interface Turn {
+  readonly state: SweepState;
+  readonly effects: readonly Effect[];
+}
+
+/** Everything of a state but where it stands in the loop. */
+export type Known = Omit<SweepState, 'phase'>;
+
+/** Judges the holds so far and enters the phase that follows; `noted` is the hold just judged, to be read back. */
+export function turn(state: Known, at: Moment, noted: Hold | null): Turn {
+  const drift = driftOf(state.belief, state.holds, state.trustedUpTo);
+  const { ready, next } = look(state);
+  if (drift && drift.bayesFactor > STRONG) {
+    return enter(state, { name: 'checking', drift, next }, [say({ say: 'check focus', drift })]);
+  }
+  if (ready) {
+    const outcome = currentOutcome(state, at);
+    return enter(state, { name: 'offered', outcome, next }, [say({ say: 'offer', noted, outcome })]);
+  }
+  return dial(state, next, say({ say: 'next', noted, next }));
+}
+
+/** Asks for a value to be dialled in; with a counted pace the hold begins by itself when the time to dial is over. */
+export const dial = (state: Known, next: Suggestion, prompt: Effect): Turn =>
+  enter(state, { name: 'dialling', next }, [prompt, ...countIn(state)]);
+
+/** Is the care met, and which value would be held next? */
+export function look({ belief, holds, plan, dialled, skipped }: Known): { ready: boolean; next: Suggestion } {
+  const { care, order, holdTime } = plan.manner;
+  const held = holds.map(({ value, reading }) => ({ value, counts: reading.counts }));
+  const enough = readiness(belief, held, care);
+  const next = suggest({ belief, holds, readiness: enough, care, order, dialled, holdTime, skipped });
+  return { ready: enough.ready, next };
+}
+
+/** What would come out if the sweep ended at this moment. */
+export const currentOutcome = ({ belief, holds, spent, journal }: Known, at: Moment) =>
+  outcomeOf(belief, holds, spent.length, journal[0]?.at ?? at, at);
+
+export const enter = (state: Known, phase: Phase, effects: readonly Effect[]): Turn => ({ state: { ...state, phase }, effects });
+
+function countIn({ plan }: Known): Effect[] {
+  const { pace } = plan.manner;
+  if (pace.set === 'own') return [];
+  const ticks = [3, 2, 1].filter((before) => before < pace.toDial);
+  return [...ticks.map((before) => sound('count', seconds(pace.toDial - before))), wake('dial', pace.toDial)];
+}

@@ -1,0 +1,39 @@
+// Taking back the last thing the person did, and telling the arrows of a hold after its light. Both rewrite the end of
+// the standing journal and add it up again; the journal on disk keeps everything as it happened.
+import type { Opened, SweepEvent } from './event.ts';
+import type { SweepState } from './state.ts';
+import { refused, say, sound, type Step } from './step.ts';
+
+type Did<Name extends SweepEvent['did']> = Extract<SweepEvent, { did: Name }>;
+type AddUp = (journal: readonly [Opened, ...SweepEvent[]]) => SweepState;
+
+/** What a person may take back; the rest is clockwork that goes with it. */
+const TAKEN_BACK: readonly SweepEvent['did'][] = ['began', 'judged', 'chose', 'skipped', 'checked', 'went on', 'finished', 'paused'];
+
+/** Takes back the last verdict or choice, or drops the hold under way. */
+export function undid(state: SweepState, event: Did<'undid'>, addUp: AddUp): Step {
+  const last = state.journal.findLastIndex(({ did }) => TAKEN_BACK.includes(did));
+  if (last < 0) return { state, effects: [sound('refused'), say({ say: 'nothing to undo' })] };
+  const before = addUp(upTo(state, state.journal[last]?.did === 'judged' ? beginningOf(state, last) : last));
+  const effects = 'next' in before.phase ? [say({ say: 'undone', next: before.phase.next })] : [];
+  return { state: before, effects: [{ do: 'keep', event }, { do: 'clear alarms' }, ...effects] };
+}
+
+/** Tells the arrows of the hold just judged: its verdict is judged again with them. */
+export function amended(state: SweepState, event: Did<'amended'>, addUp: AddUp, judge: (before: SweepState, verdict: Did<'judged'>) => Step): Step {
+  const last = state.journal.at(-1);
+  if (state.plan.arrows === 'absent') return refused(state, 'no arrows');
+  if (last?.did !== 'judged') return refused(state, 'hold first');
+  const before = addUp(upTo(state, state.journal.length - 1));
+  const again = judge(before, { ...last, verdict: { ...last.verdict, arrows: event.arrows } });
+  return { state: again.state, effects: again.effects.map((effect) => (effect.do === 'keep' ? { do: 'keep', event } : effect)) };
+}
+
+/** Where the hold that was judged at `last` began. */
+const beginningOf = ({ journal }: SweepState, last: number): number =>
+  journal.findLastIndex(({ did }, index) => did === 'began' && index < last);
+
+function upTo({ journal }: SweepState, end: number): [Opened, ...SweepEvent[]] {
+  const [opened, ...rest] = journal.slice(0, Math.max(1, end));
+  return [opened as Opened, ...rest];
+}
