@@ -9,6 +9,7 @@ import { Subject } from '../sweep/plan.ts';
 export const LogRecord = v.object({
   id: v.pipe(v.string(), v.minLength(1)),
   finished: Moment,
+  /** Measured on the practice camera: kept apart from what is entered in a real body. */
   practice: v.boolean(),
   subject: Subject,
   outcome: Outcome,

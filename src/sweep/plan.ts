@@ -49,7 +49,7 @@ export const Plan = v.object({
   memory: Memory,
   /** The value the body is set to when the sweep opens. */
   start: Steps,
-  /** Real kit, or the practice camera. */
-  practice: v.boolean(),
+  /** Null with real kit; with the practice camera, the seed that its band and its light come from. */
+  practice: v.nullable(v.object({ seed: v.pipe(v.number(), v.integer(), v.minValue(0)) })),
 });
 export type Plan = v.InferOutput<typeof Plan>;
