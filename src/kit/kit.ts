@@ -1,7 +1,7 @@
 // What a person owns and measures: bodies, lenses, and the situations that one sweep each is about. Names are the
 // person's own words; every sentence here is shown to them where a field does not fit.
 import * as v from 'valibot';
-import { Millimetres } from '../units.ts';
+import type { Millimetres } from '../units.ts';
 import { Scale } from '../sweep/scale.ts';
 import { ArrowDisplay } from '../sweep/verdict.ts';
 

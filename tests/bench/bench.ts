@@ -1,0 +1,39 @@
+// The bench: what the methods cost and give, on simulated people and cameras, in one run. Ratios are compared within the
+// run, so a slow machine changes nothing but the time it takes. Exit 1 where a bound is missed.
+//   npm run bench [-- --only NAME] [--json FILE] [--data FOLDER]
+import { writeFileSync } from 'node:fs';
+import { parseArgs } from 'node:util';
+import { isMet, type Family, type Figure } from './figure.ts';
+
+const families: readonly Family[] = [];
+
+const { values } = parseArgs({ options: { only: { type: 'string' }, json: { type: 'string' }, data: { type: 'string' } } });
+const chosen = families.filter(({ name }) => values.only === undefined || name === values.only);
+if (chosen.length === 0) {
+  console.error(`No family is called ${values.only}. There are: ${families.map(({ name }) => name).join(', ')}.`);
+  process.exit(2);
+}
+
+const all: (Figure & { family: string; holds: boolean })[] = [];
+for (const family of chosen) {
+  console.log(`\n${family.name}`);
+  const figures = await family.run({ data: values.data ?? null, tell: (sentence) => console.log(`  … ${sentence}`) });
+  for (const figure of figures) {
+    const holds = isMet(figure);
+    all.push({ ...figure, family: family.name, holds });
+    console.log(`  ${holds ? ' ' : '✗'} ${figure.name}: ${shownNumber(figure.value)}${boundInWords(figure)}`);
+  }
+}
+if (values.json !== undefined) writeFileSync(values.json, `${JSON.stringify(all, null, 2)}\n`);
+const missed = all.filter(({ holds }) => !holds).length;
+console.log(`\n${all.length - missed} figures hold, ${missed} missed`);
+process.exitCode = missed > 0 ? 1 : 0;
+
+function shownNumber(value: number): string {
+  return Number.isInteger(value) ? String(value) : value.toPrecision(4);
+}
+
+function boundInWords({ bound }: Figure): string {
+  if (bound === null) return '';
+  return 'most' in bound ? `  (at most ${bound.most})` : `  (at least ${bound.least})`;
+}
