@@ -8,7 +8,7 @@ import { NO_MEMORY } from '../../src/sweep/belief/prior.ts';
 import { USUAL_MANNER, type Plan } from '../../src/sweep/plan.ts';
 import { USUAL_SCALE } from '../../src/sweep/scale.ts';
 import { transition } from '../../src/sweep/transition.ts';
-import { Arrows, Light } from '../../src/sweep/verdict.ts';
+import { Arrows, type Light } from '../../src/sweep/verdict.ts';
 import { millimetres, moment, seconds, steps } from '../../src/units.ts';
 
 const holdTimes = fc.integer({ min: 3, max: 15 }).map(seconds);
