@@ -1,6 +1,7 @@
 // Everything a person can tell a sweep, in plain words, whichever way it came: a spoken word, a key, the one switch, the
-// pointer. What it means is decided in meaning.ts; here is only its shape.
-import type { By } from './event.ts';
+// pointer; and what it can come to. meaning.ts decides which.
+import type { NotNow } from './effect.ts';
+import type { By, SweepEvent } from './event.ts';
 import type { Phase } from './state.ts';
 import type { Arrows, Verdict } from './verdict.ts';
 import type { Moment, Steps } from '../units.ts';
@@ -36,6 +37,15 @@ export type Input =
   | ({ readonly told: 'set'; readonly value: Steps } & How)
   /** `during`, `downAt`: the phase and the moment when the switch went down. */
   | { readonly told: 'press'; readonly press: Press; readonly during: Phase['name']; readonly downAt: Moment };
+
+/** What an input comes to. */
+export type Meaning =
+  | { readonly means: 'events'; readonly events: readonly SweepEvent[] }
+  | { readonly means: 'not now'; readonly why: NotNow }
+  /** Say the last prompt again; say what is understood now. The sweep itself does not change. */
+  | { readonly means: 'repeat' | 'help' }
+  /** A press that has no meaning any more, because the hold it was about is over. */
+  | { readonly means: 'nothing' };
 
 /** The taught words. Each stands for one thing a person can tell, also where it comes by key or by button. */
 export const WORDS = [

@@ -16,17 +16,17 @@ export function understood({ phase, plan, journal }: SweepState): Understood {
   const arrows = plan.arrows !== 'absent';
   const lights = ['solid', 'delayed', 'flicker', 'nothing'] as const;
   const signs = arrows ? (['left', 'right', 'balanced', 'lopsided'] as const) : [];
+  /** Right after a verdict the arrows may still be told. */
+  const complete = journal.at(-1)?.did === 'judged' ? signs : [];
   switch (phase.name) {
-    case 'dialling': {
-      const amending = journal.at(-1)?.did === 'judged' ? signs : [];
+    case 'dialling':
       return {
-        words: ['holding', ...amending, 'set', 'skip', 'undo', 'repeat', 'pause', 'finish', 'help'],
+        words: ['holding', ...complete, 'set', 'skip', 'undo', 'repeat', 'pause', 'finish', 'help'],
         presses: [
           { press: 'short', means: 'holding' },
           { press: 'long', means: 'undo' },
         ],
       };
-    }
     case 'holding':
       return {
         words: [...lights, ...signs, 'undo', 'repeat', 'pause', 'finish', 'help'],
@@ -46,7 +46,7 @@ export function understood({ phase, plan, journal }: SweepState): Understood {
       };
     case 'offered':
       return {
-        words: ['accept', 'go on', 'set', 'skip', 'undo', 'repeat', 'pause', 'help'],
+        words: ['accept', 'go on', ...complete, 'set', 'skip', 'undo', 'repeat', 'pause', 'help'],
         presses: [
           { press: 'short', means: 'accept' },
           { press: 'long', means: 'go on' },
