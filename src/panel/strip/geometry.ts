@@ -28,7 +28,7 @@ export interface StripLayout {
   readonly ruler: { readonly y: number; readonly height: number };
   readonly ticks: readonly { readonly x: number; readonly major: boolean }[];
   readonly labels: readonly Label[];
-  /** Path of the hill, from its left foot to its right, open at the bottom. */
+  /** Path of the hill, from the left end of the ruler to its right end. */
   readonly hill: string;
   readonly marks: readonly DrawnMark[];
   readonly cursor: (Label & { readonly left: number; readonly width: number }) | null;
@@ -125,10 +125,10 @@ function hillOf({ profile, scale }: StripMatter, window: Window, xOf: (value: nu
   const peak = Math.max(...smooth.map(({ chance }) => chance));
   const spacing = profile.length > 1 ? ((profile.at(-1)?.at ?? 0) - (profile[0]?.at ?? 0)) / (profile.length - 1) : scale.step;
   const height = Math.min(1, Math.sqrt((peak * scale.step) / spacing)) * (HILL - 2);
-  const points = smooth.filter(({ at }) => at >= window.from && at <= window.to);
-  return points
-    .map(({ at, chance }, index) => `${index === 0 ? 'M' : 'L'}${round(xOf(at))} ${round(HILL - (chance / peak) * height)}`)
-    .join('');
+  const line = smooth
+    .filter(({ at }) => at >= window.from && at <= window.to)
+    .map(({ at, chance }) => `L${round(xOf(at))} ${round(HILL - (chance / peak) * height)}`);
+  return `M${round(xOf(window.from))} ${HILL}${line.join('')}L${round(xOf(window.to))} ${HILL}`;
 }
 
 function locatorOf({ scale, holds }: StripMatter, window: Window, width: number, inset: number, y: number): Locator {
