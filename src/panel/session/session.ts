@@ -3,6 +3,8 @@
 import type { ReadonlySignal } from '@preact/signals';
 import type { Kit } from '../../kit/kit.ts';
 import type { LogRecord } from '../../logbook/record.ts';
+import type { EarState } from '../../platform/ear/listening.ts';
+import type { Result } from '../../result.ts';
 import type { Settings } from '../../settings.ts';
 import type { By } from '../../sweep/event.ts';
 import type { Input } from '../../sweep/inputs.ts';
@@ -15,15 +17,7 @@ import type { Moment, Seconds } from '../../units.ts';
 /** `owner`: this panel may run a sweep. `follower`: another window runs it, this one shows it. `asking`: not yet known. */
 export type Role = 'owner' | 'follower' | 'asking';
 
-/** `waiting`: not listening just now, it will try again by itself. */
-export type EarState =
-  | 'off'
-  | 'unavailable'
-  | 'needs permission'
-  | 'starting'
-  | 'listening'
-  | 'deaf while speaking'
-  | 'waiting';
+export type { EarState };
 
 /** Something that went wrong, in one sentence that says what to do; `remedy` does it. */
 export interface Trouble {
@@ -40,7 +34,7 @@ export interface Heard {
   readonly at: Moment;
 }
 
-export type Result = { readonly ok: true } | { readonly ok: false; readonly sentence: string };
+export type { Result };
 
 /** A field that does not fit, and the sentence to show beside it; `field` is null when it is about the whole. */
 export interface Fault {
