@@ -1,5 +1,5 @@
 // The panel: which screen is shown, what is announced, and what went wrong.
-import { useEffect, useMemo } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { HelpScreen } from './help/helpScreen.tsx';
 import { LogbookScreen } from './logbook/logbookScreen.tsx';
 import { RecordScreen } from './logbook/recordScreen.tsx';
@@ -16,6 +16,7 @@ import { Around, useSurroundings } from './useSession.ts';
 export function App({ session }: { readonly session: Session }) {
   const around = useMemo(() => ({ session, way: newWay(), start: newDraft() }), [session]);
   const { way } = around;
+  const ready = useReady(session);
   const sweep = session.sweep.value;
   const running = sweep?.id;
   useEffect(() => way.home({ at: running === undefined ? 'start' : 'sweep' }), [running, way]);
@@ -26,11 +27,18 @@ export function App({ session }: { readonly session: Session }) {
         <output class="unseen" aria-label="Announcement" aria-live="polite">
           {session.announcement.value}
         </output>
-        <Troubles />
-        <Screen place={place} />
+        {place.at !== 'sweep' && <Troubles />}
+        {ready && <Screen place={place} />}
       </main>
     </Around.Provider>
   );
+}
+
+/** Before what is stored has been read, the kit only looks empty. */
+function useReady(session: Session): boolean {
+  const [ready, setReady] = useState(false);
+  useEffect(() => void session.ready.then(() => setReady(true)), [session]);
+  return ready;
 }
 
 function Screen({ place }: { readonly place: Place }) {

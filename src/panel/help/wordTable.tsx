@@ -11,18 +11,18 @@ export function WordTable() {
         <thead>
           <tr>
             <th scope="col">Say</th>
-            <th scope="col">Key</th>
             <th scope="col">It means</th>
+            <th scope="col">Key</th>
           </tr>
         </thead>
         <tbody>
           {WORDS.map((word) => (
             <tr key={word}>
               <th scope="row">{word === 'set' ? 'set plus 6' : TAUGHT[word].say}</th>
+              <td>{meaningOf(word)}</td>
               <td>
                 <kbd>{capOf(word)}</kbd>
               </td>
-              <td>{meaningOf(word)}</td>
             </tr>
           ))}
         </tbody>

@@ -2,6 +2,7 @@
 import { useCallback } from 'preact/hooks';
 import { useKeys } from '../keys/useKeys.ts';
 import { Heading } from '../parts/heading.tsx';
+import { Troubles } from '../parts/troubles.tsx';
 import { useSession } from '../useSession.ts';
 import { subjectInWords } from '../words/subjects.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
@@ -25,6 +26,7 @@ export function OutcomeScreen({ sweep, outcome }: Props) {
     <>
       <Heading>{lens}</Heading>
       <p class="muted small">{details}</p>
+      <Troubles />
       <OutcomeView sweep={sweep} outcome={outcome} />
       {outcome.found === 'band' && !practice && <NextSteps outcome={outcome} />}
       <button type="button" class="chief" onClick={() => session.leave()}>

@@ -1,7 +1,7 @@
 // What came out: the value to use as large as it was during the sweep, how sure it is, and the facts behind it.
 import { writeSteps } from '../../sweep/scale.ts';
 import type { BandOutcome } from '../../sweep/end/outcome.ts';
-import { inPercent } from '../words/quantities.ts';
+import { inPercent, inTenths } from '../words/quantities.ts';
 
 export function BandResult({ outcome }: { readonly outcome: BandOutcome }) {
   const { low, high, centre, chosen, other, interval, within, ends } = outcome;
@@ -9,7 +9,7 @@ export function BandResult({ outcome }: { readonly outcome: BandOutcome }) {
   return (
     <>
       <section class="result" aria-label="Result">
-        <p class="caption">Set for this lens</p>
+        <p class="caption">The centre</p>
         <output class="value" aria-label="Value to enter" data-length={value.length}>
           {value}
         </output>
@@ -27,10 +27,10 @@ export function BandResult({ outcome }: { readonly outcome: BandOutcome }) {
           {ends === 'believed' && <small>its ends were not both held on both sides</small>}
         </dd>
         <dt>Centre</dt>
-        <dd>{writeSteps(centre)}</dd>
+        <dd>{inTenths(centre)}</dd>
         <dt>95 % interval</dt>
         <dd>
-          {writeSteps(interval.from)} to {writeSteps(interval.to)}
+          {inTenths(interval.from)} to {inTenths(interval.to)}
         </dd>
       </dl>
     </>

@@ -5,14 +5,16 @@ interface Props {
   readonly label: string;
   readonly text: string;
   readonly fault?: string | undefined;
+  /** The id of an element that shows the fault where there is more room than below the field. */
+  readonly faultAt?: string;
   readonly hint?: string;
   readonly numeric?: boolean;
   readonly onTyped: (text: string) => void;
 }
 
-export function Field({ label, text, fault, hint, numeric = false, onTyped }: Props) {
+export function Field({ label, text, fault, faultAt, hint, numeric = false, onTyped }: Props) {
   const id = useId();
-  const notes = [hint && `${id}-hint`, fault && `${id}-fault`].filter(Boolean).join(' ');
+  const notes = [hint && `${id}-hint`, fault && (faultAt ?? `${id}-fault`)].filter(Boolean).join(' ');
   return (
     <div class="field">
       <label for={id}>{label}</label>
@@ -27,7 +29,7 @@ export function Field({ label, text, fault, hint, numeric = false, onTyped }: Pr
         onInput={(event) => onTyped(event.currentTarget.value)}
       />
       {hint && <span id={`${id}-hint`} class="muted small">{hint}</span>}
-      {fault && <span id={`${id}-fault`} class="fault small">{fault}</span>}
+      {fault && !faultAt && <span id={`${id}-fault`} class="fault small">{fault}</span>}
     </div>
   );
 }

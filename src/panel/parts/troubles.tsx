@@ -7,7 +7,7 @@ export function Troubles() {
     <>
       {session.troubles.value.map(({ id, sentence, remedy }) => (
         <section key={id} class="notice" role="alert">
-          <p>{sentence}</p>
+          <p class="small">{sentence}</p>
           <div class="row">
             {remedy && (
               <button type="button" onClick={remedy.run}>

@@ -15,7 +15,7 @@ export function SettingsScreen() {
       <Heading onBack={() => way.back()}>Settings</Heading>
       <section class="card" aria-labelledby="working">
         <h2 id="working">Working</h2>
-        <MannerPick open />
+        <MannerPick />
         <Slide
           label="Hold time"
           note="Five seconds is common practice."

@@ -4,14 +4,24 @@ import { useSession } from '../useSession.ts';
 import type { Care } from '../../sweep/end/care.ts';
 import type { Order } from '../../sweep/plan.ts';
 
-export function MannerPick({ open = false }: { readonly open?: boolean }) {
-  const session = useSession();
-  const { care, order } = session.settings.value.manner;
+/** The choice in one line, to be opened. */
+export function MannerLine() {
+  const { care, order } = useSession().settings.value.manner;
   return (
-    <details open={open}>
+    <details>
       <summary>
         Care: {care}, {ORDER_SHORT[order]}
       </summary>
+      <MannerPick />
+    </details>
+  );
+}
+
+export function MannerPick() {
+  const session = useSession();
+  const { care, order } = session.settings.value.manner;
+  return (
+    <>
       <Pick legend="Care" options={CARES} chosen={care} onChoose={(chosen) => session.changeSettings({ manner: { care: chosen } })} />
       <Pick
         legend="Way of working"
@@ -19,7 +29,7 @@ export function MannerPick({ open = false }: { readonly open?: boolean }) {
         chosen={order}
         onChoose={(chosen) => session.changeSettings({ manner: { order: chosen } })}
       />
-    </details>
+    </>
   );
 }
 

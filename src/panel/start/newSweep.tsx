@@ -4,7 +4,7 @@ import { useSurroundings } from '../useSession.ts';
 import { BodyPick } from './bodyPick.tsx';
 import { keepTyped } from './keep.ts';
 import { LensPick } from './lensPick.tsx';
-import { MannerPick } from './mannerPick.tsx';
+import { MannerLine } from './mannerPick.tsx';
 import { EMPTY_DRAFT, picksOf } from './draft.ts';
 import { SituationPick } from './situationPick.tsx';
 import { useFirstFault } from './useFirstFault.ts';
@@ -31,7 +31,7 @@ export function NewSweep() {
       <BodyPick picks={picks} />
       <LensPick picks={picks} />
       <SituationPick picks={picks} />
-      <MannerPick />
+      <MannerLine />
       {(refusal || draft.faults.whole) && (
         <p class="fault" role="alert">
           {refusal || draft.faults.whole}

@@ -5,7 +5,7 @@ import { useSession } from '../useSession.ts';
 const WORD: Record<EarState, string> = {
   off: 'voice off',
   unavailable: 'no voice here',
-  'needs permission': 'allow microphone',
+  'needs permission': 'allow mic',
   starting: 'about to listen',
   listening: 'listening',
   'deaf while speaking': 'speaking',
@@ -18,7 +18,7 @@ export function Ear() {
   if (ear === 'off') return null;
   if (ear === 'needs permission') {
     return (
-      <button type="button" class="link small" onClick={() => session.openMicrophonePage()}>
+      <button type="button" class="link small" aria-label="allow mic: opens the page that asks for it" onClick={() => session.openMicrophonePage()}>
         {WORD[ear]}
       </button>
     );

@@ -34,10 +34,10 @@ export function faceOf(state: SweepState, now: Moment): Face {
       return found(phase.outcome);
     case 'paused':
       return still('Paused', phase.next.value, 'nothing is timed');
-    case 'checking':
-      return { caption: 'Check the focus', value: null, run: 0, secondsLeft: null, line: 'Same or shifted?' };
     case 'finished':
       return found(phase.outcome);
+    case 'checking':
+      return still('Check the focus', null, '');
   }
 }
 
@@ -52,7 +52,7 @@ const still = (caption: string, value: Steps | null, line: string): Face => ({
 /** How many clicks of the dial lead from the value the body is set to, once that is known. */
 function wayTo({ holds, spent, dialled, plan }: SweepState, value: Steps): string {
   const clicks = Math.abs(value - dialled) / plan.scale.step;
-  if (holds.length + spent.length === 0) return 'then half-press';
+  if (holds.length + spent.length === 0) return plan.manner.pace.set === 'own' ? 'then half-press' : 'then wait for the count';
   if (clicks === 0) return 'as it is now';
   return `${clicks} ${value > dialled ? 'up' : 'down'} from ${writeSteps(dialled)}`;
 }

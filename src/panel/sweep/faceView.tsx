@@ -19,7 +19,8 @@ export function FaceView({ sweep }: { readonly sweep: SweepState }) {
         </output>
       )}
       <p class="line">
-        {secondsLeft !== null && <b class="seconds">{secondsLeft}</b>} {line}
+        {secondsLeft !== null && <b class="seconds">{secondsLeft}</b>}
+        <span>{line}</span>
       </p>
     </section>
   );

@@ -17,7 +17,7 @@ export function HeardLine({ undoable, tell }: Props) {
         <p>
           {heard ? (
             <>
-              <b>{heard.words}</b> {heard.became}
+              <b>{heard.words}</b> {'\u2192'} {heard.became}
             </>
           ) : (
             <span class="muted">nothing told yet</span>

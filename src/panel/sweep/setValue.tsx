@@ -54,12 +54,14 @@ export function SetValue({ scale, from, onSet, onClose }: Props) {
       <p id="setting-fault" class="fault small" role="alert" hidden={!fault}>
         {fault}
       </p>
-      <button type="submit" class="chief">
-        Set this value
-      </button>
-      <button type="button" class="other" onClick={onClose}>
-        Keep the suggestion
-      </button>
+      <div class="answers">
+        <button type="submit" class="chief">
+          Set it
+        </button>
+        <button type="button" onClick={onClose}>
+          Cancel
+        </button>
+      </div>
     </form>
   );
 }

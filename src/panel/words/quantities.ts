@@ -1,4 +1,5 @@
 // How quantities are written on the screens.
+import { writeSteps } from '../../sweep/scale.ts';
 import type { Millimetres, Moment, Seconds } from '../../units.ts';
 
 const plain = (value: number, digits: number): string => String(Number(value.toFixed(digits)));
@@ -23,6 +24,9 @@ export function inMinutes(time: Seconds): string {
 }
 
 export const onDay = (when: Moment): string => new Date(when).toLocaleDateString(undefined, { day: 'numeric', month: 'short', year: 'numeric' });
+
+/** A place on the scale between its values, to a tenth of a correction. */
+export const inTenths = (value: number): string => writeSteps(Number(value.toFixed(1)));
 
 /** What a person typed as a number; the decimal comma, a true minus and spaces are welcome. Not a number: NaN. */
 export function typedNumber(text: string): number {

@@ -4,5 +4,5 @@ import { inMetres, inMillimetres } from './quantities.ts';
 
 export const subjectInWords = ({ lens, body, focalLength, distance }: Subject): { lens: string; details: string } => ({
   lens,
-  details: `${body} \u00b7 ${inMillimetres(focalLength)} at ${inMetres(distance)}`,
+  details: `${inMillimetres(focalLength)} at ${inMetres(distance)} \u00b7 ${body}`,
 });
