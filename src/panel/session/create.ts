@@ -95,7 +95,7 @@ export function createSession(ports: Ports): Session {
     changeSettings: library.changeSettings,
     takeOver: live.takeOver,
     openMicrophonePage: ports.openMicrophonePage,
-    dismiss: troubles.clear,
+    dismiss: troubles.dismiss,
   };
 }
 
