@@ -16,6 +16,7 @@ import { USUAL_SCALE } from '../../src/sweep/scale.ts';
 import type { SweepState } from '../../src/sweep/state.ts';
 import { transition } from '../../src/sweep/transition.ts';
 import { understood } from '../../src/sweep/understood.ts';
+import { becameInWords, wordsOfInput } from '../../src/voice/became.ts';
 import { millimetres, moment, steps, type Moment } from '../../src/units.ts';
 
 export const PLAN: Plan = {
@@ -94,10 +95,13 @@ export class FakeSession implements Session {
     const state = this.sweep.value;
     if (state === null) return;
     const meant = meaning(input, state, this.now.value);
-    if (meant.means === 'events') meant.events.forEach((event) => this.#dispatch(event));
-    else this.asked.push(meant.means);
-    const words = 'heard' in input ? (input.heard ?? input.told) : input.press;
-    this.heard.value = { words, became: meant.means === 'events' ? 'noted' : 'not now', by: 'by' in input ? input.by : 'switch', at: this.now.value };
+    let became = '';
+    if (meant.means === 'events') {
+      for (const event of meant.events) became = becameInWords(event, this.#dispatch(event));
+    } else {
+      this.asked.push(meant.means);
+    }
+    this.heard.value = { words: wordsOfInput(input), became, by: 'by' in input ? input.by : 'switch', at: this.now.value };
   }
 
   contact(move: 'down' | 'up'): void {
@@ -169,9 +173,11 @@ export class FakeSession implements Session {
     if (contact.move === 'none' && again !== null && again <= this.now.value) this.#move(contact);
   }
 
-  #dispatch(event: SweepEvent): void {
-    const state = this.sweep.value;
-    if (state) this.#show(transition(state, event).state);
+  #dispatch(event: SweepEvent): SweepState {
+    if (this.sweep.value === null) throw new Error('There is no sweep.');
+    const { state } = transition(this.sweep.value, event);
+    this.#show(state);
+    return state;
   }
 
   #show(state: SweepState | null): void {

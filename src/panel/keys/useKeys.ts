@@ -33,14 +33,14 @@ export function useKeys(tell: (word: Word) => void): void {
       down = null;
       session.contact('up');
     };
-    addEventListener('keydown', pressed);
-    addEventListener('keyup', released);
-    addEventListener('blur', lost);
+    document.addEventListener('keydown', pressed);
+    document.addEventListener('keyup', released);
+    window.addEventListener('blur', lost);
     return () => {
       lost();
-      removeEventListener('keydown', pressed);
-      removeEventListener('keyup', released);
-      removeEventListener('blur', lost);
+      document.removeEventListener('keydown', pressed);
+      document.removeEventListener('keyup', released);
+      window.removeEventListener('blur', lost);
     };
   }, [session, tell]);
 }
