@@ -27,7 +27,7 @@ export function createSession(ports: Ports): Session {
   const live = createLive(
     { ...ports, keeper, troubles, settings: library.settings, deafen: () => hearing.ear.deafen() },
     {
-      async read() {
+      async journal() {
         const read = await store.read();
         return read.ok ? contentsOf(read.value).contents.live : null;
       },
