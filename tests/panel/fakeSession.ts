@@ -1,8 +1,10 @@
 // A session in memory for looking at the screens: the real reducer and the real reading of inputs, no browser behind it.
 // Time moves only when the test moves it.
 import { signal } from '@preact/signals';
-import { EMPTY_KIT, type Kit } from '../../src/kit/kit.ts';
+import * as v from 'valibot';
+import { Body, EMPTY_KIT, Lens, type Kit } from '../../src/kit/kit.ts';
 import type { LogRecord } from '../../src/logbook/record.ts';
+import { faultsIn } from '../../src/panel/session/faults.ts';
 import type { EarState, Heard, Role, Session, Trouble } from '../../src/panel/session/session.ts';
 import { USUAL_SETTINGS, type Settings } from '../../src/settings.ts';
 import { NO_MEMORY } from '../../src/sweep/belief/prior.ts';
@@ -91,6 +93,14 @@ export class FakeSession implements Session {
     return this;
   }
 
+  /** The sweep, once it is finished, as the logbook would keep it. */
+  asRecord(id: string): LogRecord {
+    const state = this.sweep.value;
+    if (state?.phase.name !== 'finished') throw new Error('The sweep is not finished.');
+    const { plan, phase, journal } = state;
+    return { id, finished: phase.at, practice: plan.practice !== null, subject: plan.subject, outcome: phase.outcome, journal: [...journal] };
+  }
+
   input(input: Input): void {
     const state = this.sweep.value;
     if (state === null) return;
@@ -112,7 +122,7 @@ export class FakeSession implements Session {
   }
 
   async begin(beginning: Parameters<Session['begin']>[0]): ReturnType<Session['begin']> {
-    this.asked.push(`begin with ${beginning.with}`);
+    this.asked.push(`begin with ${beginning.with}${beginning.with === 'practice' ? `, ${beginning.arrows}` : ''}`);
     this.open();
     return { ok: true };
   }
@@ -122,15 +132,17 @@ export class FakeSession implements Session {
   }
 
   saveBody: Session['saveBody'] = (draft) => {
-    const id = draft.id ?? `body-${this.kit.value.bodies.length}`;
-    this.kit.value = { ...this.kit.value, bodies: [...this.kit.value.bodies, { ...draft, id } as Kit['bodies'][number]] };
-    return { ok: true, id };
+    const parsed = v.safeParse(Body, { ...draft, id: `body-${this.kit.value.bodies.length}` });
+    if (!parsed.success) return { ok: false, faults: faultsIn(parsed.issues) };
+    this.kit.value = { ...this.kit.value, bodies: [...this.kit.value.bodies, parsed.output] };
+    return { ok: true, id: parsed.output.id };
   };
 
   saveLens: Session['saveLens'] = (draft) => {
-    const id = draft.id ?? `lens-${this.kit.value.lenses.length}`;
-    this.kit.value = { ...this.kit.value, lenses: [...this.kit.value.lenses, { ...draft, id }] };
-    return { ok: true, id };
+    const parsed = v.safeParse(Lens, { ...draft, id: `lens-${this.kit.value.lenses.length}` });
+    if (!parsed.success) return { ok: false, faults: faultsIn(parsed.issues) };
+    this.kit.value = { ...this.kit.value, lenses: [...this.kit.value.lenses, parsed.output] };
+    return { ok: true, id: parsed.output.id };
   };
 
   saveSituation: Session['saveSituation'] = (draft) => {
