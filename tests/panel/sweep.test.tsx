@@ -279,6 +279,7 @@ describe('following', () => {
     const session = sweep();
     session.role.value = 'follower';
     await show(session);
+    await act(() => void click('Follow it'));
     expect(screen.queryByRole('button', { name: /begin the hold/ })).toBeNull();
     expect(screen.queryByRole('group', { name: 'Answers understood now' })).toBeNull();
     expect(valueToSet()).toBeTruthy();
