@@ -12,7 +12,7 @@ export interface Landmark {
 }
 
 export type Reason =
-  /** Where a first hold tells most. */
+  /** Where the centre most likely is before anything was held. */
   | { readonly because: 'start' }
   /** Between the nearest held values on both sides. */
   | { readonly because: 'between'; readonly below: Landmark; readonly above: Landmark }
