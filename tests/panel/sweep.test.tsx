@@ -142,6 +142,7 @@ describe('paused', () => {
   test('leaving the screen pauses, and the start offers to go on', async () => {
     await show(sweep());
     await act(() => void click(/Leave for the start/));
+    await partsRead();
     expect(text()).toContain('A sweep is unfinished');
     await act(() => void click('Go on with it'));
     expect(phase()).toBe('paused');
