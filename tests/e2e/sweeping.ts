@@ -99,6 +99,16 @@ export async function shortenHolds(seat: Seat): Promise<void> {
   await until(seat, 'the start', ({ screen }) => screen === 'start');
 }
 
+/** From the start screen: reads in the settings what listening means, ticks it, and comes back. */
+export async function agreeToListening(seat: Seat): Promise<void> {
+  await choose(seat, 'Settings');
+  await until(seat, 'what listening means', ({ text }) => text.includes('Its maker may have the sound sent to a server of theirs.'));
+  await tabTo(seat, 'Listen for my words');
+  await press(seat, ' ');
+  await seat.click('[aria-label="Back"]');
+  await until(seat, 'the start', ({ screen }) => screen === 'start');
+}
+
 /** What the eye sees of the practice light: it watches the lamp on the screen for as long as the hold lasts. */
 export const practiceEye =
   (seat: Seat): Eye =>
