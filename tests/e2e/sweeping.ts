@@ -47,11 +47,12 @@ export async function holdOnce(seat: Seat, eye: Eye, hand: Hand): Promise<Told &
   return { value, word, next };
 }
 
-/** Holds until the finish is offered. */
+/** Holds until the finish is offered. Asked whether the focus is the same, the person looks and says yes. */
 export async function sweep(seat: Seat, eye: Eye, hand: Hand, onHold: (told: Told, next: Look) => void = () => undefined): Promise<void> {
   for (let count = 0; count < 40; count += 1) {
-    const { phase } = await untilPhase(seat, 'dialling', 'offered');
+    const { phase } = await untilPhase(seat, 'dialling', 'offered', 'checking');
     if (phase === 'offered') return;
+    if (phase === 'checking') await press(seat, 's');
     const { next, ...told } = await holdOnce(seat, eye, hand);
     onHold(told, next);
   }
