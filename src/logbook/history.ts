@@ -16,7 +16,7 @@ type Growing = { subject: Subject; measured: Measured[]; entries: Entry[]; last:
 
 /**
  * The history of every situation in the kit, and of those that only records know (their kit was never set up here).
- * Sweeps on the practice camera are left out.
+ * Sweeps on the practice camera are left out, and so is a stand-in (from a table, from another computer) whose sweep is here.
  */
 export function historiesOf(library: Library): Map<string, History> {
   const all = new Map<string, Growing>();
@@ -32,7 +32,10 @@ export function historiesOf(library: Library): Map<string, History> {
   for (const record of library.records) {
     if (!record.practice) at(record.subject, record.finished).measured.push(measuredInSweep(record));
   }
-  for (const record of library.byHand) at(record.subject, record.at).measured.push(measuredByHand(record));
+  const swept = new Set(library.records.map(({ id }) => id));
+  for (const record of library.byHand) {
+    if (!swept.has(record.id)) at(record.subject, record.at).measured.push(measuredByHand(record));
+  }
   for (const entry of library.entries) at(entry.subject, entry.at).entries.push(entry);
   for (const { measured, entries } of all.values()) {
     measured.sort(byTime);
