@@ -1,6 +1,6 @@
 // What each situation has been through: its measurements and its entries, oldest first. Worked out in one pass for all
 // situations, because lists, filters and look-up all need it for thousands.
-import { subjectOf } from '../kit/kit.ts';
+import { pairingsOf, subjectFrom } from '../kit/kit.ts';
 import type { Subject } from '../sweep/plan.ts';
 import type { Entry } from './entry.ts';
 import type { Library } from './library.ts';
@@ -20,8 +20,9 @@ type Growing = { subject: Subject; measured: Measured[]; entries: Entry[]; last:
  */
 export function historiesOf(library: Library): Map<string, History> {
   const all = new Map<string, Growing>();
+  const pairing = pairingsOf(library.kit);
   for (const situation of library.kit.situations) {
-    all.set(situation.id, { subject: subjectOf(library.kit, situation), measured: [], entries: [], last: Infinity });
+    all.set(situation.id, { subject: subjectFrom(situation, pairing(situation)), measured: [], entries: [], last: Infinity });
   }
   const at = (subject: Subject, when: number): Growing => {
     const known = all.get(subject.situation) ?? { subject, measured: [], entries: [], last: when };

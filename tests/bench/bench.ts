@@ -4,8 +4,9 @@
 import { writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { isMet, type Family, type Figure } from './figure.ts';
+import { lookUp } from './lookUp.ts';
 
-const families: readonly Family[] = [];
+const families: readonly Family[] = [lookUp];
 
 const { values } = parseArgs({ options: { only: { type: 'string' }, json: { type: 'string' }, data: { type: 'string' } } });
 const chosen = families.filter(({ name }) => values.only === undefined || name === values.only);

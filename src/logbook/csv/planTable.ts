@@ -1,7 +1,7 @@
 // What a table would add to the logbook, before anything is added. Kit is found by serial, else by name, else set up with
 // the usual settings; ids are made from the content, so that a table brought in twice adds nothing the second time.
 import * as v from 'valibot';
-import { newBody, newLens, Situation, subjectOf, type Kit } from '../../kit/kit.ts';
+import { newBody, newLens, Situation, subjectFrom, type Kit, type Pairing } from '../../kit/kit.ts';
 import { done, failed, type Tried } from '../../tried.ts';
 import { moment, Steps, type Moment } from '../../units.ts';
 import { canonical, nameOf } from '../backup/canonical.ts';
@@ -62,6 +62,7 @@ export function planTable(mine: Library, { rows, faults: unread }: ReadRows, now
 interface Placed {
   readonly kit: Kit;
   readonly situation: Situation;
+  readonly pairing: Pairing;
 }
 
 /** The situation of a row, in a kit that has it. */
@@ -89,6 +90,7 @@ function placeRow(kit: Kit, row: Row, now: Moment): Tried<Placed> {
   if (!situation.success) return failed(sentenceOf(situation.issues[0]));
   return done({
     situation: situation.output,
+    pairing: { body, lens, converter },
     kit: {
       ...kit,
       bodies: withItem(kit.bodies, body),
@@ -98,10 +100,10 @@ function placeRow(kit: Kit, row: Row, now: Moment): Tried<Placed> {
   });
 }
 
-function recordOf(row: Row, id: string, { kit, situation }: Placed, now: Moment): Tried<HandRecord | Entry> {
+function recordOf(row: Row, id: string, { situation, pairing }: Placed, now: Moment): Tried<HandRecord | Entry> {
   const at = row.at ?? now;
   const { light, temperature, firmware, note } = row;
-  const about = { id, at, subject: subjectOf(kit, situation), conditions: { told: moment(0), light, temperature, firmware, note } };
+  const about = { id, at, subject: subjectFrom(situation, pairing), conditions: { told: moment(0), light, temperature, firmware, note } };
   const { low, high, value } = row;
   const odd = [low, high, value].find((step) => step !== null && !v.is(Steps, step));
   if (odd !== undefined) return failed(`value: ${odd} is no correction: write a whole number, such as -3.`);

@@ -18,8 +18,14 @@ export interface SearchIndex {
 /** Lays the index over documents, each given as the texts under which it should be found. */
 export function indexOf(documents: readonly (readonly string[])[]): SearchIndex {
   const words = new Map<string, Word>();
+  const cut = new Map<string, readonly string[]>();
+  const wordsOf = (text: string) => {
+    const known = cut.get(text) ?? findableWords(text);
+    cut.set(text, known);
+    return known;
+  };
   documents.forEach((texts, document) => {
-    for (const text of new Set(texts.flatMap(findableWords))) {
+    for (const text of new Set(texts.flatMap(wordsOf))) {
       const word = words.get(text) ?? { text, letters: lettersOf(text), documents: [] };
       words.set(text, word);
       word.documents.push(document);
@@ -70,9 +76,9 @@ const beginning = (typed: string, text: string): number => (/^\d+$/.test(typed) 
 function answering(index: SearchIndex, typed: readonly string[], fit: Fit): number[] {
   let score = new Float64Array(index.count).fill(1);
   for (const word of typed) {
-    const best = bestPerDocument(index, word, fit);
+    const fits = fitPerDocument(index, word, fit);
     score = score.map((sum, document) => {
-      const more = best[document] ?? 0;
+      const more = fits[document] ?? 0;
       return sum > 0 && more > 0 ? sum + more : 0;
     });
   }
@@ -83,15 +89,14 @@ function answering(index: SearchIndex, typed: readonly string[], fit: Fit): numb
   return typed.length === 0 ? found : found.sort((a, b) => (score[b] ?? 0) - (score[a] ?? 0) || a - b);
 }
 
-function bestPerDocument(index: SearchIndex, typed: string, fit: Fit): Float64Array {
+/** Every word of a document that fits adds to it, so a focal length that its lens is also called by comes first. */
+function fitPerDocument(index: SearchIndex, typed: string, fit: Fit): Float64Array {
   const letters = lettersOf(typed);
-  const best = new Float64Array(index.count);
+  const fits = new Float64Array(index.count);
   for (const word of index.words) {
     const how = fit(typed, letters, word);
     if (how === 0) continue;
-    for (const document of word.documents) {
-      if (how > (best[document] ?? 0)) best[document] = how;
-    }
+    for (const document of word.documents) fits[document] = (fits[document] ?? 0) + how;
   }
-  return best;
+  return fits;
 }
