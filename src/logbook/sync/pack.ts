@@ -64,12 +64,12 @@ export function pack(computer: string, shelf: readonly Shelved[], synced: Readon
   return { items, leftOut: values.length - packed };
 }
 
-/** Entered and measured both, where there are both: neither may hide the other. */
-function valuesOf({ subject, entered, measured }: Shelved): PackedValue[] {
+/** Entered and measured both, where they differ: neither may hide the other. */
+function valuesOf({ subject, entered, measured, state }: Shelved): PackedValue[] {
   const place = [subject.situation, subject.body, subject.lens, subject.focalLength, subject.distance] as const;
   const packed: PackedValue[] = [];
   if (entered) packed.push([entered.id, entered.value, entered.at, 'e', ...place]);
-  if (measured && measured.chosen !== null) packed.push([measured.id, measured.chosen, measured.at, 'm', ...place]);
+  if (measured && measured.chosen !== null && state !== 'entered') packed.push([measured.id, measured.chosen, measured.at, 'm', ...place]);
   return packed;
 }
 
