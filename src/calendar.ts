@@ -14,7 +14,10 @@ export interface CivilTime {
   readonly second: number;
 }
 
-/** The moment of a civil time, `east` minutes ahead of UTC; null when there is no such day or time, or it is before 1970. */
+/**
+ * The moment of a civil time, `east` minutes ahead of UTC; null when there is no such day or time, or it is before
+ * 1970.
+ */
 export function momentOf(time: CivilTime, east: number, milliseconds = 0): Moment | null {
   const { year, month, day, hour, minute, second } = time;
   if (year < 1969 || year > LAST_YEAR || month < 1 || month > 12 || day < 1 || day > daysIn(year, month)) return null;
@@ -31,12 +34,13 @@ export function isoOf(at: Moment, precision: 'full' | 'day' = 'full'): string {
   if (precision === 'day') return date;
   const seconds = Math.floor((whole % DAY) / 1000);
   const rest = whole % 1000;
-  const time = [Math.floor(seconds / 3600), Math.floor(seconds / 60) % 60, seconds % 60].map((part) => pad(part, 2)).join(':');
+  const time = [Math.floor(seconds / 3600), Math.floor(seconds / 60) % 60, seconds % 60]
+    .map((part) => pad(part, 2))
+    .join(':');
   return `${date}T${time}${rest === 0 ? '' : `.${pad(rest, 3)}`}Z`;
 }
 
-const ISO =
-  /^(\d{4})-(\d{2})-(\d{2})(?:[T ](\d{2}):(\d{2})(?::(\d{2})(?:\.(\d{1,3})\d*)?)?\s*(Z|[+-]\d{2}:?\d{2})?)?$/;
+const ISO = /^(\d{4})-(\d{2})-(\d{2})(?:[T ](\d{2}):(\d{2})(?::(\d{2})(?:\.(\d{1,3})\d*)?)?\s*(Z|[+-]\d{2}:?\d{2})?)?$/;
 
 /** Reads an ISO 8601 date or time; one without a zone is taken as UTC, one without a time as its midnight. */
 export function readIso(text: string): Moment | null {
@@ -70,7 +74,9 @@ function daysFromCivil(year: number, month: number, day: number): number {
   const era = Math.floor(y / 400);
   const yearOfEra = y - era * 400;
   const dayOfYear = Math.floor((153 * (month + (month > 2 ? -3 : 9)) + 2) / 5) + day - 1;
-  return era * 146_097 + yearOfEra * 365 + Math.floor(yearOfEra / 4) - Math.floor(yearOfEra / 100) + dayOfYear - 719_468;
+  return (
+    era * 146_097 + yearOfEra * 365 + Math.floor(yearOfEra / 4) - Math.floor(yearOfEra / 100) + dayOfYear - 719_468
+  );
 }
 
 function civilFromDays(days: number): { year: number; month: number; day: number } {
@@ -83,5 +89,9 @@ function civilFromDays(days: number): { year: number; month: number; day: number
   const dayOfYear = dayOfEra - (365 * yearOfEra + Math.floor(yearOfEra / 4) - Math.floor(yearOfEra / 100));
   const shifted = Math.floor((5 * dayOfYear + 2) / 153);
   const month = shifted + (shifted < 10 ? 3 : -9);
-  return { year: yearOfEra + era * 400 + (month <= 2 ? 1 : 0), month, day: dayOfYear - Math.floor((153 * shifted + 2) / 5) + 1 };
+  return {
+    year: yearOfEra + era * 400 + (month <= 2 ? 1 : 0),
+    month,
+    day: dayOfYear - Math.floor((153 * shifted + 2) / 5) + 1,
+  };
 }

@@ -17,7 +17,10 @@ describe('dates', () => {
   });
 
   it('come back as they were written', () => {
-    fc.assert(fc.property(fc.integer({ min: 0, max: LAST }), (at) => void expect(readIso(isoOf(moment(at)))).toBe(at)), { numRuns: 2000 });
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: LAST }), (at) => void expect(readIso(isoOf(moment(at)))).toBe(at)),
+      { numRuns: 2000 },
+    );
   });
 
   it('are read with a zone, without one as UTC, and without a time as midnight', () => {
@@ -27,7 +30,19 @@ describe('dates', () => {
   });
 
   it('that do not exist, or can be read in two ways, are none', () => {
-    for (const text of ['2026-02-29', '2026-13-01', '2026-00-10', '2026-04-31', '2100-02-29', '1900-01-01', '03/04/2026', '04.03.2026', '2026-3-4', '2026-03-04T24:00', '']) {
+    for (const text of [
+      '2026-02-29',
+      '2026-13-01',
+      '2026-00-10',
+      '2026-04-31',
+      '2100-02-29',
+      '1900-01-01',
+      '03/04/2026',
+      '04.03.2026',
+      '2026-3-4',
+      '2026-03-04T24:00',
+      '',
+    ]) {
       expect(readIso(text)).toBeNull();
     }
     expect(readIso('2000-02-29')).toBe(Date.UTC(2000, 1, 29));
@@ -35,6 +50,12 @@ describe('dates', () => {
   });
 
   it('have zones in hours and minutes', () => {
-    expect([minutesEast('Z'), minutesEast('+02:00'), minutesEast('-0330'), minutesEast('+15:00'), minutesEast('CET')]).toEqual([0, 120, -210, null, null]);
+    expect([
+      minutesEast('Z'),
+      minutesEast('+02:00'),
+      minutesEast('-0330'),
+      minutesEast('+15:00'),
+      minutesEast('CET'),
+    ]).toEqual([0, 120, -210, null, null]);
   });
 });

@@ -1,5 +1,5 @@
-// A camera body, with everything that decides what a correction stored in it means: its scale and arrows, how many values
-// it keeps for a zoom, how many lenses it remembers, and whether two copies of one lens share a value.
+// A camera body, with everything that decides what a correction stored in it means: its scale and arrows, how many
+// values it keeps for a zoom, how many lenses it remembers, and whether two copies of one lens share a value.
 import * as v from 'valibot';
 import { Scale, USUAL_SCALE } from '../sweep/scale.ts';
 import { ArrowDisplay } from '../sweep/verdict.ts';

@@ -1,5 +1,5 @@
-// Saving and retiring kit. A change says which state it was made from, so that two windows editing the same record cannot
-// overwrite each other unseen; nothing is ever taken out, because old values point at it.
+// Saving and retiring kit. A change says which state it was made from, so that two windows editing the same record
+// cannot overwrite each other unseen; nothing is ever taken out, because old values point at it.
 import type { Moment } from '../units.ts';
 import { done, failed, type Tried } from '../tried.ts';
 import type { Body, Converter, Kit, Lens, Situation } from './kit.ts';
@@ -35,7 +35,9 @@ export function put<List extends KitList>(
   const index = items.findIndex(({ id }) => id === item.id);
   const known = items[index];
   if ((known?.changed ?? null) !== seen) {
-    return failed(`This ${CALLED[list]} was changed in another window: look at it again, then make your change once more.`);
+    return failed(
+      `This ${CALLED[list]} was changed in another window: look at it again, then make your change once more.`,
+    );
   }
   if (list === 'situations') {
     const missing = missingFor(kit, item as Situation);
@@ -69,7 +71,9 @@ function missingFor(kit: Kit, situation: Situation): string | null {
 
 /** Is the situation, or any of its kit, put away? */
 export function isRetired(kit: Kit): (situation: Situation) => boolean {
-  const away = new Set([...kit.bodies, ...kit.lenses, ...kit.converters].filter((item) => item.retired !== null).map(({ id }) => id));
+  const away = new Set(
+    [...kit.bodies, ...kit.lenses, ...kit.converters].filter((item) => item.retired !== null).map(({ id }) => id),
+  );
   return ({ retired, body, lens, converter }) =>
     retired !== null || away.has(body) || away.has(lens) || (converter !== null && away.has(converter));
 }

@@ -1,5 +1,5 @@
-// What a body cannot keep apart or will soon not keep at all, said before a value is lost in it. The manual of the body has
-// the last word: bodies differ in what they count as a lens.
+// What a body cannot keep apart or will soon not keep at all, said before a value is lost in it. The manual of the
+// body has the last word: bodies differ in what they count as a lens.
 import { isRetired } from './change.ts';
 import { pairingsOf, type Body, type Kit, type Lens, type Situation } from './kit.ts';
 
@@ -50,11 +50,14 @@ function sharedValues(body: Body, used: readonly Use[]): Warning[] {
       body: body.id,
       about: 'shared value',
       lenses: [...group.keys()],
-      sentence:
-        body.copies === 'share a value'
-          ? `${body.name} cannot tell ${namesOf(group)} apart: they share one stored value, so enter the value of the one in use.`
-          : `${namesOf(group)} may share one stored value on ${body.name}: look in its manual, then say so in the body’s settings.`,
+      sentence: sharedSentence(body, namesOf(group)),
     }));
+}
+
+function sharedSentence({ name, copies }: Body, lenses: string): string {
+  return copies === 'share a value'
+    ? `${name} cannot tell ${lenses} apart: they share one stored value, so enter that of the one in use.`
+    : `${lenses} may share one stored value on ${name}: look in its manual, then say so in the body’s settings.`;
 }
 
 function memory(body: Body, stored: readonly Use[]): Warning[] {
@@ -64,8 +67,9 @@ function memory(body: Body, stored: readonly Use[]): Warning[] {
   if (left > NEARLY) return [];
   const lenses = [...new Set(stored.map(({ lens }) => lens.id))];
   const room = left <= 0 ? 'has no place left' : left === 1 ? 'has one place left' : `has ${left} places left`;
-  const sentence = `${body.name} remembers ${body.remembers} lenses and ${room}: delete one you no longer use before you add another.`;
-  return [{ body: body.id, about: 'memory', lenses, sentence }];
+  const sentence = `${body.name} remembers ${body.remembers} lenses and ${room}`;
+  const remedy = 'delete one you no longer use before you add another.';
+  return [{ body: body.id, about: 'memory', lenses, sentence: `${sentence}: ${remedy}` }];
 }
 
 /** Lenses of one model count as copies; without a model, those of one name. */

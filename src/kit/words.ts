@@ -24,6 +24,7 @@ export const Engraved = v.nullable(
 
 /**
  * What every piece of kit and every situation carries. `changed` is when its fields were last set (0: before times were
- * kept), so that of two copies the newer is known; `retired` hides it from lists and keeps all that was measured with it.
+ * kept), so that of two copies the newer is known; `retired` hides it from lists and keeps all that was measured
+ * with it.
  */
 export const kept = { id: Id, changed: Moment, retired: v.nullable(Moment) };

@@ -1,6 +1,6 @@
-// A value without a sweep: measured on paper, read off the camera, or brought in from a table. From both ends of a band the
-// centre follows by the taught rule (common practice, no source); where the count is even there are two middles, and the one
-// nearer zero is offered first.
+// A value without a sweep: measured on paper, read off the camera, or brought in from a table. From both ends of a
+// band the centre follows by the taught rule (common practice, no source); where the count is even there are two
+// middles, and the one nearer zero is offered first.
 import * as v from 'valibot';
 import { isOnScale, writeSteps, type Scale } from '../sweep/scale.ts';
 import { Subject } from '../sweep/plan.ts';

@@ -1,5 +1,5 @@
-// What the printed card of one body holds, for the bag: every lens with its values, when they were entered, and how sure
-// they are. It prints what to dial in, so a value that is only measured says so.
+// What the printed card of one body holds, for the bag: every lens with its values, when they were entered, and how
+// sure they are. It prints what to dial in, so a value that is only measured says so.
 import type { Body, Kit } from '../kit/kit.ts';
 import type { Moment, Steps } from '../units.ts';
 import type { Shelved } from './shelf.ts';
@@ -28,7 +28,10 @@ export interface Card {
   readonly lenses: readonly CardLens[];
 }
 
-/** The card of a body; lenses by name, each from short to long and from near to far. Nothing retired, nothing without a value. */
+/**
+ * The card of a body; lenses by name, each from short to long and from near to far. Nothing retired, nothing without
+ * a value.
+ */
 export function cardOf(body: Body, kit: Kit, shelf: readonly Shelved[]): Card {
   const serials = new Map(kit.lenses.map(({ id, serial }) => [id, serial]));
   const lenses = new Map<string, { name: string; serial: string | null; lines: CardLine[] }>();
@@ -41,7 +44,8 @@ export function cardOf(body: Body, kit: Kit, shelf: readonly Shelved[]): Card {
     lens.lines.push(line);
     lenses.set(key, lens);
   }
-  for (const { lines } of lenses.values()) lines.sort((a, b) => a.focalLength - b.focalLength || a.distance - b.distance);
+  for (const { lines } of lenses.values())
+    lines.sort((a, b) => a.focalLength - b.focalLength || a.distance - b.distance);
   const sorted = [...lenses.values()].sort((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : 0));
   return { body: body.name, serial: body.serial, lenses: sorted };
 }

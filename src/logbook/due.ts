@@ -1,5 +1,5 @@
-// Why a situation deserves another sweep, each reason with its date and a plain sentence. The limits are common practice,
-// no source; a person may set their own.
+// Why a situation deserves another sweep, each reason with its date and a plain sentence. The limits are common
+// practice, no source; a person may set their own.
 import { writeSteps } from '../sweep/scale.ts';
 import { moment, type Moment } from '../units.ts';
 import type { Temperature } from './conditions.ts';
@@ -55,18 +55,22 @@ function age(from: Moment, today: Today, { days }: Limits): Reason | null {
   return { why: 'age', since, sentence };
 }
 
-const noted = ({ at, what, note }: KitNote): Reason => ({
-  why: what,
-  since: at,
-  sentence: `${what === 'firmware' ? 'New firmware' : 'Serviced'} since it was measured${note === '' ? '' : `: ${note.replace(/\.$/, '')}`}.`,
-});
+function noted({ at, what, note }: KitNote): Reason {
+  const happened = what === 'firmware' ? 'New firmware' : 'Serviced';
+  const more = note === '' ? '' : `: ${note.replace(/\.$/, '')}`;
+  return { why: what, since: at, sentence: `${happened} since it was measured${more}.` };
+}
 
 function temperature({ measured, entries }: History, today: Today, { degrees }: Limits): Reason | null {
   const then = measured.at(-1)?.conditions?.temperature ?? entries.at(-1)?.conditions.temperature ?? null;
   if (then === null || today.temperature === null) return null;
   if (Math.abs(today.temperature - then) < degrees) return null;
   const written = (value: number) => `${String(Math.round(value)).replace('-', '\u2212')} °C`;
-  return { why: 'temperature', since: today.at, sentence: `Measured at ${written(then)}, and it is ${written(today.temperature)} now.` };
+  return {
+    why: 'temperature',
+    since: today.at,
+    sentence: `Measured at ${written(then)}, and it is ${written(today.temperature)} now.`,
+  };
 }
 
 /** A sweep after the value was entered that does not have the value in its band. */
@@ -74,7 +78,11 @@ function failedRecheck({ measured, entries }: History): Reason | null {
   const entry = entries.at(-1);
   const last = measured.at(-1);
   if (!entry || !last || last.at <= entry.at || last.by !== 'sweep' || holds(last, entry.value)) return null;
-  return { why: 're-check', since: last.at, sentence: `The last re-check did not hold at ${writeSteps(entry.value)}, the value entered.` };
+  return {
+    why: 're-check',
+    since: last.at,
+    sentence: `The last re-check did not hold at ${writeSteps(entry.value)}, the value entered.`,
+  };
 }
 
 function holds({ found, low, high }: Measured, value: number): boolean {

@@ -16,13 +16,19 @@ type Growing = { subject: Subject; measured: Measured[]; entries: Entry[]; last:
 
 /**
  * The history of every situation in the kit, and of those that only records know (their kit was never set up here).
- * Sweeps on the practice camera are left out, and so is a stand-in (from a table, from another computer) whose sweep is here.
+ * Sweeps on the practice camera are left out, and so is a stand-in (from a table, from another computer) whose
+ * sweep is here.
  */
 export function historiesOf(library: Library): Map<string, History> {
   const all = new Map<string, Growing>();
   const pairing = pairingsOf(library.kit);
   for (const situation of library.kit.situations) {
-    all.set(situation.id, { subject: subjectFrom(situation, pairing(situation)), measured: [], entries: [], last: Infinity });
+    all.set(situation.id, {
+      subject: subjectFrom(situation, pairing(situation)),
+      measured: [],
+      entries: [],
+      last: Infinity,
+    });
   }
   const at = (subject: Subject, when: number): Growing => {
     const known = all.get(subject.situation) ?? { subject, measured: [], entries: [], last: when };
@@ -46,7 +52,8 @@ export function historiesOf(library: Library): Map<string, History> {
 }
 
 /** One line of a situation's page. */
-export type HistoryLine = { readonly line: 'measured'; readonly measured: Measured } | { readonly line: 'entered'; readonly entry: Entry };
+export type HistoryLine =
+  { readonly line: 'measured'; readonly measured: Measured } | { readonly line: 'entered'; readonly entry: Entry };
 
 /** Measurements and entries together, newest first. */
 export function linesOf({ measured, entries }: History): HistoryLine[] {

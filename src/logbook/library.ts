@@ -1,5 +1,6 @@
-// Everything the logbook owns, as it is stored: the kit, the finished sweeps, what was put in by hand, what was entered in
-// the cameras, and what happened to the kit. Lists only grow; an item is replaced by a newer state of itself.
+// Everything the logbook owns, as it is stored: the kit, the finished sweeps, what was put in by hand, what was
+// entered in the cameras, and what happened to the kit. Lists only grow; an item is replaced by a newer state of
+// itself.
 import * as v from 'valibot';
 import { EMPTY_KIT, Kit } from '../kit/kit.ts';
 import { HandRecord } from './byHand.ts';
@@ -20,4 +21,11 @@ export const Library = v.object({
 });
 export type Library = v.InferOutput<typeof Library>;
 
-export const EMPTY_LIBRARY: Library = { version: VERSION, kit: EMPTY_KIT, records: [], byHand: [], entries: [], notes: [] };
+export const EMPTY_LIBRARY: Library = {
+  version: VERSION,
+  kit: EMPTY_KIT,
+  records: [],
+  byHand: [],
+  entries: [],
+  notes: [],
+};

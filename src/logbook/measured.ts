@@ -1,4 +1,5 @@
-// One measurement in one shape, whether a sweep found it or a hand wrote it: what history, memory, filters and tables read.
+// One measurement in one shape, whether a sweep found it or a hand wrote it: what history, memory, filters and tables
+// read.
 import type { Subject } from '../sweep/plan.ts';
 import type { Moment, Steps } from '../units.ts';
 import type { HandRecord } from './byHand.ts';
@@ -26,11 +27,28 @@ export interface Measured {
   readonly conditions: Conditions | null;
 }
 
-const UNKNOWN = { chosen: null, other: null, low: null, high: null, centre: null, interval: null, within: null } as const;
+const UNKNOWN = {
+  chosen: null,
+  other: null,
+  low: null,
+  high: null,
+  centre: null,
+  interval: null,
+  within: null,
+} as const;
 
 export function measuredInSweep({ id, finished, practice, subject, outcome, conditions }: LogRecord): Measured {
   const { holds, seconds } = outcome.tally;
-  const about = { id, at: finished, subject, by: 'sweep', practice, holds, seconds, conditions: conditions ?? null } as const;
+  const about = {
+    id,
+    at: finished,
+    subject,
+    by: 'sweep',
+    practice,
+    holds,
+    seconds,
+    conditions: conditions ?? null,
+  } as const;
   switch (outcome.found) {
     case 'band': {
       const { chosen, other, low, high, centre, interval, within } = outcome;
@@ -51,7 +69,15 @@ export function measuredByHand({ id, at, subject, source, finding, conditions }:
   const { low, high } = finding;
   const centre = (low + high) / 2;
   const other = low + high - chosen;
-  return { ...about, found: known, chosen, low, high, centre, other: Math.abs(centre - chosen) < 1 && other !== chosen ? (other as Steps) : null };
+  return {
+    ...about,
+    found: known,
+    chosen,
+    low,
+    high,
+    centre,
+    other: Math.abs(centre - chosen) < 1 && other !== chosen ? (other as Steps) : null,
+  };
 }
 
 export const measuredIn = (record: LogRecord | HandRecord): Measured =>

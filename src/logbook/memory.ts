@@ -1,6 +1,7 @@
-// What the logbook brings to a sweep. The same situation measured before says most about the centre, another focal length
-// or distance of the same pairing less, and lenses as wide tell how wide the band will be. Spreads: common practice and
-// simulation, no source. The plain prior keeps its share in any case, so a wrong memory is overruled in a few holds.
+// What the logbook brings to a sweep. The same situation measured before says most about the centre, another focal
+// length or distance of the same pairing less, and lenses as wide tell how wide the band will be. Spreads: common
+// practice and simulation, no source. The plain prior keeps its share in any case, so a wrong memory is overruled in a
+// few holds.
 import { pairingsOf, type Kit, type Lens, type Situation } from '../kit/kit.ts';
 import { widestAt } from '../kit/lens.ts';
 import { NO_MEMORY, type Memory } from '../sweep/belief/prior.ts';
@@ -47,7 +48,8 @@ function newestOf(records: readonly (LogRecord | HandRecord)[]): Map<string, Mea
   for (const measured of records.map(measuredIn)) {
     const known = newest.get(measured.subject.situation);
     const tells = measured.chosen !== null || measured.interval !== null;
-    if (tells && !measured.practice && (!known || byTime(known, measured) < 0)) newest.set(measured.subject.situation, measured);
+    if (tells && !measured.practice && (!known || byTime(known, measured) < 0))
+      newest.set(measured.subject.situation, measured);
   }
   return newest;
 }

@@ -1,5 +1,5 @@
-// Reading a logbook that may be old, damaged or not ours. Every item is judged on its own: what does not fit is set aside
-// whole with a sentence, and the rest is read.
+// Reading a logbook that may be old, damaged or not ours. Every item is judged on its own: what does not fit is set
+// aside whole with a sentence, and the rest is read.
 import * as v from 'valibot';
 import { Body, Converter, Lens, Situation } from '../kit/kit.ts';
 import { done, type Tried } from '../tried.ts';
@@ -60,7 +60,8 @@ function readList<Schema extends v.GenericSchema<unknown, Item>>(
   const read = new Map<string, v.InferOutput<Schema>>();
   list.forEach((item: unknown, index) => {
     const result = v.safeParse(schema, item);
-    const aside = (why: string) => setAside.push({ item, sentence: `${capital(called)} ${index + 1} was not read: ${why}` });
+    const aside = (why: string) =>
+      setAside.push({ item, sentence: `${capital(called)} ${index + 1} was not read: ${why}` });
     if (!result.success) aside(whyNot(result.issues[0]));
     else if (read.has(result.output.id)) aside('there is another with its id.');
     else read.set(result.output.id, result.output);
@@ -75,4 +76,5 @@ function whyNot(issue: v.BaseIssue<unknown>): string {
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-const isObject = (value: unknown): value is Stored => typeof value === 'object' && value !== null && !Array.isArray(value);
+const isObject = (value: unknown): value is Stored =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);

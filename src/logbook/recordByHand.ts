@@ -26,7 +26,10 @@ export interface HandResult {
 }
 
 /** Makes the record, and the entry of a value in force; `ids` are two new ones. */
-export function recordByHand(draft: HandDraft, ids: { readonly record: string; readonly entry: string }): Tried<HandResult> {
+export function recordByHand(
+  draft: HandDraft,
+  ids: { readonly record: string; readonly entry: string },
+): Tried<HandResult> {
   const { subject, scale, at, conditions, typed } = draft;
   if (!isOnScale(scale, typed.chosen)) {
     return failed(`Enter a value of the scale, ${writeSteps(scale.min)} to ${writeSteps(scale.max)}.`);
@@ -42,5 +45,8 @@ export function recordByHand(draft: HandDraft, ids: { readonly record: string; r
   const low = Math.min(typed.one, typed.other);
   const high = Math.max(typed.one, typed.other);
   if (chosen < low || chosen > high) return failed('Choose a value that lies between the two ends.');
-  return done({ record: { ...about, finding: { known: 'band', low: steps(low), high: steps(high), chosen } }, entry: null });
+  return done({
+    record: { ...about, finding: { known: 'band', low: steps(low), high: steps(high), chosen } },
+    entry: null,
+  });
 }

@@ -1,5 +1,5 @@
-// Look-up over a logbook of 5,000 situations, as a year's work of a repair shop might fill it: the time of every keystroke
-// of queries as people type them, with and without slips, and the time to prepare the logbook for it.
+// Look-up over a logbook of 5,000 situations, as a year's work of a repair shop might fill it: the time of every
+// keystroke of queries as people type them, with and without slips, and the time to prepare the logbook for it.
 import { USUAL_LIMITS } from '../../src/logbook/due.ts';
 import type { Entry } from '../../src/logbook/entry.ts';
 import { unknownConditions } from '../../src/logbook/conditions.ts';
@@ -16,8 +16,22 @@ const NOW = moment(1_767_261_600_000);
 const FOCAL = [24, 28, 35, 50, 70, 85, 105, 135, 200, 300];
 
 /** Letter by letter; the last three are mistyped, and one fits nothing. */
-const QUERIES = ['velde m1 orrin 85', '85', 'tessel 70 mm 3.5m', 'A10203', 'old 135', 'orin 85 m2', 'tesesl 24', 'veled orirn 200', 'quagmire'];
-const SPOKEN = ['look up eighty five', 'look up the orrin one thirty five on velde M one', "what's the tessel at seventy millimetres"];
+const QUERIES = [
+  'velde m1 orrin 85',
+  '85',
+  'tessel 70 mm 3.5m',
+  'A10203',
+  'old 135',
+  'orin 85 m2',
+  'tesesl 24',
+  'veled orirn 200',
+  'quagmire',
+];
+const SPOKEN = [
+  'look up eighty five',
+  'look up the orrin one thirty five on velde M one',
+  "what's the tessel at seventy millimetres",
+];
 const ROUNDS = 5;
 
 export const lookUp: Family = {
@@ -62,7 +76,10 @@ function madeUp(): Library {
   const random = seededRandom(4);
   const pick = <Item>(items: readonly Item[]): Item => items[Math.floor(random() * items.length)] as Item;
   const serial = () => `${pick(['A', 'KX-', '00', 'T'])}${Math.floor(10_000 + random() * 900_000)}`;
-  const bodies = Array.from({ length: 250 }, (_, n) => ({ ...newBody(`b${n}`, `${pick(['Velde M1', 'Velde M2', 'Marn D'])} ${pick(['old', 'new', ''])}`, NOW), serial: serial() }));
+  const bodies = Array.from({ length: 250 }, (_, n) => ({
+    ...newBody(`b${n}`, `${pick(['Velde M1', 'Velde M2', 'Marn D'])} ${pick(['old', 'new', ''])}`, NOW),
+    serial: serial(),
+  }));
   const lenses = Array.from({ length: 1500 }, (_, n) => ({
     ...newLens(`l${n}`, `${pick(['Orrin', 'Tessel', 'Havel'])} ${pick(FOCAL)} f/${pick([1.4, 1.8, 2, 2.8, 4])}`, NOW),
     serial: serial(),
@@ -70,7 +87,16 @@ function madeUp(): Library {
   const situations = Array.from({ length: SITUATIONS }, (_, n): Situation => {
     const focalLength = pick(FOCAL);
     const distance = millimetres(focalLength * pick([25, 50, 80]));
-    return { id: `s${n}`, changed: NOW, retired: null, body: pick(bodies).id, lens: pick(lenses).id, converter: null, focalLength: millimetres(focalLength), distance };
+    return {
+      id: `s${n}`,
+      changed: NOW,
+      retired: null,
+      body: pick(bodies).id,
+      lens: pick(lenses).id,
+      converter: null,
+      focalLength: millimetres(focalLength),
+      distance,
+    };
   });
   const kit: Kit = { bodies, lenses, converters: [], situations };
   const entries = situations.map((situation, n): Entry => ({

@@ -41,7 +41,9 @@ describe('a photograph', () => {
 
   it('is dated by its own zone, else by the zone it is read in', () => {
     expect(read(VELDE, 120).taken).toBe(Date.UTC(2026, 2, 4, 15, 6, 7));
-    expect(read(veldeWith({ tag: 0x9011, value: { text: '-05:30' } }), 120).taken).toBe(Date.UTC(2026, 2, 4, 22, 36, 7));
+    expect(read(veldeWith({ tag: 0x9011, value: { text: '-05:30' } }), 120).taken).toBe(
+      Date.UTC(2026, 2, 4, 22, 36, 7),
+    );
   });
 
   it('leaves a field empty where the camera wrote nothing sensible', () => {
@@ -51,8 +53,32 @@ describe('a photograph', () => {
       [{ tag: 0x9206, value: { fractions: [[1, 0]] } }, { distance: null }],
       [{ tag: 0x920a, value: { fractions: [[9000, 1]] } }, { focalLength: null }],
       [{ tag: 0x920a, value: { short: 85 } }, { focalLength: null }],
-      [{ tag: 0xa432, value: { fractions: [[24, 1], [70, 1], [0, 0], [0, 0]] } }, { lensFocal: { from: 24, to: 70 }, lensWidest: null }],
-      [{ tag: 0xa432, value: { fractions: [[70, 1], [24, 1]] } }, { lensFocal: null, lensWidest: null }],
+      [
+        {
+          tag: 0xa432,
+          value: {
+            fractions: [
+              [24, 1],
+              [70, 1],
+              [0, 0],
+              [0, 0],
+            ],
+          },
+        },
+        { lensFocal: { from: 24, to: 70 }, lensWidest: null },
+      ],
+      [
+        {
+          tag: 0xa432,
+          value: {
+            fractions: [
+              [70, 1],
+              [24, 1],
+            ],
+          },
+        },
+        { lensFocal: null, lensWidest: null },
+      ],
       [{ tag: 0xa431, value: { text: '   ' } }, { bodySerial: null }],
       [{ tag: 0x9003, value: { text: '    :  :     :  :  ' } }, { taken: null }],
       [{ tag: 0x9003, value: { text: '2026:02:30 10:00:00' } }, { taken: null }],
@@ -85,7 +111,9 @@ describe('a photograph', () => {
       for (const [field, value] of Object.entries(told)) {
         const whole = VELDE_TELLS[field as keyof typeof VELDE_TELLS];
         const begun = typeof value === 'string' && String(whole).startsWith(value);
-        expect(value === null || begun || JSON.stringify(value) === JSON.stringify(whole) || field === 'taken').toBe(true);
+        expect(value === null || begun || JSON.stringify(value) === JSON.stringify(whole) || field === 'taken').toBe(
+          true,
+        );
       }
     }
   });
@@ -123,7 +151,11 @@ describe('ten thousand damaged photographs', { timeout: 60_000 }, () => {
         readable++;
         const { bodyModel, focalLength, distance, aperture, taken } = photograph.value;
         expect(bodyModel ?? 'x').toMatch(/^[^\p{C}]{1,60}$/u);
-        expect([focalLength ?? 50, distance ?? 50, aperture ?? 1, taken ?? 0].every((value) => Number.isFinite(value) && value >= 0)).toBe(true);
+        expect(
+          [focalLength ?? 50, distance ?? 50, aperture ?? 1, taken ?? 0].every(
+            (value) => Number.isFinite(value) && value >= 0,
+          ),
+        ).toBe(true);
         expect(focalLength ?? 50).toBeLessThanOrEqual(2000);
       }),
       { numRuns: 9000 },
@@ -132,7 +164,11 @@ describe('ten thousand damaged photographs', { timeout: 60_000 }, () => {
   });
 
   it('of nothing but chance behind a true beginning are read or refused', () => {
-    const start = fc.constantFrom([0xff, 0xd8, 0xff, 0xe1], [0x49, 0x49, 42, 0, 8, 0, 0, 0], [0x4d, 0x4d, 0, 42, 0, 0, 0, 8]);
+    const start = fc.constantFrom(
+      [0xff, 0xd8, 0xff, 0xe1],
+      [0x49, 0x49, 42, 0, 8, 0, 0, 0],
+      [0x4d, 0x4d, 0, 42, 0, 0, 0, 8],
+    );
     fc.assert(
       fc.property(start, fc.uint8Array({ maxLength: 400 }), (head, tail) => {
         const photograph = readPhotograph(Uint8Array.from([...head, ...tail]), 0);
@@ -157,13 +193,24 @@ describe('what a photograph offers the kit', () => {
 
   it('is one offer a field', () => {
     expect(offersOf(photograph).map(({ to, field }) => `${to} ${field}`)).toEqual([
-      'body model', 'body serial', 'lens model', 'lens serial', 'lens focal', 'lens widest', 'situation focalLength', 'situation distance',
+      'body model',
+      'body serial',
+      'lens model',
+      'lens serial',
+      'lens focal',
+      'lens widest',
+      'situation focalLength',
+      'situation distance',
     ]);
     expect(offersOf({ ...photograph, bodySerial: null, distance: null })).toHaveLength(6);
   });
 
   it('is tied to the body and lens that took it: by serial first, by model where only one can be meant', () => {
-    const lens = (id: string, model: string | null, serial: string | null) => ({ ...newLens(id, id, moment(0)), model, serial });
+    const lens = (id: string, model: string | null, serial: string | null) => ({
+      ...newLens(id, id, moment(0)),
+      model,
+      serial,
+    });
     const body = { ...newBody('b', 'Old one', moment(0)), model: 'Velde M1' };
     const kit = (...lenses: ReturnType<typeof lens>[]) => ({ bodies: [body], lenses, converters: [], situations: [] });
     const taken = (...lenses: ReturnType<typeof lens>[]) => takenWith(photograph, kit(...lenses));

@@ -1,4 +1,5 @@
-// Photographs for the tests, made from nothing: a TIFF header with any fields, alone or inside a JPEG, either byte order.
+// Photographs for the tests, made from nothing: a TIFF header with any fields, alone or inside a JPEG, either byte
+// order.
 
 export type Value =
   | { readonly text: string }
@@ -40,7 +41,8 @@ export function tiffFile({ order, first, exif }: FileParts): Uint8Array {
     if ('short' in value) {
       two(value.short);
       two(0);
-    } else if ('text' in value && length <= 4) bytes.push(...textBytes(value.text), ...Array<number>(4 - length).fill(0));
+    } else if ('text' in value && length <= 4)
+      bytes.push(...textBytes(value.text), ...Array<number>(4 - length).fill(0));
     else {
       four(free);
       spare.push(value);
@@ -70,7 +72,13 @@ export function tiffFile({ order, first, exif }: FileParts): Uint8Array {
 
 /** A JPEG with nothing but a segment of another kind, the camera data, and the begin of a scan. */
 export function jpegFile(tiff: Uint8Array): Uint8Array {
-  const segment = (marker: number, content: readonly number[]) => [0xff, marker, (content.length + 2) >> 8, (content.length + 2) & 255, ...content];
+  const segment = (marker: number, content: readonly number[]) => [
+    0xff,
+    marker,
+    (content.length + 2) >> 8,
+    (content.length + 2) & 255,
+    ...content,
+  ];
   const exif = segment(0xe1, [0x45, 0x78, 0x69, 0x66, 0, 0, ...tiff]);
   const jfif = segment(0xe0, [0x4a, 0x46, 0x49, 0x46, 0, 1, 1, 0, 0, 1, 0, 1, 0, 0]);
   return Uint8Array.from([0xff, 0xd8, ...jfif, ...exif, ...segment(0xda, [0, 0, 0]), 0xff, 0xd9]);
@@ -91,7 +99,17 @@ export const VELDE: FileParts = {
     { tag: 0x9206, value: { fractions: [[425, 100]] } },
     { tag: 0x920a, value: { fractions: [[85, 1]] } },
     { tag: 0xa431, value: { text: '004711' } },
-    { tag: 0xa432, value: { fractions: [[85, 1], [85, 1], [18, 10], [18, 10]] } },
+    {
+      tag: 0xa432,
+      value: {
+        fractions: [
+          [85, 1],
+          [85, 1],
+          [18, 10],
+          [18, 10],
+        ],
+      },
+    },
     { tag: 0xa434, value: { text: 'Orrin 85mm f/1.8' } },
     { tag: 0xa435, value: { text: 'A12' } },
   ],

@@ -6,7 +6,8 @@ import { Library } from '../../src/logbook/library.ts';
 const id = fc.oneof(fc.constantFrom('a', 'b', 'c', '__proto__', 'constructor'), fc.uuid());
 const moment = fc.integer({ min: 0, max: 4_000_000_000_000 });
 const step = fc.integer({ min: -200, max: 200 });
-const decimal = (min: number, max: number) => fc.double({ min, max, noNaN: true, noDefaultInfinity: true }).map((x) => x + 0);
+const decimal = (min: number, max: number) =>
+  fc.double({ min, max, noNaN: true, noDefaultInfinity: true }).map((x) => x + 0);
 const orNull = <T>(arbitrary: fc.Arbitrary<T>) => fc.option(arbitrary, { nil: null, freq: 3 });
 const text = (maxLength: number) => fc.string({ unit: 'grapheme', minLength: 1, maxLength: Math.floor(maxLength / 8) });
 const name = fc
@@ -59,12 +60,24 @@ const tally = fc.record({ holds: fc.nat(99), seconds: decimal(0, 9999) });
 const interval = fc.record({ from: decimal(-30, 30), to: decimal(-30, 30) });
 const outcome = fc.oneof(
   fc.record({
-    found: fc.constant('band'), low: step, high: step, centre: step.map((x) => x / 2), chosen: step, other: orNull(step),
-    interval, within: decimal(0, 1), ends: fc.constantFrom('seen', 'believed'), tally,
+    found: fc.constant('band'),
+    low: step,
+    high: step,
+    centre: step.map((x) => x / 2),
+    chosen: step,
+    other: orNull(step),
+    interval,
+    within: decimal(0, 1),
+    ends: fc.constantFrom('seen', 'believed'),
+    tally,
   }),
   fc.record({
-    found: fc.constant('past the limit'), side: fc.constantFrom('low', 'high', 'both'), visible: orNull(step),
-    bound: orNull(step.map((x) => x / 2)), interval, tally,
+    found: fc.constant('past the limit'),
+    side: fc.constantFrom('low', 'high', 'both'),
+    visible: orNull(step),
+    bound: orNull(step.map((x) => x / 2)),
+    interval,
+    tally,
   }),
   fc.record({ found: fc.constant('beyond the scale'), side: fc.constantFrom('above', 'below'), tally }),
   fc.record({ found: fc.constant('nothing'), tally }),
@@ -74,13 +87,24 @@ const event = fc.oneof(
   fc.record({ did: fc.constant('began'), at: moment, value: step, by: fc.constantFrom('voice', 'key', 'switch') }),
   fc.record({ did: fc.constant('ran'), at: moment }),
   fc.record({
-    did: fc.constant('judged'), at: moment, verdict: fc.record({ light, arrows: fc.constantFrom('none', 'left', 'right') }),
-    by: fc.constant('voice'), heard: orNull(text(40)),
+    did: fc.constant('judged'),
+    at: moment,
+    verdict: fc.record({ light, arrows: fc.constantFrom('none', 'left', 'right') }),
+    by: fc.constant('voice'),
+    heard: orNull(text(40)),
   }),
 );
 const record = fc
   .record(
-    { id, finished: moment, practice: fc.boolean(), subject, outcome, events: fc.array(event, { maxLength: 3 }), conditions },
+    {
+      id,
+      finished: moment,
+      practice: fc.boolean(),
+      subject,
+      outcome,
+      events: fc.array(event, { maxLength: 3 }),
+      conditions,
+    },
     { requiredKeys: ['id', 'finished', 'practice', 'subject', 'outcome', 'events'] },
   )
   .map(({ events, ...rest }) => {
@@ -92,7 +116,9 @@ const record = fc
   });
 
 const finding = fc.oneof(
-  fc.tuple(step, step, step).map(([a, b, chosen]) => ({ known: 'band', low: Math.min(a, b), high: Math.max(a, b), chosen })),
+  fc
+    .tuple(step, step, step)
+    .map(([a, b, chosen]) => ({ known: 'band', low: Math.min(a, b), high: Math.max(a, b), chosen })),
   fc.record({ known: fc.constant('value'), chosen: step }),
 );
 const source = fc.constantFrom('by hand', 'from a table', 'from another computer');
@@ -103,7 +129,10 @@ const note = fc.record({ id, at: moment, of: id, what: fc.constantFrom('firmware
 const listOf = <T extends { id: string }>(arbitrary: fc.Arbitrary<T>, maxLength: number) =>
   fc.uniqueArray(arbitrary, { selector: (item) => item.id, maxLength });
 
-/** Any logbook with lists of at most so many items; it is checked on the way, so the generators cannot go wrong unseen. */
+/**
+ * Any logbook with lists of at most so many items; it is checked on the way, so the generators cannot go wrong
+ * unseen.
+ */
 export const anyLibrary = (most = 4): fc.Arbitrary<Library> =>
   fc
     .record({

@@ -89,17 +89,33 @@ describe('the dry run of a restore', () => {
   const nothingElse = { lenses: [], situations: [] };
   const mine = libraryWith({
     ...nothingElse,
-    bodies: [{ id: 'same' }, { id: 'newer', changed: 1 }, { id: 'older', changed: 9 }, { id: 'torn', name: 'One' }, { id: 'only here' }],
+    bodies: [
+      { id: 'same' },
+      { id: 'newer', changed: 1 },
+      { id: 'older', changed: 9 },
+      { id: 'torn', name: 'One' },
+      { id: 'only here' },
+    ],
   });
   const theirs = libraryWith({
     ...nothingElse,
-    bodies: [{ id: 'same' }, { id: 'newer', changed: 2 }, { id: 'older', changed: 8 }, { id: 'torn', name: 'Other' }, { id: 'new' }],
+    bodies: [
+      { id: 'same' },
+      { id: 'newer', changed: 2 },
+      { id: 'older', changed: 8 },
+      { id: 'torn', name: 'Other' },
+      { id: 'new' },
+    ],
   });
 
   it('says of every item whether it is new, the same, newer, older or in conflict', () => {
     const plan = planRestore(mine, theirs, [{ item: 0, sentence: 'Body 6 was not read: it is no body.' }]);
     expect(plan.items.map(({ id, is }) => [id, is])).toEqual([
-      ['same', 'same'], ['newer', 'newer'], ['older', 'older'], ['torn', 'conflict'], ['new', 'new'],
+      ['same', 'same'],
+      ['newer', 'newer'],
+      ['older', 'older'],
+      ['torn', 'conflict'],
+      ['new', 'new'],
     ]);
     expect(plan.sentence).toBe(
       'In the backup: 1 new, 1 the same as here, 1 newer than here, 1 older than here, ' +

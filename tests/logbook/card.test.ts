@@ -5,10 +5,20 @@ import { shelfOf } from '../../src/logbook/shelf.ts';
 import { DAY, libraryWith, sweepRecord, T0 } from './libraryWith.ts';
 
 describe('the card of a body', () => {
-  const at = (situation: string, focalLength: number, distance: number) => ({ situation, body: 'Velde M1', lens: 'x', focalLength, distance });
+  const at = (situation: string, focalLength: number, distance: number) => ({
+    situation,
+    body: 'Velde M1',
+    lens: 'x',
+    focalLength,
+    distance,
+  });
   const library = libraryWith({
     bodies: [{ id: 'b', serial: '4711' }, { id: 'b-2' }],
-    lenses: [{ id: 'zoom', name: 'Tessel 24–70' }, { id: 'l', serial: 'A12' }, { id: 'new', name: 'Unmeasured' }],
+    lenses: [
+      { id: 'zoom', name: 'Tessel 24–70' },
+      { id: 'l', serial: 'A12' },
+      { id: 'new', name: 'Unmeasured' },
+    ],
     converters: [{ id: 'c' }],
     situations: [
       { id: 'tele', lens: 'zoom', focalLength: 70, distance: 3500 },
@@ -29,14 +39,31 @@ describe('the card of a body', () => {
       { id: 'j', value: 1, subject: at('other', 85, 4250) },
     ],
   });
-  const card = cardOf(library.kit.bodies[0]!, library.kit, shelfOf(library, { at: T0, temperature: null }, USUAL_LIMITS));
+  const card = cardOf(
+    library.kit.bodies[0]!,
+    library.kit,
+    shelfOf(library, { at: T0, temperature: null }, USUAL_LIMITS),
+  );
 
   it('holds its lenses by name, each from short to long, with what stands in the camera', () => {
     expect([card.body, card.serial]).toEqual(['Velde M1', '4711']);
-    expect(card.lenses.map(({ name, serial, lines }) => [name, serial, lines.map((line) => [line.focalLength, line.value, line.state])])).toEqual([
+    expect(
+      card.lenses.map(({ name, serial, lines }) => [
+        name,
+        serial,
+        lines.map((line) => [line.focalLength, line.value, line.state]),
+      ]),
+    ).toEqual([
       ['Orrin 85 f/1.8', 'A12', [[85, 5, 'entered']]],
       ['Orrin 85 f/1.8 with Orrin 1.4×', 'A12', [[85, 1, 'entered']]],
-      ['Tessel 24–70', null, [[24, 8, 'differ'], [70, -2, 'entered']]],
+      [
+        'Tessel 24–70',
+        null,
+        [
+          [24, 8, 'differ'],
+          [70, -2, 'entered'],
+        ],
+      ],
     ]);
   });
 

@@ -46,7 +46,9 @@ describe('a table of results', { timeout: 60_000 }, () => {
       fc.property(anyLibrary(), (library) => {
         const lines = readCsv(writeTable(library));
         const cells = lines.ok ? lines.value.flatMap((line) => line.cells) : ['=unread'];
-        expect(cells.filter((cell) => /^\s*[=+\-@\t\r]/.test(cell) && !/^-?\d+(\.\d+)?(e[+-]\d+)?$/.test(cell))).toEqual([]);
+        expect(
+          cells.filter((cell) => /^\s*[=+\-@\t\r]/.test(cell) && !/^-?\d+(\.\d+)?(e[+-]\d+)?$/.test(cell)),
+        ).toEqual([]);
       }),
       { numRuns: 200 },
     );
@@ -60,7 +62,11 @@ describe('a table of results', { timeout: 60_000 }, () => {
         'Orrin 35 f/2;Velde M1;35;1,75;0;2026-03-05\n',
     );
     const once = planTable(EMPTY_LIBRARY, rows, T0);
-    expect([once.added, once.faults, once.newKit]).toEqual([3, [], ['Velde M1', 'Velde M2', 'Orrin 85 f/1.8', 'Orrin 35 f/2']]);
+    expect([once.added, once.faults, once.newKit]).toEqual([
+      3,
+      [],
+      ['Velde M1', 'Velde M2', 'Orrin 85 f/1.8', 'Orrin 35 f/2'],
+    ]);
     expect(once.library.byHand.map(({ finding }) => finding.chosen)).toEqual([6, -2, 0]);
     expect(once.library.kit.situations[0]).toMatchObject({ focalLength: 85, distance: 4250 });
     const twice = planTable(once.library, rows, T0);
@@ -68,12 +74,19 @@ describe('a table of results', { timeout: 60_000 }, () => {
   });
 
   it('finds kit by serial before name, and the situation it already has', () => {
-    const library = libraryWith({ bodies: [{ id: 'b', name: 'The old one', serial: '4711' }], records: [sweepRecord('r', T0, 2, 9)] });
-    const rows = read('body,body serial,lens,mm,distance,low,high,kind\nVelde M1,4711,Orrin 85 f/1.8,85,4.25,1,8,by hand\n');
+    const library = libraryWith({
+      bodies: [{ id: 'b', name: 'The old one', serial: '4711' }],
+      records: [sweepRecord('r', T0, 2, 9)],
+    });
+    const rows = read(
+      'body,body serial,lens,mm,distance,low,high,kind\nVelde M1,4711,Orrin 85 f/1.8,85,4.25,1,8,by hand\n',
+    );
     const plan = planTable(library, rows, T0);
     expect([plan.newKit, plan.library.kit]).toEqual([[], library.kit]);
     expect(plan.library.byHand[0]).toMatchObject({
-      subject: { situation: 's', body: 'The old one' }, source: 'by hand', finding: { low: 1, high: 8, chosen: 4 },
+      subject: { situation: 's', body: 'The old one' },
+      source: 'by hand',
+      finding: { low: 1, high: 8, chosen: 4 },
     });
   });
 
@@ -97,7 +110,9 @@ describe('a table of results', { timeout: 60_000 }, () => {
 
   it('says which needed columns no heading stands for', () => {
     expect(missingFrom(guessMapping(['lens', 'correction', 'whatever'])).map(({ heading }) => heading)).toEqual([
-      'body', 'focal length (mm)', 'distance (mm)',
+      'body',
+      'focal length (mm)',
+      'distance (mm)',
     ]);
   });
 
@@ -113,7 +128,10 @@ describe('a table of results', { timeout: 60_000 }, () => {
 describe('fields', () => {
   it('of any text come back as they were', () => {
     const comesBack = (text: string) => expect(readText(writeText(text))).toBe(text);
-    fc.assert(fc.property(fc.string({ unit: 'binary' }), (text) => void comesBack(text)), { numRuns: 2000 });
+    fc.assert(
+      fc.property(fc.string({ unit: 'binary' }), (text) => void comesBack(text)),
+      { numRuns: 2000 },
+    );
     const starts = fc.constantFrom('=', '+', '-', '@', "'", "'=", "''+", '\t', '\r', ' =', '\uFF1D');
     fc.assert(fc.property(starts, fc.string(), (start, rest) => void comesBack(start + rest)));
   });
@@ -129,8 +147,16 @@ describe('fields', () => {
     );
   });
 
-  it('of numbers are read with a point or a comma and either minus, and refused where they could be two numbers', () => {
-    for (const [cell, value] of [['4.25', 4.25], ['4,25', 4.25], ['−3', -3], ['+6', 6], ["'-3", -3], ['0,125', 0.125], ['1e3', 1000]] as const) {
+  it('of numbers are read with a point or a comma and either minus, and refused where they could be two', () => {
+    for (const [cell, value] of [
+      ['4.25', 4.25],
+      ['4,25', 4.25],
+      ['−3', -3],
+      ['+6', 6],
+      ["'-3", -3],
+      ['0,125', 0.125],
+      ['1e3', 1000],
+    ] as const) {
       expect(readNumber(cell)).toEqual({ ok: true, value });
     }
     for (const cell of ['1,234', '1,234,567', '', '-', '1.2.3', '0x10', 'Infinity', 'NaN', '1e999']) {

@@ -57,7 +57,20 @@ const mutated = (text: string, pieces: readonly string[]): fc.Arbitrary<string> 
 
 describe('ten thousand damaged files', { timeout: 60_000 }, () => {
   it('are backups that are read in part or refused with a sentence, and merge into a valid logbook', () => {
-    const pieces = ['{', '}', '[', ']', '"', ',', '\\u0000', '-1e999', 'null', `{${POISON}"id":"b"}`, POISON, '9'.repeat(400)];
+    const pieces = [
+      '{',
+      '}',
+      '[',
+      ']',
+      '"',
+      ',',
+      '\\u0000',
+      '-1e999',
+      'null',
+      `{${POISON}"id":"b"}`,
+      POISON,
+      '9'.repeat(400),
+    ];
     const hostile = mutated(backup, pieces);
     let readable = 0;
     const whole: Library[] = [];
@@ -96,7 +109,23 @@ describe('ten thousand damaged files', { timeout: 60_000 }, () => {
   });
 
   it('are tables that are read in part or refused, with the line of every fault, and give a valid logbook', () => {
-    const pieces = ['"', '""', ',', ';', '\r\n', '\n', '\t', '=1+1', '@x', '1,234', '03/04/2026', '__proto__', '\uFEFF', 'e', '-'];
+    const pieces = [
+      '"',
+      '""',
+      ',',
+      ';',
+      '\r\n',
+      '\n',
+      '\t',
+      '=1+1',
+      '@x',
+      '1,234',
+      '03/04/2026',
+      '__proto__',
+      '\uFEFF',
+      'e',
+      '-',
+    ];
     const hostile = mutated(table, pieces);
     let planned = 0;
     fc.assert(
@@ -118,14 +147,29 @@ describe('ten thousand damaged files', { timeout: 60_000 }, () => {
   it('are synced items of any shape, taken in or counted as unread', () => {
     const item = fc.oneof(
       fc.jsonValue({ maxDepth: 3 }),
-      fc.array(fc.tuple(fc.string(), fc.integer(), fc.double(), fc.constantFrom('e', 'm'), fc.string(), fc.string(), fc.string(), fc.double(), fc.double())),
+      fc.array(
+        fc.tuple(
+          fc.string(),
+          fc.integer(),
+          fc.double(),
+          fc.constantFrom('e', 'm'),
+          fc.string(),
+          fc.string(),
+          fc.string(),
+          fc.double(),
+          fc.double(),
+        ),
+      ),
     );
     fc.assert(
-      fc.property(fc.dictionary(fc.constantFrom('values/old/0', 'values/new/1', '__proto__', 'other'), item), (synced) => {
-        const { library: whole } = takeIn(library, 'here', synced);
-        unpolluted();
-        expect(v.is(Library, whole)).toBe(true);
-      }),
+      fc.property(
+        fc.dictionary(fc.constantFrom('values/old/0', 'values/new/1', '__proto__', 'other'), item),
+        (synced) => {
+          const { library: whole } = takeIn(library, 'here', synced);
+          unpolluted();
+          expect(v.is(Library, whole)).toBe(true);
+        },
+      ),
       { numRuns: 1000 },
     );
   });

@@ -23,8 +23,17 @@ export const DAY = 86_400_000;
 
 /** Body `b`, lens `l` and situation `s` of the two are there unless others are named. */
 export function libraryWith(parts: Parts): Library {
-  const each = (items: readonly Part[], usual: (id: string) => object) => items.map((item) => ({ ...usual(item.id ?? 'x'), ...item }));
-  const situation = { body: 'b', lens: 'l', converter: null, focalLength: 85, distance: 4250, changed: 0, retired: null };
+  const each = (items: readonly Part[], usual: (id: string) => object) =>
+    items.map((item) => ({ ...usual(item.id ?? 'x'), ...item }));
+  const situation = {
+    body: 'b',
+    lens: 'l',
+    converter: null,
+    focalLength: 85,
+    distance: 4250,
+    changed: 0,
+    retired: null,
+  };
   const subject = { situation: 's', body: 'Velde M1', lens: 'Orrin 85 f/1.8', focalLength: 85, distance: 4250 };
   const conditions = unknownConditions(moment(0));
   return v.parse(Library, {
@@ -36,7 +45,13 @@ export function libraryWith(parts: Parts): Library {
       situations: each(parts.situations ?? [{ id: 's' }], () => situation),
     },
     records: parts.records ?? [],
-    byHand: each(parts.byHand ?? [], () => ({ at: T0, subject, source: 'by hand', finding: { known: 'value', chosen: 0 }, conditions })),
+    byHand: each(parts.byHand ?? [], () => ({
+      at: T0,
+      subject,
+      source: 'by hand',
+      finding: { known: 'value', chosen: 0 },
+      conditions,
+    })),
     entries: each(parts.entries ?? [], () => ({ at: T0, subject, value: 0, record: null, conditions })),
     notes: each(parts.notes ?? [], () => ({ at: T0, of: 'b', what: 'service', note: '' })),
   });
@@ -48,15 +63,31 @@ export function sweepRecord(id: string, finished: number, low: number, high: num
   const centre = (low + high) / 2;
   const manner = { care: 'standard', order: 'fewest', pace: { set: 'own' }, holdTime: 5 };
   const memory = { centres: [], halfWidth: null };
-  const plan = { subject, scale: { min: -20, max: 20, step: 1 }, arrows: 'absent', manner, memory, start: 0, practice: null };
+  const plan = {
+    subject,
+    scale: { min: -20, max: 20, step: 1 },
+    arrows: 'absent',
+    manner,
+    memory,
+    start: 0,
+    practice: null,
+  };
   return {
     id,
     finished,
     practice: false,
     subject,
     outcome: {
-      found: 'band', low, high, centre, chosen: Math.trunc(centre), other: null,
-      interval: { from: centre - 0.5, to: centre + 0.5 }, within: 0.99, ends: 'seen', tally: { holds: 9, seconds: 80 },
+      found: 'band',
+      low,
+      high,
+      centre,
+      chosen: Math.trunc(centre),
+      other: null,
+      interval: { from: centre - 0.5, to: centre + 0.5 },
+      within: 0.99,
+      ends: 'seen',
+      tally: { holds: 9, seconds: 80 },
     },
     journal: [{ did: 'opened', at: finished, id, plan }],
     ...more,

@@ -9,7 +9,10 @@ import { shelfOf, type Shelved } from '../../src/logbook/shelf.ts';
 import { libraryWith, T0 } from './libraryWith.ts';
 
 const library = libraryWith({
-  bodies: [{ id: 'old', name: 'Velde M1, the old body', serial: '004711' }, { id: 'new', name: 'Velde M2' }],
+  bodies: [
+    { id: 'old', name: 'Velde M1, the old body', serial: '004711' },
+    { id: 'new', name: 'Velde M2' },
+  ],
   lenses: [
     { id: '85', name: 'Orrin 85 f/1.8', serial: 'KX-20931' },
     { id: '35', name: 'Orrin 35 f/2' },
@@ -24,7 +27,13 @@ const library = libraryWith({
     { id: 'tele', body: 'new', lens: 'zoom', focalLength: 70, distance: 3500 },
     { id: '135', body: 'new', lens: 'ö', focalLength: 135, distance: 6750 },
   ],
-  entries: [{ id: 'e', subject: { situation: '85 old', body: 'Velde M1', lens: 'Orrin 85 f/1.8', focalLength: 85, distance: 4250 }, value: 6 }],
+  entries: [
+    {
+      id: 'e',
+      subject: { situation: '85 old', body: 'Velde M1', lens: 'Orrin 85 f/1.8', focalLength: 85, distance: 4250 },
+      value: 6,
+    },
+  ],
 });
 const shelf = shelfOf(library, { at: T0, temperature: null }, USUAL_LIMITS);
 const finder = finderOf(library.kit, shelf);
@@ -48,7 +57,8 @@ describe('look-up as one types', () => {
   });
 
   it('narrows with every letter and puts what fits whole first', () => {
-    for (const query of ['t', 'te', 'tes', 'tess', 'tesse', 'tessel', 'tessel ', 'tessel 2']) expect(typed(query)).toContain('wide');
+    for (const query of ['t', 'te', 'tes', 'tess', 'tesse', 'tessel', 'tessel ', 'tessel 2'])
+      expect(typed(query)).toContain('wide');
     expect(typed('35')[0]).toBe('35 old');
   });
 
@@ -95,16 +105,34 @@ describe('look-up by voice', () => {
     );
     expect(answerOf(lookUpSpoken(finder, 'thirty-five'), day)).toMatch(/: never measured\.$/);
     expect(answerOf([], day)).toBe('Nothing in the logbook fits.');
-    expect(lineOf(lookUpTyped(finder, '85 old')[0]!)).toBe('+6  Orrin 85 f/1.8 · Velde M1, the old body · 85 mm · 4.25 m');
+    expect(lineOf(lookUpTyped(finder, '85 old')[0]!)).toBe(
+      '+6  Orrin 85 f/1.8 · Velde M1, the old body · 85 mm · 4.25 m',
+    );
   });
 });
 
 describe('number words', () => {
   it.each([
-    ['eighty-five', '85'], ['one thirty-five', '135'], ['one oh five', '105'], ['two hundred', '200'], ['a hundred', '100'],
-    ['one hundred and five', '105'], ['two hundred and fifty', '250'], ['twenty-four seventy', '24 70'], ['seventy two hundred', '70 200'],
-    ['one point eight', '1.8'], ['two point eight', '2.8'], ['1 point 8', '1.8'], ['M one', 'm1'], ['f four', 'f4'], ['fifty', '50'],
-    ['eighteen fifty five', '18 55'], ['four hundred', '400'], ['the 85', 'the 85'], ['point', 'point'], ['three point', '3 point'],
+    ['eighty-five', '85'],
+    ['one thirty-five', '135'],
+    ['one oh five', '105'],
+    ['two hundred', '200'],
+    ['a hundred', '100'],
+    ['one hundred and five', '105'],
+    ['two hundred and fifty', '250'],
+    ['twenty-four seventy', '24 70'],
+    ['seventy two hundred', '70 200'],
+    ['one point eight', '1.8'],
+    ['two point eight', '2.8'],
+    ['1 point 8', '1.8'],
+    ['M one', 'm1'],
+    ['f four', 'f4'],
+    ['fifty', '50'],
+    ['eighteen fifty five', '18 55'],
+    ['four hundred', '400'],
+    ['the 85', 'the 85'],
+    ['point', 'point'],
+    ['three point', '3 point'],
   ])('"%s" is written %s', (said, written) => {
     expect(inFigures(said)).toBe(written);
   });
@@ -124,7 +152,12 @@ describe('slips', () => {
       fc.property(word, fc.nat(11), fc.constantFrom('cut', 'put', 'swap', 'change'), (text, where, how) => {
         const at = where % (text.length - 1);
         const [head, tail] = [text.slice(0, at), text.slice(at)];
-        const slipped = { cut: head + tail.slice(1), put: `${head}q${tail}`, swap: head + tail[1] + tail[0] + tail.slice(2), change: `${head}q${tail.slice(1)}` };
+        const slipped = {
+          cut: head + tail.slice(1),
+          put: `${head}q${tail}`,
+          swap: head + tail[1] + tail[0] + tail.slice(2),
+          change: `${head}q${tail.slice(1)}`,
+        };
         expect(slipsToBegin(slipped[how], text, 1)).toBeLessThanOrEqual(1);
         expect(slipsToBegin(slipped[how], text, 1)).not.toBeNull();
       }),

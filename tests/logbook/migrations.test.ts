@@ -26,7 +26,12 @@ describe('a store of version 1', () => {
   });
 
   it('gains what version 2 asks for, as not known', () => {
-    expect(library.kit.bodies[0]).toMatchObject({ serial: null, remembers: null, copies: 'not known', trigger: 'half-press' });
+    expect(library.kit.bodies[0]).toMatchObject({
+      serial: null,
+      remembers: null,
+      copies: 'not known',
+      trigger: 'half-press',
+    });
     expect(library.kit.situations[0]).toMatchObject({ converter: null, changed: 0, retired: null });
     expect([library.byHand, library.entries, library.notes, library.kit.converters]).toEqual([[], [], [], []]);
   });
@@ -46,13 +51,20 @@ describe('reading a store', () => {
     expect(library.kit.bodies).toHaveLength(2);
     expect(library.records).toHaveLength(2);
     expect(setAside.map(({ sentence }) => sentence.split(':')[0])).toEqual([
-      'Body 3 was not read', 'Body 4 was not read', 'Sweep 2 was not read',
+      'Body 3 was not read',
+      'Body 4 was not read',
+      'Sweep 2 was not read',
     ]);
     expect(setAside[2]!.item).toMatchObject({ id: 'r-2', finished: 'yesterday' });
   });
 
   it('sets the second of two items with one id aside', () => {
-    const twice = { ...EMPTY_LIBRARY, kit: version1.kit, version: 1, records: [version1.records[0], version1.records[0]] };
+    const twice = {
+      ...EMPTY_LIBRARY,
+      kit: version1.kit,
+      version: 1,
+      records: [version1.records[0], version1.records[0]],
+    };
     const { library, setAside } = read(twice);
     expect([library.records.length, setAside.length]).toEqual([1, 1]);
   });

@@ -24,7 +24,9 @@ describe('last values across computers', { timeout: 60_000 }, () => {
     const many = (count: number, name: string) =>
       libraryWith({
         entries: Array.from({ length: count }, (_, n) => ({
-          id: `e${n}`, at: T0 + n, value: 5,
+          id: `e${n}`,
+          at: T0 + n,
+          value: 5,
           subject: { situation: `s${n}`, body: name, lens: name, focalLength: 85, distance: 4250 },
         })),
       });
@@ -47,10 +49,15 @@ describe('last values across computers', { timeout: 60_000 }, () => {
   });
 
   it('arrive at a computer that knows nothing, and answer there by name', () => {
-    const bench = libraryWith({ records: [sweepRecord('r', T0, 2, 9)], entries: [{ id: 'e', at: T0 + DAY, value: 5, record: 'r' }] });
+    const bench = libraryWith({
+      records: [sweepRecord('r', T0, 2, 9)],
+      entries: [{ id: 'e', at: T0 + DAY, value: 5, record: 'r' }],
+    });
     const { library, added, unread } = takeIn(EMPTY_LIBRARY, 'laptop', write({}, 'bench', bench));
     expect([added, unread]).toEqual([1, 0]);
-    expect(lookUpTyped(finderOf(library.kit, shelf(library)), 'velde 85')).toMatchObject([{ value: 5, state: 'entered' }]);
+    expect(lookUpTyped(finderOf(library.kit, shelf(library)), 'velde 85')).toMatchObject([
+      { value: 5, state: 'entered' },
+    ]);
   });
 
   it('leave the latest standing and keep both in the history, on both computers', () => {
@@ -72,7 +79,10 @@ describe('last values across computers', { timeout: 60_000 }, () => {
         expect(takeIn(once.library, 'b', synced).added).toBe(0);
         expect(takeIn(a, 'a', write({}, 'a', a)).added).toBe(0);
         const again = Object.entries(write(synced, 'b', once.library));
-        const idsOf = (computer: string) => again.filter(([key]) => key.startsWith(ownKeys(computer))).flatMap(([, list]) => (list as string[][]).map(([id]) => id));
+        const idsOf = (computer: string) =>
+          again
+            .filter(([key]) => key.startsWith(ownKeys(computer)))
+            .flatMap(([, list]) => (list as string[][]).map(([id]) => id));
         expect(idsOf('b').filter((id) => idsOf('a').includes(id))).toEqual([]);
       }),
       { numRuns: 100 },

@@ -4,16 +4,48 @@ import { describe, expect, it } from 'vitest';
 import { readCsv, writeCsv } from '../../src/logbook/csv/csv.ts';
 
 const EXAMPLES: readonly [string, string, readonly (readonly string[])[]][] = [
-  ['1: each record on a line of its own', 'aaa,bbb,ccc\r\nzzz,yyy,xxx\r\n', [['aaa', 'bbb', 'ccc'], ['zzz', 'yyy', 'xxx']]],
-  ['2: no line break after the last', 'aaa,bbb,ccc\r\nzzz,yyy,xxx', [['aaa', 'bbb', 'ccc'], ['zzz', 'yyy', 'xxx']]],
+  [
+    '1: each record on a line of its own',
+    'aaa,bbb,ccc\r\nzzz,yyy,xxx\r\n',
+    [
+      ['aaa', 'bbb', 'ccc'],
+      ['zzz', 'yyy', 'xxx'],
+    ],
+  ],
+  [
+    '2: no line break after the last',
+    'aaa,bbb,ccc\r\nzzz,yyy,xxx',
+    [
+      ['aaa', 'bbb', 'ccc'],
+      ['zzz', 'yyy', 'xxx'],
+    ],
+  ],
   [
     '3: a header line',
     'field_name,field_name,field_name\r\naaa,bbb,ccc\r\nzzz,yyy,xxx\r\n',
-    [['field_name', 'field_name', 'field_name'], ['aaa', 'bbb', 'ccc'], ['zzz', 'yyy', 'xxx']],
+    [
+      ['field_name', 'field_name', 'field_name'],
+      ['aaa', 'bbb', 'ccc'],
+      ['zzz', 'yyy', 'xxx'],
+    ],
   ],
   ['4: one line', 'aaa,bbb,ccc', [['aaa', 'bbb', 'ccc']]],
-  ['5: fields in quotes', '"aaa","bbb","ccc"\r\nzzz,yyy,xxx', [['aaa', 'bbb', 'ccc'], ['zzz', 'yyy', 'xxx']]],
-  ['6: a line break inside a field', '"aaa","b\r\nbb","ccc"\r\nzzz,yyy,xxx', [['aaa', 'b\r\nbb', 'ccc'], ['zzz', 'yyy', 'xxx']]],
+  [
+    '5: fields in quotes',
+    '"aaa","bbb","ccc"\r\nzzz,yyy,xxx',
+    [
+      ['aaa', 'bbb', 'ccc'],
+      ['zzz', 'yyy', 'xxx'],
+    ],
+  ],
+  [
+    '6: a line break inside a field',
+    '"aaa","b\r\nbb","ccc"\r\nzzz,yyy,xxx',
+    [
+      ['aaa', 'b\r\nbb', 'ccc'],
+      ['zzz', 'yyy', 'xxx'],
+    ],
+  ],
   ['7: a quote inside a field', '"aaa","b""bb","ccc"', [['aaa', 'b"bb', 'ccc']]],
 ];
 

@@ -1,5 +1,5 @@
-// What a photograph tells of the kit it was taken with: body, lens, their serials, focal length, aperture, distance and date.
-// Only its first part is looked at, nothing leaves the machine, and what is missing or odd is null.
+// What a photograph tells of the kit it was taken with: body, lens, their serials, focal length, aperture, distance
+// and date. Only its first part is looked at, nothing leaves the machine, and what is missing or odd is null.
 import * as v from 'valibot';
 import { minutesEast, momentOf } from '../../calendar.ts';
 import { done, failed, type Tried } from '../../tried.ts';
@@ -30,7 +30,9 @@ export interface Photograph {
   readonly taken: Moment | null;
 }
 
-/** Reads the first bytes of a JPEG or a TIFF-based raw. `east`: minutes ahead of UTC, for a camera that does not say. */
+/**
+ * Reads the first bytes of a JPEG or a TIFF-based raw. `east`: minutes ahead of UTC, for a camera that does not say.
+ */
 export function readPhotograph(file: Uint8Array, east: number): Tried<Photograph> {
   const first = file.subarray(0, FIRST_BYTES);
   const jpeg = isJpeg(first);
@@ -86,7 +88,10 @@ function lengthIn(schema: typeof FocalLength, value: number | null, times: numbe
 }
 
 function rangeOf(from: number | null, to: number | null): FocalRange | null {
-  const read = v.safeParse(FocalRange, from === null || to === null ? null : { from: millimetres(from), to: millimetres(to) });
+  const read = v.safeParse(
+    FocalRange,
+    from === null || to === null ? null : { from: millimetres(from), to: millimetres(to) },
+  );
   return read.success ? read.output : null;
 }
 

@@ -1,5 +1,5 @@
-// The dozen tags of a photograph that tell what it was taken with, by their numbers (CIPA DC-008, 'Exchangeable image file
-// format', 4.6.4 and 4.6.5; the first two are TIFF 6.0's).
+// The dozen tags of a photograph that tell what it was taken with, by their numbers (CIPA DC-008, 'Exchangeable image
+// file format', 4.6.4 and 4.6.5; the first two are TIFF 6.0's).
 export const TAG = {
   model: 0x0110,
   dateTime: 0x0132,

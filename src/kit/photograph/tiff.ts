@@ -25,7 +25,12 @@ const ASCII = 2;
 const LONG = 4;
 const RATIONAL = 5;
 const UTF8 = 129;
-const SIZE_OF = new Map([[ASCII, 1], [LONG, 4], [RATIONAL, 8], [UTF8, 1]]);
+const SIZE_OF = new Map([
+  [ASCII, 1],
+  [LONG, 4],
+  [RATIONAL, 8],
+  [UTF8, 1],
+]);
 /** More than any camera writes. */
 const MOST_FIELDS = 1000;
 const MOST_TEXT = 200;
@@ -68,7 +73,9 @@ function textOf(bytes: Bytes, field: Field | undefined): string | null {
     if (byte === null || byte === 0) break;
     read.push(byte);
   }
-  const text = decoded(read).replace(/[\p{C}\p{Z}]+/gu, ' ').trim();
+  const text = decoded(read)
+    .replace(/[\p{C}\p{Z}]+/gu, ' ')
+    .trim();
   return text === '' ? null : text;
 }
 

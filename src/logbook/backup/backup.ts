@@ -28,7 +28,8 @@ export interface ReadBackup extends ReadLibrary {
 
 /** Reads a backup of any version. Items that do not fit come back as set aside; nothing is thrown. */
 export function readBackup(text: string): Tried<ReadBackup> {
-  if (text.length > MOST_CHARACTERS) return failed('This file is too large for a backup: choose one that Sweepbook has written.');
+  if (text.length > MOST_CHARACTERS)
+    return failed('This file is too large for a backup: choose one that Sweepbook has written.');
   const parsed = parse(text);
   if (!parsed.ok) return parsed;
   const envelope = v.safeParse(Envelope, parsed.value);

@@ -1,5 +1,5 @@
-// One text for one content, whatever the order of its fields, and a short name for that text. Two computers that compare
-// items by these always agree.
+// One text for one content, whatever the order of its fields, and a short name for that text. Two computers that
+// compare items by these always agree.
 
 /** JSON with the fields of every object in the order of their names. */
 export const canonical = (value: unknown): string =>

@@ -1,5 +1,5 @@
-// The logbook's lists in one shape, for everything that compares or joins whole logbooks: which items there are, when each
-// was last told, and what of it can never change.
+// The logbook's lists in one shape, for everything that compares or joins whole logbooks: which items there are, when
+// each was last told, and what of it can never change.
 import type { Library } from '../library.ts';
 import { canonical } from './canonical.ts';
 
@@ -37,8 +37,10 @@ export function titleOf(library: Library, list: ListName, id: string): string {
     const situation = library.kit.situations.find((item) => item.id === id);
     if (!situation) return id;
     const { bodies, lenses } = library.kit;
-    const named = (items: readonly { id: string; name: string }[], of: string) => items.find((item) => item.id === of)?.name ?? '?';
-    return `${named(lenses, situation.lens)} on ${named(bodies, situation.body)}, ${situation.focalLength} mm at ${situation.distance / 1000} m`;
+    const named = (items: readonly { id: string; name: string }[], of: string) =>
+      items.find((item) => item.id === of)?.name ?? '?';
+    const pairing = `${named(lenses, situation.lens)} on ${named(bodies, situation.body)}`;
+    return `${pairing}, ${situation.focalLength} mm at ${situation.distance / 1000} m`;
   }
   const items: readonly { id: string; subject: { lens: string; body: string } }[] = library[list];
   const subject = items.find((item) => item.id === id)?.subject;

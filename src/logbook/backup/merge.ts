@@ -1,6 +1,6 @@
-// Joining two logbooks so that nothing is lost and the order does not matter: the same two joined either way, or twice, give
-// the same. Of two states of one item the one told later counts. Records of one id that disagree in what can never change
-// are both kept, one of them under a name made from its content.
+// Joining two logbooks so that nothing is lost and the order does not matter: the same two joined either way, or
+// twice, give the same. Of two states of one item the one told later counts. Records of one id that disagree in what
+// can never change are both kept, one of them under a name made from its content.
 import type { Library } from '../library.ts';
 import { canonical, nameOf } from './canonical.ts';
 import { coreOf, isRecord, toldAt, type KitItem, type RecordItem } from './items.ts';
@@ -45,7 +45,10 @@ function place<Item extends KitItem | RecordItem>(joined: Map<string, Item>, ite
   if (isRecord(gives)) place(joined, { ...gives, id: asideId(gives) } as Item);
 }
 
-/** The state told later; told at the same moment, the one whose text comes later, so that every computer picks the same. */
+/**
+ * The state told later; told at the same moment, the one whose text comes later, so that every computer picks the
+ * same.
+ */
 function laterOf<Item extends KitItem | RecordItem>(one: Item, other: Item): Item {
   const [first, second] = [toldAt(one), toldAt(other)];
   if (first !== second) return first > second ? one : other;

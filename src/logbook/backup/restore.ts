@@ -3,7 +3,16 @@
 import type { Library } from '../library.ts';
 import type { SetAside } from '../readLibrary.ts';
 import { canonical } from './canonical.ts';
-import { coreOf, KIT_LISTS, RECORD_LISTS, titleOf, toldAt, type KitItem, type ListName, type RecordItem } from './items.ts';
+import {
+  coreOf,
+  KIT_LISTS,
+  RECORD_LISTS,
+  titleOf,
+  toldAt,
+  type KitItem,
+  type ListName,
+  type RecordItem,
+} from './items.ts';
 import { merge } from './merge.ts';
 
 /** How an item of the backup compares with the one here. `newer`, `older`: the backup's, by when it was last told. */

@@ -5,7 +5,10 @@ import { isoOf, readIso } from '../../calendar.ts';
 import { done, failed, type Tried } from '../../tried.ts';
 import type { Moment } from '../../units.ts';
 
-/** The beginnings of a formula, in the narrow and the wide form, after any blanks; and what already carries apostrophes. */
+/**
+ * The beginnings of a formula, in the narrow and the wide form, after any blanks; and what already carries
+ * apostrophes.
+ */
 const FORMULA = /^'*[\s\p{C}]*[=+\-@\uFF1D\uFF0B\uFF0D\uFF20]|^'*[\t\r\n]/u;
 
 export const writeText = (text: string): string => (FORMULA.test(text) ? `'${text}` : text);
@@ -20,7 +23,10 @@ const NUMBER = /^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;
 export function readNumber(cell: string): Tried<number> {
   const text = readText(cell.trim()).trim().replace('\u2212', '-');
   const ambiguous = /^[+-]?\d{1,3}(,\d{3})+$/.test(text) && !/^[+-]?0,/.test(text);
-  if (ambiguous) return failed(`${shown(cell)} can be read in two ways: write ${text.replaceAll(',', '')} or ${text.replace(',', '.')}.`);
+  if (ambiguous)
+    return failed(
+      `${shown(cell)} can be read in two ways: write ${text.replaceAll(',', '')} or ${text.replace(',', '.')}.`,
+    );
   const number = /^[+-]?\d*,\d+$/.test(text) ? text.replace(',', '.') : text;
   const value = Number(number);
   return NUMBER.test(number) && Number.isFinite(value) ? done(value) : failed(`${shown(cell)} is not a number.`);
@@ -31,7 +37,9 @@ export const writeMoment = (at: Moment): string => isoOf(at);
 /** Reads year-month-day, with or without a time; forms that differ between countries are refused. */
 export function readMoment(cell: string): Tried<Moment> {
   const at = readIso(readText(cell.trim()));
-  return at === null ? failed(`${shown(cell)} is not a date this can read: write it as year-month-day, such as 2026-03-04.`) : done(at);
+  return at === null
+    ? failed(`${shown(cell)} is not a date this can read: write it as year-month-day, such as 2026-03-04.`)
+    : done(at);
 }
 
 export const shown = (cell: string): string => `“${cell.length > 30 ? `${cell.slice(0, 30)}…` : cell}”`;

@@ -1,5 +1,5 @@
-// The columns of the results table: what heads each, under which other headings a person's own table may have it, and how
-// its fields are written and read.
+// The columns of the results table: what heads each, under which other headings a person's own table may have it, and
+// how its fields are written and read.
 import { done, failed, type Tried } from '../../tried.ts';
 import type { Moment } from '../../units.ts';
 import { readMoment, readNumber, readText, shown, writeMoment, writeNumber, writeText } from './cell.ts';
@@ -93,4 +93,6 @@ export const COLUMNS: readonly Column[] = [
 ];
 
 /** Columns that are only read: a person's own table gives the distance in metres. */
-export const ALSO_READ: readonly Column[] = [number('distance', 'distance (m)', ['distance', 'metres', 'meters', 'm'], true, 1000)];
+export const ALSO_READ: readonly Column[] = [
+  number('distance', 'distance (m)', ['distance', 'metres', 'meters', 'm'], true, 1000),
+];

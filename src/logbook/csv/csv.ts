@@ -1,5 +1,5 @@
-// Comma-separated values after RFC 4180 (Shafranovich 2005): fields may be quoted, a quote inside is doubled, lines end in
-// CRLF. Reading is lenient about line ends and about commas, semicolons or tabs as the mark between fields.
+// Comma-separated values after RFC 4180 (Shafranovich 2005): fields may be quoted, a quote inside is doubled, lines
+// end in CRLF. Reading is lenient about line ends and about commas, semicolons or tabs as the mark between fields.
 import { done, failed, type Tried } from '../../tried.ts';
 
 export type Delimiter = ',' | ';' | '\t';
@@ -14,7 +14,8 @@ export interface CsvLine {
 export const writeCsv = (lines: readonly (readonly string[])[]): string =>
   lines.map((cells) => `${cells.map(writeCell).join(',')}\r\n`).join('');
 
-const writeCell = (cell: string): string => (/[",\r\n;\t]|^\s|\s$/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell);
+const writeCell = (cell: string): string =>
+  /[",\r\n;\t]|^\s|\s$/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell;
 
 /** Reads the fields of every line that is not empty. A quote that never closes is the only fault. */
 export function readCsv(text: string, delimiter: Delimiter = delimiterOf(text)): Tried<CsvLine[]> {
@@ -36,7 +37,8 @@ export function readCsv(text: string, delimiter: Delimiter = delimiterOf(text)):
   while (at < text.length) {
     if (text[at] === '"') {
       const close = closingQuote(text, at);
-      if (close < 0) return failed(`Line ${began}: a quotation mark is not closed. Close it, then choose the file again.`);
+      if (close < 0)
+        return failed(`Line ${began}: a quotation mark is not closed. Close it, then choose the file again.`);
       const quoted = text.slice(at + 1, close);
       const after = plainEnd(text, close + 1, delimiter);
       line += quoted.split(/\r\n|\r|\n/).length - 1;

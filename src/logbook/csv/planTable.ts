@@ -1,5 +1,6 @@
-// What a table would add to the logbook, before anything is added. Kit is found by serial, else by name, else set up with
-// the usual settings; ids are made from the content, so that a table brought in twice adds nothing the second time.
+// What a table would add to the logbook, before anything is added. Kit is found by serial, else by name, else set up
+// with the usual settings; ids are made from the content, so that a table brought in twice adds nothing the second
+// time.
 import * as v from 'valibot';
 import { newBody, newLens, Situation, subjectFrom, type Kit, type Pairing } from '../../kit/kit.ts';
 import { done, failed, type Tried } from '../../tried.ts';
@@ -68,14 +69,18 @@ interface Placed {
 /** The situation of a row, in a kit that has it. */
 function placeRow(kit: Kit, row: Row, now: Moment): Tried<Placed> {
   const idFor = (...parts: readonly (string | number | null)[]) => `table-${nameOf(canonical(parts))}`;
-  const body =
-    matching(kit.bodies, row.body, row.bodySerial) ??
-    { ...newBody(idFor('body', row.body, row.bodySerial), row.body, now), serial: row.bodySerial };
-  const lens =
-    matching(kit.lenses, row.lens, row.lensSerial) ??
-    { ...newLens(idFor('lens', row.lens, row.lensSerial), row.lens, now), serial: row.lensSerial };
+  const body = matching(kit.bodies, row.body, row.bodySerial) ?? {
+    ...newBody(idFor('body', row.body, row.bodySerial), row.body, now),
+    serial: row.bodySerial,
+  };
+  const lens = matching(kit.lenses, row.lens, row.lensSerial) ?? {
+    ...newLens(idFor('lens', row.lens, row.lensSerial), row.lens, now),
+    serial: row.lensSerial,
+  };
   const converter = row.converter === null ? null : matching(kit.converters, row.converter, null);
-  if (converter === undefined) return failed(`converter: set up “${row.converter}” in the kit first, with its factor.`);
+  if (converter === undefined) {
+    return failed(`converter: set up “${row.converter}” in the kit first, with its factor.`);
+  }
   const { focalLength, distance } = row;
   const wanted = { body: body.id, lens: lens.id, converter: converter?.id ?? null, focalLength, distance };
   const known = kit.situations.find(
@@ -86,7 +91,10 @@ function placeRow(kit: Kit, row: Row, now: Moment): Tried<Placed> {
       situation.focalLength === focalLength &&
       situation.distance === distance,
   );
-  const situation = v.safeParse(Situation, known ?? { ...wanted, id: idFor(...Object.values(wanted)), changed: now, retired: null });
+  const situation = v.safeParse(
+    Situation,
+    known ?? { ...wanted, id: idFor(...Object.values(wanted)), changed: now, retired: null },
+  );
   if (!situation.success) return failed(sentenceOf(situation.issues[0]));
   return done({
     situation: situation.output,
@@ -103,7 +111,12 @@ function placeRow(kit: Kit, row: Row, now: Moment): Tried<Placed> {
 function recordOf(row: Row, id: string, { situation, pairing }: Placed, now: Moment): Tried<HandRecord | Entry> {
   const at = row.at ?? now;
   const { light, temperature, firmware, note } = row;
-  const about = { id, at, subject: subjectFrom(situation, pairing), conditions: { told: moment(0), light, temperature, firmware, note } };
+  const about = {
+    id,
+    at,
+    subject: subjectFrom(situation, pairing),
+    conditions: { told: moment(0), light, temperature, firmware, note },
+  };
   const { low, high, value } = row;
   const odd = [low, high, value].find((step) => step !== null && !v.is(Steps, step));
   if (odd !== undefined) return failed(`value: ${odd} is no correction: write a whole number, such as -3.`);
@@ -118,9 +131,16 @@ function recordOf(row: Row, id: string, { situation, pairing }: Placed, now: Mom
   return read.success ? done(read.output) : failed(sentenceOf(read.issues[0]));
 }
 
-function matching<Item extends { name: string; serial?: string | null }>(items: readonly Item[], name: string, serial: string | null) {
+function matching<Item extends { name: string; serial?: string | null }>(
+  items: readonly Item[],
+  name: string,
+  serial: string | null,
+) {
   const bySerial = serial === null ? undefined : items.find((item) => item.serial === serial);
-  return bySerial ?? items.find((item) => plain(item.name) === plain(name) && (serial === null || (item.serial ?? null) === null));
+  return (
+    bySerial ??
+    items.find((item) => plain(item.name) === plain(name) && (serial === null || (item.serial ?? null) === null))
+  );
 }
 
 const plain = (name: string): string => name.trim().toLowerCase().replace(/\s+/g, ' ');

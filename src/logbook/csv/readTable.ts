@@ -1,5 +1,5 @@
-// Reading a table of results, ours or a person's own: first which heading means what, shown before anything is taken, then
-// line by line, every fault with its line and all of them at once.
+// Reading a table of results, ours or a person's own: first which heading means what, shown before anything is taken,
+// then line by line, every fault with its line and all of them at once.
 import { done, failed, type Tried } from '../../tried.ts';
 import { ALSO_READ, COLUMNS, type Column } from './columns.ts';
 import { readCsv, type CsvLine } from './csv.ts';
@@ -29,8 +29,10 @@ export function readTable(text: string): Tried<Table> {
   const lines = readCsv(text);
   if (!lines.ok) return lines;
   const [headings, ...rest] = lines.value;
-  if (!headings || rest.length === 0) return failed('This table is empty: it needs a line of headings and one line for each value.');
-  if (rest.length > MOST_LINES) return failed(`This table has more than ${MOST_LINES} lines: split it into smaller ones.`);
+  if (!headings || rest.length === 0)
+    return failed('This table is empty: it needs a line of headings and one line for each value.');
+  if (rest.length > MOST_LINES)
+    return failed(`This table has more than ${MOST_LINES} lines: split it into smaller ones.`);
   return done({ headings: headings.cells, lines: rest });
 }
 
@@ -65,9 +67,30 @@ export function readRows(table: Table, mapping: Mapping): ReadRows {
 }
 
 const EMPTY_ROW: Row = {
-  id: null, kind: 'from a table', at: null, body: '', bodySerial: null, lens: '', lensSerial: null, converter: null,
-  focalLength: 0, distance: 0, found: null, low: null, high: null, centre: null, value: null, from: null, to: null,
-  within: null, holds: null, seconds: null, light: null, temperature: null, firmware: null, note: null,
+  id: null,
+  kind: 'from a table',
+  at: null,
+  body: '',
+  bodySerial: null,
+  lens: '',
+  lensSerial: null,
+  converter: null,
+  focalLength: 0,
+  distance: 0,
+  found: null,
+  low: null,
+  high: null,
+  centre: null,
+  value: null,
+  from: null,
+  to: null,
+  within: null,
+  holds: null,
+  seconds: null,
+  light: null,
+  temperature: null,
+  firmware: null,
+  note: null,
 };
 
 function readRow(cells: readonly string[], mapping: Mapping): Tried<Row> {

@@ -1,5 +1,5 @@
-// One line of the results table: a measurement or an entry with everything a table can hold. The holds themselves are not
-// in it; they are in the backup.
+// One line of the results table: a measurement or an entry with everything a table can hold. The holds themselves are
+// not in it; they are in the backup.
 import type { Moment } from '../../units.ts';
 import { pairingsOf, type Kit, type Situation } from '../../kit/kit.ts';
 import type { Subject } from '../../sweep/plan.ts';
@@ -71,7 +71,22 @@ function placeIn(kit: Kit): (subject: Subject, situation: Situation | null) => P
 function measuredRow(measured: Measured) {
   const { id, at, by: kind, found, low, high, centre, chosen: value, interval, within, holds, seconds } = measured;
   const { from, to } = interval ?? { from: null, to: null };
-  return { id, kind, at, found, low, high, centre, value, from, to, within, holds, seconds, ...told(measured.conditions) };
+  return {
+    id,
+    kind,
+    at,
+    found,
+    low,
+    high,
+    centre,
+    value,
+    from,
+    to,
+    within,
+    holds,
+    seconds,
+    ...told(measured.conditions),
+  };
 }
 
 const NOT_MEASURED = {

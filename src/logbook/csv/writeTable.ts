@@ -1,4 +1,5 @@
-// The results as a table for a spreadsheet: headings with their units, points for decimals, dates as year-month-day in UTC.
+// The results as a table for a spreadsheet: headings with their units, points for decimals, dates as year-month-day in
+// UTC.
 import type { Library } from '../library.ts';
 import { COLUMNS } from './columns.ts';
 import { writeCsv } from './csv.ts';

@@ -30,7 +30,8 @@ function valueSaid({ value, at, state, measured }: Shelved, writeDay: WriteDay):
   }
 }
 
-const sayValue = (value: number): string => (value === 0 ? 'zero' : `${value > 0 ? 'plus' : 'minus'} ${Math.abs(value)}`);
+const sayValue = (value: number): string =>
+  value === 0 ? 'zero' : `${value > 0 ? 'plus' : 'minus'} ${Math.abs(value)}`;
 
 /** "+6  Orrin 85 f/1.8 · Velde M1 · 85 mm · 4.25 m": plain text, to be escaped by whoever puts it into markup. */
 export function lineOf({ subject, value }: Shelved): string {

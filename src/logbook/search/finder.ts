@@ -27,20 +27,26 @@ export function finderOf(kit: Kit, shelf: readonly Shelved[]): Finder {
 export const lookUpTyped = (finder: Finder, typed: string): Shelved[] => found(finder, wordsIn(typed));
 
 /** Words that carry nothing in a spoken question; a name may still hold them. */
-const FILLERS = new Set(
-  'look up find show me what is whats the a an on of at with for my in to and please value correction millimetre millimetres millimeter millimeters mm'.split(
-    ' ',
-  ),
-);
+const FILLERS = new Set([
+  ...['look', 'up', 'find', 'show', 'me', 'what', 'is', 'whats', 'please', 'value', 'correction'],
+  ...['the', 'a', 'an', 'on', 'of', 'at', 'with', 'for', 'my', 'in', 'to', 'and'],
+  ...['millimetre', 'millimetres', 'millimeter', 'millimeters', 'mm'],
+]);
 
-/** What fits a spoken question such as "look up the eighty-five on the old body". Words the logbook does not know are let pass. */
+/**
+ * What fits a spoken question such as "look up the eighty-five on the old body". Words the logbook does not know are
+ * let pass.
+ */
 export function lookUpSpoken(finder: Finder, phrase: string): Shelved[] {
   const said = wordsIn(inFigures(phrase.replace(/['’]/g, '')));
   const known = said.filter((word) => !FILLERS.has(word) && isKnown(finder.index, word));
   return known.length === 0 ? [] : closest(finder, known);
 }
 
-/** All the words if anything has them all; else without the last, and so on, because a mis-heard word should not hide the rest. */
+/**
+ * All the words if anything has them all; else without the last, and so on, because a mis-heard word should not hide
+ * the rest.
+ */
 function closest(finder: Finder, words: readonly string[]): Shelved[] {
   const all = found(finder, words);
   return all.length > 0 || words.length === 1 ? all : closest(finder, words.slice(0, -1));

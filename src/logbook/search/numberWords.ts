@@ -2,14 +2,35 @@
 // seventy", "two hundred", "one point eight", and a letter with its number, "M one". English only.
 
 const ONES = [
-  'zero', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve', 'thirteen',
-  'fourteen', 'fifteen', 'sixteen', 'seventeen', 'eighteen', 'nineteen',
+  'zero',
+  'one',
+  'two',
+  'three',
+  'four',
+  'five',
+  'six',
+  'seven',
+  'eight',
+  'nine',
+  'ten',
+  'eleven',
+  'twelve',
+  'thirteen',
+  'fourteen',
+  'fifteen',
+  'sixteen',
+  'seventeen',
+  'eighteen',
+  'nineteen',
 ];
 const TENS = ['twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty', 'ninety'];
 
 /** The text with every number word in figures; all other words as they were, parted by single blanks. */
 export function inFigures(text: string): string {
-  const words = text.toLowerCase().split(/[\s-]+/).filter((word) => word !== '');
+  const words = text
+    .toLowerCase()
+    .split(/[\s-]+/)
+    .filter((word) => word !== '');
   const written: string[] = [];
   let at = 0;
   while (at < words.length) {

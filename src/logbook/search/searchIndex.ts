@@ -1,5 +1,5 @@
-// Finding situations while their name is still being typed, over thousands. Built once for a state of the logbook: every
-// word that occurs, and the situations it occurs in. A query then looks at words, not at situations.
+// Finding situations while their name is still being typed, over thousands. Built once for a state of the logbook:
+// every word that occurs, and the situations it occurs in. A query then looks at words, not at situations.
 import { couldBegin, lettersOf, slipsForgiven, slipsToBegin } from './typo.ts';
 import { findableWords } from './words.ts';
 
@@ -71,7 +71,8 @@ const closestFit: Fit = (typed, letters, word) => {
 };
 
 /** A number half typed may go on; a whole one that goes on is another number, so 85 is not the beginning of 850. */
-const beginning = (typed: string, text: string): number => (/^\d+$/.test(typed) && /^\d/.test(text) ? BEGINNING / 2 : BEGINNING);
+const beginning = (typed: string, text: string): number =>
+  /^\d+$/.test(typed) && /^\d/.test(text) ? BEGINNING / 2 : BEGINNING;
 
 function answering(index: SearchIndex, typed: readonly string[], fit: Fit): number[] {
   let score = new Float64Array(index.count).fill(1);

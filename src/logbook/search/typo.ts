@@ -1,5 +1,5 @@
-// Whether a word was meant although it was mistyped: the least number of slips (a letter wrong, missing, too many, or two
-// swapped) that turn what was typed into the beginning of a word. Optimal string alignment, kept to a narrow band
+// Whether a word was meant although it was mistyped: the least number of slips (a letter wrong, missing, too many, or
+// two swapped) that turn what was typed into the beginning of a word. Optimal string alignment, kept to a narrow band
 // (Damerau 1964, Comm. ACM 7:171; the band after Ukkonen 1985, Inform. Control 64:100).
 
 /** Slips forgiven in a word of this length: none in short ones, where every slip makes another word. */

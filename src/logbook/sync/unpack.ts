@@ -1,5 +1,5 @@
-// Taking in the last values that other computers have written. Each becomes a line of the history here, so the latest by
-// time stands and nothing that was here is overwritten; taking the same in twice adds nothing.
+// Taking in the last values that other computers have written. Each becomes a line of the history here, so the latest
+// by time stands and nothing that was here is overwritten; taking the same in twice adds nothing.
 import * as v from 'valibot';
 import { Distance, FocalLength } from '../../kit/lengths.ts';
 import { Moment, moment, Steps } from '../../units.ts';
@@ -37,7 +37,15 @@ export function takeIn(library: Library, computer: string, synced: Readonly<Reco
     const subject = { situation, body, lens, focalLength, distance };
     const conditions = unknownConditions(moment(0));
     if (kind === 'e') entries.push({ id, at, subject, value: chosen, record: null, conditions });
-    else byHand.push({ id, at, subject, source: 'from another computer', finding: { known: 'value', chosen }, conditions });
+    else
+      byHand.push({
+        id,
+        at,
+        subject,
+        source: 'from another computer',
+        finding: { known: 'value', chosen },
+        conditions,
+      });
   }
   const added = byHand.length + entries.length - library.byHand.length - library.entries.length;
   return { library: { ...library, byHand, entries }, added, unread };
