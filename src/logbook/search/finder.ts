@@ -27,11 +27,13 @@ export function finderOf(kit: Kit, shelf: readonly Shelved[]): Finder {
 export const lookUpTyped = (finder: Finder, typed: string): Shelved[] => found(finder, wordsIn(typed));
 
 /** Words that carry nothing in a spoken question; a name may still hold them. */
-const FILLERS = new Set([
-  ...['look', 'up', 'find', 'show', 'me', 'what', 'is', 'whats', 'please', 'value', 'correction'],
-  ...['the', 'a', 'an', 'on', 'of', 'at', 'with', 'for', 'my', 'in', 'to', 'and'],
-  ...['millimetre', 'millimetres', 'millimeter', 'millimeters', 'mm'],
-]);
+const FILLERS = new Set(
+  [
+    'look up find show me what is whats please value correction',
+    'the a an on of at with for my in to and',
+    'millimetre millimetres millimeter millimeters mm',
+  ].flatMap(wordsIn),
+);
 
 /**
  * What fits a spoken question such as "look up the eighty-five on the old body". Words the logbook does not know are
