@@ -9,14 +9,13 @@ import { Moment, Steps, steps } from '../units.ts';
 import { Conditions } from './conditions.ts';
 
 /** What is known: both ends of the band and the value taken, or only the value in force. */
-export const Finding = v.variant('known', [
+const Finding = v.variant('known', [
   v.pipe(
     v.object({ known: v.literal('band'), low: Steps, high: Steps, chosen: Steps }),
     v.check(({ low, high }) => low <= high, 'The low end must not lie above the high end.'),
   ),
   v.object({ known: v.literal('value'), chosen: Steps }),
 ]);
-export type Finding = v.InferOutput<typeof Finding>;
 
 export const HandRecord = v.object({
   id: v.pipe(v.string(), v.minLength(1)),

@@ -4,13 +4,13 @@ import * as v from 'valibot';
 import { Moment } from '../units.ts';
 
 /** Light on the target: exposure value at ISO 100. */
-export const Light = v.pipe(
+export const LightLevel = v.pipe(
   v.number('Enter the light as an exposure value, such as 9.'),
   v.minValue(-10, 'The light is at least EV −10.'),
   v.maxValue(24, 'The light is at most EV 24.'),
   v.brand('EV'),
 );
-export type Light = v.InferOutput<typeof Light>;
+export type LightLevel = v.InferOutput<typeof LightLevel>;
 
 export const Temperature = v.pipe(
   v.number('Enter the temperature in degrees Celsius.'),
@@ -24,7 +24,7 @@ const text = (most: number) => v.nullable(v.pipe(v.string(), v.maxLength(most, `
 
 export const Conditions = v.object({
   told: Moment,
-  light: v.nullable(Light),
+  light: v.nullable(LightLevel),
   temperature: v.nullable(Temperature),
   firmware: text(40),
   note: text(2000),

@@ -3,11 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { canonical } from '../../src/logbook/backup/canonical.ts';
 import { readBackup, writeBackup } from '../../src/logbook/backup/backup.ts';
 import { merge } from '../../src/logbook/backup/merge.ts';
+import { backupReminder } from '../../src/logbook/backup/reminder.ts';
 import { planRestore, restored } from '../../src/logbook/backup/restore.ts';
 import { EMPTY_LIBRARY, type Library } from '../../src/logbook/library.ts';
 import { moment } from '../../src/units.ts';
 import { anyLibrary } from './anyLibrary.ts';
-import { libraryWith } from './libraryWith.ts';
+import { DAY, libraryWith, sweepRecord, T0 } from './libraryWith.ts';
 
 const NOW = moment(1_767_261_600_000);
 
@@ -132,5 +133,24 @@ describe('the dry run of a restore', () => {
       }),
       { numRuns: 100 },
     );
+  });
+});
+
+describe('the reminder of a backup', () => {
+  const library = libraryWith({ records: [sweepRecord('r', T0, 2, 9)], entries: [{ id: 'e', at: T0 + DAY }] });
+  const reminder = (made: number | null, days: number) =>
+    backupReminder(library, made === null ? null : moment(made), moment(T0 + days * DAY));
+
+  it('comes when there is none, or an old one that lacks something', () => {
+    expect(reminder(null, 0)).toBe('There is no backup yet of 2 records: write one to a file now.');
+    expect(reminder(T0, 31)).toBe('The newest backup is 31 days old and lacks one record: write a new one now.');
+  });
+
+  it('does not come while the backup is young, or has everything', () => {
+    expect([reminder(T0, 29), reminder(T0 + DAY, 400), backupReminder(EMPTY_LIBRARY, null, T0)]).toEqual([
+      null,
+      null,
+      null,
+    ]);
   });
 });

@@ -56,4 +56,4 @@ function laterOf<Item extends KitItem | RecordItem>(one: Item, other: Item): Ite
 }
 
 /** The id under which a record that disagrees is kept beside the other. */
-export const asideId = (item: RecordItem): string => `${item.id}~${nameOf(coreOf(item))}`;
+const asideId = (item: RecordItem): string => `${item.id}~${nameOf(coreOf(item))}`;

@@ -73,7 +73,7 @@ function plainEnd(text: string, from: number, delimiter: Delimiter): number {
 }
 
 /** The mark that parts most fields of the first line. */
-export function delimiterOf(text: string): Delimiter {
+function delimiterOf(text: string): Delimiter {
   const first = /^[^\r\n]*/.exec(text)?.[0] ?? '';
   const count = (mark: Delimiter) => first.split(mark).length;
   return ([';', '\t'] as const).reduce<Delimiter>((best, mark) => (count(mark) > count(best) ? mark : best), ',');
