@@ -8,7 +8,7 @@ import { Entry } from './entry.ts';
 import { KitNote } from './kitNote.ts';
 import { LogRecord } from './record.ts';
 
-/** The version of the stored form; `migrations.ts` leads from every earlier one to this. */
+/** The version of the stored form; `libraryVersions.ts` and `migrations.ts` lead to it. */
 export const VERSION = 2;
 
 export const Library = v.object({

@@ -1,58 +1,35 @@
-// Leading a stored logbook from any earlier version to the present one. Each step is pure, is kept for ever, and knows
-// only the two versions it stands between; what it does not know it leaves as it was. Its result is checked by the
-// reader, not here, so that one bad item does not hold up the rest.
-import { done, failed, type Tried } from '../tried.ts';
+// The layouts the store has had, in order. A migration is a pure function of everything stored; a copy is taken before
+// one runs. What was written by a newer program is left untouched.
+import { wholeKit } from '../kit/wholeKit.ts';
+import { KEY, type Stored } from './stored.ts';
 
-/** A store as it was read: an object of some version. */
-export type Stored = Readonly<Record<string, unknown>>;
-
-/** Step n leads from version n + 1 to version n + 2. */
-export const migrations: readonly ((store: Stored) => Stored)[] = [wholeKit];
-
-/** The store in the present version; a sentence when it is none, or newer than this program. */
-export function migrate(store: unknown): Tried<Stored> {
-  if (!isObject(store)) return failed('This holds no logbook: choose a file that Sweepbook has written.');
-  const version = store['version'];
-  if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
-    return failed('This logbook does not say its version: choose a file that Sweepbook has written.');
-  }
-  if (version > migrations.length + 1)
-    return failed('This logbook was written by a newer Sweepbook: update this one first.');
-  return done(migrations.slice(version - 1).reduce<Stored>((older, step) => step(older), store));
+export interface Migration {
+  readonly to: number;
+  readonly change: (stored: Stored) => Stored;
 }
 
-/** 1 to 2: the kit is described whole, and values by hand, entries and notes are kept beside the sweeps. */
-function wholeKit(store: Stored): Stored {
-  const kit = isObject(store['kit']) ? store['kit'] : {};
-  const kept = { changed: 0, retired: null };
-  const engraved = { model: null, serial: null };
-  const body = {
-    sensor: null,
-    zoomStore: 'one',
-    remembers: null,
-    copies: 'not known',
-    trigger: 'half-press',
-    manualFocus: 'not known',
-  };
-  const lens = { focal: null, widest: null, closest: null };
-  return {
-    ...store,
-    version: 2,
-    kit: {
-      ...kit,
-      bodies: withDefaults(kit['bodies'], { ...kept, ...engraved, ...body }),
-      lenses: withDefaults(kit['lenses'], { ...kept, ...engraved, ...lens }),
-      converters: [],
-      situations: withDefaults(kit['situations'], { ...kept, converter: null }),
-    },
-    byHand: [],
-    entries: [],
-    notes: [],
-  };
+/** Version 1 is the first layout: there is nothing older to change. Version 2 describes the kit whole. */
+export const MIGRATIONS: readonly Migration[] = [
+  { to: 1, change: (stored) => stored },
+  { to: 2, change: (stored) => (KEY.kit in stored ? { ...stored, [KEY.kit]: wholeKit(stored[KEY.kit]) } : stored) },
+];
+
+export type Migrated =
+  | { readonly is: 'current' }
+  | { readonly is: 'changed'; readonly from: number; readonly stored: Stored }
+  | { readonly is: 'too new' };
+
+/** Brings what is stored to the newest layout; `version` zero stands for a store that has none yet. */
+export function migrate(stored: Stored, migrations: readonly Migration[] = MIGRATIONS): Migrated {
+  const newest = migrations.at(-1)?.to ?? 0;
+  const from = versionOf(stored);
+  if (from === newest) return { is: 'current' };
+  if (from > newest) return { is: 'too new' };
+  const due = migrations.filter(({ to }) => to > from);
+  return { is: 'changed', from, stored: due.reduce((before, { to, change }) => ({ ...change(before), [KEY.version]: to }), stored) };
 }
 
-const withDefaults = (items: unknown, defaults: Stored): unknown =>
-  Array.isArray(items) ? items.map((item: unknown) => (isObject(item) ? { ...defaults, ...item } : item)) : items;
-
-const isObject = (value: unknown): value is Stored =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
+function versionOf(stored: Stored): number {
+  const version = stored[KEY.version];
+  return typeof version === 'number' ? version : 0;
+}

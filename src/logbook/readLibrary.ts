@@ -7,7 +7,7 @@ import { HandRecord } from './byHand.ts';
 import { Entry } from './entry.ts';
 import { KitNote } from './kitNote.ts';
 import { VERSION, type Library } from './library.ts';
-import { migrate, type Stored } from './migrations.ts';
+import { presentVersion, type RawLibrary } from './libraryVersions.ts';
 import { LogRecord } from './record.ts';
 
 /** An item that does not fit, as it was found, and why. */
@@ -23,9 +23,9 @@ export interface ReadLibrary {
 
 /** Reads a store of any version: a sentence when it is no logbook at all, else all that fits and all that does not. */
 export function readLibrary(stored: unknown): Tried<ReadLibrary> {
-  const migrated = migrate(stored);
-  if (!migrated.ok) return migrated;
-  const store = migrated.value;
+  const present = presentVersion(stored);
+  if (!present.ok) return present;
+  const store = present.value;
   const kit = isObject(store['kit']) ? store['kit'] : {};
   const setAside: SetAside[] = [];
   const library: Library = {
@@ -76,5 +76,5 @@ function whyNot(issue: v.BaseIssue<unknown>): string {
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-const isObject = (value: unknown): value is Stored =>
+const isObject = (value: unknown): value is RawLibrary =>
   typeof value === 'object' && value !== null && !Array.isArray(value);

@@ -25,7 +25,7 @@ describe('a backup', { timeout: 60_000 }, () => {
       fc.property(anyLibrary(), anyLibrary(1), (library, mine) => {
         expect(restored(mine, readBack(library), 'replace')).toEqual(library);
       }),
-      { numRuns: 200 },
+      { numRuns: 120 },
     );
   });
 
@@ -51,7 +51,7 @@ describe('merging two logbooks', { timeout: 60_000 }, () => {
         expect(canonical(merge(once, a))).toBe(canonical(once));
         expect(canonical(merge(once, once))).toBe(canonical(once));
       }),
-      { numRuns: 200 },
+      { numRuns: 120 },
     );
   });
 
@@ -61,7 +61,7 @@ describe('merging two logbooks', { timeout: 60_000 }, () => {
         expect(canonical(merge(a, b))).toBe(canonical(merge(b, a)));
         expect(canonical(merge(merge(a, b), c))).toBe(canonical(merge(a, merge(b, c))));
       }),
-      { numRuns: 200 },
+      { numRuns: 120 },
     );
   });
 
@@ -74,7 +74,7 @@ describe('merging two logbooks', { timeout: 60_000 }, () => {
         const kept = new Set(contents(whole));
         for (const content of [...contents(a), ...contents(b)]) expect(kept).toContain(content);
       }),
-      { numRuns: 200 },
+      { numRuns: 120 },
     );
   });
 

@@ -39,8 +39,6 @@ export interface BandModel extends Experiment {
   readonly centre: Float64Array;
   /** Per hypothesis: half the band, in steps of the scale. */
   readonly halfWidth: Float64Array;
-  /** Per hypothesis: which of the softnesses it has, softest last. */
-  readonly softness: Uint8Array;
   /** Per hypothesis: 1 where the arrows point against the body's setting. */
   readonly reversed: Uint8Array;
 }
@@ -90,7 +88,6 @@ export function bandModel(scale: Scale, arrows: boolean): BandModel {
     high,
     centre: low.map((edge, index) => (edge + high[index]!) / 2),
     halfWidth: low.map((edge, index) => (high[index]! - edge) / (2 * scale.step)),
-    softness,
     reversed,
     hypotheses: count,
     stimuli: values.length,
