@@ -17,7 +17,7 @@ export interface StripMatter {
   readonly band: { readonly low: Steps; readonly high: Steps } | null;
 }
 
-export interface Label {
+interface Label {
   readonly x: number;
   readonly text: string;
 }
