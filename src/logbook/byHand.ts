@@ -4,7 +4,7 @@
 import * as v from 'valibot';
 import { isOnScale, writeSteps, type Scale } from '../sweep/scale.ts';
 import { Subject } from '../sweep/plan.ts';
-import { done, failed, type Tried } from '../tried.ts';
+import { failed, got, type Got } from '../result.ts';
 import { Moment, Steps, steps } from '../units.ts';
 import { Conditions } from './conditions.ts';
 
@@ -34,15 +34,15 @@ export interface Middle {
 }
 
 /** Finds the middle of a band whose ends were typed in, in either order. */
-export function middleOf(scale: Scale, one: number, other: number): Tried<Middle> {
+export function middleOf(scale: Scale, one: number, other: number): Got<Middle> {
   for (const end of [one, other]) {
     if (!isOnScale(scale, end)) {
       return failed(`Enter both ends as values of the scale, ${writeSteps(scale.min)} to ${writeSteps(scale.max)}.`);
     }
   }
   const centre = (one + other) / 2;
-  if (isOnScale(scale, centre)) return done({ centre, choices: [centre] });
+  if (isOnScale(scale, centre)) return got({ centre, choices: [centre] });
   const down = steps(centre - scale.step / 2);
   const up = steps(centre + scale.step / 2);
-  return done({ centre, choices: Math.abs(up) < Math.abs(down) ? [up, down] : [down, up] });
+  return got({ centre, choices: Math.abs(up) < Math.abs(down) ? [up, down] : [down, up] });
 }

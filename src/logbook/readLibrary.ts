@@ -2,7 +2,7 @@
 // aside whole with a sentence, and the rest is read.
 import * as v from 'valibot';
 import { Body, Converter, Lens, Situation } from '../kit/kit.ts';
-import { done, type Tried } from '../tried.ts';
+import { got, type Got } from '../result.ts';
 import { HandRecord } from './byHand.ts';
 import { Entry } from './entry.ts';
 import { KitNote } from './kitNote.ts';
@@ -22,7 +22,7 @@ export interface ReadLibrary {
 }
 
 /** Reads a store of any version: a sentence when it is no logbook at all, else all that fits and all that does not. */
-export function readLibrary(stored: unknown): Tried<ReadLibrary> {
+export function readLibrary(stored: unknown): Got<ReadLibrary> {
   const present = presentVersion(stored);
   if (!present.ok) return present;
   const store = present.value;
@@ -41,7 +41,7 @@ export function readLibrary(stored: unknown): Tried<ReadLibrary> {
     entries: readList('entry', Entry, store['entries'], setAside),
     notes: readList('note', KitNote, store['notes'], setAside),
   };
-  return done({ library, setAside });
+  return got({ library, setAside });
 }
 
 type Item = { readonly id: string };

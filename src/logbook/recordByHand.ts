@@ -2,7 +2,7 @@
 // once an entry, because it stands in the camera.
 import { isOnScale, writeSteps, type Scale } from '../sweep/scale.ts';
 import type { Subject } from '../sweep/plan.ts';
-import { done, failed, type Tried } from '../tried.ts';
+import { failed, got, type Got } from '../result.ts';
 import { steps, type Moment } from '../units.ts';
 import { middleOf, type HandRecord } from './byHand.ts';
 import type { Conditions } from './conditions.ts';
@@ -29,7 +29,7 @@ export interface HandResult {
 export function recordByHand(
   draft: HandDraft,
   ids: { readonly record: string; readonly entry: string },
-): Tried<HandResult> {
+): Got<HandResult> {
   const { subject, scale, at, conditions, typed } = draft;
   if (!isOnScale(scale, typed.chosen)) {
     return failed(`Enter a value of the scale, ${writeSteps(scale.min)} to ${writeSteps(scale.max)}.`);
@@ -38,14 +38,14 @@ export function recordByHand(
   const about = { id: ids.record, at, subject, source: 'by hand', conditions } as const;
   if (typed.known === 'value') {
     const record = { ...about, finding: { known: 'value', chosen } } as const;
-    return done({ record, entry: { id: ids.entry, at, subject, value: chosen, record: record.id, conditions } });
+    return got({ record, entry: { id: ids.entry, at, subject, value: chosen, record: record.id, conditions } });
   }
   const middle = middleOf(scale, typed.one, typed.other);
   if (!middle.ok) return middle;
   const low = Math.min(typed.one, typed.other);
   const high = Math.max(typed.one, typed.other);
   if (chosen < low || chosen > high) return failed('Choose a value that lies between the two ends.');
-  return done({
+  return got({
     record: { ...about, finding: { known: 'band', low: steps(low), high: steps(high), chosen } },
     entry: null,
   });

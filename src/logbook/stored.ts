@@ -5,7 +5,7 @@ import * as v from 'valibot';
 import { EMPTY_KIT, Kit } from '../kit/kit.ts';
 import { Settings, USUAL_SETTINGS } from '../settings.ts';
 import { Journal } from '../sweep/event.ts';
-import type { Moment } from '../units.ts';
+import { Moment } from '../units.ts';
 import { HandRecord } from './byHand.ts';
 import { Entry } from './entry.ts';
 import { KitNote } from './kitNote.ts';
@@ -14,7 +14,8 @@ import { LogRecord } from './record.ts';
 /** All keys and values of the store, unchecked. */
 export type Stored = Readonly<Record<string, unknown>>;
 
-export const KEY = { version: 'version', settings: 'settings', kit: 'kit', live: 'live' } as const;
+/** `backup`: when the newest backup file was written. `replaced`: when all of the logbook was last put in place of another. */
+export const KEY = { version: 'version', settings: 'settings', kit: 'kit', live: 'live', backup: 'backup', replaced: 'replaced' } as const;
 const RECORD = 'record:';
 const BY_HAND = 'by-hand:';
 const ENTRY = 'entry:';
@@ -25,7 +26,6 @@ export const recordKey = (id: string): string => `${RECORD}${id}`;
 export const byHandKey = (id: string): string => `${BY_HAND}${id}`;
 export const entryKey = (id: string): string => `${ENTRY}${id}`;
 export const noteKey = (id: string): string => `${NOTE}${id}`;
-export const isRecordKey = (key: string): boolean => key.startsWith(RECORD);
 export const setAsideKey = (key: string, at: Moment): string => `${SET_ASIDE}${key}:${at}`;
 
 /** Nothing of the person's own is in it. */
@@ -42,6 +42,7 @@ export interface Contents {
   readonly notes: readonly KitNote[];
   /** The journal of the sweep under way. */
   readonly live: Journal | null;
+  readonly backup: Moment | null;
 }
 
 /** A value that does not fit its schema, and what in it does not. */
@@ -63,6 +64,7 @@ export function contentsOf(stored: Stored): { contents: Contents; spoilt: readon
       entries: all(ENTRY, Entry),
       notes: all(NOTE, KitNote),
       live: checked(KEY.live, Journal),
+      backup: checked(KEY.backup, Moment),
     },
     spoilt,
   };

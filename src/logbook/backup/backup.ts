@@ -1,7 +1,7 @@
 // The backup file: the whole logbook as one JSON text, with the version inside. `backup.schema.json` beside this file
 // describes it for other programs; a test keeps the two in step.
 import * as v from 'valibot';
-import { done, failed, type Tried } from '../../tried.ts';
+import { failed, got, type Got } from '../../result.ts';
 import { Moment } from '../../units.ts';
 import { Library } from '../library.ts';
 import { readLibrary, type ReadLibrary } from '../readLibrary.ts';
@@ -27,7 +27,7 @@ export interface ReadBackup extends ReadLibrary {
 }
 
 /** Reads a backup of any version. Items that do not fit come back as set aside; nothing is thrown. */
-export function readBackup(text: string): Tried<ReadBackup> {
+export function readBackup(text: string): Got<ReadBackup> {
   if (text.length > MOST_CHARACTERS)
     return failed('This file is too large for a backup: choose one that Sweepbook has written.');
   const parsed = parse(text);
@@ -35,12 +35,12 @@ export function readBackup(text: string): Tried<ReadBackup> {
   const envelope = v.safeParse(Envelope, parsed.value);
   if (!envelope.success) return failed('This is not a backup: choose a file that Sweepbook has written.');
   const read = readLibrary(envelope.output.library);
-  return read.ok ? done({ ...read.value, made: envelope.output.made }) : read;
+  return read.ok ? got({ ...read.value, made: envelope.output.made }) : read;
 }
 
-function parse(text: string): Tried<unknown> {
+function parse(text: string): Got<unknown> {
   try {
-    return done(JSON.parse(text.replace(/^\uFEFF/, '')));
+    return got(JSON.parse(text.replace(/^\uFEFF/, '')));
   } catch {
     return failed('This file is cut short or damaged: choose another backup.');
   }

@@ -1,26 +1,28 @@
 // Joining two logbooks so that nothing is lost and the order does not matter: the same two joined either way, or
 // twice, give the same. Of two states of one item the one told later counts. Records of one id that disagree in what
 // can never change are both kept, one of them under a name made from its content.
+import type { Kit } from '../../kit/kit.ts';
 import type { Library } from '../library.ts';
 import { canonical, nameOf } from './canonical.ts';
 import { coreOf, isRecord, toldAt, type KitItem, type RecordItem } from './items.ts';
 
 export function merge(mine: Library, theirs: Library): Library {
-  const { kit } = mine;
   return {
     version: mine.version,
-    kit: {
-      bodies: join(kit.bodies, theirs.kit.bodies),
-      lenses: join(kit.lenses, theirs.kit.lenses),
-      converters: join(kit.converters, theirs.kit.converters),
-      situations: join(kit.situations, theirs.kit.situations),
-    },
+    kit: mergeKit(mine.kit, theirs.kit),
     records: join(mine.records, theirs.records),
     byHand: join(mine.byHand, theirs.byHand),
     entries: join(mine.entries, theirs.entries),
     notes: join(mine.notes, theirs.notes),
   };
 }
+
+export const mergeKit = (mine: Kit, theirs: Kit): Kit => ({
+  bodies: join(mine.bodies, theirs.bodies),
+  lenses: join(mine.lenses, theirs.lenses),
+  converters: join(mine.converters, theirs.converters),
+  situations: join(mine.situations, theirs.situations),
+});
 
 /** Both lists in one, in the order of the ids. */
 function join<Item extends KitItem | RecordItem>(mine: readonly Item[], theirs: readonly Item[]): Item[] {

@@ -2,7 +2,7 @@
 // apostrophe is taken off again on the way in (the danger and the remedy: OWASP, 'CSV Injection'). Numbers and dates
 // are written in one way and read only where they can be read in one way.
 import { isoOf, readIso } from '../../calendar.ts';
-import { done, failed, type Tried } from '../../tried.ts';
+import { failed, got, type Got } from '../../result.ts';
 import type { Moment } from '../../units.ts';
 
 /**
@@ -20,7 +20,7 @@ export const writeNumber = (value: number): string => String(value);
 const NUMBER = /^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;
 
 /** Reads a number with a point or a comma; a comma that could part thousands is refused. */
-export function readNumber(cell: string): Tried<number> {
+export function readNumber(cell: string): Got<number> {
   const text = readText(cell.trim()).trim().replace('\u2212', '-');
   const ambiguous = /^[+-]?\d{1,3}(,\d{3})+$/.test(text) && !/^[+-]?0,/.test(text);
   if (ambiguous)
@@ -29,17 +29,17 @@ export function readNumber(cell: string): Tried<number> {
     );
   const number = /^[+-]?\d*,\d+$/.test(text) ? text.replace(',', '.') : text;
   const value = Number(number);
-  return NUMBER.test(number) && Number.isFinite(value) ? done(value) : failed(`${shown(cell)} is not a number.`);
+  return NUMBER.test(number) && Number.isFinite(value) ? got(value) : failed(`${shown(cell)} is not a number.`);
 }
 
 export const writeMoment = (at: Moment): string => isoOf(at);
 
 /** Reads year-month-day, with or without a time; forms that differ between countries are refused. */
-export function readMoment(cell: string): Tried<Moment> {
+export function readMoment(cell: string): Got<Moment> {
   const at = readIso(readText(cell.trim()));
   return at === null
     ? failed(`${shown(cell)} is not a date this can read: write it as year-month-day, such as 2026-03-04.`)
-    : done(at);
+    : got(at);
 }
 
 export const shown = (cell: string): string => `“${cell.length > 30 ? `${cell.slice(0, 30)}…` : cell}”`;

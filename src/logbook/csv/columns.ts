@@ -1,6 +1,6 @@
 // The columns of the results table: what heads each, under which other headings a person's own table may have it, and
 // how its fields are written and read.
-import { done, failed, type Tried } from '../../tried.ts';
+import { failed, got, type Got } from '../../result.ts';
 import type { Moment } from '../../units.ts';
 import { readMoment, readNumber, readText, shown, writeMoment, writeNumber, writeText } from './cell.ts';
 import type { Row } from './row.ts';
@@ -13,7 +13,7 @@ export interface Column {
   /** Must a line have something here? */
   readonly needed: boolean;
   readonly write: (row: Row) => string;
-  readonly read: (cell: string) => Tried<Row[keyof Row]>;
+  readonly read: (cell: string) => Got<Row[keyof Row]>;
 }
 
 type KeysOf<Value> = { [Key in keyof Row]: Row[Key] extends Value ? Key : never }[keyof Row];
@@ -26,7 +26,7 @@ const text = (key: TextKey, heading: string, also: readonly string[] = [], neede
   also,
   needed,
   write: (row) => writeText(row[key] ?? ''),
-  read: (cell) => done(readText(cell)),
+  read: (cell) => got(readText(cell)),
 });
 
 const number = (key: NumberKey, heading: string, also: readonly string[] = [], needed = false, times = 1): Column => ({
@@ -37,7 +37,7 @@ const number = (key: NumberKey, heading: string, also: readonly string[] = [], n
   write: (row) => (row[key] === null ? '' : writeNumber(row[key])),
   read: (cell) => {
     const read = readNumber(cell);
-    return read.ok ? done(read.value * times) : read;
+    return read.ok ? got(read.value * times) : read;
   },
 });
 
@@ -50,7 +50,7 @@ function oneOf<Key extends TextKey>(key: Key, heading: string, options: readonly
     write: (row) => row[key] ?? '',
     read: (cell) => {
       const option = options.find((known) => known === readText(cell).trim().toLowerCase());
-      return option === undefined ? failed(`${shown(cell)} is none of: ${options.join(', ')}.`) : done(option);
+      return option === undefined ? failed(`${shown(cell)} is none of: ${options.join(', ')}.`) : got(option);
     },
   };
 }
@@ -61,7 +61,7 @@ const date: Column = {
   also: ['when', 'day', 'measured', 'measured on', 'entered on'],
   needed: false,
   write: (row) => (row.at === null ? '' : writeMoment(row.at)),
-  read: (cell): Tried<Moment> => readMoment(cell),
+  read: (cell): Got<Moment> => readMoment(cell),
 };
 
 /** The columns that are written, in this order. */

@@ -3,7 +3,7 @@
 // time.
 import * as v from 'valibot';
 import { newBody, newLens, Situation, subjectFrom, type Kit, type Pairing } from '../../kit/kit.ts';
-import { done, failed, type Tried } from '../../tried.ts';
+import { failed, got, type Got } from '../../result.ts';
 import { moment, Steps, type Moment } from '../../units.ts';
 import { canonical, nameOf } from '../backup/canonical.ts';
 import { HandRecord } from '../byHand.ts';
@@ -67,7 +67,7 @@ interface Placed {
 }
 
 /** The situation of a row, in a kit that has it. */
-function placeRow(kit: Kit, row: Row, now: Moment): Tried<Placed> {
+function placeRow(kit: Kit, row: Row, now: Moment): Got<Placed> {
   const idFor = (...parts: readonly (string | number | null)[]) => `table-${nameOf(canonical(parts))}`;
   const body = matching(kit.bodies, row.body, row.bodySerial) ?? {
     ...newBody(idFor('body', row.body, row.bodySerial), row.body, now),
@@ -96,7 +96,7 @@ function placeRow(kit: Kit, row: Row, now: Moment): Tried<Placed> {
     known ?? { ...wanted, id: idFor(...Object.values(wanted)), changed: now, retired: null },
   );
   if (!situation.success) return failed(sentenceOf(situation.issues[0]));
-  return done({
+  return got({
     situation: situation.output,
     pairing: { body, lens, converter },
     kit: {
@@ -108,7 +108,7 @@ function placeRow(kit: Kit, row: Row, now: Moment): Tried<Placed> {
   });
 }
 
-function recordOf(row: Row, id: string, { situation, pairing }: Placed, now: Moment): Tried<HandRecord | Entry> {
+function recordOf(row: Row, id: string, { situation, pairing }: Placed, now: Moment): Got<HandRecord | Entry> {
   const at = row.at ?? now;
   const { light, temperature, firmware, note } = row;
   const about = {
@@ -128,7 +128,7 @@ function recordOf(row: Row, id: string, { situation, pairing }: Placed, now: Mom
     row.kind === 'entered'
       ? v.safeParse(Entry, { ...about, value, record: null })
       : v.safeParse(HandRecord, { ...about, source, finding });
-  return read.success ? done(read.output) : failed(sentenceOf(read.issues[0]));
+  return read.success ? got(read.output) : failed(sentenceOf(read.issues[0]));
 }
 
 function matching<Item extends { name: string; serial?: string | null }>(

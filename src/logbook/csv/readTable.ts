@@ -1,6 +1,6 @@
 // Reading a table of results, ours or a person's own: first which heading means what, shown before anything is taken,
 // then line by line, every fault with its line and all of them at once.
-import { done, failed, type Tried } from '../../tried.ts';
+import { failed, got, type Got } from '../../result.ts';
 import { ALSO_READ, COLUMNS, type Column } from './columns.ts';
 import { readCsv, type CsvLine } from './csv.ts';
 import type { Row } from './row.ts';
@@ -25,7 +25,7 @@ export interface ReadRows {
 
 const MOST_LINES = 100_000;
 
-export function readTable(text: string): Tried<Table> {
+export function readTable(text: string): Got<Table> {
   const lines = readCsv(text);
   if (!lines.ok) return lines;
   const [headings, ...rest] = lines.value;
@@ -33,7 +33,7 @@ export function readTable(text: string): Tried<Table> {
     return failed('This table is empty: it needs a line of headings and one line for each value.');
   if (rest.length > MOST_LINES)
     return failed(`This table has more than ${MOST_LINES} lines: split it into smaller ones.`);
-  return done({ headings: headings.cells, lines: rest });
+  return got({ headings: headings.cells, lines: rest });
 }
 
 /** The mapping that the headings themselves suggest; each column is meant once. */
@@ -93,7 +93,7 @@ const EMPTY_ROW: Row = {
   note: null,
 };
 
-function readRow(cells: readonly string[], mapping: Mapping): Tried<Row> {
+function readRow(cells: readonly string[], mapping: Mapping): Got<Row> {
   const read: Partial<Record<keyof Row, Row[keyof Row]>> = {};
   for (const [index, column] of mapping.entries()) {
     const cell = cells[index] ?? '';
@@ -104,7 +104,7 @@ function readRow(cells: readonly string[], mapping: Mapping): Tried<Row> {
   }
   const lacking = COLUMNS.find(({ key, needed }) => needed && (read[key] ?? '') === '');
   if (lacking) return failed(`${lacking.heading}: it is empty.`);
-  return done({ ...EMPTY_ROW, ...read } as Row);
+  return got({ ...EMPTY_ROW, ...read } as Row);
 }
 
 const plain = (heading: string): string => heading.trim().toLowerCase().replace(/\s+/g, ' ');
