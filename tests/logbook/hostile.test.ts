@@ -12,7 +12,7 @@ import { guessMapping, readRows, readTable } from '../../src/logbook/csv/readTab
 import { writeTable } from '../../src/logbook/csv/writeTable.ts';
 import { Library } from '../../src/logbook/library.ts';
 import { takeIn } from '../../src/logbook/sync/unpack.ts';
-import type { Tried } from '../../src/tried.ts';
+import type { Got } from '../../src/result.ts';
 import { libraryWith, sweepRecord, T0 } from './libraryWith.ts';
 
 const library = libraryWith({
@@ -32,7 +32,7 @@ const unpolluted = () => {
 };
 
 /** Nothing when it was read, else one sentence for the person. */
-const sentenceOf = (read: Tried<unknown>): string => (read.ok ? '' : read.sentence);
+const sentenceOf = (read: Got<unknown>): string => (read.ok ? '' : read.sentence);
 const SENTENCE = /^$|^[A-Z].*\.$/;
 
 /** A text with pieces taken out, put in, doubled and swapped. */

@@ -1,12 +1,17 @@
 // A session in memory for looking at the screens: the real reducer and the real reading of inputs, no browser behind it.
 // Time moves only when the test moves it.
 import { signal } from '@preact/signals';
-import * as v from 'valibot';
-import { Body, EMPTY_KIT, Lens, newBody, newLens, type Kit } from '../../src/kit/kit.ts';
+import { newBody, newLens, type Kit } from '../../src/kit/kit.ts';
+import { restored } from '../../src/logbook/backup/restore.ts';
 import type { LogRecord } from '../../src/logbook/record.ts';
-import { faultsIn } from '../../src/panel/session/faults.ts';
+import type { Contents } from '../../src/logbook/stored.ts';
+import { libraryIn } from '../../src/panel/logbook/libraryIn.ts';
+import { createKitForms } from '../../src/panel/session/kitForms.ts';
+import { createLibrary } from '../../src/panel/session/library.ts';
 import type { EarState, Heard, Role, Session, Trouble } from '../../src/panel/session/session.ts';
-import { USUAL_SETTINGS, type Settings } from '../../src/settings.ts';
+import { createWritings } from '../../src/panel/session/writings.ts';
+import { DONE, got } from '../../src/result.ts';
+import { USUAL_SETTINGS } from '../../src/settings.ts';
 import { NO_MEMORY } from '../../src/sweep/belief/prior.ts';
 import type { SweepEvent } from '../../src/sweep/event.ts';
 import type { Input } from '../../src/sweep/inputs.ts';
@@ -42,6 +47,9 @@ interface World {
   readonly kit?: Kit;
   readonly plan?: Plan;
   readonly records?: readonly LogRecord[];
+  readonly byHand?: Contents['byHand'];
+  readonly entries?: Contents['entries'];
+  readonly notes?: Contents['notes'];
 }
 
 const OPENED = moment(Date.UTC(2026, 10, 20, 9, 0, 0));
@@ -50,9 +58,14 @@ export class FakeSession implements Session {
   readonly ready = Promise.resolve();
   readonly sweep = signal<SweepState | null>(null);
   readonly role = signal<Role>('owner');
-  readonly kit = signal<Kit>(EMPTY_KIT);
-  readonly records = signal<readonly LogRecord[]>([]);
-  readonly settings = signal<Settings>(USUAL_SETTINGS);
+  readonly #library = createLibrary({ keep: async () => undefined, waitsFor: () => false, forget: () => undefined });
+  readonly kit = this.#library.kit;
+  readonly records = this.#library.records;
+  readonly byHand = this.#library.byHand;
+  readonly entries = this.#library.entries;
+  readonly notes = this.#library.notes;
+  readonly settings = this.#library.settings;
+  readonly backedUp = this.#library.backedUp;
   readonly troubles = signal<readonly Trouble[]>([]);
   readonly announcement = signal('');
   readonly heard = signal<Heard | null>(null);
@@ -65,9 +78,8 @@ export class FakeSession implements Session {
   #switch = RELEASED;
   #plan: Plan;
 
-  constructor({ kit = KIT, plan = PLAN, records = [] }: World = {}) {
-    this.kit.value = kit;
-    this.records.value = records;
+  constructor({ kit = KIT, plan = PLAN, records = [], byHand = [], entries = [], notes = [] }: World = {}) {
+    this.#library.fill({ kit, records, byHand, entries, notes, settings: USUAL_SETTINGS, live: null, backup: null });
     this.#plan = plan;
   }
 
@@ -132,37 +144,30 @@ export class FakeSession implements Session {
     this.#show(null);
   }
 
-  saveBody: Session['saveBody'] = (draft) => {
-    const id = `body-${this.kit.value.bodies.length}`;
-    const parsed = v.safeParse(Body, { ...newBody(id, '', this.now.value), ...draft, id });
-    if (!parsed.success) return { ok: false, faults: faultsIn(parsed.issues) };
-    this.kit.value = { ...this.kit.value, bodies: [...this.kit.value.bodies, parsed.output] };
-    return { ok: true, id: parsed.output.id };
+  #ids = 0;
+  readonly #newId = () => `id-${++this.#ids}`;
+  readonly clock = () => this.now.value;
+  readonly #forms = createKitForms(this.#library, this.#newId, this.clock);
+  readonly #writings = createWritings(this.#library, this.#newId);
+  saveBody: Session['saveBody'] = this.#forms.saveBody;
+  saveLens: Session['saveLens'] = this.#forms.saveLens;
+  saveSituation: Session['saveSituation'] = this.#forms.saveSituation;
+  putKit: Session['putKit'] = this.#forms.putKit;
+  retireKit: Session['retireKit'] = this.#forms.retireKit;
+  enter: Session['enter'] = this.#writings.enter;
+  writeByHand: Session['writeByHand'] = this.#writings.writeByHand;
+  noteOn: Session['noteOn'] = this.#writings.noteOn;
+  describe: Session['describe'] = this.#writings.describe;
+  changeSettings: Session['changeSettings'] = this.#library.changeSettings;
+  copies: Session['copies'] = () => Promise.resolve(got([]));
+  bring: Session['bring'] = (library, how) => {
+    this.asked.push(how);
+    const kept = { settings: this.settings.value, live: null, backup: this.backedUp.value };
+    this.#library.fill({ ...kept, ...restored(libraryIn(this), library, how) });
+    return Promise.resolve(DONE);
   };
-
-  saveLens: Session['saveLens'] = (draft) => {
-    const id = `lens-${this.kit.value.lenses.length}`;
-    const parsed = v.safeParse(Lens, { ...newLens(id, '', this.now.value), ...draft, id });
-    if (!parsed.success) return { ok: false, faults: faultsIn(parsed.issues) };
-    this.kit.value = { ...this.kit.value, lenses: [...this.kit.value.lenses, parsed.output] };
-    return { ok: true, id: parsed.output.id };
-  };
-
-  saveSituation: Session['saveSituation'] = (draft) => {
-    const id = draft.id ?? `situation-${this.kit.value.situations.length}`;
-    const situation = { changed: this.now.value, retired: null, converter: null, ...draft, id };
-    this.kit.value = { ...this.kit.value, situations: [...this.kit.value.situations, situation as Kit['situations'][number]] };
-    return { ok: true, id };
-  };
-
-  changeSettings: Session['changeSettings'] = ({ manner, voice, sound }) => {
-    const before = this.settings.value;
-    this.settings.value = {
-      manner: { ...before.manner, ...manner } as Settings['manner'],
-      voice: { ...before.voice, ...voice },
-      sound: sound ?? before.sound,
-    };
-  };
+  bringBack: Session['bringBack'] = () => Promise.resolve(DONE);
+  backUp = (): void => this.#library.backUp(this.now.value);
 
   takeOver(): void {
     this.role.value = 'owner';

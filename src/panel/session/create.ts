@@ -6,15 +6,16 @@ import type { Moment } from '../../units.ts';
 import { createGestures } from './gestures.ts';
 import { createHearing } from './hearing.ts';
 import { createKeeper } from './keeper.ts';
+import { createKitForms } from './kitForms.ts';
 import { createLibrary } from './library.ts';
 import { createLive } from './live.ts';
 import { load } from './load.ts';
-import { planFor } from './plan.ts';
 import type { Ports } from './ports.ts';
 import type { Session } from './session.ts';
 import { failed } from '../../result.ts';
 import { createTold } from './told.ts';
 import { createTroubles } from './troubles.ts';
+import { createWritings } from './writings.ts';
 
 const TICK = 100;
 
@@ -22,7 +23,7 @@ export function createSession(ports: Ports): Session {
   const { store, now } = ports;
   const troubles = createTroubles();
   const keeper = createKeeper(store, troubles);
-  const library = createLibrary(keeper, ports.newId, ports.now);
+  const library = createLibrary(keeper);
   const hearing = createHearing(ports, troubles);
   const live = createLive(
     { ...ports, keeper, troubles, settings: library.settings, deafen: () => hearing.ear.deafen() },
@@ -35,6 +36,8 @@ export function createSession(ports: Ports): Session {
       withdraw: (id) => library.withdraw(id),
     },
   );
+  const kitForms = createKitForms(library, ports.newId, now);
+  const writings = createWritings(library, ports.newId);
   const told = createTold(live, now);
   const gestures = createGestures(now, () => live.sweep.peek()?.phase.name ?? null, told.take);
   hearing.start(live, library, told);
@@ -64,6 +67,10 @@ export function createSession(ports: Ports): Session {
     role: live.role,
     kit: library.kit,
     records: library.records,
+    byHand: library.byHand,
+    entries: library.entries,
+    notes: library.notes,
+    backedUp: library.backedUp,
     settings: library.settings,
     troubles: troubles.list,
     announcement: live.carrier.announcement,
@@ -82,7 +89,8 @@ export function createSession(ports: Ports): Session {
     },
     async begin(beginning) {
       if (!library.isFilled()) return failed('What is stored has not been read yet. Wait a moment, or close this panel and open it again.');
-      const plan = planFor(beginning, library.kit.peek(), library.settings.peek(), ports.newSeed);
+      const { planFor } = await import('./plan.ts');
+      const plan = planFor(beginning, library, ports.newSeed);
       if (!plan.ok) return plan;
       touched();
       const begun = await live.begin(plan.value);
@@ -90,9 +98,21 @@ export function createSession(ports: Ports): Session {
       return begun;
     },
     leave: live.leave,
-    saveBody: library.saveBody,
-    saveLens: library.saveLens,
-    saveSituation: library.saveSituation,
+    ...kitForms,
+    ...writings,
+    async bring(other, how) {
+      const { bring } = await import('./bringing.ts');
+      return bring({ ...ports, keeper, library }, other, how);
+    },
+    async copies() {
+      return (await ports.snapshots()).times();
+    },
+    async bringBack(at) {
+      const { bringBack } = await import('./bringing.ts');
+      return bringBack({ ...ports, keeper, library }, at);
+    },
+    backUp: () => library.backUp(now()),
+    clock: now,
     changeSettings: library.changeSettings,
     takeOver: live.takeOver,
     openMicrophonePage: ports.openMicrophonePage,

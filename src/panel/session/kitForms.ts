@@ -28,7 +28,8 @@ export function createKitForms(library: Pick<Library, 'kit' | 'isFilled' | 'chan
 
   function putKit<List extends KitList>(list: List, item: unknown, seen: Moment | null): Saved {
     if (!isFilled()) return { ok: false, faults: [NOT_READ] };
-    const checked = v.safeParse(SCHEMA[list], item);
+    const schema: v.GenericSchema<unknown, KitItem[List]> = SCHEMA[list];
+    const checked = v.safeParse(schema, item);
     if (!checked.success) return { ok: false, faults: faultsIn(checked.issues) };
     const changed = put(kit.value, list, checked.output, seen, now());
     if (!changed.ok) return { ok: false, faults: [{ field: null, sentence: changed.sentence }] };

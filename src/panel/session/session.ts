@@ -75,11 +75,6 @@ export interface SettingsPatch {
 /** Everything of the logbook in place of what is here, or joined with it; both after a copy of what was here. */
 export type Bringing = 'merge' | 'replace';
 
-/** A copy of everything, as it was at that moment. */
-export interface Copy {
-  readonly at: Moment;
-  readonly why: string;
-}
 
 /** What a sweep is to be about. */
 export type Beginning =
@@ -141,8 +136,8 @@ export interface Session {
   describe(record: string, conditions: Conditions): void;
   /** Joins another logbook with this one, or puts it in its place; a copy is kept first, and without one nothing is done. */
   bring(library: Library, how: Bringing): Promise<Result>;
-  /** The copies there are, newest first. */
-  copies(): Promise<Got<readonly Copy[]>>;
+  /** When the copies were taken, newest first. */
+  copies(): Promise<Got<readonly Moment[]>>;
   /** Puts the logbook back as it was then; what is here now becomes a copy. */
   bringBack(at: Moment): Promise<Result>;
   /** A backup file was written. */

@@ -9,7 +9,7 @@ import { distanceText, NEW, type Picks } from './draft.ts';
 export function SituationPick({ picks }: { readonly picks: Picks }) {
   const { session, start } = useSurroundings();
   const draft = start.draft.value;
-  const last = lastValues(session.records.value);
+  const last = lastValues(session);
   const known = picks.situations.map(({ id, focalLength, distance }) => ({
     value: id,
     label: `${inMillimetres(focalLength)} at ${inMetres(distance)}`,
