@@ -79,7 +79,7 @@ export class FakeSession implements Session {
   #plan: Plan;
 
   constructor({ kit = KIT, plan = PLAN, records = [], byHand = [], entries = [], notes = [] }: World = {}) {
-    this.#library.fill({ kit, records, byHand, entries, notes, settings: USUAL_SETTINGS, live: null, backup: null });
+    this.#library.take({ kit, records, byHand, entries, notes, settings: USUAL_SETTINGS, live: null, backup: null });
     this.#plan = plan;
   }
 
@@ -163,10 +163,11 @@ export class FakeSession implements Session {
   bring: Session['bring'] = (library, how) => {
     this.asked.push(how);
     const kept = { settings: this.settings.value, live: null, backup: this.backedUp.value };
-    this.#library.fill({ ...kept, ...restored(libraryIn(this), library, how) });
+    this.#library.take({ ...kept, ...restored(libraryIn(this), library, how) });
     return Promise.resolve(DONE);
   };
   bringBack: Session['bringBack'] = () => Promise.resolve(DONE);
+  say = (sentence: string): void => void (this.announcement.value = sentence);
   backUp = (): void => this.#library.backUp(this.now.value);
 
   takeOver(): void {

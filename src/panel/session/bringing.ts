@@ -24,7 +24,7 @@ export async function bring({ store, snapshots, now, keeper, library }: World, b
   const after = restored(mine, brought, how);
   const changes = { ...changesBetween(mine, after), ...(how === 'replace' ? { [KEY.replaced]: now() } : {}) };
   await keeper.keep(changes);
-  library.fill({ ...contents, ...after });
+  library.take({ ...contents, ...after });
   return Object.keys(changes).some((key) => keeper.waitsFor(key))
     ? failed('It is shown here but not on the disk yet: leave this panel open, it is tried again until that works.')
     : DONE;

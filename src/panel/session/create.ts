@@ -51,7 +51,7 @@ export function createSession(ports: Ports): Session {
   async function read(): Promise<void> {
     const contents = await load({ ...ports, keeper, troubles }, () => void read());
     if (contents === null) return;
-    library.fill(contents);
+    library.take(contents);
     await live.adopt(contents.live);
   }
 
@@ -112,6 +112,7 @@ export function createSession(ports: Ports): Session {
       return bringBack({ ...ports, keeper, library }, at);
     },
     backUp: () => library.backUp(now()),
+    say: (sentence) => live.carrier.tell({ spoken: sentence, written: sentence }),
     clock: now,
     changeSettings: library.changeSettings,
     takeOver: live.takeOver,

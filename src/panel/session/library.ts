@@ -33,8 +33,8 @@ export interface Library {
   readonly notes: ReadonlySignal<readonly KitNote[]>;
   readonly settings: ReadonlySignal<Settings>;
   readonly backedUp: ReadonlySignal<Moment | null>;
-  /** Until it is filled nothing can be saved, or what lies on disk would be overwritten unread. */
-  fill(contents: Contents): void;
+  /** Until it was taken in nothing can be saved, or what lies on disk would be overwritten unread. */
+  take(contents: Contents): void;
   isFilled(): boolean;
   /** What another window has changed. */
   changed(changes: Stored): void;
@@ -81,7 +81,7 @@ export function createLibrary(keeper: Keeper): Library {
     backedUp,
     isFilled: () => filled,
     changeKit,
-    fill(contents) {
+    take(contents) {
       filled = true;
       kit.value = contents.kit;
       records.value = contents.records;

@@ -142,6 +142,8 @@ export interface Session {
   bringBack(at: Moment): Promise<Result>;
   /** A backup file was written. */
   backUp(): void;
+  /** Says this aloud, if speaking is on, and announces it. */
+  say(sentence: string): void;
   /** The time now, for what is dated. */
   clock(): Moment;
   changeSettings(patch: SettingsPatch): void;
