@@ -7,9 +7,7 @@ import { HandRecord } from './byHand.ts';
 import { Entry } from './entry.ts';
 import { KitNote } from './kitNote.ts';
 import { LogRecord } from './record.ts';
-
-/** The version of the stored form; `libraryVersions.ts` and `migrations.ts` lead to it. */
-export const VERSION = 2;
+import { VERSION } from './stored.ts';
 
 export const Library = v.object({
   version: v.literal(VERSION),

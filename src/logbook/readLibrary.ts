@@ -6,9 +6,10 @@ import { got, type Got } from '../result.ts';
 import { HandRecord } from './byHand.ts';
 import { Entry } from './entry.ts';
 import { KitNote } from './kitNote.ts';
-import { VERSION, type Library } from './library.ts';
+import type { Library } from './library.ts';
 import { presentVersion, type RawLibrary } from './libraryVersions.ts';
 import { LogRecord } from './record.ts';
+import { VERSION } from './stored.ts';
 
 /** An item that does not fit, as it was found, and why. */
 export interface SetAside {

@@ -16,6 +16,9 @@ export type Stored = Readonly<Record<string, unknown>>;
 
 /** `backup`: when the newest backup file was written. `replaced`: when all of the logbook was last put in place of another. */
 export const KEY = { version: 'version', settings: 'settings', kit: 'kit', live: 'live', backup: 'backup', replaced: 'replaced' } as const;
+/** The version of the stored form; `libraryVersions.ts` and `migrations.ts` lead to it. */
+export const VERSION = 2;
+
 const RECORD = 'record:';
 const BY_HAND = 'by-hand:';
 const ENTRY = 'entry:';

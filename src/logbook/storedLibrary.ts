@@ -1,10 +1,10 @@
 // The logbook as one, and as the store keeps it: one key for the kit and one for each record. A restore, a merge or an
 // import is a new logbook; this says which keys that changes, so that it can be written in one go.
 import { canonical } from './backup/canonical.ts';
-import { VERSION, type Library } from './library.ts';
-import { byHandKey, entryKey, KEY, noteKey, recordKey, type Contents, type Stored } from './stored.ts';
+import type { Library } from './library.ts';
+import { byHandKey, entryKey, KEY, noteKey, recordKey, VERSION, type Contents, type Stored } from './stored.ts';
 
-export const libraryOf = ({ kit, records, byHand, entries, notes }: Contents): Library => ({
+export const libraryOf = ({ kit, records, byHand, entries, notes }: Pick<Contents, 'kit' | 'records' | 'byHand' | 'entries' | 'notes'>): Library => ({
   version: VERSION,
   kit,
   records: [...records],

@@ -157,7 +157,6 @@ export class FakeSession implements Session {
   enter: Session['enter'] = this.#writings.enter;
   writeByHand: Session['writeByHand'] = this.#writings.writeByHand;
   noteOn: Session['noteOn'] = this.#writings.noteOn;
-  describe: Session['describe'] = this.#writings.describe;
   changeSettings: Session['changeSettings'] = this.#library.changeSettings;
   copies: Session['copies'] = () => Promise.resolve(got([]));
   bring: Session['bring'] = (library, how) => {

@@ -8,13 +8,14 @@ export function Copies() {
   const session = useSession();
   const [copies, setCopies] = useState<Got<readonly Moment[]> | null>(null);
   const [said, setSaid] = useState('');
-  const look = async (): Promise<void> => setCopies(await session.copies());
-  useEffect(() => void look(), [session.records.value, session.kit.value]);
+  const [tries, setTries] = useState(0);
+  const records = session.records.value;
+  useEffect(() => void session.copies().then(setCopies), [session, records, tries]);
   if (copies === null) return null;
   const bringBack = async (at: Moment): Promise<void> => {
     const brought = await session.bringBack(at);
     setSaid(brought.ok ? 'It is as it was then.' : brought.sentence);
-    await look();
+    setTries(tries + 1);
   };
   return (
     <section class="card" aria-labelledby="copies">

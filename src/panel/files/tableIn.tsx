@@ -5,7 +5,7 @@ import { ALSO_READ, COLUMNS } from '../../logbook/csv/columns.ts';
 import { planTable } from '../../logbook/csv/planTable.ts';
 import { guessMapping, missingFrom, readRows, readTable, type Mapping, type Table } from '../../logbook/csv/readTable.ts';
 import { readText } from '../../platform/files.ts';
-import { libraryIn } from '../logbook/libraryIn.ts';
+import { useLibrary } from '../logbook/useShelf.ts';
 import { ChooseFile } from '../parts/chooseFile.tsx';
 import { Choose } from '../parts/choose.tsx';
 import { useSession } from '../useSession.ts';
@@ -51,7 +51,8 @@ interface PlanProps extends Chosen {
 
 function Plan({ table, mapping, onMapped, onBring }: PlanProps) {
   const session = useSession();
-  const plan = useMemo(() => planTable(libraryIn(session), readRows(table, mapping), session.clock()), [table, mapping]);
+  const library = useLibrary();
+  const plan = useMemo(() => planTable(library, readRows(table, mapping), session.clock()), [library, session, table, mapping]);
   const missing = missingFrom(mapping);
   const mapped = (index: number, heading: string): Mapping =>
     mapping.map((column, at) => (at === index ? (MEANINGS.find((one) => one.heading === heading) ?? null) : column));

@@ -9,9 +9,8 @@ import { useSurroundings } from '../useSession.ts';
 import { onDay } from '../words/quantities.ts';
 import { Entries } from './entries.tsx';
 import { Filters, temperatureTyped, type Filter } from './filters.tsx';
-import { libraryIn } from './libraryIn.ts';
 import { Shelf } from './shelf.tsx';
-import { useShelf } from './useShelf.ts';
+import { useLibrary, useShelf } from './useShelf.ts';
 
 const ALL: Filter = { body: '', show: 'all', temperature: '' };
 
@@ -27,12 +26,12 @@ export function LogbookScreen() {
   );
   const found = useMemo(() => lookUp(finder, query), [finder, query]);
   const practised = session.records.value.filter(({ practice }) => practice);
-  const reminder = backupReminder(libraryIn(session), session.backedUp.value, session.clock());
+  const reminder = backupReminder(useLibrary(), session.backedUp.value, session.clock());
   return (
     <>
       <Heading onBack={() => way.back()}>Logbook</Heading>
+      <search>
       <form
-        role="search"
         onSubmit={(event) => {
           event.preventDefault();
           session.say(answerOf(found, onDay));
@@ -57,6 +56,7 @@ export function LogbookScreen() {
           </button>
         </div>
       </form>
+      </search>
       <Filters bodies={kit.bodies} filter={filter} onChange={setFilter} />
       {reminder && <p class="notice small">{reminder}</p>}
       {found.length > 0 ? <Shelf shelf={found} /> : <p class="muted">{nothingFound(shelf, query, filter.show)}</p>}

@@ -6,7 +6,8 @@ import type { Moment } from '../../units.ts';
 import { createGestures } from './gestures.ts';
 import { createHearing } from './hearing.ts';
 import { createKeeper } from './keeper.ts';
-import { createKitForms } from './kitForms.ts';
+import type { Desk } from './desk.ts';
+import { NOT_READ } from './notRead.ts';
 import { createLibrary } from './library.ts';
 import { createLive } from './live.ts';
 import { load } from './load.ts';
@@ -15,9 +16,9 @@ import type { Session } from './session.ts';
 import { failed } from '../../result.ts';
 import { createTold } from './told.ts';
 import { createTroubles } from './troubles.ts';
-import { createWritings } from './writings.ts';
 
 const TICK = 100;
+const UNSAVED = { ok: false, faults: [{ field: null, sentence: NOT_READ }] } as const;
 
 export function createSession(ports: Ports): Session {
   const { store, now } = ports;
@@ -36,8 +37,7 @@ export function createSession(ports: Ports): Session {
       withdraw: (id) => library.withdraw(id),
     },
   );
-  const kitForms = createKitForms(library, ports.newId, now);
-  const writings = createWritings(library, ports.newId);
+  let desk: Desk | null = null;
   const told = createTold(live, now);
   const gestures = createGestures(now, () => live.sweep.peek()?.phase.name ?? null, told.take);
   hearing.start(live, library, told);
@@ -49,8 +49,9 @@ export function createSession(ports: Ports): Session {
   });
 
   async function read(): Promise<void> {
-    const contents = await load({ ...ports, keeper, troubles }, () => void read());
+    const [contents, { createDesk }] = await Promise.all([load({ ...ports, keeper, troubles }, () => void read()), import('./desk.ts')]);
     if (contents === null) return;
+    desk = createDesk(library, ports.newId, now);
     library.take(contents);
     await live.adopt(contents.live);
   }
@@ -88,7 +89,7 @@ export function createSession(ports: Ports): Session {
       gestures.contact(move);
     },
     async begin(beginning) {
-      if (!library.isFilled()) return failed('What is stored has not been read yet. Wait a moment, or close this panel and open it again.');
+      if (!library.isFilled()) return failed(NOT_READ);
       const { planFor } = await import('./plan.ts');
       const plan = planFor(beginning, library, ports.newSeed);
       if (!plan.ok) return plan;
@@ -98,8 +99,14 @@ export function createSession(ports: Ports): Session {
       return begun;
     },
     leave: live.leave,
-    ...kitForms,
-    ...writings,
+    saveBody: (draft) => desk?.saveBody(draft) ?? UNSAVED,
+    saveLens: (draft) => desk?.saveLens(draft) ?? UNSAVED,
+    saveSituation: (draft) => desk?.saveSituation(draft) ?? UNSAVED,
+    putKit: (list, item, seen) => desk?.putKit(list, item, seen) ?? UNSAVED,
+    retireKit: (list, id, away) => desk?.retireKit(list, id, away) ?? UNSAVED,
+    enter: (entry) => desk?.enter(entry) ?? failed(NOT_READ),
+    writeByHand: (draft) => desk?.writeByHand(draft) ?? failed(NOT_READ),
+    noteOn: (note) => desk?.noteOn(note) ?? failed(NOT_READ),
     async bring(other, how) {
       const { bring } = await import('./bringing.ts');
       return bring({ ...ports, keeper, library }, other, how);

@@ -4,7 +4,7 @@ import * as v from 'valibot';
 import { put, retire, type KitItem, type KitList } from '../../kit/change.ts';
 import { Body, Converter, Lens, newBody, newLens, Situation } from '../../kit/kit.ts';
 import type { Moment } from '../../units.ts';
-import { faultsIn, NOT_READ } from './faults.ts';
+import { faultsIn } from './faults.ts';
 import type { Library } from './library.ts';
 import type { BodyDraft, LensDraft, Saved, SituationDraft } from './session.ts';
 
@@ -23,11 +23,10 @@ const SCHEMA: { readonly [List in KitList]: v.GenericSchema<unknown, KitItem[Lis
   situations: Situation,
 };
 
-export function createKitForms(library: Pick<Library, 'kit' | 'isFilled' | 'changeKit'>, newId: () => string, now: () => Moment): KitForms {
-  const { kit, isFilled, changeKit } = library;
+export function createKitForms(library: Pick<Library, 'kit' | 'changeKit'>, newId: () => string, now: () => Moment): KitForms {
+  const { kit, changeKit } = library;
 
   function putKit<List extends KitList>(list: List, item: unknown, seen: Moment | null): Saved {
-    if (!isFilled()) return { ok: false, faults: [NOT_READ] };
     const schema: v.GenericSchema<unknown, KitItem[List]> = SCHEMA[list];
     const checked = v.safeParse(schema, item);
     if (!checked.success) return { ok: false, faults: faultsIn(checked.issues) };

@@ -3,8 +3,6 @@
 import { signal, type ReadonlySignal } from '@preact/signals';
 import * as v from 'valibot';
 import { EMPTY_KIT, type Kit } from '../../kit/kit.ts';
-import { canonical } from '../../logbook/backup/canonical.ts';
-import { mergeKit } from '../../logbook/backup/merge.ts';
 import type { HandRecord } from '../../logbook/byHand.ts';
 import type { Entry } from '../../logbook/entry.ts';
 import type { KitNote } from '../../logbook/kitNote.ts';
@@ -64,11 +62,11 @@ export function createLibrary(keeper: Keeper): Library {
   }
 
   /** Two windows may have changed the kit at the same moment: both changes stay, and the disk gets what both make. */
-  function joinKit(foreign: Kit, replaced: boolean): void {
-    if (holdsSame(foreign, kit.value)) return;
-    const joined = mergeKit(kit.value, foreign);
-    if (replaced || holdsSame(joined, foreign)) kit.value = foreign;
-    else changeKit(joined);
+  async function joinKit(foreign: Kit): Promise<void> {
+    const { joinKits } = await import('../../logbook/backup/joinKits.ts');
+    const joined = joinKits(kit.value, foreign);
+    if (joined.kit !== kit.value) kit.value = joined.kit;
+    if (!joined.known) void keeper.keep({ [KEY.kit]: joined.kit });
   }
 
   return {
@@ -99,7 +97,10 @@ export function createLibrary(keeper: Keeper): Library {
         Object.keys(changes).some((key) => key.startsWith(keyOf('')))
           ? [...known.filter(({ id }) => !isForeign(keyOf(id))), ...brought.filter(({ id }) => isForeign(keyOf(id)))]
           : known;
-      if (isFit(KEY.kit) && changes[KEY.kit] !== undefined) joinKit(contents.kit, KEY.replaced in changes);
+      if (isFit(KEY.kit) && changes[KEY.kit] !== undefined) {
+        if (KEY.replaced in changes) kit.value = contents.kit;
+        else void joinKit(contents.kit);
+      }
       if (isForeign(KEY.settings)) settings.value = contents.settings;
       if (isForeign(KEY.backup)) backedUp.value = contents.backup;
       const known = records.value;
@@ -149,8 +150,5 @@ export function createLibrary(keeper: Keeper): Library {
     },
   };
 }
-
-/** Whatever the order. */
-const holdsSame = (one: Kit, other: Kit): boolean => canonical(mergeKit(one, one)) === canonical(mergeKit(other, other));
 
 const without = <Item extends { readonly id: string }>(items: readonly Item[], id: string): Item[] => items.filter((one) => one.id !== id);

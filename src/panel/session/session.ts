@@ -4,7 +4,6 @@ import type { ReadonlySignal } from '@preact/signals';
 import type { KitItem, KitList } from '../../kit/change.ts';
 import type { Kit } from '../../kit/kit.ts';
 import type { HandRecord } from '../../logbook/byHand.ts';
-import type { Conditions } from '../../logbook/conditions.ts';
 import type { Entry } from '../../logbook/entry.ts';
 import type { KitNote } from '../../logbook/kitNote.ts';
 import type { Library } from '../../logbook/library.ts';
@@ -132,8 +131,6 @@ export interface Session {
   writeByHand(draft: HandDraft): Result;
   /** Something happened to a body, lens or converter. */
   noteOn(note: Omit<KitNote, 'id'>): Result;
-  /** How it was when this was measured; a record keeps what was last told. */
-  describe(record: string, conditions: Conditions): void;
   /** Joins another logbook with this one, or puts it in its place; a copy is kept first, and without one nothing is done. */
   bring(library: Library, how: Bringing): Promise<Result>;
   /** When the copies were taken, newest first. */

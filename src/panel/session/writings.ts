@@ -1,24 +1,21 @@
-// What the person writes into the logbook besides sweeps: values entered in the camera, values put in by hand, how it was,
-// and what happened to the kit.
+// What the person writes into the logbook besides sweeps: values entered in the camera, values put in by hand, and
+// what happened to the kit.
 import * as v from 'valibot';
-import type { Conditions } from '../../logbook/conditions.ts';
 import { Entry } from '../../logbook/entry.ts';
 import { KitNote } from '../../logbook/kitNote.ts';
 import { recordByHand, type HandDraft } from '../../logbook/recordByHand.ts';
 import { DONE, failed, type Result } from '../../result.ts';
-import { faultsIn, NOT_READ } from './faults.ts';
+import { faultsIn } from './faults.ts';
 import type { Library } from './library.ts';
 
 export interface Writings {
   enter(entry: Omit<Entry, 'id'>): Result;
   writeByHand(draft: HandDraft): Result;
   noteOn(note: Omit<KitNote, 'id'>): Result;
-  describe(record: string, conditions: Conditions): void;
 }
 
 export function createWritings(library: Library, newId: () => string): Writings {
   function added<Item>(schema: v.GenericSchema<unknown, Item>, draft: object, add: (item: Item) => void): Result {
-    if (!library.isFilled()) return failed(NOT_READ.sentence);
     const checked = v.safeParse(schema, { ...draft, id: newId() });
     if (!checked.success) return failed(faultsIn(checked.issues)[0]?.sentence ?? 'This does not fit. Check what you entered.');
     add(checked.output);
@@ -29,16 +26,11 @@ export function createWritings(library: Library, newId: () => string): Writings 
     enter: (entry) => added(Entry, entry, library.addEntry),
     noteOn: (note) => added(KitNote, note, library.addNote),
     writeByHand(draft) {
-      if (!library.isFilled()) return failed(NOT_READ.sentence);
-      const written = recordByHand(draft, { record: newId(), entry: newId() });
+        const written = recordByHand(draft, { record: newId(), entry: newId() });
       if (!written.ok) return written;
       library.addByHand(written.value.record);
       if (written.value.entry) library.addEntry(written.value.entry);
       return DONE;
-    },
-    describe(id, conditions) {
-      const record = library.records.peek().find((one) => one.id === id);
-      if (record) void library.record({ ...record, conditions });
     },
   };
 }

@@ -3,9 +3,10 @@ import { historiesOf } from '../../logbook/history.ts';
 import { standingOf, type Standing } from '../../logbook/standing.ts';
 import { writeSteps } from '../../sweep/scale.ts';
 import { onDay } from '../words/quantities.ts';
-import { libraryIn, type LogbookSignals } from '../logbook/libraryIn.ts';
+import { libraryIn } from '../logbook/libraryIn.ts';
+import type { Session } from '../session/session.ts';
 
-export const lastValues = (session: LogbookSignals): ReadonlyMap<string, string> =>
+export const lastValues = (session: Session): ReadonlyMap<string, string> =>
   new Map([...historiesOf(libraryIn(session))].map(([id, history]) => [id, inWords(standingOf(history))]));
 
 function inWords({ state, value, at }: Standing): string {

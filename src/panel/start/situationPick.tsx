@@ -1,5 +1,5 @@
 // The situation: one that was measured before, or a new focal length and distance.
-import { lastValues } from './lastValues.ts';
+import { useLastValues } from './useLastValues.ts';
 import { Field } from '../parts/field.tsx';
 import { Pick } from '../parts/pick.tsx';
 import { useSurroundings } from '../useSession.ts';
@@ -7,13 +7,13 @@ import { inMetres, inMillimetres } from '../words/quantities.ts';
 import { distanceText, NEW, type Picks } from './draft.ts';
 
 export function SituationPick({ picks }: { readonly picks: Picks }) {
-  const { session, start } = useSurroundings();
+  const { start } = useSurroundings();
   const draft = start.draft.value;
-  const last = lastValues(session);
+  const last = useLastValues();
   const known = picks.situations.map(({ id, focalLength, distance }) => ({
     value: id,
     label: `${inMillimetres(focalLength)} at ${inMetres(distance)}`,
-    note: last.get(id) ?? 'not measured yet',
+    note: last?.get(id) ?? '',
   }));
   return (
     <>
