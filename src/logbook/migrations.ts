@@ -1,7 +1,8 @@
 // The layouts the store has had, in order. A migration is a pure function of everything stored; a copy is taken before
 // one runs. What was written by a newer program is left untouched.
 import { wholeKit } from '../kit/wholeKit.ts';
-import { KEY, type Stored } from './stored.ts';
+import { KEY } from './keys.ts';
+import type { Stored } from './stored.ts';
 
 export interface Migration {
   readonly to: number;

@@ -8,28 +8,16 @@ import { Journal } from '../sweep/event.ts';
 import { Moment } from '../units.ts';
 import { HandRecord } from './byHand.ts';
 import { Entry } from './entry.ts';
+import { KEY, PREFIX } from './keys.ts';
 import { KitNote } from './kitNote.ts';
+import { newestFirst } from './newestFirst.ts';
 import { LogRecord } from './record.ts';
 
 /** All keys and values of the store, unchecked. */
 export type Stored = Readonly<Record<string, unknown>>;
 
-/** `backup`: when the newest backup file was written. `replaced`: when all of the logbook was last put in place of another. */
-export const KEY = { version: 'version', settings: 'settings', kit: 'kit', live: 'live', backup: 'backup', replaced: 'replaced' } as const;
 /** The version of the stored form; `libraryVersions.ts` and `migrations.ts` lead to it. */
 export const VERSION = 2;
-
-const RECORD = 'record:';
-const BY_HAND = 'by-hand:';
-const ENTRY = 'entry:';
-const NOTE = 'note:';
-const SET_ASIDE = 'set-aside:';
-
-export const recordKey = (id: string): string => `${RECORD}${id}`;
-export const byHandKey = (id: string): string => `${BY_HAND}${id}`;
-export const entryKey = (id: string): string => `${ENTRY}${id}`;
-export const noteKey = (id: string): string => `${NOTE}${id}`;
-export const setAsideKey = (key: string, at: Moment): string => `${SET_ASIDE}${key}:${at}`;
 
 /** Nothing of the person's own is in it. */
 export const isEmpty = (stored: Stored): boolean =>
@@ -56,16 +44,21 @@ export interface Spoilt {
 }
 
 /** What the store holds, and what in it is spoilt. */
-export function contentsOf(stored: Stored): { contents: Contents; spoilt: readonly Spoilt[] } {
+export interface Read {
+  readonly contents: Contents;
+  readonly spoilt: readonly Spoilt[];
+}
+
+export function contentsOf(stored: Stored): Read {
   const spoilt: Spoilt[] = [];
   return {
     contents: {
       settings: checked(KEY.settings, Settings) ?? USUAL_SETTINGS,
       kit: checked(KEY.kit, Kit) ?? EMPTY_KIT,
-      records: newestFirst(all(RECORD, LogRecord)),
-      byHand: all(BY_HAND, HandRecord),
-      entries: all(ENTRY, Entry),
-      notes: all(NOTE, KitNote),
+      records: newestFirst(all(PREFIX.record, LogRecord)),
+      byHand: all(PREFIX.byHand, HandRecord),
+      entries: all(PREFIX.entry, Entry),
+      notes: all(PREFIX.note, KitNote),
       live: checked(KEY.live, Journal),
       backup: checked(KEY.backup, Moment),
     },
@@ -86,7 +79,5 @@ export function contentsOf(stored: Stored): { contents: Contents; spoilt: readon
     return null;
   }
 }
-
-export const newestFirst = (records: readonly LogRecord[]): LogRecord[] => [...records].sort((a, b) => b.finished - a.finished);
 
 const faultIn = (issue: v.BaseIssue<unknown>): string => [v.getDotPath(issue), issue.message].filter(Boolean).join(': ');

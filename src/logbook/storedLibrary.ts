@@ -2,7 +2,8 @@
 // import is a new logbook; this says which keys that changes, so that it can be written in one go.
 import { canonical } from './backup/canonical.ts';
 import type { Library } from './library.ts';
-import { byHandKey, entryKey, KEY, noteKey, recordKey, VERSION, type Contents, type Stored } from './stored.ts';
+import { byHandKey, entryKey, KEY, noteKey, recordKey } from './keys.ts';
+import { VERSION, type Contents, type Stored } from './stored.ts';
 
 export const libraryOf = ({ kit, records, byHand, entries, notes }: Pick<Contents, 'kit' | 'records' | 'byHand' | 'entries' | 'notes'>): Library => ({
   version: VERSION,

@@ -1,5 +1,5 @@
 // Numbers and words as they stand in a form's fields; an empty field is not known.
-import { typedNumber } from '../words/quantities.ts';
+import { typedNumber } from '../words/typedNumber.ts';
 
 export const asText = (value: number | string | null | undefined): string => (value === null || value === undefined ? '' : String(value).replace('-', '\u2212'));
 

@@ -4,7 +4,7 @@ import { Conditions } from '../../logbook/conditions.ts';
 import { isoOf, readIso } from '../../calendar.ts';
 import type { Moment } from '../../units.ts';
 import { Field } from '../parts/field.tsx';
-import { typedNumber } from '../words/quantities.ts';
+import { typedNumber } from '../words/typedNumber.ts';
 
 export interface Circumstances {
   readonly day: string;

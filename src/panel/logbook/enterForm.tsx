@@ -5,7 +5,7 @@ import { isOnScale, writeSteps, type Scale } from '../../sweep/scale.ts';
 import type { Steps } from '../../units.ts';
 import { Field } from '../parts/field.tsx';
 import { useSession } from '../useSession.ts';
-import { typedNumber } from '../words/quantities.ts';
+import { typedNumber } from '../words/typedNumber.ts';
 import { circumstancesTold, ConditionFields, noCircumstances } from './conditionFields.tsx';
 
 interface Props {

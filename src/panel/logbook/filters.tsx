@@ -5,7 +5,7 @@ import { Temperature } from '../../logbook/conditions.ts';
 import type { Show } from '../../logbook/shelf.ts';
 import { Choose } from '../parts/choose.tsx';
 import { Field } from '../parts/field.tsx';
-import { typedNumber } from '../words/quantities.ts';
+import { typedNumber } from '../words/typedNumber.ts';
 
 export interface Filter {
   /** Empty: every body. */

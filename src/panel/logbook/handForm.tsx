@@ -6,7 +6,8 @@ import { writeSteps, type Scale } from '../../sweep/scale.ts';
 import { Field } from '../parts/field.tsx';
 import { Pick } from '../parts/pick.tsx';
 import { useSession } from '../useSession.ts';
-import { inTenths, typedNumber } from '../words/quantities.ts';
+import { inTenths } from '../words/figures.ts';
+import { typedNumber } from '../words/typedNumber.ts';
 import { circumstancesTold, ConditionFields, noCircumstances } from './conditionFields.tsx';
 
 interface Props {

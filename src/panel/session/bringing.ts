@@ -3,7 +3,8 @@
 import { restored } from '../../logbook/backup/restore.ts';
 import type { Library as Logbook } from '../../logbook/library.ts';
 import { migrate } from '../../logbook/migrations.ts';
-import { contentsOf, KEY } from '../../logbook/stored.ts';
+import { KEY } from '../../logbook/keys.ts';
+import { contentsOf } from '../../logbook/stored.ts';
 import { changesBetween, libraryOf } from '../../logbook/storedLibrary.ts';
 import { DONE, failed, type Result } from '../../result.ts';
 import type { Moment } from '../../units.ts';

@@ -1,20 +1,20 @@
 // A session out of its parts: what is stored, the sweep under way, and the ways a person reaches it.
 import { computed, effect, signal } from '@preact/signals';
-import { contentsOf, KEY } from '../../logbook/stored.ts';
+import { KEY } from '../../logbook/keys.ts';
 import { understood } from '../../sweep/understood.ts';
 import type { Moment } from '../../units.ts';
 import { createGestures } from './gestures.ts';
 import { createHearing } from './hearing.ts';
 import { createKeeper } from './keeper.ts';
-import type { Desk } from './desk.ts';
+import type { contentsOf as ContentsOf, Desk } from './desk.ts';
 import { NOT_READ } from './notRead.ts';
 import { createLibrary } from './library.ts';
 import { createLive } from './live.ts';
-import { load } from './load.ts';
 import type { Ports } from './ports.ts';
 import type { Session } from './session.ts';
 import { failed } from '../../result.ts';
 import { createTold } from './told.ts';
+import { UNREAD } from '../../unread.ts';
 import { createTroubles } from './troubles.ts';
 
 const TICK = 100;
@@ -23,6 +23,8 @@ const UNSAVED = { ok: false, faults: [{ field: null, sentence: NOT_READ }] } as 
 export function createSession(ports: Ports): Session {
   const { store, now } = ports;
   const troubles = createTroubles();
+  let desk: Desk | null = null;
+  let contentsOf: typeof ContentsOf | null = null;
   const keeper = createKeeper(store, troubles);
   const library = createLibrary(keeper);
   const hearing = createHearing(ports, troubles);
@@ -31,27 +33,35 @@ export function createSession(ports: Ports): Session {
     {
       async journal() {
         const read = await store.read();
-        return read.ok ? contentsOf(read.value).contents.live : null;
+        return read.ok && contentsOf ? contentsOf(read.value).contents.live : null;
       },
       record: (record) => library.record(record),
       withdraw: (id) => library.withdraw(id),
     },
   );
-  let desk: Desk | null = null;
   const told = createTold(live, now);
   const gestures = createGestures(now, () => live.sweep.peek()?.phase.name ?? null, told.take);
   hearing.start(live, library, told);
 
   store.onChange((changes) => {
-    if (!library.isFilled()) return;
-    library.changed(changes);
-    if (KEY.live in changes) live.follow(contentsOf({ [KEY.live]: changes[KEY.live] }).contents.live);
+    if (!contentsOf || !library.isFilled()) return;
+    const read = contentsOf(changes);
+    library.changed(changes, read);
+    if (KEY.live in changes) live.follow(read.contents.live);
   });
 
+  /** A part of the panel that reading needs is not there: nothing stored has been touched. */
+  function unread(): null {
+    troubles.add('reading', UNREAD);
+    return null;
+  }
+
   async function read(): Promise<void> {
-    const [contents, { createDesk }] = await Promise.all([load({ ...ports, keeper, troubles }, () => void read()), import('./desk.ts')]);
-    if (contents === null) return;
-    desk = createDesk(library, ports.newId, now);
+    const part = await import('./desk.ts').catch(() => null);
+    const contents = part ? await part.load({ ...ports, keeper, troubles }, () => void read()).catch(() => unread()) : unread();
+    if (!part || contents === null) return;
+    desk = part.createDesk(library, ports.newId, now);
+    ({ contentsOf } = part);
     library.take(contents);
     await live.adopt(contents.live);
   }

@@ -2,22 +2,14 @@
 // what another window writes is taken over, and where both changed the kit, neither change is lost.
 import { signal, type ReadonlySignal } from '@preact/signals';
 import * as v from 'valibot';
-import { EMPTY_KIT, type Kit } from '../../kit/kit.ts';
+import type { Kit } from '../../kit/kit.ts';
 import type { HandRecord } from '../../logbook/byHand.ts';
 import type { Entry } from '../../logbook/entry.ts';
 import type { KitNote } from '../../logbook/kitNote.ts';
 import type { LogRecord } from '../../logbook/record.ts';
-import {
-  byHandKey,
-  contentsOf,
-  entryKey,
-  KEY,
-  newestFirst,
-  noteKey,
-  recordKey,
-  type Contents,
-  type Stored,
-} from '../../logbook/stored.ts';
+import { byHandKey, entryKey, KEY, noteKey, recordKey } from '../../logbook/keys.ts';
+import { newestFirst } from '../../logbook/newestFirst.ts';
+import type { Contents, Read, Stored } from '../../logbook/stored.ts';
 import { Settings, USUAL_SETTINGS } from '../../settings.ts';
 import type { Moment } from '../../units.ts';
 import type { Keeper } from './keeper.ts';
@@ -35,7 +27,7 @@ export interface Library {
   take(contents: Contents): void;
   isFilled(): boolean;
   /** What another window has changed. */
-  changed(changes: Stored): void;
+  changed(changes: Stored, read: Read): void;
   changeKit(kit: Kit): void;
   changeSettings(patch: SettingsPatch): void;
   record(record: LogRecord): Promise<void>;
@@ -47,7 +39,7 @@ export interface Library {
 }
 
 export function createLibrary(keeper: Keeper): Library {
-  const kit = signal<Kit>(EMPTY_KIT);
+  const kit = signal<Kit>({ bodies: [], lenses: [], converters: [], situations: [] });
   const records = signal<readonly LogRecord[]>([]);
   const byHand = signal<readonly HandRecord[]>([]);
   const entries = signal<readonly Entry[]>([]);
@@ -89,8 +81,7 @@ export function createLibrary(keeper: Keeper): Library {
       settings.value = contents.settings;
       backedUp.value = contents.backup;
     },
-    changed(changes) {
-      const { contents, spoilt } = contentsOf(changes);
+    changed(changes, { contents, spoilt }) {
       const isFit = (key: string): boolean => key in changes && spoilt.every((one) => one.key !== key);
       const isForeign = (key: string): boolean => isFit(key) && !keeper.waitsFor(key);
       const joined = <Item extends { id: string }>(known: readonly Item[], keyOf: (id: string) => string, brought: readonly Item[]) =>

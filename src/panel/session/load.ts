@@ -1,7 +1,9 @@
 // Reading what is stored when the panel opens: brought to the newest layout, checked, a copy kept once a day. Spoilt
 // entries are set aside whole and told.
 import type { Migrated } from '../../logbook/migrations.ts';
-import { contentsOf, isEmpty, KEY, setAsideKey, VERSION, type Contents, type Spoilt, type Stored } from '../../logbook/stored.ts';
+import { KEY, setAsideKey } from '../../logbook/keys.ts';
+import { contentsOf, isEmpty, VERSION, type Contents, type Spoilt, type Stored } from '../../logbook/stored.ts';
+import { UNREAD } from '../../unread.ts';
 import type * as Copies from './copies.ts';
 import type { CopyWorld } from './copies.ts';
 
@@ -41,7 +43,7 @@ async function withCopies({ troubles }: CopyWorld, work: (copies: typeof Copies)
   try {
     await work(await import('./copies.ts'));
   } catch {
-    troubles.add('copies', 'The daily copies cannot be made. Close this panel and open it again; what is stored itself is not touched by that.');
+    troubles.add('copies', UNREAD);
   }
 }
 
