@@ -14,24 +14,19 @@ const side = v.pipe(
 );
 
 /** The sensor's size: with it, the optics know what is sharp enough. */
-export const Sensor = v.object({ width: side, height: side });
-export type Sensor = v.InferOutput<typeof Sensor>;
+const Sensor = v.object({ width: side, height: side });
 
 /** Does the body keep one correction for a zoom, or one for each end? */
-export const ZoomStore = v.picklist(['one', 'two']);
-export type ZoomStore = v.InferOutput<typeof ZoomStore>;
+const ZoomStore = v.picklist(['one', 'two']);
 
 /** Does the body keep a value for each copy of a lens, or one for all copies of that model? */
-export const Copies = v.picklist(['told apart', 'share a value', 'not known']);
-export type Copies = v.InferOutput<typeof Copies>;
+const Copies = v.picklist(['told apart', 'share a value', 'not known']);
 
 /** What lights the focus light: on a body set to a rear button, the half-press does not. */
-export const FocusTrigger = v.picklist(['half-press', 'rear button']);
-export type FocusTrigger = v.InferOutput<typeof FocusTrigger>;
+const FocusTrigger = v.picklist(['half-press', 'rear button']);
 
 /** Where focus is switched to manual once it is critical. */
-export const ManualFocusSwitch = v.picklist(['on the lens', 'on the body', 'on both', 'not known']);
-export type ManualFocusSwitch = v.InferOutput<typeof ManualFocusSwitch>;
+const ManualFocusSwitch = v.picklist(['on the lens', 'on the body', 'on both', 'not known']);
 
 export const Body = v.object({
   ...kept,

@@ -15,7 +15,7 @@ export interface CardLine {
   readonly due: boolean;
 }
 
-export interface CardLens {
+interface CardLens {
   /** With the converter, as the sweep had it. */
   readonly name: string;
   readonly serial: string | null;

@@ -4,13 +4,12 @@ import * as v from 'valibot';
 import { Moment } from '../units.ts';
 
 /** Light on the target: exposure value at ISO 100. */
-export const LightLevel = v.pipe(
+const LightLevel = v.pipe(
   v.number('Enter the light as an exposure value, such as 9.'),
   v.minValue(-10, 'The light is at least EV −10.'),
   v.maxValue(24, 'The light is at most EV 24.'),
   v.brand('EV'),
 );
-export type LightLevel = v.InferOutput<typeof LightLevel>;
 
 export const Temperature = v.pipe(
   v.number('Enter the temperature in degrees Celsius.'),

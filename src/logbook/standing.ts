@@ -5,7 +5,7 @@ import type { Entry } from './entry.ts';
 import type { History } from './history.ts';
 import type { Measured } from './measured.ts';
 
-export type State = 'never measured' | 'measured' | 'entered' | 'differ';
+type State = 'never measured' | 'measured' | 'entered' | 'differ';
 
 export interface Standing {
   readonly subject: Subject;

@@ -1,7 +1,7 @@
 // Photographs for the tests, made from nothing: a TIFF header with any fields, alone or inside a JPEG, either byte
 // order.
 
-export type Value =
+type Value =
   | { readonly text: string }
   | { readonly short: number }
   | { readonly fractions: readonly (readonly [number, number])[] };

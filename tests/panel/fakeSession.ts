@@ -40,7 +40,7 @@ export const KIT: Kit = {
   bodies: [newBody('m1', 'Velde M1', moment(0))],
   lenses: [newLens('orrin-85', 'Orrin 85 f/1.8', moment(0))],
   converters: [],
-  situations: [{ id: 'orrin-85-near', body: 'm1', lens: 'orrin-85', focalLength: millimetres(85), distance: millimetres(4250) } as Kit['situations'][number]],
+  situations: [{ id: 'orrin-85-near', changed: moment(0), retired: null, body: 'm1', lens: 'orrin-85', converter: null, focalLength: millimetres(85), distance: millimetres(4250) }],
 };
 
 interface World {
@@ -171,6 +171,10 @@ export class FakeSession implements Session {
 
   takeOver(): void {
     this.role.value = 'owner';
+  }
+
+  openCard(body: string): void {
+    this.asked.push(`card of ${body}`);
   }
 
   openMicrophonePage(): void {

@@ -16,9 +16,9 @@ import {
 import { merge } from './merge.ts';
 
 /** How an item of the backup compares with the one here. `newer`, `older`: the backup's, by when it was last told. */
-export type Compared = 'new' | 'same' | 'newer' | 'older' | 'conflict';
+type Compared = 'new' | 'same' | 'newer' | 'older' | 'conflict';
 
-export interface PlannedItem {
+interface PlannedItem {
   readonly list: ListName;
   readonly id: string;
   readonly title: string;

@@ -3,7 +3,6 @@ import { useState } from 'preact/hooks';
 import { newBody, type Body } from '../../kit/kit.ts';
 import { Choose } from '../parts/choose.tsx';
 import { Field } from '../parts/field.tsx';
-import { openCard } from './openCard.ts';
 import { useSession } from '../useSession.ts';
 import { KitForm } from './kitForm.tsx';
 import { asNumber, asText, asWords } from './typedFields.ts';
@@ -78,7 +77,7 @@ export function BodyScreen({ id }: { readonly id: string }) {
         )}
       </KitForm>
       {opened.id !== '' && (
-        <button type="button" onClick={() => openCard(opened.id)}>
+        <button type="button" onClick={() => session.openCard(opened.id)}>
           Card for the bag, to print
         </button>
       )}

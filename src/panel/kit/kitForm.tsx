@@ -10,7 +10,7 @@ import { useSurroundings } from '../useSession.ts';
 import { Happened } from './happened.tsx';
 
 /** What is wrong with the field of this name, if anything. */
-export type FaultOf = (field: string) => string | undefined;
+type FaultOf = (field: string) => string | undefined;
 
 interface Props<List extends KitList> {
   readonly list: List;

@@ -134,6 +134,7 @@ export function createSession(ports: Ports): Session {
     changeSettings: library.changeSettings,
     takeOver: live.takeOver,
     openMicrophonePage: ports.openMicrophonePage,
+    openCard: ports.openCard,
     dismiss: troubles.dismiss,
   };
 }

@@ -148,5 +148,7 @@ export interface Session {
   takeOver(): void;
   /** Opens the page that asks for the microphone: a side panel cannot ask. */
   openMicrophonePage(): void;
+  /** Opens the page that prints the card of a body: a side panel cannot print. */
+  openCard(body: string): void;
   dismiss(troubleId: string): void;
 }
