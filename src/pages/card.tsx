@@ -1,7 +1,7 @@
 // The card of one body for the bag, on a page that can be printed: every lens with its values, their dates, how sure they
 // are, and whether they stand in the camera.
 import { render } from 'preact';
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { USUAL_LIMITS } from '../logbook/due.ts';
 import { cardOf, type Card, type CardLine } from '../logbook/card.ts';
 import { shelfOf } from '../logbook/shelf.ts';
@@ -13,13 +13,19 @@ import { store } from '../platform/storage.ts';
 import { writeSteps } from '../sweep/scale.ts';
 import { millimetres } from '../units.ts';
 
+/** CSS knows A4 by name, but not A6 (CSS Paged Media 3, 7.1). */
+const PAPER = { A6: 'size: 105mm 148mm; margin: 8mm', A4: 'size: 210mm 297mm; margin: 18mm' } as const;
 const SIZES = ['A6', 'A4'] as const;
 
+/** The size of the paper: the one rule that changes, and a style in the page itself is not allowed. */
+const paper = new CSSStyleSheet();
+document.adoptedStyleSheets = [paper];
+
 function CardPage({ card }: { readonly card: Card }) {
-  const [size, setSize] = useState<(typeof SIZES)[number]>('A6');
+  const [size, setSize] = useState<keyof typeof PAPER>('A6');
+  useEffect(() => paper.replaceSync(`@page { ${PAPER[size]} }`), [size]);
   return (
     <main>
-      <style>{`@page { size: ${size}; margin: ${size === 'A6' ? '8mm' : '18mm'} }`}</style>
       <div class="controls">
         {SIZES.map((one) => (
           <label key={one} class="option">
@@ -60,14 +66,14 @@ function CardPage({ card }: { readonly card: Card }) {
   );
 }
 
-const STATE: Record<CardLine['state'], string> = {
-  entered: 'entered',
-  measured: 'measured, not entered',
-  differ: 'entered; another was measured',
+const STATE: Record<CardLine['state'], (day: string) => string> = {
+  entered: (day) => `entered ${day}`,
+  measured: (day) => `measured ${day}, not entered`,
+  differ: (day) => `entered ${day}; another was measured`,
 };
 
 const factsOf = ({ state, at, within, due }: CardLine): string =>
-  [`${STATE[state]} ${onDay(at)}`, within !== null && `${inPercent(within)} sure`, due && 'due again'].filter(Boolean).join(', ');
+  [STATE[state](onDay(at)), within !== null && `${inPercent(within)} sure`, due && 'due again'].filter(Boolean).join(', ');
 
 const place = document.querySelector('#card');
 const id = decodeURIComponent(location.hash.slice(1));
