@@ -30,5 +30,7 @@ export const base = {
   default_locale: 'en',
   icons: { 16: 'icons/16.png', 32: 'icons/32.png', 48: 'icons/48.png', 128: 'icons/128.png' },
   action: toolbarButton,
+  /** Typed into the address bar before what is looked up. */
+  omnibox: { keyword: 'sb' },
   content_security_policy: { extension_pages: contentPolicy },
 };

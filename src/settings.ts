@@ -13,6 +13,8 @@ export const Settings = v.object({
   }),
   /** Tones. */
   sound: v.boolean(),
+  /** `days`: how old a measurement may be before it is due again. */
+  logbook: v.optional(v.object({ days: v.pipe(v.number(), v.integer(), v.minValue(7), v.maxValue(3650)) }), { days: 365 }),
 });
 export type Settings = v.InferOutput<typeof Settings>;
 
@@ -20,4 +22,5 @@ export const USUAL_SETTINGS: Settings = {
   manner: USUAL_MANNER,
   voice: { listen: 'off', speak: true, rate: 1 },
   sound: true,
+  logbook: { days: 365 },
 };

@@ -1,14 +1,19 @@
 // The layouts the store has had, in order. A migration is a pure function of everything stored; a copy is taken before
 // one runs. What was written by a newer program is left untouched.
-import { KEY, type Stored } from './stored.ts';
+import { wholeKit } from '../kit/wholeKit.ts';
+import { KEY } from './keys.ts';
+import type { Stored } from './stored.ts';
 
 export interface Migration {
   readonly to: number;
   readonly change: (stored: Stored) => Stored;
 }
 
-/** Version 1 is the first layout: there is nothing older to change. */
-export const MIGRATIONS: readonly Migration[] = [{ to: 1, change: (stored) => stored }];
+/** Version 1 is the first layout: there is nothing older to change. Version 2 describes the kit whole. */
+export const MIGRATIONS: readonly Migration[] = [
+  { to: 1, change: (stored) => stored },
+  { to: 2, change: (stored) => (KEY.kit in stored ? { ...stored, [KEY.kit]: wholeKit(stored[KEY.kit]) } : stored) },
+];
 
 export type Migrated =
   | { readonly is: 'current' }

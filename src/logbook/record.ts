@@ -5,6 +5,7 @@ import { Moment } from '../units.ts';
 import { Journal } from '../sweep/event.ts';
 import { Outcome } from '../sweep/end/outcome.ts';
 import { Subject } from '../sweep/plan.ts';
+import { Conditions } from './conditions.ts';
 
 export const LogRecord = v.object({
   id: v.pipe(v.string(), v.minLength(1)),
@@ -14,5 +15,7 @@ export const LogRecord = v.object({
   subject: Subject,
   outcome: Outcome,
   journal: Journal,
+  /** Told by the person, then or later; absent where nobody did. */
+  conditions: v.exactOptional(Conditions),
 });
 export type LogRecord = v.InferOutput<typeof LogRecord>;

@@ -5,19 +5,19 @@ import * as v from 'valibot';
 import { EMPTY_KIT, Kit } from '../kit/kit.ts';
 import { Settings, USUAL_SETTINGS } from '../settings.ts';
 import { Journal } from '../sweep/event.ts';
-import type { Moment } from '../units.ts';
+import { Moment } from '../units.ts';
+import { HandRecord } from './byHand.ts';
+import { Entry } from './entry.ts';
+import { KEY, PREFIX } from './keys.ts';
+import { KitNote } from './kitNote.ts';
+import { newestFirst } from './newestFirst.ts';
 import { LogRecord } from './record.ts';
 
 /** All keys and values of the store, unchecked. */
 export type Stored = Readonly<Record<string, unknown>>;
 
-export const KEY = { version: 'version', settings: 'settings', kit: 'kit', live: 'live' } as const;
-const RECORD = 'record:';
-const SET_ASIDE = 'set-aside:';
-
-export const recordKey = (id: string): string => `${RECORD}${id}`;
-export const isRecordKey = (key: string): boolean => key.startsWith(RECORD);
-export const setAsideKey = (key: string, at: Moment): string => `${SET_ASIDE}${key}:${at}`;
+/** The version of the stored form; `libraryVersions.ts` and `migrations.ts` lead to it. */
+export const VERSION = 2;
 
 /** Nothing of the person's own is in it. */
 export const isEmpty = (stored: Stored): boolean =>
@@ -28,8 +28,12 @@ export interface Contents {
   readonly kit: Kit;
   /** Newest first. */
   readonly records: readonly LogRecord[];
+  readonly byHand: readonly HandRecord[];
+  readonly entries: readonly Entry[];
+  readonly notes: readonly KitNote[];
   /** The journal of the sweep under way. */
   readonly live: Journal | null;
+  readonly backup: Moment | null;
 }
 
 /** A value that does not fit its schema, and what in it does not. */
@@ -40,18 +44,31 @@ export interface Spoilt {
 }
 
 /** What the store holds, and what in it is spoilt. */
-export function contentsOf(stored: Stored): { contents: Contents; spoilt: readonly Spoilt[] } {
+export interface Read {
+  readonly contents: Contents;
+  readonly spoilt: readonly Spoilt[];
+}
+
+export function contentsOf(stored: Stored): Read {
   const spoilt: Spoilt[] = [];
-  const records = Object.keys(stored).filter(isRecordKey);
   return {
     contents: {
       settings: checked(KEY.settings, Settings) ?? USUAL_SETTINGS,
       kit: checked(KEY.kit, Kit) ?? EMPTY_KIT,
-      records: newestFirst(records.flatMap((key) => checked(key, LogRecord) ?? [])),
+      records: newestFirst(all(PREFIX.record, LogRecord)),
+      byHand: all(PREFIX.byHand, HandRecord),
+      entries: all(PREFIX.entry, Entry),
+      notes: all(PREFIX.note, KitNote),
       live: checked(KEY.live, Journal),
+      backup: checked(KEY.backup, Moment),
     },
     spoilt,
   };
+
+  function all<Schema extends v.GenericSchema>(prefix: string, schema: Schema): v.InferOutput<Schema>[] {
+    const keys = Object.keys(stored).filter((key) => key.startsWith(prefix));
+    return keys.map((key) => checked(key, schema)).filter((item) => item !== null);
+  }
 
   function checked<Schema extends v.GenericSchema>(key: string, schema: Schema): v.InferOutput<Schema> | null {
     const value = stored[key];
@@ -62,7 +79,5 @@ export function contentsOf(stored: Stored): { contents: Contents; spoilt: readon
     return null;
   }
 }
-
-export const newestFirst = (records: readonly LogRecord[]): LogRecord[] => [...records].sort((a, b) => b.finished - a.finished);
 
 const faultIn = (issue: v.BaseIssue<unknown>): string => [v.getDotPath(issue), issue.message].filter(Boolean).join(': ');

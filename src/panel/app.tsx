@@ -9,11 +9,17 @@ import { StartScreen } from './start/startScreen.tsx';
 import { SweepScreen } from './sweep/sweepScreen.tsx';
 import { Around, useSurroundings } from './useSession.ts';
 
+const BodyScreen = late(async () => (await import('./kit/bodyScreen.tsx')).BodyScreen);
+const ConverterScreen = late(async () => (await import('./kit/converterScreen.tsx')).ConverterScreen);
+const FilesScreen = late(async () => (await import('./files/filesScreen.tsx')).FilesScreen);
 const HelpScreen = late(async () => (await import('./help/helpScreen.tsx')).HelpScreen);
+const KitScreen = late(async () => (await import('./kit/kitScreen.tsx')).KitScreen);
+const LensScreen = late(async () => (await import('./kit/lensScreen.tsx')).LensScreen);
 const LogbookScreen = late(async () => (await import('./logbook/logbookScreen.tsx')).LogbookScreen);
 const OutcomeScreen = late(async () => (await import('./outcome/outcomeScreen.tsx')).OutcomeScreen);
 const RecordScreen = late(async () => (await import('./logbook/recordScreen.tsx')).RecordScreen);
 const SettingsScreen = late(async () => (await import('./settings/settingsScreen.tsx')).SettingsScreen);
+const SituationScreen = late(async () => (await import('./logbook/situationScreen.tsx')).SituationScreen);
 
 export function App({ session }: { readonly session: Session }) {
   const around = useMemo(() => ({ session, way: newWay(), start: newDraft() }), [session]);
@@ -64,6 +70,18 @@ function Screen({ place }: { readonly place: Place }) {
       return <LogbookScreen />;
     case 'record':
       return <RecordScreen id={place.id} />;
+    case 'situation':
+      return <SituationScreen id={place.id} />;
+    case 'kit':
+      return <KitScreen />;
+    case 'body':
+      return <BodyScreen id={place.id} />;
+    case 'lens':
+      return <LensScreen id={place.id} />;
+    case 'converter':
+      return <ConverterScreen id={place.id} />;
+    case 'files':
+      return <FilesScreen />;
     case 'settings':
       return <SettingsScreen />;
     case 'help':

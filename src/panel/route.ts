@@ -2,8 +2,11 @@
 import { computed, signal, type ReadonlySignal } from '@preact/signals';
 
 export type Place =
-  | { readonly at: 'start' | 'sweep' | 'logbook' | 'settings' | 'help' }
-  | { readonly at: 'record'; readonly id: string };
+  | { readonly at: 'start' | 'sweep' | 'logbook' | 'kit' | 'files' | 'settings' | 'help' }
+  | { readonly at: 'record' | 'situation' | KitPlace; readonly id: string };
+
+/** One piece of kit; an empty id is a new one. */
+export type KitPlace = 'body' | 'lens' | 'converter';
 
 export interface Way {
   readonly place: ReadonlySignal<Place>;

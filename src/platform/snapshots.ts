@@ -10,7 +10,7 @@ const KEPT = 10;
 
 const Snapshot = v.object({
   at: Moment,
-  why: v.picklist(['daily', 'before a migration']),
+  why: v.picklist(['daily', 'before a migration', 'before an import']),
   stored: v.custom<Stored>((value) => typeof value === 'object' && value !== null),
 });
 export type Snapshot = v.InferOutput<typeof Snapshot>;

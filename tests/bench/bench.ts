@@ -4,13 +4,14 @@
 import { writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { isMet, type Family, type Figure } from './figure.ts';
+import { lookUp } from './lookUp.ts';
 import { panel } from './panel.ts';
 import { suggestion } from './suggestion.ts';
 import { awkwardSweeps } from './sweep/awkwardFamily.ts';
 import { sweeps } from './sweep/ordinaryFamily.ts';
 import { taughtRule } from './taughtRule.ts';
 
-const families: readonly Family[] = [taughtRule, sweeps, awkwardSweeps, suggestion, panel];
+const families: readonly Family[] = [taughtRule, sweeps, awkwardSweeps, suggestion, panel, lookUp];
 
 const { values } = parseArgs({ options: { only: { type: 'string' }, json: { type: 'string' }, data: { type: 'string' } } });
 const chosen = families.filter(({ name }) => values.only === undefined || name === values.only);

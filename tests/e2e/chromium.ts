@@ -71,11 +71,9 @@ export async function launchChromium(options: ChromiumOptions = {}): Promise<Chr
   const extensionId = new URL(target.url()).host;
   // The background says it once, at its start: before that the toolbar button opens nothing. Even the extension's own
   // API may not be there yet.
-  await worker.evaluate(async () => {
-    const opens = async (): Promise<boolean> =>
-      typeof chrome !== 'undefined' && (await chrome.sidePanel.getPanelBehavior()).openPanelOnActionClick === true;
-    while (!(await opens())) await new Promise((go) => setTimeout(go, 20));
-  });
+  const opens = (): Promise<boolean> =>
+    worker.evaluate(async () => typeof chrome !== 'undefined' && (await chrome.sidePanel.getPanelBehavior()).openPanelOnActionClick === true);
+  while (!(await opens())) await new Promise((go) => setTimeout(go, 20));
 
   const clear = (): void => {
     if (options.profile === undefined) removeFolder(profile);

@@ -8,7 +8,7 @@ import { opened } from '../sweep/staged.ts';
 
 describe('contents', () => {
   test('an empty store holds the usual settings and nothing else', () => {
-    expect(contentsOf({})).toEqual({ contents: { settings: USUAL_SETTINGS, kit: EMPTY_KIT, records: [], live: null }, spoilt: [] });
+    expect(contentsOf({})).toEqual({ contents: { settings: USUAL_SETTINGS, kit: EMPTY_KIT, records: [], byHand: [], entries: [], notes: [], live: null, backup: null }, spoilt: [] });
   });
 
   test('a live journal is read back as it was written', () => {
@@ -39,13 +39,13 @@ describe('contents', () => {
 });
 
 describe('migrations', () => {
-  test('a store without a version becomes version 1 with everything as it was', () => {
+  test('a store without a version becomes the newest with everything as it was', () => {
     const stored = { kit: EMPTY_KIT, 'record:a': { any: 'thing' } };
-    expect(migrate(stored)).toEqual({ is: 'changed', from: 0, stored: { ...stored, version: 1 } });
+    expect(migrate(stored)).toEqual({ is: 'changed', from: 0, stored: { ...stored, version: 2 } });
   });
 
   test('the newest version is left as it is', () => {
-    expect(migrate({ version: 1 })).toEqual({ is: 'current' });
+    expect(migrate({ version: 2 })).toEqual({ is: 'current' });
   });
 
   test('they run in order from the version found', () => {
@@ -58,6 +58,6 @@ describe('migrations', () => {
   });
 
   test('a newer layout is not touched', () => {
-    expect(migrate({ version: 2 })).toEqual({ is: 'too new' });
+    expect(migrate({ version: 3 })).toEqual({ is: 'too new' });
   });
 });

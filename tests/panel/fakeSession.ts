@@ -1,12 +1,17 @@
 // A session in memory for looking at the screens: the real reducer and the real reading of inputs, no browser behind it.
 // Time moves only when the test moves it.
 import { signal } from '@preact/signals';
-import * as v from 'valibot';
-import { Body, EMPTY_KIT, Lens, type Kit } from '../../src/kit/kit.ts';
+import { newBody, newLens, type Kit } from '../../src/kit/kit.ts';
+import { restored } from '../../src/logbook/backup/restore.ts';
 import type { LogRecord } from '../../src/logbook/record.ts';
-import { faultsIn } from '../../src/panel/session/faults.ts';
+import type { Contents } from '../../src/logbook/stored.ts';
+import { libraryIn } from '../../src/panel/logbook/libraryIn.ts';
+import { createKitForms } from '../../src/panel/session/kitForms.ts';
+import { createLibrary } from '../../src/panel/session/library.ts';
 import type { EarState, Heard, Role, Session, Trouble } from '../../src/panel/session/session.ts';
-import { USUAL_SETTINGS, type Settings } from '../../src/settings.ts';
+import { createWritings } from '../../src/panel/session/writings.ts';
+import { DONE, got } from '../../src/result.ts';
+import { USUAL_SETTINGS } from '../../src/settings.ts';
 import { NO_MEMORY } from '../../src/sweep/belief/prior.ts';
 import type { SweepEvent } from '../../src/sweep/event.ts';
 import type { Input } from '../../src/sweep/inputs.ts';
@@ -32,15 +37,19 @@ export const PLAN: Plan = {
 };
 
 export const KIT: Kit = {
-  bodies: [{ id: 'm1', name: 'Velde M1', scale: USUAL_SCALE, arrows: 'absent' }],
-  lenses: [{ id: 'orrin-85', name: 'Orrin 85 f/1.8' }],
-  situations: [{ id: 'orrin-85-near', body: 'm1', lens: 'orrin-85', focalLength: millimetres(85), distance: millimetres(4250) } as Kit['situations'][number]],
+  bodies: [newBody('m1', 'Velde M1', moment(0))],
+  lenses: [newLens('orrin-85', 'Orrin 85 f/1.8', moment(0))],
+  converters: [],
+  situations: [{ id: 'orrin-85-near', changed: moment(0), retired: null, body: 'm1', lens: 'orrin-85', converter: null, focalLength: millimetres(85), distance: millimetres(4250) }],
 };
 
 interface World {
   readonly kit?: Kit;
   readonly plan?: Plan;
   readonly records?: readonly LogRecord[];
+  readonly byHand?: Contents['byHand'];
+  readonly entries?: Contents['entries'];
+  readonly notes?: Contents['notes'];
 }
 
 const OPENED = moment(Date.UTC(2026, 10, 20, 9, 0, 0));
@@ -49,9 +58,14 @@ export class FakeSession implements Session {
   readonly ready = Promise.resolve();
   readonly sweep = signal<SweepState | null>(null);
   readonly role = signal<Role>('owner');
-  readonly kit = signal<Kit>(EMPTY_KIT);
-  readonly records = signal<readonly LogRecord[]>([]);
-  readonly settings = signal<Settings>(USUAL_SETTINGS);
+  readonly #library = createLibrary({ keep: async () => undefined, waitsFor: () => false, forget: () => undefined });
+  readonly kit = this.#library.kit;
+  readonly records = this.#library.records;
+  readonly byHand = this.#library.byHand;
+  readonly entries = this.#library.entries;
+  readonly notes = this.#library.notes;
+  readonly settings = this.#library.settings;
+  readonly backedUp = this.#library.backedUp;
   readonly troubles = signal<readonly Trouble[]>([]);
   readonly announcement = signal('');
   readonly heard = signal<Heard | null>(null);
@@ -64,9 +78,8 @@ export class FakeSession implements Session {
   #switch = RELEASED;
   #plan: Plan;
 
-  constructor({ kit = KIT, plan = PLAN, records = [] }: World = {}) {
-    this.kit.value = kit;
-    this.records.value = records;
+  constructor({ kit = KIT, plan = PLAN, records = [], byHand = [], entries = [], notes = [] }: World = {}) {
+    this.#library.take({ kit, records, byHand, entries, notes, settings: USUAL_SETTINGS, live: null, backup: null });
     this.#plan = plan;
   }
 
@@ -131,37 +144,37 @@ export class FakeSession implements Session {
     this.#show(null);
   }
 
-  saveBody: Session['saveBody'] = (draft) => {
-    const parsed = v.safeParse(Body, { ...draft, id: `body-${this.kit.value.bodies.length}` });
-    if (!parsed.success) return { ok: false, faults: faultsIn(parsed.issues) };
-    this.kit.value = { ...this.kit.value, bodies: [...this.kit.value.bodies, parsed.output] };
-    return { ok: true, id: parsed.output.id };
+  #ids = 0;
+  readonly #newId = () => `id-${++this.#ids}`;
+  readonly clock = () => this.now.value;
+  readonly #forms = createKitForms(this.#library, this.#newId, this.clock);
+  readonly #writings = createWritings(this.#library, this.#newId);
+  saveBody: Session['saveBody'] = this.#forms.saveBody;
+  saveLens: Session['saveLens'] = this.#forms.saveLens;
+  saveSituation: Session['saveSituation'] = this.#forms.saveSituation;
+  putKit: Session['putKit'] = this.#forms.putKit;
+  retireKit: Session['retireKit'] = this.#forms.retireKit;
+  enter: Session['enter'] = this.#writings.enter;
+  writeByHand: Session['writeByHand'] = this.#writings.writeByHand;
+  noteOn: Session['noteOn'] = this.#writings.noteOn;
+  changeSettings: Session['changeSettings'] = this.#library.changeSettings;
+  copies: Session['copies'] = () => Promise.resolve(got([]));
+  bring: Session['bring'] = (library, how) => {
+    this.asked.push(how);
+    const kept = { settings: this.settings.value, live: null, backup: this.backedUp.value };
+    this.#library.take({ ...kept, ...restored(libraryIn(this), library, how) });
+    return Promise.resolve(DONE);
   };
-
-  saveLens: Session['saveLens'] = (draft) => {
-    const parsed = v.safeParse(Lens, { ...draft, id: `lens-${this.kit.value.lenses.length}` });
-    if (!parsed.success) return { ok: false, faults: faultsIn(parsed.issues) };
-    this.kit.value = { ...this.kit.value, lenses: [...this.kit.value.lenses, parsed.output] };
-    return { ok: true, id: parsed.output.id };
-  };
-
-  saveSituation: Session['saveSituation'] = (draft) => {
-    const id = draft.id ?? `situation-${this.kit.value.situations.length}`;
-    this.kit.value = { ...this.kit.value, situations: [...this.kit.value.situations, { ...draft, id } as Kit['situations'][number]] };
-    return { ok: true, id };
-  };
-
-  changeSettings: Session['changeSettings'] = ({ manner, voice, sound }) => {
-    const before = this.settings.value;
-    this.settings.value = {
-      manner: { ...before.manner, ...manner } as Settings['manner'],
-      voice: { ...before.voice, ...voice },
-      sound: sound ?? before.sound,
-    };
-  };
+  bringBack: Session['bringBack'] = () => Promise.resolve(DONE);
+  say = (sentence: string): void => void (this.announcement.value = sentence);
+  backUp = (): void => this.#library.backUp(this.now.value);
 
   takeOver(): void {
     this.role.value = 'owner';
+  }
+
+  openCard(body: string): void {
+    this.asked.push(`card of ${body}`);
   }
 
   openMicrophonePage(): void {

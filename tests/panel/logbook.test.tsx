@@ -3,6 +3,7 @@
 import { cleanup, fireEvent, screen } from '@testing-library/preact';
 import { act } from 'preact/test-utils';
 import { afterEach, expect, test } from 'vitest';
+import { EMPTY_KIT } from '../../src/kit/kit.ts';
 import type { LogRecord } from '../../src/logbook/record.ts';
 import { moment } from '../../src/units.ts';
 import { FakeSession } from './fakeSession.ts';
@@ -32,9 +33,9 @@ async function logbook(records: readonly LogRecord[] = RECORDS): Promise<void> {
 const search = (query: string) => act(() => void fireEvent.input(screen.getByRole('searchbox'), { target: { value: query } }));
 const entries = (): (string | null)[] => screen.queryAllByRole('button', { name: /Orrin/ }).map(({ textContent }) => textContent);
 
-test('the newest record of each situation is listed, newest first, practice apart', async () => {
+test('the value of each situation is listed, newest first, what was never measured last, practice apart', async () => {
   await logbook();
-  expect(entries()).toEqual([expect.stringContaining('Orrin 85 f/1.8'), expect.stringContaining('Orrin 35 f/2')]);
+  expect(entries()).toEqual([expect.stringContaining('Orrin 85 f/1.8'), expect.stringContaining('Orrin 35 f/2'), expect.stringContaining('never measured')]);
   expect(text()).toContain('Practice sweeps (1)');
 });
 
@@ -53,16 +54,23 @@ test('nothing found is said, with what was looked for', async () => {
 });
 
 test('an empty logbook says what will be in it', async () => {
-  await logbook([]);
+  await show(new FakeSession({ kit: EMPTY_KIT }));
+  await act(() => void click('Logbook'));
+  await partsRead();
   expect(text()).toContain('No sweep is finished yet.');
 });
 
-test('a record opens with its outcome and every hold, and back leads to the list', async () => {
+test('a sweep opens from its situation with its outcome and every hold, and back leads to the list', async () => {
   await logbook();
   await act(() => void fireEvent.click(screen.getAllByRole('button', { name: /Orrin 85/ })[0] ?? document.body));
+  await partsRead();
+  await act(() => void fireEvent.click(screen.getAllByRole('button', { name: 'See every hold' })[0] ?? document.body));
   await partsRead();
   expect(screen.getByLabelText('Value to enter')).toBeTruthy();
   expect(screen.getAllByRole('listitem').map(({ textContent }) => textContent)).toEqual(['0 stayed dark: out', '+6 held: in']);
   await act(() => void click('Back'));
+  await partsRead();
+  await act(() => void click('Back'));
+  await partsRead();
   expect(screen.getByRole('searchbox')).toBeTruthy();
 });

@@ -1,31 +1,65 @@
 // The logbook: type a few letters, and the last value of each situation that answers is there.
-import { useState } from 'preact/hooks';
-import { lookUp } from '../../logbook/lookUp.ts';
-import type { LogRecord } from '../../logbook/record.ts';
+import { useMemo, useState } from 'preact/hooks';
+import { backupReminder } from '../../logbook/backup/reminder.ts';
+import { answerOf } from '../../logbook/search/answer.ts';
+import { finderOf, lookUpSpoken, lookUpTyped } from '../../logbook/search/finder.ts';
+import { narrow, type Shelved, type Show } from '../../logbook/shelf.ts';
 import { Heading } from '../parts/heading.tsx';
 import { useSurroundings } from '../useSession.ts';
+import { onDay } from '../words/quantities.ts';
 import { Entries } from './entries.tsx';
+import { Filters, temperatureTyped, type Filter } from './filters.tsx';
+import { Shelf } from './shelf.tsx';
+import { useLibrary, useShelf } from './useShelf.ts';
+
+const ALL: Filter = { body: '', show: 'all', temperature: '' };
 
 export function LogbookScreen() {
   const { session, way } = useSurroundings();
   const [query, setQuery] = useState('');
-  const records = session.records.value;
-  const found = lookUp(records.filter(({ practice }) => !practice), query);
-  const practised = records.filter(({ practice }) => practice);
+  const [filter, setFilter] = useState(ALL);
+  const shelf = useShelf(temperatureTyped(filter.temperature));
+  const kit = session.kit.value;
+  const finder = useMemo(
+    () => finderOf(kit, narrow(shelf, filter.body || null, filter.show)),
+    [kit, shelf, filter],
+  );
+  const found = useMemo(() => lookUp(finder, query), [finder, query]);
+  const practised = session.records.value.filter(({ practice }) => practice);
+  const reminder = backupReminder(useLibrary(), session.backedUp.value, session.clock());
   return (
     <>
       <Heading onBack={() => way.back()}>Logbook</Heading>
-      <input
-        type="search"
-        aria-label="Find a body, lens, focal length or distance"
-        placeholder="Find a lens"
-        value={query}
-        onInput={(event) => setQuery(event.currentTarget.value)}
-      />
-      <output class="unseen" aria-label="Found">
-        {found.length} found
-      </output>
-      {found.length > 0 ? <Entries records={found} /> : <p class="muted">{nothingFound(records, query)}</p>}
+      <search>
+      <form
+        onSubmit={(event) => {
+          event.preventDefault();
+          session.say(answerOf(found, onDay));
+        }}
+      >
+        <input
+          type="search"
+          aria-label="Find a body, lens, focal length or distance"
+          placeholder="Find a lens"
+          value={query}
+          onInput={(event) => setQuery(event.currentTarget.value)}
+        />
+        <div class="row">
+          <output aria-label="Found" class="muted small grow">
+            {found.length} found
+          </output>
+          <button type="submit" class="link">
+            Read aloud
+          </button>
+          <button type="button" class="link" onClick={() => way.go({ at: 'files' })}>
+            Backup and tables
+          </button>
+        </div>
+      </form>
+      </search>
+      <Filters bodies={kit.bodies} filter={filter} onChange={setFilter} />
+      {reminder && <p class="notice small">{reminder}</p>}
+      {found.length > 0 ? <Shelf shelf={found} /> : <p class="muted">{nothingFound(shelf, query, filter.show)}</p>}
       {practised.length > 0 && (
         <details>
           <summary>Practice sweeps ({practised.length})</summary>
@@ -36,7 +70,14 @@ export function LogbookScreen() {
   );
 }
 
-const nothingFound = (records: readonly LogRecord[], query: string): string =>
-  records.some(({ practice }) => !practice)
-    ? `Nothing in the logbook answers \u201c${query}\u201d. Try fewer letters.`
-    : 'No sweep is finished yet. Each one is written down here when it ends.';
+/** What is typed may also be a dictated question, with words that carry nothing. */
+function lookUp(finder: ReturnType<typeof finderOf>, query: string): Shelved[] {
+  const typed = lookUpTyped(finder, query);
+  return typed.length > 0 ? typed : lookUpSpoken(finder, query);
+}
+
+function nothingFound(shelf: readonly Shelved[], query: string, show: Show): string {
+  if (shelf.length === 0) return 'No sweep is finished yet. Each one is written down here when it ends.';
+  if (query.trim() === '') return `Nothing in the logbook is ${show === 'all' ? 'in use' : show}.`;
+  return `Nothing in the logbook answers \u201c${query}\u201d. Try fewer letters.`;
+}

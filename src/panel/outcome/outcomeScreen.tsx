@@ -8,6 +8,7 @@ import { subjectInWords } from '../words/subjects.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { useTell } from '../sweep/useTell.ts';
+import { EnterForm } from '../logbook/enterForm.tsx';
 import { NextSteps } from './nextSteps.tsx';
 import { OutcomeView } from './outcomeView.tsx';
 
@@ -29,6 +30,9 @@ export function OutcomeScreen({ sweep, outcome }: Props) {
       <Troubles />
       <OutcomeView sweep={sweep} outcome={outcome} />
       {outcome.found === 'band' && !practice && <NextSteps outcome={outcome} />}
+      {!practice && (
+        <EnterForm subject={sweep.plan.subject} scale={sweep.plan.scale} suggested={outcome.found === 'band' ? outcome.chosen : null} record={sweep.id} />
+      )}
       <button type="button" class="chief" onClick={() => session.leave()}>
         New sweep
       </button>

@@ -1,6 +1,7 @@
 // Copies of everything that is stored: kept once a day and before a migration. An empty store with copies beside it is
 // offered the newest back.
-import { isEmpty, KEY, setAsideKey, type Stored } from '../../logbook/stored.ts';
+import { KEY, setAsideKey } from '../../logbook/keys.ts';
+import { isEmpty, type Stored } from '../../logbook/stored.ts';
 import { between, type Moment } from '../../units.ts';
 import type { Keeper } from './keeper.ts';
 import type { Ports } from './ports.ts';

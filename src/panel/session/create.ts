@@ -1,35 +1,39 @@
 // A session out of its parts: what is stored, the sweep under way, and the ways a person reaches it.
 import { computed, effect, signal } from '@preact/signals';
-import { contentsOf, KEY } from '../../logbook/stored.ts';
+import { KEY } from '../../logbook/keys.ts';
 import { understood } from '../../sweep/understood.ts';
 import type { Moment } from '../../units.ts';
 import { createGestures } from './gestures.ts';
 import { createHearing } from './hearing.ts';
 import { createKeeper } from './keeper.ts';
+import type { contentsOf as ContentsOf, Desk } from './desk.ts';
+import { NOT_READ } from './notRead.ts';
 import { createLibrary } from './library.ts';
 import { createLive } from './live.ts';
-import { load } from './load.ts';
-import { planFor } from './plan.ts';
 import type { Ports } from './ports.ts';
 import type { Session } from './session.ts';
 import { failed } from '../../result.ts';
 import { createTold } from './told.ts';
+import { UNREAD } from '../../unread.ts';
 import { createTroubles } from './troubles.ts';
 
 const TICK = 100;
+const UNSAVED = { ok: false, faults: [{ field: null, sentence: NOT_READ }] } as const;
 
 export function createSession(ports: Ports): Session {
   const { store, now } = ports;
   const troubles = createTroubles();
+  let desk: Desk | null = null;
+  let contentsOf: typeof ContentsOf | null = null;
   const keeper = createKeeper(store, troubles);
-  const library = createLibrary(keeper, ports.newId);
+  const library = createLibrary(keeper);
   const hearing = createHearing(ports, troubles);
   const live = createLive(
     { ...ports, keeper, troubles, settings: library.settings, deafen: () => hearing.ear.deafen() },
     {
       async journal() {
         const read = await store.read();
-        return read.ok ? contentsOf(read.value).contents.live : null;
+        return read.ok && contentsOf ? contentsOf(read.value).contents.live : null;
       },
       record: (record) => library.record(record),
       withdraw: (id) => library.withdraw(id),
@@ -40,15 +44,25 @@ export function createSession(ports: Ports): Session {
   hearing.start(live, library, told);
 
   store.onChange((changes) => {
-    if (!library.isFilled()) return;
-    library.changed(changes);
-    if (KEY.live in changes) live.follow(contentsOf({ [KEY.live]: changes[KEY.live] }).contents.live);
+    if (!contentsOf || !library.isFilled()) return;
+    const read = contentsOf(changes);
+    library.changed(changes, read);
+    if (KEY.live in changes) live.follow(read.contents.live);
   });
 
+  /** A part of the panel that reading needs is not there: nothing stored has been touched. */
+  function unread(): null {
+    troubles.add('reading', UNREAD);
+    return null;
+  }
+
   async function read(): Promise<void> {
-    const contents = await load({ ...ports, keeper, troubles }, () => void read());
-    if (contents === null) return;
-    library.fill(contents);
+    const part = await import('./desk.ts').catch(() => null);
+    const contents = part ? await part.load({ ...ports, keeper, troubles }, () => void read()).catch(() => unread()) : unread();
+    if (!part || contents === null) return;
+    desk = part.createDesk(library, ports.newId, now);
+    ({ contentsOf } = part);
+    library.take(contents);
     await live.adopt(contents.live);
   }
 
@@ -64,6 +78,10 @@ export function createSession(ports: Ports): Session {
     role: live.role,
     kit: library.kit,
     records: library.records,
+    byHand: library.byHand,
+    entries: library.entries,
+    notes: library.notes,
+    backedUp: library.backedUp,
     settings: library.settings,
     troubles: troubles.list,
     announcement: live.carrier.announcement,
@@ -81,8 +99,9 @@ export function createSession(ports: Ports): Session {
       gestures.contact(move);
     },
     async begin(beginning) {
-      if (!library.isFilled()) return failed('What is stored has not been read yet. Wait a moment, or close this panel and open it again.');
-      const plan = planFor(beginning, library.kit.peek(), library.settings.peek(), ports.newSeed);
+      if (!library.isFilled()) return failed(NOT_READ);
+      const { planFor } = await import('./plan.ts');
+      const plan = planFor(beginning, library, ports.newSeed);
       if (!plan.ok) return plan;
       touched();
       const begun = await live.begin(plan.value);
@@ -90,12 +109,32 @@ export function createSession(ports: Ports): Session {
       return begun;
     },
     leave: live.leave,
-    saveBody: library.saveBody,
-    saveLens: library.saveLens,
-    saveSituation: library.saveSituation,
+    saveBody: (draft) => desk?.saveBody(draft) ?? UNSAVED,
+    saveLens: (draft) => desk?.saveLens(draft) ?? UNSAVED,
+    saveSituation: (draft) => desk?.saveSituation(draft) ?? UNSAVED,
+    putKit: (list, item, seen) => desk?.putKit(list, item, seen) ?? UNSAVED,
+    retireKit: (list, id, away) => desk?.retireKit(list, id, away) ?? UNSAVED,
+    enter: (entry) => desk?.enter(entry) ?? failed(NOT_READ),
+    writeByHand: (draft) => desk?.writeByHand(draft) ?? failed(NOT_READ),
+    noteOn: (note) => desk?.noteOn(note) ?? failed(NOT_READ),
+    async bring(other, how) {
+      const { bring } = await import('./bringing.ts');
+      return bring({ ...ports, keeper, library }, other, how);
+    },
+    async copies() {
+      return (await ports.snapshots()).times();
+    },
+    async bringBack(at) {
+      const { bringBack } = await import('./bringing.ts');
+      return bringBack({ ...ports, keeper, library }, at);
+    },
+    backUp: () => library.backUp(now()),
+    say: (sentence) => live.carrier.tell({ spoken: sentence, written: sentence }),
+    clock: now,
     changeSettings: library.changeSettings,
     takeOver: live.takeOver,
     openMicrophonePage: ports.openMicrophonePage,
+    openCard: ports.openCard,
     dismiss: troubles.dismiss,
   };
 }

@@ -11,11 +11,6 @@ const WANTED: Readonly<Record<string, string>> = {
   arrows: 'Choose what this body shows beside its focus light.',
 };
 
-export const NOT_READ: Fault = {
-  field: null,
-  sentence: 'What is stored has not been read, so nothing can be added to it. Close this panel and open it again.',
-};
-
 /** The first fault of each field. */
 export function faultsIn(issues: readonly v.BaseIssue<unknown>[]): Fault[] {
   const faults = issues.map((issue): Fault => {

@@ -1,105 +1,145 @@
-// Kit, logbook and settings: what the person owns, measured and chose. Changed here at once and written at once; what
-// another window writes is taken over.
+// Kit, logbook and settings: what the person owns, measured, entered and chose. Changed here at once and written at once;
+// what another window writes is taken over, and where both changed the kit, neither change is lost.
 import { signal, type ReadonlySignal } from '@preact/signals';
 import * as v from 'valibot';
-import { Body, EMPTY_KIT, Lens, Situation, type Kit } from '../../kit/kit.ts';
+import type { Kit } from '../../kit/kit.ts';
+import type { HandRecord } from '../../logbook/byHand.ts';
+import type { Entry } from '../../logbook/entry.ts';
+import type { KitNote } from '../../logbook/kitNote.ts';
 import type { LogRecord } from '../../logbook/record.ts';
-import { contentsOf, isRecordKey, KEY, newestFirst, recordKey, type Contents, type Stored } from '../../logbook/stored.ts';
+import { byHandKey, entryKey, KEY, noteKey, recordKey } from '../../logbook/keys.ts';
+import { newestFirst } from '../../logbook/newestFirst.ts';
+import type { Contents, Read, Stored } from '../../logbook/stored.ts';
 import { Settings, USUAL_SETTINGS } from '../../settings.ts';
-import { faultsIn, NOT_READ } from './faults.ts';
+import type { Moment } from '../../units.ts';
 import type { Keeper } from './keeper.ts';
-import type { BodyDraft, LensDraft, Saved, SettingsPatch, SituationDraft } from './session.ts';
+import type { SettingsPatch } from './session.ts';
 
 export interface Library {
   readonly kit: ReadonlySignal<Kit>;
   readonly records: ReadonlySignal<readonly LogRecord[]>;
+  readonly byHand: ReadonlySignal<readonly HandRecord[]>;
+  readonly entries: ReadonlySignal<readonly Entry[]>;
+  readonly notes: ReadonlySignal<readonly KitNote[]>;
   readonly settings: ReadonlySignal<Settings>;
-  /** Until it is filled nothing can be saved, or what lies on disk would be overwritten unread. */
-  fill(contents: Contents): void;
+  readonly backedUp: ReadonlySignal<Moment | null>;
+  /** Until it was taken in nothing can be saved, or what lies on disk would be overwritten unread. */
+  take(contents: Contents): void;
   isFilled(): boolean;
   /** What another window has changed. */
-  changed(changes: Stored): void;
-  saveBody(draft: BodyDraft): Saved;
-  saveLens(draft: LensDraft): Saved;
-  saveSituation(draft: SituationDraft): Saved;
+  changed(changes: Stored, read: Read): void;
+  changeKit(kit: Kit): void;
   changeSettings(patch: SettingsPatch): void;
   record(record: LogRecord): Promise<void>;
   withdraw(id: string): Promise<void>;
+  addByHand(record: HandRecord): void;
+  addEntry(entry: Entry): void;
+  addNote(note: KitNote): void;
+  backUp(at: Moment): void;
 }
 
-export function createLibrary(keeper: Keeper, newId: () => string): Library {
-  const kit = signal<Kit>(EMPTY_KIT);
+export function createLibrary(keeper: Keeper): Library {
+  const kit = signal<Kit>({ bodies: [], lenses: [], converters: [], situations: [] });
   const records = signal<readonly LogRecord[]>([]);
+  const byHand = signal<readonly HandRecord[]>([]);
+  const entries = signal<readonly Entry[]>([]);
+  const notes = signal<readonly KitNote[]>([]);
   const settings = signal<Settings>(USUAL_SETTINGS);
+  const backedUp = signal<Moment | null>(null);
   let filled = false;
 
-  function save<Item extends { readonly id: string }>(
-    schema: v.GenericSchema<unknown, Item>,
-    draft: { readonly id?: string },
-    into: (item: Item) => Kit,
-  ): Saved {
-    if (!filled) return { ok: false, faults: [NOT_READ] };
-    const result = v.safeParse(schema, { ...draft, id: draft.id ?? newId() });
-    if (!result.success) return { ok: false, faults: faultsIn(result.issues) };
-    kit.value = into(result.output);
-    void keeper.keep({ [KEY.kit]: kit.value });
-    return { ok: true, id: result.output.id };
+  function changeKit(changed: Kit): void {
+    kit.value = changed;
+    void keeper.keep({ [KEY.kit]: changed });
+  }
+
+  /** Two windows may have changed the kit at the same moment: both changes stay, and the disk gets what both make. */
+  async function joinKit(foreign: Kit): Promise<void> {
+    const { joinKits } = await import('../../logbook/backup/joinKits.ts');
+    const joined = joinKits(kit.value, foreign);
+    if (joined.kit !== kit.value) kit.value = joined.kit;
+    if (!joined.known) void keeper.keep({ [KEY.kit]: joined.kit });
   }
 
   return {
     kit,
     records,
+    byHand,
+    entries,
+    notes,
     settings,
+    backedUp,
     isFilled: () => filled,
-    fill(contents) {
+    changeKit,
+    take(contents) {
       filled = true;
       kit.value = contents.kit;
       records.value = contents.records;
+      byHand.value = contents.byHand;
+      entries.value = contents.entries;
+      notes.value = contents.notes;
       settings.value = contents.settings;
+      backedUp.value = contents.backup;
     },
-    changed(changes) {
-      const foreign = Object.fromEntries(Object.entries(changes).filter(([key]) => !keeper.waitsFor(key)));
-      const { contents, spoilt } = contentsOf(foreign);
-      const isFit = (key: string): boolean => key in foreign && spoilt.every((one) => one.key !== key);
-      if (isFit(KEY.kit)) kit.value = contents.kit;
-      if (isFit(KEY.settings)) settings.value = contents.settings;
-      const touched = Object.keys(foreign).filter((key) => isRecordKey(key) && isFit(key));
-      if (touched.length === 0) return;
-      const others = records.value.filter(({ id }) => !touched.includes(recordKey(id)));
-      records.value = newestFirst([...others, ...contents.records]);
-    },
-    saveBody: (draft) => save(Body, draft, (body) => ({ ...kit.value, bodies: replaced(kit.value.bodies, body) })),
-    saveLens: (draft) => save(Lens, draft, (lens) => ({ ...kit.value, lenses: replaced(kit.value.lenses, lens) })),
-    saveSituation(draft) {
-      const same = kit.value.situations.find(
-        (one) =>
-          one.body === draft.body && one.lens === draft.lens && one.focalLength === draft.focalLength && one.distance === draft.distance,
-      );
-      if (same && draft.id === undefined) return { ok: true, id: same.id };
-      if (kit.value.bodies.every(({ id }) => id !== draft.body)) return { ok: false, faults: [{ field: 'body', sentence: 'Choose a body.' }] };
-      if (kit.value.lenses.every(({ id }) => id !== draft.lens)) return { ok: false, faults: [{ field: 'lens', sentence: 'Choose a lens.' }] };
-      return save(Situation, draft, (situation) => ({ ...kit.value, situations: replaced(kit.value.situations, situation) }));
+    changed(changes, { contents, spoilt }) {
+      const isFit = (key: string): boolean => key in changes && spoilt.every((one) => one.key !== key);
+      const isForeign = (key: string): boolean => isFit(key) && !keeper.waitsFor(key);
+      const joined = <Item extends { id: string }>(known: readonly Item[], keyOf: (id: string) => string, brought: readonly Item[]) =>
+        Object.keys(changes).some((key) => key.startsWith(keyOf('')))
+          ? [...known.filter(({ id }) => !isForeign(keyOf(id))), ...brought.filter(({ id }) => isForeign(keyOf(id)))]
+          : known;
+      if (isFit(KEY.kit) && changes[KEY.kit] !== undefined) {
+        if (KEY.replaced in changes) kit.value = contents.kit;
+        else void joinKit(contents.kit);
+      }
+      if (isForeign(KEY.settings)) settings.value = contents.settings;
+      if (isForeign(KEY.backup)) backedUp.value = contents.backup;
+      const known = records.value;
+      const now = joined(known, recordKey, contents.records);
+      if (now !== known) records.value = newestFirst(now);
+      byHand.value = joined(byHand.value, byHandKey, contents.byHand);
+      entries.value = joined(entries.value, entryKey, contents.entries);
+      notes.value = joined(notes.value, noteKey, contents.notes);
     },
     changeSettings(patch) {
-      const { manner, voice } = settings.value;
-      const wanted = { ...settings.value, ...patch, manner: { ...manner, ...patch.manner }, voice: { ...voice, ...patch.voice } };
+      const { manner, voice, logbook } = settings.value;
+      const wanted = {
+        ...settings.value,
+        ...patch,
+        manner: { ...manner, ...patch.manner },
+        voice: { ...voice, ...patch.voice },
+        logbook: { ...logbook, ...patch.logbook },
+      };
       const result = v.safeParse(Settings, wanted);
       if (!result.success) return;
       settings.value = result.output;
       if (filled) void keeper.keep({ [KEY.settings]: settings.value });
     },
     record(record) {
-      records.value = newestFirst([...records.value.filter(({ id }) => id !== record.id), record]);
+      records.value = newestFirst([...without(records.value, record.id), record]);
       return keeper.keep({ [recordKey(record.id)]: record });
     },
     withdraw(id) {
-      records.value = records.value.filter((record) => record.id !== id);
+      records.value = without(records.value, id);
       return keeper.keep({ [recordKey(id)]: undefined });
+    },
+    addByHand(record) {
+      byHand.value = [...without(byHand.value, record.id), record];
+      void keeper.keep({ [byHandKey(record.id)]: record });
+    },
+    addEntry(entry) {
+      entries.value = [...without(entries.value, entry.id), entry];
+      void keeper.keep({ [entryKey(entry.id)]: entry });
+    },
+    addNote(note) {
+      notes.value = [...without(notes.value, note.id), note];
+      void keeper.keep({ [noteKey(note.id)]: note });
+    },
+    backUp(at) {
+      backedUp.value = at;
+      void keeper.keep({ [KEY.backup]: at });
     },
   };
 }
 
-/** The list with the item in the place of the one with its id, or at the end. */
-function replaced<Item extends { readonly id: string }>(items: readonly Item[], item: Item): Item[] {
-  return items.some(({ id }) => id === item.id) ? items.map((one) => (one.id === item.id ? item : one)) : [...items, item];
-}
+const without = <Item extends { readonly id: string }>(items: readonly Item[], id: string): Item[] => items.filter((one) => one.id !== id);

@@ -1,7 +1,8 @@
 // Reading what is stored when the panel opens: brought to the newest layout, checked, a copy kept once a day. Spoilt
 // entries are set aside whole and told.
-import { migrate } from '../../logbook/migrations.ts';
-import { contentsOf, isEmpty, setAsideKey, type Contents, type Spoilt } from '../../logbook/stored.ts';
+import type { Migrated } from '../../logbook/migrations.ts';
+import { KEY, setAsideKey } from '../../logbook/keys.ts';
+import { contentsOf, isEmpty, VERSION, type Contents, type Spoilt, type Stored } from '../../logbook/stored.ts';
 import { UNREAD } from '../../unread.ts';
 import type * as Copies from './copies.ts';
 import type { CopyWorld } from './copies.ts';
@@ -15,7 +16,7 @@ export async function load(world: CopyWorld, reload: () => void): Promise<Conten
     return null;
   }
   troubles.clear('reading');
-  const migrated = migrate(read.value);
+  const migrated = await migratedFrom(read.value);
   if (migrated.is === 'too new') {
     troubles.add('reading', 'What is stored here was written by a newer Sweepbook. Update this one; until then nothing is changed.');
     return null;
@@ -29,6 +30,12 @@ export async function load(world: CopyWorld, reload: () => void): Promise<Conten
   for (const one of spoilt) await setAside(world, one);
   void withCopies(world, ({ copyOfTheDay }) => copyOfTheDay(world, stored, reload));
   return contents;
+}
+
+/** An older layout is rare: what leads from it is only read when it is met. */
+async function migratedFrom(stored: Stored): Promise<Migrated> {
+  if (stored[KEY.version] === VERSION) return { is: 'current' };
+  return (await import('../../logbook/migrations.ts')).migrate(stored);
 }
 
 /** The copies are second to what is stored: their script comes after it, and a fault of theirs stops nothing. */

@@ -27,4 +27,5 @@ export const openSession = (): Session =>
     newId,
     newSeed,
     openMicrophonePage: () => openPage('microphone.html'),
+    openCard: (body) => openPage(`card.html#${encodeURIComponent(body)}`),
   });

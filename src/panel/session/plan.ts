@@ -1,14 +1,20 @@
-// From what a sweep is to be about to the plan it opens with.
-import type { Kit } from '../../kit/kit.ts';
+// From what a sweep is to be about to the plan it opens with: the kit as it stands, what the logbook remembers of it, and
+// the value the body is set to.
+import { subjectOf } from '../../kit/kit.ts';
+import { byTime } from '../../logbook/history.ts';
+import { memoryFor } from '../../logbook/memory.ts';
 import { failed, got, type Got } from '../../result.ts';
-import type { Settings } from '../../settings.ts';
 import { NO_MEMORY } from '../../sweep/belief/prior.ts';
 import type { Plan } from '../../sweep/plan.ts';
 import { isOnScale, nearestOn, USUAL_SCALE } from '../../sweep/scale.ts';
 import { millimetres } from '../../units.ts';
+import type { Library } from './library.ts';
 import type { Beginning } from './session.ts';
 
-export function planFor(beginning: Beginning, kit: Kit, { manner }: Settings, newSeed: () => number): Got<Plan> {
+type Known = Pick<Library, 'kit' | 'records' | 'byHand' | 'entries' | 'settings'>;
+
+export function planFor(beginning: Beginning, known: Known, newSeed: () => number): Got<Plan> {
+  const { manner } = known.settings.peek();
   if (beginning.with === 'practice') {
     return got({
       subject: { situation: 'practice', body: 'Practice camera', lens: 'Practice lens', focalLength: millimetres(50), distance: millimetres(2500) },
@@ -20,24 +26,20 @@ export function planFor(beginning: Beginning, kit: Kit, { manner }: Settings, ne
       practice: { seed: beginning.seed ?? newSeed() },
     });
   }
+  const kit = known.kit.peek();
   const situation = kit.situations.find(({ id }) => id === beginning.situation);
   const body = kit.bodies.find(({ id }) => id === situation?.body);
   const lens = kit.lenses.find(({ id }) => id === situation?.lens);
   if (!situation || !body || !lens) return failed('That body, lens or distance is no longer in the kit. Choose another.');
-  const start = beginning.start ?? nearestOn(body.scale, 0);
+  const entered = known.entries.peek().filter(({ subject }) => subject.situation === situation.id).toSorted(byTime).at(-1)?.value;
+  const start = beginning.start ?? (entered !== undefined && isOnScale(body.scale, entered) ? entered : nearestOn(body.scale, 0));
   if (!isOnScale(body.scale, start)) return failed('The value the body is set to now is not on its scale. Enter it again.');
   return got({
-    subject: {
-      situation: situation.id,
-      body: body.name,
-      lens: lens.name,
-      focalLength: situation.focalLength,
-      distance: situation.distance,
-    },
+    subject: subjectOf(kit, situation),
     scale: body.scale,
     arrows: body.arrows,
     manner,
-    memory: NO_MEMORY,
+    memory: memoryFor(situation, [...known.records.peek(), ...known.byHand.peek()], kit),
     start,
     practice: null,
   });

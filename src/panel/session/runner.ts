@@ -2,7 +2,7 @@
 // logbook. While it does not run it only shows the journal that another panel writes.
 import { signal, type ReadonlySignal } from '@preact/signals';
 import type { LogRecord } from '../../logbook/record.ts';
-import { KEY } from '../../logbook/stored.ts';
+import { KEY } from '../../logbook/keys.ts';
 import { currentPrompt } from '../../sweep/currentPrompt.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
 import type { Journal, Opened, SweepEvent } from '../../sweep/event.ts';

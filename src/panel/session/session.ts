@@ -1,10 +1,16 @@
 // What the screens know of the world: a session with the sweep under way, the kit, the logbook and the settings as
 // signals, and everything a person can do to them. Screens never reach past it to the browser.
 import type { ReadonlySignal } from '@preact/signals';
+import type { KitItem, KitList } from '../../kit/change.ts';
 import type { Kit } from '../../kit/kit.ts';
+import type { HandRecord } from '../../logbook/byHand.ts';
+import type { Entry } from '../../logbook/entry.ts';
+import type { KitNote } from '../../logbook/kitNote.ts';
+import type { Library } from '../../logbook/library.ts';
 import type { LogRecord } from '../../logbook/record.ts';
+import type { HandDraft } from '../../logbook/recordByHand.ts';
 import type { EarState } from '../../platform/ear/listening.ts';
-import type { Result } from '../../result.ts';
+import type { Got, Result } from '../../result.ts';
 import type { Settings } from '../../settings.ts';
 import type { By } from '../../sweep/event.ts';
 import type { Input } from '../../sweep/inputs.ts';
@@ -41,21 +47,19 @@ export interface Fault {
 }
 export type Saved = { readonly ok: true; readonly id: string } | { readonly ok: false; readonly faults: readonly Fault[] };
 
-/** What a form holds before it is checked. Without an `id` it is new. Lengths are in millimetres. */
+/** What the start screen asks of something new, before it is checked. Lengths are in millimetres. */
 export interface BodyDraft {
-  readonly id?: string;
   readonly name: string;
   readonly scale: { readonly min: number; readonly max: number; readonly step: number };
   readonly arrows: ArrowDisplay;
 }
 export interface LensDraft {
-  readonly id?: string;
   readonly name: string;
 }
 export interface SituationDraft {
-  readonly id?: string;
   readonly body: string;
   readonly lens: string;
+  readonly converter?: string | null;
   readonly focalLength: number;
   readonly distance: number;
 }
@@ -64,11 +68,16 @@ export interface SettingsPatch {
   readonly manner?: Partial<{ care: Settings['manner']['care']; order: Order; pace: Pace; holdTime: Seconds }>;
   readonly voice?: Partial<Settings['voice']>;
   readonly sound?: boolean;
+  readonly logbook?: Partial<Settings['logbook']>;
 }
+
+/** Everything of the logbook in place of what is here, or joined with it; both after a copy of what was here. */
+export type Bringing = 'merge' | 'replace';
+
 
 /** What a sweep is to be about. */
 export type Beginning =
-  /** `start`: the value the body is set to now; without it, the value nearest zero. */
+  /** `start`: the value the body is set to now; without it, the one entered last, or the value nearest zero. */
   | { readonly with: 'kit'; readonly situation: string; readonly start?: number }
   /** Without a seed a new practice camera is drawn. */
   | { readonly with: 'practice'; readonly seed?: number; readonly arrows: ArrowDisplay };
@@ -82,7 +91,14 @@ export interface Session {
   readonly kit: ReadonlySignal<Kit>;
   /** Newest first. */
   readonly records: ReadonlySignal<readonly LogRecord[]>;
+  readonly byHand: ReadonlySignal<readonly HandRecord[]>;
+  /** What was entered in the cameras. */
+  readonly entries: ReadonlySignal<readonly Entry[]>;
+  /** What happened to the kit. */
+  readonly notes: ReadonlySignal<readonly KitNote[]>;
   readonly settings: ReadonlySignal<Settings>;
+  /** When the newest backup file was written; null when none was. */
+  readonly backedUp: ReadonlySignal<Moment | null>;
   readonly troubles: ReadonlySignal<readonly Trouble[]>;
   /** The latest prompt in words, for the screen and for aria-live; empty before the first. */
   readonly announcement: ReadonlySignal<string>;
@@ -105,10 +121,34 @@ export interface Session {
   saveBody(draft: BodyDraft): Saved;
   saveLens(draft: LensDraft): Saved;
   saveSituation(draft: SituationDraft): Saved;
+  /** Saves an item of the kit; an empty id makes it new. `seen`: its `changed` when the form was opened. */
+  putKit<List extends KitList>(list: List, item: KitItem[List], seen: Moment | null): Saved;
+  /** Puts an item of the kit away, or back. */
+  retireKit(list: KitList, id: string, away: boolean): Saved;
+  /** A value was entered in the camera. */
+  enter(entry: Omit<Entry, 'id'>): Result;
+  /** A value is put in without a sweep. */
+  writeByHand(draft: HandDraft): Result;
+  /** Something happened to a body, lens or converter. */
+  noteOn(note: Omit<KitNote, 'id'>): Result;
+  /** Joins another logbook with this one, or puts it in its place; a copy is kept first, and without one nothing is done. */
+  bring(library: Library, how: Bringing): Promise<Result>;
+  /** When the copies were taken, newest first. */
+  copies(): Promise<Got<readonly Moment[]>>;
+  /** Puts the logbook back as it was then; what is here now becomes a copy. */
+  bringBack(at: Moment): Promise<Result>;
+  /** A backup file was written. */
+  backUp(): void;
+  /** Says this aloud, if speaking is on, and announces it. */
+  say(sentence: string): void;
+  /** The time now, for what is dated. */
+  clock(): Moment;
   changeSettings(patch: SettingsPatch): void;
   /** Makes this panel the one that runs the sweep. */
   takeOver(): void;
   /** Opens the page that asks for the microphone: a side panel cannot ask. */
   openMicrophonePage(): void;
+  /** Opens the page that prints the card of a body: a side panel cannot print. */
+  openCard(body: string): void;
   dismiss(troubleId: string): void;
 }

@@ -1,4 +1,5 @@
 // The settings: how the person wants to work, and how the panel speaks, sounds and listens. Each takes effect at once.
+import { Choose } from '../parts/choose.tsx';
 import { Heading } from '../parts/heading.tsx';
 import { Tick } from '../parts/tick.tsx';
 import { MannerPick } from '../start/mannerPick.tsx';
@@ -9,7 +10,7 @@ import { Slide } from './slide.tsx';
 
 export function SettingsScreen() {
   const { session, way } = useSurroundings();
-  const { manner, voice, sound } = session.settings.value;
+  const { manner, voice, sound, logbook } = session.settings.value;
   return (
     <>
       <Heading onBack={() => way.back()}>Settings</Heading>
@@ -37,7 +38,23 @@ export function SettingsScreen() {
           onChange={(on) => session.changeSettings({ sound: on })}
         />
       </section>
+      <section class="card" aria-labelledby="again">
+        <h2 id="again">Due again</h2>
+        <Choose
+          label="A measurement is old after"
+          options={AGES}
+          chosen={String(logbook.days)}
+          onChoose={(days) => session.changeSettings({ logbook: { days: Number(days) } })}
+        />
+      </section>
       <Listening />
     </>
   );
 }
+
+const AGES = [
+  { value: '90', label: '3 months' },
+  { value: '180', label: '6 months' },
+  { value: '365', label: 'a year' },
+  { value: '730', label: 'two years' },
+];

@@ -1,5 +1,5 @@
 // The situation: one that was measured before, or a new focal length and distance.
-import { lastValues } from './lastValues.ts';
+import { useLastValues } from './useLastValues.ts';
 import { late } from '../parts/late.tsx';
 import { Pick } from '../parts/pick.tsx';
 import { useSurroundings } from '../useSession.ts';
@@ -9,12 +9,12 @@ import { NEW, type Picks } from './draft.ts';
 const NewSituation = late(async () => (await import('./newKit.tsx')).NewSituation);
 
 export function SituationPick({ picks }: { readonly picks: Picks }) {
-  const { session, start } = useSurroundings();
-  const last = lastValues(session.records.value);
+  const { start } = useSurroundings();
+  const last = useLastValues();
   const known = picks.situations.map(({ id, focalLength, distance }) => ({
     value: id,
     label: `${inMillimetres(focalLength)} at ${inMetres(distance)}`,
-    note: last.get(id) ?? 'not measured yet',
+    note: last?.get(id) ?? '',
   }));
   return (
     <>

@@ -218,6 +218,7 @@ export class Window {
       now: () => computer.time,
       newId: () => `id-${++ids}`,
       newSeed: () => 7,
+      openCard: (body) => log.push(`open card of ${body}`),
       openMicrophonePage: () => log.push('open microphone page'),
     };
   }

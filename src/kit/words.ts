@@ -1,0 +1,30 @@
+// The small fields every piece of kit is made of: ids, names, serials. Each says in its own sentence what would fit,
+// because that sentence is shown beside the field.
+import * as v from 'valibot';
+import { Moment } from '../units.ts';
+
+export const Id = v.pipe(v.string(), v.minLength(1), v.maxLength(100));
+
+export const Name = v.pipe(
+  v.string(),
+  v.trim(),
+  v.minLength(1, 'Give it a name you will recognise.'),
+  v.maxLength(60, 'Use a name of at most 60 characters.'),
+);
+
+/** What is engraved or written into photographs; null where nobody has looked. */
+export const Engraved = v.nullable(
+  v.pipe(
+    v.string(),
+    v.trim(),
+    v.minLength(1, 'Leave it empty, or copy it from the camera or lens.'),
+    v.maxLength(60, 'Use at most 60 characters.'),
+  ),
+);
+
+/**
+ * What every piece of kit and every situation carries. `changed` is when its fields were last set (0: before times were
+ * kept), so that of two copies the newer is known; `retired` hides it from lists and keeps all that was measured
+ * with it.
+ */
+export const kept = { id: Id, changed: Moment, retired: v.nullable(Moment) };

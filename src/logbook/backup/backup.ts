@@ -1,0 +1,47 @@
+// The backup file: the whole logbook as one JSON text, with the version inside. `backup.schema.json` beside this file
+// describes it for other programs; a test keeps the two in step.
+import * as v from 'valibot';
+import { failed, got, type Got } from '../../result.ts';
+import { Moment } from '../../units.ts';
+import { Library } from '../library.ts';
+import { readLibrary, type ReadLibrary } from '../readLibrary.ts';
+
+export const Backup = v.object({
+  sweepbook: v.literal('backup'),
+  /** When it was written. */
+  made: Moment,
+  library: Library,
+});
+export type Backup = v.InferOutput<typeof Backup>;
+
+const Envelope = v.object({ sweepbook: v.literal('backup'), made: Moment, library: v.unknown() });
+
+/** Larger than any logbook; a wrong file this large is not worth the wait. */
+const MOST_CHARACTERS = 200_000_000;
+
+export const writeBackup = (library: Library, made: Moment): string =>
+  `${JSON.stringify({ sweepbook: 'backup', made, library } satisfies Backup, null, 1)}\n`;
+
+export interface ReadBackup extends ReadLibrary {
+  readonly made: Moment;
+}
+
+/** Reads a backup of any version. Items that do not fit come back as set aside; nothing is thrown. */
+export function readBackup(text: string): Got<ReadBackup> {
+  if (text.length > MOST_CHARACTERS)
+    return failed('This file is too large for a backup: choose one that Sweepbook has written.');
+  const parsed = parse(text);
+  if (!parsed.ok) return parsed;
+  const envelope = v.safeParse(Envelope, parsed.value);
+  if (!envelope.success) return failed('This is not a backup: choose a file that Sweepbook has written.');
+  const read = readLibrary(envelope.output.library);
+  return read.ok ? got({ ...read.value, made: envelope.output.made }) : read;
+}
+
+function parse(text: string): Got<unknown> {
+  try {
+    return got(JSON.parse(text.replace(/^\uFEFF/, '')));
+  } catch {
+    return failed('This file is cut short or damaged: choose another backup.');
+  }
+}

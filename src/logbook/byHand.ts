@@ -1,0 +1,48 @@
+// A value without a sweep: measured on paper, read off the camera, or brought in from a table. From both ends of a
+// band the centre follows by the taught rule (common practice, no source); where the count is even there are two
+// middles, and the one nearer zero is offered first.
+import * as v from 'valibot';
+import { isOnScale, writeSteps, type Scale } from '../sweep/scale.ts';
+import { Subject } from '../sweep/plan.ts';
+import { failed, got, type Got } from '../result.ts';
+import { Moment, Steps, steps } from '../units.ts';
+import { Conditions } from './conditions.ts';
+
+/** What is known: both ends of the band and the value taken, or only the value in force. */
+const Finding = v.variant('known', [
+  v.pipe(
+    v.object({ known: v.literal('band'), low: Steps, high: Steps, chosen: Steps }),
+    v.check(({ low, high }) => low <= high, 'The low end must not lie above the high end.'),
+  ),
+  v.object({ known: v.literal('value'), chosen: Steps }),
+]);
+
+export const HandRecord = v.object({
+  id: v.pipe(v.string(), v.minLength(1)),
+  at: Moment,
+  subject: Subject,
+  source: v.picklist(['by hand', 'from a table', 'from another computer']),
+  finding: Finding,
+  conditions: Conditions,
+});
+export type HandRecord = v.InferOutput<typeof HandRecord>;
+
+/** The middle of a band: one value, or two equally near it, the one nearer zero first. */
+export interface Middle {
+  readonly centre: number;
+  readonly choices: readonly [Steps] | readonly [Steps, Steps];
+}
+
+/** Finds the middle of a band whose ends were typed in, in either order. */
+export function middleOf(scale: Scale, one: number, other: number): Got<Middle> {
+  for (const end of [one, other]) {
+    if (!isOnScale(scale, end)) {
+      return failed(`Enter both ends as values of the scale, ${writeSteps(scale.min)} to ${writeSteps(scale.max)}.`);
+    }
+  }
+  const centre = (one + other) / 2;
+  if (isOnScale(scale, centre)) return got({ centre, choices: [centre] });
+  const down = steps(centre - scale.step / 2);
+  const up = steps(centre + scale.step / 2);
+  return got({ centre, choices: Math.abs(up) < Math.abs(down) ? [up, down] : [down, up] });
+}

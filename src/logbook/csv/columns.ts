@@ -1,0 +1,98 @@
+// The columns of the results table: what heads each, under which other headings a person's own table may have it, and
+// how its fields are written and read.
+import { failed, got, type Got } from '../../result.ts';
+import type { Moment } from '../../units.ts';
+import { readMoment, readNumber, readText, shown, writeMoment, writeNumber, writeText } from './cell.ts';
+import type { Row } from './row.ts';
+
+export interface Column {
+  readonly key: keyof Row;
+  readonly heading: string;
+  /** Other headings, in small letters. */
+  readonly also: readonly string[];
+  /** Must a line have something here? */
+  readonly needed: boolean;
+  readonly write: (row: Row) => string;
+  readonly read: (cell: string) => Got<Row[keyof Row]>;
+}
+
+type KeysOf<Value> = { [Key in keyof Row]: Row[Key] extends Value ? Key : never }[keyof Row];
+type TextKey = KeysOf<string | null>;
+type NumberKey = Exclude<KeysOf<number | null>, 'at'>;
+
+const text = (key: TextKey, heading: string, also: readonly string[] = [], needed = false): Column => ({
+  key,
+  heading,
+  also,
+  needed,
+  write: (row) => writeText(row[key] ?? ''),
+  read: (cell) => got(readText(cell)),
+});
+
+const number = (key: NumberKey, heading: string, also: readonly string[] = [], needed = false, times = 1): Column => ({
+  key,
+  heading,
+  also,
+  needed,
+  write: (row) => (row[key] === null ? '' : writeNumber(row[key])),
+  read: (cell) => {
+    const read = readNumber(cell);
+    return read.ok ? got(read.value * times) : read;
+  },
+});
+
+function oneOf<Key extends TextKey>(key: Key, heading: string, options: readonly (Row[Key] & string)[]): Column {
+  return {
+    key,
+    heading,
+    also: [],
+    needed: false,
+    write: (row) => row[key] ?? '',
+    read: (cell) => {
+      const option = options.find((known) => known === readText(cell).trim().toLowerCase());
+      return option === undefined ? failed(`${shown(cell)} is none of: ${options.join(', ')}.`) : got(option);
+    },
+  };
+}
+
+const date: Column = {
+  key: 'at',
+  heading: 'date',
+  also: ['when', 'day', 'measured', 'measured on', 'entered on'],
+  needed: false,
+  write: (row) => (row.at === null ? '' : writeMoment(row.at)),
+  read: (cell): Got<Moment> => readMoment(cell),
+};
+
+/** The columns that are written, in this order. */
+export const COLUMNS: readonly Column[] = [
+  oneOf('kind', 'kind', ['sweep', 'by hand', 'from a table', 'from another computer', 'entered']),
+  date,
+  text('body', 'body', ['camera', 'camera body'], true),
+  text('bodySerial', 'body serial', ['camera serial', 'body serial number']),
+  text('lens', 'lens', ['lens name', 'objective'], true),
+  text('lensSerial', 'lens serial', ['lens serial number']),
+  text('converter', 'converter', ['teleconverter', 'extender']),
+  number('focalLength', 'focal length (mm)', ['focal length', 'focal', 'mm'], true),
+  number('distance', 'distance (mm)', [], true),
+  oneOf('found', 'found', ['band', 'value', 'past the limit', 'beyond the scale', 'nothing']),
+  number('low', 'low', ['low end', 'from value', 'min']),
+  number('high', 'high', ['high end', 'to value', 'max']),
+  number('centre', 'centre', ['center', 'middle']),
+  number('value', 'value', ['correction', 'adjustment', 'chosen']),
+  number('from', 'interval from'),
+  number('to', 'interval to'),
+  number('within', 'within one step', ['confidence']),
+  number('holds', 'holds'),
+  number('seconds', 'seconds'),
+  number('light', 'light (EV)', ['light', 'ev']),
+  number('temperature', 'temperature (°C)', ['temperature', 'temp', '°c']),
+  text('firmware', 'firmware'),
+  text('note', 'note', ['notes', 'remark', 'remarks', 'comment']),
+  text('id', 'id'),
+];
+
+/** Columns that are only read: a person's own table gives the distance in metres. */
+export const ALSO_READ: readonly Column[] = [
+  number('distance', 'distance (m)', ['distance', 'metres', 'meters', 'm'], true, 1000),
+];

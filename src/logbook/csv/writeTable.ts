@@ -1,0 +1,12 @@
+// The results as a table for a spreadsheet: headings with their units, points for decimals, dates as year-month-day in
+// UTC.
+import type { Library } from '../library.ts';
+import { COLUMNS } from './columns.ts';
+import { writeCsv } from './csv.ts';
+import { rowsOf, type Row } from './row.ts';
+
+/** Begins with a byte order mark, without which common spreadsheets misread what is not plain English. */
+export const writeTable = (library: Library): string => `\uFEFF${writeRows(rowsOf(library))}`;
+
+export const writeRows = (rows: readonly Row[]): string =>
+  writeCsv([COLUMNS.map(({ heading }) => heading), ...rows.map((row) => COLUMNS.map(({ write }) => write(row)))]);

@@ -1,0 +1,29 @@
+// Everything the logbook owns, as it is stored: the kit, the finished sweeps, what was put in by hand, what was
+// entered in the cameras, and what happened to the kit. Lists only grow; an item is replaced by a newer state of
+// itself.
+import * as v from 'valibot';
+import { EMPTY_KIT, Kit } from '../kit/kit.ts';
+import { HandRecord } from './byHand.ts';
+import { Entry } from './entry.ts';
+import { KitNote } from './kitNote.ts';
+import { LogRecord } from './record.ts';
+import { VERSION } from './stored.ts';
+
+export const Library = v.object({
+  version: v.literal(VERSION),
+  kit: Kit,
+  records: v.array(LogRecord),
+  byHand: v.array(HandRecord),
+  entries: v.array(Entry),
+  notes: v.array(KitNote),
+});
+export type Library = v.InferOutput<typeof Library>;
+
+export const EMPTY_LIBRARY: Library = {
+  version: VERSION,
+  kit: EMPTY_KIT,
+  records: [],
+  byHand: [],
+  entries: [],
+  notes: [],
+};

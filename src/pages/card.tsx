@@ -1,0 +1,89 @@
+// The card of one body for the bag, on a page that can be printed: every lens with its values, their dates, how sure they
+// are, and whether they stand in the camera.
+import { render } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import { USUAL_LIMITS } from '../logbook/due.ts';
+import { cardOf, type Card, type CardLine } from '../logbook/card.ts';
+import { shelfOf } from '../logbook/shelf.ts';
+import { contentsOf } from '../logbook/stored.ts';
+import { libraryOf } from '../logbook/storedLibrary.ts';
+import { inMetres, inMillimetres, inPercent, onDay } from '../panel/words/quantities.ts';
+import { now } from '../platform/clock.ts';
+import { store } from '../platform/storage.ts';
+import { writeSteps } from '../sweep/scale.ts';
+import { millimetres } from '../units.ts';
+
+/** CSS knows A4 by name, but not A6 (CSS Paged Media 3, 7.1). */
+const PAPER = { A6: 'size: 105mm 148mm; margin: 8mm', A4: 'size: 210mm 297mm; margin: 18mm' } as const;
+const SIZES = ['A6', 'A4'] as const;
+
+/** The size of the paper: the one rule that changes, and a style in the page itself is not allowed. */
+const paper = new CSSStyleSheet();
+document.adoptedStyleSheets = [paper];
+
+function CardPage({ card }: { readonly card: Card }) {
+  const [size, setSize] = useState<keyof typeof PAPER>('A6');
+  useEffect(() => paper.replaceSync(`@page { ${PAPER[size]} }`), [size]);
+  return (
+    <main>
+      <div class="controls">
+        {SIZES.map((one) => (
+          <label key={one} class="option">
+            <input type="radio" name="size" checked={one === size} onChange={() => setSize(one)} /> {one}
+          </label>
+        ))}
+        <button type="button" class="chief" onClick={() => print()}>
+          Print
+        </button>
+      </div>
+      <h1>{card.body}</h1>
+      <p class="muted">
+        {card.serial && `Serial ${card.serial}. `}
+        Printed {onDay(now())}.
+      </p>
+      {card.lenses.length === 0 && <p>Nothing was measured or entered for this body yet.</p>}
+      {card.lenses.map(({ name, serial, lines }) => (
+        <section key={name + (serial ?? '')}>
+          <h2>
+            {name} {serial && <small>{serial}</small>}
+          </h2>
+          <table>
+            <tbody>
+              {lines.map((line) => (
+                <tr key={`${line.focalLength} ${line.distance}`}>
+                  <th scope="row">
+                    {inMillimetres(millimetres(line.focalLength))} at {inMetres(millimetres(line.distance))}
+                  </th>
+                  <td class="figure">{writeSteps(line.value)}</td>
+                  <td>{factsOf(line)}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </section>
+      ))}
+    </main>
+  );
+}
+
+const STATE: Record<CardLine['state'], (day: string) => string> = {
+  entered: (day) => `entered ${day}`,
+  measured: (day) => `measured ${day}, not entered`,
+  differ: (day) => `entered ${day}; another was measured`,
+};
+
+const factsOf = ({ state, at, within, due }: CardLine): string =>
+  [STATE[state](onDay(at)), within !== null && `${inPercent(within)} sure`, due && 'due again'].filter(Boolean).join(', ');
+
+const place = document.querySelector('#card');
+const id = decodeURIComponent(location.hash.slice(1));
+const read = await store.read();
+const contents = read.ok ? contentsOf(read.value).contents : null;
+const body = contents?.kit.bodies.find((one) => one.id === id);
+if (place && contents && body) {
+  const { days } = contents.settings.logbook;
+  const shelf = shelfOf(libraryOf(contents), { at: now(), temperature: null }, { ...USUAL_LIMITS, days });
+  render(<CardPage card={cardOf(body, contents.kit, shelf)} />, place);
+} else if (place) {
+  render(<p role="alert">{read.ok ? 'This body is no longer in the kit. Close this page and open the card from the kit again.' : read.sentence}</p>, place);
+}

@@ -1,0 +1,47 @@
+// Out and in: a backup of everything, tables of the results, and the copies this browser keeps by itself.
+import { writeBackup } from '../../logbook/backup/backup.ts';
+import { writeTable } from '../../logbook/csv/writeTable.ts';
+import { isoOf } from '../../calendar.ts';
+import { saveFile } from '../../platform/files.ts';
+import { libraryIn } from '../logbook/libraryIn.ts';
+import { Heading } from '../parts/heading.tsx';
+import { useSurroundings } from '../useSession.ts';
+import { onDay } from '../words/quantities.ts';
+import { Copies } from './copies.tsx';
+import { Restore } from './restore.tsx';
+import { TableIn } from './tableIn.tsx';
+
+export function FilesScreen() {
+  const { session, way } = useSurroundings();
+  const made = session.backedUp.value;
+  const day = (): string => isoOf(session.clock(), 'day');
+  return (
+    <>
+      <Heading onBack={() => way.back()}>Backup and tables</Heading>
+      <section class="card" aria-labelledby="backup">
+        <h2 id="backup">Backup</h2>
+        <p class="small">{made === null ? 'No backup was written from here yet.' : `The newest backup is from ${onDay(made)}.`}</p>
+        <button
+          type="button"
+          class="chief"
+          onClick={() => {
+            saveFile(`sweepbook-backup-${day()}.json`, 'application/json', writeBackup(libraryIn(session), session.clock()));
+            session.backUp();
+          }}
+        >
+          Write a backup file
+        </button>
+        <Restore />
+      </section>
+      <section class="card" aria-labelledby="table">
+        <h2 id="table">Table</h2>
+        <p class="small">Every measurement and entry on a line, for a spreadsheet. The holds are only in the backup.</p>
+        <button type="button" onClick={() => saveFile(`sweepbook-results-${day()}.csv`, 'text/csv', writeTable(libraryIn(session)))}>
+          Write a table
+        </button>
+        <TableIn />
+      </section>
+      <Copies />
+    </>
+  );
+}

@@ -1,0 +1,69 @@
+// A backup comes back in: first what it would bring, then, on a word, the joining or the replacing.
+import { useState } from 'preact/hooks';
+import { readBackup, type ReadBackup } from '../../logbook/backup/backup.ts';
+import { planRestore } from '../../logbook/backup/restore.ts';
+import { readText } from '../../platform/files.ts';
+import { libraryIn } from '../logbook/libraryIn.ts';
+import { ChooseFile } from '../parts/chooseFile.tsx';
+import type { Bringing } from '../session/session.ts';
+import { useSession } from '../useSession.ts';
+import { onDay } from '../words/quantities.ts';
+
+const MOST_SHOWN = 50;
+
+export function Restore() {
+  const session = useSession();
+  const [backup, setBackup] = useState<ReadBackup | null>(null);
+  const [said, setSaid] = useState('');
+  const look = async (file: File): Promise<void> => {
+    const text = await readText(file);
+    const read = text.ok ? readBackup(text.value) : text;
+    setBackup(read.ok ? read.value : null);
+    setSaid(read.ok ? '' : read.sentence);
+  };
+  const bring = async (how: Bringing): Promise<void> => {
+    if (!backup) return;
+    const brought = await session.bring(backup.library, how);
+    setSaid(brought.ok ? 'Done. A copy of how it was before is kept below.' : brought.sentence);
+    setBackup(null);
+  };
+  const plan = backup && planRestore(libraryIn(session), backup.library, backup.setAside);
+  return (
+    <>
+      <ChooseFile label="Bring a backup back in" accept="application/json,.json" onFile={(file) => void look(file)} />
+      {said && <p role="alert">{said}</p>}
+      {backup && plan && (
+        <div class="stack">
+          <p>
+            Written on {onDay(backup.made)}. {plan.sentence} Nothing is changed yet.
+          </p>
+          <details>
+            <summary>Each of them</summary>
+            <ul>
+              {plan.items
+                .filter(({ is }) => is !== 'same')
+                .slice(0, MOST_SHOWN)
+                .map(({ list, id, title, is }) => (
+                  <li key={`${list} ${id}`}>
+                    {title}: {is}
+                  </li>
+                ))}
+              {plan.invalid.slice(0, MOST_SHOWN).map(({ sentence }, index) => (
+                <li key={index}>{sentence}</li>
+              ))}
+            </ul>
+          </details>
+          <button type="button" class="chief" onClick={() => void bring('merge')}>
+            Join it with what is here
+          </button>
+          <button type="button" onClick={() => void bring('replace')}>
+            Put it in place of everything here
+          </button>
+          <button type="button" class="link" onClick={() => setBackup(null)}>
+            Leave everything as it is
+          </button>
+        </div>
+      )}
+    </>
+  );
+}

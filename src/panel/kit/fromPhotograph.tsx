@@ -1,0 +1,104 @@
+// Fills the kit in from a photograph: dropped or chosen, read on this computer, and offered field by field. Nothing is taken
+// unasked, and nothing is sent anywhere.
+import { useState } from 'preact/hooks';
+import { newBody, newLens, type Body, type Lens } from '../../kit/kit.ts';
+import { offersOf, takenWith, type Offer } from '../../kit/photograph/offers.ts';
+import { FIRST_BYTES, readPhotograph, type Photograph } from '../../kit/photograph/photograph.ts';
+import { readStart } from '../../platform/files.ts';
+import { ChooseFile } from '../parts/chooseFile.tsx';
+import { Tick } from '../parts/tick.tsx';
+import { useSurroundings } from '../useSession.ts';
+import { inMetres, inMillimetres, onDay } from '../words/quantities.ts';
+
+export function FromPhotograph() {
+  const { session, way } = useSurroundings();
+  const [read, setRead] = useState<Photograph | string | null>(null);
+  const [wanted, setWanted] = useState<ReadonlySet<Offer>>(new Set());
+  const [offers, setOffers] = useState<readonly Offer[]>([]);
+
+  const look = async (file: File): Promise<void> => {
+    const bytes = await readStart(file, FIRST_BYTES);
+    const photograph = bytes.ok ? readPhotograph(bytes.value, -new Date().getTimezoneOffset()) : bytes;
+    if (!photograph.ok) return setRead(photograph.sentence);
+    const found = offersOf(photograph.value).filter(({ to }) => to !== 'situation');
+    setRead(photograph.value);
+    setOffers(found);
+    setWanted(new Set());
+  };
+
+  const take = (photograph: Photograph): void => {
+    const { body, lens } = takenWith(photograph, session.kit.peek());
+    const fields = (to: 'body' | 'lens') => Object.fromEntries([...wanted].filter((offer) => offer.to === to).map(({ field, value }) => [field, value]));
+    const [bodyFields, lensFields] = [fields('body'), fields('lens')];
+    const now = session.clock();
+    const saved = [
+      Object.keys(bodyFields).length === 0
+        ? null
+        : session.putKit('bodies', { ...(body ?? newBody('', photograph.bodyModel ?? 'Body', now)), ...bodyFields } as Body, body?.changed ?? null),
+      Object.keys(lensFields).length === 0
+        ? null
+        : session.putKit('lenses', { ...(lens ?? newLens('', photograph.lensModel ?? 'Lens', now)), ...lensFields } as Lens, lens?.changed ?? null),
+    ];
+    const refused = saved.flatMap((one) => (one && !one.ok ? one.faults : []))[0];
+    setRead(refused ? refused.sentence : 'Taken into the kit.');
+  };
+
+  const known = read !== null && typeof read !== 'string' ? takenWith(read, session.kit.value) : null;
+  return (
+    <section class="card" aria-labelledby="photograph">
+      <h2 id="photograph">Fill in from a photograph</h2>
+      <ChooseFile label="Choose a photograph" accept="image/*,.tif,.tiff,.dng" onFile={(file) => void look(file)} />
+      <p class="muted small">It is read on this computer and sent nowhere.</p>
+      {typeof read === 'string' && <p role="alert">{read}</p>}
+      {read !== null && typeof read !== 'string' && (
+        <>
+          <p class="small">
+            {read.taken !== null && `Taken on ${onDay(read.taken)}. `}
+            {read.focalLength !== null && `At ${inMillimetres(read.focalLength)}. `}
+            {read.aperture !== null && `At f/${read.aperture}. `}
+            {read.distance !== null && `Focused at ${inMetres(read.distance)}. `}
+            Body: {known?.body ? known.body.name : 'new'}; lens: {known?.lens ? known.lens.name : 'new'}.
+          </p>
+          {offers.map((offer) => (
+            <Tick
+              key={`${offer.to} ${offer.field}`}
+              label={`${offer.to}, ${LABEL[offer.field]}: ${valueOf(offer)}`}
+              on={wanted.has(offer)}
+              onChange={(on) => setWanted(new Set(on ? [...wanted, offer] : [...wanted].filter((one) => one !== offer)))}
+            />
+          ))}
+          {offers.length > 0 && (
+            <button type="button" disabled={wanted.size === 0} onClick={() => take(read)}>
+              Take what is ticked
+            </button>
+          )}
+          {read.focalLength !== null && known?.body && known.lens && (
+            <button
+              type="button"
+              onClick={() => {
+                if (!known.body || !known.lens || read.focalLength === null) return;
+                const distance = read.distance ?? read.focalLength * 50;
+                const kept = session.saveSituation({ body: known.body.id, lens: known.lens.id, focalLength: read.focalLength, distance });
+                if (kept.ok) way.go({ at: 'situation', id: kept.id });
+                else setRead(kept.faults[0]?.sentence ?? null);
+              }}
+            >
+              Open its situation in the logbook
+            </button>
+          )}
+        </>
+      )}
+    </section>
+  );
+}
+
+const LABEL: Record<Offer['field'], string> = {
+  model: 'model',
+  serial: 'serial number',
+  focal: 'focal lengths',
+  widest: 'widest apertures',
+  focalLength: 'focal length',
+  distance: 'distance',
+};
+
+const valueOf = ({ value }: Offer): string => (typeof value === 'object' ? `${value.from} to ${value.to}` : String(value));

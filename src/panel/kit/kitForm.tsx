@@ -1,0 +1,71 @@
+// The frame of every form about the kit: saving, refusal in words beside each field, retiring, and going back.
+import type { ComponentChildren } from 'preact';
+import { useState } from 'preact/hooks';
+import type { KitItem, KitList } from '../../kit/change.ts';
+import type { Moment } from '../../units.ts';
+import { Heading } from '../parts/heading.tsx';
+import type { Fault } from '../session/session.ts';
+import { useFirstFault } from '../start/useFirstFault.ts';
+import { useSurroundings } from '../useSession.ts';
+import { Happened } from './happened.tsx';
+
+/** What is wrong with the field of this name, if anything. */
+type FaultOf = (field: string) => string | undefined;
+
+interface Props<List extends KitList> {
+  readonly list: List;
+  readonly title: string;
+  /** The item as it was when the form was opened; its id is empty when it is new. */
+  readonly opened: KitItem[List];
+  readonly typed: () => KitItem[List];
+  readonly children: (faultOf: FaultOf) => ComponentChildren;
+}
+
+const NONE: readonly Fault[] = [];
+
+export function KitForm<List extends KitList>({ list, title, opened, typed, children }: Props<List>) {
+  const { session, way } = useSurroundings();
+  const [faults, setFaults] = useState(NONE);
+  const form = useFirstFault(faults);
+  const isNew = opened.id === '';
+  const seen: Moment | null = isNew ? null : opened.changed;
+  const whole = faults.filter(({ field }) => field === null);
+  return (
+    <>
+      <Heading onBack={() => way.back()}>{title}</Heading>
+      <form
+        ref={form}
+        class="stack"
+        noValidate
+        onSubmit={(event) => {
+          event.preventDefault();
+          const saved = session.putKit(list, typed(), seen);
+          if (saved.ok) way.back();
+          else setFaults(saved.faults);
+        }}
+      >
+        {children((field) => faults.find((fault) => fault.field === field || fault.field?.startsWith(`${field}.`))?.sentence)}
+        {whole.map(({ sentence }) => (
+          <p key={sentence} class="fault" role="alert">
+            {sentence}
+          </p>
+        ))}
+        <button type="submit" class="chief">
+          Save
+        </button>
+      </form>
+      {!isNew && <Happened of={opened.id} />}
+      {!isNew && (
+        <button
+          type="button"
+          onClick={() => {
+            session.retireKit(list, opened.id, opened.retired === null);
+            way.back();
+          }}
+        >
+          {opened.retired === null ? 'Retire it; everything measured with it stays' : 'Bring it back into use'}
+        </button>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,70 @@
+// The kit: bodies, lenses and converters, with what a body cannot keep apart or will soon not keep at all.
+import { useMemo } from 'preact/hooks';
+import { warningsOf } from '../../kit/warnings.ts';
+import { Heading } from '../parts/heading.tsx';
+import type { KitPlace } from '../route.ts';
+import { useSurroundings } from '../useSession.ts';
+import { FromPhotograph } from './fromPhotograph.tsx';
+
+interface Named {
+  readonly id: string;
+  readonly name: string;
+  readonly serial?: string | null;
+  readonly retired: number | null;
+}
+
+export function KitScreen() {
+  const { session, way } = useSurroundings();
+  const kit = session.kit.value;
+  const entries = session.entries.value;
+  const warnings = useMemo(() => warningsOf(kit, new Set(entries.map(({ subject }) => subject.situation))), [kit, entries]);
+  return (
+    <>
+      <Heading onBack={() => way.back()}>Kit</Heading>
+      {warnings.map(({ sentence }) => (
+        <p key={sentence} class="notice small">
+          {sentence}
+        </p>
+      ))}
+      <List title="Bodies" at="body" add="Add a body" items={kit.bodies} />
+      <List title="Lenses" at="lens" add="Add a lens" items={kit.lenses} />
+      <List title="Converters" at="converter" add="Add a converter" items={kit.converters} />
+      <FromPhotograph />
+    </>
+  );
+}
+
+interface ListProps {
+  readonly title: string;
+  readonly at: KitPlace;
+  readonly add: string;
+  readonly items: readonly Named[];
+}
+
+function List({ title, at, add, items }: ListProps) {
+  const { way } = useSurroundings();
+  const row = ({ id, name, serial }: Named) => (
+    <li key={id}>
+      <button type="button" class="wide" onClick={() => way.go({ at, id })}>
+        <b>{name}</b>
+        {serial && <small class="muted"> {serial}</small>}
+      </button>
+    </li>
+  );
+  const retired = items.filter((item) => item.retired !== null);
+  return (
+    <section class="stack" aria-label={title}>
+      <h2>{title}</h2>
+      <ul class="plain kit">{items.filter((item) => item.retired === null).map(row)}</ul>
+      {retired.length > 0 && (
+        <details>
+          <summary>Retired ({retired.length})</summary>
+          <ul class="plain kit">{retired.map(row)}</ul>
+        </details>
+      )}
+      <button type="button" onClick={() => way.go({ at, id: '' })}>
+        {add}
+      </button>
+    </section>
+  );
+}

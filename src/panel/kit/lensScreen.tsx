@@ -1,0 +1,55 @@
+// A lens. Two copies of one lens are two of these, told apart by their serials.
+import { useState } from 'preact/hooks';
+import { newLens, type Lens } from '../../kit/kit.ts';
+import { Field } from '../parts/field.tsx';
+import { useSession } from '../useSession.ts';
+import { KitForm } from './kitForm.tsx';
+import { asNumber, asText, asWords } from './typedFields.ts';
+
+export function LensScreen({ id }: { readonly id: string }) {
+  const session = useSession();
+  const [opened] = useState(() => session.kit.peek().lenses.find((one) => one.id === id) ?? newLens('', '', session.clock()));
+  const [typed, setTyped] = useState({
+    name: opened.name,
+    model: asText(opened.model),
+    serial: asText(opened.serial),
+    from: asText(opened.focal?.from),
+    to: asText(opened.focal?.to),
+    widestFrom: asText(opened.widest?.from),
+    widestTo: asText(opened.widest?.to),
+    closest: asText(opened.closest === null ? null : opened.closest / 1000),
+  });
+  const change = (field: keyof typeof typed) => (text: string) => setTyped({ ...typed, [field]: text });
+  const closest = asNumber(typed.closest);
+  const lens = (): Lens =>
+    ({
+      ...opened,
+      name: typed.name,
+      model: asWords(typed.model),
+      serial: asWords(typed.serial),
+      focal: both(typed.from, typed.to),
+      widest: both(typed.widestFrom, typed.widestTo),
+      closest: closest === null ? null : closest * 1000,
+    }) as Lens;
+  return (
+    <KitForm list="lenses" title={opened.name || 'New lens'} opened={opened} typed={lens}>
+      {(faultOf) => (
+        <>
+          <Field label="Name" text={typed.name} fault={faultOf('name')} hint="Your own name for it." onTyped={change('name')} />
+          <Field label="Serial number" text={typed.serial} fault={faultOf('serial')} onTyped={change('serial')} />
+          <Field label="Model, as in its photographs" text={typed.model} fault={faultOf('model')} onTyped={change('model')} />
+          <Field label="Focal length, mm" text={typed.from} fault={faultOf('focal')} hint="Of a zoom, the shortest." numeric onTyped={change('from')} />
+          <Field label="Longest focal length, mm" text={typed.to} hint="Empty when it does not zoom." numeric onTyped={change('to')} />
+          <Field label="Widest aperture, f/" text={typed.widestFrom} fault={faultOf('widest')} numeric onTyped={change('widestFrom')} />
+          <Field label="Widest aperture at the long end, f/" text={typed.widestTo} hint="Empty when it is the same." numeric onTyped={change('widestTo')} />
+          <Field label="Closest focus, m" text={typed.closest} fault={faultOf('closest')} numeric onTyped={change('closest')} />
+        </>
+      )}
+    </KitForm>
+  );
+}
+
+function both(from: string, to: string): { from: number | null; to: number | null } | null {
+  const [first, last] = [asNumber(from), asNumber(to)];
+  return first === null && last === null ? null : { from: first, to: last ?? first };
+}

@@ -1,0 +1,46 @@
+// "It is in the camera": from then on the value is not only measured. What was entered before is kept.
+import { useState } from 'preact/hooks';
+import type { Subject } from '../../sweep/plan.ts';
+import { isOnScale, writeSteps, type Scale } from '../../sweep/scale.ts';
+import type { Steps } from '../../units.ts';
+import { Field } from '../parts/field.tsx';
+import { useSession } from '../useSession.ts';
+import { typedNumber } from '../words/typedNumber.ts';
+import { circumstancesTold, ConditionFields, noCircumstances } from './conditionFields.tsx';
+
+interface Props {
+  readonly subject: Subject;
+  readonly scale: Scale;
+  readonly suggested: Steps | null;
+  /** The record it rests on. */
+  readonly record: string | null;
+}
+
+export function EnterForm({ subject, scale, suggested, record }: Props) {
+  const session = useSession();
+  const [typed, setTyped] = useState(suggested === null ? '' : writeSteps(suggested));
+  const [told, setTold] = useState(() => noCircumstances(session.clock()));
+  const [fault, setFault] = useState('');
+  const [done, setDone] = useState('');
+  const enter = (event: Event): void => {
+    event.preventDefault();
+    setDone('');
+    const value = typedNumber(typed);
+    if (!isOnScale(scale, value)) return setFault(`Enter a value of the scale, ${writeSteps(scale.min)} to ${writeSteps(scale.max)}.`);
+    const circumstances = circumstancesTold(told, session.clock());
+    if (!circumstances.ok) return setFault(circumstances.sentence);
+    const { at, conditions } = circumstances;
+    const entered = session.enter({ at, subject, value, record, conditions });
+    setFault(entered.ok ? '' : entered.sentence);
+    if (entered.ok) setDone(`Noted: ${writeSteps(value)} is in the camera.`);
+  };
+  return (
+    <form class="card" aria-labelledby="entered" noValidate onSubmit={enter}>
+      <h2 id="entered">Entered in the camera</h2>
+      <Field label="Value in the camera" text={typed} fault={fault} onTyped={setTyped} />
+      <ConditionFields typed={told} onTyped={setTold} />
+      <button type="submit">It is entered</button>
+      <output class="small">{done}</output>
+    </form>
+  );
+}

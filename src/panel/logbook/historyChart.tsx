@@ -1,0 +1,39 @@
+// The history as a plain chart: dots with their 95 % intervals for what was measured, squares and a line for what stood in
+// the camera. The list below it says the same in words.
+import type { History } from '../../logbook/history.ts';
+import { useWidth } from '../strip/useWidth.ts';
+import { plotOf } from './historyPlot.ts';
+
+export function HistoryChart({ history }: { readonly history: History }) {
+  const [place, width] = useWidth<HTMLDivElement>();
+  const plot = plotOf(history, width);
+  return (
+    <div ref={place} class="chart">
+      {plot && (
+        <>
+          <svg width={width} height={plot.height} aria-hidden="true">
+            {plot.levels.map(({ y, text }) => (
+              <g key={text}>
+                <path class="level" d={`M32 ${y}H${width}`} />
+                <text x="28" y={y + 4}>
+                  {text}
+                </text>
+              </g>
+            ))}
+            <path class="in-force" d={plot.inForce} />
+            {plot.entered.map(({ id, x, y }) => (
+              <rect key={id} x={x - 4} y={y - 4} width="8" height="8" />
+            ))}
+            {plot.measured.map(({ id, x, y, from, to }) => (
+              <g key={id}>
+                <path class="interval" d={`M${x} ${from}V${to}M${x - 4} ${from}h8M${x - 4} ${to}h8`} />
+                <circle cx={x} cy={y} r="4" />
+              </g>
+            ))}
+          </svg>
+          <p class="muted small">Dots: measured, with their 95 % intervals. Squares and line: entered in the camera.</p>
+        </>
+      )}
+    </div>
+  );
+}

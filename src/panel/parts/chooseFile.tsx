@@ -1,0 +1,43 @@
+// A file, chosen or dropped here.
+import { useId, useState } from 'preact/hooks';
+
+interface Props {
+  readonly label: string;
+  readonly accept: string;
+  readonly onFile: (file: File) => void;
+}
+
+export function ChooseFile({ label, accept, onFile }: Props) {
+  const id = useId();
+  const [over, setOver] = useState(false);
+  const take = (files: FileList | null | undefined): void => {
+    const file = files?.[0];
+    if (file) onFile(file);
+  };
+  return (
+    <div
+      class={`field file${over ? ' over' : ''}`}
+      onDragOver={(event) => {
+        event.preventDefault();
+        setOver(true);
+      }}
+      onDragLeave={() => setOver(false)}
+      onDrop={(event) => {
+        event.preventDefault();
+        setOver(false);
+        take(event.dataTransfer?.files);
+      }}
+    >
+      <label for={id}>{label}</label>
+      <input
+        id={id}
+        type="file"
+        accept={accept}
+        onChange={(event) => {
+          take(event.currentTarget.files);
+          event.currentTarget.value = '';
+        }}
+      />
+    </div>
+  );
+}

@@ -1,0 +1,42 @@
+// Taking in a whole logbook: a backup, a table, or a copy of how it was. A copy of what is here is kept first; without one
+// nothing is touched. All of it goes to disk in one write, so that a crash leaves the old or the new and never a part.
+import { restored } from '../../logbook/backup/restore.ts';
+import type { Library as Logbook } from '../../logbook/library.ts';
+import { migrate } from '../../logbook/migrations.ts';
+import { KEY } from '../../logbook/keys.ts';
+import { contentsOf } from '../../logbook/stored.ts';
+import { changesBetween, libraryOf } from '../../logbook/storedLibrary.ts';
+import { DONE, failed, type Result } from '../../result.ts';
+import type { Moment } from '../../units.ts';
+import type { Keeper } from './keeper.ts';
+import type { Library } from './library.ts';
+import type { Ports } from './ports.ts';
+import type { Bringing } from './session.ts';
+
+type World = Pick<Ports, 'store' | 'snapshots' | 'now'> & { readonly keeper: Keeper; readonly library: Library };
+
+export async function bring({ store, snapshots, now, keeper, library }: World, brought: Logbook, how: Bringing): Promise<Result> {
+  const stored = await store.read();
+  if (!stored.ok) return stored;
+  const copied = await (await snapshots()).keep({ at: now(), why: 'before an import', stored: stored.value });
+  if (!copied.ok) return failed('No copy of what is here can be kept, so nothing was brought in. Free some space on the disk and try again.');
+  const { contents } = contentsOf(stored.value);
+  const mine = libraryOf(contents);
+  const after = restored(mine, brought, how);
+  const changes = { ...changesBetween(mine, after), ...(how === 'replace' ? { [KEY.replaced]: now() } : {}) };
+  await keeper.keep(changes);
+  library.take({ ...contents, ...after });
+  return Object.keys(changes).some((key) => keeper.waitsFor(key))
+    ? failed('It is shown here but not on the disk yet: leave this panel open, it is tried again until that works.')
+    : DONE;
+}
+
+/** Puts the logbook back as it was in a copy. */
+export async function bringBack(world: World, at: Moment): Promise<Result> {
+  const copy = await (await world.snapshots()).read(at);
+  if (!copy.ok) return copy;
+  const migrated = migrate(copy.value.stored);
+  if (migrated.is === 'too new') return failed('That copy was made by a newer Sweepbook. Update this one, then try again.');
+  const { contents } = contentsOf(migrated.is === 'changed' ? migrated.stored : copy.value.stored);
+  return bring(world, libraryOf(contents), 'replace');
+}

@@ -1,0 +1,16 @@
+// Everything of the session that knows the stored kit and logbook field by field, in one part: it is read while the panel
+// draws itself, and nothing stored is touched before it is there.
+import type { Moment } from '../../units.ts';
+import { createKitForms, type KitForms } from './kitForms.ts';
+import type { Library } from './library.ts';
+import { createWritings, type Writings } from './writings.ts';
+
+export { contentsOf } from '../../logbook/stored.ts';
+export { load } from './load.ts';
+
+export type Desk = KitForms & Writings;
+
+export const createDesk = (library: Library, newId: () => string, now: () => Moment): Desk => ({
+  ...createKitForms(library, newId, now),
+  ...createWritings(library, newId),
+});

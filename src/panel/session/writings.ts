@@ -1,0 +1,36 @@
+// What the person writes into the logbook besides sweeps: values entered in the camera, values put in by hand, and
+// what happened to the kit.
+import * as v from 'valibot';
+import { Entry } from '../../logbook/entry.ts';
+import { KitNote } from '../../logbook/kitNote.ts';
+import { recordByHand, type HandDraft } from '../../logbook/recordByHand.ts';
+import { DONE, failed, type Result } from '../../result.ts';
+import { faultsIn } from './faults.ts';
+import type { Library } from './library.ts';
+
+export interface Writings {
+  enter(entry: Omit<Entry, 'id'>): Result;
+  writeByHand(draft: HandDraft): Result;
+  noteOn(note: Omit<KitNote, 'id'>): Result;
+}
+
+export function createWritings(library: Library, newId: () => string): Writings {
+  function added<Item>(schema: v.GenericSchema<unknown, Item>, draft: object, add: (item: Item) => void): Result {
+    const checked = v.safeParse(schema, { ...draft, id: newId() });
+    if (!checked.success) return failed(faultsIn(checked.issues)[0]?.sentence ?? 'This does not fit. Check what you entered.');
+    add(checked.output);
+    return DONE;
+  }
+
+  return {
+    enter: (entry) => added(Entry, entry, library.addEntry),
+    noteOn: (note) => added(KitNote, note, library.addNote),
+    writeByHand(draft) {
+        const written = recordByHand(draft, { record: newId(), entry: newId() });
+      if (!written.ok) return written;
+      library.addByHand(written.value.record);
+      if (written.value.entry) library.addEntry(written.value.entry);
+      return DONE;
+    },
+  };
+}

@@ -1,0 +1,170 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { readNumber, readText, writeText } from '../../src/logbook/csv/cell.ts';
+import { readCsv, writeCsv } from '../../src/logbook/csv/csv.ts';
+import { planTable } from '../../src/logbook/csv/planTable.ts';
+import { guessMapping, missingFrom, readRows, readTable } from '../../src/logbook/csv/readTable.ts';
+import { rowsOf } from '../../src/logbook/csv/row.ts';
+import { writeRows, writeTable } from '../../src/logbook/csv/writeTable.ts';
+import { EMPTY_LIBRARY } from '../../src/logbook/library.ts';
+import { anyLibrary } from './anyLibrary.ts';
+import { libraryWith, sweepRecord, T0 } from './libraryWith.ts';
+
+const read = (text: string) => {
+  const table = readTable(text);
+  if (!table.ok) throw new Error(table.sentence);
+  return readRows(table.value, guessMapping(table.value.headings));
+};
+
+describe('a table of results', { timeout: 60_000 }, () => {
+  it('loses nothing on the way out and in', () => {
+    fc.assert(
+      fc.property(anyLibrary(), (library) => {
+        const rows = rowsOf(library);
+        fc.pre(rows.length > 0);
+        const back = read(writeTable(library));
+        expect(back.faults).toEqual([]);
+        expect(back.rows.map(({ row }) => row)).toEqual(rows);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  it('brought back into the logbook it came from adds nothing', () => {
+    fc.assert(
+      fc.property(anyLibrary(), (library) => {
+        fc.pre(rowsOf(library).length > 0);
+        const plan = planTable(library, read(writeTable(library)), T0);
+        expect([plan.added, plan.faults, plan.library.kit]).toEqual([0, [], library.kit]);
+      }),
+      { numRuns: 100 },
+    );
+  });
+
+  it('carries no formula: every field that is no plain number begins harmlessly', () => {
+    fc.assert(
+      fc.property(anyLibrary(), (library) => {
+        const lines = readCsv(writeTable(library));
+        const cells = lines.ok ? lines.value.flatMap((line) => line.cells) : ['=unread'];
+        expect(
+          cells.filter((cell) => /^\s*[=+\-@\t\r]/.test(cell) && !/^-?\d+(\.\d+)?(e[+-]\d+)?$/.test(cell)),
+        ).toEqual([]);
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  it('brought in twice adds nothing the second time, and sets each piece of kit up once', () => {
+    const rows = read(
+      'Lens;Body;Focal length;Distance (m);Value;Date\n' +
+        'Orrin 85 f/1.8;Velde M1;85;4,25;+6;2026-03-04\n' +
+        'orrin 85 f/1.8;Velde M2;85;4,25;−2;2026-03-04\n' +
+        'Orrin 35 f/2;Velde M1;35;1,75;0;2026-03-05\n',
+    );
+    const once = planTable(EMPTY_LIBRARY, rows, T0);
+    expect([once.added, once.faults, once.newKit]).toEqual([
+      3,
+      [],
+      ['Velde M1', 'Velde M2', 'Orrin 85 f/1.8', 'Orrin 35 f/2'],
+    ]);
+    expect(once.library.byHand.map(({ finding }) => finding.chosen)).toEqual([6, -2, 0]);
+    expect(once.library.kit.situations[0]).toMatchObject({ focalLength: 85, distance: 4250 });
+    const twice = planTable(once.library, rows, T0);
+    expect([twice.added, twice.same, twice.library]).toEqual([0, 3, once.library]);
+  });
+
+  it('finds kit by serial before name, and the situation it already has', () => {
+    const library = libraryWith({
+      bodies: [{ id: 'b', name: 'The old one', serial: '4711' }],
+      records: [sweepRecord('r', T0, 2, 9)],
+    });
+    const rows = read(
+      'body,body serial,lens,mm,distance,low,high,kind\nVelde M1,4711,Orrin 85 f/1.8,85,4.25,1,8,by hand\n',
+    );
+    const plan = planTable(library, rows, T0);
+    expect([plan.newKit, plan.library.kit]).toEqual([[], library.kit]);
+    expect(plan.library.byHand[0]).toMatchObject({
+      subject: { situation: 's', body: 'The old one' },
+      source: 'by hand',
+      finding: { low: 1, high: 8, chosen: 4 },
+    });
+  });
+
+  it('reports every fault with its line, and takes the lines that are well', () => {
+    const { rows, faults } = read(
+      'body,lens,mm,distance (mm),value,date\n' +
+        'Velde M1,Orrin 85,85,4250,6,2026-03-04\n' +
+        'Velde M1,"Orrin\n35",35,1750,six,2026-03-04\n' +
+        'Velde M1,Orrin 35,35,1750,6,03/04/2026\n' +
+        'Velde M1,,35,1750,6,2026-03-04\n' +
+        'Velde M1,Orrin 35,35,"1,750",6,2026-03-04\n',
+    );
+    expect(rows).toHaveLength(1);
+    expect(faults.map(({ sentence }) => sentence)).toEqual([
+      'Line 3, value: “six” is not a number.',
+      'Line 5, date: “03/04/2026” is not a date this can read: write it as year-month-day, such as 2026-03-04.',
+      'Line 6, lens: it is empty.',
+      'Line 7, distance (mm): “1,750” can be read in two ways: write 1750 or 1.750.',
+    ]);
+  });
+
+  it('says which needed columns no heading stands for', () => {
+    expect(missingFrom(guessMapping(['lens', 'correction', 'whatever'])).map(({ heading }) => heading)).toEqual([
+      'body',
+      'focal length (mm)',
+      'distance (mm)',
+    ]);
+  });
+
+  it('refuses an empty table and a quote that never closes', () => {
+    expect(readTable('')).toMatchObject({ ok: false });
+    expect(readTable('a,b\r\n1,"2\r\n')).toEqual({
+      ok: false,
+      sentence: 'Line 2: a quotation mark is not closed. Close it, then choose the file again.',
+    });
+  });
+});
+
+describe('fields', () => {
+  it('of any text come back as they were', () => {
+    const comesBack = (text: string) => expect(readText(writeText(text))).toBe(text);
+    fc.assert(
+      fc.property(fc.string({ unit: 'binary' }), (text) => void comesBack(text)),
+      { numRuns: 500 },
+    );
+    const starts = fc.constantFrom('=', '+', '-', '@', "'", "'=", "''+", '\t', '\r', ' =', '\uFF1D');
+    fc.assert(fc.property(starts, fc.string(), (start, rest) => void comesBack(start + rest)));
+  });
+
+  it('of any kind, on any number of lines, come back as they were', () => {
+    const cell = fc.oneof(fc.string(), fc.constantFrom('"', ',', '\r\n', '\n', ' ', '', '""', ';', '\t'));
+    fc.assert(
+      fc.property(fc.array(fc.array(cell, { minLength: 2, maxLength: 5 }), { minLength: 1, maxLength: 5 }), (lines) => {
+        const back = readCsv(writeCsv(lines), ',');
+        expect(back.ok && back.value.map((line) => line.cells)).toEqual(lines);
+      }),
+      { numRuns: 1000 },
+    );
+  });
+
+  it('of numbers are read with a point or a comma and either minus, and refused where they could be two', () => {
+    for (const [cell, value] of [
+      ['4.25', 4.25],
+      ['4,25', 4.25],
+      ['−3', -3],
+      ['+6', 6],
+      ["'-3", -3],
+      ['0,125', 0.125],
+      ['1e3', 1000],
+    ] as const) {
+      expect(readNumber(cell)).toEqual({ ok: true, value });
+    }
+    for (const cell of ['1,234', '1,234,567', '', '-', '1.2.3', '0x10', 'Infinity', 'NaN', '1e999']) {
+      expect(readNumber(cell)).toMatchObject({ ok: false });
+    }
+  });
+
+  it('of rows are written with their headings first and lines ending in CRLF', () => {
+    expect(writeRows([])).toMatch(/^kind,date,body,.*,id\r\n$/);
+  });
+});

@@ -1,0 +1,168 @@
+// Files that are damaged or written to harm. Whatever is read: no crash, nothing of ours changed, and no property that
+// reaches every object.
+import fc from 'fast-check';
+import * as v from 'valibot';
+import { describe, expect, it } from 'vitest';
+import { readBackup, writeBackup } from '../../src/logbook/backup/backup.ts';
+import { canonical } from '../../src/logbook/backup/canonical.ts';
+import { merge } from '../../src/logbook/backup/merge.ts';
+import { planRestore } from '../../src/logbook/backup/restore.ts';
+import { planTable } from '../../src/logbook/csv/planTable.ts';
+import { guessMapping, readRows, readTable } from '../../src/logbook/csv/readTable.ts';
+import { writeTable } from '../../src/logbook/csv/writeTable.ts';
+import { Library } from '../../src/logbook/library.ts';
+import type { Got } from '../../src/result.ts';
+import { libraryWith, sweepRecord, T0 } from './libraryWith.ts';
+
+const library = libraryWith({
+  records: [sweepRecord('r', T0, 2, 9)],
+  byHand: [{ id: 'h' }],
+  entries: [{ id: 'e', record: 'r', value: 5 }],
+  notes: [{ id: 'n', note: '=HYPERLINK("x")' }],
+});
+const before = canonical(library);
+const backup = writeBackup(library, T0);
+const table = writeTable(library);
+
+const POISON = '"__proto__":{"polluted":true},"constructor":{"prototype":{"polluted":true}},';
+const unpolluted = () => {
+  expect(({} as Record<string, unknown>)['polluted']).toBeUndefined();
+  expect(Object.keys(Object.prototype)).toEqual([]);
+};
+
+/** Nothing when it was read, else one sentence for the person. */
+const sentenceOf = (read: Got<unknown>): string => (read.ok ? '' : read.sentence);
+const SENTENCE = /^$|^[A-Z].*\.$/;
+
+/** A text with pieces taken out, put in, doubled and swapped. */
+const mutated = (text: string, pieces: readonly string[]): fc.Arbitrary<string> =>
+  fc
+    .array(
+      fc.record({
+        at: fc.nat(text.length),
+        length: fc.oneof(fc.nat(3), fc.nat(200)),
+        piece: fc.oneof(fc.constantFrom(...pieces), fc.string({ unit: 'binary', maxLength: 4 })),
+        how: fc.constantFrom('cut', 'put', 'double'),
+      }),
+      { minLength: 1, maxLength: 4 },
+    )
+    .map((cuts) =>
+      cuts.reduce((was, { at, length, piece, how }) => {
+        const [head, tail] = [was.slice(0, at), was.slice(at)];
+        if (how === 'cut') return head + tail.slice(length);
+        return how === 'put' ? head + piece + tail : head + tail.slice(0, length) + tail;
+      }, text),
+    );
+
+describe('ten thousand damaged files', { timeout: 60_000 }, () => {
+  it('are backups that are read in part or refused with a sentence, and merge into a valid logbook', () => {
+    const pieces = [
+      '{',
+      '}',
+      '[',
+      ']',
+      '"',
+      ',',
+      '\\u0000',
+      '-1e999',
+      'null',
+      `{${POISON}"id":"b"}`,
+      POISON,
+      '9'.repeat(400),
+    ];
+    const hostile = mutated(backup, pieces);
+    let readable = 0;
+    const whole: Library[] = [];
+    fc.assert(
+      fc.property(hostile, (text) => {
+        const read = readBackup(text);
+        unpolluted();
+        expect(sentenceOf(read)).toMatch(SENTENCE);
+        if (!read.ok) return;
+        readable++;
+        planRestore(library, read.value.library, read.value.setAside);
+        whole.push(merge(library, read.value.library));
+      }),
+      { numRuns: 4000 },
+    );
+    expect(readable).toBeGreaterThan(50);
+    for (const library of whole) expect(v.is(Library, library)).toBe(true);
+    expect(canonical(library)).toBe(before);
+  });
+
+  it('are backups whose values were exchanged, and every item is either valid or set aside', () => {
+    const paths = pathsOf(JSON.parse(backup));
+    const value = fc.oneof(
+      fc.jsonValue({ maxDepth: 2 }),
+      fc.constantFrom<unknown>(null, -1, 1e308, '', '__proto__', [], {}, '\u0000', 'x'.repeat(5000)),
+    );
+    fc.assert(
+      fc.property(fc.constantFrom(...paths), value, (path, instead) => {
+        const changed = exchanged(JSON.parse(backup), path, instead);
+        const read = readBackup(JSON.stringify(changed).replace('{"id":', `{${POISON}"id":`));
+        unpolluted();
+        expect(v.is(Library, read.ok ? merge(library, read.value.library) : library)).toBe(true);
+      }),
+      { numRuns: 3000 },
+    );
+  });
+
+  it('are tables that are read in part or refused, with the line of every fault, and give a valid logbook', () => {
+    const pieces = [
+      '"',
+      '""',
+      ',',
+      ';',
+      '\r\n',
+      '\n',
+      '\t',
+      '=1+1',
+      '@x',
+      '1,234',
+      '03/04/2026',
+      '__proto__',
+      '\uFEFF',
+      'e',
+      '-',
+    ];
+    const hostile = mutated(table, pieces);
+    let planned = 0;
+    fc.assert(
+      fc.property(hostile, (text) => {
+        const read = readTable(text);
+        expect(sentenceOf(read)).toMatch(SENTENCE);
+        const rows = read.ok ? readRows(read.value, guessMapping(read.value.headings)) : { rows: [], faults: [] };
+        const plan = planTable(library, rows, T0);
+        planned += rows.rows.length;
+        unpolluted();
+        for (const { sentence } of plan.faults) expect(sentence).toMatch(/^Line \d+, .+/s);
+        expect(v.is(Library, plan.library)).toBe(true);
+      }),
+      { numRuns: 3000 },
+    );
+    expect(planned).toBeGreaterThan(100);
+  });
+
+  it('nested a hundred thousand deep are refused or read, and do not exhaust the stack', () => {
+    const deep = `${'['.repeat(100_000)}${']'.repeat(100_000)}`;
+    expect(() => readBackup(deep)).not.toThrow();
+    const read = readBackup(backup.replace('"kit":', `"deep": ${deep}, "kit":`));
+    expect(read.ok && merge(library, read.value.library).records).toHaveLength(1);
+    expect(readBackup(backup.replace('"serial": null', `"serial": ${deep}`))).toMatchObject({ ok: true });
+  });
+});
+
+type Path = readonly (string | number)[];
+
+function pathsOf(value: unknown, path: Path = []): Path[] {
+  if (typeof value !== 'object' || value === null) return [path];
+  const inside: [string | number, unknown][] = Array.isArray(value) ? [...value.entries()] : Object.entries(value);
+  return [...(path.length > 0 ? [path] : []), ...inside.flatMap(([key, part]) => pathsOf(part, [...path, key]))];
+}
+
+function exchanged(value: unknown, [key, ...rest]: Path, instead: unknown): unknown {
+  if (key === undefined) return instead;
+  const copy = (Array.isArray(value) ? [...value] : { ...(value as object) }) as Record<string | number, unknown>;
+  copy[key] = exchanged(copy[key], rest, instead);
+  return copy;
+}

@@ -1,0 +1,98 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { EMPTY_LIBRARY } from '../../src/logbook/library.ts';
+import { migrate } from '../../src/logbook/migrations.ts';
+import { readLibrary } from '../../src/logbook/readLibrary.ts';
+import { contentsOf, type Stored } from '../../src/logbook/stored.ts';
+import { changesBetween, libraryOf } from '../../src/logbook/storedLibrary.ts';
+import version1 from '../fixtures/store-1.json';
+import { anyLibrary } from './anyLibrary.ts';
+
+const records1 = [version1['record:r-1'], version1['record:r-2'], version1['record:r-3']];
+
+describe('a store of version 1', () => {
+  const migrated = migrate(version1);
+  const stored: Stored = migrated.is === 'changed' ? migrated.stored : {};
+  const { contents, spoilt } = contentsOf(stored);
+
+  it('is read whole, and nothing in it is spoilt', () => {
+    expect([migrated.is, stored['version'], spoilt]).toEqual(['changed', 2, []]);
+    expect(contents.records).toEqual(records1.toReversed());
+    expect(contents.settings).toMatchObject(version1.settings);
+  });
+
+  it('keeps every field of its kit', () => {
+    for (const list of ['bodies', 'lenses', 'situations'] as const) {
+      expect(contents.kit[list]).toMatchObject(version1.kit[list]);
+    }
+  });
+
+  it('gains what version 2 asks for, as not known', () => {
+    expect(contents.kit.bodies[0]).toMatchObject({ serial: null, remembers: null, copies: 'not known', changed: 0 });
+    expect(contents.kit.situations[0]).toMatchObject({ converter: null, changed: 0, retired: null });
+    expect([contents.byHand, contents.entries, contents.notes, contents.kit.converters]).toEqual([[], [], [], []]);
+  });
+
+  it('without a kit stays without one, and a spoilt kit stays as it was', () => {
+    expect(migrate({ version: 1 })).toMatchObject({ stored: { version: 2 } });
+    expect(migrate({ version: 1, kit: 'gone' })).toMatchObject({ stored: { kit: 'gone' } });
+    expect(migrate({ version: 1, kit: { bodies: [7] } })).toMatchObject({ stored: { kit: { bodies: [7] } } });
+  });
+});
+
+describe('a logbook as one', () => {
+  const whole = { version: 1, kit: version1.kit, records: records1 };
+  const read = (stored: unknown) => {
+    const result = readLibrary(stored);
+    if (!result.ok) throw new Error(result.sentence);
+    return result.value;
+  };
+
+  it('of version 1 is read like the store of version 1', () => {
+    const { library, setAside } = read(whole);
+    expect([library.records, setAside]).toEqual([records1, []]);
+    expect(library.kit.bodies).toMatchObject(version1.kit.bodies);
+  });
+
+  it('is read but for the items that do not fit, each set aside whole with a sentence', () => {
+    const damaged = structuredClone(whole) as { kit: { bodies: unknown[] }; records: { finished: unknown }[] };
+    damaged.kit.bodies.push({ id: 'b-3', name: '' }, 7);
+    damaged.records[1]!.finished = 'yesterday';
+    const { library, setAside } = read(damaged);
+    expect([library.kit.bodies.length, library.records.length]).toEqual([2, 2]);
+    expect(setAside.map(({ sentence }) => sentence.split(':')[0])).toEqual([
+      'Body 3 was not read',
+      'Body 4 was not read',
+      'Sweep 2 was not read',
+    ]);
+    expect(setAside[2]!.item).toMatchObject({ id: 'r-2', finished: 'yesterday' });
+  });
+
+  it('has the second of two items with one id set aside', () => {
+    const { library, setAside } = read({ ...whole, records: [records1[0], records1[0]] });
+    expect([library.records.length, setAside.length]).toEqual([1, 1]);
+  });
+
+  it('is refused when it is none, has no version, or is newer', () => {
+    for (const stored of [null, 7, 'x', [], {}, { version: 0 }, { version: 1.5 }, { version: '2' }, { version: 3 }]) {
+      expect(readLibrary(stored)).toMatchObject({ ok: false, sentence: expect.stringMatching(/\.$/) });
+    }
+  });
+
+  it('comes back from the store as it was written, and a change writes only the keys it touches', () => {
+    const inOrder = (library: ReturnType<typeof libraryOf>) => new Set(Object.values(library).flat());
+    fc.assert(
+      fc.property(anyLibrary(), anyLibrary(), (before, after) => {
+        const first = changesBetween(EMPTY_LIBRARY, before);
+        const { contents, spoilt } = contentsOf(JSON.parse(JSON.stringify(first)));
+        expect(spoilt).toEqual([]);
+        expect(inOrder(libraryOf(contents))).toEqual(inOrder(before));
+        const stored = { ...first, ...changesBetween(before, after) };
+        const kept = Object.fromEntries(Object.entries(stored).filter(([, value]) => value !== undefined));
+        expect(inOrder(libraryOf(contentsOf(kept).contents))).toEqual(inOrder(after));
+        expect(changesBetween(before, before)).toEqual({});
+      }),
+      { numRuns: 60 },
+    );
+  });
+});

@@ -1,0 +1,84 @@
+// @vitest-environment happy-dom
+// Contract of a situation's page: what was measured and what stands in the camera are told apart, values can be put in by
+// hand, and nothing old is lost.
+import { cleanup, fireEvent, screen } from '@testing-library/preact';
+import { act } from 'preact/test-utils';
+import { afterEach, expect, test } from 'vitest';
+import { FakeSession, KIT } from './fakeSession.ts';
+import { click, partsRead, show, text, type } from './show.tsx';
+
+afterEach(cleanup);
+
+const enter = (label: string, value: string) => act(() => void type(label, value));
+const press = (name: string | RegExp) => act(() => void click(name));
+
+async function situation(session = new FakeSession()): Promise<FakeSession> {
+  await show(session);
+  await press('Logbook');
+  await partsRead();
+  await press(/Orrin 85/);
+  await partsRead();
+  return session;
+}
+
+test('a value that was only measured says so, and stands once it is entered', async () => {
+  const measured = new FakeSession().open().hold('dark', 0).hold('steady', 6);
+  measured.input({ told: 'finish', by: 'key', heard: null });
+  const session = await situation(new FakeSession({ records: [measured.asRecord('one')] }));
+  expect(text()).toContain('not entered yet');
+  await enter('Value in the camera', '6');
+  await press('It is entered');
+  expect(session.entries.value).toMatchObject([{ value: 6, record: 'one', subject: { situation: 'orrin-85-near' } }]);
+  expect(text()).toContain('Noted: +6 is in the camera.');
+});
+
+test('an entry with another value than the one measured is told as different, and both stay in the history', async () => {
+  const measured = new FakeSession().open().hold('dark', 0).hold('steady', 6);
+  measured.input({ told: 'finish', by: 'key', heard: null });
+  await situation(new FakeSession({ records: [measured.asRecord('one')] }));
+  await enter('Value in the camera', '-2');
+  await press('It is entered');
+  expect(text()).toMatch(/entered .*, but \+\d+ was measured/);
+  expect(text()).toContain('\u22122 entered in the camera');
+  expect(text()).toContain('found in a sweep');
+});
+
+test('a value off the scale or a day to come is refused in a sentence, and nothing is noted', async () => {
+  const session = await situation();
+  await enter('Value in the camera', '99');
+  await press('It is entered');
+  expect(text()).toContain('Enter a value of the scale, \u221220 to +20.');
+  await enter('Value in the camera', '3');
+  const [date] = screen.getAllByLabelText('Date');
+  await act(() => void fireEvent.input(date ?? document.body, { target: { value: '2099-01-01' } }));
+  await press('It is entered');
+  expect(text()).toContain('not after today');
+  expect(session.entries.value).toEqual([]);
+});
+
+test('both ends typed by hand give the centre, and both choices where the count is even', async () => {
+  const session = await situation();
+  await enter('One end', '3');
+  await enter('Other end', '8');
+  expect(text()).toContain('The centre is +5.5.');
+  expect(screen.getByRole('radio', { name: '+5' })).toHaveProperty('checked', true);
+  await act(() => void fireEvent.click(screen.getByRole('radio', { name: '+6' })));
+  await press('Write it down');
+  expect(session.byHand.value).toMatchObject([{ source: 'by hand', finding: { known: 'band', low: 3, high: 8, chosen: 6 } }]);
+  expect(text()).toContain('written by hand');
+});
+
+test('a value read off the camera is at once the one in force', async () => {
+  const session = await situation();
+  await act(() => void fireEvent.click(screen.getByRole('radio', { name: 'Only the value in the camera now' })));
+  await enter('Value in force', '4');
+  await press('Write it down');
+  expect(session.entries.value).toMatchObject([{ value: 4 }]);
+});
+
+test('a retired situation leaves the list and keeps its page', async () => {
+  const session = await situation();
+  await press('Retire this situation');
+  expect(session.kit.value.situations[0]?.retired).not.toBeNull();
+  expect(session.kit.value.situations).toHaveLength(KIT.situations.length);
+});
