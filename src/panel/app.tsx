@@ -24,13 +24,13 @@ const SituationScreen = late(async () => (await import('./logbook/situationScree
 export function App({ session }: { readonly session: Session }) {
   const around = useMemo(() => ({ session, way: newWay(), start: newDraft() }), [session]);
   const { way } = around;
-  const ready = useReady(session);
   const sweep = session.sweep.value;
   useWhereTheSweepIs(session, way);
+  const ready = useReady(session);
   const place = way.place.value;
   return (
     <Around.Provider value={around}>
-      <main data-screen={place.at} data-phase={place.at === 'sweep' ? sweep?.phase.name : undefined}>
+      <main data-screen={ready ? place.at : undefined} data-phase={place.at === 'sweep' ? sweep?.phase.name : undefined}>
         <output class="unseen" aria-label="Announcement" aria-live="polite">
           {session.announcement.value}
         </output>
@@ -51,7 +51,7 @@ function useWhereTheSweepIs(session: Session, way: Way): void {
   }, [running, owner, way]);
 }
 
-/** Before what is stored has been read, the kit only looks empty. */
+/** Before what is stored has been read, the kit only looks empty, and a sweep left unfinished is not there yet. */
 function useReady(session: Session): boolean {
   const [ready, setReady] = useState(false);
   useEffect(() => void session.ready.then(() => setReady(true)), [session]);

@@ -63,6 +63,9 @@ test('no screen beside the sweep has a fault, empty or in use', async () => {
   await untilText(seat, '1 found');
   expect(await faults(page, 'logbook-found')).toEqual([]);
   await seat.click('.entries button');
+  await until(seat, 'the situation', ({ screen }) => screen === 'situation');
+  expect(await faults(page, 'situation')).toEqual([]);
+  await seat.click('.history button');
   await until(seat, 'the record', ({ screen, holds }) => screen === 'record' && holds.length > 0);
   expect(await faults(page, 'record')).toEqual([]);
 

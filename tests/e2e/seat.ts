@@ -85,6 +85,7 @@ export const untilText = (seat: Seat, part: string): Promise<Look> => until(seat
 
 /** Moves the focus with Tab until it is on the control of this name, as a person without a pointer does. */
 export async function tabTo(seat: Seat, name: string): Promise<void> {
+  const passed: string[] = [];
   for (let steps = 0; steps < 60; steps += 1) {
     const focused = await seat.evaluate(() => {
       const element = document.activeElement;
@@ -92,9 +93,10 @@ export async function tabTo(seat: Seat, name: string): Promise<void> {
       return (element?.getAttribute('aria-label') ?? label ?? '').trim();
     });
     if (focused === name || focused.startsWith(`${name}: `)) return;
+    passed.push(focused.slice(0, 40));
     await press(seat, 'Tab');
   }
-  throw new Error(`Tab never leads to “${name}”.`);
+  throw new Error(`Tab never leads to “${name}”, only to: ${[...new Set(passed)].join(' | ')}`);
 }
 
 export async function choose(seat: Seat, name: string): Promise<void> {

@@ -35,6 +35,9 @@ const FILLERS = new Set(
   ].flatMap(wordsIn),
 );
 
+/** Is this a question in words rather than the beginnings of names? */
+export const isQuestion = (phrase: string): boolean => wordsIn(phrase.replace(/['’]/g, '')).some((word) => FILLERS.has(word));
+
 /**
  * What fits a spoken question such as "look up the eighty-five on the old body". Words the logbook does not know are
  * let pass.

@@ -2,7 +2,7 @@
 import { useMemo, useState } from 'preact/hooks';
 import { backupReminder } from '../../logbook/backup/reminder.ts';
 import { answerOf } from '../../logbook/search/answer.ts';
-import { finderOf, lookUpSpoken, lookUpTyped } from '../../logbook/search/finder.ts';
+import { finderOf, isQuestion, lookUpSpoken, lookUpTyped } from '../../logbook/search/finder.ts';
 import { narrow, type Shelved, type Show } from '../../logbook/shelf.ts';
 import { Heading } from '../parts/heading.tsx';
 import { useSurroundings } from '../useSession.ts';
@@ -70,10 +70,10 @@ export function LogbookScreen() {
   );
 }
 
-/** What is typed may also be a dictated question, with words that carry nothing. */
+/** What is typed may also be a dictated question, with words that carry nothing; any other word must be found. */
 function lookUp(finder: ReturnType<typeof finderOf>, query: string): Shelved[] {
   const typed = lookUpTyped(finder, query);
-  return typed.length > 0 ? typed : lookUpSpoken(finder, query);
+  return typed.length > 0 || !isQuestion(query) ? typed : lookUpSpoken(finder, query);
 }
 
 function nothingFound(shelf: readonly Shelved[], query: string, show: Show): string {
