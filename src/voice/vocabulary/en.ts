@@ -19,8 +19,8 @@ export const TAUGHT: Record<Word, Taught> = {
   nothing: { say: 'nothing', also: ['dark', 'no light', 'nothing at all'] },
   left: { say: 'left', also: ['left arrow', 'arrow left'] },
   right: { say: 'right', also: ['right arrow', 'arrow right'] },
-  balanced: { say: 'balanced', also: ['both equal', 'both balanced'] },
-  lopsided: { say: 'lopsided', also: ['lop sided', 'both lopsided'] },
+  balanced: { say: 'balanced', also: ['both even', 'both equal', 'both balanced'] },
+  lopsided: { say: 'lopsided', also: ['lop sided', 'uneven', 'both uneven', 'both lopsided'] },
   holding: { say: 'holding', also: ['hold'] },
   undo: { say: 'undo', also: ['undo that', 'scratch that'] },
   repeat: { say: 'repeat', also: ['repeat that', 'say again', 'say that again'] },
@@ -73,10 +73,40 @@ export const NUMBER_SPELLINGS: Readonly<Record<string, string>> = {
   to: 'two',
   too: 'two',
   tree: 'three',
+  free: 'three',
   for: 'four',
   fore: 'four',
+  hive: 'five',
+  sex: 'six',
+  sicks: 'six',
+  heaven: 'seven',
   ate: 'eight',
+  nein: 'nine',
+  niner: 'nine',
+  tan: 'ten',
+  tin: 'ten',
 };
+
+/** Spellings that come back for a word although they do not sound like it enough to be found by their sound. */
+export const MISHEARD: Partial<Record<Word, readonly string[]>> = {
+  delayed: ['the late'],
+  nothing: ['know thing', 'no lights'],
+  holding: ['hold in', 'whole thing'],
+  undo: ['and do', 'on do'],
+  accept: ['except'],
+};
+
+/** Words around a command that say nothing. */
+export const FILLERS: readonly string[] = [
+  'um', 'uh', 'er', 'ah', 'please', 'okay', 'ok', 'now', 'the', 'a', 'it', 'its', 'is', 'that', 'thats', 'so', 'and',
+  'well', 'just', 'yeah', 'im', 'i', 'am', 'there',
+];
+
+/** What may stand before a value. */
+export const SETTING: readonly string[] = ['set', 'set it', 'set to', 'set it to', 'set the value', 'value', 'make it'];
+
+/** What asks the logbook. */
+export const LOOK_UP: readonly string[] = ['look up', 'lookup', 'look it up', 'search for', 'search'];
 
 /** A verdict read back in a word, and told of a value: "+3, which held". */
 export const LIGHT: Record<Light, { readonly noted: string; readonly did: string }> = {
