@@ -13,8 +13,9 @@ const VOICES_WITHIN = 3000;
 /** Slow speech takes about 0.1 s a letter; twice that, and a start, is time enough. */
 const PER_LETTER = 200;
 const TO_START = 2500;
-/** After so many utterances in a row that never ended, nothing more is tried until the voices change. */
+/** After so many utterances in a row that never ended it is only tried now and then, or every prompt would wait for it. */
 const GIVEN_UP_AFTER = 2;
+const TRIED_AGAIN_AFTER = 60_000;
 
 const NO_VOICE =
   'The browser finds no voice on this computer that answers, so everything is shown and sounded but not spoken. ' +
@@ -24,6 +25,7 @@ export function createSpeech(language: string): Speech {
   if (!('speechSynthesis' in globalThis)) return { say: () => Promise.resolve(failed(NO_VOICE)), cancel: () => undefined };
   let cut: () => void = () => undefined;
   let silent = 0;
+  let lastTried = 0;
   let voice = findVoice(language);
   speechSynthesis.addEventListener('voiceschanged', () => {
     voice = findVoice(language);
@@ -32,7 +34,8 @@ export function createSpeech(language: string): Speech {
 
   async function say(text: string, rate: number): Promise<Result> {
     cut();
-    if (silent >= GIVEN_UP_AFTER) return failed(NO_VOICE);
+    if (silent >= GIVEN_UP_AFTER && performance.now() - lastTried < TRIED_AGAIN_AFTER) return failed(NO_VOICE);
+    lastTried = performance.now();
     const cutOff = new Promise<'cut'>((end) => {
       cut = () => end('cut');
     });

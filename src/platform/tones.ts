@@ -38,17 +38,41 @@ const NOTES: Record<Tone, readonly Note[]> = {
 const LOUDNESS = 0.25;
 /** Long enough that a note does not click. */
 const RAMP = 0.008;
+const STANDS_STILL = 500;
 
 export function createTones(): Tones {
   let context: AudioContext | null = null;
   const scheduled = new Map<OscillatorNode, number>();
+  let last = { clock: 0, at: 0 };
 
   function play(tone: Tone, after: Seconds): Seconds {
     const notes = NOTES[tone];
+    wake();
+    if (context) {
+      forgetUnheard(context);
+      for (const note of notes) sound(context, note, context.currentTime + after);
+    }
+    return seconds(Math.max(...notes.map(({ to }) => to)));
+  }
+
+  function wake(): void {
     context ??= openContext();
     if (context?.state === 'suspended') void context.resume();
-    for (const note of notes) if (context) sound(context, note, context.currentTime + after);
-    return seconds(Math.max(...notes.map(({ to }) => to)));
+  }
+
+  /** A clock that stood still since the last tone would play all of them at once when it starts. */
+  function forgetUnheard({ currentTime }: AudioContext): void {
+    const at = performance.now();
+    if (at - last.at > STANDS_STILL && currentTime === last.clock) drop(() => true);
+    last = { clock: currentTime, at };
+  }
+
+  function drop(which: (begins: number) => boolean): void {
+    for (const [oscillator, begins] of scheduled) {
+      if (!which(begins)) continue;
+      oscillator.disconnect();
+      scheduled.delete(oscillator);
+    }
   }
 
   function sound(audio: AudioContext, { hertz, from, to }: Note, at: number): void {
@@ -67,13 +91,8 @@ export function createTones(): Tones {
 
   return {
     play,
-    cancel() {
-      const begun = context?.currentTime ?? 0;
-      for (const [oscillator, at] of scheduled) if (at > begun) oscillator.disconnect();
-    },
-    wake() {
-      if (context?.state === 'suspended') void context.resume();
-    },
+    wake,
+    cancel: () => drop((begins) => begins > (context?.currentTime ?? 0)),
   };
 }
 

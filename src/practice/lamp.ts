@@ -8,7 +8,7 @@ import { halfPress } from './camera.ts';
 import { cameraOf } from './cameras.ts';
 import { seededRandom, type Random } from './random.ts';
 
-export type ArrowsLit = 'none' | 'left' | 'right' | 'both';
+type ArrowsLit = 'none' | 'left' | 'right' | 'both';
 
 /** From `at` seconds after the half-press the lamp looks like this, until the next entry. */
 export interface LampMoment {
@@ -58,9 +58,9 @@ export function untilChange(course: LampCourse, elapsed: Seconds): Seconds | nul
   return next ? seconds(next.at - elapsed) : null;
 }
 
-/** What the hold under way shows in a practice sweep; null on real kit and outside a hold. */
+/** What the half-press under way shows in a practice sweep, until it is judged; null on real kit and outside a hold. */
 export function lampOf({ plan, phase, journal }: SweepState): LampCourse | null {
-  if (plan.practice === null || phase.name !== 'holding') return null;
+  if (plan.practice === null || (phase.name !== 'holding' && phase.name !== 'judging')) return null;
   const nth = journal.filter(({ did }) => did === 'began').length;
   const { verdict, random } = practiceHold(plan, phase.next.value, nth);
   return courseOf(verdict, plan.manner.holdTime, random);

@@ -30,7 +30,8 @@ export function match(candidates: readonly Candidate[], allowed: readonly Word[]
   if (!first) return final && said.some((words) => looksLikeSetting(words, allowed)) ? { is: 'unclear' } : { is: 'ignored' };
   if (!final && mayGoOn(first.input, allowed)) return { is: 'ignored' };
   const agreed = first.input.told === 'set' || readings.every(({ words }) => words === first.words);
-  return agreed ? first : { is: 'unclear' };
+  if (agreed) return first;
+  return final ? { is: 'unclear' } : { is: 'ignored' };
 }
 
 function readingOf(words: readonly string[], allowed: readonly Word[]): Taken | null {

@@ -1,8 +1,10 @@
 // A session in memory for looking at the screens: the real reducer and the real reading of inputs, no browser behind it.
 // Time moves only when the test moves it.
 import { signal } from '@preact/signals';
-import { EMPTY_KIT, type Kit } from '../../src/kit/kit.ts';
+import * as v from 'valibot';
+import { Body, EMPTY_KIT, Lens, type Kit } from '../../src/kit/kit.ts';
 import type { LogRecord } from '../../src/logbook/record.ts';
+import { faultsIn } from '../../src/panel/session/faults.ts';
 import type { EarState, Heard, Role, Session, Trouble } from '../../src/panel/session/session.ts';
 import { USUAL_SETTINGS, type Settings } from '../../src/settings.ts';
 import { NO_MEMORY } from '../../src/sweep/belief/prior.ts';
@@ -16,6 +18,7 @@ import { USUAL_SCALE } from '../../src/sweep/scale.ts';
 import type { SweepState } from '../../src/sweep/state.ts';
 import { transition } from '../../src/sweep/transition.ts';
 import { understood } from '../../src/sweep/understood.ts';
+import { becameInWords, wordsOfInput } from '../../src/voice/became.ts';
 import { millimetres, moment, steps, type Moment } from '../../src/units.ts';
 
 export const PLAN: Plan = {
@@ -90,14 +93,25 @@ export class FakeSession implements Session {
     return this;
   }
 
+  /** The sweep, once it is finished, as the logbook would keep it. */
+  asRecord(id: string): LogRecord {
+    const state = this.sweep.value;
+    if (state?.phase.name !== 'finished') throw new Error('The sweep is not finished.');
+    const { plan, phase, journal } = state;
+    return { id, finished: phase.at, practice: plan.practice !== null, subject: plan.subject, outcome: phase.outcome, journal: [...journal] };
+  }
+
   input(input: Input): void {
     const state = this.sweep.value;
     if (state === null) return;
     const meant = meaning(input, state, this.now.value);
-    if (meant.means === 'events') meant.events.forEach((event) => this.#dispatch(event));
-    else this.asked.push(meant.means);
-    const words = 'heard' in input ? (input.heard ?? input.told) : input.press;
-    this.heard.value = { words, became: meant.means === 'events' ? 'noted' : 'not now', by: 'by' in input ? input.by : 'switch', at: this.now.value };
+    let became = '';
+    if (meant.means === 'events') {
+      for (const event of meant.events) became = becameInWords(event, this.#dispatch(event));
+    } else {
+      this.asked.push(meant.means);
+    }
+    this.heard.value = { words: wordsOfInput(input), became, by: 'by' in input ? input.by : 'switch', at: this.now.value };
   }
 
   contact(move: 'down' | 'up'): void {
@@ -108,7 +122,7 @@ export class FakeSession implements Session {
   }
 
   async begin(beginning: Parameters<Session['begin']>[0]): ReturnType<Session['begin']> {
-    this.asked.push(`begin with ${beginning.with}`);
+    this.asked.push(`begin with ${beginning.with}${beginning.with === 'practice' ? `, ${beginning.arrows}` : ''}`);
     this.open();
     return { ok: true };
   }
@@ -118,15 +132,17 @@ export class FakeSession implements Session {
   }
 
   saveBody: Session['saveBody'] = (draft) => {
-    const id = draft.id ?? `body-${this.kit.value.bodies.length}`;
-    this.kit.value = { ...this.kit.value, bodies: [...this.kit.value.bodies, { ...draft, id } as Kit['bodies'][number]] };
-    return { ok: true, id };
+    const parsed = v.safeParse(Body, { ...draft, id: `body-${this.kit.value.bodies.length}` });
+    if (!parsed.success) return { ok: false, faults: faultsIn(parsed.issues) };
+    this.kit.value = { ...this.kit.value, bodies: [...this.kit.value.bodies, parsed.output] };
+    return { ok: true, id: parsed.output.id };
   };
 
   saveLens: Session['saveLens'] = (draft) => {
-    const id = draft.id ?? `lens-${this.kit.value.lenses.length}`;
-    this.kit.value = { ...this.kit.value, lenses: [...this.kit.value.lenses, { ...draft, id }] };
-    return { ok: true, id };
+    const parsed = v.safeParse(Lens, { ...draft, id: `lens-${this.kit.value.lenses.length}` });
+    if (!parsed.success) return { ok: false, faults: faultsIn(parsed.issues) };
+    this.kit.value = { ...this.kit.value, lenses: [...this.kit.value.lenses, parsed.output] };
+    return { ok: true, id: parsed.output.id };
   };
 
   saveSituation: Session['saveSituation'] = (draft) => {
@@ -169,9 +185,11 @@ export class FakeSession implements Session {
     if (contact.move === 'none' && again !== null && again <= this.now.value) this.#move(contact);
   }
 
-  #dispatch(event: SweepEvent): void {
-    const state = this.sweep.value;
-    if (state) this.#show(transition(state, event).state);
+  #dispatch(event: SweepEvent): SweepState {
+    if (this.sweep.value === null) throw new Error('There is no sweep.');
+    const { state } = transition(this.sweep.value, event);
+    this.#show(state);
+    return state;
   }
 
   #show(state: SweepState | null): void {

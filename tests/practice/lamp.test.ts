@@ -93,9 +93,13 @@ describe('the lamp of a practice sweep', () => {
   const opened = open({ did: 'opened', at: moment(0), id: 's', plan }).state;
   const held = transition(opened, { did: 'began', at: moment(1000), value: steps(0), by: 'key' }).state;
 
-  test('it plays only during a hold', () => {
+  test('it plays from the half-press until the verdict', () => {
+    const ran = transition(held, { did: 'ran', at: moment(6000) }).state;
+    const judged = transition(ran, { did: 'judged', at: moment(6500), verdict: { light: 'steady', arrows: 'none' }, by: 'key', heard: null }).state;
     expect(lampOf(opened)).toBeNull();
     expect(lampOf(held)).not.toBeNull();
+    expect(lampOf(ran)).toEqual(lampOf(held));
+    expect(lampOf(judged)).toBeNull();
   });
 
   test('the same seed, value and hold show the same, and the verdict is known to a test', () => {

@@ -8,10 +8,10 @@ import { transition } from '../../src/sweep/transition.ts';
 import type { Verdict } from '../../src/sweep/verdict.ts';
 import { millimetres, moment, steps, type Moment } from '../../src/units.ts';
 
-export const START = moment(1_000_000);
+const START = moment(1_000_000);
 export const later = (seconds: number): Moment => moment(START + seconds * 1000);
 
-export const PLAN: Plan = {
+const PLAN: Plan = {
   subject: {
     situation: 's1',
     body: 'Velde M1',
@@ -35,7 +35,7 @@ export const opened = (plan: Partial<Plan> = {}): Opened => ({
   plan: { ...PLAN, ...plan },
 });
 
-export const dialling = (plan: Partial<Plan> = {}): SweepState => open(opened(plan)).state;
+const dialling = (plan: Partial<Plan> = {}): SweepState => open(opened(plan)).state;
 
 export const after = (state: SweepState, ...events: readonly SweepEvent[]): SweepState =>
   events.reduce((before, event) => transition(before, event).state, state);

@@ -86,5 +86,6 @@ describe('before the person has stopped', () => {
     expect(interim(HOLDING, 'flicker')).toEqual({ is: 'ignored' });
     expect(interim(DIALLING, 'set plus one')).toEqual({ is: 'ignored' });
     expect(interim(DIALLING, 'set one')).toEqual({ is: 'ignored' });
+    expect(interim(PLAIN_HOLDING, 'solid', 'flicker')).toEqual({ is: 'ignored' });
   });
 });

@@ -2,7 +2,7 @@
 import type { Word } from '../../sweep/inputs.ts';
 
 /** The keys of the one switch; pedals and clickers send one of these. */
-export const SWITCH_KEYS = [' ', 'Enter', 'PageDown', 'PageUp'] as const;
+const SWITCH_KEYS = [' ', 'Enter', 'PageDown', 'PageUp'] as const;
 
 /** The key of each word, as `KeyboardEvent.key` gives it in lower case; `holding` belongs to the switch. */
 const KEY: Record<Word, string> = {

@@ -1,5 +1,5 @@
 // The keyboard during a sweep: the switch keys and one key a word, wherever the focus is, but never while something is
-// typed. A focused button keeps Enter and Space.
+// typed. A focused button keeps Enter and Space, but the switch itself is one with the keys.
 import { useEffect } from 'preact/hooks';
 import type { Word } from '../../sweep/inputs.ts';
 import { useSession } from '../useSession.ts';
@@ -24,8 +24,11 @@ export function useKeys(tell: (word: Word) => void): void {
       event.preventDefault();
       tell(word);
     };
-    const released = (event: Pick<KeyboardEvent, 'key'>): void => {
-      if (event.key === down) lost();
+    const released = (event: KeyboardEvent): void => {
+      if (event.key !== down) return;
+      // Space clicks a focused button when it comes up.
+      event.preventDefault();
+      lost();
     };
     /** Whatever was down counts as up: its keyup will never arrive. */
     const lost = (): void => {
@@ -33,14 +36,14 @@ export function useKeys(tell: (word: Word) => void): void {
       down = null;
       session.contact('up');
     };
-    addEventListener('keydown', pressed);
-    addEventListener('keyup', released);
-    addEventListener('blur', lost);
+    document.addEventListener('keydown', pressed);
+    document.addEventListener('keyup', released);
+    window.addEventListener('blur', lost);
     return () => {
       lost();
-      removeEventListener('keydown', pressed);
-      removeEventListener('keyup', released);
-      removeEventListener('blur', lost);
+      document.removeEventListener('keydown', pressed);
+      document.removeEventListener('keyup', released);
+      window.removeEventListener('blur', lost);
     };
   }, [session, tell]);
 }
@@ -49,6 +52,7 @@ export function useKeys(tell: (word: Word) => void): void {
 function isTaken({ target, key, defaultPrevented }: KeyboardEvent): boolean {
   if (defaultPrevented) return true;
   if (!(target instanceof Element)) return false;
+  if (target.closest('.switch') !== null) return false;
   if (target.closest('input:not([type=radio], [type=checkbox]), select, textarea') !== null) return true;
   return (key === ' ' || key === 'Enter') && target.closest('button, a, summary, input') !== null;
 }

@@ -1,6 +1,5 @@
 // A finished sweep as it is looked at, right after it and years later in the logbook.
-import { useMemo } from 'preact/hooks';
-import { stripMatter } from '../strip/matter.ts';
+import { useStripMatter } from '../strip/matter.ts';
 import { Strip } from '../strip/strip.tsx';
 import { holdsCounted, inMinutes } from '../words/quantities.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
@@ -15,7 +14,7 @@ interface Props {
 }
 
 export function OutcomeView({ sweep, outcome }: Props) {
-  const matter = useMemo(() => stripMatter(sweep), [sweep]);
+  const matter = useStripMatter(sweep);
   const { holds, seconds } = outcome.tally;
   return (
     <>

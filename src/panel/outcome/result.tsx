@@ -1,6 +1,7 @@
 // What came out: the value to use as large as it was during the sweep, how sure it is, and the facts behind it.
 import { writeSteps } from '../../sweep/scale.ts';
 import type { BandOutcome } from '../../sweep/end/outcome.ts';
+import { BigValue } from '../parts/bigValue.tsx';
 import { inPercent, inTenths } from '../words/quantities.ts';
 
 export function BandResult({ outcome }: { readonly outcome: BandOutcome }) {
@@ -10,9 +11,7 @@ export function BandResult({ outcome }: { readonly outcome: BandOutcome }) {
     <>
       <section class="result" aria-label="Result">
         <p class="caption">The centre</p>
-        <output class="value" aria-label="Value to enter" data-length={value.length}>
-          {value}
-        </output>
+        <BigValue label="Value to enter" value={chosen} />
         <p class="line">{inPercent(within)} sure within one step</p>
         {other !== null && (
           <p class="muted">

@@ -6,18 +6,16 @@ export function Troubles() {
   return (
     <>
       {session.troubles.value.map(({ id, sentence, remedy }) => (
-        <section key={id} class="notice" role="alert">
+        <section key={id} class="notice trouble" role="alert">
           <p class="small">{sentence}</p>
-          <div class="row">
-            {remedy && (
-              <button type="button" onClick={remedy.run}>
-                {remedy.label}
-              </button>
-            )}
-            <button type="button" onClick={() => session.dismiss(id)}>
-              Dismiss
+          <button type="button" aria-label="Dismiss" onClick={() => session.dismiss(id)}>
+            {'\u00d7'}
+          </button>
+          {remedy && (
+            <button type="button" class="remedy" onClick={remedy.run}>
+              {remedy.label}
             </button>
-          </div>
+          )}
         </section>
       ))}
     </>

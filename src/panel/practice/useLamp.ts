@@ -9,7 +9,7 @@ export function useLamp(course: LampCourse | null, phase: Phase): LampMoment {
   const { now } = useSession();
   const [shown, show] = useState<LampMoment>(UNLIT);
   useEffect(() => {
-    if (course === null || phase.name !== 'holding') {
+    if (course === null || !('since' in phase)) {
       show(UNLIT);
       return undefined;
     }

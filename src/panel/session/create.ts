@@ -27,7 +27,7 @@ export function createSession(ports: Ports): Session {
   const live = createLive(
     { ...ports, keeper, troubles, settings: library.settings, deafen: () => hearing.ear.deafen() },
     {
-      async read() {
+      async journal() {
         const read = await store.read();
         return read.ok ? contentsOf(read.value).contents.live : null;
       },
@@ -54,7 +54,7 @@ export function createSession(ports: Ports): Session {
 
   /** At a gesture: sound may be held back and the screen may go dark until there is one. */
   function touched(): void {
-    ports.tones.wake();
+    if (library.settings.peek().sound) ports.tones.wake();
     if (live.role.peek() === 'owner' && live.sweep.peek()) ports.wakeLock.keepAwake();
   }
 
@@ -81,12 +81,13 @@ export function createSession(ports: Ports): Session {
       gestures.contact(move);
     },
     async begin(beginning) {
-      ports.tones.wake();
       if (!library.isFilled()) return failed('What is stored has not been read yet. Wait a moment, or close this panel and open it again.');
       const plan = planFor(beginning, library.kit.peek(), library.settings.peek(), ports.newSeed);
       if (!plan.ok) return plan;
-      ports.wakeLock.keepAwake();
-      return live.begin(plan.value);
+      touched();
+      const begun = await live.begin(plan.value);
+      if (begun.ok) ports.wakeLock.keepAwake();
+      return begun;
     },
     leave: live.leave,
     saveBody: library.saveBody,

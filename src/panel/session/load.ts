@@ -1,7 +1,7 @@
 // Reading what is stored when the panel opens: brought to the newest layout, checked, a copy kept once a day. Spoilt
 // entries are set aside whole and told; an empty store with copies beside it is offered them back.
 import { migrate } from '../../logbook/migrations.ts';
-import { contentsOf, isEmpty, setAsideKey, type Contents, type Spoilt, type Stored } from '../../logbook/stored.ts';
+import { contentsOf, isEmpty, KEY, setAsideKey, type Contents, type Spoilt, type Stored } from '../../logbook/stored.ts';
 import { between, type Moment } from '../../units.ts';
 import type { Keeper } from './keeper.ts';
 import type { Ports } from './ports.ts';
@@ -62,20 +62,24 @@ async function copy(world: World, stored: Stored, reload: () => void): Promise<v
   if (newest === undefined || between(newest, now()) >= DAY) await keepCopy(world, 'daily', stored);
 }
 
-function offer({ snapshots, keeper, troubles }: World, at: Moment, reload: () => void): void {
+function offer(world: World, at: Moment, reload: () => void): void {
+  const { snapshots, store, keeper, troubles, now } = world;
   const day = new Date(at).toLocaleString();
   troubles.add('bring back', `Nothing is stored here any more, but there is a copy of everything from ${day}.`, {
     label: 'Bring it back',
     run: () => void bringBack(),
   });
 
+  /** What was entered since is not overwritten: a sweep under way stays, and a newer kit is set aside. */
   async function bringBack(): Promise<void> {
-    const snapshot = await snapshots.read(at);
-    if (!snapshot.ok) {
-      troubles.add('bring back', snapshot.sentence);
+    const [snapshot, there] = [await snapshots.read(at), await store.read()];
+    if (!snapshot.ok || !there.ok) {
+      troubles.add('bring back', snapshot.ok ? 'What is stored cannot be read just now. Try it again.' : snapshot.sentence);
       return;
     }
-    await keeper.keep(snapshot.value.stored);
+    const kit = there.value[KEY.kit];
+    const stays = KEY.live in there.value ? { [KEY.live]: there.value[KEY.live] } : {};
+    await keeper.keep({ ...snapshot.value.stored, ...stays, ...(kit === undefined ? {} : { [setAsideKey(KEY.kit, now())]: kit }) });
     troubles.clear('bring back');
     reload();
   }

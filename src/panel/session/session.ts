@@ -34,8 +34,6 @@ export interface Heard {
   readonly at: Moment;
 }
 
-export type { Result };
-
 /** A field that does not fit, and the sentence to show beside it; `field` is null when it is about the whole. */
 export interface Fault {
   readonly field: string | null;

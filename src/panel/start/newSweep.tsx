@@ -20,7 +20,7 @@ export function NewSweep() {
     setRefusal('');
     const kept = keepTyped(draft, picks, session);
     start.change(kept.patch);
-    if (!kept.ok) return;
+    if (kept.situation === null) return;
     const begun = await session.begin({ with: 'kit', situation: kept.situation });
     if (begun.ok) start.change(EMPTY_DRAFT);
     else setRefusal(begun.sentence);

@@ -17,7 +17,7 @@ export interface StripMatter {
   readonly band: { readonly low: Steps; readonly high: Steps } | null;
 }
 
-export interface Label {
+interface Label {
   readonly x: number;
   readonly text: string;
 }
@@ -53,6 +53,8 @@ const LOCATOR = 16;
 const MARK_AND_TRIANGLE = 14;
 /** Widths of the label face, on the generous side: no system font is wider. */
 const CHARACTER = 8;
+/** Room between the cursor and the nearest label. */
+const BESIDE_CURSOR = 3;
 const STRIDES = [1, 2, 5, 10, 20, 50, 100];
 
 /** Lays the strip out at a width in pixels. */
@@ -97,11 +99,11 @@ function strideOf({ step }: Scale, cell: number): number {
   return step * (STRIDES.find((count) => count * cell >= room) ?? 200);
 }
 
-function labelsOf(window: Window, scale: Scale, stride: number, xOf: (value: number) => number, cursor: Label | null): Label[] {
+function labelsOf(window: Window, scale: Scale, stride: number, xOf: (value: number) => number, cursor: StripLayout['cursor']): Label[] {
   return valuesOf({ ...scale, min: window.from, max: window.to })
     .filter((value) => value % stride === 0)
     .map((value) => ({ x: xOf(value), text: writeSteps(value) }))
-    .filter(({ x, text }) => !cursor || Math.abs(x - cursor.x) >= halfLabel(text.length) + halfLabel(cursor.text.length));
+    .filter(({ x, text }) => !cursor || Math.abs(x - cursor.x) >= halfLabel(text.length) + cursor.width / 2 + BESIDE_CURSOR);
 }
 
 function cursorAt(value: Steps, xOf: (value: number) => number, cell: number): StripLayout['cursor'] {

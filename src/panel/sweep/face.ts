@@ -8,8 +8,8 @@ import { inPercent } from '../words/quantities.ts';
 
 export interface Face {
   readonly caption: string;
-  /** The correction in large figures; null where there is none to set. */
-  readonly value: string | null;
+  /** The correction in hand; null where there is none to set. */
+  readonly value: Steps | null;
   /** Share of the hold time that has run, 0 to 1. */
   readonly run: number;
   /** Whole seconds still to hold, while a hold is under way. */
@@ -26,7 +26,7 @@ export function faceOf(state: SweepState, now: Moment): Face {
       const run = between(phase.since, now);
       const left = Math.max(0, Math.ceil(plan.manner.holdTime - run));
       const share = Math.min(1, run / plan.manner.holdTime);
-      return { caption: 'Hold', value: writeSteps(phase.next.value), run: share, secondsLeft: left, line: 's left' };
+      return { caption: 'Hold', value: phase.next.value, run: share, secondsLeft: left, line: 's left' };
     }
     case 'judging':
       return { ...still('Time is up', phase.next.value, 'Did it hold?'), run: 1 };
@@ -43,7 +43,7 @@ export function faceOf(state: SweepState, now: Moment): Face {
 
 const still = (caption: string, value: Steps | null, line: string): Face => ({
   caption,
-  value: value === null ? null : writeSteps(value),
+  value,
   run: 0,
   secondsLeft: null,
   line,

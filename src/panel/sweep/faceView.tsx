@@ -1,4 +1,5 @@
 // The face: the value to set, large enough to read from two metres, in a track that fills while the half-press is held.
+import { BigValue } from '../parts/bigValue.tsx';
 import { useSession } from '../useSession.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { faceOf } from './face.ts';
@@ -13,11 +14,7 @@ export function FaceView({ sweep }: { readonly sweep: SweepState }) {
         <rect class="run" pathLength={1} stroke-dasharray={`${run} 1`} data-run={run > 0} />
       </svg>
       <p class="caption">{caption}</p>
-      {value !== null && (
-        <output class="value" aria-label="Value to set" aria-live="off" data-length={value.length}>
-          {value}
-        </output>
-      )}
+      {value !== null && <BigValue label="Value to set" value={value} />}
       <p class="line">
         {secondsLeft !== null && <b class="seconds">{secondsLeft}</b>}
         <span>{line}</span>

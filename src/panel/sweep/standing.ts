@@ -13,7 +13,7 @@ export interface Standing {
 /** A centre less likely than this is not worth naming yet. */
 const WORTH_NAMING = 0.3;
 
-export function standingOf({ belief, holds, plan }: SweepState): Standing {
+export function standingOf({ belief, holds, plan }: Pick<SweepState, 'belief' | 'holds' | 'plan'>): Standing {
   const { value, within } = surestValue(belief);
   const held = holds.map(({ value, reading }) => ({ value, counts: reading.counts }));
   const enough = readiness(belief, held, plan.manner.care);

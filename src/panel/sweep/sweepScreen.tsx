@@ -2,7 +2,7 @@
 // looked at between holds comes below it.
 import { useCallback, useMemo, useState } from 'preact/hooks';
 import { useKeys } from '../keys/useKeys.ts';
-import { stripMatter } from '../strip/matter.ts';
+import { useStripMatter } from '../strip/matter.ts';
 import { Strip } from '../strip/strip.tsx';
 import { useSurroundings } from '../useSession.ts';
 import type { SweepState } from '../../sweep/state.ts';
@@ -23,11 +23,11 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
   const openEntry = useCallback(() => setSetting(true), []);
   useKeys(useTell('key', openEntry));
   const tell = useTell('pointer', openEntry);
-  const matter = useMemo(() => stripMatter(sweep), [sweep]);
-  const standing = useMemo(() => standingOf(sweep), [sweep]);
+  const matter = useStripMatter(sweep);
+  const { belief, holds, plan, phase } = sweep;
+  const standing = useMemo(() => standingOf({ belief, holds, plan }), [belief, holds, plan]);
   const following = session.role.value === 'follower';
   const words = following ? [] : (session.understood.value?.words ?? []);
-  const { phase } = sweep;
   /** Elsewhere no key is heard, so the sweep waits. */
   const leave = (): void => {
     if (words.includes('pause')) tell('pause');

@@ -15,7 +15,7 @@ export type EarState =
   | 'waiting';
 
 /** What the person can do about a deaf ear: open the microphone page, or what the sentence says. */
-export interface EarTrouble {
+interface EarTrouble {
   readonly sentence: string;
   readonly needsPage: boolean;
 }
@@ -71,6 +71,7 @@ export async function keepListening(owner: EarOwner, deafness: Deafness, stop: A
         continue;
       }
       track = opened.track;
+      owner.onTrouble(null);
     }
     const began = performance.now();
     const end = await utterance(track);

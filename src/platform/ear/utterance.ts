@@ -57,6 +57,7 @@ export function listenOnce(listening: Listening): Promise<UtteranceEnd> {
     const { signal } = over;
 
     listening.stop.addEventListener('abort', () => end('stopped'), { signal });
+    listening.track.addEventListener('ended', () => end({ error: 'audio-capture' }), { signal });
     recogniser.addEventListener('audiostart', () => {
       within(TO_SPEECH);
       listening.onAudio();

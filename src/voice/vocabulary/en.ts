@@ -27,7 +27,7 @@ export const TAUGHT: Record<Word, Taught> = {
   pause: { say: 'pause', also: [] },
   resume: { say: 'resume', also: ['continue', 'carry on'] },
   skip: { say: 'skip', also: ['skip it', 'skip this', 'skip this one'] },
-  accept: { say: 'accept', also: ['accept it', 'accept that'] },
+  accept: { say: 'accept', also: ['accept it', 'accept that', 'finish'] },
   'go on': { say: 'go on', also: ['keep going'] },
   set: { say: 'set', also: [] },
   same: { say: 'same', also: ['the same', 'still the same'] },

@@ -9,6 +9,8 @@ export interface ObserverFamily {
   /** Draws one camera; `arrows` is what a body of this family would show if it had arrows. */
   readonly draw: (random: Random) => Omit<PracticeCamera, 'arrows'>;
   readonly arrows: Exclude<ArrowDisplay, 'absent'>;
+  /** Only a body with arrows tells this family from an ordinary one. */
+  readonly arrowsOnly?: true;
 }
 
 const LIMIT = 20;
@@ -61,7 +63,7 @@ export const awkward: readonly ObserverFamily[] = [
   pastTheLimit,
   fromOrdinary('5 % lapses', {}, 0.5, 0.5, 0.05),
   fromOrdinary('unequal softness', {}, 0.3, 1),
-  fromOrdinary('reversed arrows', { arrows: 'right-is-down' }),
+  fromOrdinary('reversed arrows', { arrows: 'right-is-down', arrowsOnly: true }),
 ];
 
 function light(random: Random, softLow: number, softHigh: number, lapses: number) {

@@ -19,7 +19,6 @@ import { coarsened, INOUT, SIDES_ONLY, type Merging } from './coarsened.ts';
 import { Stopwatch, type SweepResult } from './result.ts';
 
 export interface OurMethod {
-  readonly name: string;
   readonly care: Care;
   /** Does the body show arrows, and are the grades of a failing light told? */
   readonly arrows: boolean;
@@ -91,11 +90,13 @@ export function ourMethod(method: OurMethod): (camera: PracticeCamera, random: R
   }
 }
 
-/** The rival criterion: expected entropy of the whole posterior, time not weighed (Watson 2017, eq. 13). */
+/** The rival criterion: information about the whole band, time not weighed (Watson 2017, eq. 13). */
 function informationOfHolds({ model, posterior }: Belief) {
-  return lookAhead(model, thinned(posterior, 2500), entropy).map(({ stimulus, chances, expected }) => ({
+  const few = thinned(posterior, 2500);
+  const now = entropy(few.mass, 1);
+  return lookAhead(model, few, entropy).map(({ stimulus, chances, expected }) => ({
     value: model.values[stimulus] ?? steps(0),
-    worth: -expected,
+    worth: now - expected,
     chanceOfIn: chances[IN] ?? 0,
   }));
 }

@@ -172,6 +172,26 @@ describe('reading what is stored', () => {
     expect(session.troubles.value).toEqual([]);
   });
 
+  test('bringing a copy back leaves a sweep under way alone and sets a newer kit aside', async () => {
+    const computer = new Computer();
+    addKit(await computer.open());
+    await settle();
+    await computer.open();
+    computer.disk = {};
+    const window = await computer.open();
+    const newer = window.session.saveLens({ name: 'Orrin 35 f/2' });
+    await window.session.begin({ with: 'practice', arrows: 'absent' });
+    await settle();
+    const sweep = window.session.sweep.value;
+    window.session.troubles.value.find(({ id }) => id === 'bring back')?.remedy?.run();
+    await settle();
+    await settle();
+    expect(newer.ok).toBe(true);
+    expect(window.session.sweep.value).toBe(sweep);
+    expect(window.session.kit.value.lenses.map(({ name }) => name)).toEqual(['Orrin 85 f/1.8']);
+    expect(Object.keys(computer.disk).filter((key) => key.startsWith('set-aside:kit:'))).toHaveLength(1);
+  });
+
   test('the first start of all offers nothing and keeps no copy', async () => {
     const computer = new Computer();
     computer.time = moment(5);
