@@ -3,13 +3,14 @@
 //   npm run bench [-- --only NAME] [--json FILE] [--data FOLDER]
 import { writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
+import { hearing } from './hearing/hearing.ts';
 import { isMet, type Family, type Figure } from './figure.ts';
 import { panel } from './panel.ts';
 import { suggestion } from './suggestion.ts';
 import { awkwardSweeps } from './sweep/awkwardFamily.ts';
 import { sweeps } from './sweep/ordinaryFamily.ts';
 
-const families: readonly Family[] = [sweeps, awkwardSweeps, suggestion, panel];
+const families: readonly Family[] = [sweeps, awkwardSweeps, suggestion, panel, hearing];
 
 const { values } = parseArgs({ options: { only: { type: 'string' }, json: { type: 'string' }, data: { type: 'string' } } });
 const chosen = families.filter(({ name }) => values.only === undefined || name === values.only);

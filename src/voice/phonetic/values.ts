@@ -18,6 +18,8 @@ const SIGN_REACH = 0.3;
 const NUMBER_REACH = 0.3;
 /** Two words for the sign: "mine is" for "minus". */
 const SIGN_LENGTHS = [1, 2];
+/** Words before the sign: "set it to". */
+const OPENING = 3;
 const UNSURE_NUMBER = 0.12;
 
 export type Values = (heard: readonly string[], largest: number) => HeardValue[];
@@ -74,7 +76,7 @@ export function valuesIn({ signs, numberSpellings, setting, pronounce }: Languag
       const whole = value === 0 ? 0 : value;
       if (apart < (best.get(whole)?.apart ?? Infinity)) best.set(whole, { value: steps(whole), apart, doubtful });
     };
-    for (let at = 0; at <= 2; at++) {
+    for (let at = 0; at <= OPENING; at++) {
       const opening = openingApart(heard.slice(0, at));
       if (opening > SIGN_REACH) continue;
       // Zero alone needs no sign, but it needs "set": "zero" is said for other reasons.

@@ -1,0 +1,93 @@
+// Contract of takes: each is checked before it is kept, stored readably, and added to only by what surely was the word.
+import * as v from 'valibot';
+import { describe, expect, test } from 'vitest';
+import { forget, learn, LEARNED_AT_MOST } from '../../../src/voice/ownWords/learning.ts';
+import { adviceFor } from '../../../src/voice/ownWords/noiseMeter.ts';
+import { recogniserOf } from '../../../src/voice/ownWords/recogniser.ts';
+import { TakeRecording } from '../../../src/voice/ownWords/recordTake.ts';
+import { OwnWords, Take, takeOf } from '../../../src/voice/ownWords/take.ts';
+import { checkTake, type TakeRecorded } from '../../../src/voice/ownWords/takeQuality.ts';
+import { inRoom, say, WORDS } from './spoken.ts';
+
+const RATE = 16_000;
+function recorded(word: string, seed: number, { noise = 0.0005, loud = 0.1 } = {}): TakeRecorded {
+  const recording = new TakeRecording(RATE);
+  return recording.push(inRoom([say(WORDS[word] ?? [], RATE, seed, loud)], RATE, noise, seed)) ?? recording.gaveUp();
+}
+function stretchOf(word: string, seed: number) {
+  const { stretch } = recorded(word, seed);
+  if (stretch === null) throw new Error('not heard');
+  return stretch;
+}
+const takesOf = (...words: string[]) => words.flatMap((word) => [1, 2, 3].map((seed) => takeOf(word, stretchOf(word, seed))));
+
+describe('a take is judged', () => {
+  test('good when the word stands out of the noise, with quiet around it', () => {
+    expect(checkTake('undo', recorded('undo', 1), null)).toEqual({ fault: null, sentence: 'Good.' });
+  });
+
+  test('too quiet when it hardly stands out, or nothing was heard at all', () => {
+    expect(checkTake('undo', recorded('undo', 1, { noise: 0.04, loud: 0.02 }), null).fault).toBe('too quiet');
+    expect(checkTake('undo', recorded('undo', 1, { loud: 0 }), null).fault).toBe('too quiet');
+  });
+
+  test('too loud when the microphone ran out of range', () => {
+    expect(checkTake('undo', recorded('undo', 1, { loud: 1.5 }), null).fault).toBe('too loud');
+  });
+
+  test('cut off when the word began before the recording', () => {
+    const recording = new TakeRecording(RATE);
+    const sound = inRoom([say(WORDS['undo'] ?? [], RATE, 1)], RATE, 0.0005, 1);
+    const good = recording.push(sound);
+    expect(good?.stretch).not.toBeNull();
+    if (good?.stretch) expect(checkTake('undo', { ...good, recorded: good.stretch.ends + 2 }, null).fault).toBe('cut off');
+  });
+
+  test('too like another word when it is nearer to that one, which is named', () => {
+    const recogniser = recogniserOf(takesOf('undo', 'left'));
+    const take = recorded('left', 9);
+    const compared = take.stretch && recogniser.recognise(take.stretch);
+    expect(checkTake('undo', take, compared)).toMatchObject({ fault: 'too like another word', sentence: expect.stringContaining('“left”') });
+    expect(checkTake('left', take, compared).fault).toBeNull();
+  });
+});
+
+describe('takes are kept', () => {
+  test('as they were, within half a decibel, through the stored form', () => {
+    const take = takeOf('undo', stretchOf('undo', 1));
+    const own: OwnWords = { version: 1, language: 'en-US', takes: [take] };
+    expect(v.parse(OwnWords, JSON.parse(JSON.stringify(own)))).toEqual(own);
+  });
+
+  test('only with whole frames', () => {
+    const take = takeOf('undo', stretchOf('undo', 1));
+    expect(v.safeParse(Take, { ...take, frames: take.frames.slice(1) }).success).toBe(false);
+  });
+});
+
+describe('takes are learned', () => {
+  const takes = takesOf('undo', 'left');
+
+  test('from what was clearly the word, and from nothing else', () => {
+    expect(learn(takes, 'undo', stretchOf('undo', 5), 3)).toHaveLength(takes.length + 1);
+    expect(learn(takes, 'undo', stretchOf('undo', 5), 1)).toBe(takes);
+    expect(learn(takes, 'never taught', stretchOf('undo', 5), 3)).toBe(takes);
+  });
+
+  test('the oldest learned making room, never a taught one', () => {
+    let grown: readonly Take[] = takes;
+    for (let seed = 10; seed < 20; seed++) grown = learn(grown, 'undo', stretchOf('undo', seed), 3);
+    expect(grown.filter(({ from }) => from === 'learned')).toHaveLength(LEARNED_AT_MOST);
+    expect(grown.filter(({ from }) => from === 'taught')).toEqual(takes);
+  });
+
+  test('and a word can be taught anew', () => {
+    expect(forget(takes, 'undo').map(({ word }) => word)).toEqual(['left', 'left', 'left']);
+  });
+});
+
+test('advice says to come closer or use the switch when the room is too loud', () => {
+  expect(adviceFor(stretchOf('undo', 1))).toMatchObject({ enough: true });
+  const { stretch } = recorded('undo', 1, { noise: 0.04, loud: 0.03 });
+  if (stretch) expect(adviceFor(stretch)).toMatchObject({ enough: false, sentence: expect.stringContaining('switch') });
+});
