@@ -1,6 +1,6 @@
 // Compares a stretch of sound with every take of every word, and says how sure it is of the nearest.
 import { align } from './alignment.ts';
-import type { Frame } from './bands.ts';
+import { bandsAt, type Frame } from './bands.ts';
 import type { Shape } from './cepstra.ts';
 import { inScene, sceneOf, speechOf, type Scene, type Speech } from './inNoise.ts';
 import { scatterOf, type Measured } from './scatter.ts';
@@ -57,9 +57,10 @@ interface Usual {
 const narrowed = ({ frames, noise }: Sound, bands: number): Sound =>
   noise.length === bands ? { frames, noise } : { frames: frames.map((f) => f.slice(0, bands)), noise: noise.slice(0, bands) };
 
-export function recogniserOf(takes: readonly Take[], microphoneBands = Infinity): Recogniser {
+/** `rate`: the sample rate of the microphone that will be heard. Takes from another microphone may have more or fewer bands. */
+export function recogniserOf(takes: readonly Take[], rate: number): Recogniser {
   const sounds = takes.map((take) => ({ word: take.word, sound: soundOf(take) }));
-  const bands = Math.min(microphoneBands, ...sounds.map(({ sound }) => sound.noise.length));
+  const bands = Math.min(bandsAt(rate), ...sounds.map(({ sound }) => sound.noise.length));
   const kept = sounds.map(({ word, sound: whole }): Kept => {
     const sound = narrowed(whole, bands);
     return { word, sound, speech: speechOf(sound.frames, sound.noise) };

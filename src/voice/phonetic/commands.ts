@@ -1,7 +1,7 @@
 // How near what was heard comes to each word that counts now.
 import type { Word } from '../../sweep/inputs.ts';
 import type { Phones } from './phones.ts';
-import { soundDistance } from './soundDistance.ts';
+import { leastDistance, soundDistance, weight } from './soundDistance.ts';
 import type { Language } from './language.ts';
 
 /** A taught word and how far from it the heard words are: 0 the same, about 1 unrelated. */
@@ -14,6 +14,7 @@ interface Phrase {
   readonly word: Exclude<Word, 'set'>;
   readonly text: string;
   readonly phones: Phones;
+  readonly weight: number;
   /** What a phrase that is only also accepted costs over the taught one. */
   readonly extra: number;
 }
@@ -21,6 +22,8 @@ interface Phrase {
 /** Words that say nothing, left out at a small cost: "it's balanced", "please skip". */
 const STRIPPED = 0.03;
 const ALSO = 0.03;
+/** Further than this nothing is told. */
+const FAR = 0.5;
 /** One other word beside the command: enough to ask, not to act. */
 const STRAY = 0.25;
 /** A spelling the language's file knows to stand for the word. */
@@ -34,7 +37,10 @@ export function commandsIn({ taught, misheard, fillers, pronounce }: Language): 
   const phrases: Phrase[] = [];
   for (const [word, { say, also }] of Object.entries(taught) as [Word, Language['taught'][Word]][]) {
     if (word === 'set') continue;
-    const add = (text: string, extra: number) => phrases.push({ word, text, phones: soundsOf(text.split(' ')), extra });
+    const add = (text: string, extra: number) => {
+      const phones = soundsOf(text.split(' '));
+      phrases.push({ word, text, phones, weight: weight(phones), extra });
+    };
     add(say, 0);
     for (const text of also) add(text, ALSO);
     for (const text of misheard[word] ?? []) add(text, KNOWN_SPELLING);
@@ -44,8 +50,9 @@ export function commandsIn({ taught, misheard, fillers, pronounce }: Language): 
     for (const { words, cost } of formsOf(heard, fillers)) {
       const text = words.join(' ');
       const phones = soundsOf(words);
+      const heavy = weight(phones);
       for (const phrase of phrases) {
-        if (!allowed.includes(phrase.word)) continue;
+        if (!allowed.includes(phrase.word) || leastDistance(heavy, phrase.weight) > FAR) continue;
         const apart = cost + phrase.extra + (text === phrase.text ? -Math.min(ALSO, phrase.extra) : soundDistance(phones, phrase.phones));
         if (apart < (best.get(phrase.word) ?? Infinity)) best.set(phrase.word, apart);
       }

@@ -31,6 +31,8 @@ const FLIP_MARGIN = 0.12;
 const RANK = 0.05;
 const AGREES = 0.02;
 const GUESSES = 8;
+/** "Came on late, both uneven". */
+const LONGEST_PAIR = 7;
 const FLIPS: readonly (readonly [Word, Word])[] = [
   ['left', 'right'],
   ['balanced', 'lopsided'],
@@ -90,7 +92,7 @@ function pairsIn(words: readonly string[], allowed: readonly Word[], nearest: Ne
   const arrows = allowed.filter(isArrows);
   if (lights.length === 0 || arrows.length === 0) return [];
   const found: Reading[] = [];
-  for (let cut = 1; cut < words.length; cut++) {
+  for (let cut = 1; cut < words.length && words.length <= LONGEST_PAIR; cut++) {
     const parts = [words.slice(0, cut), words.slice(cut)] as const;
     for (const [lightPart, arrowPart] of [parts, parts.toReversed()]) {
       const light = nearest(lightPart ?? [], lights)[0];

@@ -20,7 +20,8 @@ function lossOf(phone: number): number {
   return cost;
 }
 
-function weight(phones: Phones): number {
+/** How much there is to hear. */
+export function weight(phones: Phones): number {
   let sum = 0;
   for (let i = 0; i < phones.length; i++) sum += lossOf(phones.charCodeAt(i));
   return sum;
@@ -28,6 +29,9 @@ function weight(phones: Phones): number {
 
 let last = new Float32Array(64);
 let row = new Float32Array(64);
+
+/** No distance is less than this: what one has more than the other must be lost. */
+export const leastDistance = (a: number, b: number): number => Math.abs(a - b) / Math.max(0.5, (a + b) / 2);
 
 /** 0: the same sounds; about 1: nothing in common. */
 export function soundDistance(a: Phones, b: Phones): number {

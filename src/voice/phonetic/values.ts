@@ -4,7 +4,7 @@ import { sayNumber } from '../numbers.ts';
 import { steps, type Steps } from '../../units.ts';
 import type { Language } from './language.ts';
 import type { Phones } from './phones.ts';
-import { soundDistance } from './soundDistance.ts';
+import { leastDistance, soundDistance, weight } from './soundDistance.ts';
 
 export interface HeardValue {
   readonly value: Steps;
@@ -46,8 +46,10 @@ export function valuesIn({ signs, numberSpellings, setting, pronounce }: Languag
   const signIn = (words: readonly string[]): { sign: number; apart: number } => {
     const text = words.join('');
     const phones = soundsOf(words);
+    const heavy = weight(phones);
     let best = { sign: 0, apart: Infinity };
     for (const { word, sign, phones: sounds } of signSounds) {
+      if (leastDistance(heavy, weight(sounds)) > SIGN_REACH) continue;
       const apart = text === word ? 0 : 0.04 + soundDistance(phones, sounds);
       if (apart < best.apart) best = { sign, apart };
     }
@@ -63,8 +65,9 @@ export function valuesIn({ signs, numberSpellings, setting, pronounce }: Languag
       return teen > 12 && teen < 20 && teen <= largest ? [{ size: teen, apart: 0.2, doubtful: true }] : [];
     }
     const phones = soundsOf(text.split(' '));
+    const heavy = weight(phones);
     return numbers
-      .filter((number) => number.size <= largest)
+      .filter((number) => number.size <= largest && leastDistance(heavy, weight(number.phones)) < NUMBER_REACH)
       .map(({ size: near, phones: sounds }) => ({ size: near, apart: soundDistance(phones, sounds) }))
       .filter(({ apart }) => apart < NUMBER_REACH)
       .map(({ size: near, apart }) => ({ size: near, apart, doubtful: apart > UNSURE_NUMBER }));

@@ -69,12 +69,12 @@ export function onSpokenDigits(data: string, tell: (sentence: string) => void): 
 }
 
 function listened(sound: Recording, rate: number, takes: readonly Take[]): { events: EarEvent[]; minutes: number } {
-  const ear = new Ear(rate, recogniserOf(takes));
+  const ear = new Ear(rate, recogniserOf(takes, rate));
   return { events: ear.push(sound.samples), minutes: sound.samples.length / rate / 60 };
 }
 
 function tried(trial: Trial, said: Recording, cost: { spent: number; heard: number }): Counts & { late: number[] } {
-  const recogniser = recogniserOf(trial.takes);
+  const recogniser = recogniserOf(trial.takes, trial.rate);
   const stretches = stretchesFor(said, trial.rate);
   const closed = stretches.filter((stretch, index) => stretch !== null && recogniser.recognise(stretch)?.words[0]?.word === said.said[index]!.label).length;
   const ear = new Ear(trial.rate, recogniser);

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { Ear, type EarEvent } from '../../../src/voice/ownWords/ear.ts';
-import { recogniserOf, type Recogniser } from '../../../src/voice/ownWords/recogniser.ts';
+import { recogniserOf } from '../../../src/voice/ownWords/recogniser.ts';
 import { TakeRecording } from '../../../src/voice/ownWords/recordTake.ts';
 import { takeOf } from '../../../src/voice/ownWords/take.ts';
 import { inRoom, say, WORDS } from './spoken.ts';
@@ -10,18 +10,14 @@ import { inRoom, say, WORDS } from './spoken.ts';
 const RATE = 16_000;
 const QUIET = 0.0005;
 
-function taught(rate = RATE): Recogniser {
-  const takes = Object.entries(WORDS).flatMap(([word, sounds]) =>
-    [1, 2, 3, 4, 5].map((seed) => {
-      const recorded = new TakeRecording(rate).push(inRoom([say(sounds, rate, seed)], rate, QUIET, seed));
-      if (!recorded?.stretch) throw new Error(`${word} ${seed} was not heard`);
-      return takeOf(word, recorded.stretch);
-    }),
-  );
-  return recogniserOf(takes);
-}
-
-const RECOGNISER = taught();
+const TAKES = Object.entries(WORDS).flatMap(([word, sounds]) =>
+  [1, 2, 3, 4, 5].map((seed) => {
+    const recorded = new TakeRecording(RATE).push(inRoom([say(sounds, RATE, seed)], RATE, QUIET, seed));
+    if (!recorded?.stretch) throw new Error(`${word} ${seed} was not heard`);
+    return takeOf(word, recorded.stretch);
+  }),
+);
+const RECOGNISER = recogniserOf(TAKES, RATE);
 const wordsIn = (events: readonly EarEvent[]) => events.flatMap((event) => (event.heard === 'word' ? [event.word] : []));
 
 test('words said again are heard as themselves, in order', () => {
@@ -57,7 +53,7 @@ test('what comes out does not depend on the pieces in which the samples come', (
 
 test.each([8_000, 44_100, 48_000])('words taught at 16 kHz are heard through a microphone of %i Hz', (rate) => {
   const sound = inRoom([say(WORDS['solid'] ?? [], rate, 51), say(WORDS['repeat'] ?? [], rate, 52)], rate, QUIET, 5);
-  const events = new Ear(rate, RECOGNISER).push(sound);
+  const events = new Ear(rate, recogniserOf(TAKES, rate)).push(sound);
   expect(events.flatMap((event) => ('word' in event ? [event.word] : []))).toEqual(['solid', 'repeat']);
 });
 
@@ -108,5 +104,5 @@ describe('other sounds', () => {
 
 test('an ear with nothing taught hears nothing and does not fail', () => {
   const sound = inRoom([say(WORDS['undo'] ?? [], RATE, 91)], RATE, QUIET, 6);
-  expect(wordsIn(new Ear(RATE, recogniserOf([])).push(sound))).toEqual([]);
+  expect(wordsIn(new Ear(RATE, recogniserOf([], RATE)).push(sound))).toEqual([]);
 });
