@@ -87,7 +87,7 @@ function traced(end: number, row: number): Omit<Alignment, 'apart'> {
   const way: number[] = [];
   const distances: number[] = [];
   let still = 0;
-  for (let at = end; steps[at] !== 0; ) {
+  for (let at = end; steps[at] !== 0;) {
     way.push(at - row - 1 - (Math.floor(at / row) - 1));
     distances.push(local[at]!);
     const step = steps[at]!;

@@ -73,7 +73,7 @@ export class Frames {
 
   push(samples: Float32Array): Frame[] {
     const out: Frame[] = [];
-    for (let at = 0; at < samples.length; ) {
+    for (let at = 0; at < samples.length;) {
       const taken = Math.min(samples.length - at, this.stretch.length - this.filled);
       this.stretch.set(samples.subarray(at, at + taken), this.filled);
       this.filled += taken;

@@ -15,8 +15,7 @@ const SLOPE = 0.7 * 3;
 const SLOPE_REACH = 3;
 const SLOPE_NORM = 28;
 
-const lifter = (index: number): number =>
-  index === 0 ? LOUDNESS : (1 + 4 * Math.sin((Math.PI * index) / 22)) / 3;
+const lifter = (index: number): number => (index === 0 ? LOUDNESS : (1 + 4 * Math.sin((Math.PI * index) / 22)) / 3);
 
 const cosines = new Map<number, Float32Array>();
 /** The lifted cosine transform for so many bands, row by row. */

@@ -29,7 +29,12 @@ export type EarEvent =
       /** For learning more takes, once the hold is confirmed. */
       readonly stretch: Stretch;
     }
-  | { readonly heard: 'nothing'; readonly because: NotAWord; readonly at: number; readonly recognition: Recognition | null };
+  | {
+      readonly heard: 'nothing';
+      readonly because: NotAWord;
+      readonly at: number;
+      readonly recognition: Recognition | null;
+    };
 
 /** Log odds from which a word is taken, and from which it is asked about. */
 const TAKEN = 0.85;

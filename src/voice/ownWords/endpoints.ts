@@ -111,7 +111,14 @@ export class Endpoints {
     const frames = this.past.slice(first);
     const noise = Float32Array.from(this.noise);
     const peak = Math.max(...frames.map((frame) => above(frame, noise)));
-    this.open = { frames, evidence: this.evidence.slice(first), noise, from: this.count - frames.length, peak, quiet: 0 };
+    this.open = {
+      frames,
+      evidence: this.evidence.slice(first),
+      noise,
+      from: this.count - frames.length,
+      peak,
+      quiet: 0,
+    };
     return { sign: 'began' };
   }
 

@@ -20,4 +20,5 @@ export function learn(takes: readonly Take[], word: string, stretch: Stretch, su
 }
 
 /** The takes without a word's, to teach it anew. */
-export const forget = (takes: readonly Take[], word: string): readonly Take[] => takes.filter((take) => take.word !== word);
+export const forget = (takes: readonly Take[], word: string): readonly Take[] =>
+  takes.filter((take) => take.word !== word);

@@ -17,7 +17,15 @@ export function adviceFor(stretch: Pick<Stretch, 'frames' | 'noise'>): HearingAd
   const clearance = clearanceOf(stretch);
   if (clearance >= GOOD) return { clearance, enough: true, sentence: 'You are heard well.' };
   if (clearance >= ENOUGH) {
-    return { clearance, enough: true, sentence: 'You are heard, but some words may be asked for again. Closer would be better.' };
+    return {
+      clearance,
+      enough: true,
+      sentence: 'You are heard, but some words may be asked for again. Closer would be better.',
+    };
   }
-  return { clearance, enough: false, sentence: 'The room is too loud for this distance. Come closer, or use the switch.' };
+  return {
+    clearance,
+    enough: false,
+    sentence: 'The room is too loud for this distance. Come closer, or use the switch.',
+  };
 }

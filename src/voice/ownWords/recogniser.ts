@@ -7,13 +7,13 @@ import { scatterOf, type Measured } from './scatter.ts';
 import { sureness, type Evidence } from './sureness.ts';
 import { soundOf, type Take } from './take.ts';
 
-export interface Sound {
+interface Sound {
   readonly frames: readonly Frame[];
   readonly noise: Frame;
 }
 
 /** A word and how far the sound is from it: the mean over its nearest takes. */
-export interface Comparison {
+interface Comparison {
   readonly word: string;
   readonly apart: number;
   readonly worst: number;
@@ -55,7 +55,9 @@ interface Usual {
 
 /** Bands are compared as far as all takes and the microphone reach. */
 const narrowed = ({ frames, noise }: Sound, bands: number): Sound =>
-  noise.length === bands ? { frames, noise } : { frames: frames.map((f) => f.slice(0, bands)), noise: noise.slice(0, bands) };
+  noise.length === bands
+    ? { frames, noise }
+    : { frames: frames.map((f) => f.slice(0, bands)), noise: noise.slice(0, bands) };
 
 /** `rate`: the sample rate of the microphone that will be heard. Takes from another microphone may have more or fewer bands. */
 export function recogniserOf(takes: readonly Take[], rate: number): Recogniser {
@@ -92,8 +94,16 @@ function shapeIn(scenes: ReadonlyMap<Kept, Scene>, one: Kept): Shape {
   return scenes.get(one)!.shape;
 }
 
-function comparedWith(word: string, takes: readonly Kept[], shape: Shape, scene: Scene, measured: Measured): Comparison {
-  const all = takes.map(({ speech }) => align(shape, measured(inScene(speech, scene)))).sort((a, b) => a.apart - b.apart);
+function comparedWith(
+  word: string,
+  takes: readonly Kept[],
+  shape: Shape,
+  scene: Scene,
+  measured: Measured,
+): Comparison {
+  const all = takes
+    .map(({ speech }) => align(shape, measured(inScene(speech, scene))))
+    .sort((a, b) => a.apart - b.apart);
   const near = all.slice(0, NEAREST);
   return {
     word,
@@ -104,7 +114,11 @@ function comparedWith(word: string, takes: readonly Kept[], shape: Shape, scene:
 }
 
 /** Each take is compared with the others of its word as if it were heard now. */
-function usualOf(byWord: ReadonlyMap<string, readonly Kept[]>, scenes: ReadonlyMap<Kept, Scene>, measured: Measured): Map<string, Usual> {
+function usualOf(
+  byWord: ReadonlyMap<string, readonly Kept[]>,
+  scenes: ReadonlyMap<Kept, Scene>,
+  measured: Measured,
+): Map<string, Usual> {
   const again = new Map(
     [...byWord].map(([word, list]) => [
       word,
@@ -112,7 +126,13 @@ function usualOf(byWord: ReadonlyMap<string, readonly Kept[]>, scenes: ReadonlyM
         ? []
         : list.map((one) => {
             const scene = scenes.get(one)!;
-            return comparedWith(word, list.filter((other) => other !== one), measured(scene.shape), scene, measured);
+            return comparedWith(
+              word,
+              list.filter((other) => other !== one),
+              measured(scene.shape),
+              scene,
+              measured,
+            );
           }),
     ]),
   );
@@ -130,7 +150,12 @@ function usualOf(byWord: ReadonlyMap<string, readonly Kept[]>, scenes: ReadonlyM
   );
 }
 
-function evidenceOf(first: Comparison, second: Comparison | undefined, usual: ReadonlyMap<string, Usual>, length: number): Evidence {
+function evidenceOf(
+  first: Comparison,
+  second: Comparison | undefined,
+  usual: ReadonlyMap<string, Usual>,
+  length: number,
+): Evidence {
   const own = usual.get(first.word)!;
   return {
     apart: Math.log(first.apart / own.apart),
@@ -142,4 +167,5 @@ function evidenceOf(first: Comparison, second: Comparison | undefined, usual: Re
   };
 }
 
-const mean = (list: readonly number[]): number => list.reduce((total, value) => total + value, 0) / Math.max(1, list.length);
+const mean = (list: readonly number[]): number =>
+  list.reduce((total, value) => total + value, 0) / Math.max(1, list.length);

@@ -31,8 +31,17 @@ export type OwnWords = v.InferOutput<typeof OwnWords>;
 const toLevel = (power: number): number => Math.round(20 * Math.log10(power));
 const toPower = (level: number): number => 10 ** (level / 20);
 
-export function takeOf(word: string, { frames, noise }: Pick<Stretch, 'frames' | 'noise'>, from: Take['from'] = 'taught'): Take {
-  return { word, from, noise: Array.from(noise, toLevel), frames: frames.flatMap((frame) => Array.from(frame, toLevel)) };
+export function takeOf(
+  word: string,
+  { frames, noise }: Pick<Stretch, 'frames' | 'noise'>,
+  from: Take['from'] = 'taught',
+): Take {
+  return {
+    word,
+    from,
+    noise: Array.from(noise, toLevel),
+    frames: frames.flatMap((frame) => Array.from(frame, toLevel)),
+  };
 }
 
 export function soundOf({ noise, frames }: Take): { frames: Frame[]; noise: Frame } {

@@ -5,7 +5,7 @@ import { leastDistance, soundDistance, weight } from './soundDistance.ts';
 import type { Language } from './language.ts';
 
 /** A taught word and how far from it the heard words are: 0 the same, about 1 unrelated. */
-export interface Nearness {
+interface Nearness {
   readonly word: Exclude<Word, 'set'>;
   readonly apart: number;
 }
@@ -53,7 +53,10 @@ export function commandsIn({ taught, misheard, fillers, pronounce }: Language): 
       const heavy = weight(phones);
       for (const phrase of phrases) {
         if (!allowed.includes(phrase.word) || leastDistance(heavy, phrase.weight) > FAR) continue;
-        const apart = cost + phrase.extra + (text === phrase.text ? -Math.min(ALSO, phrase.extra) : soundDistance(phones, phrase.phones));
+        const apart =
+          cost +
+          phrase.extra +
+          (text === phrase.text ? -Math.min(ALSO, phrase.extra) : soundDistance(phones, phrase.phones));
         if (apart < (best.get(phrase.word) ?? Infinity)) best.set(phrase.word, apart);
       }
     }

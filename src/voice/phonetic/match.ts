@@ -49,7 +49,9 @@ export function matcherFor(language: Language): Matcher {
     // Before the person has stopped only what is spelt as taught, and cannot go on, is sure enough.
     if (!final) return matchStrictly(candidates, allowed, false);
     const said = candidates.slice(0, GUESSES).map(({ text }) => spokenWords(text));
-    return decided(together(said.map((words) => readingsOf(words, allowed, largest, nearest, values, language.taught))));
+    return decided(
+      together(said.map((words) => readingsOf(words, allowed, largest, nearest, values, language.taught))),
+    );
   };
   return { match };
 }
@@ -87,7 +89,12 @@ const isLight = (word: Word): word is LightWord => LIGHTS.includes(word);
 const isArrows = (word: Word): word is ArrowWord => ARROWS.includes(word);
 
 /** A light and its arrows in one breath, in either order; both must be near. */
-function pairsIn(words: readonly string[], allowed: readonly Word[], nearest: Nearest, taught: Language['taught']): Reading[] {
+function pairsIn(
+  words: readonly string[],
+  allowed: readonly Word[],
+  nearest: Nearest,
+  taught: Language['taught'],
+): Reading[] {
   const lights = allowed.filter(isLight);
   const arrows = allowed.filter(isArrows);
   if (lights.length === 0 || arrows.length === 0) return [];
@@ -122,7 +129,10 @@ function together(guesses: readonly (readonly Reading[])[]): Reading[] {
     }
   }
   return [...best.values()]
-    .map(({ agreeing, ...reading }) => ({ ...reading, apart: reading.apart - AGREES * Math.min(3, Math.max(0, agreeing - 1)) }))
+    .map(({ agreeing, ...reading }) => ({
+      ...reading,
+      apart: reading.apart - AGREES * Math.min(3, Math.max(0, agreeing - 1)),
+    }))
     .sort((a, b) => a.apart - b.apart);
 }
 
@@ -131,7 +141,8 @@ function decided([first, second]: readonly Reading[]): Match {
   const margin = second ? second.apart - first.apart : Infinity;
   const wanted = second && flips(first.input, second.input) ? FLIP_MARGIN : MARGIN;
   const clear = margin >= wanted || (first.apart <= SAME && margin > RANK + SAME);
-  if (first.apart > ('arrows' === first.input.told ? ARROW_TAKEN : TAKEN) || first.doubtful || !clear) return { is: 'unclear' };
+  if (first.apart > ('arrows' === first.input.told ? ARROW_TAKEN : TAKEN) || first.doubtful || !clear)
+    return { is: 'unclear' };
   return { is: 'taken', input: first.input, words: first.words };
 }
 

@@ -7,46 +7,130 @@ export type Phones = string;
 
 /** From the names of the Carnegie Mellon pronouncing dictionary to one letter each. */
 export const SYMBOLS: Readonly<Record<string, string>> = {
-  IY: 'i', IH: 'y', EY: 'e', EH: 'x', AE: 'a', AA: 'o', AO: 'c', AH: 'u', OW: 'w', UH: 'q', UW: 'v', ER: 'r',
-  AY: 'z', AW: 'k', OY: 'j',
-  P: 'p', B: 'b', T: 't', D: 'd', K: '1', G: 'g', CH: '2', JH: '3', F: 'f', TH: '4', DH: '5', S: 's', ZH: '6',
-  SH: '7', HH: 'h', M: 'm', N: 'n', NG: '8', L: 'l', V: '9', Z: '0', R: '@', W: '#', Y: '$',
+  IY: 'i',
+  IH: 'y',
+  EY: 'e',
+  EH: 'x',
+  AE: 'a',
+  AA: 'o',
+  AO: 'c',
+  AH: 'u',
+  OW: 'w',
+  UH: 'q',
+  UW: 'v',
+  ER: 'r',
+  AY: 'z',
+  AW: 'k',
+  OY: 'j',
+  P: 'p',
+  B: 'b',
+  T: 't',
+  D: 'd',
+  K: '1',
+  G: 'g',
+  CH: '2',
+  JH: '3',
+  F: 'f',
+  TH: '4',
+  DH: '5',
+  S: 's',
+  ZH: '6',
+  SH: '7',
+  HH: 'h',
+  M: 'm',
+  N: 'n',
+  NG: '8',
+  L: 'l',
+  V: '9',
+  Z: '0',
+  R: '@',
+  W: '#',
+  Y: '$',
 };
 
 /** Height from low 0 to high 1, backness from front 0 to back 1, rounding; then where a glide ends. */
 type Vowel = readonly [height: number, back: number, round: number, toHeight: number, toBack: number];
 const VOWELS: Readonly<Record<string, Vowel>> = {
-  i: [1, 0, 0, 1, 0], y: [0.8, 0.15, 0, 0.8, 0.15], e: [0.65, 0.05, 0, 1, 0], x: [0.5, 0.1, 0, 0.5, 0.1],
-  a: [0.2, 0.1, 0, 0.2, 0.1], o: [0, 0.7, 0, 0, 0.7], c: [0.3, 0.95, 1, 0.3, 0.95], u: [0.4, 0.5, 0, 0.4, 0.5],
-  w: [0.6, 0.9, 1, 0.9, 1], q: [0.8, 0.8, 0.7, 0.8, 0.8], v: [1, 0.85, 1, 1, 0.85], r: [0.5, 0.5, 0.3, 0.5, 0.5],
-  z: [0.05, 0.5, 0, 1, 0], k: [0.05, 0.5, 0, 0.9, 1], j: [0.4, 0.95, 1, 1, 0],
+  i: [1, 0, 0, 1, 0],
+  y: [0.8, 0.15, 0, 0.8, 0.15],
+  e: [0.65, 0.05, 0, 1, 0],
+  x: [0.5, 0.1, 0, 0.5, 0.1],
+  a: [0.2, 0.1, 0, 0.2, 0.1],
+  o: [0, 0.7, 0, 0, 0.7],
+  c: [0.3, 0.95, 1, 0.3, 0.95],
+  u: [0.4, 0.5, 0, 0.4, 0.5],
+  w: [0.6, 0.9, 1, 0.9, 1],
+  q: [0.8, 0.8, 0.7, 0.8, 0.8],
+  v: [1, 0.85, 1, 1, 0.85],
+  r: [0.5, 0.5, 0.3, 0.5, 0.5],
+  z: [0.05, 0.5, 0, 1, 0],
+  k: [0.05, 0.5, 0, 0.9, 1],
+  j: [0.4, 0.95, 1, 1, 0],
 };
 
 type Manner = 'stop' | 'affricate' | 'fricative' | 'nasal' | 'liquid' | 'glide';
 /** Place from the lips 0 to the throat 1. */
 type Consonant = readonly [manner: Manner, place: number, voiced: boolean, hissing?: true];
 const CONSONANTS: Readonly<Record<string, Consonant>> = {
-  p: ['stop', 0, false], b: ['stop', 0, true], t: ['stop', 0.4, false], d: ['stop', 0.4, true],
-  '1': ['stop', 0.8, false], g: ['stop', 0.8, true], '2': ['affricate', 0.5, false], '3': ['affricate', 0.5, true],
-  f: ['fricative', 0.1, false], '9': ['fricative', 0.1, true], '4': ['fricative', 0.25, false],
-  '5': ['fricative', 0.25, true], s: ['fricative', 0.4, false, true], '0': ['fricative', 0.4, true, true],
-  '7': ['fricative', 0.55, false, true], '6': ['fricative', 0.55, true, true], h: ['fricative', 1, false],
-  m: ['nasal', 0, true], n: ['nasal', 0.4, true], '8': ['nasal', 0.8, true], l: ['liquid', 0.4, true],
-  '@': ['liquid', 0.5, true], '#': ['glide', 0.1, true], $: ['glide', 0.6, true],
+  p: ['stop', 0, false],
+  b: ['stop', 0, true],
+  t: ['stop', 0.4, false],
+  d: ['stop', 0.4, true],
+  '1': ['stop', 0.8, false],
+  g: ['stop', 0.8, true],
+  '2': ['affricate', 0.5, false],
+  '3': ['affricate', 0.5, true],
+  f: ['fricative', 0.1, false],
+  '9': ['fricative', 0.1, true],
+  '4': ['fricative', 0.25, false],
+  '5': ['fricative', 0.25, true],
+  s: ['fricative', 0.4, false, true],
+  '0': ['fricative', 0.4, true, true],
+  '7': ['fricative', 0.55, false, true],
+  '6': ['fricative', 0.55, true, true],
+  h: ['fricative', 1, false],
+  m: ['nasal', 0, true],
+  n: ['nasal', 0.4, true],
+  '8': ['nasal', 0.8, true],
+  l: ['liquid', 0.4, true],
+  '@': ['liquid', 0.5, true],
+  '#': ['glide', 0.1, true],
+  $: ['glide', 0.6, true],
 };
 
 const MANNERS: Readonly<Record<string, number>> = {
-  'affricate stop': 0.35, 'affricate fricative': 0.3, 'fricative stop': 0.55, 'liquid nasal': 0.45, 'glide nasal': 0.5,
-  'glide liquid': 0.25, 'nasal stop': 0.6, 'fricative nasal': 0.75, 'fricative liquid': 0.75, 'fricative glide': 0.75,
-  'liquid stop': 0.75, 'glide stop': 0.75,
+  'affricate stop': 0.35,
+  'affricate fricative': 0.3,
+  'fricative stop': 0.55,
+  'liquid nasal': 0.45,
+  'glide nasal': 0.5,
+  'glide liquid': 0.25,
+  'nasal stop': 0.6,
+  'fricative nasal': 0.75,
+  'fricative liquid': 0.75,
+  'fricative glide': 0.75,
+  'liquid stop': 0.75,
+  'glide stop': 0.75,
 };
 /** Consonants that are nearly vowels. */
 const HALF_VOWELS: Readonly<Record<string, number>> = {
-  $i: 0.3, $y: 0.4, '#v': 0.3, '#q': 0.4, '@r': 0.25, lc: 0.6, lw: 0.6, lq: 0.6,
+  $i: 0.3,
+  $y: 0.4,
+  '#v': 0.3,
+  '#q': 0.4,
+  '@r': 0.25,
+  lc: 0.6,
+  lw: 0.6,
+  lq: 0.6,
 };
 const WEAK_VOWELS = 'uyr';
 const LOSSES: Readonly<Record<Manner, number>> = {
-  stop: 0.5, affricate: 0.65, fricative: 0.45, nasal: 0.55, liquid: 0.5, glide: 0.45,
+  stop: 0.5,
+  affricate: 0.65,
+  fricative: 0.45,
+  nasal: 0.55,
+  liquid: 0.5,
+  glide: 0.45,
 };
 const PLAIN: Readonly<Record<string, string>> = Object.fromEntries(
   Object.keys(VOWELS).map((vowel) => [vowel.toUpperCase(), vowel]),
@@ -75,8 +159,7 @@ function vowels(a: Vowel, b: Vowel, stressed: boolean, coloured: boolean): numbe
 
 function consonants(a: Consonant, b: Consonant): number {
   const manner = a[0] === b[0] ? 0 : (MANNERS[[a[0], b[0]].toSorted().join(' ')] ?? 0.8);
-  const apart =
-    0.9 * manner + 0.45 * Math.abs(a[1] - b[1]) + (a[2] === b[2] ? 0 : 0.2) + (a[3] === b[3] ? 0 : 0.25);
+  const apart = 0.9 * manner + 0.45 * Math.abs(a[1] - b[1]) + (a[2] === b[2] ? 0 : 0.2) + (a[3] === b[3] ? 0 : 0.25);
   return Math.max(0.25, Math.min(1, apart));
 }
 

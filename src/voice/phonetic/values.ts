@@ -6,7 +6,7 @@ import type { Language } from './language.ts';
 import type { Phones } from './phones.ts';
 import { leastDistance, soundDistance, weight } from './soundDistance.ts';
 
-export interface HeardValue {
+interface HeardValue {
   readonly value: Steps;
   readonly apart: number;
   /** The number could be another that sounds much like it: always asked back. */
@@ -56,7 +56,10 @@ export function valuesIn({ signs, numberSpellings, setting, pronounce }: Languag
     return best;
   };
 
-  const numbersIn = (words: readonly string[], largest: number): { size: number; apart: number; doubtful: boolean }[] => {
+  const numbersIn = (
+    words: readonly string[],
+    largest: number,
+  ): { size: number; apart: number; doubtful: boolean }[] => {
     const text = words.map((word) => numberSpellings[word] ?? word).join(' ');
     const size = exact.get(text);
     if (size !== undefined) {

@@ -272,11 +272,9 @@ amount umKnt
 amulet Am$ulut
 amuse um$V0
 amused um$V0d
-amusement um$V0munt
 amusing um$V0y8
 amy Emi
 ana Onu
-anal Enul
 analysis unAlusus
 analyst Anulyst
 analyze AnulZ0
@@ -445,7 +443,6 @@ assembled usXmbuld
 assembly usXmbli
 asses Asu0
 assessment usXsmunt
-asshole Ashwl
 assign usZn
 assignment usZnmunt
 assist usYst
@@ -609,14 +606,12 @@ barrier bA@ir
 barry bA@i
 baseball bEsbCl
 based bEst
-basement bEsmunt
 bases bEsu0
 basic bEsy1
 basically bEsy1li
 basis bEsus
 basket bAs1ut
 basketball bAs1utbCl
-bastard bAstrd
 bateman bEtmun
 bates bEts
 bathe bE5
@@ -736,7 +731,6 @@ biological bZulO3y1ul
 biology bzOlu3i
 biscuit bYs1ut
 bishop bY7up
-bitches bY2y0
 bites bZts
 biting bZty8
 bizarre bu0O@
@@ -817,7 +811,6 @@ boys bJ0
 bozo bW0W
 bp bIpI
 bra b@O
-bracelet b@Eslut
 bracelets b@Eslyts
 braces b@Esu0
 bragging b@Agy8
@@ -895,7 +888,6 @@ bullet bQlut
 bulletin bQlytun
 bulletproof bQlutp@Vf
 bullock bQlu1
-bullshit bQl7Yt
 bully bQli
 bureau b$Q@w
 burger bRgr
@@ -961,7 +953,6 @@ campaign 1ampEn
 campbell 1Ambul
 canada 1Anudu
 canadian 1unEdiun
-canal 1unAl
 canary 1unX@i
 cancel 1Ansul
 cancelled 1Ansuld
@@ -1888,7 +1879,6 @@ dragging d@Agy8
 dragons d@Agun0
 drama d@Omu
 dramatic d@umAty1
-drapes d@Eps
 drawer d@C@
 draws d@C0
 dread d@Xd
@@ -2068,7 +2058,6 @@ equivalent y1#Y9ulunt
 er r
 erase y@Es
 erased y@Est
-erection y@X17un
 erin X@yn
 ernest Rnust
 erotic y@Oty1
@@ -2217,7 +2206,6 @@ factors fA1tr0
 factory fA1tri
 faded fEdud
 fading fEdy8
-faggot fAgut
 failure fEl$r
 fainted fEntyd
 fairness fX@nus
@@ -2413,7 +2401,6 @@ frustrated f@Ust@Etud
 frustrating f@Ust@Ety8
 fry f@Z
 fu fV
-fucked fU1t
 fuel f$Vul
 fugitive f$V3uty9
 fulfill fqlfYl
@@ -2582,8 +2569,6 @@ grandpa g@AndpO
 grandparents g@AndpX@unts
 grant g@Ant
 granted g@Antud
-grapefruit g@Epf@Vt
-grapes g@Eps
 grateful g@Etful
 gratitude g@AtutVd
 graves g@E90
@@ -2829,7 +2814,6 @@ horrid hC@ud
 horrors hC@r0
 hors hC@0
 horses hC@su0
-horseshit hC@s7Yt
 hospitality hOsputAluti
 host hWst
 hostages hOstu3u0
@@ -3451,7 +3435,6 @@ manpower mAnpKr
 manual mAn$vul
 manufacture mAn$ufA12r
 manure munQ@
-manuscript mAn$us1@Ypt
 many mXni
 maple mEpul
 mar mO@
@@ -3690,8 +3673,6 @@ most mWst
 motel mwtXl
 moth mC4
 mother mU5r
-motherfucker mU5rfU1r
-motherfucking mU5rfU1y8
 motion mW7un
 motivated mWtu9Etud
 motivation mWtu9E7un
@@ -3765,7 +3746,6 @@ naval nE9ul
 navigator nA9ugEtr
 navy nE9i
 naw nO
-nazi nOtsi
 ne nI
 nearby nY@bZ
 nearest nY@ust
@@ -3807,7 +3787,6 @@ nicer nZsr
 nicest nZsyst
 nicholas nY1ulus
 nickel nY1ul
-nigger nYgr
 nightfall nZtfCl
 nightingale nZty8gel
 nightmares nZtmX@0
@@ -3970,7 +3949,6 @@ organization C@gunu0E7un
 organize C@gunZ0
 organized C@gunZ0d
 organizing C@gunZ0y8
-orgasm C@ga0um
 oriental C@iXntul
 orientation C@ixntE7un
 origin C@u3un
@@ -4116,7 +4094,6 @@ pencil pXnsul
 penelope punXlupi
 penguin pX8g#un
 penicillin pXnusYlun
-penis pInys
 penitentiary pXnytXn2ri
 pennsylvania pXnsul9En$u
 pentagon pXntygOn
@@ -4201,8 +4178,6 @@ pipeline pZplZn
 piper pZpr
 pipes pZps
 pirate pZ@ut
-pissed pYst
-pisses pYsY0
 pistol pYstul
 pitched pY2t
 pitiful pYtuful
@@ -4498,10 +4473,6 @@ push pQ7
 pushed pQ7t
 pushes pQ7u0
 pushy pQ7i
-puss pQs
-pussies pQsi0
-pussy pQsi
-pussycat pQsi1At
 put pQt
 puts pQts
 putz pUts
@@ -4558,9 +4529,6 @@ random @Andum
 range @En3
 ranger @En3r
 ransom @Ansum
-raped @Ept
-rapid @Apud
-rapist @Epyst
 rarely @X@li
 rates @Ets
 rather @A5r
@@ -4787,8 +4755,6 @@ result @y0Ult
 resume @y0Vm
 resurrection @X0rX17un
 retain @ytEn
-retard @ytO@d
-retarded @ytO@dyd
 retire @ytZ@
 retired @ytZ@d
 retirement @itZrmunt
@@ -4992,7 +4958,6 @@ scientist sZuntyst
 scissors sY0r0
 scotland s1Otlund
 scrambled s1@Ambuld
-scraping s1@Epy8
 scratches s1@A2u0
 screwdriver s1@Vd@Z9r
 scroll s1@Wl
@@ -5024,7 +4989,6 @@ seldom sXldum
 select sulX1t
 selected sulX1tyd
 selection sulX17un
-semen sImun
 semester sumXstr
 seminar sXmunO@
 senate sXnut
@@ -5096,7 +5060,6 @@ sherry 7X@i
 shines 7Zn0
 shining 7Zny8
 shiny 7Zni
-shithead 7YthXd
 shocked 7O1t
 shoe 7V
 shook 7Q1
@@ -5585,7 +5548,6 @@ theodore 4IudC@
 theoretically 4IrXty1uli
 theories 4Y@i0
 theory 4Y@i
-therapist 4X@upust
 therapy 4X@upi
 there 5X@
 therefore 5X@fC@
@@ -5865,7 +5827,6 @@ v 9I
 vacant 9E1unt
 vacation 9e1E7un
 vacuum 9A1$vm
-vagina 9u3Znu
 vague 9Eg
 val 9Al
 valet 9alE
@@ -5995,7 +5956,6 @@ waltz #Clts
 wand #Ond
 wandered #Ondrd
 wandering #Ondry8
-wanker #O81r
 wanna #Onu
 want #Ont
 wanted #Cntyd
@@ -6071,7 +6031,6 @@ who hV
 whoever hvX9r
 whole hWl
 whom hVm
-whore hC@
 whose hV0
 why #Z
 wichita #Y2utC

@@ -9,11 +9,21 @@ import type { Take } from '../../../src/voice/ownWords/take.ts';
 import { least, most, shown, type Figure } from '../figure.ts';
 
 const TIMES = 2;
-const CLOSED = [[40, 93], [20, 90], [10, 80]] as const;
+const CLOSED = [
+  [40, 93],
+  [20, 90],
+  [10, 80],
+] as const;
 /** A decision belongs to a word when it comes before the next can. */
 const BELONGS = 0.85;
 
-interface Counts { said: number; closed: number; right: number; wrong: number; unsure: number }
+interface Counts {
+  said: number;
+  closed: number;
+  right: number;
+  wrong: number;
+  unsure: number;
+}
 
 export function onSpokenDigits(data: string, tell: (sentence: string) => void): Figure[] | null {
   const speakers = spokenDigits(data);
@@ -31,7 +41,11 @@ export function onSpokenDigits(data: string, tell: (sentence: string) => void): 
       late.push(...heard.late);
       for (const key of [`${decibels}`, `${decibels} ${trial.speaker}`]) add(counts, key, heard);
     }
-    for (const [name, sound] of [['own talk', trial.ownTalk(20)], ['talk of others', trial.othersTalk(20)], ['clicks, beeps and drives', trial.handling(20)]] as const) {
+    for (const [name, sound] of [
+      ['own talk', trial.ownTalk(20)],
+      ['talk of others', trial.othersTalk(20)],
+      ['clicks, beeps and drives', trial.handling(20)],
+    ] as const) {
       const { events, minutes } = listened(sound, trial.rate, trial.fewer);
       const sum = talk.get(name) ?? { taken: 0, unsure: 0, minutes: 0 };
       sum.taken += events.filter(({ heard }) => heard === 'word').length;
@@ -40,11 +54,14 @@ export function onSpokenDigits(data: string, tell: (sentence: string) => void): 
       talk.set(name, sum);
     }
   }
-  const percent = (key: string, what: 'closed' | 'right' | 'wrong' | 'unsure') => (100 * counts.get(key)![what]) / counts.get(key)!.said;
+  const percent = (key: string, what: 'closed' | 'right' | 'wrong' | 'unsure') =>
+    (100 * counts.get(key)![what]) / counts.get(key)!.said;
   const aMinute = (name: string, what: 'taken' | 'unsure') => talk.get(name)![what] / talk.get(name)!.minutes;
   late.sort((a, b) => a - b);
   return [
-    ...CLOSED.map(([decibels, bound]) => least(`digits, ${decibels} dB: nearest word right, %`, percent(`${decibels}`, 'closed'), bound)),
+    ...CLOSED.map(([decibels, bound]) =>
+      least(`digits, ${decibels} dB: nearest word right, %`, percent(`${decibels}`, 'closed'), bound),
+    ),
     least('digits, 20 dB: taken and right, %', percent('20', 'right'), 80),
     most('digits, 20 dB: taken and wrong, %', percent('20', 'wrong'), 2),
     shown('digits, 20 dB: asked again, %', percent('20', 'unsure')),
@@ -53,7 +70,9 @@ export function onSpokenDigits(data: string, tell: (sentence: string) => void): 
       shown(`digits, ${decibels} dB: taken and wrong, %`, percent(`${decibels}`, 'wrong')),
     ]),
     ...[...speakers.keys()].flatMap((speaker) => [
-      ...CLOSED.map(([decibels]) => shown(`${speaker}, ${decibels} dB: nearest word right, %`, percent(`${decibels} ${speaker}`, 'closed'))),
+      ...CLOSED.map(([decibels]) =>
+        shown(`${speaker}, ${decibels} dB: nearest word right, %`, percent(`${decibels} ${speaker}`, 'closed')),
+      ),
       shown(`${speaker}, 20 dB: taken and right, %`, percent(`20 ${speaker}`, 'right')),
       shown(`${speaker}, 20 dB: taken and wrong, %`, percent(`20 ${speaker}`, 'wrong')),
     ]),
@@ -76,7 +95,9 @@ function listened(sound: Recording, rate: number, takes: readonly Take[]): { eve
 function tried(trial: Trial, said: Recording, cost: { spent: number; heard: number }): Counts & { late: number[] } {
   const recogniser = recogniserOf(trial.takes, trial.rate);
   const stretches = stretchesFor(said, trial.rate);
-  const closed = stretches.filter((stretch, index) => stretch !== null && recogniser.recognise(stretch)?.words[0]?.word === said.said[index]!.label).length;
+  const closed = stretches.filter(
+    (stretch, index) => stretch !== null && recogniser.recognise(stretch)?.words[0]?.word === said.said[index]!.label,
+  ).length;
   const ear = new Ear(trial.rate, recogniser);
   const started = performance.now();
   const events = ear.push(said.samples);
@@ -87,7 +108,9 @@ function tried(trial: Trial, said: Recording, cost: { spent: number; heard: numb
   for (const event of events) {
     if (event.heard === 'unsure') unsure++;
     if (event.heard !== 'word') continue;
-    const word = said.said.find(({ begins, ends }) => event.began < ends && event.at > begins && event.at < ends + BELONGS);
+    const word = said.said.find(
+      ({ begins, ends }) => event.began < ends && event.at > begins && event.at < ends + BELONGS,
+    );
     if (word?.label === event.word) right++;
     else wrong++;
     if (word) late.push(event.at + 0.015 - word.ends);

@@ -33,7 +33,8 @@ function response({ rate, size, source, microphone, echo, seed }: Box): Float32A
           let bounces = 0;
           for (let axis = 0; axis < 3; axis++) {
             const flipped = (mirror >> axis) & 1;
-            const place = (flipped ? -source[axis]! : source[axis]!) + 2 * cell[axis]! * size[axis]! - microphone[axis]!;
+            const place =
+              (flipped ? -source[axis]! : source[axis]!) + 2 * cell[axis]! * size[axis]! - microphone[axis]!;
             squares += place * place;
             bounces += Math.abs(cell[axis]!) + Math.abs(cell[axis]! - flipped);
           }
@@ -98,7 +99,7 @@ export function heardIn(room: Room, samples: Float32Array): Float32Array {
   return convolved(samples, room.response);
 }
 
-export function convolved(a: Float32Array, b: Float32Array): Float32Array {
+function convolved(a: Float32Array, b: Float32Array): Float32Array {
   let size = 1;
   while (size < a.length + b.length) size *= 2;
   const real = new Float64Array(size);

@@ -10,7 +10,7 @@ import { Endpoints, type Stretch } from '../../../src/voice/ownWords/endpoints.t
 import { Frames } from '../../../src/voice/ownWords/bands.ts';
 import { takeOf, type Take } from '../../../src/voice/ownWords/take.ts';
 
-export const TAKES = 5;
+const TAKES = 5;
 const HEARD = 10;
 /** Taught where other talk is tried, so that the other digits can be that talk. */
 const TAUGHT_AMID_TALK = 6;
@@ -39,24 +39,54 @@ export function trials(speakers: ReadonlyMap<string, readonly SpokenDigit[]>, ti
   );
 }
 
-function trial(speaker: string, all: readonly SpokenDigit[], places: readonly Room[], rate: number, time: number): Trial {
+function trial(
+  speaker: string,
+  all: readonly SpokenDigit[],
+  places: readonly Room[],
+  rate: number,
+  time: number,
+): Trial {
   const chance = chanceFrom(100 + time);
   const digits = [...'0123456789'];
-  const own = new Map(digits.map((digit) => [digit, shuffled(all.filter((one) => one.speaker === speaker && one.digit === digit), chance)]));
+  const own = new Map(
+    digits.map((digit) => [
+      digit,
+      shuffled(
+        all.filter((one) => one.speaker === speaker && one.digit === digit),
+        chance,
+      ),
+    ]),
+  );
   const part = (from: number, to?: number) => [...own.values()].flatMap((list) => list.slice(from, to));
   const somewhere = (by: Chance) => places[by.whole(places.length)]!;
   const said = (list: readonly SpokenDigit[], by: Chance, room?: Room): Said[] =>
-    list.map(({ sound, digit }) => ({ samples: sound.samples, label: digit, room: room ?? somewhere(by), pause: by.between(0.9, 1.5) }));
+    list.map(({ sound, digit }) => ({
+      samples: sound.samples,
+      label: digit,
+      room: room ?? somewhere(by),
+      pause: by.between(0.9, 1.5),
+    }));
 
-  const teaching = recording(said(part(0, TAKES), chance, places[time % places.length]!), rate, TEACHING_DECIBELS, chance);
+  const teaching = recording(
+    said(part(0, TAKES), chance, places[time % places.length]!),
+    rate,
+    TEACHING_DECIBELS,
+    chance,
+  );
   const takes = takesFrom(teaching, rate);
   const taught = shuffled(digits, chance).slice(0, TAUGHT_AMID_TALK);
   const untaught = (one: SpokenDigit) => !taught.includes(one.digit);
   const talk = (list: readonly SpokenDigit[], decibels: number, seed: number): Recording => {
     const by = chanceFrom(seed + time);
     const phrases = Array.from({ length: PHRASES }, (): Said => ({
-      samples: runTogether(Array.from({ length: 1 + by.whole(7) }, () => list[by.whole(list.length)]!), rate, by),
-      label: '', room: somewhere(by), pause: by.between(0.6, 1.8),
+      samples: runTogether(
+        Array.from({ length: 1 + by.whole(7) }, () => list[by.whole(list.length)]!),
+        rate,
+        by,
+      ),
+      label: '',
+      room: somewhere(by),
+      pause: by.between(0.6, 1.8),
     }));
     return recording(phrases, rate, decibels, by);
   };
@@ -70,12 +100,22 @@ function trial(speaker: string, all: readonly SpokenDigit[], places: readonly Ro
       return recording(said(shuffled(part(TAKES, TAKES + HEARD), by), by), rate, decibels, by);
     },
     ownTalk: (decibels) => talk(part(TAKES + HEARD).filter(untaught), decibels, 31),
-    othersTalk: (decibels) => talk(all.filter((one) => one.speaker !== speaker && untaught(one)), decibels, 41),
+    othersTalk: (decibels) =>
+      talk(
+        all.filter((one) => one.speaker !== speaker && untaught(one)),
+        decibels,
+        41,
+      ),
     handling: (decibels) => {
       const by = chanceFrom(51 + time);
       const sounds = Array.from({ length: HANDLINGS }, (_, index): Said => {
         const make = [shutter, beeps, drive][index % 3]!;
-        return { samples: make(rate, index + HANDLINGS * time), label: '', room: somewhere(by), pause: by.between(0.6, 1.8) };
+        return {
+          samples: make(rate, index + HANDLINGS * time),
+          label: '',
+          room: somewhere(by),
+          pause: by.between(0.6, 1.8),
+        };
       });
       return recording(sounds, rate, decibels, by);
     },

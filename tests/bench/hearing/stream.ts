@@ -13,7 +13,7 @@ export interface Said {
   readonly pause: number;
 }
 
-export interface Heard {
+interface Heard {
   readonly label: string;
   /** Seconds from the start of the recording. */
   readonly begins: number;
@@ -33,7 +33,13 @@ export function recording(all: readonly Said[], rate: number, decibels: number, 
   const pieces = all.map(({ samples, room, label, pause }) => {
     const wet = heardIn(room, samples);
     const end = speechEnd(samples, rate) + room.delay;
-    return { wet: scaled(wet, SPEECH / speechLevel(wet, rate)), label, delay: room.delay, end, pause: Math.round(pause * rate) };
+    return {
+      wet: scaled(wet, SPEECH / speechLevel(wet, rate)),
+      label,
+      delay: room.delay,
+      end,
+      pause: Math.round(pause * rate),
+    };
   });
   const length = Math.round(LEAD * rate) + pieces.reduce((sum, { end, pause }) => sum + end + pause, 0) + rate;
   const noise = pink(length, chance.whole(1e9) + 1);

@@ -11,7 +11,7 @@ export function readWave(file: string): Sound {
   const bytes = readFileSync(file);
   let channels = 1;
   let rate = 0;
-  for (let at = 12; at + 8 <= bytes.length; ) {
+  for (let at = 12; at + 8 <= bytes.length;) {
     const chunk = bytes.toString('latin1', at, at + 4);
     const length = bytes.readUInt32LE(at + 4);
     if (chunk === 'fmt ') {
@@ -23,7 +23,10 @@ export function readWave(file: string): Sound {
     if (chunk === 'data') {
       const end = Math.min(bytes.length, at + 8 + length);
       const count = Math.floor((end - at - 8) / 2 / channels);
-      const samples = Float32Array.from({ length: count }, (_, i) => bytes.readInt16LE(at + 8 + i * 2 * channels) / 32768);
+      const samples = Float32Array.from(
+        { length: count },
+        (_, i) => bytes.readInt16LE(at + 8 + i * 2 * channels) / 32768,
+      );
       return { samples, rate };
     }
     at += 8 + length + (length & 1);

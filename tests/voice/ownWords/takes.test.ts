@@ -19,7 +19,8 @@ function stretchOf(word: string, seed: number) {
   if (stretch === null) throw new Error('not heard');
   return stretch;
 }
-const takesOf = (...words: string[]) => words.flatMap((word) => [1, 2, 3].map((seed) => takeOf(word, stretchOf(word, seed))));
+const takesOf = (...words: string[]) =>
+  words.flatMap((word) => [1, 2, 3].map((seed) => takeOf(word, stretchOf(word, seed))));
 
 describe('a take is judged', () => {
   test('good when the word stands out of the noise, with quiet around it', () => {
@@ -44,7 +45,10 @@ describe('a take is judged', () => {
     const recogniser = recogniserOf(takesOf('undo', 'left'), RATE);
     const take = recorded('left', 9);
     const compared = take.stretch && recogniser.recognise(take.stretch);
-    expect(checkTake('undo', take, compared)).toMatchObject({ fault: 'too like another word', sentence: 'That sounded more like “left” than “undo”. Say it again, or choose another word.' });
+    expect(checkTake('undo', take, compared)).toMatchObject({
+      fault: 'too like another word',
+      sentence: 'That sounded more like “left” than “undo”. Say it again, or choose another word.',
+    });
     expect(checkTake('left', take, compared).fault).toBeNull();
   });
 });
@@ -85,6 +89,12 @@ describe('takes are learned', () => {
 
 test('advice says to come closer or use the switch when the room is too loud', () => {
   expect(adviceFor(stretchOf('undo', 1))).toMatchObject({ enough: true });
-  const faint = { frames: Array.from({ length: 40 }, () => new Float32Array(28).fill(3)), noise: new Float32Array(28).fill(1) };
-  expect(adviceFor(faint)).toMatchObject({ enough: false, sentence: 'The room is too loud for this distance. Come closer, or use the switch.' });
+  const faint = {
+    frames: Array.from({ length: 40 }, () => new Float32Array(28).fill(3)),
+    noise: new Float32Array(28).fill(1),
+  };
+  expect(adviceFor(faint)).toMatchObject({
+    enough: false,
+    sentence: 'The room is too loud for this distance. Come closer, or use the switch.',
+  });
 });

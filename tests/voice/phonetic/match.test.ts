@@ -17,7 +17,12 @@ const language = englishLanguage();
 const { match } = matcherFor(language);
 const HOLDING = understood(inPhase('holding')).words;
 const DIALLING = understood(inPhase('dialling')).words;
-const heard = (allowed: readonly Word[], ...texts: string[]): Match => match(texts.map((text) => ({ text })), allowed, true);
+const heard = (allowed: readonly Word[], ...texts: string[]): Match =>
+  match(
+    texts.map((text) => ({ text })),
+    allowed,
+    true,
+  );
 
 test.each(PHASES)('in %s every phrase of the vocabulary is taken as its word', (phase) => {
   const allowed = understood(inPhase(phase)).words;
@@ -39,19 +44,26 @@ test.each([
 });
 
 test('a light and an arrow in one breath are one verdict by sound, too', () => {
-  expect(heard(HOLDING, 'flica left')).toMatchObject({ is: 'taken', input: { told: 'verdict', verdict: { light: 'flicker', arrows: 'left' } } });
+  expect(heard(HOLDING, 'flica left')).toMatchObject({
+    is: 'taken',
+    input: { told: 'verdict', verdict: { light: 'flicker', arrows: 'left' } },
+  });
 });
 
 test.each(['light', 'lied', 'laughed'])('"%s" is near an arrow and is never taken for it', (text) => {
   expect(heard(HOLDING, text).is).not.toBe('taken');
 });
 
-test.each(['what time is it', 'thank you', 'twelve', 'open the window', 'negative feedback', 'the light is nice today'])(
-  '"%s" is other talk',
-  (text) => {
-    for (const allowed of [HOLDING, DIALLING, WORDS]) expect(heard(allowed, text)).toEqual({ is: 'ignored' });
-  },
-);
+test.each([
+  'what time is it',
+  'thank you',
+  'twelve',
+  'open the window',
+  'negative feedback',
+  'the light is nice today',
+])('"%s" is other talk', (text) => {
+  for (const allowed of [HOLDING, DIALLING, WORDS]) expect(heard(allowed, text)).toEqual({ is: 'ignored' });
+});
 
 test('guesses that disagree about an arrow are asked about', () => {
   expect(heard(HOLDING, 'left', 'right')).toEqual({ is: 'unclear' });
@@ -68,20 +80,33 @@ describe('a value', () => {
 
   test('of the scale is understood in every form a recogniser writes', () => {
     fc.assert(
-      fc.property(fc.integer({ min: -20, max: 20 }).filter((n) => n !== 0), fc.constantFrom(...FORMS), (value, form) => {
-        expect(heard(DIALLING, form(value))).toMatchObject({ is: 'taken', input: { told: 'set', value } });
-      }),
+      fc.property(
+        fc.integer({ min: -20, max: 20 }).filter((n) => n !== 0),
+        fc.constantFrom(...FORMS),
+        (value, form) => {
+          expect(heard(DIALLING, form(value))).toMatchObject({ is: 'taken', input: { told: 'set', value } });
+        },
+      ),
       { numRuns: 300 },
     );
   });
 
-  test.each([['set plus to', 2], ['sad plus seven', 7], ['set minus one two', -12], ['set–12', -12], ['set zero', 0]])('"%s" is %i', (text, value) => {
+  test.each([
+    ['set plus to', 2],
+    ['sad plus seven', 7],
+    ['set minus one two', -12],
+    ['set–12', -12],
+    ['set zero', 0],
+  ])('"%s" is %i', (text, value) => {
     expect(heard(DIALLING, text)).toMatchObject({ is: 'taken', input: { told: 'set', value } });
   });
 
-  test.each(['set plus fifty', 'set minus 30', 'plus ninety'])('"%s" may have been a teen and is asked about', (text) => {
-    expect(heard(DIALLING, text)).toEqual({ is: 'unclear' });
-  });
+  test.each(['set plus fifty', 'set minus 30', 'plus ninety'])(
+    '"%s" may have been a teen and is asked about',
+    (text) => {
+      expect(heard(DIALLING, text)).toEqual({ is: 'unclear' });
+    },
+  );
 
   test('whose sign was not heard is never taken', () => {
     fc.assert(
@@ -106,9 +131,12 @@ test('no text whatever makes it fail, and nothing that is not allowed comes out'
   );
 });
 
-test.each([['look up 85', 'eighty five'], ['Lookup 24-70 mm', 'twenty four seventy mm'], ['luke up fifty', 'fifty'], ['look up', ''], ['open the door', null]])(
-  'looking up: "%s" asks for %s',
-  (text, query) => {
-    expect(lookUpIn(language)(text)).toBe(query);
-  },
-);
+test.each([
+  ['look up 85', 'eighty five'],
+  ['Lookup 24-70 mm', 'twenty four seventy mm'],
+  ['luke up fifty', 'fifty'],
+  ['look up', ''],
+  ['open the door', null],
+])('looking up: "%s" asks for %s', (text, query) => {
+  expect(lookUpIn(language)(text)).toBe(query);
+});

@@ -6,7 +6,9 @@ import { SYMBOLS } from '../../../src/voice/phonetic/phones.ts';
 import { soundDistance } from '../../../src/voice/phonetic/soundDistance.ts';
 
 const { pronounce } = englishLanguage();
-const phones = fc.array(fc.constantFrom(...Object.values(SYMBOLS)), { minLength: 1, maxLength: 10 }).map((list) => list.join(''));
+const phones = fc
+  .array(fc.constantFrom(...Object.values(SYMBOLS)), { minLength: 1, maxLength: 10 })
+  .map((list) => list.join(''));
 
 test('the distance is zero from a phrase to itself, the same both ways, and positive otherwise', () => {
   fc.assert(
@@ -18,11 +20,22 @@ test('the distance is zero from a phrase to itself, the same both ways, and posi
   );
 });
 
-test.each([['write', 'right'], ['paws', 'pause'], ['ate', 'eight'], ['won', 'one'], ['undue', 'undo']])('%s and %s sound nearly the same', (a, b) => {
+test.each([
+  ['write', 'right'],
+  ['paws', 'pause'],
+  ['ate', 'eight'],
+  ['won', 'one'],
+  ['undue', 'undo'],
+])('%s and %s sound nearly the same', (a, b) => {
   expect(soundDistance(pronounce(a), pronounce(b))).toBeLessThan(0.21);
 });
 
-test.each([['left', 'right'], ['balanced', 'lopsided'], ['solid', 'flicker'], ['plus', 'minus']])('%s and %s are far apart', (a, b) => {
+test.each([
+  ['left', 'right'],
+  ['balanced', 'lopsided'],
+  ['solid', 'flicker'],
+  ['plus', 'minus'],
+])('%s and %s are far apart', (a, b) => {
   expect(soundDistance(pronounce(a), pronounce(b))).toBeGreaterThan(0.35);
 });
 
