@@ -5,7 +5,7 @@ import { LogbookScreen } from './logbook/logbookScreen.tsx';
 import { RecordScreen } from './logbook/recordScreen.tsx';
 import { OutcomeScreen } from './outcome/outcomeScreen.tsx';
 import { Troubles } from './parts/troubles.tsx';
-import { newWay, type Place } from './route.ts';
+import { newWay, type Place, type Way } from './route.ts';
 import type { Session } from './session/session.ts';
 import { SettingsScreen } from './settings/settingsScreen.tsx';
 import { newDraft } from './start/draft.ts';
@@ -18,8 +18,7 @@ export function App({ session }: { readonly session: Session }) {
   const { way } = around;
   const ready = useReady(session);
   const sweep = session.sweep.value;
-  const running = sweep?.id;
-  useEffect(() => way.home({ at: running === undefined ? 'start' : 'sweep' }), [running, way]);
+  useWhereTheSweepIs(session, way);
   const place = way.place.value;
   return (
     <Around.Provider value={around}>
@@ -32,6 +31,16 @@ export function App({ session }: { readonly session: Session }) {
       </main>
     </Around.Provider>
   );
+}
+
+/** To the sweep as soon as this panel runs one, and away from it when it is over; one that runs elsewhere can wait. */
+function useWhereTheSweepIs(session: Session, way: Way): void {
+  const running = session.sweep.value?.id;
+  const owner = session.role.value === 'owner';
+  useEffect(() => {
+    if (running === undefined) way.home({ at: 'start' });
+    else if (owner) way.home({ at: 'sweep' });
+  }, [running, owner, way]);
 }
 
 /** Before what is stored has been read, the kit only looks empty. */

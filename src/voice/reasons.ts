@@ -8,7 +8,7 @@ import { LIGHT } from './vocabulary/en.ts';
 export function reasonInWords({ value, reason }: Suggestion): string {
   switch (reason.because) {
     case 'start':
-      return reason.from === 'middle' ? 'the middle of the scale, to begin with' : 'where the first hold tells most';
+      return 'where the centre most likely is, to begin with';
     case 'between': {
       const halfway = reason.below.value + reason.above.value === 2 * value ? 'halfway between' : 'between';
       return `${halfway} ${landmark(reason.below)}, and ${landmark(reason.above)}`;

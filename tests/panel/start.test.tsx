@@ -71,7 +71,7 @@ describe('with an empty kit', () => {
 
   test('a scale that its step does not divide is refused beside the scale', async () => {
     await empty();
-    await enter('in steps of', '7');
+    await enter('step', '7');
     await begin();
     expect(text()).toContain('The step must divide the scale evenly.');
   });
@@ -137,11 +137,11 @@ describe('with a kit', () => {
   });
 });
 
-test('a sweep that another window runs can be followed', async () => {
+test('a sweep that another window runs does not push itself forward, and can be followed', async () => {
   const session = new FakeSession().open().hold('dark', 0);
   session.role.value = 'follower';
   await show(session);
-  await act(() => void click(/Leave/));
   expect(text()).toContain('A sweep runs in another window');
-  expect(session.sweep.value?.phase.name).toBe('dialling');
+  await act(() => void click('Follow it'));
+  expect(screen.getByLabelText('Value to set')).toBeTruthy();
 });

@@ -245,6 +245,14 @@ describe('what is heard and said', () => {
     expect(live.textContent).toBe('Set +6.');
   });
 
+  test('what only a tone tells is told in words as well', async () => {
+    const session = await show(sweep());
+    await act(() => key(' '));
+    expect(screen.getByLabelText('The hold').textContent).toBe('Holding.');
+    await act(() => void session.pass(5));
+    expect(screen.getByLabelText('The hold').textContent).toBe('The time is up. Did it hold?');
+  });
+
   test('the state of the microphone is told in words', async () => {
     const session = sweep();
     session.ear.value = 'listening';
@@ -279,6 +287,7 @@ describe('following', () => {
     const session = sweep();
     session.role.value = 'follower';
     await show(session);
+    await act(() => void click('Follow it'));
     expect(screen.queryByRole('button', { name: /begin the hold/ })).toBeNull();
     expect(screen.queryByRole('group', { name: 'Answers understood now' })).toBeNull();
     expect(valueToSet()).toBeTruthy();

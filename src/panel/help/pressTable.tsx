@@ -1,6 +1,7 @@
 // One switch is enough for a whole sweep: what a press, two presses and a long press mean in each phase.
 import { Fragment } from 'preact';
 import { PressShape } from '../sweep/pressShape.tsx';
+import type { Press } from '../../sweep/inputs.ts';
 import type { Phase } from '../../sweep/state.ts';
 import { PRESSES } from '../../sweep/understood.ts';
 import { PRESS_MEANS } from '../../voice/vocabulary/en.ts';
@@ -11,6 +12,13 @@ export function PressTable() {
       <h2 id="presses">One switch</h2>
       <p>
         Space, Enter, Page Down, Page Up, a pedal or clicker that sends one of them, and the large button are all the same switch.
+      </p>
+      <p class="presses">
+        {KINDS.map(({ press, how }) => (
+          <span key={press}>
+            <PressShape press={press} /> {how}
+          </span>
+        ))}
       </p>
       <dl class="presses">
         {PHASES.map(({ phase, when }) => (
@@ -27,6 +35,12 @@ export function PressTable() {
     </section>
   );
 }
+
+const KINDS: readonly { readonly press: Press; readonly how: string }[] = [
+  { press: 'short', how: 'a press' },
+  { press: 'double', how: 'two presses at once' },
+  { press: 'long', how: 'a press kept for more than half a second' },
+];
 
 const PHASES: readonly { readonly phase: Phase['name']; readonly when: string }[] = [
   { phase: 'dialling', when: 'While you dial' },

@@ -14,7 +14,7 @@ export function ScaleFields() {
       <div class="thirds">
         <Field label="From" text={min} fault={faults.min ?? faults.scale} faultAt={faultAt} onTyped={(text) => start.change({ min: text })} />
         <Field label="to" text={max} fault={faults.max ?? faults.scale} faultAt={faultAt} onTyped={(text) => start.change({ max: text })} />
-        <Field label="in steps of" text={step} fault={faults.step} faultAt={faultAt} onTyped={(text) => start.change({ step: text })} />
+        <Field label="step" text={step} fault={faults.step} faultAt={faultAt} onTyped={(text) => start.change({ step: text })} />
       </div>
       <div id={faultAt}>
         {sentences.map((sentence) => (

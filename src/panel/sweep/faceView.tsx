@@ -19,6 +19,15 @@ export function FaceView({ sweep }: { readonly sweep: SweepState }) {
         {secondsLeft !== null && <b class="seconds">{secondsLeft}</b>}
         <span>{line}</span>
       </p>
+      <output class="unseen" aria-label="The hold" aria-live="polite">
+        {NEWS[sweep.phase.name]}
+      </output>
     </section>
   );
 }
+
+/** What only a tone tells otherwise. */
+const NEWS: Partial<Record<SweepState['phase']['name'], string>> = {
+  holding: 'Holding.',
+  judging: 'The time is up. Did it hold?',
+};

@@ -15,12 +15,22 @@ export interface Belief {
   readonly posterior: Posterior;
 }
 
-/** Bands less likely than this are dropped; a thousand of them would not move a probability by a tenth of a per cent. */
-const FLOOR = 1e-7;
+/** Bands less likely than this are dropped; all of them together would not move a probability by a tenth of a per cent. */
+const FLOOR = 1e-8;
+
+const knownModels = new Map<string, BandModel>();
+
+/** The bands of a scale, laid out once: every sweep and every series on it shares them. */
+function modelOf(scale: Scale, arrows: boolean): BandModel {
+  const key = `${scale.min} ${scale.max} ${scale.step} ${arrows}`;
+  const model = knownModels.get(key) ?? bandModel(scale, arrows);
+  knownModels.set(key, model);
+  return model;
+}
 
 /** The belief before the first hold. */
 export function openBelief(scale: Scale, arrows: boolean, memory: Memory): Belief {
-  const model = bandModel(scale, arrows);
+  const model = modelOf(scale, arrows);
   const opening = startFrom(priorWeights(model, memory));
   return { model, opening, posterior: opening };
 }

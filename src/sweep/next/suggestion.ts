@@ -1,7 +1,9 @@
-// The next value to hold, and why. The order of thought: first the value that was surprising, then the walk outwards
-// where the person chose it, then whatever tells most; once the centre is sure, the marginal values of the ends.
+// The next value to hold, and why. The order of thought: to begin with, where the centre most likely is (one look ahead
+// would start far out, and needs more time in the end); then the value that was surprising; then the walk outwards where
+// the person chose it; then whatever tells most; once the centre is sure, the marginal values of the ends.
 import type { Belief } from '../belief/belief.ts';
 import type { Care, Readiness } from '../end/care.ts';
+import { surestValue } from '../end/confidence.ts';
 import { wasSurprising, type Hold } from '../hold.ts';
 import type { Order } from '../plan.ts';
 import type { Seconds, Steps } from '../../units.ts';
@@ -36,6 +38,7 @@ const SHOWING_AN_END = 0.7;
 /** The value to hold next. It always answers, also when the sweep may end. */
 export function suggest(standing: Standing, rating: Rating = worthOfHolds): Suggestion {
   const { belief, holds, readiness, order, skipped } = standing;
+  if (holds.length === 0 && skipped.length === 0) return { value: surestValue(belief).value, reason: { because: 'start' } };
   const allowed = (value: Steps | null): value is Steps => value !== null && !skipped.includes(value);
   const doubted = surprisingValue(holds);
   if (allowed(doubted)) return { value: doubted, reason: { because: 'again', value: doubted } };

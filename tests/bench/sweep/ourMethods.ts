@@ -66,7 +66,7 @@ export function ourMethod(method: OurMethod): (camera: PracticeCamera, random: R
     const reading = read(verdict, method.arrows ? 'right-is-up' : 'absent');
     const seen = outcomesOf(reading, method.arrows);
     const merged = merging ? merging.flatMap((group, index) => (seen.some((o) => group.includes(o)) ? [index] : [])) : seen;
-    const { posterior, predictive } = observe(belief.model, belief.posterior, stimulusOf(belief.model, value), merged, 1e-7);
+    const { posterior, predictive } = observe(belief.model, belief.posterior, stimulusOf(belief.model, value), merged, 1e-8);
     const hold: Hold = { value, verdict, reading, began: moment(0), ended: moment(0), by: 'key', heard: null, predictive };
     return think({ ...belief, posterior }, [...holds, hold]);
   }
