@@ -1,5 +1,5 @@
-// The shape of the sound over time: mel cepstra (Davis and Mermelstein 1980) with a sine lifter (Juang, Rabiner and Wilpon
-// 1987), their mean removed so that the microphone's colour does not count, and their slopes (Furui 1986).
+// The shape of the sound over time: mel cepstra (Davis and Mermelstein 1980) with a sine lifter (Juang, Rabiner and
+// Wilpon 1987), their mean removed so that the microphone's colour does not count, and their slopes (Furui 1986).
 import type { Frame } from './bands.ts';
 
 /** `length` rows of `width` numbers. */

@@ -1,5 +1,5 @@
-// The open ear: samples in, what became of each sound out. A word stands alone: what follows close upon other talk is part
-// of it, and a doubtful word is only believed when nothing follows it at once.
+// The open ear: samples in, what became of each sound out. A word stands alone: what follows close upon other talk is
+// part of it, and a doubtful word is only believed when nothing follows it at once.
 import { Frames, HOP } from './bands.ts';
 import { Endpoints, type Sounding, type Stretch } from './endpoints.ts';
 import type { Recogniser, Recognition } from './recogniser.ts';

@@ -1,7 +1,7 @@
 // Finds where a word begins and ends in the stream of frames: a likelihood ratio of speech against the tracked noise
-// (Sohn, Kim and Sung 1999, with their decision-directed estimate of the ratio of speech to noise), with a wide gap between
-// the evidence that opens a stretch and the lack of it that closes one. An echo 30 dB under the word's peak counts as quiet,
-// so that a quiet room does not make it late.
+// (Sohn, Kim and Sung 1999, with their decision-directed estimate of the ratio of speech to noise), with a wide gap
+// between the evidence that opens a stretch and the lack of it that closes one. An echo 30 dB under the word's peak
+// counts as quiet, so that a quiet room does not make it late.
 import type { Frame } from './bands.ts';
 
 /** A stretch of sound that may be a word, with some of the noise on both sides. */

@@ -1,5 +1,5 @@
-// Takes are recorded in one noise and heard in another: what is left of a take above its own noise is brought to the level
-// and into the noise heard now before the two are compared (parallel model combination, Gales and Young 1996).
+// Takes are recorded in one noise and heard in another: what is left of a take above its own noise is brought to the
+// level and into the noise heard now before the two are compared (parallel model combination, Gales and Young 1996).
 import type { Frame } from './bands.ts';
 import { shapeOf, type Shape } from './cepstra.ts';
 

@@ -1,5 +1,5 @@
-// More takes from confirmed holds: a word taken and not undone is one more example of how the person says it at the camera.
-// What was taught on purpose is never dropped, and of what was learned the oldest makes room.
+// More takes from confirmed holds: a word taken and not undone is one more example of how the person says it at the
+// camera. What was taught on purpose is never dropped, and of what was learned the oldest makes room.
 import type { Stretch } from './endpoints.ts';
 import { takeOf, type Take } from './take.ts';
 import { clearanceOf } from './takeQuality.ts';

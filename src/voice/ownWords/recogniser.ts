@@ -59,7 +59,10 @@ const narrowed = ({ frames, noise }: Sound, bands: number): Sound =>
     ? { frames, noise }
     : { frames: frames.map((f) => f.slice(0, bands)), noise: noise.slice(0, bands) };
 
-/** `rate`: the sample rate of the microphone that will be heard. Takes from another microphone may have more or fewer bands. */
+/**
+ * `rate`: the sample rate of the microphone that will be heard. Takes from another microphone may have more or fewer
+ * bands.
+ */
 export function recogniserOf(takes: readonly Take[], rate: number): Recogniser {
   const sounds = takes.map((take) => ({ word: take.word, sound: soundOf(take) }));
   const bands = Math.min(bandsAt(rate), ...sounds.map(({ sound }) => sound.noise.length));

@@ -1,5 +1,5 @@
-// A value told in taught words, one at a time: "set", "minus", "one", "two". It is complete when nothing more comes, and is
-// then one text for the same matcher that reads everything else.
+// A value told in taught words, one at a time: "set", "minus", "one", "two". It is complete when nothing more comes,
+// and is then one text for the same matcher that reads everything else.
 import { ONES, SIGNS } from '../vocabulary/en.ts';
 
 export interface Spelling {
@@ -8,7 +8,9 @@ export interface Spelling {
   readonly last: number;
 }
 
-/** Longer than anyone pauses between two digits, shorter than anyone waits for an answer: common practice, no source. */
+/**
+ * Longer than anyone pauses between two digits, shorter than anyone waits for an answer: common practice, no source.
+ */
 const PAUSE = 1.6;
 const MOST_DIGITS = 2;
 const DIGITS: readonly string[] = ONES.slice(0, 10);

@@ -1,5 +1,5 @@
-// One spoken take of a word as it is kept: the sound in each band over time and the noise there was, in half decibels, so
-// that it is small, readable in a backup, and nothing can be played from it.
+// One spoken take of a word as it is kept: the sound in each band over time and the noise there was, in half decibels,
+// so that it is small, readable in a backup, and nothing can be played from it.
 import * as v from 'valibot';
 import type { Frame } from './bands.ts';
 import type { Stretch } from './endpoints.ts';

@@ -1,6 +1,6 @@
-// From what the recogniser believes it heard to what the person told, by sound: the nearest of the words that count now is
-// taken when it is near, and nearer than the next by a margin; between near and far the person is asked again; the rest is
-// other talk. The same question and answer as matching.ts, which needs every word spelt as taught.
+// From what the recogniser believes it heard to what the person told, by sound: the nearest of the words that count now
+// is taken when it is near, and nearer than the next by a margin; between near and far the person is asked again; the
+// rest is other talk. The same question and answer as matching.ts, which needs every word spelt as taught.
 import { inputOf, lightWith, type ArrowWord, type LightWord } from '../../sweep/meaning.ts';
 import type { Input, Word } from '../../sweep/inputs.ts';
 import { writeSteps } from '../../sweep/scale.ts';

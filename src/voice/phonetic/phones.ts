@@ -1,6 +1,6 @@
-// How alike two sounds of speech are, from where and how the mouth makes them (the articulatory features of any phonetics
-// primer, such as Ladefoged, A Course in Phonetics). Weights are for a microphone across a room, where stressed vowels and
-// hissing sounds carry and weak stops do not; they are from measurement, no source.
+// How alike two sounds of speech are, from where and how the mouth makes them (the articulatory features of any
+// phonetics primer, such as Ladefoged, A Course in Phonetics). Weights are for a microphone across a room, where
+// stressed vowels and hissing sounds carry and weak stops do not; they are from measurement, no source.
 
 /** One sound, one letter. Capital vowels are stressed. The key is in `SYMBOLS`. */
 export type Phones = string;

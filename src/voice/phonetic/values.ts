@@ -1,5 +1,5 @@
-// The corrections that heard words may say: "set plus seven", "said plush heaven", "minus one two". A sign must be heard, as
-// a lost minus sends the person the wrong way; "thirty" may have been "thirteen" and is never taken as it is.
+// The corrections that heard words may say: "set plus seven", "said plush heaven", "minus one two". A sign must be
+// heard, as a lost minus sends the person the wrong way; "thirty" may have been "thirteen" and is never taken as it is.
 import { sayNumber } from '../numbers.ts';
 import { steps, type Steps } from '../../units.ts';
 import type { Language } from './language.ts';

@@ -1,6 +1,7 @@
-// How English words sound, for comparing what was heard with what could have been said: data, not code. The words are the
-// commonest of spoken English whose sounds the rules below miss, from the CMU Pronouncing Dictionary (Copyright (C) 1993-2015
-// Carnegie Mellon University, free to use with this notice), rewritten one letter a sound (see ../phonetic/phones.ts).
+// How English words sound, for comparing what was heard with what could have been said: data, not code. The words are
+// the commonest of spoken English whose sounds the rules below miss, from the CMU Pronouncing Dictionary (Copyright (C)
+// 1993-2015 Carnegie Mellon University, free to use with this notice), rewritten one letter a sound (see
+// ../phonetic/phones.ts).
 import type { Spelling } from '../phonetic/pronunciation.ts';
 
 export const ENGLISH: Spelling = {
@@ -1080,7 +1081,6 @@ changes 2En3u0
 changing 2En3y8
 channel 2Anul
 chant 2Ant
-chaos 1Eos
 chapel 2Apul
 chaperone 7AprWn
 chaplain 2Aplun

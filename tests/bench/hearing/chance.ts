@@ -1,5 +1,5 @@
-// Seeded chance for the hearing bench: xorshift32 (Marsaglia 2003) and Gaussian values by Box and Muller, so that every run
-// hears the same rooms, noises and words.
+// Seeded chance for the hearing bench: xorshift32 (Marsaglia 2003) and Gaussian values by Box and Muller, so that every
+// run hears the same rooms, noises and words.
 
 export interface Chance {
   /** Evenly in [0, 1). */

@@ -1,5 +1,6 @@
-// Family `hearing`: the matcher on transcripts and own words on spoken digits, from a data folder that is not part of the
-// project: heard-transcripts.json and fsdd/DIGIT_SPEAKER_TAKE.wav. What the folder lacks is reported as not measured.
+// Family `hearing`: the matcher on transcripts and own words on spoken digits, from a data folder that is not part of
+// the project: heard-transcripts.json and fsdd/DIGIT_SPEAKER_TAKE.wav. What the folder lacks is reported as not
+// measured.
 import type { Family } from '../figure.ts';
 import { onSpokenDigits } from './ownWords.ts';
 import { onTranscripts } from './transcripts.ts';

@@ -1,5 +1,5 @@
-// Own words on spoken digits: how many are heard right, how many taken wrongly, how often other sounds are taken for one,
-// how soon it is decided, and what it costs.
+// Own words on spoken digits: how many are heard right, how many taken wrongly, how often other sounds are taken for
+// one, how soon it is decided, and what it costs.
 import { spokenDigits } from './spokenDigits.ts';
 import { stretchesFor, trials, type Trial } from './scenes.ts';
 import type { Recording } from './stream.ts';

@@ -1,5 +1,5 @@
-// A simulated room: the image-source response of a box (Allen and Berkley 1979) with even absorption by Sabine's formula,
-// and fast convolution with it.
+// A simulated room: the image-source response of a box (Allen and Berkley 1979) with even absorption by Sabine's
+// formula, and fast convolution with it.
 import { chanceFrom } from './chance.ts';
 
 type Point = readonly [number, number, number];
@@ -53,7 +53,10 @@ function response({ rate, size, source, microphone, echo, seed }: Box): Float32A
   return withoutRumble(out, rate);
 }
 
-/** Images of one sign add up to a rumble no room has: the high-pass at 100 Hz that Allen and Berkley give (appendix A). */
+/**
+ * Images of one sign add up to a rumble no room has: the high-pass at 100 Hz that Allen and Berkley give (appendix
+ * A).
+ */
 function withoutRumble(samples: Float32Array, rate: number): Float32Array {
   const turn = (2 * Math.PI * 100) / rate;
   const decay = Math.exp(-turn);
@@ -106,7 +109,8 @@ function convolved(a: Float32Array, b: Float32Array): Float32Array {
   const imaginary = new Float64Array(size);
   real.set(a);
   imaginary.set(b);
-  // Two real transforms in one: a in the real part, b in the imaginary part; their product is the square's imaginary half.
+  // Two real transforms in one: a in the real part, b in the imaginary part; their product is the square's imaginary
+  // half.
   transform(real, imaginary, false);
   const productReal = new Float64Array(size);
   const productImaginary = new Float64Array(size);

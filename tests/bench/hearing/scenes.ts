@@ -1,5 +1,5 @@
-// The situations own words are tried in: a speaker teaches the digits in one room, and is then heard, talks, is talked to
-// and handles the camera in others. Speakers are whoever the data folder holds.
+// The situations own words are tried in: a speaker teaches the digits in one room, and is then heard, talks, is talked
+// to and handles the camera in others. Speakers are whoever the data folder holds.
 import { chanceFrom, shuffled, type Chance } from './chance.ts';
 import { level, scaled } from './loudness.ts';
 import { beeps, drive, shutter } from './noises.ts';

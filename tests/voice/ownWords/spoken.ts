@@ -1,5 +1,5 @@
-// Made-up words for the tests: a buzzing voice whose two resonances glide from one vowel to the next, with hisses between,
-// over a room's noise. Every take differs a little, by its seed.
+// Made-up words for the tests: a buzzing voice whose two resonances glide from one vowel to the next, with hisses
+// between, over a room's noise. Every take differs a little, by its seed.
 
 export type Sound = 'a' | 'i' | 'u' | 'e' | 's';
 const RESONANCES: Record<Exclude<Sound, 's'>, readonly [number, number]> = {

@@ -1,5 +1,5 @@
-// Contract of the matcher by sound: near enough is taken, doubt is asked about, other talk is left alone; a reading is never
-// flipped by a likeness.
+// Contract of the matcher by sound: near enough is taken, doubt is asked about, other talk is left alone; a reading is
+// never flipped by a likeness.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { WORDS, type Word } from '../../../src/sweep/inputs.ts';
