@@ -46,6 +46,7 @@ export function onSpokenDigits(data: string, tell: (sentence: string) => void): 
       ['talk of others', trial.othersTalk(20)],
       ['clicks, beeps and drives', trial.handling(20)],
     ] as const) {
+      if (sound === null) continue;
       const { events, minutes } = listened(sound, trial.rate, trial.fewer);
       const sum = talk.get(name) ?? { taken: 0, unsure: 0, minutes: 0 };
       sum.taken += events.filter(({ heard }) => heard === 'word').length;
@@ -56,7 +57,12 @@ export function onSpokenDigits(data: string, tell: (sentence: string) => void): 
   }
   const percent = (key: string, what: 'closed' | 'right' | 'wrong' | 'unsure') =>
     (100 * counts.get(key)![what]) / counts.get(key)!.said;
-  const aMinute = (name: string, what: 'taken' | 'unsure') => talk.get(name)![what] / talk.get(name)!.minutes;
+  const aMinute = (name: string, what: 'taken' | 'unsure', figure: (value: number) => Figure): Figure[] => {
+    const sum = talk.get(name);
+    if (sum !== undefined) return [figure(sum[what] / sum.minutes)];
+    tell(`not measured: ${name} (the data has no words for it)`);
+    return [];
+  };
   late.sort((a, b) => a - b);
   return [
     ...CLOSED.map(([decibels, bound]) =>
@@ -76,11 +82,13 @@ export function onSpokenDigits(data: string, tell: (sentence: string) => void): 
       shown(`${speaker}, 20 dB: taken and right, %`, percent(`20 ${speaker}`, 'right')),
       shown(`${speaker}, 20 dB: taken and wrong, %`, percent(`20 ${speaker}`, 'wrong')),
     ]),
-    most('talk of others taken for a word, a minute', aMinute('talk of others', 'taken'), 0.2),
-    most('own talk taken for a word, a minute', aMinute('own talk', 'taken'), 0.5),
-    most('clicks, beeps and drives taken for a word, a minute', aMinute('clicks, beeps and drives', 'taken'), 0.05),
-    shown('own talk asked about, a minute', aMinute('own talk', 'unsure')),
-    shown('talk of others asked about, a minute', aMinute('talk of others', 'unsure')),
+    ...aMinute('talk of others', 'taken', (value) => most('talk of others taken for a word, a minute', value, 0.2)),
+    ...aMinute('own talk', 'taken', (value) => most('own talk taken for a word, a minute', value, 0.5)),
+    ...aMinute('clicks, beeps and drives', 'taken', (value) =>
+      most('clicks, beeps and drives taken for a word, a minute', value, 0.05),
+    ),
+    ...aMinute('own talk', 'unsure', (value) => shown('own talk asked about, a minute', value)),
+    ...aMinute('talk of others', 'unsure', (value) => shown('talk of others asked about, a minute', value)),
     most('decided after the end of the word, ms (median)', 1000 * late[Math.floor(late.length / 2)]!, 400),
     shown('decided after the end of the word, ms (95th percentile)', 1000 * late[Math.floor(late.length * 0.95)]!),
     most('cost, % of one core', (100 * cost.spent) / cost.heard, 5),

@@ -25,8 +25,9 @@ export interface Trial {
   readonly takes: readonly Take[];
   readonly fewer: readonly Take[];
   words(decibels: number): Recording;
-  ownTalk(decibels: number): Recording;
-  othersTalk(decibels: number): Recording;
+  /** Null where the data has no words for it. */
+  ownTalk(decibels: number): Recording | null;
+  othersTalk(decibels: number): Recording | null;
   handling(decibels: number): Recording;
 }
 
@@ -76,7 +77,8 @@ function trial(
   const takes = takesFrom(teaching, rate);
   const taught = shuffled(digits, chance).slice(0, TAUGHT_AMID_TALK);
   const untaught = (one: SpokenDigit) => !taught.includes(one.digit);
-  const talk = (list: readonly SpokenDigit[], decibels: number, seed: number): Recording => {
+  const talk = (list: readonly SpokenDigit[], decibels: number, seed: number): Recording | null => {
+    if (list.length === 0) return null;
     const by = chanceFrom(seed + time);
     const phrases = Array.from({ length: PHRASES }, (): Said => ({
       samples: runTogether(
