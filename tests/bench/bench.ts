@@ -9,8 +9,9 @@ import { panel } from './panel.ts';
 import { suggestion } from './suggestion.ts';
 import { awkwardSweeps } from './sweep/awkwardFamily.ts';
 import { sweeps } from './sweep/ordinaryFamily.ts';
+import { taughtRule } from './taughtRule.ts';
 
-const families: readonly Family[] = [sweeps, awkwardSweeps, suggestion, panel, hearing];
+const families: readonly Family[] = [taughtRule, sweeps, awkwardSweeps, suggestion, panel, hearing];
 
 const { values } = parseArgs({ options: { only: { type: 'string' }, json: { type: 'string' }, data: { type: 'string' } } });
 const chosen = families.filter(({ name }) => values.only === undefined || name === values.only);
