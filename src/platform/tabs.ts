@@ -1,6 +1,8 @@
 // Opening a page of the extension in a tab: where a side panel is too narrow, or may not ask.
 import { browser } from './browser.ts';
 
-export function openPage(path: 'microphone.html'): void {
+export type Page = 'microphone.html' | 'hearing.html';
+
+export function openPage(path: Page): void {
   void browser.tabs.create({ url: browser.runtime.getURL(path) });
 }

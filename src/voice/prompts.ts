@@ -50,6 +50,28 @@ export function promptInWords(prompt: Prompt): InWords {
   }
 }
 
+/**
+ * The same for a person who has heard it many times: only what is new. What was told by voice is still read back, as it may
+ * have been misheard; a key or a press has its tone.
+ */
+export function tersely(prompt: Prompt): InWords {
+  const { spoken, written } = promptInWords(prompt);
+  switch (prompt.say) {
+    case 'next':
+      return { spoken: sentences(prompt.noted?.by === 'voice' ? readBack(prompt.noted) : null, sayCorrection(prompt.next.value)), written };
+    case 'too early':
+      return { spoken: sentences(sayNumber(Math.max(1, Math.ceil(prompt.left)))), written };
+    case 'did it hold':
+      return { spoken: 'Held?', written };
+    case 'check focus':
+      return { spoken: 'Check the focus. Same or shifted?', written };
+    case 'nothing to undo':
+      return { spoken: 'Nothing.', written };
+    default:
+      return { spoken, written };
+  }
+}
+
 /** A verdict in the words that are taught for it: "flicker, left". */
 export const readBack = ({ verdict }: { readonly verdict: Verdict }): string =>
   [LIGHT[verdict.light].noted, ARROWS[verdict.arrows]].filter(Boolean).join(', ');
@@ -59,6 +81,9 @@ export function helpInWords(words: readonly Word[]): InWords {
   const said = words.map((word) => (word === 'set' ? 'set plus or minus a number' : TAUGHT[word].say));
   return both(`You can say: ${said.join(', ')}.`);
 }
+
+/** A question was answered with no. */
+export const NOT_TAKEN: InWords = { spoken: 'Not taken.', written: 'That was not taken. Say what it was.' };
 
 /** Something was said that could not be told apart. */
 export const SAY_AGAIN: InWords = { spoken: 'Say that again.', written: 'That was not clear. Say it again.' };

@@ -164,7 +164,8 @@ export class FakeSession implements Session {
     this.role.value = 'owner';
   }
 
-  openMicrophonePage(): void {
+  voices = (): Promise<readonly string[]> => Promise.resolve(['Fen', 'Moor']);
+  openPage(page: string): void {
     this.asked.push('microphone page');
   }
 

@@ -67,7 +67,7 @@ export function createSession(ports: Ports): Session {
     settings: library.settings,
     troubles: troubles.list,
     announcement: live.carrier.announcement,
-    heard: told.heard,
+    heard: told.latest,
     ear: hearing.state,
     understood: computed(() => (live.sweep.value ? understood(live.sweep.value) : null)),
     pressed: gestures.pressed,
@@ -78,7 +78,9 @@ export function createSession(ports: Ports): Session {
     },
     contact(move) {
       touched();
-      gestures.contact(move);
+      // With the press, whoever has understood already cuts the prompt short.
+      if (move === 'down' && live.role.peek() === 'owner') live.carrier.hush();
+      if (!hearing.contact(move)) gestures.contact(move);
     },
     async begin(beginning) {
       if (!library.isFilled()) return failed('What is stored has not been read yet. Wait a moment, or close this panel and open it again.');
@@ -95,7 +97,8 @@ export function createSession(ports: Ports): Session {
     saveSituation: library.saveSituation,
     changeSettings: library.changeSettings,
     takeOver: live.takeOver,
-    openMicrophonePage: ports.openMicrophonePage,
+    openPage: ports.openPage,
+    voices: ports.speech.voices,
     dismiss: troubles.dismiss,
   };
 }

@@ -27,5 +27,5 @@ export const openSession = (): Session =>
     now,
     newId,
     newSeed,
-    openMicrophonePage: () => openPage('microphone.html'),
+    openPage,
   });

@@ -4,6 +4,7 @@ import type { ReadonlySignal } from '@preact/signals';
 import type { Kit } from '../../kit/kit.ts';
 import type { LogRecord } from '../../logbook/record.ts';
 import type { EarState } from '../../platform/ear/listening.ts';
+import type { Page } from '../../platform/tabs.ts';
 import type { Result } from '../../result.ts';
 import type { Settings } from '../../settings.ts';
 import type { By } from '../../sweep/event.ts';
@@ -108,7 +109,9 @@ export interface Session {
   changeSettings(patch: SettingsPatch): void;
   /** Makes this panel the one that runs the sweep. */
   takeOver(): void;
-  /** Opens the page that asks for the microphone: a side panel cannot ask. */
-  openMicrophonePage(): void;
+  /** Opens the page that asks for the microphone, as a side panel cannot ask, or the one that checks hearing. */
+  openPage(page: Page): void;
+  /** The names of this computer's voices that speak the language, once the browser has found them. */
+  voices(): Promise<readonly string[]>;
   dismiss(troubleId: string): void;
 }

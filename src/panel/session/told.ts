@@ -1,34 +1,45 @@
 // Takes in what the person tells: finds its meaning, moves the sweep, and shows back what it became.
 import { signal, type ReadonlySignal } from '@preact/signals';
+import type { SweepEvent } from '../../sweep/event.ts';
 import type { Input } from '../../sweep/inputs.ts';
 import { currentPrompt } from '../../sweep/currentPrompt.ts';
 import { meaning } from '../../sweep/meaning.ts';
 import { refused } from '../../sweep/step.ts';
 import { understood } from '../../sweep/understood.ts';
 import type { Moment } from '../../units.ts';
+import { questionInWords, type Question } from '../../voice/askBack.ts';
 import { becameInWords, wordsOfInput } from '../../voice/became.ts';
-import { helpInWords, promptInWords, SAY_AGAIN } from '../../voice/prompts.ts';
+import { helpInWords, NOT_TAKEN, promptInWords, SAY_AGAIN } from '../../voice/prompts.ts';
 import type { Live } from './live.ts';
 import type { Heard } from './session.ts';
 
 export interface Told {
-  readonly heard: ReadonlySignal<Heard | null>;
+  readonly latest: ReadonlySignal<Heard | null>;
   take(input: Input): void;
+  /** Keeps what was heard and what became of it. */
+  heard(guesses: string[], became: Extract<SweepEvent, { did: 'heard' }>['became']): void;
+  /** Reads back what was not clear. */
+  ask(question: Question, words: string): void;
+  /** The question is taken back. */
+  dropped(words: string): void;
   /** Something was said to the panel that could not be told apart. */
   unclear(words: string): void;
 }
 
 const NOT_HERE = 'another window runs this sweep: take it over to run it here';
 
-export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => Moment): Told {
-  const heard = signal<Heard | null>(null);
+export function createTold({ sweep, role, carrier, dispatch, note }: Live, now: () => Moment): Told {
+  const latest = signal<Heard | null>(null);
+  const show = (words: string, became: string): void => {
+    latest.value = { words, became, by: 'voice', at: now() };
+  };
 
   function take(input: Input): void {
     const state = sweep.peek();
     if (!state) return;
     const at = now();
     const became = (what: string): void => {
-      heard.value = { words: wordsOfInput(input), became: what, by: 'by' in input ? input.by : 'switch', at };
+      latest.value = { words: wordsOfInput(input), became: what, by: 'by' in input ? input.by : 'switch', at };
     };
     if (role.peek() !== 'owner') return became(NOT_HERE);
     const meant = meaning(input, state, at);
@@ -56,10 +67,21 @@ export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => 
   }
 
   return {
-    heard,
+    latest,
     take,
+    heard(guesses, became) {
+      note({ did: 'heard', at: now(), guesses, became });
+    },
+    ask(question, words) {
+      show(words, 'asked back');
+      carrier.tell(questionInWords(question));
+    },
+    dropped(words) {
+      show(words, 'not taken');
+      carrier.tell(NOT_TAKEN);
+    },
     unclear(words) {
-      heard.value = { words, became: 'not clear', by: 'voice', at: now() };
+      show(words, 'not clear');
       carrier.tell(SAY_AGAIN);
     },
   };

@@ -1,9 +1,13 @@
 // The panel's ear: opened and closed as a whole, and deaf while the panel itself speaks or sounds. Over all windows only
-// one ear is open at a time, or a word would be taken twice.
-import { keepListening, type Deafness, type EarOwner } from './listening.ts';
+// one ear is open at a time, or a word would be taken twice. What recognises words is read only when it is wanted.
+import type { Deafness, EarOwner } from './listening.ts';
+
+/** What recognises the words: those the person taught, or the browser, on this computer only or wherever its maker does. */
+export type RecognisedBy = 'own' | 'here' | 'browser';
 
 export interface Ear {
-  open(): void;
+  /** With another recogniser than before, the one before is closed first. */
+  open(by: RecognisedBy): void;
   close(): void;
   /** Deaf until the returned function is called, and a moment longer: rooms and loudspeakers ring on. */
   deafen(): () => void;
@@ -12,8 +16,11 @@ export interface Ear {
 const LOCK = 'sweepbook ear';
 const TAIL = 250;
 
+const NOT_READ =
+  'Listening cannot be started. Close this panel and open it again; until then keys, the pedal and the pointer do everything.';
+
 export function createEar(owner: EarOwner): Ear {
-  let opened: AbortController | null = null;
+  let opened: { readonly by: RecognisedBy; readonly over: AbortController } | null = null;
   let sounding = 0;
   let beginning = new AbortController();
   let ended = Promise.resolve();
@@ -48,25 +55,44 @@ export function createEar(owner: EarOwner): Ear {
   /** What comes after the ear was closed is not passed on. */
   const until = (signal: AbortSignal): EarOwner => ({
     language: owner.language,
+    wordsNow: owner.wordsNow,
     onState: (state) => signal.aborted || owner.onState(state),
     onHeard: (candidates, final) => !signal.aborted && owner.onHeard(candidates, final),
     onTrouble: (trouble) => signal.aborted || owner.onTrouble(trouble),
   });
 
+  async function listen(by: RecognisedBy, heard: EarOwner, signal: AbortSignal): Promise<void> {
+    try {
+      if (by === 'own') {
+        const { keepListeningForOwnWords } = await import('./ownWords.ts');
+        return await keepListeningForOwnWords(heard, deafness, signal);
+      }
+      const { keepListening } = await import('./listening.ts');
+      await keepListening(heard, by === 'here', deafness, signal);
+    } catch {
+      heard.onState('unavailable');
+      heard.onTrouble({ sentence: NOT_READ, page: null });
+    }
+  }
+
+  function close(): void {
+    if (!opened) return;
+    opened.over.abort();
+    opened = null;
+    owner.onState('off');
+    owner.onTrouble(null);
+  }
+
   return {
     deafen,
-    open() {
-      if (opened) return;
-      const { signal } = (opened = new AbortController());
+    close,
+    open(by) {
+      if (opened?.by === by) return;
+      close();
+      opened = { by, over: new AbortController() };
+      const { signal } = opened.over;
       owner.onState('waiting');
-      navigator.locks.request(LOCK, { signal }, () => keepListening(until(signal), deafness, signal)).catch(() => undefined);
-    },
-    close() {
-      if (!opened) return;
-      opened.abort();
-      opened = null;
-      owner.onState('off');
-      owner.onTrouble(null);
+      navigator.locks.request(LOCK, { signal }, () => listen(by, until(signal), signal)).catch(() => undefined);
     },
   };
 }

@@ -4,7 +4,7 @@
 import { inputOf, lightWith, type ArrowWord, type LightWord } from '../../sweep/meaning.ts';
 import type { Input, Word } from '../../sweep/inputs.ts';
 import { writeSteps } from '../../sweep/scale.ts';
-import { match as matchStrictly, type Candidate, type Match } from '../matching.ts';
+import { match as matchStrictly, type Candidate, type Match, type Taken } from '../matching.ts';
 import { commandsIn, type Nearest } from './commands.ts';
 import type { Language } from './language.ts';
 import { spokenWords } from './spokenText.ts';
@@ -49,9 +49,10 @@ export function matcherFor(language: Language): Matcher {
     // Before the person has stopped only what is spelt as taught, and cannot go on, is sure enough.
     if (!final) return matchStrictly(candidates, allowed, false);
     const said = candidates.slice(0, GUESSES).map(({ text }) => spokenWords(text));
-    return decided(
+    const found = decided(
       together(said.map((words) => readingsOf(words, allowed, largest, nearest, values, language.taught))),
     );
+    return found.is === 'taken' && candidates[0]?.doubtful ? { is: 'unclear', best: found } : found;
   };
   return { match };
 }
@@ -138,12 +139,13 @@ function together(guesses: readonly (readonly Reading[])[]): Reading[] {
 
 function decided([first, second]: readonly Reading[]): Match {
   if (!first || first.apart > ASKED) return { is: 'ignored' };
+  const taken: Taken = { is: 'taken', input: first.input, words: first.words };
   const margin = second ? second.apart - first.apart : Infinity;
   const wanted = second && flips(first.input, second.input) ? FLIP_MARGIN : MARGIN;
   const clear = margin >= wanted || (first.apart <= SAME && margin > RANK + SAME);
   if (first.apart > ('arrows' === first.input.told ? ARROW_TAKEN : TAKEN) || first.doubtful || !clear)
-    return { is: 'unclear' };
-  return { is: 'taken', input: first.input, words: first.words };
+    return { is: 'unclear', best: taken };
+  return taken;
 }
 
 /** Mistaking one for the other would turn the reading round, or change a value. */

@@ -49,10 +49,10 @@ describe('words', () => {
   test('a microphone that was never allowed is told with the page that asks for it', async () => {
     const { computer, window } = await sweeping({ voice: { listen: 'browser' } });
     window.ear?.onState('needs permission');
-    window.ear?.onTrouble({ sentence: 'Not allowed yet.', needsPage: true });
+    window.ear?.onTrouble({ sentence: 'Not allowed yet.', page: 'microphone.html' });
     expect(window.session.ear.value).toBe('needs permission');
     window.session.troubles.value[0]?.remedy?.run();
-    expect(computer.log).toContain('open microphone page');
+    expect(computer.log).toContain('open microphone.html');
     window.ear?.onTrouble(null);
     expect(window.session.troubles.value).toEqual([]);
   });

@@ -217,7 +217,7 @@ export class Window {
       now: () => computer.time,
       newId: () => `id-${++ids}`,
       newSeed: () => 7,
-      openMicrophonePage: () => log.push('open microphone page'),
+      openPage: (page) => log.push(`open ${page}`),
     };
   }
 }

@@ -66,7 +66,7 @@ test.each([
 });
 
 test('guesses that disagree about an arrow are asked about', () => {
-  expect(heard(HOLDING, 'left', 'right')).toEqual({ is: 'unclear' });
+  expect(heard(HOLDING, 'left', 'right')).toMatchObject({ is: 'unclear' });
 });
 
 describe('a value', () => {
@@ -104,7 +104,7 @@ describe('a value', () => {
   test.each(['set plus fifty', 'set minus 30', 'plus ninety'])(
     '"%s" may have been a teen and is asked about',
     (text) => {
-      expect(heard(DIALLING, text)).toEqual({ is: 'unclear' });
+      expect(heard(DIALLING, text)).toMatchObject({ is: 'unclear' });
     },
   );
 
@@ -117,7 +117,7 @@ describe('a value', () => {
   });
 
   test('whose guesses differ is asked about', () => {
-    expect(heard(DIALLING, 'minus nine', 'minus five')).toEqual({ is: 'unclear' });
+    expect(heard(DIALLING, 'minus nine', 'minus five')).toMatchObject({ is: 'unclear' });
   });
 });
 
