@@ -4,6 +4,6 @@ import { SPELLING_WORDS } from './ownWords/spelledValue.ts';
 import { TAUGHT } from './vocabulary/en.ts';
 
 export const spokenWordsFor = (words: readonly Word[]): readonly string[] => [
-  ...words.map((word) => TAUGHT[word].say),
+  ...words.map((word) => TAUGHT[word]),
   ...(words.includes('set') ? SPELLING_WORDS : []),
 ];

@@ -164,9 +164,10 @@ export class FakeSession implements Session {
     this.role.value = 'owner';
   }
 
+  browserRecognises = true;
   voices = (): Promise<readonly string[]> => Promise.resolve(['Fen', 'Moor']);
   openPage(page: string): void {
-    this.asked.push('microphone page');
+    this.asked.push(page);
   }
 
   dismiss(id: string): void {

@@ -99,6 +99,7 @@ export function createSession(ports: Ports): Session {
     takeOver: live.takeOver,
     openPage: ports.openPage,
     voices: ports.speech.voices,
+    browserRecognises: ports.browserRecognises,
     dismiss: troubles.dismiss,
   };
 }

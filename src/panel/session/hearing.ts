@@ -4,11 +4,10 @@ import { computed, effect, signal, type ReadonlySignal } from '@preact/signals';
 import type { Ear, RecognisedBy } from '../../platform/ear/ear.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { understood } from '../../sweep/understood.ts';
-import { decide, type Question } from '../../voice/askBack.ts';
+import type { Question } from '../../voice/askBack.ts';
+import type * as Understanding from '../../voice/understanding.ts';
 import type { Candidate } from '../../voice/matching.ts';
-import type { Matcher } from '../../voice/phonetic/match.ts';
 import { LANGUAGE } from '../../voice/vocabulary/en.ts';
-import { spokenWordsFor } from '../../voice/wordsNow.ts';
 import { createGate } from './gate.ts';
 import type { Library } from './library.ts';
 import type { Live } from './live.ts';
@@ -40,7 +39,7 @@ export function createHearing({ ear: createEar, openPage }: Pick<Ports, 'ear' | 
   let take: (candidates: readonly Candidate[], final: boolean) => boolean = () => false;
   let wordsNow: () => readonly string[] = () => [];
   /** Read before the ear opens, and not at all where nobody listens. */
-  let matcher: Matcher | null = null;
+  let understanding: typeof Understanding | null = null;
   let question: Question | null = null;
 
   const ear = createEar({
@@ -59,9 +58,10 @@ export function createHearing({ ear: createEar, openPage }: Pick<Ports, 'ear' | 
 
   function heard(now: SweepState, candidates: readonly Candidate[], final: boolean, told: Told): boolean {
     const largest = Math.max(Math.abs(now.plan.scale.min), Math.abs(now.plan.scale.max));
-    const found = matcher?.match(candidates, understood(now).words, final, largest) ?? { is: 'ignored' };
+    if (!understanding) return false;
+    const found = understanding.matcher.match(candidates, understood(now).words, final, largest);
     if (found.is === 'ignored' && !final) return false;
-    const decision = decide(question, found, now.journal.length);
+    const decision = understanding.decide(question, found, now.journal.length);
     const words = candidates[0]?.text ?? '';
     if (decision.do !== 'nothing') question = decision.do === 'ask' ? decision.question : null;
     told.heard(kept(candidates), decision.do === 'take' ? 'taken' : decision.do === 'nothing' ? 'other' : decision.do === 'ask' ? 'asked' : 'unclear');
@@ -81,7 +81,7 @@ export function createHearing({ ear: createEar, openPage }: Pick<Ports, 'ear' | 
     start({ sweep, role }, { settings }, told) {
       wordsNow = () => {
         const now = sweep.peek();
-        return now ? spokenWordsFor(understood(now).words) : [];
+        return now && understanding ? understanding.spokenWordsFor(understood(now).words) : [];
       };
       take = (candidates, final) => {
         const now = sweep.peek();
@@ -101,7 +101,7 @@ export function createHearing({ ear: createEar, openPage }: Pick<Ports, 'ear' | 
       });
       const open = async (): Promise<void> => {
         try {
-          ({ matcher } = await import('../../voice/understanding.ts'));
+          understanding = await import('../../voice/understanding.ts');
         } catch {
           troubles.add(TROUBLE, NOT_READ);
           return;

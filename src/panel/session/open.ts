@@ -2,9 +2,8 @@
 import { createAlarms } from '../../platform/alarm.ts';
 import { newId, newSeed } from '../../platform/chance.ts';
 import { now } from '../../platform/clock.ts';
-import { createEar } from '../../platform/ear/ear.ts';
+import { browserRecognises, createEar } from '../../platform/ear/ear.ts';
 import { createOwnership } from '../../platform/ownership.ts';
-import { snapshots } from '../../platform/snapshots.ts';
 import { createSpeech } from '../../platform/speech.ts';
 import { store } from '../../platform/storage.ts';
 import { openPage } from '../../platform/tabs.ts';
@@ -17,13 +16,14 @@ import type { Session } from './session.ts';
 export const openSession = (): Session =>
   createSession({
     store,
-    snapshots,
+    snapshots: async () => (await import('../../platform/snapshots.ts')).snapshots,
     ownership: createOwnership(),
     alarms: createAlarms(),
     tones: createTones(),
     speech: createSpeech(LANGUAGE),
     wakeLock: createWakeLock(),
     ear: createEar,
+    browserRecognises: browserRecognises(),
     now,
     newId,
     newSeed,

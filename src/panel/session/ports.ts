@@ -13,13 +13,14 @@ import type { Moment } from '../../units.ts';
 
 export interface Ports {
   readonly store: Store;
-  readonly snapshots: Snapshots;
+  readonly snapshots: () => Promise<Snapshots>;
   readonly ownership: Ownership;
   readonly alarms: Alarms;
   readonly tones: Tones;
   readonly speech: Speech;
   readonly wakeLock: WakeLock;
   readonly ear: (owner: EarOwner) => Ear;
+  readonly browserRecognises: boolean;
   readonly now: () => Moment;
   readonly newId: () => string;
   readonly newSeed: () => number;

@@ -111,6 +111,8 @@ export interface Session {
   takeOver(): void;
   /** Opens the page that asks for the microphone, as a side panel cannot ask, or the one that checks hearing. */
   openPage(page: Page): void;
+  /** The browser has a recogniser of its own. */
+  readonly browserRecognises: boolean;
   /** The names of this computer's voices that speak the language, once the browser has found them. */
   voices(): Promise<readonly string[]>;
   dismiss(troubleId: string): void;

@@ -13,6 +13,8 @@ export interface Ear {
   deafen(): () => void;
 }
 
+export const browserRecognises = (): boolean => 'SpeechRecognition' in globalThis || 'webkitSpeechRecognition' in globalThis;
+
 const LOCK = 'sweepbook ear';
 const TAIL = 250;
 

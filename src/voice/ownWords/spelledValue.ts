@@ -1,6 +1,7 @@
 // A value told in taught words, one at a time: "set", "minus", "one", "two". It is complete when nothing more comes,
 // and is then one text for the same matcher that reads everything else.
-import { ONES, SIGNS } from '../vocabulary/en.ts';
+import { ONES } from '../vocabulary/en.ts';
+import { SIGNS } from '../vocabulary/heard.ts';
 
 export interface Spelling {
   readonly words: readonly string[];

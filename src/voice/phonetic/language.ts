@@ -1,10 +1,12 @@
 // What the matcher needs to know of a language, gathered from its data files.
-import * as english from '../vocabulary/en.ts';
+import { WORDS, type Word } from '../../sweep/inputs.ts';
+import { TAUGHT } from '../vocabulary/en.ts';
+import * as english from '../vocabulary/heard.ts';
 import { ENGLISH } from '../pronunciation/en.ts';
 import { pronouncer } from './pronunciation.ts';
 
 export interface Language {
-  readonly taught: typeof english.TAUGHT;
+  readonly taught: Readonly<Record<Word, { readonly say: string; readonly also: readonly string[] }>>;
   /** Spellings known to come back for a word beside those that sound like it. */
   readonly misheard: typeof english.MISHEARD;
   /** Words that say nothing. */
@@ -18,7 +20,9 @@ export interface Language {
 }
 
 export const englishLanguage = (): Language => ({
-  taught: english.TAUGHT,
+  taught: Object.fromEntries(
+    WORDS.map((word) => [word, { say: TAUGHT[word], also: english.ALSO[word] }]),
+  ) as unknown as Language['taught'],
   misheard: english.MISHEARD,
   fillers: english.FILLERS,
   setting: english.SETTING,

@@ -5,6 +5,7 @@ import { inputOf, lightWith, type ArrowWord, type LightWord } from '../../sweep/
 import type { Input, Word } from '../../sweep/inputs.ts';
 import { writeSteps } from '../../sweep/scale.ts';
 import { match as matchStrictly, type Candidate, type Match, type Taken } from '../matching.ts';
+import { correctionIn } from '../corrections.ts';
 import { commandsIn, type Nearest } from './commands.ts';
 import type { Language } from './language.ts';
 import { spokenWords } from './spokenText.ts';
@@ -52,10 +53,17 @@ export function matcherFor(language: Language): Matcher {
     const found = decided(
       together(said.map((words) => readingsOf(words, allowed, largest, nearest, values, language.taught))),
     );
+    if (found.is === 'ignored' && allowed.includes('set') && said.some((words) => lacksSign(words, language))) {
+      return { is: 'unclear', best: null };
+    }
     return found.is === 'taken' && candidates[0]?.doubtful ? { is: 'unclear', best: found } : found;
   };
   return { match };
 }
+
+/** "Set seven": meant for the panel, but either way could be meant. */
+const lacksSign = ([first, ...rest]: readonly string[], { taught, signs }: Language): boolean =>
+  first === taught.set.say && correctionIn([signs.plus[0], ...rest]) !== null;
 
 function readingsOf(
   words: readonly string[],

@@ -1,8 +1,10 @@
 // A computer with windows, for tests of the session: fakes of our own ports only. Everything the ports are asked to do
 // is written to one log in order, so that a test can tell what came before what.
+import { vi } from 'vitest';
 import { createSession } from '../../../src/panel/session/create.ts';
 import type { Ports } from '../../../src/panel/session/ports.ts';
 import type { Session } from '../../../src/panel/session/session.ts';
+import type { RecognisedBy } from '../../../src/platform/ear/ear.ts';
 import type { EarOwner } from '../../../src/platform/ear/listening.ts';
 import type { Snapshot } from '../../../src/platform/snapshots.ts';
 import { DONE, failed, got, type Result } from '../../../src/result.ts';
@@ -62,6 +64,7 @@ export class Window {
   lost: () => void = () => undefined;
   ear: EarOwner | null = null;
   earOpen = false;
+  earBy: RecognisedBy | null = null;
   deaf = 0;
   /** Utterances end at once unless they are held back. */
   holdSpeech = false;
@@ -136,7 +139,7 @@ export class Window {
           this.listener = listener;
         },
       },
-      snapshots: {
+      snapshots: () => Promise.resolve({
         times: () => Promise.resolve(got(computer.copies.map(({ at }) => at).toSorted((a, b) => b - a))),
         read: (at) => {
           const copy = computer.copies.find((one) => one.at === at);
@@ -146,7 +149,7 @@ export class Window {
           computer.copies.push(structuredClone(snapshot));
           return Promise.resolve(DONE);
         },
-      },
+      }),
       ownership: {
         claim: () => {
           computer.holder ??= this;
@@ -194,13 +197,15 @@ export class Window {
             };
           });
         },
+        voices: () => Promise.resolve([]),
         cancel: () => this.endSpeech?.(),
       },
       wakeLock: { keepAwake: () => undefined, release: () => undefined },
       ear: (owner) => {
         this.ear = owner;
         return {
-          open: () => {
+          open: (by) => {
+            this.earBy = by;
             this.earOpen = true;
           },
           close: () => {
@@ -214,6 +219,7 @@ export class Window {
           },
         };
       },
+      browserRecognises: true,
       now: () => computer.time,
       newId: () => `id-${++ids}`,
       newSeed: () => 7,
@@ -224,5 +230,11 @@ export class Window {
 
 /** Everything that waits for nothing but its turn has happened. */
 export async function settle(): Promise<void> {
+  await promisesKept();
+  await vi.dynamicImportSettled();
+  await promisesKept();
+}
+
+async function promisesKept(): Promise<void> {
   for (let turn = 0; turn < 50; turn++) await Promise.resolve();
 }
