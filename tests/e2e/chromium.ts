@@ -67,9 +67,12 @@ export async function launchChromium(options: ChromiumOptions = {}): Promise<Chr
   const worker = await target.worker();
   if (worker === null) throw new Error('The extension started no service worker.');
   const extensionId = new URL(target.url()).host;
-  // The background says it once, at its start: before that the toolbar button opens nothing.
+  // The background says it once, at its start: before that the toolbar button opens nothing. Even the extension's own
+  // API may not be there yet.
   await worker.evaluate(async () => {
-    while (!(await chrome.sidePanel.getPanelBehavior()).openPanelOnActionClick) await new Promise((go) => setTimeout(go, 20));
+    const opens = async (): Promise<boolean> =>
+      typeof chrome !== 'undefined' && (await chrome.sidePanel.getPanelBehavior()).openPanelOnActionClick === true;
+    while (!(await opens())) await new Promise((go) => setTimeout(go, 20));
   });
 
   const clear = (): void => {

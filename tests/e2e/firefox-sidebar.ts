@@ -2,7 +2,7 @@
 import { writeFile } from 'node:fs/promises';
 import type { Browser } from 'puppeteer-core';
 import { firefoxAddOnId } from '../../manifest/firefox.ts';
-import { clickInSidebar, clickToolbarButton, photographSidebar, pressKey, runInSidebar } from './firefox-privileged.ts';
+import { clickInSidebar, clickToolbarButton, photographSidebar, runInSidebar, typeKey } from './firefox-privileged.ts';
 import { firefoxWindow, type FirefoxWindow } from './firefox-window.ts';
 import { pictureFile } from './screens.ts';
 
@@ -18,6 +18,9 @@ export type Sidebar = {
   click: (selector: string) => Promise<void>;
   /** A trusted press and release, for example of 'Enter', ' ' or 'k'. */
   press: (key: string) => Promise<void>;
+  /** The two halves of a press, for a key that is held down. */
+  keyDown: (key: string) => Promise<void>;
+  keyUp: (key: string) => Promise<void>;
   /** Saves what is visible as dist/screenshots/NAME.png and returns that path. */
   picture: (name: string) => Promise<string>;
 };
@@ -54,7 +57,13 @@ export async function openSidebar(browser: Browser): Promise<Sidebar> {
       await window.call(clickInSidebar, point);
     },
     press: async (key) => {
-      await window.call(runInSidebar, pressKey(key));
+      await window.call(runInSidebar, typeKey(key, 'keydown', 'keyup'));
+    },
+    keyDown: async (key) => {
+      await window.call(runInSidebar, typeKey(key, 'keydown'));
+    },
+    keyUp: async (key) => {
+      await window.call(runInSidebar, typeKey(key, 'keyup'));
     },
     picture: async (name) => {
       const path = pictureFile(name);

@@ -26,7 +26,7 @@ const CARES: readonly Option<Care>[] = [
   {
     value: 'thorough',
     label: 'Thorough',
-    note: 'The values at both ends are held again until they are believed. About 14 holds, two and a half minutes.',
+    note: 'The values at both ends are held again until they are believed. About 13 holds, two minutes.',
   },
 ];
 

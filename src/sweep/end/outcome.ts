@@ -11,7 +11,7 @@ import { surestValue, withinOneStep } from './confidence.ts';
 import { endsOf, type End, type Ends } from './ends.ts';
 
 const Tally = v.object({ holds: v.pipe(v.number(), v.integer(), v.minValue(0)), seconds: Seconds });
-export type Tally = v.InferOutput<typeof Tally>;
+type Tally = v.InferOutput<typeof Tally>;
 
 const Interval = v.object({ from: v.number(), to: v.number() });
 
