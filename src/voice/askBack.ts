@@ -35,6 +35,12 @@ export function decide(question: Question | null, heard: Match, events: number):
   }
 }
 
+/** A question was answered with no. */
+export const NOT_TAKEN: InWords = { spoken: 'Not taken.', written: 'That was not taken. Say what it was.' };
+
+/** Something was said that could not be told apart. */
+export const SAY_AGAIN: InWords = { spoken: 'Say that again.', written: 'That was not clear. Say it again.' };
+
 /** "Left?"; a value so that no number is taken for another: "Minus fifteen, one five?" */
 export function questionInWords({ asked: { input, words } }: Question): InWords {
   const said = input.told === 'set' ? spelled(input.value) : words;

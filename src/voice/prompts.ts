@@ -82,12 +82,6 @@ export function helpInWords(words: readonly Word[]): InWords {
   return both(`You can say: ${said.join(', ')}.`);
 }
 
-/** A question was answered with no. */
-export const NOT_TAKEN: InWords = { spoken: 'Not taken.', written: 'That was not taken. Say what it was.' };
-
-/** Something was said that could not be told apart. */
-export const SAY_AGAIN: InWords = { spoken: 'Say that again.', written: 'That was not clear. Say it again.' };
-
 const both = (text: string): InWords => ({ spoken: text, written: text });
 
 function after(first: string | null, next: Suggestion): InWords {

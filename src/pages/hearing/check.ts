@@ -10,7 +10,7 @@ import { recogniserOf, type Recogniser } from '../../voice/ownWords/recogniser.t
 import type { Take } from '../../voice/ownWords/take.ts';
 import { Lesson, TAKES_A_WORD } from './lesson.ts';
 
-export interface Teaching {
+interface Teaching {
   readonly word: string;
   readonly done: number;
   /** What became of the last take. */

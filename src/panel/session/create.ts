@@ -25,7 +25,7 @@ export function createSession(ports: Ports): Session {
   const library = createLibrary(keeper, ports.newId);
   const hearing = createHearing(ports, troubles);
   const live = createLive(
-    { ...ports, keeper, troubles, settings: library.settings, deafen: () => hearing.ear.deafen() },
+    { ...ports, keeper, troubles, settings: library.settings, deafen: () => hearing.deafen() },
     {
       async journal() {
         const read = await store.read();

@@ -2,7 +2,7 @@
 import { createAlarms } from '../../platform/alarm.ts';
 import { newId, newSeed } from '../../platform/chance.ts';
 import { now } from '../../platform/clock.ts';
-import { browserRecognises, createEar } from '../../platform/ear/ear.ts';
+import { recogniserOf } from '../../platform/ear/available.ts';
 import { createOwnership } from '../../platform/ownership.ts';
 import { createSpeech } from '../../platform/speech.ts';
 import { store } from '../../platform/storage.ts';
@@ -22,8 +22,8 @@ export const openSession = (): Session =>
     tones: createTones(),
     speech: createSpeech(LANGUAGE),
     wakeLock: createWakeLock(),
-    ear: createEar,
-    browserRecognises: browserRecognises(),
+    ear: async () => (await import('../../platform/ear/ear.ts')).createEar,
+    browserRecognises: recogniserOf() !== null,
     now,
     newId,
     newSeed,

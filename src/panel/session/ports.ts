@@ -19,7 +19,7 @@ export interface Ports {
   readonly tones: Tones;
   readonly speech: Speech;
   readonly wakeLock: WakeLock;
-  readonly ear: (owner: EarOwner) => Ear;
+  readonly ear: () => Promise<(owner: EarOwner) => Ear>;
   readonly browserRecognises: boolean;
   readonly now: () => Moment;
   readonly newId: () => string;

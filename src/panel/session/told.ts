@@ -7,9 +7,9 @@ import { meaning } from '../../sweep/meaning.ts';
 import { refused } from '../../sweep/step.ts';
 import { understood } from '../../sweep/understood.ts';
 import type { Moment } from '../../units.ts';
-import { questionInWords, type Question } from '../../voice/askBack.ts';
 import { becameInWords, wordsOfInput } from '../../voice/became.ts';
-import { helpInWords, NOT_TAKEN, promptInWords, SAY_AGAIN } from '../../voice/prompts.ts';
+import type { InWords } from '../../voice/outcomes.ts';
+import { helpInWords, promptInWords } from '../../voice/prompts.ts';
 import type { Live } from './live.ts';
 import type { Heard } from './session.ts';
 
@@ -18,21 +18,14 @@ export interface Told {
   take(input: Input): void;
   /** Keeps what was heard and what became of it. */
   heard(guesses: string[], became: Extract<SweepEvent, { did: 'heard' }>['became']): void;
-  /** Reads back what was not clear. */
-  ask(question: Question, words: string): void;
-  /** The question is taken back. */
-  dropped(words: string): void;
-  /** Something was said to the panel that could not be told apart. */
-  unclear(words: string): void;
+  /** Says something about words that were not taken. */
+  answer(words: string, became: string, said: InWords): void;
 }
 
 const NOT_HERE = 'another window runs this sweep: take it over to run it here';
 
 export function createTold({ sweep, role, carrier, dispatch, note }: Live, now: () => Moment): Told {
   const latest = signal<Heard | null>(null);
-  const show = (words: string, became: string): void => {
-    latest.value = { words, became, by: 'voice', at: now() };
-  };
 
   function take(input: Input): void {
     const state = sweep.peek();
@@ -72,17 +65,9 @@ export function createTold({ sweep, role, carrier, dispatch, note }: Live, now: 
     heard(guesses, became) {
       note({ did: 'heard', at: now(), guesses, became });
     },
-    ask(question, words) {
-      show(words, 'asked back');
-      carrier.tell(questionInWords(question));
-    },
-    dropped(words) {
-      show(words, 'not taken');
-      carrier.tell(NOT_TAKEN);
-    },
-    unclear(words) {
-      show(words, 'not clear');
-      carrier.tell(SAY_AGAIN);
+    answer(words, became, said) {
+      latest.value = { words, became, by: 'voice', at: now() };
+      carrier.tell(said);
     },
   };
 }

@@ -13,8 +13,6 @@ export interface Ear {
   deafen(): () => void;
 }
 
-export const browserRecognises = (): boolean => 'SpeechRecognition' in globalThis || 'webkitSpeechRecognition' in globalThis;
-
 const LOCK = 'sweepbook ear';
 const TAIL = 250;
 

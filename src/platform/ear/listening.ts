@@ -3,7 +3,8 @@
 import type { Page } from '../tabs.ts';
 import type { Candidate } from '../../voice/matching.ts';
 import { lineIn } from './lineIn.ts';
-import { listenOnce, recogniserOf, type UtteranceEnd } from './utterance.ts';
+import { recogniserOf } from './available.ts';
+import { listenOnce, type UtteranceEnd } from './utterance.ts';
 
 /** `waiting`: not listening just now, it tries again by itself. */
 export type EarState =
@@ -17,7 +18,7 @@ export type EarState =
   | 'waiting';
 
 /** What the person can do about a deaf ear: what the sentence says, or what that page is for. */
-export interface EarTrouble {
+interface EarTrouble {
   readonly sentence: string;
   readonly page: Page | null;
 }

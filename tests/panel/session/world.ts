@@ -201,7 +201,7 @@ export class Window {
         cancel: () => this.endSpeech?.(),
       },
       wakeLock: { keepAwake: () => undefined, release: () => undefined },
-      ear: (owner) => {
+      ear: () => Promise.resolve((owner) => {
         this.ear = owner;
         return {
           open: (by) => {
@@ -218,7 +218,7 @@ export class Window {
             };
           },
         };
-      },
+      }),
       browserRecognises: true,
       now: () => computer.time,
       newId: () => `id-${++ids}`,
