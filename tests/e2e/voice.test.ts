@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
 import type { SweepEvent } from '../../src/sweep/event.ts';
 import { launchChromium } from './chromium.ts';
-import { choose, look, press, seatAt, tabTo, until, untilPhase, untilText, type Seat } from './seat.ts';
+import { choose, look, press, seatAt, until, untilPhase, untilText, type Seat } from './seat.ts';
 import { startSpeechService, type Listening } from './speech-service.ts';
 import { microphonePlaying, writeSpeech } from './spoken.ts';
 import { beginWith, holdOnce, keys, shortenHolds, steadyEye, untilFound } from './sweeping.ts';
@@ -38,8 +38,7 @@ async function agreeToListening(seat: Seat): Promise<void> {
   await choose(seat, 'Settings');
   const { text } = await until(seat, 'the settings', ({ screen, text: all }) => screen === 'settings' && all.includes('Listen for my words'));
   expect(text).toContain('Its maker may have the sound sent to a server of theirs.');
-  await tabTo(seat, 'Listen for my words');
-  await press(seat, ' ');
+  await seat.click('input[value="browser"]');
   await seat.click('[aria-label="Back"]');
   await until(seat, 'the start', ({ screen }) => screen === 'start');
 }
