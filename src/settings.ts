@@ -11,12 +11,12 @@ export const Settings = v.object({
      */
     listen: v.picklist(['off', 'own', 'here', 'browser']),
     /** `pressed`: the one switch opens the ear, for noisy rooms. */
-    open: v.optional(v.picklist(['always', 'pressed']), 'always'),
+    open: v.fallback(v.picklist(['always', 'pressed']), 'always'),
     speak: v.boolean(),
     /** Pace of speech, 1 being the voice's own. */
     rate: v.pipe(v.number(), v.minValue(0.5), v.maxValue(2)),
-    /** The name of the voice that speaks; null for the computer's choice. */
-    voice: v.optional(v.nullable(v.string()), null),
+    /** The name of the voice that speaks; empty for the computer's choice. */
+    voice: v.fallback(v.string(), ''),
   }),
   /** Tones. */
   sound: v.boolean(),
@@ -25,6 +25,6 @@ export type Settings = v.InferOutput<typeof Settings>;
 
 export const USUAL_SETTINGS: Settings = {
   manner: USUAL_MANNER,
-  voice: { listen: 'off', open: 'always', speak: true, rate: 1, voice: null },
+  voice: { listen: 'off', open: 'always', speak: true, rate: 1, voice: '' },
   sound: true,
 };

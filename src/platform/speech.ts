@@ -4,7 +4,7 @@ import { DONE, failed, type Result } from '../result.ts';
 
 export interface Speech {
   /** Ends when it has been said, cut off, or given up; a failure is a sentence for the person. */
-  say(text: string, manner: { readonly rate: number; readonly voice: string | null }): Promise<Result>;
+  say(text: string, manner: { readonly rate: number; readonly voice: string }): Promise<Result>;
   /** The names of the voices there are to choose from. */
   voices(): Promise<readonly string[]>;
   /** Cuts off what is being said. */

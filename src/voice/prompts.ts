@@ -55,21 +55,10 @@ export function promptInWords(prompt: Prompt): InWords {
  * have been misheard; a key or a press has its tone.
  */
 export function tersely(prompt: Prompt): InWords {
-  const { spoken, written } = promptInWords(prompt);
-  switch (prompt.say) {
-    case 'next':
-      return { spoken: sentences(prompt.noted?.by === 'voice' ? readBack(prompt.noted) : null, sayCorrection(prompt.next.value)), written };
-    case 'too early':
-      return { spoken: sentences(sayNumber(Math.max(1, Math.ceil(prompt.left)))), written };
-    case 'did it hold':
-      return { spoken: 'Held?', written };
-    case 'check focus':
-      return { spoken: 'Check the focus. Same or shifted?', written };
-    case 'nothing to undo':
-      return { spoken: 'Nothing.', written };
-    default:
-      return { spoken, written };
-  }
+  const full = promptInWords(prompt);
+  if (prompt.say === 'did it hold') return { ...full, spoken: 'Held?' };
+  if (prompt.say !== 'next' || prompt.noted?.by === 'voice') return full;
+  return { ...full, spoken: sentences(sayCorrection(prompt.next.value)) };
 }
 
 /** A verdict in the words that are taught for it: "flicker, left". */

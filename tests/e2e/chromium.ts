@@ -6,6 +6,8 @@ import { cutPower } from './power-cut.ts';
 import { removeFolder, temporaryFolder } from './temporary.ts';
 
 export type ChromiumOptions = {
+  /** The folder of the extension, where it is not the one that was built. */
+  extension?: string;
   /** A profile folder to keep, for tests that kill the browser and start it again; otherwise a throw-away one. */
   profile?: string;
   /** More command line arguments, such as those of a fake microphone. */
@@ -57,7 +59,7 @@ export async function launchChromium(options: ChromiumOptions = {}): Promise<Chr
     executablePath: program('chromium'),
     headless: !options.headful,
     pipe: true,
-    enableExtensions: [resolve('dist/chromium')],
+    enableExtensions: [resolve(options.extension ?? 'dist/chromium')],
     userDataDir: profile,
     args: [...sandbox, ...quiet, ...(options.args ?? [])],
     ignoreDefaultArgs: [...(options.audible ? muting : []), ...(options.throttled ? unthrottling : [])],

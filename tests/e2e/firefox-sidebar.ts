@@ -25,6 +25,8 @@ export type Sidebar = {
   picture: (name: string) => Promise<string>;
 };
 
+type WatchedDocument = Document & { clicked?: Promise<void> };
+
 /** The name that Firefox makes of the add-on's id for its widgets. */
 const widget = firefoxAddOnId.replace(/[^a-z0-9_-]/g, '_');
 
@@ -51,10 +53,14 @@ export async function openSidebar(browser: Browser): Promise<Sidebar> {
         const element = document.querySelector(wanted);
         element?.scrollIntoView({ block: 'center' });
         const box = element?.getBoundingClientRect();
+        const watched = document as WatchedDocument;
+        watched.clicked = new Promise((arrived) => document.addEventListener('mouseup', () => setTimeout(arrived), { once: true, capture: true }));
         return box ? { x: box.x + box.width / 2, y: box.y + box.height / 2 } : null;
       }, selector);
       if (point === null) throw new Error(`The sidebar shows no ${selector}.`);
       await window.call(clickInSidebar, point);
+      // It goes to the panel's process by another way than the keys, which might overtake it.
+      await evaluate(() => (document as WatchedDocument).clicked);
     },
     press: async (key) => {
       await window.call(runInSidebar, typeKey(key, 'keydown', 'keyup'));

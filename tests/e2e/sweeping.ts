@@ -47,11 +47,12 @@ export async function holdOnce(seat: Seat, eye: Eye, hand: Hand): Promise<Told &
   return { value, word, next };
 }
 
-/** Holds until the finish is offered. */
+/** Holds until the finish is offered. Asked whether the focus is the same, the person looks and says yes. */
 export async function sweep(seat: Seat, eye: Eye, hand: Hand, onHold: (told: Told, next: Look) => void = () => undefined): Promise<void> {
   for (let count = 0; count < 40; count += 1) {
-    const { phase } = await untilPhase(seat, 'dialling', 'offered');
+    const { phase } = await untilPhase(seat, 'dialling', 'offered', 'checking');
     if (phase === 'offered') return;
+    if (phase === 'checking') await press(seat, 's');
     const { next, ...told } = await holdOnce(seat, eye, hand);
     onHold(told, next);
   }
@@ -95,6 +96,15 @@ export async function shortenHolds(seat: Seat): Promise<void> {
   await tabTo(seat, 'Hold time');
   await press(seat, 'Home');
   await until(seat, 'three seconds', ({ text }) => text.includes('Hold time: 3 s'));
+  await seat.click('[aria-label="Back"]');
+  await until(seat, 'the start', ({ screen }) => screen === 'start');
+}
+
+/** From the start screen: reads in the settings what listening means, ticks it, and comes back. */
+export async function agreeToListening(seat: Seat): Promise<void> {
+  await choose(seat, 'Settings');
+  await until(seat, 'what listening means', ({ text }) => text.includes('Its maker may have the sound sent to a server of theirs.'));
+  await seat.click('input[value="browser"]');
   await seat.click('[aria-label="Back"]');
   await until(seat, 'the start', ({ screen }) => screen === 'start');
 }

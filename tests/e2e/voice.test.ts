@@ -4,10 +4,10 @@ import { join } from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
 import type { SweepEvent } from '../../src/sweep/event.ts';
 import { launchChromium } from './chromium.ts';
-import { choose, look, press, seatAt, until, untilPhase, untilText, type Seat } from './seat.ts';
+import { look, press, seatAt, until, untilPhase, untilText, type Seat } from './seat.ts';
 import { startSpeechService, type Listening } from './speech-service.ts';
 import { microphonePlaying, writeSpeech } from './spoken.ts';
-import { beginWith, holdOnce, keys, shortenHolds, steadyEye, untilFound } from './sweeping.ts';
+import { agreeToListening, beginWith, holdOnce, keys, shortenHolds, steadyEye, untilFound } from './sweeping.ts';
 import { removeFolder, temporaryFolder } from './temporary.ts';
 
 /** A microphone into which somebody murmurs for longer than the sweep takes; what it means is up to the service. */
@@ -31,16 +31,6 @@ async function answer({ heard, send, isOver, close }: Listening, wordNow: () => 
     await new Promise((go) => setTimeout(go, 50));
   }
   await close();
-}
-
-/** The person reads what listening means and ticks it. */
-async function agreeToListening(seat: Seat): Promise<void> {
-  await choose(seat, 'Settings');
-  const { text } = await until(seat, 'the settings', ({ screen, text: all }) => screen === 'settings' && all.includes('Listen for my words'));
-  expect(text).toContain('Its maker may have the sound sent to a server of theirs.');
-  await seat.click('input[value="browser"]');
-  await seat.click('[aria-label="Back"]');
-  await until(seat, 'the start', ({ screen }) => screen === 'start');
 }
 
 const KIT = { body: 'Velde M1', lens: 'Orrin 85 f/1.8', focalLength: '85' };

@@ -65,7 +65,7 @@ function Words({ check }: { readonly check: Check }) {
             <span>
               {word} <span class="muted small">{counts.has(word) ? 'taught' : 'not taught'}</span>
             </span>
-            <button type="button" disabled={!check.listens.value} aria-label={`Teach ${word}`} onClick={() => check.teach(word)}>
+            <button type="button" disabled={!check.listens.value} aria-label={counts.has(word) ? `Teach ${word} again` : `Teach ${word}`} onClick={() => check.teach(word)}>
               {counts.has(word) ? 'Again' : 'Teach'}
             </button>
           </li>

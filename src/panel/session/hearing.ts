@@ -1,6 +1,7 @@
 // Listening for words while a sweep runs here, once the person has said yes to it. What it takes to listen is read then, and
 // not at all where nobody does.
 import { computed, effect, signal, type ReadonlySignal } from '@preact/signals';
+import { UNREAD } from '../../unread.ts';
 import type { Library } from './library.ts';
 import type { Listener } from './listener.ts';
 import type { Live } from './live.ts';
@@ -19,7 +20,6 @@ export interface Hearing {
   contact(move: 'down' | 'up'): boolean;
 }
 
-const NOT_READ = 'Words cannot be understood just now. Close this panel and open it again; keys, the pedal and the pointer do everything.';
 
 export function createHearing(ports: Pick<Ports, 'ear' | 'openPage'>, troubles: Troubles): Hearing {
   const state = signal<EarState>('off');
@@ -30,10 +30,11 @@ export function createHearing(ports: Pick<Ports, 'ear' | 'openPage'>, troubles: 
     deafen: () => listener?.deafen() ?? (() => undefined),
     contact: (move) => listener?.contact(move) ?? false,
     start(live, { settings }, told) {
-      const runsHere = computed(
-        () => live.role.value === 'owner' && live.sweep.value !== null && live.sweep.value.phase.name !== 'finished',
-      );
-      const voice = computed(() => (runsHere.value && settings.value.voice.listen !== 'off' ? settings.value.voice : null));
+      const voice = computed(() => {
+        const phase = live.role.value === 'owner' ? live.sweep.value?.phase.name : undefined;
+        const { voice: chosen } = settings.value;
+        return phase === undefined || phase === 'finished' || chosen.listen === 'off' ? null : chosen;
+      });
       const stop = effect(() => {
         if (voice.value) void read();
       });
@@ -43,7 +44,7 @@ export function createHearing(ports: Pick<Ports, 'ear' | 'openPage'>, troubles: 
           const { createListener } = await import('./listener.ts');
           listener = createListener({ ear: await ports.ear(), openPage: ports.openPage, troubles, live, told, voice, state });
         } catch {
-          troubles.add('ear', NOT_READ);
+          troubles.add('ear', UNREAD);
         }
       }
     },

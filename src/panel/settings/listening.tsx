@@ -3,7 +3,7 @@ import { Pick, type Option } from '../parts/pick.tsx';
 import { Ear } from '../sweep/ear.tsx';
 import { useSession } from '../useSession.ts';
 import type { Settings } from '../../settings.ts';
-import { LISTENING_MEANS } from '../../voice/vocabulary/en.ts';
+import { LISTENING_MEANS } from '../../voice/vocabulary/listening.ts';
 
 type Voice = Settings['voice'];
 

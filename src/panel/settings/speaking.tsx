@@ -31,8 +31,8 @@ export function Speaking() {
         <Choose
           label="Speaking voice"
           options={[{ value: USUAL, label: 'the computer’s choice' }, ...voices.value.map((name) => ({ value: name, label: name }))]}
-          chosen={voice ?? USUAL}
-          onChoose={(chosen) => session.changeSettings({ voice: { voice: chosen === USUAL ? null : chosen } })}
+          chosen={voice}
+          onChoose={(chosen) => session.changeSettings({ voice: { voice: chosen } })}
         />
       )}
     </>

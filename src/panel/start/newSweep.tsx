@@ -1,8 +1,8 @@
 // A new sweep: which body, which lens, at which focal length and distance, and how carefully.
 import { useState } from 'preact/hooks';
+import { UNREAD } from '../../unread.ts';
 import { useSurroundings } from '../useSession.ts';
 import { BodyPick } from './bodyPick.tsx';
-import { keepTyped } from './keep.ts';
 import { LensPick } from './lensPick.tsx';
 import { MannerLine } from './mannerLine.tsx';
 import { EMPTY_DRAFT, picksOf } from './draft.ts';
@@ -15,13 +15,24 @@ export function NewSweep() {
   const picks = picksOf(draft, session.kit.value, session.records.value);
   const [refusal, setRefusal] = useState('');
   const form = useFirstFault(draft.faults);
+  /** The situation that was typed, once it is in the kit; null while something does not fit. */
+  const keepNew = async (): Promise<string | null> => {
+    const newKit = await import('./newKit.tsx').catch(() => null);
+    if (newKit === null) {
+      setRefusal(UNREAD);
+      return null;
+    }
+    const now = start.draft.peek();
+    const kept = newKit.keepTyped(now, picksOf(now, session.kit.peek(), session.records.peek()), session);
+    start.change(kept.patch);
+    return kept.situation;
+  };
   const begin = async (event: Event): Promise<void> => {
     event.preventDefault();
     setRefusal('');
-    const kept = keepTyped(draft, picks, session);
-    start.change(kept.patch);
-    if (kept.situation === null) return;
-    const begun = await session.begin({ with: 'kit', situation: kept.situation });
+    const situation = picks.situation?.id ?? (await keepNew());
+    if (situation === null) return;
+    const begun = await session.begin({ with: 'kit', situation });
     if (begun.ok) start.change(EMPTY_DRAFT);
     else setRefusal(begun.sentence);
   };

@@ -1,5 +1,6 @@
 // The panel's ear: opened and closed as a whole, and deaf while the panel itself speaks or sounds. Over all windows only
 // one ear is open at a time, or a word would be taken twice. What recognises words is read only when it is wanted.
+import { UNREAD } from '../../unread.ts';
 import type { Deafness, EarOwner } from './listening.ts';
 
 /** What recognises the words: those the person taught, or the browser, on this computer only or wherever its maker does. */
@@ -15,9 +16,6 @@ export interface Ear {
 
 const LOCK = 'sweepbook ear';
 const TAIL = 250;
-
-const NOT_READ =
-  'Listening cannot be started. Close this panel and open it again; until then keys, the pedal and the pointer do everything.';
 
 export function createEar(owner: EarOwner): Ear {
   let opened: { readonly by: RecognisedBy; readonly over: AbortController } | null = null;
@@ -71,7 +69,7 @@ export function createEar(owner: EarOwner): Ear {
       await keepListening(heard, by === 'here', deafness, signal);
     } catch {
       heard.onState('unavailable');
-      heard.onTrouble({ sentence: NOT_READ, page: null });
+      heard.onTrouble({ sentence: UNREAD, page: null });
     }
   }
 

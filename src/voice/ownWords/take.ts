@@ -9,7 +9,7 @@ const Level = v.pipe(v.number(), v.integer(), v.minValue(-400), v.maxValue(200))
 /** Half decibels over full scale; `frames` row by row, `noise.length` to a row. */
 export const Take = v.pipe(
   v.object({
-    word: v.pipe(v.string(), v.nonEmpty(), v.maxLength(80)),
+    word: v.pipe(v.string(), v.minLength(1), v.maxLength(80)),
     /** `taught` when the person recorded it on purpose, `learned` from a hold that was confirmed. */
     from: v.picklist(['taught', 'learned']),
     noise: v.pipe(v.array(Level), v.minLength(8), v.maxLength(64)),
