@@ -4,7 +4,7 @@ import { openMicrophone } from '../../platform/ear/microphone.ts';
 import { sample } from '../../platform/ear/samples.ts';
 import type { Takes } from '../../platform/takes.ts';
 import { Ear } from '../../voice/ownWords/ear.ts';
-import { forget } from '../../voice/ownWords/learning.ts';
+import { forget } from '../../voice/ownWords/forgetting.ts';
 import { adviceFor } from '../../voice/ownWords/noiseMeter.ts';
 import { recogniserOf, type Recogniser } from '../../voice/ownWords/recogniser.ts';
 import type { Take } from '../../voice/ownWords/take.ts';

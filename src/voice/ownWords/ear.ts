@@ -26,7 +26,7 @@ export type EarEvent =
       readonly began: number;
       readonly ended: number;
       readonly at: number;
-      /** For learning more takes, once the hold is confirmed. */
+      /** For whoever judges how well it stood out. */
       readonly stretch: Stretch;
     }
   | {

@@ -10,8 +10,6 @@ const Level = v.pipe(v.number(), v.integer(), v.minValue(-400), v.maxValue(200))
 export const Take = v.pipe(
   v.object({
     word: v.pipe(v.string(), v.minLength(1), v.maxLength(80)),
-    /** `taught` when the person recorded it on purpose, `learned` from a hold that was confirmed. */
-    from: v.picklist(['taught', 'learned']),
     noise: v.pipe(v.array(Level), v.minLength(8), v.maxLength(64)),
     frames: v.pipe(v.array(Level), v.minLength(1), v.maxLength(20_000)),
   }),
@@ -31,14 +29,9 @@ export type OwnWords = v.InferOutput<typeof OwnWords>;
 const toLevel = (power: number): number => Math.round(20 * Math.log10(power));
 const toPower = (level: number): number => 10 ** (level / 20);
 
-export function takeOf(
-  word: string,
-  { frames, noise }: Pick<Stretch, 'frames' | 'noise'>,
-  from: Take['from'] = 'taught',
-): Take {
+export function takeOf(word: string, { frames, noise }: Pick<Stretch, 'frames' | 'noise'>): Take {
   return {
     word,
-    from,
     noise: Array.from(noise, toLevel),
     frames: frames.flatMap((frame) => Array.from(frame, toLevel)),
   };

@@ -1,7 +1,7 @@
-// Contract of takes: each is checked before it is kept, stored readably, and added to only by what surely was the word.
+// Contract of takes: each is checked before it is kept, stored readably, and left out when its word is taught anew.
 import * as v from 'valibot';
 import { describe, expect, test } from 'vitest';
-import { forget, learn, LEARNED_AT_MOST } from '../../../src/voice/ownWords/learning.ts';
+import { forget } from '../../../src/voice/ownWords/forgetting.ts';
 import { adviceFor } from '../../../src/voice/ownWords/noiseMeter.ts';
 import { recogniserOf } from '../../../src/voice/ownWords/recogniser.ts';
 import { TakeRecording } from '../../../src/voice/ownWords/recordTake.ts';
@@ -66,25 +66,8 @@ describe('takes are kept', () => {
   });
 });
 
-describe('takes are learned', () => {
-  const takes = takesOf('undo', 'left');
-
-  test('from what was clearly the word, and from nothing else', () => {
-    expect(learn(takes, 'undo', stretchOf('undo', 5), 3)).toHaveLength(takes.length + 1);
-    expect(learn(takes, 'undo', stretchOf('undo', 5), 1)).toBe(takes);
-    expect(learn(takes, 'never taught', stretchOf('undo', 5), 3)).toBe(takes);
-  });
-
-  test('the oldest learned making room, never a taught one', () => {
-    let grown: readonly Take[] = takes;
-    for (let seed = 10; seed < 20; seed++) grown = learn(grown, 'undo', stretchOf('undo', seed), 3);
-    expect(grown.filter(({ from }) => from === 'learned')).toHaveLength(LEARNED_AT_MOST);
-    expect(grown.filter(({ from }) => from === 'taught')).toEqual(takes);
-  });
-
-  test('and a word can be taught anew', () => {
-    expect(forget(takes, 'undo').map(({ word }) => word)).toEqual(['left', 'left', 'left']);
-  });
+test('a word is taught anew without its old takes', () => {
+  expect(forget(takesOf('undo', 'left'), 'undo').map(({ word }) => word)).toEqual(['left', 'left', 'left']);
 });
 
 test('advice says to come closer or use the switch when the room is too loud', () => {
