@@ -21,7 +21,7 @@ export interface Hearing {
 }
 
 
-export function createHearing(ports: Pick<Ports, 'ear' | 'openPage'>, troubles: Troubles): Hearing {
+export function createHearing(ports: Pick<Ports, 'ear' | 'openPage' | 'now'>, troubles: Troubles): Hearing {
   const state = signal<EarState>('off');
   let listener: Listener | null = null;
 
@@ -42,7 +42,7 @@ export function createHearing(ports: Pick<Ports, 'ear' | 'openPage'>, troubles: 
         stop();
         try {
           const { createListener } = await import('./listener.ts');
-          listener = createListener({ ear: await ports.ear(), openPage: ports.openPage, troubles, live, told, voice, state });
+          listener = createListener({ ...ports, ear: await ports.ear(), troubles, live, told, voice, state });
         } catch {
           troubles.add('ear', UNREAD);
         }

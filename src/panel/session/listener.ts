@@ -8,6 +8,7 @@ import type { SweepEvent } from '../../sweep/event.ts';
 import { understood } from '../../sweep/understood.ts';
 import { decide, NOT_TAKEN, questionInWords, SAY_AGAIN, type Decision, type Question } from '../../voice/askBack.ts';
 import type { Candidate } from '../../voice/matching.ts';
+import type { InWords } from '../../voice/outcomes.ts';
 import { englishLanguage } from '../../voice/phonetic/language.ts';
 import { matcherFor } from '../../voice/phonetic/match.ts';
 import { LANGUAGE } from '../../voice/vocabulary/en.ts';
@@ -27,6 +28,7 @@ export interface Listener {
 interface World {
   readonly ear: (owner: EarOwner) => Ear;
   readonly openPage: Ports['openPage'];
+  readonly now: Ports['now'];
   readonly troubles: Troubles;
   readonly live: Live;
   readonly told: Told;
@@ -45,7 +47,7 @@ const BECAME = { take: 'taken', ask: 'asked', drop: 'taken', 'say again': 'uncle
   Extract<SweepEvent, { did: 'heard' }>['became']
 >;
 
-export function createListener({ ear: createEar, openPage, troubles, live: { sweep }, told, voice, state }: World): Listener {
+export function createListener({ ear: createEar, openPage, troubles, now, live: { sweep, carrier, note }, told, voice, state }: World): Listener {
   const heardBy = signal<EarState>('off');
   const matcher = matcherFor(englishLanguage());
   const gate = createGate();
@@ -56,8 +58,8 @@ export function createListener({ ear: createEar, openPage, troubles, live: { swe
   const ear = createEar({
     language: LANGUAGE,
     wordsNow() {
-      const now = sweep.peek();
-      return now ? spokenWordsFor(understood(now).words) : [];
+      const standing = sweep.peek();
+      return standing ? spokenWordsFor(understood(standing).words) : [];
     },
     onState: (next) => {
       heardBy.value = next;
@@ -71,13 +73,13 @@ export function createListener({ ear: createEar, openPage, troubles, live: { swe
   });
 
   function heard(candidates: readonly Candidate[], final: boolean): boolean {
-    const now = sweep.peek();
-    if (!now) return false;
-    const { min, max } = now.plan.scale;
-    const found = matcher.match(candidates, understood(now).words, final, Math.max(Math.abs(min), Math.abs(max)));
+    const standing = sweep.peek();
+    if (!standing) return false;
+    const { min, max } = standing.plan.scale;
+    const found = matcher.match(candidates, understood(standing).words, final, Math.max(Math.abs(min), Math.abs(max)));
     if (found.is === 'ignored' && !final) return false;
-    const decision = decide(question, found, now.journal.length);
-    told.heard(kept(candidates), BECAME[decision.do]);
+    const decision = decide(question, found, standing.journal.length);
+    note({ did: 'heard', at: now(), guesses: kept(candidates), became: BECAME[decision.do] });
     if (decision.do === 'take') gate.close();
     else gate.keepOpen();
     if (decision.do === 'nothing') return false;
@@ -86,16 +88,22 @@ export function createListener({ ear: createEar, openPage, troubles, live: { swe
     return true;
   }
 
+  /** Says something about words that were not taken. */
+  function answer(words: string, became: string, said: InWords): void {
+    told.latest.value = { words, became, by: 'voice', at: now() };
+    carrier.tell(said);
+  }
+
   function act(decision: Exclude<Decision, { do: 'nothing' }>, words: string): void {
     switch (decision.do) {
       case 'take':
         return told.take(decision.input);
       case 'ask':
-        return told.answer(words, 'asked back', questionInWords(decision.question));
+        return answer(words, 'asked back', questionInWords(decision.question));
       case 'drop':
-        return told.answer(words, 'not taken', NOT_TAKEN);
+        return answer(words, 'not taken', NOT_TAKEN);
       case 'say again':
-        return told.answer(words, 'not clear', SAY_AGAIN);
+        return answer(words, 'not clear', SAY_AGAIN);
     }
   }
 

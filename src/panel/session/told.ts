@@ -1,6 +1,5 @@
 // Takes in what the person tells: finds its meaning, moves the sweep, and shows back what it became.
-import { signal, type ReadonlySignal } from '@preact/signals';
-import type { SweepEvent } from '../../sweep/event.ts';
+import { signal, type Signal } from '@preact/signals';
 import type { Input } from '../../sweep/inputs.ts';
 import { currentPrompt } from '../../sweep/currentPrompt.ts';
 import { meaning } from '../../sweep/meaning.ts';
@@ -8,23 +7,19 @@ import { refused } from '../../sweep/step.ts';
 import { understood } from '../../sweep/understood.ts';
 import type { Moment } from '../../units.ts';
 import { becameInWords, wordsOfInput } from '../../voice/became.ts';
-import type { InWords } from '../../voice/outcomes.ts';
 import { helpInWords, promptInWords } from '../../voice/prompts.ts';
 import type { Live } from './live.ts';
 import type { Heard } from './session.ts';
 
 export interface Told {
-  readonly latest: ReadonlySignal<Heard | null>;
+  /** What was told last, and what became of it. */
+  readonly latest: Signal<Heard | null>;
   take(input: Input): void;
-  /** Keeps what was heard and what became of it. */
-  heard(guesses: string[], became: Extract<SweepEvent, { did: 'heard' }>['became']): void;
-  /** Says something about words that were not taken. */
-  answer(words: string, became: string, said: InWords): void;
 }
 
 const NOT_HERE = 'another window runs this sweep: take it over to run it here';
 
-export function createTold({ sweep, role, carrier, dispatch, note }: Live, now: () => Moment): Told {
+export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => Moment): Told {
   const latest = signal<Heard | null>(null);
 
   function take(input: Input): void {
@@ -59,15 +54,5 @@ export function createTold({ sweep, role, carrier, dispatch, note }: Live, now: 
     }
   }
 
-  return {
-    latest,
-    take,
-    heard(guesses, became) {
-      note({ did: 'heard', at: now(), guesses, became });
-    },
-    answer(words, became, said) {
-      latest.value = { words, became, by: 'voice', at: now() };
-      carrier.tell(said);
-    },
-  };
+  return { latest, take };
 }
