@@ -48,8 +48,8 @@ for (const browser of browsers) {
     legalComments: 'none',
     logLevel: 'warning',
   } satisfies BuildOptions;
-  // A background script has no imports: it is one file.
-  await build({ ...options, entryPoints: ['src/background/background.ts'] });
+  // A background script has no imports, nor has what runs on the audio thread: each is one file.
+  await build({ ...options, entryPoints: ['src/background/background.ts', 'src/platform/ear/sampler.ts'] });
   for (const page of pages) {
     const entryPoints = entriesOf(page);
     const plugins = entryPoints.filter((path) => !path.endsWith('.css')).map(leaningOn);

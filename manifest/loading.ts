@@ -6,13 +6,25 @@ export interface Loading {
   readonly atOnce: readonly string[];
   /** What is imported on demand, and whatever only that needs. */
   readonly onDemand: readonly string[];
+  /** What only listening needs: read when the person has said yes to it. */
+  readonly listening: readonly string[];
 }
 
+const LISTENING = /\/(listener|ear|listening|ownWords)-/;
+
 export function loadingOf({ outputs }: Metafile, entry: string): Loading {
-  const atOnce = new Set([entry]);
-  for (const file of atOnce) {
-    for (const { path, kind } of outputs[file]?.imports ?? []) if (kind === 'import-statement') atOnce.add(path);
-  }
   const scripts = Object.keys(outputs).filter((path) => path.endsWith('.js'));
-  return { atOnce: [...atOnce], onDemand: scripts.filter((path) => !atOnce.has(path)) };
+  const importsOf = (path: string): string[] =>
+    (outputs[path]?.imports ?? []).flatMap((one) => (one.kind === 'import-statement' ? [one.path] : []));
+  const withImports = (roots: readonly string[]): Set<string> => {
+    const all = new Set(roots);
+    for (const path of all) for (const imported of importsOf(path)) all.add(imported);
+    return all;
+  };
+  const atOnce = withImports([entry]);
+  const parts = scripts.filter((path) => outputs[path]?.entryPoint !== undefined && !atOnce.has(path));
+  const others = withImports(parts.filter((path) => !LISTENING.test(path)));
+  const onDemand = scripts.filter((path) => others.has(path) && !atOnce.has(path));
+  const listening = scripts.filter((path) => !atOnce.has(path) && !others.has(path));
+  return { atOnce: [...atOnce], onDemand, listening };
 }

@@ -5,11 +5,18 @@ import { Manner, USUAL_MANNER } from './sweep/plan.ts';
 export const Settings = v.object({
   manner: Manner,
   voice: v.object({
-    /** `browser`: the browser's own recogniser, only after the person said yes to what that means. */
-    listen: v.picklist(['off', 'browser']),
+    /**
+     * `own`: the words the person taught. `here`: the browser's recogniser, on this computer only. `browser`: the same, and
+     * its maker may have the sound sent away; only after the person said yes to that. None stands in for another.
+     */
+    listen: v.picklist(['off', 'own', 'here', 'browser']),
+    /** `pressed`: the one switch opens the ear, for noisy rooms. */
+    open: v.fallback(v.picklist(['always', 'pressed']), 'always'),
     speak: v.boolean(),
     /** Pace of speech, 1 being the voice's own. */
     rate: v.pipe(v.number(), v.minValue(0.5), v.maxValue(2)),
+    /** The name of the voice that speaks; empty for the computer's choice. */
+    voice: v.fallback(v.string(), ''),
   }),
   /** Tones. */
   sound: v.boolean(),
@@ -20,7 +27,7 @@ export type Settings = v.InferOutput<typeof Settings>;
 
 export const USUAL_SETTINGS: Settings = {
   manner: USUAL_MANNER,
-  voice: { listen: 'off', speak: true, rate: 1 },
+  voice: { listen: 'off', open: 'always', speak: true, rate: 1, voice: '' },
   sound: true,
   logbook: { days: 365 },
 };

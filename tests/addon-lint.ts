@@ -5,10 +5,7 @@ type Message = { _type: string; code: string; message: string; file?: string; li
 type Report = { errors: Message[]; warnings: Message[]; notices: Message[] };
 
 /** preact sets innerHTML where a component asks for dangerouslySetInnerHTML; none of ours does. */
-const accepted = [
-  { code: 'UNSAFE_VAR_ASSIGNMENT', file: /^parts\/chunk-\w+\.js$/ },
-  { code: 'UNSAFE_VAR_ASSIGNMENT', file: /^card\.js$/ },
-];
+const accepted = [/^parts\/chunk-\w+\.js$/, /^hearing\.js$/, /^card\.js$/].map((file) => ({ code: 'UNSAFE_VAR_ASSIGNMENT', file }));
 
 const run = spawnSync('node_modules/.bin/web-ext', ['lint', '--source-dir', 'dist/firefox', '--output', 'json'], {
   encoding: 'utf8',

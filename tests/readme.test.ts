@@ -12,6 +12,12 @@ test.each(Object.keys(TAUGHT) as Word[])('the README teaches the word "%s" with 
   expect(row?.[2]).toContain(capOf(word));
 });
 
+test('the README says in three sentences where sound goes, and is honest about the one way it may leave the computer', () => {
+  const section = readme.split('## Where sound goes\n\n')[1]?.split('\n\n')[0] ?? '';
+  expect(section.match(/[.:]?[^.]+\.(?=\s|$)/g)).toHaveLength(3);
+  expect(section).toContain('may its maker have the sound sent to a server of theirs');
+});
+
 test('the README names two commands that do everything on a fresh machine', () => {
   expect(readme.match(/^ {4}npm ci && npm .*$/gm)).toEqual(['    npm ci && npm run try', '    npm ci && npm test']);
 });

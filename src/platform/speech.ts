@@ -4,7 +4,9 @@ import { DONE, failed, type Result } from '../result.ts';
 
 export interface Speech {
   /** Ends when it has been said, cut off, or given up; a failure is a sentence for the person. */
-  say(text: string, rate: number): Promise<Result>;
+  say(text: string, manner: { readonly rate: number; readonly voice: string }): Promise<Result>;
+  /** The names of the voices there are to choose from. */
+  voices(): Promise<readonly string[]>;
   /** Cuts off what is being said. */
   cancel(): void;
 }
@@ -22,33 +24,37 @@ const NO_VOICE =
   'To have it spoken, install a voice in the system’s speech settings.';
 
 export function createSpeech(language: string): Speech {
-  if (!('speechSynthesis' in globalThis)) return { say: () => Promise.resolve(failed(NO_VOICE)), cancel: () => undefined };
+  if (!('speechSynthesis' in globalThis)) {
+    return { say: () => Promise.resolve(failed(NO_VOICE)), voices: () => Promise.resolve([]), cancel: () => undefined };
+  }
   let cut: () => void = () => undefined;
   let silent = 0;
   let lastTried = 0;
-  let voice = findVoice(language);
+  let fitting = findVoices(language);
   speechSynthesis.addEventListener('voiceschanged', () => {
-    voice = findVoice(language);
+    fitting = findVoices(language);
     silent = 0;
   });
 
-  async function say(text: string, rate: number): Promise<Result> {
+  async function say(text: string, { rate, voice }: Parameters<Speech['say']>[1]): Promise<Result> {
     cut();
     if (silent >= GIVEN_UP_AFTER && performance.now() - lastTried < TRIED_AGAIN_AFTER) return failed(NO_VOICE);
     lastTried = performance.now();
     const cutOff = new Promise<'cut'>((end) => {
       cut = () => end('cut');
     });
-    const found = await Promise.race([voice, cutOff]);
+    const found = await Promise.race([fitting, cutOff]);
     if (found === 'cut') return DONE;
-    if (found === null) return failed(NO_VOICE);
-    const ended = await Promise.race([utter(text, rate, found), cutOff]);
+    const [best] = found;
+    if (!best) return failed(NO_VOICE);
+    const ended = await Promise.race([utter(text, rate, found.find(({ name }) => name === voice) ?? best), cutOff]);
     silent = ended === 'unanswered' ? silent + 1 : 0;
     return ended === 'unanswered' ? failed(NO_VOICE) : DONE;
   }
 
   return {
     say,
+    voices: async () => (await fitting).map(({ name }) => name),
     cancel() {
       cut();
       speechSynthesis.cancel();
@@ -82,8 +88,8 @@ function utter(text: string, rate: number, voice: SpeechSynthesisVoice): Promise
 /** The others are cuts of ours, or a page that nobody has touched yet. */
 const ITS_OWN_FAULT: ReadonlySet<string> = new Set(['synthesis-failed', 'synthesis-unavailable', 'voice-unavailable', 'audio-hardware']);
 
-/** The best voice of this computer for the language, or null. Browsers fill the list some time after the start. */
-async function findVoice(language: string): Promise<SpeechSynthesisVoice | null> {
+/** The voices of this computer for the language, the best first. Browsers fill the list some time after the start. */
+async function findVoices(language: string): Promise<SpeechSynthesisVoice[]> {
   if (speechSynthesis.getVoices().length === 0) {
     await new Promise((ready) => {
       speechSynthesis.addEventListener('voiceschanged', ready, { once: true });
@@ -93,5 +99,5 @@ async function findVoice(language: string): Promise<SpeechSynthesisVoice | null>
   const tongue = language.slice(0, 2);
   const fitting = speechSynthesis.getVoices().filter(({ localService, lang }) => localService && lang.startsWith(tongue));
   const rank = (one: SpeechSynthesisVoice): number => (one.default ? 2 : 0) + (one.lang === language ? 1 : 0);
-  return fitting.toSorted((a, b) => rank(b) - rank(a))[0] ?? null;
+  return fitting.toSorted((a, b) => rank(b) - rank(a));
 }

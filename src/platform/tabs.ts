@@ -1,6 +1,10 @@
 // Opening a page of the extension in a tab: where a side panel is too narrow, or may not ask.
 import { browser } from './browser.ts';
 
-export function openPage(path: 'microphone.html' | `card.html#${string}`): void {
+/** The pages that mend what stands in the way of hearing. */
+export type HearingPage = 'microphone.html' | 'hearing.html';
+export type Page = HearingPage | `card.html#${string}`;
+
+export function openPage(path: Page): void {
   void browser.tabs.create({ url: browser.runtime.getURL(path) });
 }

@@ -38,6 +38,8 @@ export const SweepEvent = v.variant('did', [
   /** The person goes on although the finish was offered. */
   v.object({ did: v.literal('went on'), at, by }),
   v.object({ did: v.literal('finished'), at, by }),
+  /** Something was heard, and this is what became of it. It moves nothing; it is kept beside the hold it was heard in. */
+  v.object({ did: v.literal('heard'), at, guesses: v.array(v.string()), became: v.picklist(['taken', 'asked', 'unclear', 'other']) }),
 ]);
 export type SweepEvent = v.InferOutput<typeof SweepEvent>;
 export type Opened = Extract<SweepEvent, { did: 'opened' }>;

@@ -13,6 +13,7 @@ import { amended, undid } from './undo.ts';
 export function transition(state: SweepState, event: SweepEvent): Step {
   switch (event.did) {
     case 'opened':
+    case 'heard':
       return ignored(state);
     case 'began':
       return began(state, event);

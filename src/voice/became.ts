@@ -53,6 +53,7 @@ export function becameInWords(event: SweepEvent, after: SweepState): string {
     case 'ran':
     case 'unanswered':
     case 'cut off':
+    case 'heard':
       return 'noted';
   }
 }

@@ -11,28 +11,34 @@ import { writeSteps } from '../sweep/scale.ts';
 /** One of the recogniser's guesses, likeliest first. */
 export interface Candidate {
   readonly text: string;
+  /** Not sure enough by itself: to be asked back whatever it says. */
+  readonly doubtful?: boolean;
 }
 
 export type Match =
-  /** `words`: how it is shown and read back. */
-  | { readonly is: 'taken'; readonly input: Input; readonly words: string }
-  /** Meant for the panel, but not clear enough to act on. */
-  | { readonly is: 'unclear' }
+  | Taken
+  /** Meant for the panel, but not clear enough to act on; `best` is what it most likely was. */
+  | { readonly is: 'unclear'; readonly best: Taken | null }
   /** Other talk, or the beginning of something that may go on. */
   | { readonly is: 'ignored' };
 
-type Taken = Extract<Match, { is: 'taken' }>;
+export interface Taken {
+  readonly is: 'taken';
+  readonly input: Input;
+  /** How it is shown and read back. */
+  readonly words: string;
+}
 
 /** `final`: the person has stopped; before that, only what cannot go on is taken. */
 export function match(candidates: readonly Candidate[], allowed: readonly Word[], final: boolean): Match {
   const said = candidates.map(({ text }) => wordsOf(text));
   const readings = said.flatMap((words) => readingOf(words, allowed) ?? []);
   const [first] = readings;
-  if (!first) return final && said.some((words) => looksLikeSetting(words, allowed)) ? { is: 'unclear' } : { is: 'ignored' };
+  if (!first) return final && said.some((words) => looksLikeSetting(words, allowed)) ? { is: 'unclear', best: null } : { is: 'ignored' };
   if (!final && mayGoOn(first.input, allowed)) return { is: 'ignored' };
   const agreed = first.input.told === 'set' || readings.every(({ words }) => words === first.words);
   if (agreed) return first;
-  return final ? { is: 'unclear' } : { is: 'ignored' };
+  return final ? { is: 'unclear', best: first } : { is: 'ignored' };
 }
 
 function readingOf(words: readonly string[], allowed: readonly Word[]): Taken | null {

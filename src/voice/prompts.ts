@@ -50,6 +50,17 @@ export function promptInWords(prompt: Prompt): InWords {
   }
 }
 
+/**
+ * The same for a person who has heard it many times: only what is new. What was told by voice is still read back, as it may
+ * have been misheard; a key or a press has its tone.
+ */
+export function tersely(prompt: Prompt): InWords {
+  const full = promptInWords(prompt);
+  if (prompt.say === 'did it hold') return { ...full, spoken: 'Held?' };
+  if (prompt.say !== 'next' || prompt.noted?.by === 'voice') return full;
+  return { ...full, spoken: sentences(sayCorrection(prompt.next.value)) };
+}
+
 /** A verdict in the words that are taught for it: "flicker, left". */
 export const readBack = ({ verdict }: { readonly verdict: Verdict }): string =>
   [LIGHT[verdict.light].noted, ARROWS[verdict.arrows]].filter(Boolean).join(', ');
@@ -59,9 +70,6 @@ export function helpInWords(words: readonly Word[]): InWords {
   const said = words.map((word) => (word === 'set' ? 'set plus or minus a number' : TAUGHT[word]));
   return both(`You can say: ${said.join(', ')}.`);
 }
-
-/** Something was said that could not be told apart. */
-export const SAY_AGAIN: InWords = { spoken: 'Say that again.', written: 'That was not clear. Say it again.' };
 
 const both = (text: string): InWords => ({ spoken: text, written: text });
 

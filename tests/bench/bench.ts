@@ -3,6 +3,7 @@
 //   npm run bench [-- --only NAME] [--json FILE] [--data FOLDER]
 import { writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
+import { hearing } from './hearing/hearing.ts';
 import { isMet, type Family, type Figure } from './figure.ts';
 import { lookUp } from './lookUp.ts';
 import { panel } from './panel.ts';
@@ -11,7 +12,7 @@ import { awkwardSweeps } from './sweep/awkwardFamily.ts';
 import { sweeps } from './sweep/ordinaryFamily.ts';
 import { taughtRule } from './taughtRule.ts';
 
-const families: readonly Family[] = [taughtRule, sweeps, awkwardSweeps, suggestion, panel, lookUp];
+const families: readonly Family[] = [taughtRule, sweeps, awkwardSweeps, suggestion, panel, lookUp, hearing];
 
 const { values } = parseArgs({ options: { only: { type: 'string' }, json: { type: 'string' }, data: { type: 'string' } } });
 const chosen = families.filter(({ name }) => values.only === undefined || name === values.only);

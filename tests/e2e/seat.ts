@@ -68,8 +68,8 @@ export const look = (seat: Seat): Promise<Look> =>
 const PATIENCE = 30_000;
 
 /** Looks until it is so, and returns what was seen then. */
-export async function until(seat: Seat, what: string, isSo: (seen: Look) => boolean): Promise<Look> {
-  const deadline = performance.now() + PATIENCE;
+export async function until(seat: Seat, what: string, isSo: (seen: Look) => boolean, patience = PATIENCE): Promise<Look> {
+  const deadline = performance.now() + patience;
   for (;;) {
     const seen = await look(seat);
     if (isSo(seen)) return seen;

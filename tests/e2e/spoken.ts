@@ -3,9 +3,10 @@ import { execFileSync } from 'node:child_process';
 import { writeFileSync } from 'node:fs';
 import { program } from './browsers.ts';
 
-export type Utterance = { after: number; say: string };
+/** Pace in words a minute and pitch of the voice, where it is not the usual. */
+export type Utterance = { after: number; say: string; pace?: number; pitch?: number };
 
-const rate = 22_050;
+export const rate = 22_050;
 const headerBytes = 44;
 
 /**
@@ -13,8 +14,33 @@ const headerBytes = 44;
  * Chromium starts the file when the page opens the microphone, not when the browser starts.
  */
 export function writeSpeech(path: string, utterances: readonly Utterance[], tail = 5): void {
-  const parts = utterances.flatMap(({ after, say }) => [silence(after), spoken(say)]);
-  writeFileSync(path, wav(Buffer.concat([...parts, silence(tail)])));
+  writeFileSync(path, wav(samplesOf(utterances, tail)));
+}
+
+/** The same in a room: a fan's steady noise under everything. */
+export function writeSpeechInRoom(path: string, utterances: readonly Utterance[], loudness: number): void {
+  writeFileSync(path, wav(inRoom(samplesOf(utterances, 5), loudness)));
+}
+
+/** One utterance in a room, as samples from -1 to 1. */
+export function heardInRoom(utterance: Utterance, loudness: number): Float32Array {
+  const bytes = inRoom(samplesOf([utterance], 1), loudness);
+  return Float32Array.from({ length: bytes.length / 2 }, (_, index) => bytes.readInt16LE(2 * index) / 32_768);
+}
+
+function samplesOf(utterances: readonly Utterance[], tail: number): Buffer {
+  return Buffer.concat([...utterances.flatMap((one) => [silence(one.after), spoken(one)]), silence(tail)]);
+}
+
+/** Noise that is the same at every run. */
+function inRoom(samples: Buffer, loudness: number): Buffer {
+  let state = 1;
+  for (let at = 0; at + 1 < samples.length; at += 2) {
+    state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0;
+    const noise = (state / 2 ** 32 - 0.5) * 2 * loudness * 32_768;
+    samples.writeInt16LE(Math.max(-32_768, Math.min(32_767, Math.round(samples.readInt16LE(at) + noise))), at);
+  }
+  return samples;
 }
 
 /** Command line arguments that make `path` the only microphone, granted without a prompt and played once. */
@@ -30,8 +56,8 @@ function silence(seconds: number): Buffer {
   return Buffer.alloc(2 * Math.round(seconds * rate));
 }
 
-function spoken(words: string): Buffer {
-  const file = execFileSync(program('espeak-ng'), ['-v', 'en', '-s', '140', '--stdout', words]);
+function spoken({ say, pace = 140, pitch = 50 }: Utterance): Buffer {
+  const file = execFileSync(program('espeak-ng'), ['-v', 'en', '-s', String(pace), '-p', String(pitch), '--stdout', say]);
   return file.subarray(headerBytes);
 }
 

@@ -104,8 +104,7 @@ export async function shortenHolds(seat: Seat): Promise<void> {
 export async function agreeToListening(seat: Seat): Promise<void> {
   await choose(seat, 'Settings');
   await until(seat, 'what listening means', ({ text }) => text.includes('Its maker may have the sound sent to a server of theirs.'));
-  await tabTo(seat, 'Listen for my words');
-  await press(seat, ' ');
+  await seat.click('input[value="browser"]');
   await seat.click('[aria-label="Back"]');
   await until(seat, 'the start', ({ screen }) => screen === 'start');
 }

@@ -173,12 +173,10 @@ export class FakeSession implements Session {
     this.role.value = 'owner';
   }
 
-  openCard(body: string): void {
-    this.asked.push(`card of ${body}`);
-  }
-
-  openMicrophonePage(): void {
-    this.asked.push('microphone page');
+  browserRecognises = true;
+  voices = (): Promise<readonly string[]> => Promise.resolve(['Fen', 'Moor']);
+  openPage(page: string): void {
+    this.asked.push(page);
   }
 
   dismiss(id: string): void {

@@ -51,16 +51,35 @@ describe('settings', () => {
   test('what listening means is said before the yes', async () => {
     const session = await at('Settings');
     expect(text()).toContain(LISTENING_MEANS);
-    await toggle(/Listen for my words/);
+    await toggle(/By the browser’s own recogniser/);
     expect(session.settings.value.voice.listen).toBe('browser');
   });
 
-  test('a browser that cannot listen is said to be one, and nothing is offered', async () => {
+  test('a browser without a recogniser is said to have none, and still offers taught words', async () => {
     const session = new FakeSession();
-    session.ear.value = 'unavailable';
+    session.browserRecognises = false;
     await at('Settings', session);
-    expect(screen.queryByLabelText(/Listen for my words/)).toBeNull();
-    expect(text()).toContain('This browser cannot recognise speech.');
+    expect(screen.queryByLabelText(/By the browser/)).toBeNull();
+    expect(text()).toContain('This browser has no recogniser of its own.');
+    await toggle(/By words I have taught/);
+    expect(session.settings.value.voice.listen).toBe('own');
+  });
+
+  test('while words are listened for, the ear may wait for a press of the switch', async () => {
+    const session = await at('Settings');
+    expect(screen.queryByLabelText(/When I press the switch/)).toBeNull();
+    await toggle(/By words I have taught/);
+    await toggle(/When I press the switch/);
+    expect(session.settings.value.voice.open).toBe('pressed');
+  });
+
+  test('pace and voice of speech are chosen among what the computer has', async () => {
+    const session = await at('Settings');
+    const choose = (label: string, value: string) =>
+      act(() => void fireEvent.change(screen.getByLabelText(label), { target: { value } }));
+    await choose('Pace of speech', '1.25');
+    await choose('Speaking voice', 'Moor');
+    expect(session.settings.value.voice).toMatchObject({ rate: 1.25, voice: 'Moor' });
   });
 });
 

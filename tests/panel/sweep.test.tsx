@@ -269,7 +269,7 @@ describe('what is heard and said', () => {
     session.ear.value = 'needs permission';
     await show(session);
     click(/allow mic/);
-    expect(session.asked).toContain('microphone page');
+    expect(session.asked).toContain('microphone.html');
   });
 
   test('a trouble is one sentence with its remedy, and can be put away', async () => {

@@ -51,7 +51,7 @@ test.each(['set plus seven', 'set +7', 'plus 7', 'Set plus 7.'])('"%s" sets a va
 });
 
 test('a value without a sign is asked about again, because a lost minus would send the person the wrong way', () => {
-  expect(final(DIALLING, 'set seven')).toEqual({ is: 'unclear' });
+  expect(final(DIALLING, 'set seven')).toMatchObject({ is: 'unclear' });
 });
 
 test('words that make no sense now are ignored', () => {
@@ -68,8 +68,8 @@ test('a lower guess counts where the higher ones are no words at all', () => {
 });
 
 test('guesses that tell different things are asked about again', () => {
-  expect(final(HOLDING, 'left', 'right')).toEqual({ is: 'unclear' });
-  expect(final(HOLDING, 'solid', 'flicker')).toEqual({ is: 'unclear' });
+  expect(final(HOLDING, 'left', 'right')).toMatchObject({ is: 'unclear' });
+  expect(final(HOLDING, 'solid', 'flicker')).toMatchObject({ is: 'unclear' });
 });
 
 test('of several values the likeliest is taken, because it is read back before anything is held', () => {

@@ -5,7 +5,7 @@ import type { Outcome } from '../../src/sweep/end/outcome.ts';
 import type { Hold } from '../../src/sweep/hold.ts';
 import type { Suggestion } from '../../src/sweep/next/suggestion.ts';
 import { moment, seconds, steps } from '../../src/units.ts';
-import { helpInWords, promptInWords } from '../../src/voice/prompts.ts';
+import { helpInWords, promptInWords, tersely } from '../../src/voice/prompts.ts';
 import { reasonInWords } from '../../src/voice/reasons.ts';
 
 const next: Suggestion = {
@@ -136,4 +136,10 @@ test('a light that held with one arrow is not said to have simply held', () => {
 
 test('help lists the words that make sense now', () => {
   expect(helpInWords(['holding', 'set', 'undo']).spoken).toBe('You can say: holding, set plus or minus a number, undo.');
+});
+
+test('a person who knows the prompts still hears back what was told by voice, and of a key only the next value', () => {
+  expect(tersely({ say: 'next', noted, next }).spoken).toBe('Flicker, left. Plus six.');
+  expect(tersely({ say: 'next', noted: { ...noted, by: 'key' }, next }).spoken).toBe('Plus six.');
+  expect(tersely({ say: 'next', noted, next }).written).toBe(promptInWords({ say: 'next', noted, next }).written);
 });

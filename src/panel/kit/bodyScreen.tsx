@@ -77,7 +77,7 @@ export function BodyScreen({ id }: { readonly id: string }) {
         )}
       </KitForm>
       {opened.id !== '' && (
-        <button type="button" onClick={() => session.openCard(opened.id)}>
+        <button type="button" onClick={() => session.openPage(`card.html#${encodeURIComponent(opened.id)}`)}>
           Card for the bag, to print
         </button>
       )}

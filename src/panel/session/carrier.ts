@@ -4,9 +4,9 @@ import { signal, type ReadonlySignal } from '@preact/signals';
 import type { Alarm, Effect, Tone } from '../../sweep/effect.ts';
 import type { SweepEvent } from '../../sweep/event.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
-import { moment, type Moment, type Seconds } from '../../units.ts';
+import { between, moment, type Moment, type Seconds } from '../../units.ts';
 import type { InWords } from '../../voice/outcomes.ts';
-import { promptInWords } from '../../voice/prompts.ts';
+import { promptInWords, tersely } from '../../voice/prompts.ts';
 import type { Settings } from '../../settings.ts';
 import type { Ports } from './ports.ts';
 import type { Troubles } from './troubles.ts';
@@ -20,6 +20,8 @@ export interface Carrier {
   tell(words: InWords): void;
   /** Does this in its turn, whatever comes meanwhile. */
   inTurn(work: () => Promise<void> | void): void;
+  /** Cuts off what is being said, and nothing else. */
+  hush(): void;
   /** Cuts off everything that is not to be kept. */
   silence(): void;
 }
@@ -37,11 +39,17 @@ export type CarrierWorld = Pick<Ports, 'alarms' | 'tones' | 'speech' | 'now'> & 
   readonly deafen: () => () => void;
 };
 
+/** Seconds after which a person knows the prompts (common practice, no source). */
+const FIRST_MINUTES = 180;
+
 export function createCarrier(world: CarrierWorld, owner: CarrierOwner): Carrier {
   const announcement = signal('');
   let turn = Promise.resolve();
   /** Steps taken so far; what an earlier one still wanted to say is dropped. */
   let latest = 0;
+  /** When the first step was carried out here. */
+  let first: Moment | null = null;
+  const isUsedToIt = (): boolean => first !== null && between(first, world.now()) > FIRST_MINUTES;
 
   function inTurn(work: () => Promise<void> | void): void {
     turn = turn.then(work).catch((fault: unknown) => {
@@ -58,10 +66,10 @@ export function createCarrier(world: CarrierWorld, owner: CarrierOwner): Carrier
 
   async function say({ spoken, written }: InWords): Promise<void> {
     announcement.value = written;
-    const { speak, rate } = world.settings.peek().voice;
+    const { speak, rate, voice } = world.settings.peek().voice;
     if (!speak) return;
     const hearAgain = world.deafen();
-    const said = await world.speech.say(spoken, rate);
+    const said = await world.speech.say(spoken, { rate, voice });
     hearAgain();
     if (said.ok) world.troubles.clear('speech');
     else world.troubles.add('speech', said.sentence);
@@ -94,7 +102,7 @@ export function createCarrier(world: CarrierWorld, owner: CarrierOwner): Carrier
       case 'sound':
         return sound(effect.tone, effect.after);
       case 'say':
-        return say(promptInWords(effect.prompt));
+        return say(isUsedToIt() ? tersely(effect.prompt) : promptInWords(effect.prompt));
       case 'wake':
         return wake(effect.alarm, effect.after, at);
     }
@@ -104,7 +112,9 @@ export function createCarrier(world: CarrierWorld, owner: CarrierOwner): Carrier
     announcement,
     inTurn,
     silence,
+    hush: () => world.speech.cancel(),
     carry(effects, at) {
+      first ??= at;
       if (effects.some((effect) => effect.do === 'keep')) silence();
       else if (effects.length > 0) world.speech.cancel();
       const step = latest;

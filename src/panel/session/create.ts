@@ -29,7 +29,7 @@ export function createSession(ports: Ports): Session {
   const library = createLibrary(keeper);
   const hearing = createHearing(ports, troubles);
   const live = createLive(
-    { ...ports, keeper, troubles, settings: library.settings, deafen: () => hearing.ear.deafen() },
+    { ...ports, keeper, troubles, settings: library.settings, deafen: () => hearing.deafen() },
     {
       async journal() {
         const read = await store.read();
@@ -85,7 +85,7 @@ export function createSession(ports: Ports): Session {
     settings: library.settings,
     troubles: troubles.list,
     announcement: live.carrier.announcement,
-    heard: told.heard,
+    heard: told.latest,
     ear: hearing.state,
     understood: computed(() => (live.sweep.value ? understood(live.sweep.value) : null)),
     pressed: gestures.pressed,
@@ -96,7 +96,9 @@ export function createSession(ports: Ports): Session {
     },
     contact(move) {
       touched();
-      gestures.contact(move);
+      // With the press, whoever has understood already cuts the prompt short.
+      if (move === 'down' && live.role.peek() === 'owner') live.carrier.hush();
+      if (!hearing.contact(move)) gestures.contact(move);
     },
     async begin(beginning) {
       if (!library.isFilled()) return failed(NOT_READ);
@@ -133,8 +135,9 @@ export function createSession(ports: Ports): Session {
     clock: now,
     changeSettings: library.changeSettings,
     takeOver: live.takeOver,
-    openMicrophonePage: ports.openMicrophonePage,
-    openCard: ports.openCard,
+    openPage: ports.openPage,
+    voices: ports.speech.voices,
+    browserRecognises: ports.browserRecognises,
     dismiss: troubles.dismiss,
   };
 }

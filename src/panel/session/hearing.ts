@@ -1,11 +1,9 @@
-// Listening for words while a sweep runs here: the ear is open only then, and only after the person said yes to it.
+// Listening for words while a sweep runs here, once the person has said yes to it. What it takes to listen is read then, and
+// not at all where nobody does.
 import { computed, effect, signal, type ReadonlySignal } from '@preact/signals';
-import type { Ear } from '../../platform/ear/ear.ts';
-import { understood } from '../../sweep/understood.ts';
-import type { Candidate, match as Match } from '../../voice/matching.ts';
 import { UNREAD } from '../../unread.ts';
-import { LANGUAGE } from '../../voice/vocabulary/en.ts';
 import type { Library } from './library.ts';
+import type { Listener } from './listener.ts';
 import type { Live } from './live.ts';
 import type { Ports } from './ports.ts';
 import type { EarState } from './session.ts';
@@ -14,63 +12,41 @@ import type { Troubles } from './troubles.ts';
 
 export interface Hearing {
   readonly state: ReadonlySignal<EarState>;
-  readonly ear: Ear;
+  /** Deaf until the returned function is called, and a moment longer. */
+  deafen(): () => void;
   /** Opens and closes the ear from now on. */
   start(live: Live, library: Library, told: Told): void;
+  /** The one switch; true when it is the switch that opens the ear, and tells nothing else. */
+  contact(move: 'down' | 'up'): boolean;
 }
 
-const TROUBLE = 'ear';
 
-export function createHearing({ ear: createEar, openMicrophonePage }: Pick<Ports, 'ear' | 'openMicrophonePage'>, troubles: Troubles): Hearing {
+export function createHearing(ports: Pick<Ports, 'ear' | 'openPage' | 'now'>, troubles: Troubles): Hearing {
   const state = signal<EarState>('off');
-  let take: (candidates: readonly Candidate[], final: boolean) => boolean = () => false;
-  /** Read before the ear opens, and not at all where nobody listens. */
-  let match: typeof Match | null = null;
-
-  const ear = createEar({
-    language: LANGUAGE,
-    onState: (next) => {
-      state.value = next;
-    },
-    onHeard: (candidates, final) => take(candidates, final),
-    onTrouble(trouble) {
-      if (!trouble) troubles.clear(TROUBLE);
-      else troubles.add(TROUBLE, trouble.sentence, trouble.needsPage ? { label: 'Open the microphone page', run: openMicrophonePage } : null);
-    },
-  });
+  let listener: Listener | null = null;
 
   return {
     state,
-    ear,
-    start({ sweep, role }, { settings }, told) {
-      take = (candidates, final) => {
-        const now = sweep.peek();
-        if (!now || !match) return false;
-        const found = match(candidates, understood(now).words, final);
-        if (found.is === 'taken') told.take(found.input);
-        if (found.is === 'unclear') told.unclear(candidates[0]?.text ?? '');
-        return found.is !== 'ignored';
-      };
-      const wanted = computed(
-        () =>
-          settings.value.voice.listen === 'browser' &&
-          role.value === 'owner' &&
-          sweep.value !== null &&
-          sweep.value.phase.name !== 'finished',
-      );
-      const open = async (): Promise<void> => {
-        try {
-          ({ match } = await import('../../voice/matching.ts'));
-        } catch {
-          troubles.add(TROUBLE, UNREAD);
-          return;
-        }
-        if (wanted.peek()) ear.open();
-      };
-      effect(() => {
-        if (wanted.value) void open();
-        else ear.close();
+    deafen: () => listener?.deafen() ?? (() => undefined),
+    contact: (move) => listener?.contact(move) ?? false,
+    start(live, { settings }, told) {
+      const voice = computed(() => {
+        const phase = live.role.value === 'owner' ? live.sweep.value?.phase.name : undefined;
+        const { voice: chosen } = settings.value;
+        return phase === undefined || phase === 'finished' || chosen.listen === 'off' ? null : chosen;
       });
+      const stop = effect(() => {
+        if (voice.value) void read();
+      });
+      async function read(): Promise<void> {
+        stop();
+        try {
+          const { createListener } = await import('./listener.ts');
+          listener = createListener({ ...ports, ear: await ports.ear(), troubles, live, told, voice, state });
+        } catch {
+          troubles.add('ear', UNREAD);
+        }
+      }
     },
   };
 }

@@ -8,7 +8,7 @@ import type { Ports } from './ports.ts';
 import { createRunner, type Logbook, type Runner, type RunnerWorld } from './runner.ts';
 import type { Role } from './session.ts';
 
-export interface Live extends Pick<Runner, 'sweep' | 'carrier' | 'dispatch'> {
+export interface Live extends Pick<Runner, 'sweep' | 'carrier' | 'dispatch' | 'note'> {
   readonly role: ReadonlySignal<Role>;
   begin(plan: Plan): Promise<Result>;
   leave(): void;
@@ -62,6 +62,7 @@ export function createLive(
     sweep: runner.sweep,
     carrier: runner.carrier,
     dispatch: runner.dispatch,
+    note: runner.note,
     role,
     follow,
     async adopt(journal) {

@@ -2,7 +2,7 @@
 import { createAlarms } from '../../platform/alarm.ts';
 import { newId, newSeed } from '../../platform/chance.ts';
 import { now } from '../../platform/clock.ts';
-import { createEar } from '../../platform/ear/ear.ts';
+import { recogniserOf } from '../../platform/ear/available.ts';
 import { createOwnership } from '../../platform/ownership.ts';
 import { createSpeech } from '../../platform/speech.ts';
 import { store } from '../../platform/storage.ts';
@@ -22,10 +22,10 @@ export const openSession = (): Session =>
     tones: createTones(),
     speech: createSpeech(LANGUAGE),
     wakeLock: createWakeLock(),
-    ear: createEar,
+    ear: async () => (await import('../../platform/ear/ear.ts')).createEar,
+    browserRecognises: recogniserOf() !== null,
     now,
     newId,
     newSeed,
-    openMicrophonePage: () => openPage('microphone.html'),
-    openCard: (body) => openPage(`card.html#${encodeURIComponent(body)}`),
+    openPage,
   });

@@ -6,6 +6,7 @@ import type { Ownership } from '../../platform/ownership.ts';
 import type { Snapshots } from '../../platform/snapshots.ts';
 import type { Speech } from '../../platform/speech.ts';
 import type { Store } from '../../platform/storage.ts';
+import type { Page } from '../../platform/tabs.ts';
 import type { Tones } from '../../platform/tones.ts';
 import type { WakeLock } from '../../platform/wakeLock.ts';
 import type { Moment } from '../../units.ts';
@@ -18,10 +19,10 @@ export interface Ports {
   readonly tones: Tones;
   readonly speech: Speech;
   readonly wakeLock: WakeLock;
-  readonly ear: (owner: EarOwner) => Ear;
+  readonly ear: () => Promise<(owner: EarOwner) => Ear>;
+  readonly browserRecognises: boolean;
   readonly now: () => Moment;
   readonly newId: () => string;
   readonly newSeed: () => number;
-  readonly openMicrophonePage: () => void;
-  readonly openCard: (body: string) => void;
+  readonly openPage: (page: Page) => void;
 }

@@ -24,6 +24,8 @@ export interface Runner {
   isRunning(): boolean;
   /** Moves the sweep if it runs here; null when there is nothing to move. */
   dispatch(event: SweepEvent): Step | null;
+  /** Keeps an event that moves nothing. */
+  note(event: SweepEvent): void;
   begin(plan: Plan): void;
   /** Shows this journal, or none. */
   show(journal: Journal | null): void;
@@ -49,12 +51,14 @@ export function createRunner(world: RunnerWorld, logbook: Logbook): Runner {
   let journal: readonly SweepEvent[] = [];
   let running = false;
 
+  async function keep(event: SweepEvent): Promise<void> {
+    if (!running) return;
+    journal = [...journal, event];
+    await keeper.keep({ [KEY.live]: journal });
+  }
+
   const carrier = createCarrier(world, {
-    async keep(event) {
-      if (!running) return;
-      journal = [...journal, event];
-      await keeper.keep({ [KEY.live]: journal });
-    },
+    keep,
     record,
     ring(alarm, due, late) {
       const state = sweep.peek();
@@ -96,6 +100,7 @@ export function createRunner(world: RunnerWorld, logbook: Logbook): Runner {
     carrier,
     dispatch,
     stop,
+    note: (event) => carrier.inTurn(() => keep(event)),
     isRunning: () => running,
     begin(plan) {
       const opened: Opened = { did: 'opened', at: now(), id: world.newId(), plan };

@@ -10,6 +10,7 @@ import type { Library } from '../../logbook/library.ts';
 import type { LogRecord } from '../../logbook/record.ts';
 import type { HandDraft } from '../../logbook/recordByHand.ts';
 import type { EarState } from '../../platform/ear/listening.ts';
+import type { Page } from '../../platform/tabs.ts';
 import type { Got, Result } from '../../result.ts';
 import type { Settings } from '../../settings.ts';
 import type { By } from '../../sweep/event.ts';
@@ -146,9 +147,14 @@ export interface Session {
   changeSettings(patch: SettingsPatch): void;
   /** Makes this panel the one that runs the sweep. */
   takeOver(): void;
-  /** Opens the page that asks for the microphone: a side panel cannot ask. */
-  openMicrophonePage(): void;
-  /** Opens the page that prints the card of a body: a side panel cannot print. */
-  openCard(body: string): void;
+  /**
+   * Opens the page that asks for the microphone, as a side panel cannot ask, the one that checks hearing, or
+   * the one that prints the card of a body.
+   */
+  openPage(page: Page): void;
+  /** The browser has a recogniser of its own. */
+  readonly browserRecognises: boolean;
+  /** The names of this computer's voices that speak the language, once the browser has found them. */
+  voices(): Promise<readonly string[]>;
   dismiss(troubleId: string): void;
 }

@@ -1,26 +1,49 @@
-// Words instead of keys: what listening means is said before the yes.
-import { Tick } from '../parts/tick.tsx';
+// Words instead of keys: who recognises them, and what that means, is said before the yes.
+import { Pick, type Option } from '../parts/pick.tsx';
 import { Ear } from '../sweep/ear.tsx';
 import { useSession } from '../useSession.ts';
+import type { Settings } from '../../settings.ts';
 import { LISTENING_MEANS } from '../../voice/vocabulary/listening.ts';
+
+type Voice = Settings['voice'];
 
 export function Listening() {
   const session = useSession();
-  const on = session.settings.value.voice.listen === 'browser';
+  const { listen, open } = session.settings.value.voice;
   return (
     <section class="card" aria-labelledby="voice">
       <h2 id="voice">Voice</h2>
-      <p>{LISTENING_MEANS}</p>
-      {session.ear.value === 'unavailable' ? (
-        <p>This browser cannot recognise speech. Keys, a pedal and the pointer do everything.</p>
-      ) : (
-        <Tick
-          label="Listen for my words"
-          on={on}
-          onChange={(listen) => session.changeSettings({ voice: { listen: listen ? 'browser' : 'off' } })}
+      <Pick
+        legend="Listen for my words"
+        options={session.browserRecognises ? RECOGNISERS : RECOGNISERS.filter(({ value }) => value === 'off' || value === 'own')}
+        chosen={listen}
+        onChoose={(chosen) => session.changeSettings({ voice: { listen: chosen } })}
+      />
+      {!session.browserRecognises && <p class="muted small">This browser has no recogniser of its own.</p>}
+      {listen !== 'off' && (
+        <Pick
+          legend="The ear is open"
+          options={OPENINGS}
+          chosen={open}
+          onChoose={(chosen) => session.changeSettings({ voice: { open: chosen } })}
         />
       )}
+      <button type="button" class="link" onClick={() => session.openPage('hearing.html')}>
+        Hearing check: microphone, noise, and teaching your words
+      </button>
       <Ear />
     </section>
   );
 }
+
+const RECOGNISERS: readonly Option<Voice['listen']>[] = [
+  { value: 'off', label: 'No', note: 'Keys, the pedal and the pointer do everything.' },
+  { value: 'own', label: 'By words I have taught', note: 'Recognised here; nothing leaves this computer. Teach them in the hearing check.' },
+  { value: 'here', label: 'By the browser, on this computer only', note: 'Where the browser has it ready; nothing is downloaded for it.' },
+  { value: 'browser', label: 'By the browser’s own recogniser', note: LISTENING_MEANS },
+];
+
+const OPENINGS: readonly Option<Voice['open']>[] = [
+  { value: 'always', label: 'While a sweep runs' },
+  { value: 'pressed', label: 'When I press the switch', note: 'For noisy rooms: hold or tap it, then speak. It tells nothing else then.' },
+];

@@ -6,6 +6,7 @@ import { MannerPick } from '../start/mannerPick.tsx';
 import { useSurroundings } from '../useSession.ts';
 import { Listening } from './listening.tsx';
 import { PacePick } from './pacePick.tsx';
+import { Speaking } from './speaking.tsx';
 import { Slide } from './slide.tsx';
 
 export function SettingsScreen() {
@@ -31,6 +32,7 @@ export function SettingsScreen() {
       <section class="card" aria-labelledby="sound">
         <h2 id="sound">Sound</h2>
         <Tick label="Speak every value" on={voice.speak} onChange={(speak) => session.changeSettings({ voice: { speak } })} />
+        {voice.speak && <Speaking />}
         <Tick
           label="Tones"
           note="When the hold begins and ends, and for whatever is noted or refused."

@@ -9,6 +9,7 @@ const WORD: Record<EarState, string> = {
   starting: 'about to listen',
   listening: 'listening',
   'deaf while speaking': 'speaking',
+  'opens when pressed': 'press to speak',
   waiting: 'not listening',
 };
 
@@ -18,7 +19,7 @@ export function Ear() {
   if (ear === 'off') return null;
   if (ear === 'needs permission') {
     return (
-      <button type="button" class="link small" aria-label="allow mic: opens the page that asks for it" onClick={() => session.openMicrophonePage()}>
+      <button type="button" class="link small" aria-label="allow mic: opens the page that asks for it" onClick={() => session.openPage('microphone.html')}>
         {WORD[ear]}
       </button>
     );

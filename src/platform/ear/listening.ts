@@ -1,8 +1,10 @@
 // Listening goes on, utterance after utterance, until it is stopped: it waits while the panel speaks, gets the
 // microphone back when it was lost, and backs off from a service that does not answer instead of calling it in circles.
+import type { HearingPage } from '../tabs.ts';
 import type { Candidate } from '../../voice/matching.ts';
-import { microphoneChanged, openMicrophone } from './microphone.ts';
-import { listenOnce, recogniserOf, type UtteranceEnd } from './utterance.ts';
+import { lineIn } from './lineIn.ts';
+import { recogniserOf } from './available.ts';
+import { listenOnce, type UtteranceEnd } from './utterance.ts';
 
 /** `waiting`: not listening just now, it tries again by itself. */
 export type EarState =
@@ -12,16 +14,19 @@ export type EarState =
   | 'starting'
   | 'listening'
   | 'deaf while speaking'
+  | 'opens when pressed'
   | 'waiting';
 
-/** What the person can do about a deaf ear: open the microphone page, or what the sentence says. */
+/** What the person can do about a deaf ear: what the sentence says, or what that page is for. */
 interface EarTrouble {
   readonly sentence: string;
-  readonly needsPage: boolean;
+  readonly page: HearingPage | null;
 }
 
 export interface EarOwner {
   readonly language: string;
+  /** What makes sense now, word by word. */
+  wordsNow(): readonly string[];
   onState(state: EarState): void;
   /** True when it was meant for the panel: the rest of the utterance is dropped. */
   onHeard(candidates: readonly Candidate[], final: boolean): boolean;
@@ -45,14 +50,17 @@ const PATIENCE = 3;
 
 const NO_RECOGNISER =
   'This browser has no recogniser of its own, so words are not heard. Keys, the pedal and the pointer do everything.';
+const NOT_LOCALLY =
+  'This browser has no recogniser ready on this computer. Teach your own words, or choose the browser’s recogniser, which may send the sound away.';
 const NO_SERVICE =
   'The browser’s recogniser does not answer, so words are not heard just now. Check the network; it is tried again by itself.';
 const NOT_HERE =
   'The browser’s recogniser cannot be used here, so words are not heard. Keys, the pedal and the pointer do everything.';
 
-export async function keepListening(owner: EarOwner, deafness: Deafness, stop: AbortSignal): Promise<void> {
+/** `local`: on this computer or not at all. */
+export async function keepListening(owner: EarOwner, local: boolean, deafness: Deafness, stop: AbortSignal): Promise<void> {
   if (!recogniserOf()) return giveUp(NO_RECOGNISER);
-  const local = await knowsLocally(owner.language);
+  if (local && !(await knowsLocally(owner.language))) return giveUp(NOT_LOCALLY);
   let track: MediaStreamTrack | null = null;
   let failures = 0;
 
@@ -63,15 +71,8 @@ export async function keepListening(owner: EarOwner, deafness: Deafness, stop: A
       continue;
     }
     if (track?.readyState !== 'live') {
-      const opened = await openMicrophone();
-      if (!opened.ok) {
-        owner.onState(opened.why === 'permission' ? 'needs permission' : 'waiting');
-        owner.onTrouble({ sentence: opened.sentence, needsPage: opened.why === 'permission' });
-        await microphoneChanged(stop);
-        continue;
-      }
-      track = opened.track;
-      owner.onTrouble(null);
+      track = await lineIn(owner, 'treated', stop);
+      if (track === null) return;
     }
     const began = performance.now();
     const end = await utterance(track);
@@ -87,7 +88,7 @@ export async function keepListening(owner: EarOwner, deafness: Deafness, stop: A
       continue;
     }
     if (isMicrophoneFault(end)) track.stop();
-    if (failures >= PATIENCE) owner.onTrouble({ sentence: NO_SERVICE, needsPage: false });
+    if (failures >= PATIENCE) owner.onTrouble({ sentence: NO_SERVICE, page: null });
     owner.onState('waiting');
     await pause(Math.min(LONGEST_WAIT, FIRST_WAIT * 2 ** (failures - 1)), stop);
   }
@@ -107,7 +108,7 @@ export async function keepListening(owner: EarOwner, deafness: Deafness, stop: A
 
   function giveUp(sentence: string): void {
     owner.onState('unavailable');
-    owner.onTrouble({ sentence, needsPage: false });
+    owner.onTrouble({ sentence, page: null });
   }
 }
 
@@ -116,7 +117,7 @@ const isHopeless = (end: UtteranceEnd): boolean =>
 const isMicrophoneFault = (end: UtteranceEnd): boolean =>
   typeof end === 'object' && (end.error === 'audio-capture' || end.error === 'not-allowed');
 
-/** Recognition on this computer is preferred where the browser has it ready; nothing is ever downloaded for it. */
+/** Whether the browser has recognition on this computer ready; nothing is ever downloaded for it. */
 async function knowsLocally(language: string): Promise<boolean> {
   try {
     return (await recogniserOf()?.available({ langs: [language], processLocally: true })) === 'available';

@@ -10,9 +10,12 @@ const NOT_ASKED =
 const BLOCKED = 'The microphone is blocked for Sweepbook. The microphone page shows how to allow it again.';
 const NONE = 'No microphone answers. Connect one, or close the program that holds it; listening then begins by itself.';
 
-export async function openMicrophone(): Promise<{ readonly ok: true; readonly track: MediaStreamTrack } | NoMicrophone> {
+/** `plain`: as it comes, for comparing and measuring. `treated`: as recognisers of speech are used to. */
+export type Treatment = 'plain' | 'treated';
+
+export async function openMicrophone(treatment: Treatment = 'treated'): Promise<{ readonly ok: true; readonly track: MediaStreamTrack } | NoMicrophone> {
   try {
-    const stream = await navigator.mediaDevices.getUserMedia({ audio: { echoCancellation: true, noiseSuppression: true } });
+    const stream = await navigator.mediaDevices.getUserMedia({ audio: TREATED[treatment] });
     const [track] = stream.getAudioTracks();
     return track ? { ok: true, track } : { ...failed(NONE), why: 'none' };
   } catch (error) {
@@ -22,6 +25,11 @@ export async function openMicrophone(): Promise<{ readonly ok: true; readonly tr
     return { ...failed(permission?.state === 'denied' ? BLOCKED : NOT_ASKED), why: 'permission' };
   }
 }
+
+const TREATED: Record<Treatment, MediaTrackConstraints> = {
+  plain: { echoCancellation: false, noiseSuppression: false, autoGainControl: false },
+  treated: { echoCancellation: true, noiseSuppression: true },
+};
 
 /** The browser's record of what was allowed, or null where it keeps none that a page may read. */
 export async function microphonePermission(): Promise<PermissionStatus | null> {

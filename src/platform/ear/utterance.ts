@@ -1,5 +1,6 @@
 // One utterance through the browser's recogniser, from its start to how it ended. Never waits for the browser's own end
 // event, which may not come: every stage has a watchdog, and stopping is at once.
+import { recogniserOf } from './available.ts';
 import type { Candidate } from '../../voice/matching.ts';
 
 export type UtteranceEnd =
@@ -27,9 +28,6 @@ const TO_AUDIO = 4000;
 const TO_SPEECH = 12_000;
 const TO_GO_ON = 5000;
 const GUESSES = 5;
-
-export const recogniserOf = (): typeof SpeechRecognition | null =>
-  globalThis.SpeechRecognition ?? globalThis.webkitSpeechRecognition ?? null;
 
 export function listenOnce(listening: Listening): Promise<UtteranceEnd> {
   const Recogniser = recogniserOf();

@@ -8,8 +8,8 @@ export const ALSO: Record<Word, readonly string[]> = {
   nothing: ['dark', 'no light', 'nothing at all'],
   left: ['left arrow', 'arrow left'],
   right: ['right arrow', 'arrow right'],
-  balanced: ['both equal', 'both balanced'],
-  lopsided: ['lop sided', 'both lopsided'],
+  balanced: ['both even', 'both equal', 'both balanced'],
+  lopsided: ['lop sided', 'uneven', 'both uneven', 'both lopsided'],
   holding: ['hold'],
   undo: ['undo that', 'scratch that'],
   repeat: ['repeat that', 'say again', 'say that again'],
@@ -36,7 +36,37 @@ export const NUMBER_SPELLINGS: Readonly<Record<string, string>> = {
   to: 'two',
   too: 'two',
   tree: 'three',
+  free: 'three',
   for: 'four',
   fore: 'four',
+  hive: 'five',
+  sex: 'six',
+  sicks: 'six',
+  heaven: 'seven',
   ate: 'eight',
+  nein: 'nine',
+  niner: 'nine',
+  tan: 'ten',
+  tin: 'ten',
 };
+
+/** Spellings that come back for a word although they do not sound like it enough to be found by their sound. */
+export const MISHEARD: Partial<Record<Word, readonly string[]>> = {
+  delayed: ['the late'],
+  nothing: ['know thing', 'no lights'],
+  holding: ['hold in', 'whole thing'],
+  undo: ['and do', 'on do'],
+  accept: ['except'],
+};
+
+/** Words around a command that say nothing. */
+export const FILLERS: readonly string[] = [
+  'um', 'uh', 'er', 'ah', 'please', 'okay', 'ok', 'now', 'the', 'a', 'it', 'its', 'is', 'that', 'thats', 'so', 'and',
+  'well', 'just', 'yeah', 'im', 'i', 'am', 'there',
+];
+
+/** What may stand before a value. */
+export const SETTING: readonly string[] = ['set', 'set it', 'set to', 'set it to', 'set the value', 'value', 'make it'];
+
+/** What asks the logbook. */
+export const LOOK_UP: readonly string[] = ['look up', 'lookup', 'look it up', 'search for', 'search'];

@@ -51,7 +51,7 @@ test('a refused input leaves the hold under way and its alarm alone', async () =
 });
 
 test('the panel is deaf while it speaks', async () => {
-  const { window } = await sweeping();
+  const { window } = await sweeping({ voice: { listen: 'browser' } });
   window.holdSpeech = true;
   await window.tell('holding');
   await window.tell('flicker');

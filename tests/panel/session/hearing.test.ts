@@ -36,24 +36,106 @@ describe('words', () => {
     const { computer, window } = await sweeping({ voice: { listen: 'browser' } });
     expect(window.ear?.onHeard([{ text: 'mind the tripod' }], true)).toBe(false);
     await settle();
-    expect(computer.log).toEqual([]);
+    expect(computer.log).toEqual(['write live heard']);
+    expect(window.session.heard.value).toBeNull();
   });
 
   test('a value without its sign is asked for again', async () => {
     const { computer, window } = await sweeping({ voice: { listen: 'browser' } });
     expect(window.ear?.onHeard([{ text: 'set seven' }], true)).toBe(true);
     await settle();
-    expect(computer.log).toEqual(['say Say that again.']);
+    expect(computer.log).toEqual(['write live heard', 'say Say that again.']);
     expect(window.session.heard.value).toMatchObject({ words: 'set seven', became: 'not clear' });
+  });
+
+  test('what is doubtful is read back, and counts when it is said again', async () => {
+    const { computer, window } = await sweeping({ voice: { listen: 'own' } });
+    await window.tell('holding');
+    computer.log.length = 0;
+    const flicker = () => window.ear?.onHeard([{ text: 'flicker', doubtful: true }], true);
+    expect(flicker()).toBe(true);
+    await settle();
+    expect(computer.log).toEqual(['write live heard', 'say Flicker?']);
+    expect(window.session.sweep.value?.holds).toEqual([]);
+    flicker();
+    await settle();
+    expect(window.session.sweep.value?.holds.at(-1)?.verdict.light).toBe('flicker');
+  });
+
+  test('undo answers a question with no, and takes nothing back', async () => {
+    const { window } = await sweeping({ voice: { listen: 'own' } });
+    await window.tell('holding');
+    window.ear?.onHeard([{ text: 'flicker', doubtful: true }], true);
+    window.ear?.onHeard([{ text: 'undo' }], true);
+    window.ear?.onHeard([{ text: 'flicker', doubtful: true }], true);
+    await settle();
+    expect(phaseOf(window)).toBe('holding');
+    expect(window.session.sweep.value?.holds).toEqual([]);
+  });
+
+  test('a question does not outlive what it was asked about', async () => {
+    const { computer, window } = await sweeping({ voice: { listen: 'own' } });
+    await window.tell('holding');
+    window.ear?.onHeard([{ text: 'solid', doubtful: true }], true);
+    computer.pass(5);
+    await window.ring('hold time');
+    window.ear?.onHeard([{ text: 'solid', doubtful: true }], true);
+    await settle();
+    expect(phaseOf(window)).toBe('judging');
+  });
+
+  test('everything heard is kept with the hold, but of talk only how long it was', async () => {
+    const { computer, window } = await sweeping({ voice: { listen: 'browser' } });
+    window.ear?.onHeard([{ text: 'did you lock the car this morning' }], true);
+    window.ear?.onHeard([{ text: 'holding' }, { text: 'folding' }], true);
+    await settle();
+    expect(computer.disk['live']).toMatchObject([
+      { did: 'opened' },
+      { did: 'heard', guesses: ['7 words'], became: 'other' },
+      { did: 'heard', guesses: ['holding', 'folding'], became: 'taken' },
+      { did: 'began', by: 'voice' },
+    ]);
+  });
+
+  test('the recogniser is changed during a sweep, and the words that count are those that make sense now', async () => {
+    const { window } = await sweeping({ voice: { listen: 'browser' } });
+    expect(window.earBy).toBe('browser');
+    window.session.changeSettings({ voice: { listen: 'own' } });
+    await settle();
+    expect(window.earBy).toBe('own');
+    expect(window.ear?.wordsNow()).toEqual(expect.arrayContaining(['holding', 'undo', 'minus', 'seven']));
+    await window.tell('holding');
+    expect(window.ear?.wordsNow()).not.toContain('minus');
+  });
+
+  test('where the switch opens the ear, nothing is taken before it is pressed, and the press tells nothing else', async () => {
+    const { window } = await sweeping({ voice: { listen: 'own', open: 'pressed' } });
+    expect(window.session.ear.value).toBe('opens when pressed');
+    expect(window.ear?.onHeard([{ text: 'holding' }], true)).toBe(false);
+    window.session.contact('down');
+    window.session.contact('up');
+    expect(phaseOf(window)).toBe('dialling');
+    expect(window.ear?.onHeard([{ text: 'holding' }], true)).toBe(true);
+    await settle();
+    expect(phaseOf(window)).toBe('holding');
+    expect(window.ear?.onHeard([{ text: 'flicker' }], true)).toBe(false);
+  });
+
+  test('the browser’s recogniser is closed between presses', async () => {
+    const { window } = await sweeping({ voice: { listen: 'browser', open: 'pressed' } });
+    expect(window.earOpen).toBe(false);
+    window.session.contact('down');
+    await settle();
+    expect(window.earOpen).toBe(true);
   });
 
   test('a microphone that was never allowed is told with the page that asks for it', async () => {
     const { computer, window } = await sweeping({ voice: { listen: 'browser' } });
     window.ear?.onState('needs permission');
-    window.ear?.onTrouble({ sentence: 'Not allowed yet.', needsPage: true });
+    window.ear?.onTrouble({ sentence: 'Not allowed yet.', page: 'microphone.html' });
     expect(window.session.ear.value).toBe('needs permission');
     window.session.troubles.value[0]?.remedy?.run();
-    expect(computer.log).toContain('open microphone page');
+    expect(computer.log).toContain('open microphone.html');
     window.ear?.onTrouble(null);
     expect(window.session.troubles.value).toEqual([]);
   });

@@ -4,6 +4,7 @@ import { vi } from 'vitest';
 import { createSession } from '../../../src/panel/session/create.ts';
 import type { Ports } from '../../../src/panel/session/ports.ts';
 import type { Session } from '../../../src/panel/session/session.ts';
+import type { RecognisedBy } from '../../../src/platform/ear/ear.ts';
 import type { EarOwner } from '../../../src/platform/ear/listening.ts';
 import type { Snapshot } from '../../../src/platform/snapshots.ts';
 import { DONE, failed, got, type Result } from '../../../src/result.ts';
@@ -63,6 +64,7 @@ export class Window {
   lost: () => void = () => undefined;
   ear: EarOwner | null = null;
   earOpen = false;
+  earBy: RecognisedBy | null = null;
   deaf = 0;
   /** Utterances end at once unless they are held back. */
   holdSpeech = false;
@@ -195,13 +197,15 @@ export class Window {
             };
           });
         },
+        voices: () => Promise.resolve([]),
         cancel: () => this.endSpeech?.(),
       },
       wakeLock: { keepAwake: () => undefined, release: () => undefined },
-      ear: (owner) => {
+      ear: () => Promise.resolve((owner) => {
         this.ear = owner;
         return {
-          open: () => {
+          open: (by) => {
+            this.earBy = by;
             this.earOpen = true;
           },
           close: () => {
@@ -214,12 +218,12 @@ export class Window {
             };
           },
         };
-      },
+      }),
+      browserRecognises: true,
       now: () => computer.time,
       newId: () => `id-${++ids}`,
       newSeed: () => 7,
-      openCard: (body) => log.push(`open card of ${body}`),
-      openMicrophonePage: () => log.push('open microphone page'),
+      openPage: (page) => log.push(`open ${page}`),
     };
   }
 }

@@ -1,0 +1,147 @@
+// The state of the hearing check: the microphone's level, what was last heard, and the lesson under way.
+import { signal, type ReadonlySignal } from '@preact/signals';
+import { openMicrophone } from '../../platform/ear/microphone.ts';
+import { sample } from '../../platform/ear/samples.ts';
+import type { Takes } from '../../platform/takes.ts';
+import { Ear } from '../../voice/ownWords/ear.ts';
+import { forget } from '../../voice/ownWords/forgetting.ts';
+import { adviceFor } from '../../voice/ownWords/noiseMeter.ts';
+import { recogniserOf, type Recogniser } from '../../voice/ownWords/recogniser.ts';
+import type { Take } from '../../voice/ownWords/take.ts';
+import { Lesson, TAKES_A_WORD } from './lesson.ts';
+
+interface Teaching {
+  readonly word: string;
+  readonly done: number;
+  /** What became of the last take. */
+  readonly said: string;
+}
+
+export interface Check {
+  readonly takes: ReadonlySignal<readonly Take[]>;
+  /** A sentence on the microphone, the advice or what went wrong. */
+  readonly state: ReadonlySignal<string>;
+  readonly listens: ReadonlySignal<boolean>;
+  /** Decibels under full scale, ten times a second. */
+  readonly level: ReadonlySignal<number>;
+  readonly heard: ReadonlySignal<string>;
+  readonly teaching: ReadonlySignal<Teaching | null>;
+  begin(): Promise<void>;
+  listen(): Promise<void>;
+  teach(word: string): void;
+  stopTeaching(): void;
+  erase(): Promise<void>;
+}
+
+const QUIETEST = -90;
+/** Pieces of 20 ms to one reading of the meter. */
+const PIECES = 5;
+
+export function createCheck(store: Takes): Check {
+  const takes = signal<readonly Take[]>([]);
+  const state = signal('Press the button: the browser then asks whether Sweepbook may use the microphone.');
+  const listens = signal(false);
+  const level = signal(QUIETEST);
+  const heard = signal('');
+  const teaching = signal<Teaching | null>(null);
+  let rate = 0;
+  let ear: Ear | null = null;
+  let recogniser: Recogniser | null = null;
+  let lesson: Lesson | null = null;
+  let peak = 0;
+  let pieces = 0;
+
+  function meter(samples: Float32Array): void {
+    for (const one of samples) peak = Math.max(peak, Math.abs(one));
+    if (++pieces < PIECES) return;
+    level.value = Math.max(QUIETEST, 20 * Math.log10(Math.max(peak, 1e-5)));
+    [peak, pieces] = [0, 0];
+  }
+
+  /** Compares with what is taught now. */
+  function prepare(): void {
+    recogniser = recogniserOf(takes.peek(), rate);
+    ear = new Ear(rate, recogniser);
+  }
+
+  function push(samples: Float32Array): void {
+    meter(samples);
+    if (lesson) return follow(lesson, samples);
+    for (const event of ear?.push(samples) ?? []) {
+      if (event.heard === 'nothing' && event.because !== 'too short') heard.value = 'Something was heard, but no word that is taught.';
+      if (event.heard !== 'word' && event.heard !== 'unsure') continue;
+      heard.value = event.heard === 'word' ? `Heard “${event.word}”.` : `Perhaps “${event.word}”: this would be asked back.`;
+      state.value = adviceFor(event.stretch).sentence;
+    }
+  }
+
+  function follow(under: Lesson, samples: Float32Array): void {
+    const outcome = under.push(samples);
+    if (outcome === null) return;
+    if (outcome.advice !== null) state.value = outcome.advice;
+    teaching.value = { word: under.word, done: under.taken.length, said: outcome.sentence };
+    if (under.taken.length < TAKES_A_WORD) return;
+    void keep([...forget(takes.peek(), under.word), ...under.taken], `“${under.word}” is taught.`);
+  }
+
+  async function keep(all: readonly Take[], sentence: string): Promise<void> {
+    lesson = null;
+    teaching.value = null;
+    const kept = await store.write(all);
+    if (kept.ok) takes.value = all;
+    heard.value = kept.ok ? sentence : kept.sentence;
+    prepare();
+  }
+
+  return {
+    takes,
+    state,
+    listens,
+    level,
+    heard,
+    teaching,
+    async begin() {
+      const read = await store.read();
+      if (read.ok) takes.value = read.value;
+      else heard.value = read.sentence;
+    },
+    async listen() {
+      const opened = await openMicrophone('plain');
+      if (!opened.ok) {
+        state.value = opened.why === 'none' ? opened.sentence : 'The microphone is not allowed. Allow it from the icon beside the address, and press the button again.';
+        return;
+      }
+      try {
+        ({ rate } = await sample(opened.track, push));
+      } catch {
+        opened.track.stop();
+        state.value = 'This browser cannot hand over the microphone’s sound, so words cannot be taught here.';
+        return;
+      }
+      prepare();
+      listens.value = true;
+      state.value = 'Stand where you will work, and say a word.';
+      opened.track.addEventListener('ended', () => {
+        listens.value = false;
+        state.value = 'The microphone has gone. Connect it and press the button again.';
+      });
+    },
+    teach(word) {
+      lesson = new Lesson(word, rate, takes.peek());
+      heard.value = '';
+      teaching.value = { word, done: 0, said: 'Say it as you will at the camera, with quiet before and after.' };
+    },
+    stopTeaching() {
+      lesson = null;
+      teaching.value = null;
+    },
+    async erase() {
+      lesson = null;
+      teaching.value = null;
+      const erased = await store.erase();
+      if (erased.ok) takes.value = [];
+      heard.value = erased.ok ? 'Everything you taught is erased.' : erased.sentence;
+      if (rate > 0) prepare();
+    },
+  };
+}

@@ -1,0 +1,97 @@
+// The hearing check as it is seen: the meter with its advice, what was heard, and every word that can be taught.
+import { WORDS } from '../../sweep/inputs.ts';
+import { SPELLING_WORDS } from '../../voice/ownWords/spelledValue.ts';
+import { TAUGHT } from '../../voice/vocabulary/en.ts';
+import type { Check } from './check.ts';
+import { TAKES_A_WORD } from './lesson.ts';
+
+const TEACHABLE: readonly string[] = [...WORDS.map((word) => TAUGHT[word]), ...SPELLING_WORDS];
+
+export function CheckView({ check }: { readonly check: Check }) {
+  return (
+    <>
+      <h1>Hearing check</h1>
+      <p>
+        Sound is compared on this computer and never kept or sent. What is kept of a word you teach is its pattern, from which
+        nothing can be played. It stays in this browser; if it is ever lost, teach the words again.
+      </p>
+      <Room check={check} />
+      <Words check={check} />
+    </>
+  );
+}
+
+function Room({ check }: { readonly check: Check }) {
+  const level = check.level.value;
+  return (
+    <section aria-labelledby="room">
+      <h2 id="room">The room</h2>
+      {check.listens.value ? (
+        <label>
+          Level
+          <meter min={-90} max={0} low={-60} high={-3} value={level} />
+        </label>
+      ) : (
+        <button type="button" class="chief" onClick={() => void check.listen()}>
+          Listen
+        </button>
+      )}
+      <output>{check.state.value}</output>
+      <output class="saying">{check.heard.value}</output>
+    </section>
+  );
+}
+
+function Words({ check }: { readonly check: Check }) {
+  const counts = new Map<string, number>();
+  for (const { word } of check.takes.value) counts.set(word, (counts.get(word) ?? 0) + 1);
+  const next = TEACHABLE.find((word) => !counts.has(word));
+  return (
+    <section aria-labelledby="words">
+      <h2 id="words">Your words</h2>
+      <p>
+        Each word is said {TAKES_A_WORD} times. Teach at least those you use; what is not taught is told by keys, the pedal or
+        the pointer. A value is told as “set”, its sign and its digits.
+      </p>
+      <Teaching check={check} />
+      {check.listens.value && !check.teaching.value && next !== undefined && (
+        <button type="button" class="chief" onClick={() => check.teach(next)}>
+          Teach “{next}”
+        </button>
+      )}
+      <ul class="taught">
+        {TEACHABLE.map((word) => (
+          <li key={word}>
+            <span>
+              {word} <span class="muted small">{counts.has(word) ? 'taught' : 'not taught'}</span>
+            </span>
+            <button type="button" disabled={!check.listens.value} aria-label={counts.has(word) ? `Teach ${word} again` : `Teach ${word}`} onClick={() => check.teach(word)}>
+              {counts.has(word) ? 'Again' : 'Teach'}
+            </button>
+          </li>
+        ))}
+      </ul>
+      {counts.size > 0 && (
+        <button type="button" onClick={() => void check.erase()}>
+          Erase everything I taught
+        </button>
+      )}
+    </section>
+  );
+}
+
+function Teaching({ check }: { readonly check: Check }) {
+  const teaching = check.teaching.value;
+  if (!teaching) return null;
+  return (
+    <div>
+      <p class="saying">
+        Say “{teaching.word}” <span class="muted small">{teaching.done} of {TAKES_A_WORD}</span>
+      </p>
+      <output>{teaching.said}</output>
+      <button type="button" onClick={check.stopTeaching}>
+        Stop
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,47 @@
+// Teaching one word: take after take until there are enough good ones. A take that would spoil more than it helps is said
+// to be one, with what to do, and is asked for again.
+import { adviceFor } from '../../voice/ownWords/noiseMeter.ts';
+import { forget } from '../../voice/ownWords/forgetting.ts';
+import { recogniserOf } from '../../voice/ownWords/recogniser.ts';
+import { TakeRecording } from '../../voice/ownWords/recordTake.ts';
+import { takeOf, type Take } from '../../voice/ownWords/take.ts';
+import { checkTake } from '../../voice/ownWords/takeQuality.ts';
+
+export const TAKES_A_WORD = 5;
+/** Seconds after which a take is given up: nothing was heard. */
+const PATIENCE = 8;
+
+export interface LessonStep {
+  readonly sentence: string;
+  readonly advice: string | null;
+}
+
+export class Lesson {
+  readonly word: string;
+  taken: readonly Take[] = [];
+  private readonly rate: number;
+  private readonly others: readonly Take[];
+  private recording: TakeRecording;
+  private seconds = 0;
+
+  constructor(word: string, rate: number, taught: readonly Take[]) {
+    this.word = word;
+    this.rate = rate;
+    this.others = forget(taught, word);
+    this.recording = new TakeRecording(rate);
+  }
+
+  /** What became of a take, once there is one. */
+  push(samples: Float32Array): LessonStep | null {
+    this.seconds += samples.length / this.rate;
+    const recorded = this.recording.push(samples) ?? (this.seconds > PATIENCE ? this.recording.gaveUp() : null);
+    if (recorded === null) return null;
+    this.recording = new TakeRecording(this.rate);
+    this.seconds = 0;
+    const { stretch } = recorded;
+    const compared = stretch && this.taken.length > 0 ? recogniserOf([...this.others, ...this.taken], this.rate).recognise(stretch) : null;
+    const { fault, sentence } = checkTake(this.word, recorded, compared);
+    if (fault === null && stretch) this.taken = [...this.taken, takeOf(this.word, stretch)];
+    return { sentence, advice: stretch && adviceFor(stretch).sentence };
+  }
+}

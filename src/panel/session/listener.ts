@@ -1,0 +1,128 @@
+// What is heard becomes what is told. One matcher decides whichever recogniser heard; what it does not find clear is read
+// back and counts when it is said again. The ear is open only while a sweep runs here, or only when the switch asks for it.
+import { computed, effect, signal, type ReadonlySignal, type Signal } from '@preact/signals';
+import type { Ear, RecognisedBy } from '../../platform/ear/ear.ts';
+import type { EarOwner } from '../../platform/ear/listening.ts';
+import type { Settings } from '../../settings.ts';
+import type { SweepEvent } from '../../sweep/event.ts';
+import { understood } from '../../sweep/understood.ts';
+import { decide, NOT_TAKEN, questionInWords, SAY_AGAIN, type Decision, type Question } from '../../voice/askBack.ts';
+import type { Candidate } from '../../voice/matching.ts';
+import type { InWords } from '../../voice/outcomes.ts';
+import { englishLanguage } from '../../voice/phonetic/language.ts';
+import { matcherFor } from '../../voice/phonetic/match.ts';
+import { LANGUAGE } from '../../voice/vocabulary/en.ts';
+import { spokenWordsFor } from '../../voice/wordsNow.ts';
+import { createGate } from './gate.ts';
+import type { Live } from './live.ts';
+import type { Ports } from './ports.ts';
+import type { EarState } from './session.ts';
+import type { Told } from './told.ts';
+import type { Troubles } from './troubles.ts';
+
+export interface Listener {
+  deafen(): () => void;
+  contact(move: 'down' | 'up'): boolean;
+}
+
+interface World {
+  readonly ear: (owner: EarOwner) => Ear;
+  readonly openPage: Ports['openPage'];
+  readonly now: Ports['now'];
+  readonly troubles: Troubles;
+  readonly live: Live;
+  readonly told: Told;
+  /** How to listen now; null while nothing is to be listened for. */
+  readonly voice: ReadonlySignal<Settings['voice'] | null>;
+  readonly state: Signal<EarState>;
+}
+
+const TROUBLE = 'ear';
+const PAGE_LABEL = { 'microphone.html': 'Open the microphone page', 'hearing.html': 'Open the hearing check' } as const;
+/** Guesses kept of each thing heard, and how many words of it: longer is talk, which is nobody's business. */
+const GUESSES_KEPT = 5;
+const WORDS_KEPT = 5;
+const BECAME = { take: 'taken', ask: 'asked', drop: 'taken', 'say again': 'unclear', nothing: 'other' } as const satisfies Record<
+  Decision['do'],
+  Extract<SweepEvent, { did: 'heard' }>['became']
+>;
+
+export function createListener({ ear: createEar, openPage, troubles, now, live: { sweep, carrier, note }, told, voice, state }: World): Listener {
+  const heardBy = signal<EarState>('off');
+  const matcher = matcherFor(englishLanguage());
+  const gate = createGate();
+  const isByPress = computed(() => voice.value?.open === 'pressed');
+  const isShut = computed(() => isByPress.value && !gate.isOpen.value);
+  let question: Question | null = null;
+
+  const ear = createEar({
+    language: LANGUAGE,
+    wordsNow() {
+      const standing = sweep.peek();
+      return standing ? spokenWordsFor(understood(standing).words) : [];
+    },
+    onState: (next) => {
+      heardBy.value = next;
+    },
+    onHeard: (candidates, final) => !isShut.peek() && heard(candidates, final),
+    onTrouble(trouble) {
+      if (!trouble) return troubles.clear(TROUBLE);
+      const { sentence, page } = trouble;
+      troubles.add(TROUBLE, sentence, page && { label: PAGE_LABEL[page], run: () => openPage(page) });
+    },
+  });
+
+  function heard(candidates: readonly Candidate[], final: boolean): boolean {
+    const standing = sweep.peek();
+    if (!standing) return false;
+    const { min, max } = standing.plan.scale;
+    const found = matcher.match(candidates, understood(standing).words, final, Math.max(Math.abs(min), Math.abs(max)));
+    if (found.is === 'ignored' && !final) return false;
+    const decision = decide(question, found, standing.journal.length);
+    note({ did: 'heard', at: now(), guesses: kept(candidates), became: BECAME[decision.do] });
+    if (decision.do === 'take') gate.close();
+    else gate.keepOpen();
+    if (decision.do === 'nothing') return false;
+    question = decision.do === 'ask' ? decision.question : null;
+    act(decision, candidates[0]?.text ?? '');
+    return true;
+  }
+
+  /** Says something about words that were not taken. */
+  function answer(words: string, became: string, said: InWords): void {
+    told.latest.value = { words, became, by: 'voice', at: now() };
+    carrier.tell(said);
+  }
+
+  function act(decision: Exclude<Decision, { do: 'nothing' }>, words: string): void {
+    switch (decision.do) {
+      case 'take':
+        return told.take(decision.input);
+      case 'ask':
+        return answer(words, 'asked back', questionInWords(decision.question));
+      case 'drop':
+        return answer(words, 'not taken', NOT_TAKEN);
+      case 'say again':
+        return answer(words, 'not clear', SAY_AGAIN);
+    }
+  }
+
+  effect(() => {
+    state.value = isShut.value ? 'opens when pressed' : heardBy.value;
+  });
+  const wanted = computed<RecognisedBy | null>(() => {
+    const listen = voice.value?.listen ?? 'off';
+    if (listen === 'off') return null;
+    // The browser's recogniser listens only while it is asked to; the taught words need to know the room.
+    return listen !== 'own' && isShut.value ? null : listen;
+  });
+  effect(() => (wanted.value ? ear.open(wanted.value) : ear.close()));
+
+  return { deafen: ear.deafen, contact: (move) => isByPress.peek() && gate.contact(move) };
+}
+
+const kept = (candidates: readonly Candidate[]): string[] =>
+  candidates.slice(0, GUESSES_KEPT).map(({ text }) => {
+    const words = text.split(/\s+/);
+    return words.length <= WORDS_KEPT ? text : `${words.length} words`;
+  });

@@ -1,0 +1,3 @@
+// The browser's recogniser, where it has one.
+export const recogniserOf = (): typeof SpeechRecognition | null =>
+  globalThis.SpeechRecognition ?? globalThis.webkitSpeechRecognition ?? null;

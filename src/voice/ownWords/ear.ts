@@ -1,0 +1,130 @@
+// The open ear: samples in, what became of each sound out. A word stands alone: what follows close upon other talk is
+// part of it, and a doubtful word is only believed when nothing follows it at once.
+import { Frames, HOP } from './bands.ts';
+import { Endpoints, type Sounding, type Stretch } from './endpoints.ts';
+import type { Recogniser, Recognition } from './recogniser.ts';
+
+export type NotAWord =
+  | 'too short'
+  | 'too long'
+  /** Talk just before or just after it. */
+  | 'amid talk'
+  | 'unlike every word'
+  /** It sounds like a taught word that does not count now. */
+  | 'not now';
+
+/** Times in seconds since the ear opened. */
+export type EarEvent =
+  | { readonly heard: 'beginning'; readonly at: number }
+  | {
+      /** `unsure`: ask again. */
+      readonly heard: 'word' | 'unsure';
+      readonly word: string;
+      readonly sureness: number;
+      /** Nearest first, with their distances; for whoever decides among the words that count now. */
+      readonly candidates: readonly { readonly word: string; readonly apart: number }[];
+      readonly began: number;
+      readonly ended: number;
+      readonly at: number;
+      /** For whoever judges how well it stood out. */
+      readonly stretch: Stretch;
+    }
+  | {
+      readonly heard: 'nothing';
+      readonly because: NotAWord;
+      readonly at: number;
+      readonly recognition: Recognition | null;
+    };
+
+/** Log odds from which a word is taken, and from which it is asked about. */
+const TAKEN = 0.85;
+const ASKED = -0.4;
+/** Surer than this, nothing needs to be waited for. */
+const CERTAIN = TAKEN + 1;
+/** Frames in which a doubtful word must stay alone. */
+const WAIT = 35;
+/** Seconds of quiet that end other talk, and how long a sound must be to count as talk. */
+const TALK_ENDS = 0.5;
+const TALK = 0.35;
+/** Nearest words told. */
+const TOLD = 5;
+
+type Verdict = Extract<EarEvent, { heard: 'word' | 'unsure' }>;
+
+export class Ear {
+  private readonly frames: Frames;
+  private readonly endpoints = new Endpoints();
+  private readonly recogniser: Recogniser;
+  private readonly counts: () => readonly string[];
+  private count = 0;
+  private talkUntil = -Infinity;
+  private waiting: { verdict: Verdict; until: number } | null = null;
+
+  /** `counts`: the words that count now. */
+  constructor(rate: number, recogniser: Recogniser, counts: () => readonly string[] = () => recogniser.words) {
+    this.frames = new Frames(rate);
+    this.recogniser = recogniser;
+    this.counts = counts;
+  }
+
+  /** Any number of samples, in the order in which they came. */
+  push(samples: Float32Array): EarEvent[] {
+    return this.frames.push(samples).flatMap((frame) => {
+      this.count++;
+      const sounding = this.endpoints.push(frame);
+      const out = sounding === null ? [] : this.became(sounding);
+      return [...this.waited(sounding), ...out];
+    });
+  }
+
+  private get now(): number {
+    return this.count * HOP;
+  }
+
+  /** A doubtful word is given up when something follows it, and told when nothing does. */
+  private waited(sounding: Sounding | null): EarEvent[] {
+    if (this.waiting === null) return [];
+    const { verdict, until } = this.waiting;
+    const followed = sounding?.sign === 'began';
+    if (!followed && this.count < until) return [];
+    this.waiting = null;
+    if (!followed) return [{ ...verdict, at: this.now }];
+    this.talkUntil = verdict.ended;
+    return [{ heard: 'nothing', because: 'amid talk', at: this.now, recognition: null }];
+  }
+
+  private became(sounding: Sounding): EarEvent[] {
+    if (sounding.sign === 'began') return [{ heard: 'beginning', at: this.now }];
+    if (sounding.sign === 'slight') return [this.nothing('too short', null)];
+    const { stretch, long } = sounding;
+    const [began, ended] = [stretch.begins * HOP, stretch.ends * HOP];
+    if (long || began - this.talkUntil < TALK_ENDS) {
+      this.talkUntil = ended;
+      return [this.nothing(long ? 'too long' : 'amid talk', null)];
+    }
+    const recognition = this.recogniser.recognise(stretch);
+    const word = recognition?.words[0]?.word;
+    if (recognition === null || word === undefined || recognition.sureness < ASKED) {
+      if (ended - began > TALK) this.talkUntil = ended;
+      return [this.nothing('unlike every word', recognition)];
+    }
+    if (!this.counts().includes(word)) return [this.nothing('not now', recognition)];
+    const verdict: Verdict = {
+      heard: recognition.sureness < TAKEN ? 'unsure' : 'word',
+      word,
+      sureness: recognition.sureness,
+      candidates: recognition.words.slice(0, TOLD).map(({ word: one, apart }) => ({ word: one, apart })),
+      began,
+      ended,
+      at: this.now,
+      stretch,
+    };
+    if (recognition.sureness >= CERTAIN) return [verdict];
+    this.waiting = { verdict, until: this.count + WAIT };
+    return [];
+  }
+
+  private nothing(because: NotAWord, recognition: Recognition | null): EarEvent {
+    return { heard: 'nothing', because, at: this.now, recognition };
+  }
+}

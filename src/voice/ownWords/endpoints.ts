@@ -1,0 +1,182 @@
+// Finds where a word begins and ends in the stream of frames: a likelihood ratio of speech against the tracked noise
+// (Sohn, Kim and Sung 1999, with their decision-directed estimate of the ratio of speech to noise), with a wide gap
+// between the evidence that opens a stretch and the lack of it that closes one. An echo 30 dB under the word's peak
+// counts as quiet, so that a quiet room does not make it late.
+import type { Frame } from './bands.ts';
+
+/** A stretch of sound that may be a word, with some of the noise on both sides. */
+export interface Stretch {
+  readonly frames: readonly Frame[];
+  /** The power in each band when nobody speaks. */
+  readonly noise: Frame;
+  /** Frame numbers since the ear opened. */
+  readonly begins: number;
+  readonly ends: number;
+}
+
+export type Sounding =
+  | { readonly sign: 'began' }
+  | { readonly sign: 'ended'; readonly stretch: Stretch; readonly long: boolean }
+  /** Too short for a word. */
+  | { readonly sign: 'slight' };
+
+const OPENS = 0.4;
+const CLOSES = 0.16;
+/** Frames of evidence that open a stretch, out of so many. */
+const NEEDED = 6;
+const OUT_OF = 9;
+/** Frames of quiet that close it. */
+const HANG = 30;
+const ECHO = 0.001;
+const SHORTEST = 9;
+const LONGEST = 190;
+const WARM_UP = 25;
+/** Noise kept on both sides: a weak sound drowned in it is still in there. */
+const MARGIN = 12;
+const REMEMBERED = 60;
+/** A closed mouth inside a word, and how far under the peak still belongs to it. */
+const GAP = 18;
+const FAINT = 0.003;
+/** A stretch without end is a new noise, such as a fan: after 3 s its quieter moments are taken as the noise. */
+const TOO_LONG = 300;
+const SMOOTHING = 0.9;
+
+interface Open {
+  readonly frames: Frame[];
+  readonly evidence: number[];
+  readonly noise: Frame;
+  readonly from: number;
+  peak: number;
+  quiet: number;
+}
+
+export class Endpoints {
+  private noise: Frame = new Float32Array(0);
+  private ratio = new Float32Array(0);
+  private readonly past: Frame[] = [];
+  private readonly evidence: number[] = [];
+  private open: Open | null = null;
+  private count = 0;
+
+  /** How loud the noise is now: its power in all bands. */
+  get noisePower(): number {
+    return this.noise.reduce((sum, power) => sum + power, 0);
+  }
+
+  push(frame: Frame): Sounding | null {
+    if (this.count === 0) {
+      this.noise = Float32Array.from(frame);
+      this.ratio = new Float32Array(frame.length);
+    }
+    this.count++;
+    const evidence = this.weigh(frame);
+    this.follow(frame, evidence);
+    this.past.push(frame);
+    this.evidence.push(evidence);
+    if (this.past.length > REMEMBERED) {
+      this.past.shift();
+      this.evidence.shift();
+    }
+    if (this.open !== null) return this.collect(this.open, frame, evidence);
+    return this.count < WARM_UP ? null : this.listen();
+  }
+
+  private weigh(frame: Frame): number {
+    let sum = 0;
+    for (let b = 0; b < frame.length; b++) {
+      const after = Math.min(1e3, (frame[b] ?? 0) / (this.noise[b] ?? 1));
+      const before = Math.max(0.003, SMOOTHING * (this.ratio[b] ?? 0) + (1 - SMOOTHING) * Math.max(after - 1, 0));
+      const gain = before / (1 + before);
+      sum += after * gain - Math.log(1 + before);
+      this.ratio[b] = Math.min(1e3, gain * gain * after);
+    }
+    return Math.log1p(Math.max(0, sum / frame.length));
+  }
+
+  /** The noise follows quickly in quiet, hardly at all in speech, and only downwards inside a stretch. */
+  private follow(frame: Frame, evidence: number): void {
+    const idle = evidence < CLOSES ? 0.04 : evidence < OPENS ? 0.015 : 0.003;
+    const settling = 1 / Math.min(this.count + 1, 12);
+    for (let b = 0; b < frame.length; b++) {
+      const away = (frame[b] ?? 0) - (this.noise[b] ?? 0);
+      const speed = this.count < WARM_UP ? settling : this.open === null ? idle : away < 0 ? 0.02 : 0;
+      this.noise[b] = (this.noise[b] ?? 0) + speed * away;
+    }
+  }
+
+  private listen(): Sounding | null {
+    const strong = this.evidence.slice(-OUT_OF).filter((evidence) => evidence > OPENS).length;
+    if (strong < NEEDED) return null;
+    const first = Math.max(0, this.past.length - OUT_OF - MARGIN - 8);
+    const frames = this.past.slice(first);
+    const noise = Float32Array.from(this.noise);
+    const peak = Math.max(...frames.map((frame) => above(frame, noise)));
+    this.open = {
+      frames,
+      evidence: this.evidence.slice(first),
+      noise,
+      from: this.count - frames.length,
+      peak,
+      quiet: 0,
+    };
+    return { sign: 'began' };
+  }
+
+  private collect(open: Open, frame: Frame, evidence: number): Sounding | null {
+    open.frames.push(frame);
+    open.evidence.push(evidence);
+    const loud = above(frame, open.noise);
+    open.peak = Math.max(open.peak, loud);
+    if (evidence < CLOSES || loud < open.peak * ECHO) open.quiet++;
+    else open.quiet = evidence > OPENS ? 0 : open.quiet + 0.5;
+    if (open.frames.length % TOO_LONG === 0) this.adopt(open.frames.slice(-TOO_LONG / 2));
+    if (open.quiet < HANG) return null;
+    this.open = null;
+    this.evidence.fill(0);
+    return closed(open);
+  }
+
+  private adopt(frames: readonly Frame[]): void {
+    for (let b = 0; b < this.noise.length; b++) {
+      const powers = frames.map((frame) => frame[b] ?? 0).sort((a, c) => a - c);
+      // The power of steady noise scatters; its mean lies about half above its lower third.
+      this.noise[b] = 1.5 * (powers[Math.floor(powers.length * 0.3)] ?? 0);
+    }
+  }
+}
+
+/** Cuts the noise off both ends, but for the margin. */
+function closed({ frames, evidence, noise, from }: Open): Sounding {
+  const strong = (e: number): boolean => e >= CLOSES;
+  const first = evidence.findIndex(strong);
+  const last = evidence.findLastIndex(strong) + 1;
+  if (first < 0 || last - first < SHORTEST) return { sign: 'slight' };
+  const [begin, end] = around(frames.slice(first, last).map((frame) => above(frame, noise)));
+  if (end - begin < SHORTEST) return { sign: 'slight' };
+  const begins = Math.max(0, first + begin - MARGIN);
+  const ends = Math.min(frames.length, first + end + MARGIN);
+  const stretch = { frames: frames.slice(begins, ends), noise, begins: from + begins, ends: from + ends };
+  return { sign: 'ended', stretch, long: ends - begins > LONGEST };
+}
+
+/** The burst around the loudest moment: gaps that a closed mouth leaves are bridged, fainter sounds beyond left out. */
+function around(loud: readonly number[]): [begin: number, end: number] {
+  const smooth = loud.map((power, t) => (power + (loud[t - 1] ?? power) + (loud[t + 1] ?? power)) / 3);
+  const peak = Math.max(...smooth);
+  const top = smooth.indexOf(peak);
+  const reach = (direction: 1 | -1): number => {
+    let edge = top;
+    for (let t = top; t >= 0 && t < loud.length && Math.abs(t - edge) <= GAP; t += direction) {
+      if ((loud[t] ?? 0) > peak * FAINT) edge = t;
+    }
+    return edge;
+  };
+  return [reach(-1), reach(1) + 1];
+}
+
+/** The power clearly above the noise. */
+function above(frame: Frame, noise: Frame): number {
+  let sum = 0;
+  for (let b = 0; b < noise.length; b++) sum += Math.max(0, (frame[b] ?? 0) - 1.5 * (noise[b] ?? 0));
+  return sum;
+}

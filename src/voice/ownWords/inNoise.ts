@@ -1,0 +1,58 @@
+// Takes are recorded in one noise and heard in another: what is left of a take above its own noise is brought to the
+// level and into the noise heard now before the two are compared (parallel model combination, Gales and Young 1996).
+import type { Frame } from './bands.ts';
+import { shapeOf, type Shape } from './cepstra.ts';
+
+/** A word without its noise. */
+export interface Speech {
+  readonly frames: readonly Frame[];
+  /** Mean power over the frames that carry the word. */
+  readonly level: number;
+}
+
+/** What was heard now, and in which noise. */
+export interface Scene {
+  readonly shape: Shape;
+  readonly level: number;
+  readonly noise: Frame;
+  readonly floor: number;
+  /** Decibels of the word over the noise. */
+  readonly clearance: number;
+}
+
+/** Frames within 20 dB of the loudest carry the word. */
+const CARRIES = 0.01;
+/** What is left of a band that the noise covers. */
+const LEAST = 0.02;
+/** Some noise on top of the noise evens out its chance ups and downs. */
+const EXTRA = 0.5;
+/** A floor under everything, so that echoes in a quiet room do not count. */
+const FLOOR = 0.04;
+
+const sum = (frame: Frame): number => frame.reduce((total, power) => total + power, 0);
+
+function levelOf(powers: readonly number[]): number {
+  const loudest = Math.max(...powers);
+  const carrying = powers.filter((power) => power > loudest * CARRIES);
+  return carrying.reduce((total, power) => total + power, 0) / Math.max(1, carrying.length);
+}
+
+export function speechOf(frames: readonly Frame[], noise: Frame): Speech {
+  const clean = frames.map((frame) => frame.map((power, b) => Math.max(power - noise[b]!, LEAST * power)));
+  return { frames: clean, level: levelOf(clean.map(sum)) };
+}
+
+export function sceneOf(frames: readonly Frame[], noise: Frame): Scene {
+  const over = frames.map((frame) => frame.reduce((total, power, b) => total + Math.max(0, power - noise[b]!), 0));
+  const level = Math.max(1e-12, levelOf(over));
+  const floor = (FLOOR * level) / noise.length;
+  const shape = shapeOf(frames.map((frame) => frame.map((power, b) => power + EXTRA * noise[b]! + floor)));
+  return { shape, level, noise, floor, clearance: 10 * Math.log10(level / Math.max(1e-20, sum(noise))) };
+}
+
+/** The take as it would sound in this scene. */
+export function inScene(speech: Speech, scene: Scene): Shape {
+  const gain = scene.level / speech.level;
+  const { noise, floor } = scene;
+  return shapeOf(speech.frames.map((frame) => frame.map((power, b) => gain * power + (1 + EXTRA) * noise[b]! + floor)));
+}

@@ -1,0 +1,166 @@
+// From what the recogniser believes it heard to what the person told, by sound: the nearest of the words that count now
+// is taken when it is near, and nearer than the next by a margin; between near and far the person is asked again; the
+// rest is other talk. The same question and answer as matching.ts, which needs every word spelt as taught.
+import { inputOf, lightWith, type ArrowWord, type LightWord } from '../../sweep/meaning.ts';
+import type { Input, Word } from '../../sweep/inputs.ts';
+import { writeSteps } from '../../sweep/scale.ts';
+import { match as matchStrictly, type Candidate, type Match, type Taken } from '../matching.ts';
+import { correctionIn } from '../corrections.ts';
+import { commandsIn, type Nearest } from './commands.ts';
+import type { Language } from './language.ts';
+import { spokenWords } from './spokenText.ts';
+import { valuesIn, type Values } from './values.ts';
+
+/** One way to read what was heard. */
+interface Reading {
+  readonly words: string;
+  readonly input: Input;
+  readonly apart: number;
+  readonly doubtful: boolean;
+}
+
+/** Nearer than this is taken, nearer than `ASKED` is asked about. */
+const TAKEN = 0.2;
+/** An arrow taken wrongly sends the person the wrong way, and "light" is nearly "right": it must be nearer. */
+const ARROW_TAKEN = 0.1;
+const ASKED = 0.32;
+const SAME = 0.005;
+const MARGIN = 0.07;
+/** Where a mistake would flip a reading. */
+const FLIP_MARGIN = 0.12;
+/** Each guess further down the recogniser's list, and each further guess that agrees. */
+const RANK = 0.05;
+const AGREES = 0.02;
+const GUESSES = 8;
+/** "Came on late, both uneven". */
+const LONGEST_PAIR = 7;
+const FLIPS: readonly (readonly [Word, Word])[] = [
+  ['left', 'right'],
+  ['balanced', 'lopsided'],
+];
+
+export interface Matcher {
+  match(candidates: readonly Candidate[], allowed: readonly Word[], final: boolean, largest?: number): Match;
+}
+
+export function matcherFor(language: Language): Matcher {
+  const nearest = commandsIn(language);
+  const values = valuesIn(language);
+  const match: Matcher['match'] = (candidates, allowed, final, largest = 20) => {
+    // Before the person has stopped only what is spelt as taught, and cannot go on, is sure enough.
+    if (!final) return matchStrictly(candidates, allowed, false);
+    const said = candidates.slice(0, GUESSES).map(({ text }) => spokenWords(text));
+    const found = decided(
+      together(said.map((words) => readingsOf(words, allowed, largest, nearest, values, language.taught))),
+    );
+    if (found.is === 'ignored' && allowed.includes('set') && said.some((words) => lacksSign(words, language))) {
+      return { is: 'unclear', best: null };
+    }
+    return found.is === 'taken' && candidates[0]?.doubtful ? { is: 'unclear', best: found } : found;
+  };
+  return { match };
+}
+
+/** "Set seven": meant for the panel, but either way could be meant. */
+const lacksSign = ([first, ...rest]: readonly string[], { taught, signs }: Language): boolean =>
+  first === taught.set.say && correctionIn([signs.plus[0], ...rest]) !== null;
+
+function readingsOf(
+  words: readonly string[],
+  allowed: readonly Word[],
+  largest: number,
+  nearest: Nearest,
+  values: Values,
+  taught: Language['taught'],
+): Reading[] {
+  if (words.length === 0) return [];
+  const heard = words.join(' ');
+  const commands = nearest(words, allowed).map(({ word, apart }): Reading => ({
+    words: taught[word].say,
+    input: inputOf(word, 'voice', heard),
+    apart,
+    doubtful: false,
+  }));
+  const pairs = pairsIn(words, allowed, nearest, taught);
+  if (!allowed.includes('set')) return [...commands, ...pairs];
+  const settings = values(words, largest).map(({ value, apart, doubtful }): Reading => ({
+    words: `set ${writeSteps(value)}`,
+    input: { told: 'set', value, by: 'voice', heard },
+    apart,
+    doubtful,
+  }));
+  return [...commands, ...pairs, ...settings];
+}
+
+const LIGHTS: readonly Word[] = ['solid', 'delayed', 'flicker', 'nothing'] satisfies LightWord[];
+const ARROWS: readonly Word[] = ['left', 'right', 'balanced', 'lopsided'] satisfies ArrowWord[];
+const isLight = (word: Word): word is LightWord => LIGHTS.includes(word);
+const isArrows = (word: Word): word is ArrowWord => ARROWS.includes(word);
+
+/** A light and its arrows in one breath, in either order; both must be near. */
+function pairsIn(
+  words: readonly string[],
+  allowed: readonly Word[],
+  nearest: Nearest,
+  taught: Language['taught'],
+): Reading[] {
+  const lights = allowed.filter(isLight);
+  const arrows = allowed.filter(isArrows);
+  if (lights.length === 0 || arrows.length === 0) return [];
+  const found: Reading[] = [];
+  for (let cut = 1; cut < words.length && words.length <= LONGEST_PAIR; cut++) {
+    const parts = [words.slice(0, cut), words.slice(cut)] as const;
+    for (const [lightPart, arrowPart] of [parts, parts.toReversed()]) {
+      const light = nearest(lightPart ?? [], lights)[0];
+      const arrow = nearest(arrowPart ?? [], arrows)[0];
+      if (!light || !arrow || !isLight(light.word) || !isArrows(arrow.word)) continue;
+      found.push({
+        words: `${taught[light.word].say} ${taught[arrow.word].say}`,
+        input: lightWith(light.word, arrow.word, 'voice', words.join(' ')),
+        apart: Math.max(light.apart, arrow.apart),
+        doubtful: false,
+      });
+    }
+  }
+  return found;
+}
+
+/** The best of every reading over all guesses, nearest first. */
+function together(guesses: readonly (readonly Reading[])[]): Reading[] {
+  const best = new Map<string, Reading & { agreeing: number }>();
+  for (const [rank, readings] of guesses.entries()) {
+    for (const reading of readings) {
+      const apart = reading.apart + rank * RANK;
+      const before = best.get(reading.words);
+      const agreeing = (before?.agreeing ?? 0) + (reading.apart < ASKED ? 1 : 0);
+      if (!before || apart < before.apart) best.set(reading.words, { ...reading, apart, agreeing });
+      else best.set(reading.words, { ...before, agreeing });
+    }
+  }
+  return [...best.values()]
+    .map(({ agreeing, ...reading }) => ({
+      ...reading,
+      apart: reading.apart - AGREES * Math.min(3, Math.max(0, agreeing - 1)),
+    }))
+    .sort((a, b) => a.apart - b.apart);
+}
+
+function decided([first, second]: readonly Reading[]): Match {
+  if (!first || first.apart > ASKED) return { is: 'ignored' };
+  const taken: Taken = { is: 'taken', input: first.input, words: first.words };
+  const margin = second ? second.apart - first.apart : Infinity;
+  const wanted = second && flips(first.input, second.input) ? FLIP_MARGIN : MARGIN;
+  const clear = margin >= wanted || (first.apart <= SAME && margin > RANK + SAME);
+  if (first.apart > ('arrows' === first.input.told ? ARROW_TAKEN : TAKEN) || first.doubtful || !clear)
+    return { is: 'unclear', best: taken };
+  return taken;
+}
+
+/** Mistaking one for the other would turn the reading round, or change a value. */
+function flips(one: Input, other: Input): boolean {
+  if (one.told === 'set' && other.told === 'set') return true;
+  if (one.told === 'arrows' && other.told === 'arrows') {
+    return FLIPS.some((pair) => pair.every((word) => word === one.arrows || word === other.arrows));
+  }
+  return one.told === 'verdict' && other.told === 'verdict' && one.verdict.arrows !== other.verdict.arrows;
+}

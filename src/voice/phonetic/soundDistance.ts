@@ -1,0 +1,54 @@
+// How far apart two phrases sound: the cheapest way to turn one row of sounds into the other (Wagner and Fischer 1974),
+// as a share of how much there is to hear.
+import { confusion, loss, type Phones } from './phones.ts';
+
+// Sounds are single letters below 128: what each pair costs is kept in one table.
+const LETTERS = 128;
+const confusions = new Float32Array(LETTERS * LETTERS).fill(-1);
+const losses = new Float32Array(LETTERS).fill(-1);
+
+function confusionOf(one: number, other: number): number {
+  const at = one * LETTERS + other;
+  let cost = confusions[at] ?? 0;
+  if (cost < 0) confusions[at] = cost = confusion(String.fromCharCode(one), String.fromCharCode(other));
+  return cost;
+}
+
+function lossOf(phone: number): number {
+  let cost = losses[phone] ?? 0;
+  if (cost < 0) losses[phone] = cost = loss(String.fromCharCode(phone));
+  return cost;
+}
+
+/** How much there is to hear. */
+export function weight(phones: Phones): number {
+  let sum = 0;
+  for (let i = 0; i < phones.length; i++) sum += lossOf(phones.charCodeAt(i));
+  return sum;
+}
+
+let last = new Float32Array(64);
+let row = new Float32Array(64);
+
+/** No distance is less than this: what one has more than the other must be lost. */
+export const leastDistance = (a: number, b: number): number => Math.abs(a - b) / Math.max(0.5, (a + b) / 2);
+
+/** 0: the same sounds; about 1: nothing in common. */
+export function soundDistance(a: Phones, b: Phones): number {
+  const size = b.length + 1;
+  if (last.length < size) [last, row] = [new Float32Array(2 * size), new Float32Array(2 * size)];
+  last[0] = 0;
+  for (let j = 1; j < size; j++) last[j] = (last[j - 1] ?? 0) + lossOf(b.charCodeAt(j - 1));
+  for (let i = 0; i < a.length; i++) {
+    const phone = a.charCodeAt(i);
+    const lost = lossOf(phone);
+    row[0] = (last[0] ?? 0) + lost;
+    for (let j = 1; j < size; j++) {
+      const other = b.charCodeAt(j - 1);
+      const missed = Math.min((last[j] ?? 0) + lost, (row[j - 1] ?? 0) + lossOf(other));
+      row[j] = Math.min(missed, (last[j - 1] ?? 0) + confusionOf(phone, other));
+    }
+    [last, row] = [row, last];
+  }
+  return (last[size - 1] ?? 0) / Math.max(0.5, (weight(a) + weight(b)) / 2);
+}

@@ -1,0 +1,158 @@
+// The situations own words are tried in: a speaker teaches the digits in one room, and is then heard, talks, is talked
+// to and handles the camera in others. Speakers are whoever the data folder holds.
+import { chanceFrom, shuffled, type Chance } from './chance.ts';
+import { level, scaled } from './loudness.ts';
+import { beeps, drive, shutter } from './noises.ts';
+import { rooms, type Room } from './room.ts';
+import type { SpokenDigit } from './spokenDigits.ts';
+import { recording, type Recording, type Said } from './stream.ts';
+import { Endpoints, type Stretch } from '../../../src/voice/ownWords/endpoints.ts';
+import { Frames } from '../../../src/voice/ownWords/bands.ts';
+import { takeOf, type Take } from '../../../src/voice/ownWords/take.ts';
+
+const TAKES = 5;
+const HEARD = 10;
+/** Taught where other talk is tried, so that the other digits can be that talk. */
+const TAUGHT_AMID_TALK = 6;
+const TEACHING_DECIBELS = 30;
+const PHRASES = 60;
+const HANDLINGS = 150;
+
+export interface Trial {
+  readonly speaker: string;
+  readonly rate: number;
+  /** Five takes of all ten digits; of the six that are taught where other talk is tried. */
+  readonly takes: readonly Take[];
+  readonly fewer: readonly Take[];
+  words(decibels: number): Recording;
+  /** Null where the data has no words for it. */
+  ownTalk(decibels: number): Recording | null;
+  othersTalk(decibels: number): Recording | null;
+  handling(decibels: number): Recording;
+}
+
+export function trials(speakers: ReadonlyMap<string, readonly SpokenDigit[]>, times: number): Trial[] {
+  const all = [...speakers.values()].flat();
+  const rate = all[0]!.sound.rate;
+  const places = rooms(10, 77, rate);
+  return [...speakers.keys()].flatMap((speaker) =>
+    Array.from({ length: times }, (_, time) => trial(speaker, all, places, rate, time)),
+  );
+}
+
+function trial(
+  speaker: string,
+  all: readonly SpokenDigit[],
+  places: readonly Room[],
+  rate: number,
+  time: number,
+): Trial {
+  const chance = chanceFrom(100 + time);
+  const digits = [...'0123456789'];
+  const own = new Map(
+    digits.map((digit) => [
+      digit,
+      shuffled(
+        all.filter((one) => one.speaker === speaker && one.digit === digit),
+        chance,
+      ),
+    ]),
+  );
+  const part = (from: number, to?: number) => [...own.values()].flatMap((list) => list.slice(from, to));
+  const somewhere = (by: Chance) => places[by.whole(places.length)]!;
+  const said = (list: readonly SpokenDigit[], by: Chance, room?: Room): Said[] =>
+    list.map(({ sound, digit }) => ({
+      samples: sound.samples,
+      label: digit,
+      room: room ?? somewhere(by),
+      pause: by.between(0.9, 1.5),
+    }));
+
+  const teaching = recording(
+    said(part(0, TAKES), chance, places[time % places.length]!),
+    rate,
+    TEACHING_DECIBELS,
+    chance,
+  );
+  const takes = takesFrom(teaching, rate);
+  const taught = shuffled(digits, chance).slice(0, TAUGHT_AMID_TALK);
+  const untaught = (one: SpokenDigit) => !taught.includes(one.digit);
+  const talk = (list: readonly SpokenDigit[], decibels: number, seed: number): Recording | null => {
+    if (list.length === 0) return null;
+    const by = chanceFrom(seed + time);
+    const phrases = Array.from({ length: PHRASES }, (): Said => ({
+      samples: runTogether(
+        Array.from({ length: 1 + by.whole(7) }, () => list[by.whole(list.length)]!),
+        rate,
+        by,
+      ),
+      label: '',
+      room: somewhere(by),
+      pause: by.between(0.6, 1.8),
+    }));
+    return recording(phrases, rate, decibels, by);
+  };
+  return {
+    speaker,
+    rate,
+    takes,
+    fewer: takes.filter(({ word }) => taught.includes(word)),
+    words: (decibels) => {
+      const by = chanceFrom(7 + time + decibels);
+      return recording(said(shuffled(part(TAKES, TAKES + HEARD), by), by), rate, decibels, by);
+    },
+    ownTalk: (decibels) => talk(part(TAKES + HEARD).filter(untaught), decibels, 31),
+    othersTalk: (decibels) =>
+      talk(
+        all.filter((one) => one.speaker !== speaker && untaught(one)),
+        decibels,
+        41,
+      ),
+    handling: (decibels) => {
+      const by = chanceFrom(51 + time);
+      const sounds = Array.from({ length: HANDLINGS }, (_, index): Said => {
+        const make = [shutter, beeps, drive][index % 3]!;
+        return {
+          samples: make(rate, index + HANDLINGS * time),
+          label: '',
+          room: somewhere(by),
+          pause: by.between(0.6, 1.8),
+        };
+      });
+      return recording(sounds, rate, decibels, by);
+    },
+  };
+}
+
+/** Words as they follow each other in talk: equally loud, up to 0.1 s apart. */
+function runTogether(words: readonly SpokenDigit[], rate: number, chance: Chance): Float32Array {
+  const pieces = words.map(({ sound }) => scaled(sound.samples, 0.1 / level(sound.samples)));
+  const gaps = pieces.map(() => Math.round(chance.between(0, 0.1) * rate));
+  const out = new Float32Array(pieces.reduce((sum, piece, index) => sum + piece.length + gaps[index]!, 0));
+  let at = 0;
+  for (const [index, piece] of pieces.entries()) {
+    out.set(piece, at);
+    at += piece.length + gaps[index]!;
+  }
+  return out;
+}
+
+/** The longest stretch that overlaps each word said. */
+export function stretchesFor({ samples, said }: Recording, rate: number): (Stretch | null)[] {
+  const endpoints = new Endpoints();
+  const stretches: Stretch[] = [];
+  for (const frame of new Frames(rate).push(samples)) {
+    const sounding = endpoints.push(frame);
+    if (sounding?.sign === 'ended') stretches.push(sounding.stretch);
+  }
+  return said.map(({ begins, ends }) => {
+    const over = stretches.filter((one) => one.begins * 0.01 < ends && one.ends * 0.01 > begins);
+    return over.sort((a, b) => b.frames.length - a.frames.length)[0] ?? null;
+  });
+}
+
+function takesFrom(teaching: Recording, rate: number): Take[] {
+  return stretchesFor(teaching, rate).flatMap((stretch, index) =>
+    stretch === null ? [] : [takeOf(teaching.said[index]!.label, stretch)],
+  );
+}

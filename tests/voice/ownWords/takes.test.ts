@@ -1,0 +1,83 @@
+// Contract of takes: each is checked before it is kept, stored readably, and left out when its word is taught anew.
+import * as v from 'valibot';
+import { describe, expect, test } from 'vitest';
+import { forget } from '../../../src/voice/ownWords/forgetting.ts';
+import { adviceFor } from '../../../src/voice/ownWords/noiseMeter.ts';
+import { recogniserOf } from '../../../src/voice/ownWords/recogniser.ts';
+import { TakeRecording } from '../../../src/voice/ownWords/recordTake.ts';
+import { OwnWords, Take, takeOf } from '../../../src/voice/ownWords/take.ts';
+import { checkTake, type TakeRecorded } from '../../../src/voice/ownWords/takeQuality.ts';
+import { inRoom, say, WORDS } from './spoken.ts';
+
+const RATE = 16_000;
+function recorded(word: string, seed: number, { noise = 0.0005, loud = 0.1 } = {}): TakeRecorded {
+  const recording = new TakeRecording(RATE);
+  return recording.push(inRoom([say(WORDS[word] ?? [], RATE, seed, loud)], RATE, noise, seed)) ?? recording.gaveUp();
+}
+function stretchOf(word: string, seed: number) {
+  const { stretch } = recorded(word, seed);
+  if (stretch === null) throw new Error('not heard');
+  return stretch;
+}
+const takesOf = (...words: string[]) =>
+  words.flatMap((word) => [1, 2, 3].map((seed) => takeOf(word, stretchOf(word, seed))));
+
+describe('a take is judged', () => {
+  test('good when the word stands out of the noise, with quiet around it', () => {
+    expect(checkTake('undo', recorded('undo', 1), null)).toEqual({ fault: null, sentence: 'Good.' });
+  });
+
+  test('too quiet when it hardly stands out, or nothing was heard at all', () => {
+    expect(checkTake('undo', recorded('undo', 1, { noise: 0.04, loud: 0.02 }), null).fault).toBe('too quiet');
+    expect(checkTake('undo', recorded('undo', 1, { loud: 0 }), null).fault).toBe('too quiet');
+  });
+
+  test('too loud when the microphone ran out of range', () => {
+    expect(checkTake('undo', recorded('undo', 1, { loud: 1.5 }), null).fault).toBe('too loud');
+  });
+
+  test('cut off when the recording ended with the word', () => {
+    const good = recorded('undo', 1);
+    expect(checkTake('undo', { ...good, recorded: stretchOf('undo', 1).ends + 2 }, null).fault).toBe('cut off');
+  });
+
+  test('too like another word when it is nearer to that one, which is named', () => {
+    const recogniser = recogniserOf(takesOf('undo', 'left'), RATE);
+    const take = recorded('left', 9);
+    const compared = take.stretch && recogniser.recognise(take.stretch);
+    expect(checkTake('undo', take, compared)).toMatchObject({
+      fault: 'too like another word',
+      sentence: 'That sounded more like “left” than “undo”. Say it again, or choose another word.',
+    });
+    expect(checkTake('left', take, compared).fault).toBeNull();
+  });
+});
+
+describe('takes are kept', () => {
+  test('as they were, within half a decibel, through the stored form', () => {
+    const take = takeOf('undo', stretchOf('undo', 1));
+    const own: OwnWords = { version: 1, language: 'en-US', takes: [take] };
+    expect(v.parse(OwnWords, JSON.parse(JSON.stringify(own)))).toEqual(own);
+  });
+
+  test('only with whole frames', () => {
+    const take = takeOf('undo', stretchOf('undo', 1));
+    expect(v.safeParse(Take, { ...take, frames: take.frames.slice(1) }).success).toBe(false);
+  });
+});
+
+test('a word is taught anew without its old takes', () => {
+  expect(forget(takesOf('undo', 'left'), 'undo').map(({ word }) => word)).toEqual(['left', 'left', 'left']);
+});
+
+test('advice says to come closer or use the switch when the room is too loud', () => {
+  expect(adviceFor(stretchOf('undo', 1))).toMatchObject({ enough: true });
+  const faint = {
+    frames: Array.from({ length: 40 }, () => new Float32Array(28).fill(3)),
+    noise: new Float32Array(28).fill(1),
+  };
+  expect(adviceFor(faint)).toMatchObject({
+    enough: false,
+    sentence: 'The room is too loud for this distance. Come closer, or use the switch.',
+  });
+});

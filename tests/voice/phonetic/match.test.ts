@@ -1,0 +1,143 @@
+// Contract of the matcher by sound: near enough is taken, doubt is asked about, other talk is left alone; a reading is
+// never flipped by a likeness.
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { WORDS, type Word } from '../../../src/sweep/inputs.ts';
+import { understood } from '../../../src/sweep/understood.ts';
+import { sayCorrection } from '../../../src/voice/numbers.ts';
+import type { Match } from '../../../src/voice/matching.ts';
+import { englishLanguage } from '../../../src/voice/phonetic/language.ts';
+import { lookUpIn } from '../../../src/voice/phonetic/lookUp.ts';
+import { matcherFor } from '../../../src/voice/phonetic/match.ts';
+import { TAUGHT } from '../../../src/voice/vocabulary/en.ts';
+import { ALSO } from '../../../src/voice/vocabulary/heard.ts';
+import { inPhase } from '../../sweep/staged.ts';
+
+const PHASES = ['dialling', 'holding', 'judging', 'offered', 'paused', 'checking', 'finished'] as const;
+const language = englishLanguage();
+const { match } = matcherFor(language);
+const HOLDING = understood(inPhase('holding')).words;
+const DIALLING = understood(inPhase('dialling')).words;
+const heard = (allowed: readonly Word[], ...texts: string[]): Match =>
+  match(
+    texts.map((text) => ({ text })),
+    allowed,
+    true,
+  );
+
+test.each(PHASES)('in %s every phrase of the vocabulary is taken as its word', (phase) => {
+  const allowed = understood(inPhase(phase)).words;
+  for (const word of allowed) {
+    if (word === 'set') continue;
+    for (const said of [TAUGHT[word], ...ALSO[word]]) {
+      expect({ said, ...heard(allowed, said) }).toMatchObject({ said, is: 'taken', words: TAUGHT[word] });
+    }
+  }
+});
+
+test.each([
+  ['flicka', 'flicker'],
+  ['rite', 'right'],
+  ["it's balanced please", 'balanced'],
+  ['undo undo', 'undo'],
+])('"%s" sounds like %s and is taken for it', (text, words) => {
+  expect(heard(HOLDING, text)).toMatchObject({ is: 'taken', words });
+});
+
+test('a light and an arrow in one breath are one verdict by sound, too', () => {
+  expect(heard(HOLDING, 'flica left')).toMatchObject({
+    is: 'taken',
+    input: { told: 'verdict', verdict: { light: 'flicker', arrows: 'left' } },
+  });
+});
+
+test.each(['light', 'lied', 'laughed'])('"%s" is near an arrow and is never taken for it', (text) => {
+  expect(heard(HOLDING, text).is).not.toBe('taken');
+});
+
+test.each([
+  'what time is it',
+  'thank you',
+  'twelve',
+  'open the window',
+  'negative feedback',
+  'the light is nice today',
+])('"%s" is other talk', (text) => {
+  for (const allowed of [HOLDING, DIALLING, WORDS]) expect(heard(allowed, text)).toEqual({ is: 'ignored' });
+});
+
+test('guesses that disagree about an arrow are asked about', () => {
+  expect(heard(HOLDING, 'left', 'right')).toMatchObject({ is: 'unclear' });
+});
+
+describe('a value', () => {
+  const FORMS: readonly ((value: number) => string)[] = [
+    (value) => `${value > 0 ? '+' : '\u2212'}${Math.abs(value)}`,
+    (value) => `set ${value > 0 ? '+' : '-'}${Math.abs(value)}`,
+    (value) => `Set ${sayCorrection(value)}.`,
+    (value) => `${value > 0 ? 'positive' : 'negative'} ${Math.abs(value)}`,
+    (value) => `set it to ${value > 0 ? 'plus' : 'minus'} ${[...String(Math.abs(value))].join(' ')}`,
+  ];
+
+  test('of the scale is understood in every form a recogniser writes', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: -20, max: 20 }).filter((n) => n !== 0),
+        fc.constantFrom(...FORMS),
+        (value, form) => {
+          expect(heard(DIALLING, form(value))).toMatchObject({ is: 'taken', input: { told: 'set', value } });
+        },
+      ),
+      { numRuns: 300 },
+    );
+  });
+
+  test.each([
+    ['set plus to', 2],
+    ['sad plus seven', 7],
+    ['set minus one two', -12],
+    ['set–12', -12],
+    ['set zero', 0],
+  ])('"%s" is %i', (text, value) => {
+    expect(heard(DIALLING, text)).toMatchObject({ is: 'taken', input: { told: 'set', value } });
+  });
+
+  test.each(['set plus fifty', 'set minus 30', 'plus ninety'])(
+    '"%s" may have been a teen and is asked about',
+    (text) => {
+      expect(heard(DIALLING, text)).toMatchObject({ is: 'unclear' });
+    },
+  );
+
+  test('whose sign was not heard is never taken', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 20 }), (value) => {
+        expect(heard(DIALLING, `set ${value}`).is).not.toBe('taken');
+      }),
+    );
+  });
+
+  test('whose guesses differ is asked about', () => {
+    expect(heard(DIALLING, 'minus nine', 'minus five')).toMatchObject({ is: 'unclear' });
+  });
+});
+
+test('no text whatever makes it fail, and nothing that is not allowed comes out', () => {
+  fc.assert(
+    fc.property(fc.string({ maxLength: 60 }), fc.subarray([...WORDS]), (text, allowed) => {
+      const answer = heard(allowed, text);
+      expect(answer.is !== 'taken' || answer.input.told !== 'set' || allowed.includes('set')).toBe(true);
+    }),
+    { numRuns: 200 },
+  );
+});
+
+test.each([
+  ['look up 85', 'eighty five'],
+  ['Lookup 24-70 mm', 'twenty four seventy mm'],
+  ['luke up fifty', 'fifty'],
+  ['look up', ''],
+  ['open the door', null],
+])('looking up: "%s" asks for %s', (text, query) => {
+  expect(lookUpIn(language)(text)).toBe(query);
+});

@@ -1,0 +1,48 @@
+// Properties of the distance between sounds and of the letters' sounds.
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { englishLanguage } from '../../../src/voice/phonetic/language.ts';
+import { SYMBOLS } from '../../../src/voice/phonetic/phones.ts';
+import { soundDistance } from '../../../src/voice/phonetic/soundDistance.ts';
+
+const { pronounce } = englishLanguage();
+const phones = fc
+  .array(fc.constantFrom(...Object.values(SYMBOLS)), { minLength: 1, maxLength: 10 })
+  .map((list) => list.join(''));
+
+test('the distance is zero from a phrase to itself, the same both ways, and positive otherwise', () => {
+  fc.assert(
+    fc.property(phones, phones, (a, b) => {
+      expect(soundDistance(a, a)).toBe(0);
+      expect(soundDistance(a, b)).toBeCloseTo(soundDistance(b, a), 6);
+      expect(a === b || soundDistance(a, b) > 0).toBe(true);
+    }),
+  );
+});
+
+test.each([
+  ['write', 'right'],
+  ['paws', 'pause'],
+  ['ate', 'eight'],
+  ['won', 'one'],
+  ['undue', 'undo'],
+])('%s and %s sound nearly the same', (a, b) => {
+  expect(soundDistance(pronounce(a), pronounce(b))).toBeLessThan(0.21);
+});
+
+test.each([
+  ['left', 'right'],
+  ['balanced', 'lopsided'],
+  ['solid', 'flicker'],
+  ['plus', 'minus'],
+])('%s and %s are far apart', (a, b) => {
+  expect(soundDistance(pronounce(a), pronounce(b))).toBeGreaterThan(0.35);
+});
+
+test('any spelling has sounds or none, and never fails', () => {
+  fc.assert(
+    fc.property(fc.string(), (word) => {
+      expect(typeof pronounce(word)).toBe('string');
+    }),
+  );
+});
