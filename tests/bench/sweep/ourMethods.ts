@@ -124,7 +124,7 @@ function rated(
 const RATINGS = { ours: worthOfHolds, variance: varianceOfHolds, entropy: informationOfHolds };
 
 function conclude({ belief, holds, enough }: Thought, camera: PracticeCamera, watch: Stopwatch): SweepResult {
-  const outcome = outcomeOf(belief, holds, 0, moment(0), moment(0));
+  const outcome = outcomeOf(belief, holds, 0, seconds(0));
   const cost = { holds: watch.holds, seconds: watch.seconds, truth: (camera.low + camera.high) / 2 };
   if (!enough.ready) return { ...cost, centre: 0, chosen: 0, stated: 0, ended: 'gave up' };
   if (outcome.found === 'band') {
