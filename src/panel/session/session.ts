@@ -144,6 +144,8 @@ export interface Session {
   /** The time now, for what is dated. */
   clock(): Moment;
   changeSettings(patch: SettingsPatch): void;
+  /** Last values travel between the person's computers, or no longer do. */
+  syncValues(on: boolean): void;
   /** Makes this panel the one that runs the sweep. */
   takeOver(): void;
   /** Opens the page that asks for the microphone: a side panel cannot ask. */
