@@ -59,7 +59,7 @@ export interface LensDraft {
 export interface SituationDraft {
   readonly body: string;
   readonly lens: string;
-  readonly converter?: string | null;
+  readonly converter: string | null;
   readonly focalLength: number;
   readonly distance: number;
 }
