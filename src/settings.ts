@@ -20,8 +20,15 @@ export const Settings = v.object({
   }),
   /** Tones. */
   sound: v.boolean(),
-  /** `days`: how old a measurement may be before it is due again. */
-  logbook: v.optional(v.object({ days: v.pipe(v.number(), v.integer(), v.minValue(7), v.maxValue(3650)) }), { days: 365 }),
+  logbook: v.optional(
+    v.object({
+      /** How old a measurement may be before it is due again. */
+      days: v.pipe(v.number(), v.integer(), v.minValue(7), v.maxValue(3650)),
+      /** Under which name this computer's last values travel through the browser's sync; null where they do not. */
+      sync: v.optional(v.nullable(v.pipe(v.string(), v.minLength(1), v.maxLength(60))), null),
+    }),
+    { days: 365, sync: null },
+  ),
 });
 export type Settings = v.InferOutput<typeof Settings>;
 
@@ -29,5 +36,5 @@ export const USUAL_SETTINGS: Settings = {
   manner: USUAL_MANNER,
   voice: { listen: 'off', open: 'always', speak: true, rate: 1, voice: '' },
   sound: true,
-  logbook: { days: 365 },
+  logbook: { days: 365, sync: null },
 };

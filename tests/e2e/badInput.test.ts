@@ -1,11 +1,9 @@
 // What may go wrong around a sweep: each time one clear sentence, nothing lost, and the keys still work.
-import { cpSync, readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
+import { fillUp, withCeiling } from './ceiling.ts';
 import { launchChromium, type Chromium, type ChromiumOptions } from './chromium.ts';
 import { choose, look, press, seatAt, tabTo, until, untilPhase, untilText, type Look, type Seat } from './seat.ts';
 import { agreeToListening, beginWith, holdOnce, keys, type Word } from './sweeping.ts';
-import { removeFolder, temporaryFolder } from './temporary.ts';
 import { putUnderWay, sweepIn } from './underWay.ts';
 
 const KIT = { body: 'Velde M1', lens: 'Orrin 85 f/1.8', focalLength: '85' };
@@ -42,28 +40,13 @@ test('a stored record that does not fit is set aside whole and told in one sente
   await untilText(seat, '1 found');
 });
 
-/** The extension as it was built, but with the browser's usual ceiling on what it may store. */
-function withCeiling(): string {
-  const folder = temporaryFolder();
-  onTestFinished(() => removeFolder(folder));
-  cpSync('dist/chromium', folder, { recursive: true });
-  const path = join(folder, 'manifest.json');
-  const manifest = JSON.parse(readFileSync(path, 'utf8')) as { permissions: string[] };
-  const permissions = manifest.permissions.filter((permission) => permission !== 'unlimitedStorage');
-  writeFileSync(path, JSON.stringify({ ...manifest, permissions }));
-  return folder;
-}
-
 test('when the storage is full a sentence says so, the sweep goes on by keys, and all of it is stored once there is room', async () => {
   const chromium = await launch({ extension: withCeiling() });
   const page = await chromium.openPanel();
   const seat = seatAt(page);
   await beginWith(seat, KIT);
   await hold(seat, 'flicker');
-  await chromium.worker.evaluate(async () => {
-    const room = chrome.storage.local.QUOTA_BYTES - (await chrome.storage.local.getBytesInUse());
-    await chrome.storage.local.set({ filler: 'x'.repeat(room - 'filler""'.length - 20) });
-  });
+  await fillUp(chromium.worker, 20);
   await hold(seat, 'nothing');
   await untilText(seat, 'Nothing can be saved just now (');
   const { text, holds } = await hold(seat, 'delayed');

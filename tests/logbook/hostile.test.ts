@@ -11,6 +11,7 @@ import { planTable } from '../../src/logbook/csv/planTable.ts';
 import { guessMapping, readRows, readTable } from '../../src/logbook/csv/readTable.ts';
 import { writeTable } from '../../src/logbook/csv/writeTable.ts';
 import { Library } from '../../src/logbook/library.ts';
+import { takeIn } from '../../src/logbook/sync/unpack.ts';
 import type { Got } from '../../src/result.ts';
 import { libraryWith, sweepRecord, T0 } from './libraryWith.ts';
 
@@ -141,6 +142,36 @@ describe('ten thousand damaged files', { timeout: 60_000 }, () => {
       { numRuns: 3000 },
     );
     expect(planned).toBeGreaterThan(100);
+  });
+
+  it('are synced items of any shape, taken in or counted as unread', () => {
+    const item = fc.oneof(
+      fc.jsonValue({ maxDepth: 3 }),
+      fc.array(
+        fc.tuple(
+          fc.string(),
+          fc.integer(),
+          fc.double(),
+          fc.constantFrom('e', 'm'),
+          fc.string(),
+          fc.string(),
+          fc.string(),
+          fc.double(),
+          fc.double(),
+        ),
+      ),
+    );
+    fc.assert(
+      fc.property(
+        fc.dictionary(fc.constantFrom('values/old/0', 'values/new/1', '__proto__', 'other'), item),
+        (synced) => {
+          const { library: whole } = takeIn(library, 'here', synced);
+          unpolluted();
+          expect(v.is(Library, whole)).toBe(true);
+        },
+      ),
+      { numRuns: 1000 },
+    );
   });
 
   it('nested a hundred thousand deep are refused or read, and do not exhaust the stack', () => {

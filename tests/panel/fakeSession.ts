@@ -158,6 +158,7 @@ export class FakeSession implements Session {
   writeByHand: Session['writeByHand'] = this.#writings.writeByHand;
   noteOn: Session['noteOn'] = this.#writings.noteOn;
   changeSettings: Session['changeSettings'] = this.#library.changeSettings;
+  syncValues: Session['syncValues'] = (on) => this.#library.changeSettings({ logbook: { sync: on ? 'here' : null } });
   copies: Session['copies'] = () => Promise.resolve(got([]));
   bring: Session['bring'] = (library, how) => {
     this.asked.push(how);

@@ -55,6 +55,16 @@ describe('settings', () => {
     expect(session.settings.value.voice.listen).toBe('browser');
   });
 
+  test('last values travel between computers only after a yes, and what leaves is said before it', async () => {
+    const session = await at('Settings');
+    expect(session.settings.value.logbook.sync).toBeNull();
+    expect(text()).toMatch(/the last value of each situation, its date, the names of body and lens, .* leave this computer/);
+    await toggle(/Carry the last values/);
+    expect(session.settings.value.logbook.sync).not.toBeNull();
+    await toggle(/Carry the last values/);
+    expect(session.settings.value.logbook.sync).toBeNull();
+  });
+
   test('a browser without a recogniser is said to have none, and still offers taught words', async () => {
     const session = new FakeSession();
     session.browserRecognises = false;

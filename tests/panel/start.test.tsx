@@ -3,7 +3,8 @@
 import { cleanup, fireEvent, screen } from '@testing-library/preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, test } from 'vitest';
-import { EMPTY_KIT } from '../../src/kit/kit.ts';
+import { EMPTY_KIT, newBody, newConverter } from '../../src/kit/kit.ts';
+import { moment } from '../../src/units.ts';
 import { FakeSession, KIT } from './fakeSession.ts';
 import { click, partsRead, show, text, type } from './show.tsx';
 
@@ -129,6 +130,25 @@ describe('with a kit', () => {
     await begin();
     expect(session.kit.value.lenses.map(({ name }) => name)).toEqual([KIT.lenses[0]?.name, 'Orrin 200 f/4']);
     expect(session.kit.value.situations.at(-1)).toMatchObject({ focalLength: 200, distance: 10_000 });
+  });
+
+  test('a converter of the kit is measured with the lens as a situation of its own', async () => {
+    const session = new FakeSession({ kit: { ...KIT, converters: [newConverter('c', 'Orrin 1.4×', 1.4, moment(0))] } });
+    await show(session);
+    expect(typed('Converter')).toBe('bare');
+    await act(() => void fireEvent.change(screen.getByLabelText('Converter'), { target: { value: 'c' } }));
+    await enter('Focal length, mm', '85');
+    expect(typed('Distance to the target, m')).toBe('5.95');
+    await begin();
+    expect(session.kit.value.situations.at(-1)).toMatchObject({ lens: 'orrin-85', converter: 'c', focalLength: 85, distance: 5950 });
+    expect(session.kit.value.situations).toHaveLength(2);
+  });
+
+  test('what was put away is not offered', async () => {
+    const away = { ...newBody('m0', 'Velde M0', moment(0)), retired: moment(1) };
+    await show(new FakeSession({ kit: { ...KIT, bodies: [away, ...KIT.bodies] } }));
+    expect(screen.queryByRole('option', { name: 'Velde M0' })).toBeNull();
+    expect(typed('Body')).toBe('m1');
   });
 
   test('care and way of working say what they cost', async () => {

@@ -78,7 +78,8 @@ export function FromPhotograph() {
               onClick={() => {
                 if (!known.body || !known.lens || read.focalLength === null) return;
                 const distance = read.distance ?? read.focalLength * 50;
-                const kept = session.saveSituation({ body: known.body.id, lens: known.lens.id, focalLength: read.focalLength, distance });
+                const { body, lens } = known;
+                const kept = session.saveSituation({ body: body.id, lens: lens.id, converter: null, focalLength: read.focalLength, distance });
                 if (kept.ok) way.go({ at: 'situation', id: kept.id });
                 else setRead(kept.faults[0]?.sentence ?? null);
               }}

@@ -1,11 +1,11 @@
 // The heading of a screen. It takes the focus when its screen appears, so that keyboard and screen reader start there.
 import type { ComponentChildren } from 'preact';
-import { useLayoutEffect, useRef } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import { Back } from './back.tsx';
 
 interface Props {
   readonly children: ComponentChildren;
-  /** Shows a button that leads back. */
+  /** Shows a button that leads back; Escape does the same, except in a field where something may be typed. */
   readonly onBack?: () => void;
 }
 
@@ -13,6 +13,14 @@ export function Heading({ children, onBack }: Props) {
   const heading = useRef<HTMLHeadingElement>(null);
   // Before anything can be pressed on the new screen, or the focus would be taken from there.
   useLayoutEffect(() => heading.current?.focus(), []);
+  useEffect(() => {
+    if (!onBack) return;
+    const pressed = ({ key, target, defaultPrevented }: KeyboardEvent): void => {
+      if (key === 'Escape' && !defaultPrevented && !(target as Element).matches('input, select, textarea')) onBack();
+    };
+    document.addEventListener('keydown', pressed);
+    return () => document.removeEventListener('keydown', pressed);
+  }, [onBack]);
   return (
     <header class="heading">
       {onBack && <Back onBack={onBack} />}

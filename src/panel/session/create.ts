@@ -63,6 +63,7 @@ export function createSession(ports: Ports): Session {
     desk = part.createDesk(library, ports.newId, now);
     ({ contentsOf } = part);
     library.take(contents);
+    part.watchSync({ ...ports, library, troubles });
     await live.adopt(contents.live);
   }
 
@@ -134,6 +135,7 @@ export function createSession(ports: Ports): Session {
     say: (sentence) => live.carrier.tell({ spoken: sentence, written: sentence }),
     clock: now,
     changeSettings: library.changeSettings,
+    syncValues: (on) => library.changeSettings({ logbook: { sync: on ? ports.newId() : null } }),
     takeOver: live.takeOver,
     openPage: ports.openPage,
     voices: ports.speech.voices,

@@ -7,6 +7,7 @@ import { createWritings, type Writings } from './writings.ts';
 
 export { contentsOf } from '../../logbook/stored.ts';
 export { load } from './load.ts';
+export { watchSync } from './watchSync.ts';
 
 export type Desk = KitForms & Writings;
 

@@ -46,8 +46,7 @@ export function createKitForms(library: Pick<Library, 'kit' | 'changeKit'>, newI
     },
     saveBody: (draft) => putKit('bodies', { ...newBody(newId(), '', now()), ...draft }, null),
     saveLens: (draft) => putKit('lenses', { ...newLens(newId(), '', now()), ...draft }, null),
-    saveSituation(draft) {
-      const wanted = { converter: null, ...draft };
+    saveSituation(wanted) {
       const same = kit.value.situations.find(
         (one) =>
           one.body === wanted.body &&
@@ -56,7 +55,7 @@ export function createKitForms(library: Pick<Library, 'kit' | 'changeKit'>, newI
           one.focalLength === wanted.focalLength &&
           one.distance === wanted.distance,
       );
-      if (same) return { ok: true, id: same.id };
+      if (same) return same.retired === null ? { ok: true, id: same.id } : putKit('situations', { ...same, retired: null }, same.changed);
       return putKit('situations', { id: newId(), changed: now(), retired: null, ...wanted }, null);
     },
   };

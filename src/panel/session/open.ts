@@ -17,6 +17,7 @@ export const openSession = (): Session =>
   createSession({
     store,
     snapshots: async () => (await import('../../platform/snapshots.ts')).snapshots,
+    synced: async () => (await import('../../platform/syncedStore.ts')).syncedStore,
     ownership: createOwnership(),
     alarms: createAlarms(),
     tones: createTones(),

@@ -7,6 +7,7 @@ import type { Snapshots } from '../../platform/snapshots.ts';
 import type { Speech } from '../../platform/speech.ts';
 import type { Store } from '../../platform/storage.ts';
 import type { Page } from '../../platform/tabs.ts';
+import type { SyncedStore } from '../../platform/syncedStore.ts';
 import type { Tones } from '../../platform/tones.ts';
 import type { WakeLock } from '../../platform/wakeLock.ts';
 import type { Moment } from '../../units.ts';
@@ -14,6 +15,7 @@ import type { Moment } from '../../units.ts';
 export interface Ports {
   readonly store: Store;
   readonly snapshots: () => Promise<Snapshots>;
+  readonly synced: () => Promise<SyncedStore>;
   readonly ownership: Ownership;
   readonly alarms: Alarms;
   readonly tones: Tones;

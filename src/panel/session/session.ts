@@ -60,7 +60,7 @@ export interface LensDraft {
 export interface SituationDraft {
   readonly body: string;
   readonly lens: string;
-  readonly converter?: string | null;
+  readonly converter: string | null;
   readonly focalLength: number;
   readonly distance: number;
 }
@@ -145,6 +145,8 @@ export interface Session {
   /** The time now, for what is dated. */
   clock(): Moment;
   changeSettings(patch: SettingsPatch): void;
+  /** Last values travel between the person's computers, or no longer do. */
+  syncValues(on: boolean): void;
   /** Makes this panel the one that runs the sweep. */
   takeOver(): void;
   /**

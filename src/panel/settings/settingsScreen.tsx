@@ -49,10 +49,24 @@ export function SettingsScreen() {
           onChoose={(days) => session.changeSettings({ logbook: { days: Number(days) } })}
         />
       </section>
+      <section class="card" aria-labelledby="computers">
+        <h2 id="computers">Your other computers</h2>
+        <Tick
+          label="Carry the last values between them"
+          note={SYNC_MEANS}
+          on={logbook.sync !== null}
+          onChange={(on) => session.syncValues(on)}
+        />
+      </section>
       <Listening />
     </>
   );
 }
+
+const SYNC_MEANS =
+  'Through your browser account: the last value of each situation, its date, the names of body and lens, focal length and ' +
+  'distance leave this computer. Sweeps, notes and serial numbers stay here. Switch it on at each computer; switched off, ' +
+  'this one’s values are taken out of the account again.';
 
 const AGES = [
   { value: '90', label: '3 months' },

@@ -7,8 +7,8 @@ import { NEW, type Picks } from './draft.ts';
 const NewBody = late(async () => (await import('./newKit.tsx')).NewBody);
 
 export function BodyPick({ picks }: { readonly picks: Picks }) {
-  const { session, start } = useSurroundings();
-  const { bodies } = session.kit.value;
+  const { start } = useSurroundings();
+  const { bodies } = picks;
   return (
     <>
       {bodies.length > 0 && (

@@ -1,6 +1,6 @@
 // What the person has picked and typed on the start screen. It outlives the screen, so a look at the help loses nothing.
 import { signal, type ReadonlySignal } from '@preact/signals';
-import type { Body, Kit, Lens, Situation } from '../../kit/kit.ts';
+import type { Body, Converter, Kit, Lens, Situation } from '../../kit/kit.ts';
 import type { LogRecord } from '../../logbook/record.ts';
 import type { ArrowDisplay } from '../../sweep/verdict.ts';
 
@@ -8,10 +8,14 @@ import type { ArrowDisplay } from '../../sweep/verdict.ts';
 type Picked = string | null;
 
 export const NEW = 'new';
+/** The lens straight on the body. */
+export const BARE = 'bare';
 
 export interface Draft {
   readonly body: Picked;
   readonly lens: Picked;
+  /** An id of the kit, or `bare`. */
+  readonly converter: Picked;
   readonly situation: Picked;
   readonly bodyName: string;
   readonly min: string;
@@ -31,6 +35,7 @@ export type FieldName = 'bodyName' | 'min' | 'max' | 'step' | 'scale' | 'lensNam
 export const EMPTY_DRAFT: Draft = {
   body: null,
   lens: null,
+  converter: null,
   situation: null,
   bodyName: '',
   min: '\u221220',
@@ -54,21 +59,43 @@ export function newDraft(): DraftStore {
 }
 
 export interface Picks {
+  /** What may be picked: everything that is not put away. */
+  readonly bodies: readonly Body[];
+  readonly lenses: readonly Lens[];
+  readonly converters: readonly Converter[];
   readonly body: Body | null;
   readonly lens: Lens | null;
+  /** Null where the lens is straight on the body. */
+  readonly converter: Converter | null;
   readonly situations: readonly Situation[];
   /** Null where a new one is being typed. */
   readonly situation: Situation | null;
 }
 
 /** What is picked, and where nothing is yet: what was measured last, or else the only or first one there is. */
-export function picksOf({ body, lens, situation }: Draft, kit: Kit, records: readonly LogRecord[]): Picks {
+export function picksOf({ body, lens, converter, situation }: Draft, kit: Kit, records: readonly LogRecord[]): Picks {
+  const [bodies, lenses, converters] = [inUse(kit.bodies), inUse(kit.lenses), inUse(kit.converters)];
   const last = kit.situations.find(({ id }) => id === records.find(({ practice }) => !practice)?.subject.situation);
-  const pickedBody = pick(kit.bodies, body, last?.body);
-  const pickedLens = pick(kit.lenses, lens, last?.lens);
-  const situations = kit.situations.filter((one) => one.body === pickedBody?.id && one.lens === pickedLens?.id);
-  return { body: pickedBody, lens: pickedLens, situations, situation: pick(situations, situation, last?.id) };
+  const pickedBody = pick(bodies, body, last?.body);
+  const pickedLens = pick(lenses, lens, last?.lens);
+  const between = converter ?? (last?.lens === pickedLens?.id ? last?.converter : null);
+  const pickedConverter = converters.find(({ id }) => id === between) ?? null;
+  const situations = inUse(kit.situations).filter(
+    (one) => one.body === pickedBody?.id && one.lens === pickedLens?.id && one.converter === (pickedConverter?.id ?? null),
+  );
+  return {
+    bodies,
+    lenses,
+    converters,
+    body: pickedBody,
+    lens: pickedLens,
+    converter: pickedConverter,
+    situations,
+    situation: pick(situations, situation, last?.id),
+  };
 }
+
+const inUse = <Kind extends { readonly retired: unknown }>(all: readonly Kind[]): Kind[] => all.filter(({ retired }) => retired === null);
 
 function pick<Kind extends { readonly id: string }>(all: readonly Kind[], picked: Picked, last: string | undefined): Kind | null {
   if (picked === NEW) return null;

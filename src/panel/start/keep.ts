@@ -19,7 +19,7 @@ export function keepTyped(draft: Draft, picks: Picks, session: Saving): Kept {
   const faults: Faults = {};
   const body = picks.body?.id ?? taken(session.saveBody(bodyTyped(draft)), BODY_FIELDS, faults);
   const lens = picks.lens?.id ?? taken(session.saveLens({ name: draft.lensName }), LENS_FIELDS, faults);
-  const situation = picks.situation?.id ?? keepSituation(draft, body, lens, session, faults);
+  const situation = picks.situation?.id ?? keepSituation(draft, picks, body, lens, session, faults);
   return { situation, patch: { body: body ?? NEW, lens: lens ?? NEW, situation: situation ?? NEW, faults } };
 }
 
@@ -33,13 +33,20 @@ const bodyTyped = ({ bodyName, min, max, step, arrows }: Draft) => ({
 });
 
 /** Both lengths are judged even where the body or the lens does not fit yet, so that every fault shows at once. */
-function keepSituation(draft: Draft, body: string | null, lens: string | null, session: Saving, faults: Faults): string | null {
+function keepSituation(
+  draft: Draft,
+  picks: Picks,
+  body: string | null,
+  lens: string | null,
+  session: Saving,
+  faults: Faults,
+): string | null {
   const focalLength = v.safeParse(FocalLength, typedNumber(draft.focalLength));
-  const distance = v.safeParse(Distance, inMillimetresTyped(distanceText(draft)));
+  const distance = v.safeParse(Distance, inMillimetresTyped(distanceText(draft, picks)));
   if (!focalLength.success) faults.focalLength = focalLength.issues[0].message;
   if (!distance.success) faults.distance = distance.issues[0].message;
   if (body === null || lens === null || !focalLength.success || !distance.success) return null;
-  return taken(session.saveSituation({ body, lens, focalLength: focalLength.output, distance: distance.output }), {}, faults);
+  return taken(session.saveSituation({ body, lens, converter: picks.converter?.id ?? null, focalLength: focalLength.output, distance: distance.output }), {}, faults);
 }
 
 /** The id, or null and the faults noted under our names for the fields. */

@@ -10,7 +10,7 @@ export function NewLens({ another }: { readonly another: boolean }) {
       label={another ? 'Name of the new lens' : 'Lens'}
       text={lensName}
       fault={faults.lensName}
-      hint="With a converter, name both."
+      hint="Converters have their own place in the kit."
       onTyped={(text) => start.change({ lensName: text })}
     />
   );

@@ -26,7 +26,7 @@ export function SituationPick({ picks }: { readonly picks: Picks }) {
           onChoose={(situation) => start.change({ situation })}
         />
       )}
-      {picks.situation === null && <NewSituation />}
+      {picks.situation === null && <NewSituation picks={picks} />}
     </>
   );
 }

@@ -3,13 +3,13 @@ import { usualDistance } from '../../kit/kit.ts';
 import { millimetres, type Millimetres } from '../../units.ts';
 import { metresTyped } from '../words/quantities.ts';
 import { typedNumber } from '../words/typedNumber.ts';
-import type { Draft } from './draft.ts';
+import type { Draft, Picks } from './draft.ts';
 
-/** The distance as it stands in its field: what was typed, or fifty focal lengths. */
-export function distanceText({ distance, focalLength }: Draft): string {
+/** The distance as it stands in its field: what was typed, or fifty focal lengths, those of lens and converter together. */
+export function distanceText({ distance, focalLength }: Draft, { converter }: Pick<Picks, 'converter'>): string {
   if (distance !== null) return distance;
   const length = typedNumber(focalLength);
-  return length > 0 ? metresTyped(usualDistance(millimetres(length))) : '';
+  return length > 0 ? metresTyped(usualDistance(millimetres(length * (converter?.factor ?? 1)))) : '';
 }
 
 export const inMillimetresTyped = (metres: string): Millimetres => millimetres(typedNumber(metres) * 1000);

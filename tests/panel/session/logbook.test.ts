@@ -92,7 +92,7 @@ describe('kit and settings', () => {
         { field: 'scale.step', sentence: expect.stringMatching(/^Enter how many corrections/) },
       ],
     });
-    expect(session.saveSituation({ body: 'gone', lens: 'gone', focalLength: 85, distance: 4250 })).toMatchObject({ ok: false });
+    expect(session.saveSituation({ body: 'gone', lens: 'gone', converter: null, focalLength: 85, distance: 4250 })).toMatchObject({ ok: false });
     expect(session.kit.value.bodies).toEqual([]);
   });
 
@@ -101,7 +101,7 @@ describe('kit and settings', () => {
     const window = await computer.open();
     addKit(window);
     const [one] = window.session.kit.value.situations;
-    const again = window.session.saveSituation({ body: one!.body, lens: one!.lens, focalLength: 85, distance: 4250 });
+    const again = window.session.saveSituation({ body: one!.body, lens: one!.lens, converter: null, focalLength: 85, distance: 4250 });
     expect(again).toEqual({ ok: true, id: one!.id });
     expect(window.session.kit.value.situations).toHaveLength(1);
   });

@@ -6,7 +6,7 @@ export function addKit({ session }: Window): Beginning {
   const body = session.saveBody({ name: 'Velde M1', scale: { min: -8, max: 8, step: 1 }, arrows: 'absent' });
   const lens = session.saveLens({ name: 'Orrin 85 f/1.8' });
   if (!body.ok || !lens.ok) throw new Error('the kit was refused');
-  const situation = session.saveSituation({ body: body.id, lens: lens.id, focalLength: 85, distance: 4250 });
+  const situation = session.saveSituation({ body: body.id, lens: lens.id, converter: null, focalLength: 85, distance: 4250 });
   if (!situation.ok) throw new Error('the situation was refused');
   return { with: 'kit', situation: situation.id };
 }

@@ -13,8 +13,29 @@ import { inputOf } from '../../../src/sweep/meaning.ts';
 import { moment, seconds, type Moment, type Seconds } from '../../../src/units.ts';
 
 export const NO_ROOM = 'Nothing can be saved just now.';
+const NO_SYNC = 'The sync takes nothing just now.';
+
+let ids = 0;
 
 type Listener = (changes: Readonly<Record<string, unknown>>) => void;
+
+/** What the browser carries between the computers of one account. */
+export class Account {
+  carried: Record<string, unknown> = {};
+  readonly computers: Computer[] = [];
+  /** Nothing is taken or given. */
+  down = false;
+  writes = 0;
+
+  change(entries: Record<string, unknown>): Result {
+    if (this.down) return failed(NO_SYNC);
+    this.writes++;
+    const all = Object.entries({ ...this.carried, ...structuredClone(entries) });
+    this.carried = Object.fromEntries(all.filter(([, value]) => value !== undefined));
+    for (const { windows } of this.computers) for (const { onSynced } of windows) onSynced?.(Object.keys(entries));
+    return DONE;
+  }
+}
 
 /** What all windows of one computer share: the disk, the lock and the time. */
 export class Computer {
@@ -27,6 +48,12 @@ export class Computer {
   readonly windows: Window[] = [];
   holder: Window | null = null;
   queue: Window[] = [];
+  readonly account: Account;
+
+  constructor(account = new Account()) {
+    this.account = account;
+    account.computers.push(this);
+  }
 
   async open(): Promise<Window> {
     const window = new Window(this);
@@ -60,6 +87,7 @@ export class Computer {
 export class Window {
   readonly session: Session;
   listener: Listener | null = null;
+  onSynced: ((keys: readonly string[]) => void) | null = null;
   got: () => void = () => undefined;
   lost: () => void = () => undefined;
   ear: EarOwner | null = null;
@@ -114,7 +142,6 @@ export class Window {
   private ports(): Ports {
     const { computer } = this;
     const { log } = computer;
-    let ids = 0;
     const write = (change: () => Record<string, unknown>): Promise<Result> => {
       if (computer.full) return Promise.resolve(failed(NO_ROOM));
       computer.written(change());
@@ -150,6 +177,15 @@ export class Window {
           return Promise.resolve(DONE);
         },
       }),
+      synced: () =>
+        Promise.resolve({
+          read: () => Promise.resolve(computer.account.down ? failed(NO_SYNC) : got(structuredClone(computer.account.carried))),
+          write: (entries) => Promise.resolve(computer.account.change({ ...entries })),
+          remove: (keys) => Promise.resolve(computer.account.change(Object.fromEntries(keys.map((key) => [key, undefined])))),
+          onChange: (listener) => {
+            this.onSynced = listener;
+          },
+        }),
       ownership: {
         claim: () => {
           computer.holder ??= this;

@@ -1,0 +1,132 @@
+// Last values between the person's computers: what others have written is taken in, then what only this one knows is
+// written, at most once in a while. A later value from elsewhere that changes what stands here is told.
+import { batch, effect } from '@preact/signals';
+import { canonical } from '../../logbook/backup/canonical.ts';
+import { USUAL_LIMITS } from '../../logbook/due.ts';
+import type { Library as Logbook } from '../../logbook/library.ts';
+import { shelfOf, type Shelved } from '../../logbook/shelf.ts';
+import { libraryOf } from '../../logbook/storedLibrary.ts';
+import { ownKeys, pack } from '../../logbook/sync/pack.ts';
+import { takeIn } from '../../logbook/sync/unpack.ts';
+import { writeSteps } from '../../sweep/scale.ts';
+import type { Library } from './library.ts';
+import type { Ports } from './ports.ts';
+import type { Troubles } from './troubles.ts';
+
+export type SyncWorld = Pick<Ports, 'synced' | 'now'> & { readonly library: Library; readonly troubles: Troubles };
+
+/** At most two writes each time: far below the 120 a minute that a browser allows, also with several windows open. */
+const QUIET = 5000;
+const AFTER_A_FAULT = 60_000;
+
+/** Exchanges values from now on, until the function that comes back is called: it ends when the last write is over. */
+export function exchangeValues(world: SyncWorld, name: string): () => Promise<void> {
+  const { library, troubles } = world;
+  const store = world.synced();
+  let turn = Promise.resolve();
+  let waiting: ReturnType<typeof setTimeout> | undefined;
+  let stopped = false;
+
+  const soon = (after: number): void => {
+    if (stopped) return;
+    clearTimeout(waiting);
+    waiting = setTimeout(() => void (turn = turn.then(exchange)), after);
+  };
+
+  async function exchange(): Promise<void> {
+    const read = await (await store).read();
+    if (stopped) return;
+    if (!read.ok) return fault(read.sentence);
+    const unread = receive(world, name, read.value);
+    const { items, leftOut } = pack(name, shelfIn(world, libraryNow(library)), read.value);
+    const changed = Object.entries(items).filter(([key, list]) => canonical(read.value[key]) !== canonical(list));
+    const gone = Object.keys(read.value).filter((key) => key.startsWith(ownKeys(name)) && !(key in items));
+    const written = changed.length > 0 ? await (await store).write(Object.fromEntries(changed)) : ({ ok: true } as const);
+    const removed = written.ok && gone.length > 0 ? await (await store).remove(gone) : written;
+    if (!removed.ok) return fault(removed.sentence);
+    if (unread > 0) troubles.add('sync', 'Some values from another computer cannot be read here. Update Sweepbook on both.');
+    else if (leftOut > 0) troubles.add('sync', 'The browser’s sync has no room for the oldest values. They are kept here; a backup takes them along.');
+    else troubles.clear('sync');
+  }
+
+  function fault(sentence: string): void {
+    troubles.add('sync', sentence);
+    soon(AFTER_A_FAULT);
+  }
+
+  void store.then((synced) =>
+    synced.onChange((keys) => {
+      if (keys.some((key) => !key.startsWith(ownKeys(name)))) soon(QUIET);
+    }),
+  );
+  let first = true;
+  const end = effect(() => {
+    libraryRead(library);
+    soon(first ? 0 : QUIET);
+    first = false;
+  });
+  return () => {
+    stopped = true;
+    clearTimeout(waiting);
+    end();
+    return turn;
+  };
+}
+
+/** Takes out of the browser's sync what this computer has put there. */
+export async function takeBack(world: SyncWorld, name: string): Promise<void> {
+  const { synced, troubles } = world;
+  const store = await synced();
+  const read = await store.read();
+  const own = read.ok ? Object.keys(read.value).filter((key) => key.startsWith(ownKeys(name))) : [];
+  const done = !read.ok || own.length === 0 ? read : await store.remove(own);
+  if (done.ok) return troubles.clear('sync');
+  troubles.add('sync', 'The values of this computer could not be taken out of the browser’s sync.', {
+    label: 'Try again',
+    run: () => void takeBack(world, name),
+  });
+}
+
+/** Takes in what is new, tells what of it stands in place of a value here, and says how much could not be read. */
+function receive(world: SyncWorld, name: string, synced: Readonly<Record<string, unknown>>): number {
+  const { library, troubles } = world;
+  const before = libraryNow(library);
+  const { library: after, added, unread } = takeIn(before, name, synced);
+  if (added === 0) return unread;
+  batch(() => {
+    after.byHand.slice(before.byHand.length).forEach((record) => library.addByHand(record));
+    after.entries.slice(before.entries.length).forEach((entry) => library.addEntry(entry));
+  });
+  const sentence = overtaken(shelfIn(world, before), shelfIn(world, after));
+  if (sentence !== null) troubles.add('later elsewhere', sentence);
+  return unread;
+}
+
+function overtaken(before: readonly Shelved[], after: readonly Shelved[]): string | null {
+  const was = new Map(before.map(({ subject, value }) => [subject.situation, value]));
+  const changed = after.flatMap(({ subject, value }) => {
+    const old = was.get(subject.situation) ?? null;
+    return value === null || old === null || old === value ? [] : [{ subject, value, old }];
+  });
+  const [one, ...more] = changed;
+  if (!one) return null;
+  const others = more.length === 0 ? '' : `, and ${more.length} more like it`;
+  return (
+    `Another computer has a later value for ${one.subject.lens} on ${one.subject.body}, ${writeSteps(one.value)} in place of ` +
+    `${writeSteps(one.old)}${others}: both stay in the history. Check what the camera has.`
+  );
+}
+
+const libraryNow = (library: Library): Logbook =>
+  libraryOf({
+    kit: library.kit.peek(),
+    records: library.records.peek(),
+    byHand: library.byHand.peek(),
+    entries: library.entries.peek(),
+    notes: library.notes.peek(),
+  });
+
+/** Whatever runs this runs again when the logbook has changed. */
+const libraryRead = ({ kit, records, byHand, entries }: Library): unknown[] => [kit.value, records.value, byHand.value, entries.value];
+
+const shelfIn = ({ now }: SyncWorld, logbook: Logbook): Shelved[] => shelfOf(logbook, { at: now(), temperature: null }, USUAL_LIMITS);
