@@ -25,7 +25,7 @@ export interface Tilt {
   /** About the upright axis: positive, the left edge stands nearer. */
   readonly sideways: Degrees;
   /** About the level axis: positive, the top edge stands nearer. */
-  readonly upright: Degrees;
+  readonly leaning: Degrees;
   /** Both together, as the angle between the target and square. */
   readonly whole: Degrees;
   /** One standard deviation of the larger of the two, for the measuring error given. */
@@ -40,18 +40,18 @@ export function tiltFromSides(sides: FourSides, rectangle: MeasuredRectangle, er
   if (![sides.left, sides.right, sides.top, sides.bottom].every((length) => length > 0 && Number.isFinite(length))) {
     return cannot('Enter all four sides as they measure in live view, each above zero.');
   }
-  const sine = lever(sides.left, sides.right, rectangle.fromLens, rectangle.width);
-  const cosine = lever(sides.top, sides.bottom, rectangle.fromLens, rectangle.height);
-  if (Math.max(Math.abs(sine), Math.abs(cosine)) > Math.sin((MOST * Math.PI) / 180)) {
+  const sideways = lever(sides.left, sides.right, rectangle.fromLens, rectangle.width);
+  const leaning = lever(sides.top, sides.bottom, rectangle.fromLens, rectangle.height);
+  if (Math.max(Math.abs(sideways), Math.abs(leaning)) > Math.sin((MOST * Math.PI) / 180)) {
     return cannot(
       `That would be a tilt of more than ${MOST}\u00b0: measure the sides again, and check the target\u2019s size and distance.`,
     );
   }
   const arm = (2 * rectangle.fromLens) / Math.min(rectangle.width, rectangle.height);
   return answer({
-    sideways: fromRadians(Math.asin(sine)),
-    upright: fromRadians(Math.asin(cosine)),
-    whole: fromRadians(Math.asin(Math.min(1, Math.hypot(sine, cosine)))),
+    sideways: fromRadians(Math.asin(sideways)),
+    leaning: fromRadians(Math.asin(leaning)),
+    whole: fromRadians(Math.asin(Math.min(1, Math.hypot(sideways, leaning)))),
     uncertainty: degrees(Math.min(90, fromRadians((arm * error) / Math.SQRT2))),
   });
 }
@@ -73,9 +73,9 @@ export function judgeTilt(tilt: Tilt, allowed: Degrees): { readonly verdict: Squ
 }
 
 /** Which edge to move: the one that stands nearer goes back. */
-export function whichWay({ sideways, upright }: Tilt): string {
+export function whichWay({ sideways, leaning }: Tilt): string {
   const turns: string[] = [];
-  if (Math.abs(sideways) >= Math.abs(upright) / 3) turns.push(sideways > 0 ? 'left' : 'right');
-  if (Math.abs(upright) > Math.abs(sideways) / 3) turns.push(upright > 0 ? 'top' : 'bottom');
+  if (Math.abs(sideways) >= Math.abs(leaning) / 3) turns.push(sideways > 0 ? 'left' : 'right');
+  if (Math.abs(leaning) > Math.abs(sideways) / 3) turns.push(leaning > 0 ? 'top' : 'bottom');
   return `turn the target so that its ${turns.join(' and its ')} edge${turns.length > 1 ? 's go' : ' goes'} away from the camera`;
 }
