@@ -1,5 +1,5 @@
-// How the optics answers when what was entered cannot be reckoned with: a value, or one sentence for the person that says
-// what to do. Nothing here throws.
+// How the optics answers when what was entered cannot be reckoned with: a value, or one sentence for the person that
+// says what to do. Nothing here throws.
 import * as v from 'valibot';
 
 export type Answer<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly say: string };

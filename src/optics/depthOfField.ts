@@ -1,5 +1,5 @@
-// How far before and behind the target things still pass for sharp. Thin lens with a pupil ratio P (exit over entrance):
-//   front = Nc(1 + m/P) / (m² + m·Nc/f),  behind = Nc(1 + m/P) / (m² - m·Nc/f),  H = f²/(Nc) + f
+// How far before and behind the target things still pass for sharp. Thin lens with a pupil ratio P (exit over
+// entrance):
 // (J. Conrad, Depth of Field in Depth, 2004-06; S. F. Ray, Applied Photographic Optics, 3rd ed. 2002, ch. 22).
 // With P = 1 they are the textbook limits s(H - f)/(H + s - 2f) and s(H - f)/(H - s), s from the lens.
 import { millimetres, type Millimetres } from '../units.ts';
@@ -63,7 +63,7 @@ export function limitsOfField(
   };
 }
 
-/** Share of the depth on its own side that a focus error uses: 1 at the limit. Positive errors lie behind the target. */
+/** Share of the depth on its own side that a focus error uses: 1 at the limit. Positive lies behind the target. */
 export function shareOfDepth(errorAtTarget: number, { front, behind }: DepthOfField): number {
   if (errorAtTarget <= 0) return -errorAtTarget / front;
   return behind === 'infinite' ? 0 : errorAtTarget / behind;

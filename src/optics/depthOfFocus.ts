@@ -1,15 +1,15 @@
-// The same blur seen at the sensor: how far it may stand from the sharp image. Geometric: 2Nc(1 + m/P) (J. Conrad, Depth of
-// Field in Depth, 2004-06); by a quarter wave of error: ±2λN² (W. J. Smith, Modern Optical Engineering); the Airy disc's
-// first dark ring: 2.44·λN across (Born & Wolf, Principles of Optics, 8.5.2).
+// The same blur seen at the sensor: how far it may stand from the sharp image. Geometric: 2Nc(1 + m/P) (J. Conrad,
+// Depth of Field in Depth, 2004-06); by a quarter wave of error: ±2λN² (W. J. Smith, Modern Optical Engineering); the
+// Airy disc's first dark ring: 2.44·λN across (Born & Wolf, Principles of Optics, 8.5.2).
 import { millimetres, type Millimetres } from '../units.ts';
 import type { Blur } from './depthOfField.ts';
 import { fNumber, type FNumber, type Magnification } from './quantity.ts';
 
 /** Green light, where the eye and the sensor see best. */
-export const GREEN: Millimetres = millimetres(0.00055);
+const GREEN: Millimetres = millimetres(0.00055);
 
 /** The f-number at the sensor: the lens moves away from it to focus near. */
-export const workingAperture = (aperture: FNumber, m: Magnification | 0, pupilRatio = 1): FNumber =>
+const workingAperture = (aperture: FNumber, m: Magnification | 0, pupilRatio = 1): FNumber =>
   fNumber(aperture * (1 + m / pupilRatio));
 
 /** From end to end; at magnification 0 the lens is at infinity. */

@@ -1,6 +1,7 @@
-// How far the target stands. Fifty focal lengths for general use and no fewer than twenty-five where the room is short are
-// common practice, no source; a lens used mostly at one distance is measured there, a macro lens at its working magnification.
-// Every distance here runs from the film plane: what was measured from the front of the lens is converted first.
+// How far the target stands. Fifty focal lengths for general use and no fewer than twenty-five where the room is
+// short are common practice, no source; a lens used mostly at one distance is measured there, a macro lens at its
+// working magnification. Every distance here runs from the film plane: what was measured from the front of the lens
+// is converted first.
 import { millimetres, type Millimetres } from '../units.ts';
 import { usualDistance } from '../kit/kit.ts';
 import { answer, cannot, type Answer } from './answer.ts';
@@ -87,14 +88,18 @@ function sentence(
   focalLength: Millimetres,
   unit: DistanceUnit,
 ): string {
-  const where = `${writeDistance(distance, unit)} from the film plane, ${writeNumber(multiple, multiple < 10 ? 1 : 0)} focal lengths`;
+  const times = writeNumber(multiple, multiple < 10 ? 1 : 0);
+  const where = `${writeDistance(distance, unit)} from the film plane, ${times} focal lengths`;
   switch (stands) {
     case 'usual':
       return `${where}: the general-purpose distance.`;
     case 'short':
       return `${where}: short, but it will do; measure again farther away if you use the lens far away.`;
     case 'near':
-      return `${where}: the value will hold for close work only; for general use stand at least ${writeDistance(usualRange(focalLength)[0], unit)} away.`;
+      return (
+        `${where}: the value will hold for close work only; for general use stand at least ` +
+        `${writeDistance(usualRange(focalLength)[0], unit)} away.`
+      );
     case 'far':
       return `${where}: right where the lens is used that far away; make the target large and the light bright.`;
     case 'at closest focus':

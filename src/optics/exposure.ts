@@ -1,5 +1,5 @@
-// ISO, aperture and shutter as the camera writes them. On most displays a bare whole number is a fraction of a second and
-// seconds bear a mark: 125 is 1/125 s, 2" is two seconds, 1"3 is 1.3 s (common practice, no source).
+// ISO, aperture and shutter as the camera writes them. On most displays a bare whole number is a fraction of a second
+// and seconds bear a mark: 125 is 1/125 s, 2" is two seconds, 1"3 is 1.3 s (common practice, no source).
 import { seconds, type Seconds } from '../units.ts';
 import { answer, cannot, fits, type Answer } from './answer.ts';
 import { FNumber, readNumber } from './quantity.ts';
@@ -25,7 +25,10 @@ const SHUTTER = 'Write the shutter as 1/125 for a fraction of a second, or as 2"
 
 /** "1/125", "1/125 s", "125", "0.5", `2"`, `1"3`, "2 s". A bare 2 or 3 could mean either, so it is asked again. */
 export function readShutter(text: string): Answer<Seconds> {
-  const plain = text.trim().toLowerCase().replaceAll(/[\u2033\u201d]|''/g, '"');
+  const plain = text
+    .trim()
+    .toLowerCase()
+    .replaceAll(/[\u2033\u201d]|''/g, '"');
   const fraction = /^1\s*\/\s*(\S+?)\s*(s|sec)?$/.exec(plain)?.[1];
   const marked = /^(\d+)"(\d*)$/.exec(plain);
   const said = /^(\S+?)\s*(s|sec|seconds?)$/.exec(plain)?.[1];

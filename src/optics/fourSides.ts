@@ -1,7 +1,8 @@
-// Squareness from the lengths of the target's four sides in live view. A side that stands nearer looks longer: for a flat
-// rectangle of width w at distance u from the lens, tilted by θ about the upright axis, the left and right sides' lengths obey
-// (left - right)/(left + right) = w·sin θ/(2u) (perspective; exact for a tilt about one axis, to second order about two).
-// The lever is w/(2u), so a small far target shows little: the answer carries how far it can be trusted.
+// Squareness from the lengths of the target's four sides in live view. A side that stands nearer looks longer: for a
+// flat rectangle of width w at distance u from the lens, tilted by θ about the upright axis, the left and right
+// sides' lengths obey (left - right)/(left + right) = w·sin θ/(2u) (perspective; exact for a tilt about one axis, to
+// second order about two). The lever is w/(2u), so a small far target shows little: the answer carries how far it can
+// be trusted.
 import { type Millimetres } from '../units.ts';
 import { answer, cannot, type Answer } from './answer.ts';
 import { degrees, fromRadians, writeNumber, type Degrees } from './quantity.ts';
@@ -44,7 +45,8 @@ export function tiltFromSides(sides: FourSides, rectangle: MeasuredRectangle, er
   const leaning = lever(sides.top, sides.bottom, rectangle.fromLens, rectangle.height);
   if (Math.max(Math.abs(sideways), Math.abs(leaning)) > Math.sin((MOST * Math.PI) / 180)) {
     return cannot(
-      `That would be a tilt of more than ${MOST}\u00b0: measure the sides again, and check the target\u2019s size and distance.`,
+      `That would be a tilt of more than ${MOST}\u00b0: measure the sides again, and check the target\u2019s size` +
+        ' and distance.',
     );
   }
   const arm = (2 * rectangle.fromLens) / Math.min(rectangle.width, rectangle.height);
@@ -68,7 +70,9 @@ export function judgeTilt(tilt: Tilt, allowed: Degrees): { readonly verdict: Squ
   if (tilt.whole - 2 * tilt.uncertainty > allowed) return { verdict: 'turn', say: `${figure}: ${whichWay(tilt)}.` };
   return {
     verdict: 'cannot tell',
-    say: `${figure}: too rough to tell; measure a larger rectangle, such as marks near the edges of the picture, or use the mirror.`,
+    say:
+      `${figure}: too rough to tell; measure a larger rectangle, such as marks near the edges of the picture, or ` +
+      'use the mirror.',
   };
 }
 
@@ -77,5 +81,8 @@ export function whichWay({ sideways, leaning }: Tilt): string {
   const turns: string[] = [];
   if (Math.abs(sideways) >= Math.abs(leaning) / 3) turns.push(sideways > 0 ? 'left' : 'right');
   if (Math.abs(leaning) > Math.abs(sideways) / 3) turns.push(leaning > 0 ? 'top' : 'bottom');
-  return `turn the target so that its ${turns.join(' and its ')} edge${turns.length > 1 ? 's go' : ' goes'} away from the camera`;
+  return (
+    `turn the target so that its ${turns.join(' and its ')} edge${turns.length > 1 ? 's go' : ' goes'} away from ` +
+    'the camera'
+  );
 }

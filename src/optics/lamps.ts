@@ -1,5 +1,5 @@
-// What lamps do besides lighting: mains light swells and fades at twice the mains frequency, and warm light focuses elsewhere
-// than daylight in lenses whose colours do not meet in one plane (common practice, no source).
+// What lamps do besides lighting: mains light swells and fades at twice the mains frequency, and warm light focuses
+// elsewhere than daylight in lenses whose colours do not meet in one plane (common practice, no source).
 import { seconds, type Seconds } from '../units.ts';
 
 export type Mains = 50 | 60;

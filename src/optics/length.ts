@@ -33,7 +33,10 @@ export function readDistance(text: string, unit: DistanceUnit): Answer<Millimetr
   let sum = 0;
   for (const part of parts) {
     const read = readLength(part.trim(), unit);
-    if (!read) return cannot(unit === 'm' ? 'Write the distance in metres, such as 1.75.' : 'Write the distance in feet, such as 5.74.');
+    if (!read)
+      return cannot(
+        unit === 'm' ? 'Write the distance in metres, such as 1.75.' : 'Write the distance in feet, such as 5.74.',
+      );
     sum += read.value * MILLIMETRES_IN[read.unit];
   }
   const checked = fits(Distance, sum);
@@ -53,11 +56,14 @@ export function readFocalLength(text: string): Answer<Millimetres> {
   if (!read) return cannot('Write the focal length in millimetres, such as 85.');
   const meant = read.value * MILLIMETRES_IN[read.unit];
   if (read.unit !== 'mm' && fits(FocalLength, meant).ok) {
-    return cannot(`Write the focal length in millimetres: ${writeNumber(read.value, 3)} ${read.unit} is ${writeNumber(meant, 1)}.`);
+    return cannot(
+      `Write the focal length in millimetres: ${writeNumber(read.value, 3)} ${read.unit} is ${writeNumber(meant, 1)}.`,
+    );
   }
   if (read.unit === 'mm' && read.value > 0 && read.value < 2) {
     return cannot(
-      `${writeNumber(read.value, 3)} looks like metres: write the focal length in millimetres, here ${writeNumber(read.value * 1000, 0)}.`,
+      `${writeNumber(read.value, 3)} looks like metres: write the focal length in millimetres, here ` +
+        `${writeNumber(read.value * 1000, 0)}.`,
     );
   }
   const checked = fits(FocalLength, meant);

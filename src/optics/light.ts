@@ -1,6 +1,6 @@
-// Whether there is light enough for phase detection. EV = log2(N²/t); luminance L = K·2^EV/S with K = 12.5 and illuminance
-// E = C·2^EV/S with C = 250 (ISO 2720:1974). A camera meters what the surface sends back, so lux from it holds for a mid-grey
-// surface; a sheet of white paper sends back about five times as much.
+// Whether there is light enough for phase detection. EV = log2(N²/t); luminance L = K·2^EV/S with K = 12.5 and
+// illuminance E = C·2^EV/S with C = 250 (ISO 2720:1974). A camera meters what the surface sends back, so lux from it
+// holds for a mid-grey surface; a sheet of white paper sends back about five times as much.
 import * as v from 'valibot';
 import type { Seconds } from '../units.ts';
 import type { Exposure } from './exposure.ts';

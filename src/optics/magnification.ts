@@ -45,7 +45,8 @@ export const lensToTarget = (focalLength: Millimetres, m: Magnification): Millim
 /** From a length on the target that spans so many pixels of a photograph at full size. */
 export function measuredMagnification(length: Millimetres, pixels: number, pitch: Millimetres): Answer<Magnification> {
   if (!(length > 0)) return cannot('Enter the length on the target in millimetres, such as the 100 mm of its scale.');
-  if (!(pixels >= 10)) return cannot('Count the pixels that the length spans in the full-size photograph: at least 10.');
+  if (!(pixels >= 10))
+    return cannot('Count the pixels that the length spans in the full-size photograph: at least 10.');
   if (!(pitch > 0.0005 && pitch < 0.05)) return cannot('Enter the pixel pitch in micrometres, from 0.5 to 50.');
   return fits(Magnification, (pixels * pitch) / length);
 }

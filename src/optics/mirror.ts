@@ -1,6 +1,6 @@
-// Squareness by a small mirror flat on the target. The lens sees itself along the mirror's normal, so a tilt of θ puts its
-// reflection θ (not 2θ) off the middle: f·tan θ on the sensor. A spot of light sent from the camera comes back at twice the
-// angle: d·tan 2θ beside where it left (law of reflection).
+// Squareness by a small mirror flat on the target. The lens sees itself along the mirror's normal, so a tilt of θ
+// puts its reflection θ (not 2θ) off the middle: f·tan θ on the sensor. A spot of light sent from the camera comes
+// back at twice the angle: d·tan 2θ beside where it left (law of reflection).
 import { millimetres, type Millimetres } from '../units.ts';
 import { answer, cannot, type Answer } from './answer.ts';
 import { fromRadians, radians, type Degrees } from './quantity.ts';
@@ -13,7 +13,9 @@ export const mirrorOffset = (focalLength: Millimetres, tilt: Degrees): Millimetr
 export function tiltFromMirror(focalLength: Millimetres, offset: Millimetres): Answer<Degrees> {
   const tilt = fromRadians(Math.atan(Math.abs(offset) / focalLength));
   if (tilt <= 45) return answer(tilt);
-  return cannot('That offset is larger than any picture: enter millimetres on the sensor, from the middle of the picture.');
+  return cannot(
+    'That offset is larger than any picture: enter millimetres on the sensor, from the middle of the picture.',
+  );
 }
 
 /** How far beside the camera a spot of light comes back. */

@@ -1,5 +1,6 @@
-// For those who place the depth of field on purpose: with focus on the subject about half of it lies in front. Another share
-// is had by moving the focus, and so by shifting the chosen value; what is said always tells that it was shifted.
+// For those who place the depth of field on purpose: with focus on the subject about half of it lies in front.
+// Another share is had by moving the focus, and so by shifting the chosen value; what is said always tells that it
+// was shifted.
 import * as v from 'valibot';
 import { steps, type Millimetres, type Steps } from '../units.ts';
 import { nearestOn, writeSteps, type Scale } from '../sweep/scale.ts';
@@ -30,7 +31,9 @@ export function placeDepth(
   scale: Scale,
 ): Answer<Placement> {
   if (depth.total === 'infinite') {
-    return cannot('The depth of field has no far end here, so it has no share in front: open the aperture or move nearer.');
+    return cannot(
+      'The depth of field has no far end here, so it has no share in front: open the aperture or move nearer.',
+    );
   }
   // Moving the focus by this much lengthens the front by as much, to first order.
   const shift = share * depth.total - depth.front;

@@ -28,7 +28,12 @@ export const Degrees = within('Degrees', -90, 90, 'Enter the angle in degrees, f
 export type Degrees = v.InferOutput<typeof Degrees>;
 
 /** Exposure value, for the speed that the text beside it names. */
-export const Ev = within('Ev', -20, 40, 'Read ISO, aperture and shutter from the camera again: no room is that bright or dark.');
+export const Ev = within(
+  'Ev',
+  -20,
+  40,
+  'Read ISO, aperture and shutter from the camera again: no room is that bright or dark.',
+);
 export type Ev = v.InferOutput<typeof Ev>;
 
 export type Lux = number & v.Brand<'Lux'>;

@@ -1,6 +1,6 @@
-// What blur passes for sharp, and how fine the pixels are. The circle of confusion is a convention: 1/1500 of the diagonal
-// (R. F. Lyon, Depth of Field Outside the Box, 2006 draft), the traditional 0.030 mm of 36 x 24 mm over the crop factor
-// (common practice), or 0.25 mm on an 8 x 10 inch print over its enlargement of 7.5 (common practice).
+// What blur passes for sharp, and how fine the pixels are. The circle of confusion is a convention: 1/1500 of the
+// diagonal (R. F. Lyon, Depth of Field Outside the Box, 2006 draft), the traditional 0.030 mm of 36 x 24 mm over the
+// crop factor (common practice), or 0.25 mm on an 8 x 10 inch print over its enlargement of 7.5 (common practice).
 import * as v from 'valibot';
 import { millimetres, type Millimetres } from '../units.ts';
 import { answer, cannot, type Answer } from './answer.ts';
@@ -34,10 +34,10 @@ export const ConfusionRule = v.variant('by', [
 export type ConfusionRule = v.InferOutput<typeof ConfusionRule>;
 export const USUAL_CONFUSION: ConfusionRule = { by: 'diagonal' };
 
-export const diagonal = ({ width, height }: Sensor): Millimetres => millimetres(Math.hypot(width, height));
+const diagonal = ({ width, height }: Sensor): Millimetres => millimetres(Math.hypot(width, height));
 
 /** The crop factor: the diagonal of 36 x 24 mm over the sensor's. */
-export const cropFactor = (sensor: Sensor): number => Math.hypot(36, 24) / diagonal(sensor);
+const cropFactor = (sensor: Sensor): number => Math.hypot(36, 24) / diagonal(sensor);
 
 /** The circle of confusion's diameter on the sensor. */
 export function confusion(sensor: Sensor, rule: ConfusionRule): Millimetres {

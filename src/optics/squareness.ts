@@ -1,5 +1,6 @@
-// How square to the camera the target must be. Tilted by θ, a target's detail at the edge of an AF area that reaches h from
-// its middle on the sensor is out of focus there by m·h·tan θ (x = h/m, dz = x·tan θ, dv = m²·dz). Half a step is allowed.
+// How square to the camera the target must be. Tilted by θ, a target's detail at the edge of an AF area that reaches
+// h from its middle on the sensor is out of focus there by m·h·tan θ (x = h/m, dz = x·tan θ, dv = m²·dz). Half a step
+// is allowed.
 import { millimetres, type Millimetres } from '../units.ts';
 import type { Blur } from './depthOfField.ts';
 import { fromRadians, radians, writeNumber, type Degrees, type Magnification } from './quantity.ts';

@@ -1,5 +1,6 @@
-// Cameras and lenses show rounded numbers: f/11 stands for 11.31, 1/60 for 1/64. The exact ones are whole powers of the square
-// root of two with thirds and halves between (ISO 517:2008 for apertures). A number that is no such stop is kept as it is.
+// Cameras and lenses show rounded numbers: f/11 stands for 11.31, 1/60 for 1/64. The exact ones are whole powers of
+// the square root of two with thirds and halves between (ISO 517:2008 for apertures). A number that is no such stop
+// is kept as it is.
 import { seconds, type Seconds } from '../units.ts';
 import { fNumber, type FNumber } from './quantity.ts';
 

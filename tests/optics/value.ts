@@ -6,4 +6,5 @@ export function value<T>(given: Answer<T>): T {
   throw new Error(given.say);
 }
 
-export const said = (given: Answer<unknown>): string => (given.ok ? `no sentence, but ${JSON.stringify(given.value)}` : given.say);
+export const said = (given: Answer<unknown>): string =>
+  given.ok ? `no sentence, but ${JSON.stringify(given.value)}` : given.say;

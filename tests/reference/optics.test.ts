@@ -50,19 +50,19 @@ const COMPUTED: Record<string, () => number[]> = {
       const short = closeDepth({ ...blur(2.8, 0.03), pupilRatio: 0.5 }, magnification(m));
       return short / closeDepth(blur(2.8, 0.03), magnification(m));
     }),
-  'C_36x24': () => diagonalCircle(0),
+  C_36x24: () => diagonalCircle(0),
   'C_23.6x15.7': () => diagonalCircle(1),
   'C_22.3x14.9': () => diagonalCircle(2),
   'C_17.3x13': () => diagonalCircle(3),
-  C2: () => [1.5, 1.6, 2].map<number>((crop) => traditionalConfusion(crop)).concat(confusion(SENSORS[0]!, { by: 'print' })),
+  C2: () =>
+    [1.5, 1.6, 2].map<number>((crop) => traditionalConfusion(crop)).concat(confusion(SENSORS[0]!, { by: 'print' })),
   A1: () => [micro(airyDisc(fNumber(2.8), mm(0.000535)))],
   A2: () => [1.4, 5.6, 8, 16].map((n) => micro(airyDisc(fNumber(n)))),
   F1: () => [1.4, 1.8, 2.8, 4, 5.6].map((n) => depthOfFocus(blur(n, 0.03), 0)),
   F2: () => [1.4, 2.8, 5.6, 8].map((n) => micro(quarterWaveDepth(fNumber(n)))),
   S1: () => [1.4, 1.8, 2.8, 3.5, 5.6, 6.3, 11, 22].map((n) => exactAperture(fNumber(n))),
   K5: () => [5.6, 2.8].map((base) => micro(phaseSeparation(mm(0.042), fNumber(base)))),
-  T1: () =>
-    [2.8, 4].flatMap((n) => [1.4, 1.7, 2].map((factor) => apertureWith(factor as ConverterFactor, fNumber(n)))),
+  T1: () => [2.8, 4].flatMap((n) => [1.4, 1.7, 2].map((factor) => apertureWith(factor as ConverterFactor, fNumber(n)))),
   T2: () => Object.values(convertedError(1.4 as ConverterFactor)),
   G1: () => [1, 0].flatMap((end) => [24, 50, 85, 200, 400, 600].map((f) => usualRange(mm(f))[end]! / 1000)),
   G2: () => [1.4, 1.8, 2.8, 4, 5.6].map((n) => closeDepth(blur(n, 0.03), usual)),
@@ -72,7 +72,12 @@ const COMPUTED: Record<string, () => number[]> = {
   G6: () => [50, 85, 200].map((f) => mirrorOffset(mm(f), degrees(1))),
   G7: () => [spotOffset(mm(4250), degrees(1))],
   E1: () =>
-    [[16, 1 / 125], [2.8, 1 / 60], [8, 1 / 125], [1, 1]].map(([n, t]) => exposureValue(fNumber(n!), seconds(t!))),
+    [
+      [16, 1 / 125],
+      [2.8, 1 / 60],
+      [8, 1 / 125],
+      [1, 1],
+    ].map(([n, t]) => exposureValue(fNumber(n!), seconds(t!))),
   E2: () => [-3, 0, 8, 10, 18].map((at) => illuminance(ev(at))),
   E3: () => [-3, 0, 8, 10].map((at) => luminance(ev(at))),
   E4: () => [(Math.PI * luminance(ev(0))) / illuminance(ev(0))],
@@ -84,7 +89,9 @@ describe('the optics agree with numbers from outside', () => {
     const computed = COMPUTED[id]?.();
     expect(computed).toHaveLength(expected.length);
     for (const [index, number] of expected.entries()) {
-      expect(Math.abs(computed![index]! - number), `number ${index + 1}`).toBeLessThanOrEqual(tolerance + 1e-12 * number);
+      expect(Math.abs(computed![index]! - number), `number ${index + 1}`).toBeLessThanOrEqual(
+        tolerance + 1e-12 * number,
+      );
     }
   });
 

@@ -1,5 +1,5 @@
-// What was read while the rig was set up. It is stored with the sweep, so that a value can later be judged by the bench it came
-// from. Readings are kept as they were read; what follows from them is reckoned anew.
+// What was read while the rig was set up. It is stored with the sweep, so that a value can later be judged by the
+// bench it came from. Readings are kept as they were read; what follows from them is reckoned anew.
 import * as v from 'valibot';
 import { Distance } from '../../kit/kit.ts';
 import { Seconds, Steps } from '../../units.ts';
@@ -9,8 +9,7 @@ import { STEP_IDS } from './step.ts';
 
 const length = (sentence: string) =>
   v.pipe(v.number(sentence), v.minValue(0, sentence), v.maxValue(100_000, sentence), v.brand('Millimetres'));
-const above = (sentence: string) =>
-  v.pipe(v.number(sentence), v.gtValue(0, sentence), v.maxValue(100_000, sentence));
+const above = (sentence: string) => v.pipe(v.number(sentence), v.gtValue(0, sentence), v.maxValue(100_000, sentence));
 
 const SIDE = 'Enter all four sides as they measure in live view, each above zero.';
 
@@ -30,7 +29,11 @@ export const BenchReading = v.variant('reads', [
     /** As at ISO 100. */
     ev: Ev,
   }),
-  v.object({ reads: v.literal('mirror'), offset: length('Enter the offset on the sensor in millimetres.'), tilt: Degrees }),
+  v.object({
+    reads: v.literal('mirror'),
+    offset: length('Enter the offset on the sensor in millimetres.'),
+    tilt: Degrees,
+  }),
   v.object({ reads: v.literal('spot'), offset: length('Enter the spot\u2019s offset in millimetres.'), tilt: Degrees }),
   v.object({
     reads: v.literal('sides'),

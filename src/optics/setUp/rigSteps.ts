@@ -18,29 +18,37 @@ import type { SetUpCase, StepRule } from './step.ts';
 const SQUARE = {
   mirror: {
     say: 'Square the target with the mirror.',
-    show: 'Lay a small mirror flat on the target\u2019s centre and turn the target until the lens sees itself in the middle of live view; enter how far off it stays.',
+    show:
+      'Lay a small mirror flat on the target\u2019s centre and turn the target until the lens sees itself in the ' +
+      'middle of live view; enter how far off it stays.',
     cautions: [MIRROR, MIRROR_EDGES],
   },
   sides: {
     say: 'Square the target by its four sides.',
-    show: 'Measure the four sides between the corner marks in live view, enter them, and turn the target as the panel says.',
+    show:
+      'Measure the four sides between the corner marks in live view, enter them, and turn the target as the panel ' +
+      'says.',
     cautions: [],
   },
   spot: {
     say: 'Square the target with the returning spot.',
-    show: 'With an eye away from the viewfinder, send the spot from beside the lens to the mirror and turn the target until it comes back to its source; enter how far off it stays.',
+    show:
+      'With an eye away from the viewfinder, send the spot from beside the lens to the mirror and turn the target ' +
+      'until it comes back to its source; enter how far off it stays.',
     cautions: [LASER, LASER_SENSOR, MIRROR, MIRROR_EDGES],
   },
 } as const;
 
 const where = ({ distance, unit, measuredFrom }: SetUpCase): string =>
-  `${writeDistance(distance, unit)} from the ${measuredFrom === 'film plane' ? 'film-plane mark on the body' : 'front of the lens'}`;
+  `${writeDistance(distance, unit)} from the ` +
+  `${measuredFrom === 'film plane' ? 'film-plane mark on the body' : 'front of the lens'}`;
 
 export const RIG_STEPS: readonly StepRule[] = [
   {
     id: 'old value',
     say: () => 'Note the correction stored now.',
-    show: () => 'Read the correction that the camera stores for this pairing now and enter it, so that you can always go back.',
+    show: () =>
+      'Read the correction that the camera stores for this pairing now and enter it, so that you can always go back.',
     cautions: () => [MANUAL, SERVICE],
     reads: () => 'old value',
   },
@@ -48,7 +56,8 @@ export const RIG_STEPS: readonly StepRule[] = [
     id: 'tripod',
     say: () => 'Camera on a firm tripod, release by remote.',
     show: () =>
-      'Put the camera on a firm tripod, lock every clamp, and use a remote release for photographs and, if it has a half-press, for the holds.',
+      'Put the camera on a firm tripod, lock every clamp, and use a remote release for photographs and, if it has' +
+      ' a half-press, for the holds.',
     cautions: ({ lens }) => (lens.heavy ? [HEAVY_LENS, TRIPOD, LEADS] : [TRIPOD, LEADS]),
   },
   {
@@ -67,7 +76,8 @@ export const RIG_STEPS: readonly StepRule[] = [
     id: 'target',
     longOnly: true,
     say: () => 'Hang the target flat, its centre at lens height.',
-    show: () => 'Fix the target flat on a firm, upright board or wall, its centre mark as high as the middle of the lens.',
+    show: () =>
+      'Fix the target flat on a firm, upright board or wall, its centre mark as high as the middle of the lens.',
   },
   {
     id: 'print',
@@ -85,7 +95,9 @@ export const RIG_STEPS: readonly StepRule[] = [
   {
     id: 'light',
     say: () => 'Light the target evenly, and read the exposure.',
-    show: () => 'Light the target evenly from both sides without glare, and enter the ISO, aperture and shutter that the camera shows for it.',
+    show: () =>
+      'Light the target evenly from both sides without glare, and enter the ISO, aperture and shutter that the ' +
+      'camera shows for it.',
     cautions: ({ lighting, mains }) => lampCautions(lighting, mains),
     reads: () => 'light',
   },

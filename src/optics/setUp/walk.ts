@@ -1,5 +1,6 @@
-// The set-up walk: the steps for one case, and where the person is in them. "next" ticks and goes on, "back" goes back,
-// "repeat" says the step again; a reading may be entered at any step. What was ticked and read becomes the sweep's bench.
+// The set-up walk: the steps for one case, and where the person is in them. "next" ticks and goes on, "back" goes
+// back, "repeat" says the step again; a reading may be entered at any step. What was ticked and read becomes the
+// sweep's bench.
 import { CAMERA_STEPS } from './cameraSteps.ts';
 import { EMPTY_BENCH, type BenchReading, type BenchRecord } from './reading.ts';
 import { RIG_STEPS } from './rigSteps.ts';
@@ -9,7 +10,8 @@ const PRACTICE_STEPS: readonly StepRule[] = [
   {
     id: 'practice',
     say: () => 'Practice: no camera to set up; watch the lamp on the screen.',
-    show: () => 'With the practice camera there is nothing to set up: watch the lamp on the screen as you would the focus light.',
+    show: () =>
+      'With the practice camera there is nothing to set up: watch the lamp on the screen as you would the focus light.',
   },
 ];
 
@@ -62,7 +64,10 @@ export function walk(state: WalkState, event: WalkEvent): { readonly state: Walk
     case 'repeat':
       return spokenAt(state);
     case 'read':
-      return { state: { ...state, bench: { ...state.bench, readings: [...state.bench.readings, event.reading] } }, say: null };
+      return {
+        state: { ...state, bench: { ...state.bench, readings: [...state.bench.readings, event.reading] } },
+        say: null,
+      };
   }
 }
 

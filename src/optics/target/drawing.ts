@@ -9,10 +9,22 @@ export interface Point {
 export type Ink = 'black' | 'white';
 
 export type Shape =
-  | { readonly kind: 'rectangle'; readonly at: Point; readonly width: number; readonly height: number; readonly ink: Ink }
+  | {
+      readonly kind: 'rectangle';
+      readonly at: Point;
+      readonly width: number;
+      readonly height: number;
+      readonly ink: Ink;
+    }
   | { readonly kind: 'polygon'; readonly corners: readonly Point[]; readonly ink: Ink }
   /** `size` is the height of the letters' line; `at` is on the base line, at the start or the middle of the text. */
-  | { readonly kind: 'text'; readonly at: Point; readonly size: number; readonly text: string; readonly from: 'start' | 'middle' };
+  | {
+      readonly kind: 'text';
+      readonly at: Point;
+      readonly size: number;
+      readonly text: string;
+      readonly from: 'start' | 'middle';
+    };
 
 export interface Drawing {
   readonly width: Millimetres;

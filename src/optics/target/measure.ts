@@ -1,5 +1,6 @@
-// How large everything on the target is, for one situation: bars wide enough for the sensor to draw clearly and for a printer to
-// print, and a field half as large again as what the AF area sees, so that the area never finds the field's own edge.
+// How large everything on the target is, for one situation: bars wide enough for the sensor to draw clearly and for a
+// printer to print, and a field half as large again as what the AF area sees, so that the area never finds the
+// field's own edge.
 import { millimetres, type Millimetres } from '../../units.ts';
 import { answer, cannot, type Answer } from '../answer.ts';
 import type { Magnification } from '../quantity.ts';
@@ -61,4 +62,5 @@ export function measureTarget({ magnification: m, pitch, area, sensor }: TargetC
   });
 }
 
-const mismatch = (covered: number, count: BarCount, wanted: number): number => Math.abs(Math.log(covered / count / wanted));
+const mismatch = (covered: number, count: BarCount, wanted: number): number =>
+  Math.abs(Math.log(covered / count / wanted));

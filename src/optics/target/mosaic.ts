@@ -1,5 +1,6 @@
-// The field the AF area looks at: lanes of upright and of level bars take turns, so that line detectors of either direction
-// find edges wherever they lie, and neither averages the other's bars away. Bars and lanes are both aperiodic.
+// The field the AF area looks at: lanes of upright and of level bars take turns, so that line detectors of either
+// direction find edges wherever they lie, and neither averages the other's bars away. Bars and lanes are both
+// aperiodic.
 import type { Millimetres } from '../../units.ts';
 import { rectangle, type Shape } from './drawing.ts';
 import { barSequence, laneEdges, type BarCount } from './sequence.ts';

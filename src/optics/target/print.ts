@@ -1,5 +1,5 @@
-// Whether the print came out at true size. Printers and dialogs shrink pages to fit; a scale of known length shows it, and a print
-// that is merely smaller can be kept: its true lengths are the drawn ones times this factor.
+// Whether the print came out at true size. Printers and dialogs shrink pages to fit; a scale of known length shows
+// it, and a print that is merely smaller can be kept: its true lengths are the drawn ones times this factor.
 import * as v from 'valibot';
 import { millimetres, type Millimetres } from '../../units.ts';
 import { answer, cannot, type Answer } from '../answer.ts';
@@ -24,14 +24,16 @@ export function checkPrint(drawn: Millimetres, measured: Millimetres): Answer<Pr
   const factor = measured / drawn;
   if (!(factor >= 0.5 && factor <= 2)) {
     return cannot(
-      `Measure the scale again, in millimetres, between the outer edges of its end marks: ${writeNumber(drawn, 0)} is expected.`,
+      'Measure the scale again, in millimetres, between the outer edges of its end marks: ' +
+        `${writeNumber(drawn, 0)} is expected.`,
     );
   }
   const per = `${writeNumber(factor * 100, 1)} %`;
   const trueSize = Math.abs(factor - 1) <= READING_ERROR;
   const say = trueSize
     ? 'The print is true to size.'
-    : `The print came out at ${per}: print it again at 100 %, not fitted to the page, or keep it and the sizes are reckoned with ${per}.`;
+    : `The print came out at ${per}: print it again at 100 %, not fitted to the page, or keep it and the sizes are ` +
+      `reckoned with ${per}.`;
   return answer({ factor: factor as PrintFactor, trueSize, say });
 }
 

@@ -1,6 +1,7 @@
-// A leaning scale that shows where focus really lies. It is mounted under the flat target, its zero line in the target's plane, its
-// upper end leaning away from the camera; its lines are numbered by the depth they stand at, so that the sharpest line reads
-// as millimetres of focus error. For a line at length r along a face that leans by β out of the target's plane: r·sin β.
+// A leaning scale that shows where focus really lies. It is mounted under the flat target, its zero line in the
+// target's plane, its upper end leaning away from the camera; its lines are numbered by the depth they stand at, so
+// that the sharpest line reads as millimetres of focus error. For a line at length r along a face that leans by β out
+// of the target's plane: r·sin β.
 import { millimetres, type Millimetres } from '../../units.ts';
 import { answer, cannot, type Answer } from '../answer.ts';
 import { degrees, fromRadians, radians, writeNumber, type Degrees } from '../quantity.ts';
@@ -42,7 +43,11 @@ export function drawRamp(depthOfField: Millimetres | 'infinite', words: readonly
     ...lines.flatMap((line) => numberedLine(line, line * every, zero - (line * every) / sine, every / sine)),
   ];
   const height = millimetres(zero + reach / sine + 4 + BORDER);
-  return { drawing: { width: millimetres(WIDTH), height, shapes }, reach: millimetres(reach), every: millimetres(every) };
+  return {
+    drawing: { width: millimetres(WIDTH), height, shapes },
+    reach: millimetres(reach),
+    every: millimetres(every),
+  };
 }
 
 /** Numbers stand left and right by turns; the zero line crosses the whole face. Positive is behind the target. */
@@ -50,7 +55,8 @@ function numberedLine(line: number, depth: number, y: number, spacing: number): 
   const label = depth > 0 ? `+${writeNumber(depth, 2)}` : writeNumber(depth, 2);
   const size = Math.min(4, Math.max(1.6, spacing * 0.7));
   const thick = Math.min(0.5, spacing / 6);
-  if (line === 0) return [rectangle(BORDER, y - thick, WIDTH - 2 * BORDER, 2 * thick), text(WIDTH - BORDER - 4, y - 1, size, '0')];
+  if (line === 0)
+    return [rectangle(BORDER, y - thick, WIDTH - 2 * BORDER, 2 * thick), text(WIDTH - BORDER - 4, y - 1, size, '0')];
   const onLeft = line % 2 === 0;
   const half = WIDTH / 2 - BORDER - 14;
   const start = onLeft ? BORDER + 14 : WIDTH / 2;
@@ -70,12 +76,16 @@ function roundStep(about: number): number {
 /** The lean a ramp was really set up at, from how far its upper end stands back and the length of its face. */
 export function rampLean(setBack: Millimetres, face: Millimetres): Answer<Degrees> {
   if (setBack > 0 && setBack < face) return answer(fromRadians(Math.asin(setBack / face)));
-  return cannot('Enter how far the ramp\u2019s upper end stands behind its lower end: more than 0, less than the ramp\u2019s length.');
+  return cannot(
+    'Enter how far the ramp\u2019s upper end stands behind its lower end: more than 0, less than the ramp\u2019s ' +
+      'length.',
+  );
 }
 
 /** Focus error in millimetres from the number beside the sharpest line; positive is behind the target. */
 export function rampError(reading: number, lean: Degrees = RAMP_LEAN, factor: PrintFactor = TRUE_SIZE): Answer<number> {
-  if (lean < 10 || lean > 80) return cannot('Set the ramp to lean between 10\u00b0 and 80\u00b0; it is drawn for 45\u00b0.');
+  if (lean < 10 || lean > 80)
+    return cannot('Set the ramp to lean between 10\u00b0 and 80\u00b0; it is drawn for 45\u00b0.');
   if (!Number.isFinite(reading)) return cannot('Enter the number beside the sharpest line, with its sign.');
   return answer((reading * factor * Math.sin(radians(lean))) / Math.sin(radians(RAMP_LEAN)));
 }

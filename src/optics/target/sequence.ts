@@ -1,7 +1,7 @@
-// The order of black and white. Phase detection compares two views of the target by sliding one over the other, so a pattern
-// that repeats lets it lock one period off. A maximum-length sequence has the flattest autocorrelation a row of bars can have:
-// one peak, and -1 at every other shift round the circle (S. W. Golomb, Shift Register Sequences, 1967). Printed once, not
-// round a circle, its worst side peak depends on where it starts; the best start is taken.
+// The order of black and white. Phase detection compares two views of the target by sliding one over the other, so a
+// pattern that repeats lets it lock one period off. A maximum-length sequence has the flattest autocorrelation a row
+// of bars can have: one peak, and -1 at every other shift round the circle (S. W. Golomb, Shift Register Sequences,
+// 1967). Printed once, not round a circle, its worst side peak depends on where it starts; the best start is taken.
 
 /** Bars in a row: 2^n - 1 for a shift register of n stages. */
 export type BarCount = 31 | 63 | 127;

@@ -1,5 +1,6 @@
-// The target cut to paper at true size. Neighbouring sheets repeat a strip of the drawing; short strokes in the margins and
-// small crosses in the strip show where they join: cut one sheet along the line through its strokes and lay it on the other.
+// The target cut to paper at true size. Neighbouring sheets repeat a strip of the drawing; short strokes in the
+// margins and small crosses in the strip show where they join: cut one sheet along the line through its strokes and
+// lay it on the other.
 import { millimetres, type Millimetres } from '../../units.ts';
 import { rectangle, text, type Drawing, type Shape } from './drawing.ts';
 import { pageToSvg, shapeToSvg, windowToSvg } from './svg.ts';
@@ -58,8 +59,14 @@ export function sheets(drawing: Drawing, name: PaperName, title: string): Sheet[
         ...joinMarks(xs, ys, on, across.size, down.size),
         text(paper.width / 2, paper.height - 5, 2.6, `Print at 100 %, not fitted to the page.${which}`, 'middle'),
       ];
-      const content = windowToSvg(drawing, on, { x: left, y: top }, across.size, down.size) + marks.map(shapeToSvg).join('');
-      const svg = pageToSvg(paper.width, paper.height, of === 1 ? title : `${title}, sheet ${number} of ${of}`, content);
+      const content =
+        windowToSvg(drawing, on, { x: left, y: top }, across.size, down.size) + marks.map(shapeToSvg).join('');
+      const svg = pageToSvg(
+        paper.width,
+        paper.height,
+        of === 1 ? title : `${title}, sheet ${number} of ${of}`,
+        content,
+      );
       return { number, of, row: row + 1, column: column + 1, left, top, width: across.size, height: down.size, svg };
     }),
   );

@@ -1,4 +1,5 @@
-// A drawing as SVG whose user unit is one millimetre, so that a browser prints it at true size. Numbers keep a micrometre.
+// A drawing as SVG whose user unit is one millimetre, so that a browser prints it at true size. Numbers keep a
+// micrometre.
 import type { Drawing, Point, Shape } from './drawing.ts';
 
 /** Safe between tags and inside quotes. */
@@ -20,7 +21,10 @@ export function shapeToSvg(shape: Shape): string {
   switch (shape.kind) {
     case 'rectangle': {
       const { at, width, height, ink } = shape;
-      return `<rect x="${length(at.x)}" y="${length(at.y)}" width="${length(width)}" height="${length(height)}" fill="${INK[ink]}"/>`;
+      return (
+        `<rect x="${length(at.x)}" y="${length(at.y)}" width="${length(width)}" height="${length(height)}" ` +
+        `fill="${INK[ink]}"/>`
+      );
     }
     case 'polygon':
       return `<polygon points="${shape.corners.map(point).join(' ')}" fill="${INK[shape.ink]}"/>`;

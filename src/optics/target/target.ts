@@ -1,6 +1,7 @@
-// The target's page as one drawing, as large as the situation asks; sheets.ts cuts it to paper. From top to bottom: words between
-// two leaning squares, the field of bars, and the scale between two more. The leaning edges are for the photographs that prove
-// the value, the corner marks for squareness, the scale for the print's true size and for the magnification.
+// The target's page as one drawing, as large as the situation asks; sheets.ts cuts it to paper. From top to bottom:
+// words between two leaning squares, the field of bars, and the scale between two more. The leaning edges are for the
+// photographs that prove the value, the corner marks for squareness, the scale for the print's true size and for the
+// magnification.
 import { millimetres, type Millimetres } from '../../units.ts';
 import { writeNumber } from '../quantity.ts';
 import { leaningSquare, rectangle, text, wrapWords, type Drawing, type Shape } from './drawing.ts';
@@ -42,7 +43,8 @@ export function drawTarget(measure: TargetMeasure, words: readonly string[]): Ta
   const lines = [...words, note].flatMap((line) => wrapWords(line, LETTERS, wordsWidth));
   const wordsHeight = lines.length * LINE + 1;
   const strip = square + 2 * gap;
-  // The part that is photographed: the field, its squares and the corner marks. Near up, the sensor sees no more than this.
+  // The part that is photographed: the field, its squares and the corner marks. Near up, the sensor sees no more than
+  // this.
   const visible = Math.min(0.9 * measure.seen.height, TALLEST_VIEW);
   const view = roomy ? field + 2 * Math.max(strip, wordsHeight, SCALE_HEIGHT) : Math.max(field + 2 * strip, visible);
   const viewTop = BORDER + (roomy ? 0 : wordsHeight);
