@@ -14,6 +14,12 @@ export interface MeasuredDistance {
   readonly distance: Millimetres;
 }
 
+/** After "from the". */
+export const FROM_WORDS: Record<MeasuredFrom, string> = {
+  'film plane': 'film plane',
+  'front of lens': 'front of the lens',
+};
+
 /** The same distance from the film plane; `reach` runs from the film-plane mark to the lens's front rim. */
 export const fromFilmPlane = (measured: MeasuredDistance, reach: Millimetres): Millimetres =>
   measured.from === 'film plane' ? measured.distance : millimetres(measured.distance + reach);
@@ -24,7 +30,7 @@ export function thinLensMagnification(focalLength: Millimetres, measured: Measur
   const least = from === 'film plane' ? 4 * focalLength : focalLength;
   if (distance < least || (from === 'front of lens' && distance === least)) {
     return cannot(
-      `A plain ${writeNumber(focalLength, 0)} mm lens cannot focus at ${writeDistance(distance, 'm')} from the ${from}:` +
+      `A plain ${writeNumber(focalLength, 0)} mm lens cannot focus at ${writeDistance(distance, 'm')} from the ${FROM_WORDS[from]}:` +
         ' measure the distance again, or measure the magnification on the target\u2019s scale.',
     );
   }

@@ -73,15 +73,15 @@ export const CAMERA_STEPS: readonly StepRule[] = [
       body.manualAtBody
         ? 'Set focus to manual at the body, so that the lens is not touched, and leave the ring alone from now on.'
         : 'Set the lens\u2019s switch to manual without turning the ring, fix the ring with a strip of tape that ' +
-          'peels off cleanly, and check live view again.',
+          'peels off cleanly, and check the focus again.',
     reads: () => 'live view',
   },
   {
     id: 'viewfinder',
-    say: () => 'Leave live view, eye to the viewfinder.',
-    show: () =>
-      'Leave live view and look through the viewfinder: the focus light must be clear to your eye; set the ' +
-      'eyepiece if it is not.',
+    say: ({ body }) => (body.liveView ? 'Leave live view, eye to the viewfinder.' : 'Eye to the viewfinder.'),
+    show: ({ body }) =>
+      `${body.liveView ? 'Leave live view and look' : 'Look'} through the viewfinder: the focus light must be clear ` +
+      'to your eye; set the eyepiece if it is not.',
   },
 ];
 

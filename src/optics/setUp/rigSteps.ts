@@ -1,5 +1,6 @@
 // The steps around the camera: tripod, target, distance, light, squareness.
 import { writeDistance } from '../length.ts';
+import { FROM_WORDS } from '../magnification.ts';
 import { writeNumber } from '../quantity.ts';
 import {
   HEAVY_LENS,
@@ -88,7 +89,7 @@ export const RIG_STEPS: readonly StepRule[] = [
   },
   {
     id: 'distance',
-    say: (given) => `Target at ${writeDistance(given.distance, given.unit)} from the ${given.measuredFrom}.`,
+    say: (given) => `Target at ${writeDistance(given.distance, given.unit)} from the ${FROM_WORDS[given.measuredFrom]}.`,
     show: (given) => `Put the target ${where(given)}, and enter the distance you measured.`,
     reads: () => 'distance',
   },
