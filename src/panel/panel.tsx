@@ -1,5 +1,7 @@
-// The panel's entry: draws the first screen.
+// The panel's entry: opens a session on this browser and draws the screens over it.
 import { render } from 'preact';
+import { App } from './app.tsx';
+import { openSession } from './session/open.ts';
 
 const place = document.querySelector('#panel');
-if (place) render(<h1>Sweepbook</h1>, place);
+if (place) render(<App session={openSession()} />, place);

@@ -4,8 +4,13 @@
 import { writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { isMet, type Family, type Figure } from './figure.ts';
+import { panel } from './panel.ts';
+import { suggestion } from './suggestion.ts';
+import { awkwardSweeps } from './sweep/awkwardFamily.ts';
+import { sweeps } from './sweep/ordinaryFamily.ts';
+import { taughtRule } from './taughtRule.ts';
 
-const families: readonly Family[] = [];
+const families: readonly Family[] = [taughtRule, sweeps, awkwardSweeps, suggestion, panel];
 
 const { values } = parseArgs({ options: { only: { type: 'string' }, json: { type: 'string' }, data: { type: 'string' } } });
 const chosen = families.filter(({ name }) => values.only === undefined || name === values.only);

@@ -24,6 +24,8 @@ const LAPSE = 0.02;
 const LAPSE_IN = 0.1;
 /** How often an arrow points to the side its sense says. */
 const SIDE_RIGHT = 0.95;
+/** The middle softness with the middle boundary, arrows as set: its place among the kinds of one pair of edges. */
+const PLAIN_KIND = 1 + SOFTNESS.length;
 /** The grid reaches this share of the scale's half-range past both limits. */
 const REACH = 0.3;
 /** No more grid points than this over the scale: a longer scale is laid out more coarsely. */
@@ -39,10 +41,10 @@ export interface BandModel extends Experiment {
   readonly centre: Float64Array;
   /** Per hypothesis: half the band, in steps of the scale. */
   readonly halfWidth: Float64Array;
-  /** Per hypothesis: which of the softnesses it has, softest last. */
-  readonly softness: Uint8Array;
   /** Per hypothesis: 1 where the arrows point against the body's setting. */
   readonly reversed: Uint8Array;
+  /** One hypothesis for each pair of edges, the one of middling softness and grades: enough to compare stories with. */
+  readonly isPlain: (hypothesis: number) => boolean;
 }
 
 /** Lays out the hypotheses for a scale; `arrows`: the body shows rangefinder arrows. */
@@ -77,8 +79,9 @@ export function bandModel(scale: Scale, arrows: boolean): BandModel {
   const low = Float64Array.from(lowAt, correctionAt);
   const high = Float64Array.from(highAt, correctionAt);
 
-  // Distances between grid points run from -points to points; the tables are indexed from 0.
-  const distances = Array.from({ length: 2 * points + 1 }, (_, index) => (index - points) / fine);
+  // Tables over the distance between grid points, indexed from 0; wide enough for values off the scale, too.
+  const reach = 2 * points;
+  const distances = Array.from({ length: 2 * reach + 1 }, (_, index) => (index - reach) / fine);
   const inside = SOFTNESS.map((s) => Float64Array.from(distances, (distance) => ogive(distance / s)));
   const grading = DARK_FROM.map((dark) => gradeTables(distances, dark));
 
@@ -90,8 +93,8 @@ export function bandModel(scale: Scale, arrows: boolean): BandModel {
     high,
     centre: low.map((edge, index) => (edge + high[index]!) / 2),
     halfWidth: low.map((edge, index) => (high[index]! - edge) / (2 * scale.step)),
-    softness,
     reversed,
+    isPlain: (hypothesis) => hypothesis % perPair === PLAIN_KIND,
     hypotheses: count,
     stimuli: values.length,
     outcomes: outcomeCount(arrows),
@@ -103,9 +106,9 @@ export function bandModel(scale: Scale, arrows: boolean): BandModel {
         const fromLow = at - lowAt[hypothesis]!;
         const toHigh = highAt[hypothesis]! - at;
         const edge = inside[softness[hypothesis]!]!;
-        const held = (1 - LAPSE) * edge[fromLow + points]! * edge[toHigh + points]! + LAPSE * LAPSE_IN;
+        const held = (1 - LAPSE) * edge[fromLow + reach]! * edge[toHigh + reach]! + LAPSE * LAPSE_IN;
         into[k] = held;
-        const outside = points - Math.min(fromLow, toHigh);
+        const outside = reach - Math.min(fromLow, toHigh);
         const grades = grading[darkFrom[hypothesis]!]!;
         if (!arrows) {
           for (let g = 0; g < GRADES.length; g++) into[(1 + g) * n + k] = (1 - held) * grades[g]![outside]!;

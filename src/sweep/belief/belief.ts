@@ -4,7 +4,7 @@ import type { Scale } from '../scale.ts';
 import type { Reading } from '../verdict.ts';
 import type { Steps } from '../../units.ts';
 import { bandModel, type BandModel } from './bandModel.ts';
-import { momentsOf, observe, startFrom, type Posterior } from './grid.ts';
+import { momentsOf, observe, startFrom, thinned, type Posterior } from './grid.ts';
 import { IN, outcomesOf } from './observation.ts';
 import { priorWeights, type Memory } from './prior.ts';
 
@@ -15,12 +15,22 @@ export interface Belief {
   readonly posterior: Posterior;
 }
 
-/** Bands less likely than this are dropped; a thousand of them would not move a probability by a tenth of a per cent. */
-const FLOOR = 1e-7;
+/** Bands less likely than this are dropped; all of them together would not move a probability by a tenth of a per cent. */
+const FLOOR = 1e-8;
+
+const knownModels = new Map<string, BandModel>();
+
+/** The bands of a scale, laid out once: every sweep and every series on it shares them. */
+function modelOf(scale: Scale, arrows: boolean): BandModel {
+  const key = `${scale.min} ${scale.max} ${scale.step} ${arrows}`;
+  const model = knownModels.get(key) ?? bandModel(scale, arrows);
+  knownModels.set(key, model);
+  return model;
+}
 
 /** The belief before the first hold. */
 export function openBelief(scale: Scale, arrows: boolean, memory: Memory): Belief {
-  const model = bandModel(scale, arrows);
+  const model = modelOf(scale, arrows);
   const opening = startFrom(priorWeights(model, memory));
   return { model, opening, posterior: opening };
 }
@@ -36,9 +46,22 @@ export function weigh(belief: Belief, value: Steps, reading: Reading): { belief:
 /** Where a value stands in the list of values. */
 export const stimulusOf = (model: BandModel, value: Steps): number => (value - model.scale.min) / model.scale.step;
 
-/** P(in) of every value of the scale, lowest first. */
-export function chancesOfIn(belief: Belief): number[] {
-  const { model, posterior } = belief;
+const knownChances = new WeakMap<Posterior, readonly number[]>();
+
+/** P(in) of every value of the scale, lowest first; worked out once for each posterior. */
+export function chancesOfIn({ model, posterior }: Belief): readonly number[] {
+  const known = knownChances.get(posterior);
+  if (known) return known;
+  const chances = averageIn(model, posterior);
+  knownChances.set(posterior, chances);
+  return chances;
+}
+
+/** Bands enough for a chance of in: all of them once a few holds have thinned the belief out. */
+const STAND_IN = 5000;
+
+function averageIn(model: BandModel, all: Posterior): number[] {
+  const posterior = thinned(all, STAND_IN);
   const n = posterior.which.length;
   const rows = new Float64Array(model.outcomes * n);
   return model.values.map((_, stimulus) => {

@@ -1,6 +1,5 @@
-// Exact Bayesian bookkeeping over any finite set of hypotheses, stimuli and outcomes, and the two one-step
-// look-ahead criteria: expected entropy (Watson 2017, J. Vision 17(3):10, eq. 11–13) and expected posterior
-// variance of a quantity of interest. It knows nothing about focus, so published examples can check it.
+// Exact Bayesian bookkeeping over any finite set of hypotheses, stimuli and outcomes (Watson 2017, J. Vision 17(3):10,
+// eq. 5–8). It knows nothing about focus, so published examples can check it.
 
 /** What could be true, what could be tried, and what could be seen. */
 export interface Experiment {
@@ -64,45 +63,6 @@ export function predict(experiment: Experiment, posterior: Posterior, stimulus: 
   });
 }
 
-/** What one more trial at a stimulus promises: the chance of each outcome and the criterion's mean after it. */
-export interface Prospect {
-  readonly stimulus: number;
-  readonly chances: readonly number[];
-  readonly expected: number;
-}
-
-/** Expected entropy of the posterior after one trial at each stimulus, in bits. */
-export function expectedEntropies(experiment: Experiment, posterior: Posterior): Prospect[] {
-  return prospects(experiment, posterior, (rows, from, n) => {
-    let chance = 0;
-    let sum = 0;
-    for (let k = 0; k < n; k++) {
-      const weight = posterior.mass[k]! * rows[from + k]!;
-      chance += weight;
-      if (weight > 0) sum += weight * Math.log2(weight);
-    }
-    return { chance, expected: chance > 0 ? chance * Math.log2(chance) - sum : 0 };
-  });
-}
-
-/** Expected variance of `quantity` (one number per hypothesis of the experiment) after one trial at each stimulus. */
-export function expectedVariances(experiment: Experiment, posterior: Posterior, quantity: Float64Array): Prospect[] {
-  const first = Float64Array.from(posterior.which, (h, k) => posterior.mass[k]! * quantity[h]!);
-  const second = Float64Array.from(posterior.which, (h, k) => first[k]! * quantity[h]!);
-  return prospects(experiment, posterior, (rows, from, n) => {
-    let chance = 0;
-    let mean = 0;
-    let square = 0;
-    for (let k = 0; k < n; k++) {
-      const likelihood = rows[from + k]!;
-      chance += posterior.mass[k]! * likelihood;
-      mean += first[k]! * likelihood;
-      square += second[k]! * likelihood;
-    }
-    return { chance, expected: chance > 0 ? square - (mean * mean) / chance : 0 };
-  });
-}
-
 /** Mean and variance of `quantity` under the posterior. */
 export function momentsOf(posterior: Posterior, quantity: Float64Array): { mean: number; variance: number } {
   let mean = 0;
@@ -113,13 +73,6 @@ export function momentsOf(posterior: Posterior, quantity: Float64Array): { mean:
     square += posterior.mass[k]! * x * x;
   }
   return { mean, variance: Math.max(0, square - mean * mean) };
-}
-
-/** Entropy of the posterior, in bits. */
-export function entropyOf(posterior: Posterior): number {
-  let sum = 0;
-  for (const p of posterior.mass) if (p > 0) sum -= p * Math.log2(p);
-  return sum;
 }
 
 /**
@@ -145,26 +98,6 @@ export function thinned(posterior: Posterior, count: number): Posterior {
     }
   }
   return { which: Int32Array.from(which), mass: normalised(Float64Array.from(mass)) };
-}
-
-type Term = (rows: Float64Array, from: number, n: number) => { chance: number; expected: number };
-
-function prospects(experiment: Experiment, posterior: Posterior, term: Term): Prospect[] {
-  const n = posterior.which.length;
-  const rows = new Float64Array(experiment.outcomes * n);
-  const result: Prospect[] = [];
-  for (let stimulus = 0; stimulus < experiment.stimuli; stimulus++) {
-    experiment.likelihoods(stimulus, posterior.which, rows);
-    const chances: number[] = [];
-    let expected = 0;
-    for (let outcome = 0; outcome < experiment.outcomes; outcome++) {
-      const part = term(rows, outcome * n, n);
-      chances.push(part.chance);
-      expected += part.expected;
-    }
-    result.push({ stimulus, chances, expected });
-  }
-  return result;
 }
 
 function normalised(weights: Float64Array): Float64Array {

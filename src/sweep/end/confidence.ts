@@ -1,29 +1,44 @@
 // How sure the sweep is of a value: the belief that the true centre lies within one step of it. This is the number
-// the person is shown, so the bench holds it against what simulated observers really get.
-import { chanceThat, type Belief } from '../belief/belief.ts';
+// the person is shown, so the bench holds it against what simulated observers really get. The grid stands for a
+// continuum: a centre exactly one step away is half inside.
+import { stimulusOf, type Belief } from '../belief/belief.ts';
 import type { Steps } from '../../units.ts';
 
 /** P(|centre - value| <= one step). */
-export function withinOneStep(belief: Belief, value: Steps): number {
-  const { centre, scale } = belief.model;
-  return chanceThat(belief, (h) => Math.abs(centre[h]! - value) <= scale.step);
+export const withinOneStep = (belief: Belief, value: Steps): number =>
+  beliefAround(centresOf(belief), belief.posterior.mass, belief.model.values.length)[stimulusOf(belief.model, value)] ?? 0;
+
+/** The value of the scale with the most belief within one step of it. */
+export function surestValue(belief: Belief): { value: Steps; within: number } {
+  const { values } = belief.model;
+  const { index, within } = surestOf(centresOf(belief), belief.posterior.mass, values.length);
+  return { value: values[index]!, within };
 }
 
-/** The value of the scale with the most belief within one step of it; of equals, the one nearer zero. */
-export function surestValue(belief: Belief): { value: Steps; within: number } {
-  const { model, posterior } = belief;
-  const { scale, centre, values } = model;
-  const sums = new Float64Array(values.length);
-  posterior.which.forEach((hypothesis, k) => {
-    const at = (centre[hypothesis]! - scale.min) / scale.step;
-    const from = Math.max(0, Math.ceil(at - 1));
-    const to = Math.min(values.length - 1, Math.floor(at + 1));
-    for (let index = from; index <= to; index++) sums[index]! += posterior.mass[k]!;
-  });
-  let best = 0;
-  values.forEach((value, index) => {
-    const better = sums[index]! - sums[best]!;
-    if (better > 1e-12 || (better > -1e-12 && Math.abs(value) < Math.abs(values[best]!))) best = index;
-  });
-  return { value: values[best]!, within: sums[best]! };
+/**
+ * The same for weighted centres given as places in the list of values: of equals, the lowest place. `within` has the
+ * scale of the weights.
+ */
+export function surestOf(centres: Float64Array, weights: Float64Array, places: number): { index: number; within: number } {
+  const around = beliefAround(centres, weights, places);
+  let index = 0;
+  for (let place = 1; place < places; place++) if (around[place]! > around[index]! + 1e-12) index = place;
+  return { index, within: around[index]! };
 }
+
+function beliefAround(centres: Float64Array, weights: Float64Array, places: number): Float64Array {
+  const sums = new Float64Array(places);
+  for (let k = 0; k < centres.length; k++) {
+    const at = centres[k]!;
+    const from = Math.max(0, Math.ceil(at - 1));
+    const to = Math.min(places - 1, Math.floor(at + 1));
+    for (let place = from; place <= to; place++) {
+      const edge = place - at === 1 || at - place === 1;
+      sums[place]! += edge ? weights[k]! / 2 : weights[k]!;
+    }
+  }
+  return sums;
+}
+
+const centresOf = ({ model, posterior }: Belief): Float64Array =>
+  Float64Array.from(posterior.which, (h) => (model.centre[h]! - model.scale.min) / model.scale.step);

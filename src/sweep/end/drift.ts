@@ -1,9 +1,7 @@
-// Did the focus move during the sweep? Two stories are weighed against each other: one band made all the holds, or one
-// band made those before some moment and another those after it. The Bayes factor is their odds (Kass & Raftery 1995,
-// J. Am. Stat. Assoc. 90:773: above 10 is strong), averaged over the moment, which nobody knows.
-import type { Belief } from '../belief/belief.ts';
-import { stimulusOf } from '../belief/belief.ts';
-import { observe, thinned, type Posterior } from '../belief/grid.ts';
+// Did the focus move during the sweep? Two stories are weighed against each other: one band made all the holds, or the
+// same band was shifted at some moment. The Bayes factor is their odds (Kass & Raftery 1995, J. Am. Stat. Assoc. 90:773:
+// above 10 is strong), averaged over the moment and the shift, which nobody knows.
+import { stimulusOf, type Belief } from '../belief/belief.ts';
 import { outcomesOf } from '../belief/observation.ts';
 import type { Hold } from '../hold.ts';
 
@@ -17,41 +15,65 @@ export interface Drift {
 export const STRONG = 10;
 /** Neither story can be told from fewer holds than this on each side. */
 const FEWEST = 2;
-/** Bands enough to weigh two stories against each other. */
-const STAND_IN = 2500;
+/** Shifts of the band that a knock to the focus ring may bring, in steps. */
+const SHIFTS = [-8, -6, -4, -3, -2, 2, 3, 4, 6, 8];
 
-/** Weighs the stories; moments at or before hold `trusted` are out of the question. Null when too little was held. */
-export function driftOf(belief: Belief, holds: readonly Pick<Hold, 'value' | 'reading'>[], trusted: number): Drift | null {
+/** Only a reading less likely than this gives cause to tell the other story at all. */
+const DOUBTFUL = 0.05;
+
+type Told = Pick<Hold, 'value' | 'reading' | 'predictive'>;
+
+/**
+ * Weighs the stories; moments at or before hold `trusted` are out of the question. Null while too little was held, or
+ * while every reading was to be expected.
+ */
+export function driftOf(belief: Belief, holds: readonly Told[], trusted: number): Drift | null {
   const first = Math.max(FEWEST, trusted + 1);
   const last = holds.length - FEWEST;
-  if (last < first) return null;
-  const opening = thinned(belief.opening, STAND_IN);
-  const before = runningEvidence(belief, opening, holds);
-  const whole = before.at(-1) ?? 0;
-  let best = -Infinity;
-  let afterHold = first;
-  let sum = 0;
-  for (let k = first; k <= last; k++) {
-    const after = runningEvidence(belief, opening, holds.slice(k)).at(-1) ?? 0;
-    const odds = (before[k - 1] ?? 0) + after - whole;
-    sum += Math.exp(odds);
-    if (odds > best) {
-      best = odds;
-      afterHold = k;
+  if (last < first || holds.slice(trusted).every(({ predictive }) => predictive >= DOUBTFUL)) return null;
+  const bands = plainBands(belief);
+  const still = holds.map((hold) => likelihoods(belief, bands.which, hold, 0));
+  const before = runningProducts(bands.weight, still);
+  const whole = sum(before.at(-1) ?? bands.weight);
+  const moved = new Float64Array(holds.length);
+  for (const shift of SHIFTS) {
+    let after: Float64Array = new Float64Array(bands.which.length).fill(1);
+    for (let k = holds.length - 1; k >= first; k--) {
+      const hold = holds[k];
+      if (!hold) continue;
+      after = product(after, likelihoods(belief, bands.which, hold, shift));
+      if (k <= last) moved[k]! += sum(product(before[k - 1] ?? bands.weight, after));
     }
   }
-  return { bayesFactor: sum / (last - first + 1), afterHold };
+  const afterHold = moved.indexOf(Math.max(...moved));
+  return { bayesFactor: sum(moved) / (last - first + 1) / SHIFTS.length / whole, afterHold };
 }
 
-/** Natural logarithm of the probability of the first 1, 2, 3 … holds. */
-function runningEvidence(belief: Belief, opening: Posterior, holds: readonly Pick<Hold, 'value' | 'reading'>[]): number[] {
-  let posterior = opening;
-  let sum = 0;
-  return holds.map(({ value, reading }) => {
-    const { model } = belief;
-    const step = observe(model, posterior, stimulusOf(model, value), outcomesOf(reading, model.arrows));
-    posterior = step.posterior;
-    sum += Math.log(step.predictive);
-    return sum;
-  });
+/** One band for each pair of edges, with the weight it had before the first hold. */
+function plainBands({ model, opening }: Belief): { which: Int32Array; weight: Float64Array } {
+  const places = [...opening.which.keys()].filter((k) => model.isPlain(opening.which[k]!));
+  return {
+    which: Int32Array.from(places, (k) => opening.which[k]!),
+    weight: Float64Array.from(places, (k) => opening.mass[k]!),
+  };
 }
+
+/** The chance each band gives to a hold, had it been shifted up by `shift` steps. */
+function likelihoods({ model }: Belief, which: Int32Array, { value, reading }: Told, shift: number): Float64Array {
+  const n = which.length;
+  const rows = new Float64Array(model.outcomes * n);
+  model.likelihoods(stimulusOf(model, value) - shift, which, rows);
+  const chance = new Float64Array(n);
+  for (const outcome of outcomesOf(reading, model.arrows)) {
+    for (let k = 0; k < n; k++) chance[k]! += rows[outcome * n + k]!;
+  }
+  return chance;
+}
+
+function runningProducts(start: Float64Array, factors: readonly Float64Array[]): Float64Array[] {
+  let running = start;
+  return factors.map((factor) => (running = product(running, factor)));
+}
+
+const product = (a: Float64Array, b: Float64Array): Float64Array => a.map((x, k) => x * b[k]!);
+const sum = (weights: Float64Array): number => weights.reduce((total, weight) => total + weight, 0);

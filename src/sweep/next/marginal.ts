@@ -1,54 +1,59 @@
-// Once the centre is sure: the holds that show the two ends. Of the marginal values still missing it picks the one
-// that costs the least time for its chance of closing the matter.
+// The holds that would show the two ends: the last value that holds and the next one out, on either side, as far as the
+// chosen care still wants them.
 import { chancesOfIn, stimulusOf } from '../belief/belief.ts';
 import type { End } from '../end/ends.ts';
 import type { Steps } from '../../units.ts';
 import { secondsOfHold } from './seconds.ts';
-import type { Standing, Suggestion } from './suggestion.ts';
+import type { Standing } from './suggestion.ts';
 
-interface Missing {
+interface Part {
   readonly value: Steps;
   readonly side: 'low' | 'high';
   readonly part: 'last' | 'next';
-  /** The chance that one hold there closes this part of the end. */
-  readonly chance: number;
 }
 
-/** The marginal value to hold next, or null when both ends are as well known as the care asks. */
-export function marginalValue(standing: Standing): Suggestion | null {
-  const { belief, readiness, dialled, holdTime, skipped } = standing;
+/** A missing part, with the chance that one hold there closes it, and the chance that the value holds. */
+interface MissingPart extends Part {
+  readonly chance: number;
+  readonly chanceOfIn: number;
+}
+
+/** Of the missing parts not passed over, the one that costs the least time for its chance of being closed. */
+export function cheapestOf(standing: Standing): Part | null {
+  const { belief, dialled, holdTime, skipped } = standing;
+  const missing = missingParts(standing).filter(({ value }) => !skipped.includes(value));
+  const cost = ({ value, chance, chanceOfIn }: MissingPart): number =>
+    secondsOfHold(dialled, value, belief.model.scale.step, chanceOfIn, holdTime) / chance;
+  return missing.length > 0 ? missing.reduce((best, next) => (cost(next) < cost(best) ? next : best)) : null;
+}
+
+/** Every part of an end that the care still wants; none where no value is believed to hold. */
+export function missingParts({ belief, readiness, care }: Standing): MissingPart[] {
   const ends = 'ends' in readiness ? readiness.ends : null;
-  if (!ends) return null;
+  if (!ends) return [];
   const chances = chancesOfIn(belief);
   const chanceOfIn = (value: Steps): number => chances[stimulusOf(belief.model, value)] ?? 0;
-  const missing = [...missingOf(ends.low, 'low'), ...missingOf(ends.high, 'high')].filter(
-    ({ value }) => !skipped.includes(value),
-  );
-  const cost = ({ value, chance }: Missing): number =>
-    secondsOfHold(dialled, value, belief.model.scale.step, chanceOfIn(value), holdTime) / chance;
-  if (missing.length === 0) return null;
-  const { value, side, part } = missing.reduce((best, next) => (cost(next) < cost(best) ? next : best));
-  return { value, reason: { because: 'end', side, part } };
+  const sides = [['low', ends.low], ['high', ends.high]] as const;
+  return sides.flatMap(([side, end]) => partsOf(end, side)).map(withChances);
 
-  function missingOf(end: End, side: 'low' | 'high'): Missing[] {
-    switch (end.known) {
-      case 'past':
-      case 'settled':
-        return [];
-      case 'seen':
-        return standing.care === 'thorough' ? [waveringOf(end.last, end.next, side)] : [];
-      case 'open': {
-        const found: Missing[] = [];
-        const { last, next } = end;
-        if (next !== null && !end.heldOut) found.push({ value: next, side, part: 'next', chance: 1 - chanceOfIn(next) });
-        if (!end.heldIn || next === null) found.push({ value: last, side, part: 'last', chance: chanceOfIn(last) });
-        return found;
-      }
-    }
-  }
-
-  function waveringOf(last: Steps, next: Steps, side: 'low' | 'high'): Missing {
+  function partsOf(end: End, side: Part['side']): Part[] {
+    if (end.known === 'open') return openParts(end, side);
+    if (end.known !== 'seen' || care !== 'thorough') return [];
+    const { last, next } = end;
     const doubt = (value: Steps): number => Math.abs(chanceOfIn(value) - 0.5);
-    return doubt(last) < doubt(next) ? { value: last, side, part: 'last', chance: 1 } : { value: next, side, part: 'next', chance: 1 };
+    return [doubt(last) < doubt(next) ? { value: last, side, part: 'last' } : { value: next, side, part: 'next' }];
   }
+
+  function withChances(part: Part): MissingPart {
+    const inside = chanceOfIn(part.value);
+    return { ...part, chanceOfIn: inside, chance: part.part === 'last' ? inside : 1 - inside };
+  }
+}
+
+/** At a limit of the scale there is no next value: only more holds at the limit itself can show that the band runs past. */
+function openParts({ last, next, heldIn, heldOut }: Extract<End, { known: 'open' }>, side: Part['side']): Part[] {
+  const parts: Part[] = [];
+  if (next !== null && !heldOut) parts.push({ value: next, side, part: 'next' });
+  if (next === null || !heldIn) parts.push({ value: last, side, part: 'last' });
+  return parts;
 }

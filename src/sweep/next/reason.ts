@@ -12,7 +12,8 @@ export interface Landmark {
 }
 
 export type Reason =
-  | { readonly because: 'start'; readonly from: 'middle' | 'memory' }
+  /** Where the centre most likely is before anything was held. */
+  | { readonly because: 'start' }
   /** Between the nearest held values on both sides. */
   | { readonly because: 'between'; readonly below: Landmark; readonly above: Landmark }
   /** Past everything held on that side. */
@@ -27,16 +28,15 @@ export type Reason =
   | { readonly because: 'yours' };
 
 /** The reason for a value that the search chose. */
-export function reasonFor(value: Steps, { holds, belief }: Pick<Standing, 'holds' | 'belief'>): Reason {
-  const middle = (belief.model.scale.min + belief.model.scale.max) / 2;
-  if (holds.length === 0) return { because: 'start', from: value === middle ? 'middle' : 'memory' };
+export function reasonFor(value: Steps, { holds }: Pick<Standing, 'holds'>): Reason {
+  if (holds.length === 0) return { because: 'start' };
   const same = holds.findLast((hold) => hold.value === value);
   if (same) return { because: 'surer', of: landmark(same) };
   const below = nearest(holds.filter((hold) => hold.value < value), (hold) => -hold.value);
   const above = nearest(holds.filter((hold) => hold.value > value), (hold) => hold.value);
   if (below && above) return { because: 'between', below: landmark(below), above: landmark(above) };
   if (below) return { because: 'beyond', of: landmark(below), side: 'above' };
-  return above ? { because: 'beyond', of: landmark(above), side: 'below' } : { because: 'start', from: 'middle' };
+  return above ? { because: 'beyond', of: landmark(above), side: 'below' } : { because: 'start' };
 }
 
 const landmark = ({ value, verdict, reading }: Hold): Landmark => ({ value, light: verdict.light, counts: reading.counts });

@@ -1,15 +1,16 @@
-// The next value to hold, and why. The order of thought: first the value that was surprising, then whatever the chosen
-// order of working asks for, and once the centre is sure the marginal values of the ends.
+// The next value to hold, and why. The order of thought: to begin with, where the centre most likely is (one look ahead
+// would start far out, and needs more time in the end); then the value that was surprising; then the walk outwards where
+// the person chose it; then whatever tells most; once the centre is sure, the marginal values of the ends.
 import type { Belief } from '../belief/belief.ts';
 import type { Care, Readiness } from '../end/care.ts';
-import type { Hold } from '../hold.ts';
-import { wasSurprising } from '../hold.ts';
+import { surestValue } from '../end/confidence.ts';
+import { wasSurprising, type Hold } from '../hold.ts';
 import type { Order } from '../plan.ts';
 import type { Seconds, Steps } from '../../units.ts';
-import { worthOfHolds } from './lookAhead.ts';
+import { worthOfHolds, type Candidate } from './lookAhead.ts';
+import { cheapestOf, missingParts } from './marginal.ts';
 import { outwardFrom } from './outward.ts';
 import { reasonFor, type Reason } from './reason.ts';
-import { marginalValue } from './marginal.ts';
 
 export interface Suggestion {
   readonly value: Steps;
@@ -28,25 +29,40 @@ export interface Standing {
   readonly skipped: readonly Steps[];
 }
 
+/** Rates every value of the scale for one more hold. */
+type Rating = (belief: Belief, dialled: Steps, holdTime: Seconds) => Candidate[];
+
+/** What showing one part of an end is worth beside the best look at the centre (found on simulated observers). */
+const SHOWING_AN_END = 0.7;
+
 /** The value to hold next. It always answers, also when the sweep may end. */
-export function suggest(standing: Standing): Suggestion {
-  const allowed = (value: Steps | null): value is Steps => value !== null && !standing.skipped.includes(value);
-  const doubted = surprisingValue(standing.holds);
+export function suggest(standing: Standing, rating: Rating = worthOfHolds): Suggestion {
+  const { belief, holds, readiness, order, skipped } = standing;
+  if (holds.length === 0 && skipped.length === 0) return { value: surestValue(belief).value, reason: { because: 'start' } };
+  const allowed = (value: Steps | null): value is Steps => value !== null && !skipped.includes(value);
+  const doubted = surprisingValue(holds);
   if (allowed(doubted)) return { value: doubted, reason: { because: 'again', value: doubted } };
-  if (standing.order === 'outward') {
-    const step = outwardFrom(standing.belief.model.scale, standing.holds);
-    if (allowed(step)) return { value: step, reason: reasonFor(step, standing) };
-  }
-  const end = standing.readiness.ready || standing.readiness.wanted === 'ends' ? marginalValue(standing) : null;
-  if (end && allowed(end.value)) return end;
-  const worthiest = mostWorth(standing);
+  const step = order === 'outward' ? outwardFrom(belief.model.scale, holds) : null;
+  if (allowed(step)) return { value: step, reason: reasonFor(step, standing) };
+  const centreIsSure = readiness.ready || readiness.wanted === 'ends';
+  const marginal = centreIsSure ? cheapestOf(standing) : null;
+  if (marginal) return { value: marginal.value, reason: { because: 'end', side: marginal.side, part: marginal.part } };
+  const worthiest = mostWorth(standing, rating);
   return { value: worthiest, reason: reasonFor(worthiest, standing) };
 }
 
-function mostWorth({ belief, dialled, holdTime, skipped }: Standing): Steps {
-  const candidates = worthOfHolds(belief, dialled, holdTime);
-  const open = candidates.filter(({ value }) => !skipped.includes(value));
-  return (open.length > 0 ? open : candidates).reduce((best, next) => (next.worth > best.worth ? next : best)).value;
+function mostWorth(standing: Standing, rating: Rating): Steps {
+  const { belief, dialled, holdTime, care, skipped } = standing;
+  const rated = rating(belief, dialled, holdTime);
+  const open = rated.filter(({ value }) => !skipped.includes(value));
+  const candidates = open.length > 0 ? open : rated;
+  const best = Math.max(...candidates.map(({ worth }) => worth));
+  const missing = care === 'quick' ? [] : missingParts(standing);
+  const total = ({ value, worth }: Candidate): number => {
+    const part = missing.find((missed) => missed.value === value);
+    return worth + (part ? SHOWING_AN_END * Math.abs(best) * part.chance : 0);
+  };
+  return candidates.reduce((chosen, next) => (total(next) > total(chosen) ? next : chosen)).value;
 }
 
 /** The last hold's value, when its reading was hardly to be expected and it has been held only once. */

@@ -1,0 +1,70 @@
+// The panel: which screen is shown, what is announced, and what went wrong.
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { HelpScreen } from './help/helpScreen.tsx';
+import { LogbookScreen } from './logbook/logbookScreen.tsx';
+import { RecordScreen } from './logbook/recordScreen.tsx';
+import { OutcomeScreen } from './outcome/outcomeScreen.tsx';
+import { Troubles } from './parts/troubles.tsx';
+import { newWay, type Place, type Way } from './route.ts';
+import type { Session } from './session/session.ts';
+import { SettingsScreen } from './settings/settingsScreen.tsx';
+import { newDraft } from './start/draft.ts';
+import { StartScreen } from './start/startScreen.tsx';
+import { SweepScreen } from './sweep/sweepScreen.tsx';
+import { Around, useSurroundings } from './useSession.ts';
+
+export function App({ session }: { readonly session: Session }) {
+  const around = useMemo(() => ({ session, way: newWay(), start: newDraft() }), [session]);
+  const { way } = around;
+  const ready = useReady(session);
+  const sweep = session.sweep.value;
+  useWhereTheSweepIs(session, way);
+  const place = way.place.value;
+  return (
+    <Around.Provider value={around}>
+      <main data-screen={place.at} data-phase={place.at === 'sweep' ? sweep?.phase.name : undefined}>
+        <output class="unseen" aria-label="Announcement" aria-live="polite">
+          {session.announcement.value}
+        </output>
+        {place.at !== 'sweep' && <Troubles />}
+        {ready && <Screen place={place} />}
+      </main>
+    </Around.Provider>
+  );
+}
+
+/** To the sweep as soon as this panel runs one, and away from it when it is over; one that runs elsewhere can wait. */
+function useWhereTheSweepIs(session: Session, way: Way): void {
+  const running = session.sweep.value?.id;
+  const owner = session.role.value === 'owner';
+  useEffect(() => {
+    if (running === undefined) way.home({ at: 'start' });
+    else if (owner) way.home({ at: 'sweep' });
+  }, [running, owner, way]);
+}
+
+/** Before what is stored has been read, the kit only looks empty. */
+function useReady(session: Session): boolean {
+  const [ready, setReady] = useState(false);
+  useEffect(() => void session.ready.then(() => setReady(true)), [session]);
+  return ready;
+}
+
+function Screen({ place }: { readonly place: Place }) {
+  const sweep = useSurroundings().session.sweep.value;
+  switch (place.at) {
+    case 'start':
+      return <StartScreen />;
+    case 'sweep':
+      if (sweep === null) return <StartScreen />;
+      return sweep.phase.name === 'finished' ? <OutcomeScreen sweep={sweep} outcome={sweep.phase.outcome} /> : <SweepScreen sweep={sweep} />;
+    case 'logbook':
+      return <LogbookScreen />;
+    case 'record':
+      return <RecordScreen id={place.id} />;
+    case 'settings':
+      return <SettingsScreen />;
+    case 'help':
+      return <HelpScreen />;
+  }
+}

@@ -1,0 +1,52 @@
+// One switch is enough for a whole sweep: what a press, two presses and a long press mean in each phase.
+import { Fragment } from 'preact';
+import { PressShape } from '../sweep/pressShape.tsx';
+import type { Press } from '../../sweep/inputs.ts';
+import type { Phase } from '../../sweep/state.ts';
+import { PRESSES } from '../../sweep/understood.ts';
+import { PRESS_MEANS } from '../../voice/vocabulary/en.ts';
+
+export function PressTable() {
+  return (
+    <section aria-labelledby="presses">
+      <h2 id="presses">One switch</h2>
+      <p>
+        Space, Enter, Page Down, Page Up, a pedal or clicker that sends one of them, and the large button are all the same switch.
+      </p>
+      <p class="presses">
+        {KINDS.map(({ press, how }) => (
+          <span key={press}>
+            <PressShape press={press} /> {how}
+          </span>
+        ))}
+      </p>
+      <dl class="presses">
+        {PHASES.map(({ phase, when }) => (
+          <Fragment key={phase}>
+            <dt>{when}</dt>
+            {PRESSES[phase].map(({ press, means }) => (
+              <dd key={press}>
+                <PressShape press={press} /> {PRESS_MEANS[means]}
+              </dd>
+            ))}
+          </Fragment>
+        ))}
+      </dl>
+    </section>
+  );
+}
+
+const KINDS: readonly { readonly press: Press; readonly how: string }[] = [
+  { press: 'short', how: 'a press' },
+  { press: 'double', how: 'two presses at once' },
+  { press: 'long', how: 'a press kept for more than half a second' },
+];
+
+const PHASES: readonly { readonly phase: Phase['name']; readonly when: string }[] = [
+  { phase: 'dialling', when: 'While you dial' },
+  { phase: 'holding', when: 'During the hold' },
+  { phase: 'judging', when: 'After the end tone' },
+  { phase: 'offered', when: 'When the centre is offered' },
+  { phase: 'paused', when: 'While paused' },
+  { phase: 'checking', when: 'When asked about the focus' },
+];

@@ -1,0 +1,32 @@
+// One record of the logbook, with every hold behind it.
+import { useMemo } from 'preact/hooks';
+import type { LogRecord } from '../../logbook/record.ts';
+import { replay } from '../../sweep/transition.ts';
+import { OutcomeView } from '../outcome/outcomeView.tsx';
+import { Heading } from '../parts/heading.tsx';
+import { useSurroundings } from '../useSession.ts';
+import { onDay } from '../words/quantities.ts';
+import { subjectInWords } from '../words/subjects.ts';
+
+export function RecordScreen({ id }: { readonly id: string }) {
+  const { session, way } = useSurroundings();
+  const record = session.records.value.find((one) => one.id === id);
+  return (
+    <>
+      <Heading onBack={() => way.back()}>{record?.subject.lens ?? 'Logbook'}</Heading>
+      {record ? <Kept record={record} /> : <p>This record is no longer in the logbook.</p>}
+    </>
+  );
+}
+
+function Kept({ record }: { readonly record: LogRecord }) {
+  const sweep = useMemo(() => replay(record.journal), [record]);
+  return (
+    <>
+      <p class="muted small">
+        {subjectInWords(record.subject).details} · {onDay(record.finished)}
+      </p>
+      <OutcomeView sweep={sweep} outcome={record.outcome} />
+    </>
+  );
+}

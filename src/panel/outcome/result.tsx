@@ -1,0 +1,37 @@
+// What came out: the value to use as large as it was during the sweep, how sure it is, and the facts behind it.
+import { writeSteps } from '../../sweep/scale.ts';
+import type { BandOutcome } from '../../sweep/end/outcome.ts';
+import { BigValue } from '../parts/bigValue.tsx';
+import { inPercent, inTenths } from '../words/quantities.ts';
+
+export function BandResult({ outcome }: { readonly outcome: BandOutcome }) {
+  const { low, high, centre, chosen, other, interval, within, ends } = outcome;
+  const value = writeSteps(chosen);
+  return (
+    <>
+      <section class="result" aria-label="Result">
+        <p class="caption">The centre</p>
+        <BigValue label="Value to enter" value={chosen} />
+        <p class="line">{inPercent(within)} sure within one step</p>
+        {other !== null && (
+          <p class="muted">
+            The middle falls between {value} and {writeSteps(other)}, and the holds prefer neither. {value} is nearer zero.
+          </p>
+        )}
+      </section>
+      <dl class="facts">
+        <dt>Band</dt>
+        <dd>
+          {low === high ? value : `${writeSteps(low)} to ${writeSteps(high)}`}
+          {ends === 'believed' && <small>its ends were not both held on both sides</small>}
+        </dd>
+        <dt>Centre</dt>
+        <dd>{inTenths(centre)}</dd>
+        <dt>95 % interval</dt>
+        <dd>
+          {inTenths(interval.from)} to {inTenths(interval.to)}
+        </dd>
+      </dl>
+    </>
+  );
+}

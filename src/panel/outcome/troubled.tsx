@@ -1,0 +1,50 @@
+// An outcome that gives no value to enter: what was seen, and what to check before the next sweep.
+import type { BandOutcome, Outcome } from '../../sweep/end/outcome.ts';
+import { outcomeInWords } from '../../voice/outcomes.ts';
+
+type Troubled = Exclude<Outcome, BandOutcome>;
+
+export function TroubledResult({ outcome }: { readonly outcome: Troubled }) {
+  return (
+    <>
+      <section class="result" aria-label="Result">
+        <p class="headline">{HEADLINE[outcome.found]}</p>
+        <p>{outcomeInWords(outcome).written}</p>
+      </section>
+      <h2>What to check</h2>
+      <ul>
+        {CHECKS[outcome.found].map((check) => (
+          <li key={check}>{check}</li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+const HEADLINE: Record<Troubled['found'], string> = {
+  'past the limit': 'Past the limit',
+  'beyond the scale': 'Beyond the scale',
+  nothing: 'Nothing held',
+};
+
+const FOCUS = 'Focus again in live view at full aperture, enlarged, and switch the lens to manual without touching the ring.';
+const TARGET = 'Stand the target square to the camera, evenly lit, with more contrast than its surroundings.';
+const SERVICE = 'If it comes out the same again, the pair needs the maker\u2019s service.';
+
+/** Common practice, no source. */
+const CHECKS: Record<Troubled['found'], readonly string[]> = {
+  'past the limit': [
+    FOCUS,
+    'See that the body holds no other correction, such as one for all lenses.',
+    'To learn the width of the band, defocus slightly in live view so that all of it falls on the scale, and sweep there; the centre lies half that width inside the end that can be seen.',
+    SERVICE,
+  ],
+  'beyond the scale': [FOCUS, 'See that the body holds no other correction, such as one for all lenses.', SERVICE],
+  nothing: [
+    FOCUS,
+    TARGET,
+    'See that the active point is on the target, and that the lens opens wide enough for the viewfinder to focus.',
+    'On a body set to focus from a rear button, that button lights the focus light, not the half-press.',
+    'See that the light you watched is the focus light and not the exposure lock.',
+  ],
+};

@@ -1,0 +1,23 @@
+// What went wrong, each in one sentence with its remedy.
+import { useSession } from '../useSession.ts';
+
+export function Troubles() {
+  const session = useSession();
+  return (
+    <>
+      {session.troubles.value.map(({ id, sentence, remedy }) => (
+        <section key={id} class="notice trouble" role="alert">
+          <p class="small">{sentence}</p>
+          <button type="button" aria-label="Dismiss" onClick={() => session.dismiss(id)}>
+            {'\u00d7'}
+          </button>
+          {remedy && (
+            <button type="button" class="remedy" onClick={remedy.run}>
+              {remedy.label}
+            </button>
+          )}
+        </section>
+      ))}
+    </>
+  );
+}

@@ -1,0 +1,122 @@
+// Carries the effects of a sweep out, one after another, so that an event is on disk before anything is said about it.
+// A step that was taken cuts short whatever is still to be said, sounded or waited for; what is to be kept is always kept.
+import { signal, type ReadonlySignal } from '@preact/signals';
+import type { Alarm, Effect, Tone } from '../../sweep/effect.ts';
+import type { SweepEvent } from '../../sweep/event.ts';
+import type { Outcome } from '../../sweep/end/outcome.ts';
+import { moment, type Moment, type Seconds } from '../../units.ts';
+import type { InWords } from '../../voice/outcomes.ts';
+import { promptInWords } from '../../voice/prompts.ts';
+import type { Settings } from '../../settings.ts';
+import type { Ports } from './ports.ts';
+import type { Troubles } from './troubles.ts';
+
+export interface Carrier {
+  /** The latest prompt in words. */
+  readonly announcement: ReadonlySignal<string>;
+  /** `at`: the moment of the event that the effects come from. */
+  carry(effects: readonly Effect[], at: Moment): void;
+  /** Says something that belongs to no step, after whatever is being carried out. */
+  tell(words: InWords): void;
+  /** Does this in its turn, whatever comes meanwhile. */
+  inTurn(work: () => Promise<void> | void): void;
+  /** Cuts off everything that is not to be kept. */
+  silence(): void;
+}
+
+/** What a carrier does with effects that are not its own business. */
+export interface CarrierOwner {
+  keep(event: SweepEvent): Promise<void>;
+  record(outcome: Outcome): Promise<void>;
+  ring(alarm: Alarm, due: Moment, late: Seconds): void;
+}
+
+export type CarrierWorld = Pick<Ports, 'alarms' | 'tones' | 'speech' | 'now'> & {
+  readonly settings: ReadonlySignal<Settings>;
+  readonly troubles: Troubles;
+  readonly deafen: () => () => void;
+};
+
+export function createCarrier(world: CarrierWorld, owner: CarrierOwner): Carrier {
+  const announcement = signal('');
+  let turn = Promise.resolve();
+  /** Steps taken so far; what an earlier one still wanted to say is dropped. */
+  let latest = 0;
+
+  function inTurn(work: () => Promise<void> | void): void {
+    turn = turn.then(work).catch((fault: unknown) => {
+      world.troubles.add('unexpected', `Something went wrong that should not have (${String(fault)}). The sweep goes on; nothing noted is lost.`);
+    });
+  }
+
+  function silence(): void {
+    latest += 1;
+    world.alarms.clear();
+    world.tones.cancel();
+    world.speech.cancel();
+  }
+
+  async function say({ spoken, written }: InWords): Promise<void> {
+    announcement.value = written;
+    const { speak, rate } = world.settings.peek().voice;
+    if (!speak) return;
+    const hearAgain = world.deafen();
+    const said = await world.speech.say(spoken, rate);
+    hearAgain();
+    if (said.ok) world.troubles.clear('speech');
+    else world.troubles.add('speech', said.sentence);
+  }
+
+  function sound(tone: Tone, after: Seconds): void {
+    if (!world.settings.peek().sound) return;
+    const length = world.tones.play(tone, after);
+    const step = latest;
+    setTimeout(() => {
+      if (step === latest) setTimeout(world.deafen(), length * 1000);
+    }, after * 1000);
+  }
+
+  function wake(alarm: Alarm, after: Seconds, at: Moment): void {
+    // The hold began with its event, however long the disk took; the other waits begin when their turn comes.
+    const from = alarm === 'hold time' ? at : world.now();
+    const due = moment(from + after * 1000);
+    world.alarms.set(alarm, due, (late) => owner.ring(alarm, due, late));
+  }
+
+  function perform(effect: Effect, at: Moment): Promise<void> | void {
+    switch (effect.do) {
+      case 'keep':
+        return owner.keep(effect.event);
+      case 'record':
+        return owner.record(effect.outcome);
+      case 'clear alarms':
+        return world.alarms.clear();
+      case 'sound':
+        return sound(effect.tone, effect.after);
+      case 'say':
+        return say(promptInWords(effect.prompt));
+      case 'wake':
+        return wake(effect.alarm, effect.after, at);
+    }
+  }
+
+  return {
+    announcement,
+    inTurn,
+    silence,
+    carry(effects, at) {
+      if (effects.some((effect) => effect.do === 'keep')) silence();
+      else if (effects.length > 0) world.speech.cancel();
+      const step = latest;
+      for (const effect of effects) {
+        const lasting = effect.do === 'keep' || effect.do === 'record';
+        inTurn(() => (lasting || step === latest ? perform(effect, at) : undefined));
+      }
+    },
+    tell(words) {
+      world.speech.cancel();
+      const step = latest;
+      inTurn(() => (step === latest ? say(words) : undefined));
+    },
+  };
+}

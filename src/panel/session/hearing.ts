@@ -1,0 +1,61 @@
+// Listening for words while a sweep runs here: the ear is open only then, and only after the person said yes to it.
+import { computed, effect, signal, type ReadonlySignal } from '@preact/signals';
+import type { Ear } from '../../platform/ear/ear.ts';
+import { understood } from '../../sweep/understood.ts';
+import { match } from '../../voice/matching.ts';
+import { LANGUAGE } from '../../voice/vocabulary/en.ts';
+import type { Library } from './library.ts';
+import type { Live } from './live.ts';
+import type { Ports } from './ports.ts';
+import type { EarState } from './session.ts';
+import type { Told } from './told.ts';
+import type { Troubles } from './troubles.ts';
+
+export interface Hearing {
+  readonly state: ReadonlySignal<EarState>;
+  readonly ear: Ear;
+  /** Opens and closes the ear from now on. */
+  start(live: Live, library: Library, told: Told): void;
+}
+
+const TROUBLE = 'ear';
+
+export function createHearing({ ear: createEar, openMicrophonePage }: Pick<Ports, 'ear' | 'openMicrophonePage'>, troubles: Troubles): Hearing {
+  const state = signal<EarState>('off');
+  let take: (candidates: readonly { readonly text: string }[], final: boolean) => boolean = () => false;
+
+  const ear = createEar({
+    language: LANGUAGE,
+    onState: (next) => {
+      state.value = next;
+    },
+    onHeard: (candidates, final) => take(candidates, final),
+    onTrouble(trouble) {
+      if (!trouble) troubles.clear(TROUBLE);
+      else troubles.add(TROUBLE, trouble.sentence, trouble.needsPage ? { label: 'Open the microphone page', run: openMicrophonePage } : null);
+    },
+  });
+
+  return {
+    state,
+    ear,
+    start({ sweep, role }, { settings }, told) {
+      take = (candidates, final) => {
+        const now = sweep.peek();
+        if (!now) return false;
+        const found = match(candidates, understood(now).words, final);
+        if (found.is === 'taken') told.take(found.input);
+        if (found.is === 'unclear') told.unclear(candidates[0]?.text ?? '');
+        return found.is !== 'ignored';
+      };
+      const wanted = computed(
+        () =>
+          settings.value.voice.listen === 'browser' &&
+          role.value === 'owner' &&
+          sweep.value !== null &&
+          sweep.value.phase.name !== 'finished',
+      );
+      effect(() => (wanted.value ? ear.open() : ear.close()));
+    },
+  };
+}

@@ -1,0 +1,50 @@
+// Writes to disk, in order, and goes on trying when that fails: what could not be written stays here and is written with
+// the next attempt. A newer value of a key takes the place of an older one that still waits.
+import type { Store } from '../../platform/storage.ts';
+import type { Troubles } from './troubles.ts';
+
+export interface Keeper {
+  /** Ends when the entries are on disk, or when it is known and told that they are not yet. `undefined` removes. */
+  keep(entries: Readonly<Record<string, unknown>>): Promise<void>;
+  /** Is a value of this key not on disk yet? */
+  waitsFor(key: string): boolean;
+  /** Forgets what waits under this key, because another panel writes it now. */
+  forget(key: string): void;
+}
+
+const TRY_AGAIN_AFTER = 5000;
+const TROUBLE = 'storage';
+
+export function createKeeper(store: Store, troubles: Troubles): Keeper {
+  const waiting = new Map<string, unknown>();
+  let turn = Promise.resolve();
+  let retry: ReturnType<typeof setTimeout> | undefined;
+
+  async function write(): Promise<void> {
+    const entries = [...waiting];
+    if (entries.length === 0) return;
+    const there = entries.filter(([, value]) => value !== undefined);
+    const gone = entries.filter(([, value]) => value === undefined).map(([key]) => key);
+    const written = there.length > 0 ? await store.write(Object.fromEntries(there)) : ({ ok: true } as const);
+    const removed = written.ok && gone.length > 0 ? await store.remove(gone) : written;
+    if (removed.ok) {
+      for (const [key, value] of entries) if (waiting.get(key) === value) waiting.delete(key);
+      troubles.clear(TROUBLE);
+      return;
+    }
+    troubles.add(TROUBLE, removed.sentence, { label: 'Try now', run: () => void inTurn() });
+    clearTimeout(retry);
+    retry = setTimeout(() => void inTurn(), TRY_AGAIN_AFTER);
+  }
+
+  const inTurn = (): Promise<void> => (turn = turn.then(write));
+
+  return {
+    keep(entries) {
+      for (const [key, value] of Object.entries(entries)) waiting.set(key, value);
+      return inTurn();
+    },
+    waitsFor: (key) => waiting.has(key),
+    forget: (key) => void waiting.delete(key),
+  };
+}

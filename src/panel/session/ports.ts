@@ -1,0 +1,26 @@
+// The world as a session needs it. The real ports come from the platform folder; tests bring their own.
+import type { Alarms } from '../../platform/alarm.ts';
+import type { Ear } from '../../platform/ear/ear.ts';
+import type { EarOwner } from '../../platform/ear/listening.ts';
+import type { Ownership } from '../../platform/ownership.ts';
+import type { Snapshots } from '../../platform/snapshots.ts';
+import type { Speech } from '../../platform/speech.ts';
+import type { Store } from '../../platform/storage.ts';
+import type { Tones } from '../../platform/tones.ts';
+import type { WakeLock } from '../../platform/wakeLock.ts';
+import type { Moment } from '../../units.ts';
+
+export interface Ports {
+  readonly store: Store;
+  readonly snapshots: Snapshots;
+  readonly ownership: Ownership;
+  readonly alarms: Alarms;
+  readonly tones: Tones;
+  readonly speech: Speech;
+  readonly wakeLock: WakeLock;
+  readonly ear: (owner: EarOwner) => Ear;
+  readonly now: () => Moment;
+  readonly newId: () => string;
+  readonly newSeed: () => number;
+  readonly openMicrophonePage: () => void;
+}

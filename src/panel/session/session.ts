@@ -1,0 +1,114 @@
+// What the screens know of the world: a session with the sweep under way, the kit, the logbook and the settings as
+// signals, and everything a person can do to them. Screens never reach past it to the browser.
+import type { ReadonlySignal } from '@preact/signals';
+import type { Kit } from '../../kit/kit.ts';
+import type { LogRecord } from '../../logbook/record.ts';
+import type { EarState } from '../../platform/ear/listening.ts';
+import type { Result } from '../../result.ts';
+import type { Settings } from '../../settings.ts';
+import type { By } from '../../sweep/event.ts';
+import type { Input } from '../../sweep/inputs.ts';
+import type { Order, Pace } from '../../sweep/plan.ts';
+import type { SweepState } from '../../sweep/state.ts';
+import type { Understood } from '../../sweep/understood.ts';
+import type { ArrowDisplay } from '../../sweep/verdict.ts';
+import type { Moment, Seconds } from '../../units.ts';
+
+/** `owner`: this panel may run a sweep. `follower`: another window runs it, this one shows it. `asking`: not yet known. */
+export type Role = 'owner' | 'follower' | 'asking';
+
+export type { EarState };
+
+/** Something that went wrong, in one sentence that says what to do; `remedy` does it. */
+export interface Trouble {
+  readonly id: string;
+  readonly sentence: string;
+  readonly remedy: { readonly label: string; readonly run: () => void } | null;
+}
+
+/** The last thing the panel took in, and what became of it: voice, key, switch and pointer alike. */
+export interface Heard {
+  readonly words: string;
+  readonly became: string;
+  readonly by: By;
+  readonly at: Moment;
+}
+
+/** A field that does not fit, and the sentence to show beside it; `field` is null when it is about the whole. */
+export interface Fault {
+  readonly field: string | null;
+  readonly sentence: string;
+}
+export type Saved = { readonly ok: true; readonly id: string } | { readonly ok: false; readonly faults: readonly Fault[] };
+
+/** What a form holds before it is checked. Without an `id` it is new. Lengths are in millimetres. */
+export interface BodyDraft {
+  readonly id?: string;
+  readonly name: string;
+  readonly scale: { readonly min: number; readonly max: number; readonly step: number };
+  readonly arrows: ArrowDisplay;
+}
+export interface LensDraft {
+  readonly id?: string;
+  readonly name: string;
+}
+export interface SituationDraft {
+  readonly id?: string;
+  readonly body: string;
+  readonly lens: string;
+  readonly focalLength: number;
+  readonly distance: number;
+}
+
+export interface SettingsPatch {
+  readonly manner?: Partial<{ care: Settings['manner']['care']; order: Order; pace: Pace; holdTime: Seconds }>;
+  readonly voice?: Partial<Settings['voice']>;
+  readonly sound?: boolean;
+}
+
+/** What a sweep is to be about. */
+export type Beginning =
+  /** `start`: the value the body is set to now; without it, the value nearest zero. */
+  | { readonly with: 'kit'; readonly situation: string; readonly start?: number }
+  /** Without a seed a new practice camera is drawn. */
+  | { readonly with: 'practice'; readonly seed?: number; readonly arrows: ArrowDisplay };
+
+export interface Session {
+  /** Resolves when what was stored has been read; before that everything is empty. */
+  readonly ready: Promise<void>;
+  /** The live sweep, if any; it stays until `leave`. */
+  readonly sweep: ReadonlySignal<SweepState | null>;
+  readonly role: ReadonlySignal<Role>;
+  readonly kit: ReadonlySignal<Kit>;
+  /** Newest first. */
+  readonly records: ReadonlySignal<readonly LogRecord[]>;
+  readonly settings: ReadonlySignal<Settings>;
+  readonly troubles: ReadonlySignal<readonly Trouble[]>;
+  /** The latest prompt in words, for the screen and for aria-live; empty before the first. */
+  readonly announcement: ReadonlySignal<string>;
+  readonly heard: ReadonlySignal<Heard | null>;
+  readonly ear: ReadonlySignal<EarState>;
+  /** The words, keys and presses that make sense right now; null without a sweep. */
+  readonly understood: ReadonlySignal<Understood | null>;
+  /** Since when the one switch is down, while it is; for the screen to show that the press is felt. */
+  readonly pressed: ReadonlySignal<Moment | null>;
+  /** Ticks about ten times a second while a hold is under way, and stands still otherwise. */
+  readonly now: ReadonlySignal<Moment>;
+
+  /** Everything a person does during a sweep, but for the one switch. */
+  input(input: Input): void;
+  /** The one switch went down or came up: keydown and keyup of its keys, or a pointer on its button. */
+  contact(move: 'down' | 'up'): void;
+  begin(beginning: Beginning): Promise<Result>;
+  /** Away from the sweep, back to the start. One that is not finished is finished first, so nothing is lost. */
+  leave(): void;
+  saveBody(draft: BodyDraft): Saved;
+  saveLens(draft: LensDraft): Saved;
+  saveSituation(draft: SituationDraft): Saved;
+  changeSettings(patch: SettingsPatch): void;
+  /** Makes this panel the one that runs the sweep. */
+  takeOver(): void;
+  /** Opens the page that asks for the microphone: a side panel cannot ask. */
+  openMicrophonePage(): void;
+  dismiss(troubleId: string): void;
+}

@@ -1,0 +1,66 @@
+// Takes in what the person tells: finds its meaning, moves the sweep, and shows back what it became.
+import { signal, type ReadonlySignal } from '@preact/signals';
+import type { Input } from '../../sweep/inputs.ts';
+import { currentPrompt } from '../../sweep/currentPrompt.ts';
+import { meaning } from '../../sweep/meaning.ts';
+import { refused } from '../../sweep/step.ts';
+import { understood } from '../../sweep/understood.ts';
+import type { Moment } from '../../units.ts';
+import { becameInWords, wordsOfInput } from '../../voice/became.ts';
+import { helpInWords, promptInWords, SAY_AGAIN } from '../../voice/prompts.ts';
+import type { Live } from './live.ts';
+import type { Heard } from './session.ts';
+
+export interface Told {
+  readonly heard: ReadonlySignal<Heard | null>;
+  take(input: Input): void;
+  /** Something was said to the panel that could not be told apart. */
+  unclear(words: string): void;
+}
+
+const NOT_HERE = 'another window runs this sweep: take it over to run it here';
+
+export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => Moment): Told {
+  const heard = signal<Heard | null>(null);
+
+  function take(input: Input): void {
+    const state = sweep.peek();
+    if (!state) return;
+    const at = now();
+    const became = (what: string): void => {
+      heard.value = { words: wordsOfInput(input), became: what, by: 'by' in input ? input.by : 'switch', at };
+    };
+    if (role.peek() !== 'owner') return became(NOT_HERE);
+    const meant = meaning(input, state, at);
+    switch (meant.means) {
+      case 'events':
+        for (const event of meant.events) {
+          const step = dispatch(event);
+          if (!step) return;
+          const refusal = step.effects.some((effect) => effect.do === 'keep') ? undefined : step.effects.find((effect) => effect.do === 'say');
+          became(refusal ? promptInWords(refusal.prompt).written : becameInWords(event, step.state));
+        }
+        return;
+      case 'not now':
+        carrier.carry(refused(state, meant.why).effects, at);
+        return became(promptInWords({ say: 'not now', why: meant.why }).written);
+      case 'repeat':
+        carrier.tell(promptInWords(currentPrompt(state, at)));
+        return became('said again');
+      case 'help':
+        carrier.tell(helpInWords(understood(state).words));
+        return became('help');
+      case 'nothing':
+        return;
+    }
+  }
+
+  return {
+    heard,
+    take,
+    unclear(words) {
+      heard.value = { words, became: 'not clear', by: 'voice', at: now() };
+      carrier.tell(SAY_AGAIN);
+    },
+  };
+}

@@ -1,0 +1,87 @@
+// What the person has picked and typed on the start screen. It outlives the screen, so a look at the help loses nothing.
+import { signal, type ReadonlySignal } from '@preact/signals';
+import { usualDistance, type Body, type Kit, type Lens, type Situation } from '../../kit/kit.ts';
+import type { LogRecord } from '../../logbook/record.ts';
+import { millimetres, type Millimetres } from '../../units.ts';
+import { metresTyped, typedNumber } from '../words/quantities.ts';
+import type { ArrowDisplay } from '../../sweep/verdict.ts';
+
+/** Picked: an id of the kit, or `new` for what is typed below it; null while nothing was picked. */
+type Picked = string | null;
+
+export const NEW = 'new';
+
+export interface Draft {
+  readonly body: Picked;
+  readonly lens: Picked;
+  readonly situation: Picked;
+  readonly bodyName: string;
+  readonly min: string;
+  readonly max: string;
+  readonly step: string;
+  readonly arrows: ArrowDisplay;
+  readonly lensName: string;
+  readonly focalLength: string;
+  /** Metres; null until it is typed, and then it no longer follows the focal length. */
+  readonly distance: string | null;
+  /** One sentence for each field that did not fit. */
+  readonly faults: Readonly<Partial<Record<FieldName, string>>>;
+}
+
+export type FieldName = 'bodyName' | 'min' | 'max' | 'step' | 'scale' | 'lensName' | 'focalLength' | 'distance' | 'whole';
+
+export const EMPTY_DRAFT: Draft = {
+  body: null,
+  lens: null,
+  situation: null,
+  bodyName: '',
+  min: '\u221220',
+  max: '+20',
+  step: '1',
+  arrows: 'absent',
+  lensName: '',
+  focalLength: '',
+  distance: null,
+  faults: {},
+};
+
+export interface DraftStore {
+  readonly draft: ReadonlySignal<Draft>;
+  change(patch: Partial<Draft>): void;
+}
+
+export function newDraft(): DraftStore {
+  const draft = signal(EMPTY_DRAFT);
+  return { draft, change: (patch) => (draft.value = { ...draft.value, ...patch }) };
+}
+
+export interface Picks {
+  readonly body: Body | null;
+  readonly lens: Lens | null;
+  readonly situations: readonly Situation[];
+  /** Null where a new one is being typed. */
+  readonly situation: Situation | null;
+}
+
+/** What is picked, and where nothing is yet: what was measured last, or else the only or first one there is. */
+export function picksOf({ body, lens, situation }: Draft, kit: Kit, records: readonly LogRecord[]): Picks {
+  const last = kit.situations.find(({ id }) => id === records.find(({ practice }) => !practice)?.subject.situation);
+  const pickedBody = pick(kit.bodies, body, last?.body);
+  const pickedLens = pick(kit.lenses, lens, last?.lens);
+  const situations = kit.situations.filter((one) => one.body === pickedBody?.id && one.lens === pickedLens?.id);
+  return { body: pickedBody, lens: pickedLens, situations, situation: pick(situations, situation, last?.id) };
+}
+
+function pick<Kind extends { readonly id: string }>(all: readonly Kind[], picked: Picked, last: string | undefined): Kind | null {
+  if (picked === NEW) return null;
+  return all.find(({ id }) => id === picked) ?? all.find(({ id }) => id === last) ?? all[0] ?? null;
+}
+
+/** The distance as it stands in its field: what was typed, or fifty focal lengths. */
+export function distanceText({ distance, focalLength }: Draft): string {
+  if (distance !== null) return distance;
+  const length = typedNumber(focalLength);
+  return length > 0 ? metresTyped(usualDistance(millimetres(length))) : '';
+}
+
+export const inMillimetresTyped = (metres: string): Millimetres => millimetres(typedNumber(metres) * 1000);

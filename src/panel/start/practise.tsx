@@ -1,0 +1,23 @@
+// The practice camera, as the first way to learn: a body and lens with a band of their own, and a lamp on the screen.
+import { useState } from 'preact/hooks';
+import { Tick } from '../parts/tick.tsx';
+import { useSession } from '../useSession.ts';
+
+export function Practise({ first = false }: { readonly first?: boolean }) {
+  const session = useSession();
+  const [arrows, setArrows] = useState(false);
+  const begin = () => session.begin({ with: 'practice', arrows: arrows ? 'right-is-up' : 'absent' });
+  return (
+    <section class="card" aria-labelledby="practise">
+      <h2 id="practise">{first ? 'New here? Practise first' : 'Practice camera'}</h2>
+      <p>
+        A make-believe body and lens, with their focus light on this screen. Train your eye, the words and the switch; at the
+        end it shows its true band.
+      </p>
+      <Tick label="With arrows beside the light" on={arrows} onChange={setArrows} />
+      <button type="button" class={first ? 'chief' : ''} onClick={() => void begin()}>
+        Practise
+      </button>
+    </section>
+  );
+}

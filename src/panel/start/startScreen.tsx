@@ -1,0 +1,39 @@
+// Where everything begins: go on with a sweep, begin one, practise, or look something up.
+import { Heading } from '../parts/heading.tsx';
+import { useSurroundings } from '../useSession.ts';
+import { NewSweep } from './newSweep.tsx';
+import { Practise } from './practise.tsx';
+import { Unfinished } from './unfinished.tsx';
+
+export function StartScreen() {
+  const { session, way } = useSurroundings();
+  const sweep = session.sweep.value;
+  const first = session.kit.value.bodies.length === 0;
+  return (
+    <>
+      <Heading>Sweepbook</Heading>
+      <nav class="row" aria-label="More">
+        {PLACES.map(({ at, label }) => (
+          <button key={at} type="button" class="link" onClick={() => way.go({ at })}>
+            {label}
+          </button>
+        ))}
+      </nav>
+      {sweep ? (
+        <Unfinished sweep={sweep} />
+      ) : (
+        <>
+          {first && <Practise first />}
+          <NewSweep />
+          {!first && <Practise />}
+        </>
+      )}
+    </>
+  );
+}
+
+const PLACES = [
+  { at: 'logbook', label: 'Logbook' },
+  { at: 'settings', label: 'Settings' },
+  { at: 'help', label: 'Help' },
+] as const;

@@ -1,0 +1,40 @@
+// The strip: the scale, what is believed of the centre, and every hold. Drawn by one component wherever a sweep is shown.
+import { useMemo } from 'preact/hooks';
+import { HoldList } from './holdList.tsx';
+import { layOut, type StripMatter } from './geometry.ts';
+import { LightShape } from './lightShape.tsx';
+import { Locator } from './locator.tsx';
+import type { Triangle } from './marks.ts';
+import { Ruler } from './ruler.tsx';
+import { useWidth } from './useWidth.ts';
+
+interface Props {
+  readonly matter: StripMatter;
+}
+
+export function Strip({ matter }: Props) {
+  const [place, width] = useWidth<HTMLDivElement>();
+  const strip = useMemo(() => layOut(matter, width), [matter, width]);
+  return (
+    <div ref={place} class="strip">
+      <svg width={width} height={strip.height} viewBox={`0 0 ${width} ${strip.height}`} aria-hidden="true">
+        <path d={strip.hill} class="hill" />
+        <Ruler strip={strip} width={width} />
+        {strip.marks.map(({ light, counts, box, triangles }, index) => (
+          <g key={index} class={`mark ${counts}`}>
+            <LightShape light={light} box={box} />
+            {triangles.map((triangle) => (
+              <svg key={triangle.points} viewBox="0 0 6 10" class={triangle.filled ? 'filled' : 'hollow'} {...triangle.box}>
+                <path d={POINTING[triangle.points]} />
+              </svg>
+            ))}
+          </g>
+        ))}
+        {strip.locator && <Locator locator={strip.locator} />}
+      </svg>
+      <HoldList holds={matter.holds} />
+    </div>
+  );
+}
+
+const POINTING: Record<Triangle['points'], string> = { left: 'M5 2v6L1 5Z', right: 'M1 2v6l4-3Z' };

@@ -1,0 +1,25 @@
+// How far the sweep has come, in two short lines: what is believed of the centre, and what is still wanted.
+import { readiness } from '../../sweep/end/care.ts';
+import { surestValue } from '../../sweep/end/confidence.ts';
+import { writeSteps } from '../../sweep/scale.ts';
+import type { SweepState } from '../../sweep/state.ts';
+import { holdsCounted, inPercent } from '../words/quantities.ts';
+
+export interface Standing {
+  readonly centre: string;
+  readonly wanted: string;
+}
+
+/** A centre less likely than this is not worth naming yet. */
+const WORTH_NAMING = 0.3;
+
+export function standingOf({ belief, holds, plan }: Pick<SweepState, 'belief' | 'holds' | 'plan'>): Standing {
+  const { value, within } = surestValue(belief);
+  const held = holds.map(({ value, reading }) => ({ value, counts: reading.counts }));
+  const enough = readiness(belief, held, plan.manner.care);
+  const wanted = `${holdsCounted(holds.length)}, ${enough.ready ? 'enough is known' : WANTED[enough.wanted]}`;
+  if (within < WORTH_NAMING) return { centre: 'the centre may still be anywhere', wanted };
+  return { centre: `centre near ${writeSteps(value)}, ${inPercent(within)} sure within one step`, wanted };
+}
+
+const WANTED = { centre: 'a surer centre is wanted', ends: 'both ends are wanted' } as const;

@@ -1,0 +1,52 @@
+// The sweep under way. Everything needed with the eye at the viewfinder comes first and fits a low window; what is only
+// looked at between holds comes below it.
+import { useCallback, useMemo, useState } from 'preact/hooks';
+import { useKeys } from '../keys/useKeys.ts';
+import { useStripMatter } from '../strip/matter.ts';
+import { Strip } from '../strip/strip.tsx';
+import { useSurroundings } from '../useSession.ts';
+import type { SweepState } from '../../sweep/state.ts';
+import { CheckFocus } from './checkFocus.tsx';
+import { FaceView } from './faceView.tsx';
+import { Following } from './following.tsx';
+import { SweepHeader } from './header.tsx';
+import { HeardLine } from './heardLine.tsx';
+import { Middle } from './middle.tsx';
+import { standingOf } from './standing.ts';
+import { SwitchArea } from './switchArea.tsx';
+import { Answers, Asides } from './understoodNow.tsx';
+import { useTell } from './useTell.ts';
+
+export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
+  const { session, way } = useSurroundings();
+  const [setting, setSetting] = useState(false);
+  const openEntry = useCallback(() => setSetting(true), []);
+  useKeys(useTell('key', openEntry));
+  const tell = useTell('pointer', openEntry);
+  const matter = useStripMatter(sweep);
+  const { belief, holds, plan, phase } = sweep;
+  const standing = useMemo(() => standingOf({ belief, holds, plan }), [belief, holds, plan]);
+  const following = session.role.value === 'follower';
+  const words = following ? [] : (session.understood.value?.words ?? []);
+  /** Elsewhere no key is heard, so the sweep waits. */
+  const leave = (): void => {
+    if (words.includes('pause')) tell('pause');
+    way.home({ at: 'start' });
+  };
+  return (
+    <>
+      <SweepHeader sweep={sweep} onLeave={leave} />
+      {phase.name === 'checking' ? <CheckFocus drift={phase.drift} /> : <FaceView sweep={sweep} />}
+      <Middle sweep={sweep} setting={setting} onSet={() => setSetting(false)} />
+      {!setting && <HeardLine undoable={words.includes('undo')} tell={tell} />}
+      {following ? <Following /> : <SwitchArea />}
+      <Answers sweep={sweep} words={words} tell={tell} />
+      <Strip matter={matter} />
+      <p class="standing small">
+        <span>{standing.centre}</span>
+        <span class="muted">{standing.wanted}</span>
+      </p>
+      <Asides words={words} tell={tell} />
+    </>
+  );
+}

@@ -1,0 +1,28 @@
+// The one switch on the screen. It says what a press means at this moment, and what a double or a long one would. It
+// takes the focus whenever nothing else has it.
+import { useEffect, useRef } from 'preact/hooks';
+import { PRESS_MEANS } from '../../voice/vocabulary/en.ts';
+import { useSession } from '../useSession.ts';
+import { PressShape } from './pressShape.tsx';
+import { useContact } from './useContact.ts';
+
+export function SwitchArea() {
+  const { pressed, understood } = useSession();
+  const contact = useContact();
+  const button = useRef<HTMLButtonElement>(null);
+  const [first, ...others] = understood.value?.presses ?? [];
+  useEffect(() => {
+    if (document.activeElement === document.body) button.current?.focus({ preventScroll: true });
+  });
+  if (first === undefined) return null;
+  return (
+    <button ref={button} type="button" class="switch" data-down={pressed.value !== null} {...contact}>
+      <span class="means">{PRESS_MEANS[first.means]}</span>
+      {others.map(({ press, means }) => (
+        <span key={press} class="also">
+          <PressShape press={press} /> {PRESS_MEANS[means]}
+        </span>
+      ))}
+    </button>
+  );
+}

@@ -1,0 +1,135 @@
+// Listening goes on, utterance after utterance, until it is stopped: it waits while the panel speaks, gets the
+// microphone back when it was lost, and backs off from a service that does not answer instead of calling it in circles.
+import type { Candidate } from '../../voice/matching.ts';
+import { microphoneChanged, openMicrophone } from './microphone.ts';
+import { listenOnce, recogniserOf, type UtteranceEnd } from './utterance.ts';
+
+/** `waiting`: not listening just now, it tries again by itself. */
+export type EarState =
+  | 'off'
+  | 'unavailable'
+  | 'needs permission'
+  | 'starting'
+  | 'listening'
+  | 'deaf while speaking'
+  | 'waiting';
+
+/** What the person can do about a deaf ear: open the microphone page, or what the sentence says. */
+interface EarTrouble {
+  readonly sentence: string;
+  readonly needsPage: boolean;
+}
+
+export interface EarOwner {
+  readonly language: string;
+  onState(state: EarState): void;
+  /** True when it was meant for the panel: the rest of the utterance is dropped. */
+  onHeard(candidates: readonly Candidate[], final: boolean): boolean;
+  onTrouble(trouble: EarTrouble | null): void;
+}
+
+/** Stops while the panel makes sounds of its own. */
+export interface Deafness {
+  isDeaf(): boolean;
+  /** Resolves when nothing is sounding any more. */
+  over(): Promise<void>;
+  /** Aborts when the panel begins to sound; aborted already while it does. */
+  begins(): AbortSignal;
+}
+
+const FIRST_WAIT = 1000;
+const LONGEST_WAIT = 30_000;
+/** An end without a word that comes sooner than this is not silence but a fault. */
+const TOO_SOON = 300;
+const PATIENCE = 3;
+
+const NO_RECOGNISER =
+  'This browser has no recogniser of its own, so words are not heard. Keys, the pedal and the pointer do everything.';
+const NO_SERVICE =
+  'The browser’s recogniser does not answer, so words are not heard just now. Check the network; it is tried again by itself.';
+const NOT_HERE =
+  'The browser’s recogniser cannot be used here, so words are not heard. Keys, the pedal and the pointer do everything.';
+
+export async function keepListening(owner: EarOwner, deafness: Deafness, stop: AbortSignal): Promise<void> {
+  if (!recogniserOf()) return giveUp(NO_RECOGNISER);
+  const local = await knowsLocally(owner.language);
+  let track: MediaStreamTrack | null = null;
+  let failures = 0;
+
+  while (!stop.aborted) {
+    if (deafness.isDeaf()) {
+      owner.onState('deaf while speaking');
+      await deafness.over();
+      continue;
+    }
+    if (track?.readyState !== 'live') {
+      const opened = await openMicrophone();
+      if (!opened.ok) {
+        owner.onState(opened.why === 'permission' ? 'needs permission' : 'waiting');
+        owner.onTrouble({ sentence: opened.sentence, needsPage: opened.why === 'permission' });
+        await microphoneChanged(stop);
+        continue;
+      }
+      track = opened.track;
+      owner.onTrouble(null);
+    }
+    const began = performance.now();
+    const end = await utterance(track);
+    if (end === 'stopped') continue;
+    if (isHopeless(end)) {
+      track.stop();
+      return giveUp(NOT_HERE);
+    }
+    const fault = typeof end === 'object' || (end === 'not heard' && performance.now() - began < TOO_SOON);
+    failures = fault ? failures + 1 : 0;
+    if (!fault) {
+      owner.onTrouble(null);
+      continue;
+    }
+    if (isMicrophoneFault(end)) track.stop();
+    if (failures >= PATIENCE) owner.onTrouble({ sentence: NO_SERVICE, needsPage: false });
+    owner.onState('waiting');
+    await pause(Math.min(LONGEST_WAIT, FIRST_WAIT * 2 ** (failures - 1)), stop);
+  }
+  track?.stop();
+
+  function utterance(live: MediaStreamTrack): Promise<UtteranceEnd> {
+    owner.onState('starting');
+    return listenOnce({
+      track: live,
+      language: owner.language,
+      local,
+      stop: AbortSignal.any([stop, deafness.begins()]),
+      onAudio: () => owner.onState('listening'),
+      onHeard: (candidates, final) => owner.onHeard(candidates, final),
+    });
+  }
+
+  function giveUp(sentence: string): void {
+    owner.onState('unavailable');
+    owner.onTrouble({ sentence, needsPage: false });
+  }
+}
+
+const isHopeless = (end: UtteranceEnd): boolean =>
+  typeof end === 'object' && (end.error === 'language-not-supported' || end.error === 'service-not-allowed');
+const isMicrophoneFault = (end: UtteranceEnd): boolean =>
+  typeof end === 'object' && (end.error === 'audio-capture' || end.error === 'not-allowed');
+
+/** Recognition on this computer is preferred where the browser has it ready; nothing is ever downloaded for it. */
+async function knowsLocally(language: string): Promise<boolean> {
+  try {
+    return (await recogniserOf()?.available({ langs: [language], processLocally: true })) === 'available';
+  } catch {
+    return false;
+  }
+}
+
+const pause = (ms: number, stop: AbortSignal): Promise<void> =>
+  new Promise((done) => {
+    const timer = setTimeout(done, ms);
+    stop.addEventListener('abort', () => {
+      clearTimeout(timer);
+      done();
+    }, { once: true });
+  });

@@ -1,0 +1,56 @@
+// Second copies of everything that is stored, in IndexedDB: the last ten. They can be rebuilt, so the database may be
+// empty at any time; the next copy fills it again.
+import { createStore, delMany, get, keys, set } from 'idb-keyval';
+import * as v from 'valibot';
+import { DONE, failed, got, type Got, type Result } from '../result.ts';
+import { Moment } from '../units.ts';
+
+const KEPT = 10;
+
+const Snapshot = v.object({
+  at: Moment,
+  why: v.picklist(['daily', 'before a migration']),
+  stored: v.record(v.string(), v.unknown()),
+});
+export type Snapshot = v.InferOutput<typeof Snapshot>;
+
+export interface Snapshots {
+  /** When each was taken, newest first. */
+  times(): Promise<Got<readonly Moment[]>>;
+  read(at: Moment): Promise<Got<Snapshot>>;
+  /** Keeps this one and drops all but the last ten. */
+  keep(snapshot: Snapshot): Promise<Result>;
+}
+
+const database = createStore('sweepbook', 'snapshots');
+
+const times = async (): Promise<Moment[]> =>
+  (await keys(database)).filter((key): key is Moment => v.is(Moment, key)).sort((a, b) => b - a);
+
+export const snapshots: Snapshots = {
+  async times() {
+    try {
+      return got(await times());
+    } catch {
+      return failed('The daily copies cannot be read. What is stored itself is not touched by that.');
+    }
+  },
+  async read(at) {
+    const sentence = 'That copy cannot be read.';
+    try {
+      const result = v.safeParse(Snapshot, await get(at, database));
+      return result.success ? got(result.output) : failed(sentence);
+    } catch {
+      return failed(sentence);
+    }
+  },
+  async keep(snapshot) {
+    try {
+      await set(snapshot.at, snapshot, database);
+      await delMany((await times()).slice(KEPT), database);
+      return DONE;
+    } catch {
+      return failed('The daily copy cannot be kept. Free some space on the disk; it is tried again at the next start.');
+    }
+  },
+};

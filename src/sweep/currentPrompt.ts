@@ -1,0 +1,23 @@
+// What would be said if a person asked at this moment: for "repeat", and for a panel that comes back to a sweep.
+import type { Prompt } from './effect.ts';
+import type { SweepState } from './state.ts';
+import { between, seconds, type Moment } from '../units.ts';
+
+export function currentPrompt({ phase, plan }: SweepState, now: Moment): Prompt {
+  switch (phase.name) {
+    case 'dialling':
+      return { say: 'next', noted: null, next: phase.next };
+    case 'holding':
+      return { say: 'too early', left: seconds(Math.max(0, plan.manner.holdTime - between(phase.since, now))) };
+    case 'judging':
+      return { say: 'did it hold', value: phase.next.value };
+    case 'offered':
+      return { say: 'offer', noted: null, outcome: phase.outcome };
+    case 'paused':
+      return { say: 'paused' };
+    case 'checking':
+      return { say: 'check focus', drift: phase.drift };
+    case 'finished':
+      return { say: 'outcome', outcome: phase.outcome };
+  }
+}

@@ -1,0 +1,64 @@
+// What a sweep understands at this moment: the words (each also a key and a button) and what the one switch would mean.
+// The screens show exactly this, and the recogniser listens for nothing else.
+import type { Press, Word } from './inputs.ts';
+import type { Phase, SweepState } from './state.ts';
+
+/** What one press would tell; `failed` is the switch's own way to say that the light failed, without saying how. */
+export type PressMeaning = Exclude<Word, 'set'> | 'failed';
+
+export interface Understood {
+  readonly words: readonly Word[];
+  readonly presses: readonly { readonly press: Press; readonly means: PressMeaning }[];
+}
+
+/** The inputs that make sense in the present phase, the most wanted first. */
+export const understood = (state: SweepState): Understood => ({ words: wordsIn(state), presses: PRESSES[state.phase.name] });
+
+/** What the one switch means in each phase; the plainest press has the commonest meaning. */
+export const PRESSES: Record<Phase['name'], Understood['presses']> = {
+  dialling: [
+    { press: 'short', means: 'holding' },
+    { press: 'long', means: 'undo' },
+  ],
+  holding: [
+    { press: 'short', means: 'flicker' },
+    { press: 'double', means: 'delayed' },
+    { press: 'long', means: 'nothing' },
+  ],
+  judging: [
+    { press: 'short', means: 'solid' },
+    { press: 'long', means: 'failed' },
+  ],
+  offered: [
+    { press: 'short', means: 'accept' },
+    { press: 'long', means: 'go on' },
+  ],
+  paused: [{ press: 'short', means: 'resume' }],
+  checking: [
+    { press: 'short', means: 'same' },
+    { press: 'long', means: 'shifted' },
+  ],
+  finished: [],
+};
+
+function wordsIn({ phase, plan, journal }: SweepState): readonly Word[] {
+  const lights = ['solid', 'delayed', 'flicker', 'nothing'] as const;
+  const signs = plan.arrows === 'absent' ? [] : (['left', 'right', 'balanced', 'lopsided'] as const);
+  /** Right after a verdict the arrows may still be told. */
+  const complete = journal.at(-1)?.did === 'judged' ? signs : [];
+  switch (phase.name) {
+    case 'dialling':
+      return ['holding', ...complete, 'set', 'skip', 'undo', 'repeat', 'pause', 'finish', 'help'];
+    case 'holding':
+    case 'judging':
+      return [...lights, ...signs, 'undo', 'repeat', 'pause', 'finish', 'help'];
+    case 'offered':
+      return ['accept', 'go on', ...complete, 'set', 'skip', 'undo', 'repeat', 'pause', 'help'];
+    case 'paused':
+      return ['resume', 'undo', 'repeat', 'finish', 'help'];
+    case 'checking':
+      return ['same', 'shifted', 'undo', 'repeat', 'finish', 'help'];
+    case 'finished':
+      return ['undo', 'repeat', 'help'];
+  }
+}

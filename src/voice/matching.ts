@@ -1,0 +1,75 @@
+// From what the recogniser believes it heard to what the person told, among the words understood right now. Strict: a
+// candidate counts only when all of it is an allowed word, a light with its arrows, or a value to set. Where the
+// candidates disagree the person is asked again, unless it is a value, which is read back anyway.
+import { inputOf, lightWith, type ArrowWord, type LightWord } from '../sweep/meaning.ts';
+import type { Input, Word } from '../sweep/inputs.ts';
+import { correctionIn, wordsOf } from './numbers.ts';
+import { TAUGHT } from './vocabulary/en.ts';
+import { writeSteps } from '../sweep/scale.ts';
+
+/** One of the recogniser's guesses, likeliest first. */
+export interface Candidate {
+  readonly text: string;
+}
+
+export type Match =
+  /** `words`: how it is shown and read back. */
+  | { readonly is: 'taken'; readonly input: Input; readonly words: string }
+  /** Meant for the panel, but not clear enough to act on. */
+  | { readonly is: 'unclear' }
+  /** Other talk, or the beginning of something that may go on. */
+  | { readonly is: 'ignored' };
+
+type Taken = Extract<Match, { is: 'taken' }>;
+
+/** `final`: the person has stopped; before that, only what cannot go on is taken. */
+export function match(candidates: readonly Candidate[], allowed: readonly Word[], final: boolean): Match {
+  const said = candidates.map(({ text }) => wordsOf(text));
+  const readings = said.flatMap((words) => readingOf(words, allowed) ?? []);
+  const [first] = readings;
+  if (!first) return final && said.some((words) => looksLikeSetting(words, allowed)) ? { is: 'unclear' } : { is: 'ignored' };
+  if (!final && mayGoOn(first.input, allowed)) return { is: 'ignored' };
+  const agreed = first.input.told === 'set' || readings.every(({ words }) => words === first.words);
+  if (agreed) return first;
+  return final ? { is: 'unclear' } : { is: 'ignored' };
+}
+
+function readingOf(words: readonly string[], allowed: readonly Word[]): Taken | null {
+  const heard = words.join(' ');
+  const value = allowed.includes('set') ? correctionIn(words[0] === TAUGHT.set.say ? words.slice(1) : words) : null;
+  if (value !== null) return { is: 'taken', input: { told: 'set', value, by: 'voice', heard }, words: `set ${writeSteps(value)}` };
+  const word = wordFor(heard, allowed);
+  if (word !== null) return { is: 'taken', input: inputOf(word, 'voice', heard), words: TAUGHT[word].say };
+  return pairIn(words, allowed, heard);
+}
+
+/** A light and its arrows in one breath, in either order. */
+function pairIn(words: readonly string[], allowed: readonly Word[], heard: string): Taken | null {
+  for (let cut = 1; cut < words.length; cut++) {
+    const parts = [wordFor(words.slice(0, cut).join(' '), allowed), wordFor(words.slice(cut).join(' '), allowed)];
+    const light = parts.find(isLight);
+    const arrows = parts.find(isArrows);
+    if (light && arrows) return { is: 'taken', input: lightWith(light, arrows, 'voice', heard), words: `${light} ${arrows}` };
+  }
+  return null;
+}
+
+function wordFor(heard: string, allowed: readonly Word[]): Exclude<Word, 'set'> | null {
+  const found = allowed.find((word) => TAUGHT[word].say === heard || TAUGHT[word].also.includes(heard));
+  return found === undefined || found === 'set' ? null : found;
+}
+
+const LIGHTS: readonly (Word | null)[] = ['solid', 'delayed', 'flicker', 'nothing'] satisfies LightWord[];
+const ARROWS: readonly (Word | null)[] = ['left', 'right', 'balanced', 'lopsided'] satisfies ArrowWord[];
+const isLight = (word: Word | null): word is LightWord => LIGHTS.includes(word);
+const isArrows = (word: Word | null): word is ArrowWord => ARROWS.includes(word);
+
+/** "Flicker" may become "flicker left", and "plus one" "plus one two". */
+function mayGoOn(input: Input, allowed: readonly Word[]): boolean {
+  if (input.told === 'set') return true;
+  const pairs = allowed.some(isLight) && allowed.some(isArrows);
+  return pairs && (input.told === 'arrows' || (input.told === 'verdict' && input.verdict.arrows === 'none'));
+}
+
+const looksLikeSetting = (words: readonly string[], allowed: readonly Word[]): boolean =>
+  allowed.includes('set') && words[0] === TAUGHT.set.say && words.length > 1;

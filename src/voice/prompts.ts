@@ -1,0 +1,109 @@
+// Every prompt of a sweep in words. What is spoken is as short as it can be, because it is heard dozens of times and
+// the next hold waits for it; what is written says the same in a whole sentence, with the reason.
+import type { NotNow, Prompt } from '../sweep/effect.ts';
+import type { Word } from '../sweep/inputs.ts';
+import type { Suggestion } from '../sweep/next/suggestion.ts';
+import { writeSteps } from '../sweep/scale.ts';
+import type { Verdict } from '../sweep/verdict.ts';
+import type { Steps } from '../units.ts';
+import { sayCorrection, sayNumber } from './numbers.ts';
+import { outcomeInWords, type InWords } from './outcomes.ts';
+import { reasonInWords } from './reasons.ts';
+import { ARROWS, LIGHT, TAUGHT } from './vocabulary/en.ts';
+
+export function promptInWords(prompt: Prompt): InWords {
+  switch (prompt.say) {
+    case 'opening':
+      return { spoken: sentences(`set ${sayCorrection(prompt.next.value)}`), written: `Set ${withReason(prompt.next)}.` };
+    case 'next':
+      return after(prompt.noted && readBack(prompt.noted), prompt.next);
+    case 'too early':
+      return tooEarly(Math.max(1, Math.ceil(prompt.left)));
+    case 'did it hold':
+      return { spoken: 'Did it hold?', written: `The time is up at ${writeSteps(prompt.value)}. Did it hold?` };
+    case 'hold again':
+      return holdAgain(prompt.value, prompt.why);
+    case 'offer': {
+      const { spoken, written } = outcomeInWords(prompt.outcome);
+      const noted = prompt.noted ? readBack(prompt.noted) : null;
+      return { spoken: `${sentences(noted)} ${spoken} Accept?`.trim(), written: `${sentences(noted)} ${written} Accept it, or go on?`.trim() };
+    }
+    case 'check focus':
+      return {
+        spoken: 'The holds disagree. Check the focus in live view. Same or shifted?',
+        written:
+          `The holds after the first ${sayNumber(prompt.drift.afterHold)} disagree with them, as if the focus had moved. ` +
+          'Look in live view: is it the same, or has it shifted?',
+      };
+    case 'fresh series':
+      return after('fresh series', prompt.next);
+    case 'undone':
+      return after('undone', prompt.next);
+    case 'nothing to undo':
+      return both('There is nothing to undo.');
+    case 'paused':
+      return both('Paused.');
+    case 'outcome':
+      return outcomeInWords(prompt.outcome);
+    case 'not now':
+      return NOT_NOW[prompt.why];
+  }
+}
+
+/** A verdict in the words that are taught for it: "flicker, left". */
+export const readBack = ({ verdict }: { readonly verdict: Verdict }): string =>
+  [LIGHT[verdict.light].noted, ARROWS[verdict.arrows]].filter(Boolean).join(', ');
+
+/** The words that make sense now, for a person who asks. */
+export function helpInWords(words: readonly Word[]): InWords {
+  const said = words.map((word) => (word === 'set' ? 'set plus or minus a number' : TAUGHT[word].say));
+  return both(`You can say: ${said.join(', ')}.`);
+}
+
+/** Something was said that could not be told apart. */
+export const SAY_AGAIN: InWords = { spoken: 'Say that again.', written: 'That was not clear. Say it again.' };
+
+const both = (text: string): InWords => ({ spoken: text, written: text });
+
+function after(first: string | null, next: Suggestion): InWords {
+  return {
+    spoken: sentences(first, sayCorrection(next.value)),
+    written: `${sentences(first)} Set ${withReason(next)}.`.trim(),
+  };
+}
+
+const withReason = (next: Suggestion): string => `${writeSteps(next.value)}: ${reasonInWords(next)}`;
+
+const tooEarly = (left: number): InWords =>
+  left === 1
+    ? { spoken: 'One more second.', written: 'Not yet: hold for one more second.' }
+    : { spoken: `${sentences(`${sayNumber(left)} more seconds`)}`, written: `Not yet: hold for ${sayNumber(left)} more seconds.` };
+
+function holdAgain(value: Steps, why: 'unanswered' | 'cut off'): InWords {
+  const because = why === 'unanswered' ? 'No answer came' : 'The hold was cut off';
+  return {
+    spoken: sentences('again', sayCorrection(value)),
+    written: `${because}, so it does not count. Set ${writeSteps(value)} and hold again.`,
+  };
+}
+
+const NOT_NOW: Record<NotNow, InWords> = {
+  'hold first': { spoken: 'Hold first.', written: 'Nothing is being held. Begin the hold first.' },
+  'hold under way': { spoken: 'Still holding.', written: 'A hold is under way. Judge it or undo it first.' },
+  'answer first': { spoken: 'Did it hold?', written: 'First say whether it held.' },
+  'off the scale': { spoken: 'Not on the scale.', written: 'This body cannot be set to that value. Choose one on its scale.' },
+  paused: { spoken: 'Paused.', written: 'The sweep is paused. Resume it first.' },
+  'not paused': { spoken: 'Not paused.', written: 'The sweep is not paused.' },
+  finished: { spoken: 'Finished.', written: 'The sweep is finished. Undo takes the finish back.' },
+  'no arrows': { spoken: 'No arrows on this body.', written: 'This body is set as showing no arrows. If it has them, say so in the kit.' },
+  'check focus first': { spoken: 'Same or shifted?', written: 'First look at the focus in live view: same, or shifted?' },
+  'nothing to check': { spoken: 'Nothing to check.', written: 'There is no question about the focus now.' },
+  'not offered': { spoken: 'Not ready yet.', written: 'There is no result to accept yet. Finish ends the sweep as it stands.' },
+};
+
+/** Joins parts into short sentences: "Flicker. Plus six." */
+const sentences = (...parts: readonly (string | null)[]): string =>
+  parts
+    .filter((part) => part !== null)
+    .map((part) => `${part.charAt(0).toUpperCase()}${part.slice(1)}.`)
+    .join(' ');

@@ -1,0 +1,35 @@
+// Why a value is suggested, in words for the screen.
+import type { Landmark } from '../sweep/next/reason.ts';
+import type { Suggestion } from '../sweep/next/suggestion.ts';
+import { writeSteps } from '../sweep/scale.ts';
+import { LIGHT } from './vocabulary/en.ts';
+
+/** The part of a sentence that follows the value: "+6, halfway between +3, which held, and +9, which stayed dark". */
+export function reasonInWords({ value, reason }: Suggestion): string {
+  switch (reason.because) {
+    case 'start':
+      return 'where the centre most likely is, to begin with';
+    case 'between': {
+      const halfway = reason.below.value + reason.above.value === 2 * value ? 'halfway between' : 'between';
+      return `${halfway} ${landmark(reason.below)}, and ${landmark(reason.above)}`;
+    }
+    case 'beyond':
+      return `${reason.side} ${landmark(reason.of)}`;
+    case 'surer':
+      return `once more, to be surer: it ${didThere(reason.of)} before`;
+    case 'again':
+      return 'once more, because the last answer there was hardly to be expected';
+    case 'end':
+      return reason.part === 'last'
+        ? `to see whether the ${reason.side} end of the band holds`
+        : `to see whether the band ends before it, at the ${reason.side} end`;
+    case 'yours':
+      return 'your own choice';
+  }
+}
+
+const landmark = (held: Landmark): string => `${writeSteps(held.value)}, which ${didThere(held)}`;
+
+/** A light that held although an arrow told against it is said so, or "held" would contradict how it counts. */
+const didThere = ({ light, counts }: Landmark): string =>
+  light === 'steady' && counts === 'out' ? 'held with one arrow' : LIGHT[light].did;

@@ -1,0 +1,200 @@
+// A session in memory for looking at the screens: the real reducer and the real reading of inputs, no browser behind it.
+// Time moves only when the test moves it.
+import { signal } from '@preact/signals';
+import * as v from 'valibot';
+import { Body, EMPTY_KIT, Lens, type Kit } from '../../src/kit/kit.ts';
+import type { LogRecord } from '../../src/logbook/record.ts';
+import { faultsIn } from '../../src/panel/session/faults.ts';
+import type { EarState, Heard, Role, Session, Trouble } from '../../src/panel/session/session.ts';
+import { USUAL_SETTINGS, type Settings } from '../../src/settings.ts';
+import { NO_MEMORY } from '../../src/sweep/belief/prior.ts';
+import type { SweepEvent } from '../../src/sweep/event.ts';
+import type { Input } from '../../src/sweep/inputs.ts';
+import { meaning } from '../../src/sweep/meaning.ts';
+import { lookAgainAt, moveSwitch, RELEASED, type Contact } from '../../src/sweep/oneSwitch.ts';
+import { open } from '../../src/sweep/opening.ts';
+import type { Plan } from '../../src/sweep/plan.ts';
+import { USUAL_SCALE } from '../../src/sweep/scale.ts';
+import type { SweepState } from '../../src/sweep/state.ts';
+import { transition } from '../../src/sweep/transition.ts';
+import { understood } from '../../src/sweep/understood.ts';
+import { becameInWords, wordsOfInput } from '../../src/voice/became.ts';
+import { millimetres, moment, steps, type Moment } from '../../src/units.ts';
+
+export const PLAN: Plan = {
+  subject: { situation: 'orrin-85-near', body: 'Velde M1', lens: 'Orrin 85 f/1.8', focalLength: millimetres(85), distance: millimetres(4250) },
+  scale: USUAL_SCALE,
+  arrows: 'absent',
+  manner: USUAL_SETTINGS.manner,
+  memory: NO_MEMORY,
+  start: steps(0),
+  practice: null,
+};
+
+export const KIT: Kit = {
+  bodies: [{ id: 'm1', name: 'Velde M1', scale: USUAL_SCALE, arrows: 'absent' }],
+  lenses: [{ id: 'orrin-85', name: 'Orrin 85 f/1.8' }],
+  situations: [{ id: 'orrin-85-near', body: 'm1', lens: 'orrin-85', focalLength: millimetres(85), distance: millimetres(4250) } as Kit['situations'][number]],
+};
+
+interface World {
+  readonly kit?: Kit;
+  readonly plan?: Plan;
+  readonly records?: readonly LogRecord[];
+}
+
+const OPENED = moment(Date.UTC(2026, 10, 20, 9, 0, 0));
+
+export class FakeSession implements Session {
+  readonly ready = Promise.resolve();
+  readonly sweep = signal<SweepState | null>(null);
+  readonly role = signal<Role>('owner');
+  readonly kit = signal<Kit>(EMPTY_KIT);
+  readonly records = signal<readonly LogRecord[]>([]);
+  readonly settings = signal<Settings>(USUAL_SETTINGS);
+  readonly troubles = signal<readonly Trouble[]>([]);
+  readonly announcement = signal('');
+  readonly heard = signal<Heard | null>(null);
+  readonly ear = signal<EarState>('off');
+  readonly understood = signal<ReturnType<typeof understood> | null>(null);
+  readonly pressed = signal<Moment | null>(null);
+  readonly now = signal<Moment>(OPENED);
+  /** What the screens asked for that has no place in a signal. */
+  readonly asked: string[] = [];
+  #switch = RELEASED;
+  #plan: Plan;
+
+  constructor({ kit = KIT, plan = PLAN, records = [] }: World = {}) {
+    this.kit.value = kit;
+    this.records.value = records;
+    this.#plan = plan;
+  }
+
+  /** Opens a sweep on the plan. */
+  open(): this {
+    this.#show(open({ did: 'opened', at: this.now.value, id: 'sweep', plan: this.#plan }).state);
+    return this;
+  }
+
+  /** One whole hold: begun, held as long as it takes, judged. */
+  hold(light: 'steady' | 'late' | 'flicker' | 'dark', value = this.#next(), arrows: 'none' | 'left' | 'right' | 'balanced' = 'none'): this {
+    this.#dispatch({ did: 'began', at: this.now.value, value: steps(value), by: 'key' });
+    this.pass(light === 'steady' ? 5 : 2);
+    this.input({ told: 'verdict', verdict: { light, arrows }, by: 'voice', heard: light });
+    this.pass(4);
+    return this;
+  }
+
+  /** Lets time go by, and rings what would ring meanwhile. */
+  pass(time: number): this {
+    this.now.value = moment(this.now.value + time * 1000);
+    this.#move({ move: 'none', at: this.now.value });
+    if (this.sweep.value?.phase.name === 'holding') this.#dispatch({ did: 'ran', at: this.now.value });
+    return this;
+  }
+
+  /** The sweep, once it is finished, as the logbook would keep it. */
+  asRecord(id: string): LogRecord {
+    const state = this.sweep.value;
+    if (state?.phase.name !== 'finished') throw new Error('The sweep is not finished.');
+    const { plan, phase, journal } = state;
+    return { id, finished: phase.at, practice: plan.practice !== null, subject: plan.subject, outcome: phase.outcome, journal: [...journal] };
+  }
+
+  input(input: Input): void {
+    const state = this.sweep.value;
+    if (state === null) return;
+    const meant = meaning(input, state, this.now.value);
+    let became = '';
+    if (meant.means === 'events') {
+      for (const event of meant.events) became = becameInWords(event, this.#dispatch(event));
+    } else {
+      this.asked.push(meant.means);
+    }
+    this.heard.value = { words: wordsOfInput(input), became, by: 'by' in input ? input.by : 'switch', at: this.now.value };
+  }
+
+  contact(move: 'down' | 'up'): void {
+    const { phase } = this.sweep.value ?? {};
+    if (!phase) return;
+    this.pressed.value = move === 'down' ? this.now.value : null;
+    this.#move(move === 'down' ? { move, at: this.now.value, during: phase.name } : { move, at: this.now.value });
+  }
+
+  async begin(beginning: Parameters<Session['begin']>[0]): ReturnType<Session['begin']> {
+    this.asked.push(`begin with ${beginning.with}${beginning.with === 'practice' ? `, ${beginning.arrows}` : ''}`);
+    this.open();
+    return { ok: true };
+  }
+
+  leave(): void {
+    this.#show(null);
+  }
+
+  saveBody: Session['saveBody'] = (draft) => {
+    const parsed = v.safeParse(Body, { ...draft, id: `body-${this.kit.value.bodies.length}` });
+    if (!parsed.success) return { ok: false, faults: faultsIn(parsed.issues) };
+    this.kit.value = { ...this.kit.value, bodies: [...this.kit.value.bodies, parsed.output] };
+    return { ok: true, id: parsed.output.id };
+  };
+
+  saveLens: Session['saveLens'] = (draft) => {
+    const parsed = v.safeParse(Lens, { ...draft, id: `lens-${this.kit.value.lenses.length}` });
+    if (!parsed.success) return { ok: false, faults: faultsIn(parsed.issues) };
+    this.kit.value = { ...this.kit.value, lenses: [...this.kit.value.lenses, parsed.output] };
+    return { ok: true, id: parsed.output.id };
+  };
+
+  saveSituation: Session['saveSituation'] = (draft) => {
+    const id = draft.id ?? `situation-${this.kit.value.situations.length}`;
+    this.kit.value = { ...this.kit.value, situations: [...this.kit.value.situations, { ...draft, id } as Kit['situations'][number]] };
+    return { ok: true, id };
+  };
+
+  changeSettings: Session['changeSettings'] = ({ manner, voice, sound }) => {
+    const before = this.settings.value;
+    this.settings.value = {
+      manner: { ...before.manner, ...manner } as Settings['manner'],
+      voice: { ...before.voice, ...voice },
+      sound: sound ?? before.sound,
+    };
+  };
+
+  takeOver(): void {
+    this.role.value = 'owner';
+  }
+
+  openMicrophonePage(): void {
+    this.asked.push('microphone page');
+  }
+
+  dismiss(id: string): void {
+    this.troubles.value = this.troubles.value.filter((trouble) => trouble.id !== id);
+  }
+
+  #next(): number {
+    const { phase } = this.sweep.value ?? {};
+    return phase && 'next' in phase ? phase.next.value : 0;
+  }
+
+  #move(contact: Contact): void {
+    const moved = moveSwitch(this.#switch, contact);
+    this.#switch = moved.state;
+    moved.presses.forEach((press) => this.input(press));
+    const again = lookAgainAt(moved.state);
+    if (contact.move === 'none' && again !== null && again <= this.now.value) this.#move(contact);
+  }
+
+  #dispatch(event: SweepEvent): SweepState {
+    if (this.sweep.value === null) throw new Error('There is no sweep.');
+    const { state } = transition(this.sweep.value, event);
+    this.#show(state);
+    return state;
+  }
+
+  #show(state: SweepState | null): void {
+    this.sweep.value = state;
+    this.understood.value = state && understood(state);
+    this.announcement.value = state ? `now ${state.phase.name}` : '';
+  }
+}

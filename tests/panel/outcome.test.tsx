@@ -1,0 +1,127 @@
+// @vitest-environment happy-dom
+// Contract of the end of a sweep: the value to enter, how sure it is and what to do; or, without one, what to check.
+import { cleanup, screen } from '@testing-library/preact';
+import { act } from 'preact/test-utils';
+import { afterEach, describe, expect, test } from 'vitest';
+import { cameraOf } from '../../src/practice/cameras.ts';
+import type { Outcome } from '../../src/sweep/end/outcome.ts';
+import { revealedInWords } from '../../src/panel/outcome/revealed.ts';
+import { seconds, steps } from '../../src/units.ts';
+import { FakeSession, PLAN } from './fakeSession.ts';
+import { click, key, phase, show, text } from './show.tsx';
+
+afterEach(cleanup);
+
+/** A sweep ended as the fake leaves it, shown with this outcome instead. */
+async function ended(outcome: Partial<Outcome> & Pick<Outcome, 'found'>, plan = PLAN): Promise<FakeSession> {
+  const session = new FakeSession({ plan }).open().hold('flicker', 0).hold('steady', 5);
+  const state = session.sweep.value;
+  if (state === null) throw new Error('There is no sweep.');
+  session.sweep.value = { ...state, phase: { name: 'finished', at: session.now.value, outcome: { ...BAND, ...outcome } as Outcome } };
+  return show(session);
+}
+
+const BAND = {
+  low: steps(2),
+  high: steps(9),
+  centre: 5.5,
+  chosen: steps(5),
+  other: null,
+  interval: { from: 4.75, to: 6.25 },
+  within: 0.974,
+  ends: 'seen',
+  tally: { holds: 9, seconds: seconds(103) },
+} as const;
+
+describe('a band', () => {
+  test('the value, how sure, the band, its centre and interval, the holds and the time', async () => {
+    await ended({ found: 'band' });
+    expect(screen.getByLabelText('Value to enter').textContent).toBe('+5');
+    for (const part of ['97 % sure within one step', '+2 to +9', '+5.5', '+4.8 to +6.3', '9 holds in 1 min 43 s']) {
+      expect(text()).toContain(part);
+    }
+  });
+
+  test('what to do next: enter it, prove it, and the maker\u2019s manual goes first', async () => {
+    await ended({ found: 'band' });
+    expect(text()).toMatch(/Enter \+5 in the camera.*Prove it on photographs.*maker\u2019s manual/);
+  });
+
+  test('where the middle falls between two values the other choice is named', async () => {
+    await ended({ found: 'band', other: steps(6) });
+    expect(text()).toContain('The middle falls between +5 and +6');
+  });
+
+  test('ends that were not seen are said not to be', async () => {
+    await ended({ found: 'band', ends: 'believed' });
+    expect(text()).toContain('its ends were not both held on both sides');
+  });
+});
+
+describe('no value', () => {
+  test.each([
+    { found: 'past the limit', side: 'high', visible: steps(13), bound: 16.5 },
+    { found: 'beyond the scale', side: 'above' },
+    { found: 'nothing' },
+  ] as const)('$found: no value to enter, but what to check', async (outcome) => {
+    await ended(outcome);
+    expect(screen.queryByLabelText('Value to enter')).toBeNull();
+    expect(screen.getByRole('heading', { name: 'What to check' })).toBeTruthy();
+    expect(text()).toContain('Focus again in live view');
+  });
+
+  test.each([
+    { found: 'past the limit', side: 'both', visible: null, bound: null },
+    { found: 'beyond the scale', side: 'below' },
+  ] as const)('$found sends the pair to the maker if it stays so', async (outcome) => {
+    await ended(outcome);
+    expect(text()).toContain('the maker\u2019s service');
+  });
+});
+
+describe('where to go from it', () => {
+  test('back to the sweep takes the finish back', async () => {
+    const session = new FakeSession().open().hold('steady', 5);
+    session.input({ told: 'finish', by: 'key', heard: null });
+    await show(session);
+    expect(phase()).toBe('finished');
+    await act(() => void click('Back to the sweep'));
+    expect(phase()).toBe('dialling');
+  });
+
+  test('the undo key does the same', async () => {
+    const session = new FakeSession().open().hold('steady', 5);
+    session.input({ told: 'finish', by: 'key', heard: null });
+    await show(session);
+    await act(() => key('u'));
+    expect(phase()).toBe('dialling');
+  });
+
+  test('a new sweep leads to the start', async () => {
+    await ended({ found: 'band' });
+    await act(() => void click('New sweep'));
+    expect(screen.getByRole('heading', { name: 'New sweep' })).toBeTruthy();
+  });
+});
+
+describe('a practice sweep', () => {
+  const plan = { ...PLAN, practice: { seed: 12 } };
+
+  test('shows the true band, and how far off the value is', async () => {
+    const { low, high } = cameraOf(12, PLAN.scale, 'absent');
+    await ended({ found: 'band', chosen: steps(Math.round((low + high) / 2)) }, plan);
+    expect(text()).toMatch(/This practice camera holds from \S+ to \S+; its true centre is \S+\./);
+    expect(text()).toContain('is off by less than one step.');
+    expect(text()).not.toContain('in the camera for this lens');
+  });
+
+  test('a value far from the centre is said to be, in steps', () => {
+    const { low, high } = cameraOf(12, PLAN.scale, 'absent');
+    const chosen = steps(Math.round((low + high) / 2) + 4);
+    expect(revealedInWords(plan, { ...BAND, found: 'band', chosen })?.comparison).toMatch(/off by [34]\.\d steps\.$/);
+  });
+
+  test('real kit reveals nothing', async () => {
+    expect(revealedInWords(PLAN, { ...BAND, found: 'band' })).toBeNull();
+  });
+});

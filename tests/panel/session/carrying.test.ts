@@ -1,0 +1,107 @@
+// Contract of the session's effects: on disk before anything is said, and a new step cuts off what the last one still had to say.
+import { expect, test, vi } from 'vitest';
+import { steps } from '../../../src/units.ts';
+import { phaseOf, sweeping } from './sweeping.ts';
+import { NO_ROOM, settle } from './world.ts';
+
+test('a verdict is on disk before it is sounded and read back', async () => {
+  const { computer, window } = await sweeping();
+  await window.tell('holding');
+  await window.tell('flicker');
+  expect(computer.log).toEqual([
+    'write live began',
+    'tone begin',
+    'write live judged',
+    'tone noted',
+    expect.stringMatching(/^say Flicker\. (Plus|Minus|Zero)/),
+  ]);
+});
+
+test('the alarm of a hold counts from the press, however long the disk took', async () => {
+  const { computer, window } = await sweeping();
+  const pressed = computer.time;
+  window.session.input({ told: 'hold', by: 'key', heard: null });
+  computer.pass(2);
+  await settle();
+  expect(window.due('hold time')).toBe(pressed + 5000);
+});
+
+test('a new step cuts off speech, and drops what the step before still wanted', async () => {
+  const { computer, window } = await sweeping({ manner: { pace: { set: 'counted', toDial: 6 as never } } });
+  await window.tell('holding');
+  window.holdSpeech = true;
+  await window.tell('flicker');
+  expect(window.alarmsSet()).toEqual([]);
+  computer.log.length = 0;
+  window.session.input({ told: 'set', value: steps(5), by: 'key', heard: null });
+  window.holdSpeech = false;
+  await settle();
+  expect(computer.log).toEqual(['write live chose', 'say Plus five.', 'tone count in 3', 'tone count in 4', 'tone count in 5']);
+  expect(window.alarmsSet()).toEqual(['dial']);
+});
+
+test('a refused input leaves the hold under way and its alarm alone', async () => {
+  const { computer, window } = await sweeping();
+  await window.tell('holding');
+  computer.pass(1);
+  await window.tell('solid');
+  expect(phaseOf(window)).toBe('holding');
+  expect(window.alarmsSet()).toEqual(['hold time']);
+  expect(computer.log.slice(-2)).toEqual(['tone refused', 'say Four more seconds.']);
+});
+
+test('the panel is deaf while it speaks', async () => {
+  const { window } = await sweeping();
+  window.holdSpeech = true;
+  await window.tell('holding');
+  await window.tell('flicker');
+  expect(window.deaf).toBeGreaterThan(0);
+  const whileSpeaking = window.deaf;
+  await window.said();
+  expect(window.deaf).toBe(whileSpeaking - 1);
+});
+
+test('a prompt is on the screen also when nothing is spoken or sounded', async () => {
+  const { computer, window } = await sweeping({ voice: { speak: false }, sound: false });
+  await window.tell('holding');
+  await window.tell('nothing');
+  expect(computer.log).toEqual(['write live began', 'write live judged']);
+  expect(window.session.announcement.value).toMatch(/^Nothing\. Set .*: .*stayed dark\.$/);
+});
+
+test('a failing disk loses no hold: the sweep goes on, the person is told, and all of it is written when that works', async () => {
+  vi.useFakeTimers();
+  const { computer, window } = await sweeping();
+  computer.full = true;
+  await window.tell('holding');
+  await window.tell('flicker');
+  await window.tell('holding');
+  expect(phaseOf(window)).toBe('holding');
+  expect(window.session.sweep.value?.holds).toHaveLength(1);
+  expect(window.session.troubles.value.map(({ sentence }) => sentence)).toEqual([NO_ROOM]);
+  expect(computer.journal()).toEqual(['opened']);
+
+  computer.full = false;
+  await vi.advanceTimersByTimeAsync(6000);
+  expect(computer.journal()).toEqual(['opened', 'began', 'judged', 'began']);
+  expect(window.session.troubles.value).toEqual([]);
+  vi.useRealTimers();
+});
+
+test('repeat says the value again, help says the words, and neither changes the sweep', async () => {
+  const { computer, window } = await sweeping();
+  await window.tell('repeat');
+  await window.tell('help');
+  expect(computer.log).toEqual([expect.stringMatching(/^say (Plus|Minus|Zero)/), expect.stringMatching(/^say You can say: holding, set plus or minus a number, /)]);
+  expect(computer.journal()).toEqual(['opened']);
+});
+
+test('what came of an input is shown: taken, or the reason why not', async () => {
+  const { window } = await sweeping();
+  await window.tell('holding');
+  expect(window.session.heard.value).toMatchObject({ words: 'hold', became: expect.stringMatching(/^hold at 0$/), by: 'key' });
+  await window.tell('delayed');
+  expect(window.session.heard.value).toMatchObject({ words: 'delayed', became: expect.stringMatching(/^delayed at 0$/) });
+  await window.tell('accept');
+  expect(window.session.heard.value?.became).toMatch(/^There is no result to accept yet/);
+});

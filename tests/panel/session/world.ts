@@ -1,0 +1,228 @@
+// A computer with windows, for tests of the session: fakes of our own ports only. Everything the ports are asked to do
+// is written to one log in order, so that a test can tell what came before what.
+import { createSession } from '../../../src/panel/session/create.ts';
+import type { Ports } from '../../../src/panel/session/ports.ts';
+import type { Session } from '../../../src/panel/session/session.ts';
+import type { EarOwner } from '../../../src/platform/ear/listening.ts';
+import type { Snapshot } from '../../../src/platform/snapshots.ts';
+import { DONE, failed, got, type Result } from '../../../src/result.ts';
+import type { Alarm } from '../../../src/sweep/effect.ts';
+import { inputOf } from '../../../src/sweep/meaning.ts';
+import { moment, seconds, type Moment, type Seconds } from '../../../src/units.ts';
+
+export const NO_ROOM = 'Nothing can be saved just now.';
+
+type Listener = (changes: Readonly<Record<string, unknown>>) => void;
+
+/** What all windows of one computer share: the disk, the lock and the time. */
+export class Computer {
+  disk: Record<string, unknown> = {};
+  copies: Snapshot[] = [];
+  time = moment(1_000_000_000_000);
+  /** The disk refuses every write. */
+  full = false;
+  readonly log: string[] = [];
+  readonly windows: Window[] = [];
+  holder: Window | null = null;
+  queue: Window[] = [];
+
+  async open(): Promise<Window> {
+    const window = new Window(this);
+    this.windows.push(window);
+    await window.session.ready;
+    await settle();
+    return window;
+  }
+
+  pass(time: number): void {
+    this.time = moment(this.time + time * 1000);
+  }
+
+  written(changes: Record<string, unknown>): void {
+    for (const { listener } of this.windows) listener?.(structuredClone(changes));
+  }
+
+  free(window: Window): void {
+    this.queue = this.queue.filter((one) => one !== window);
+    if (this.holder !== window) return;
+    this.holder = this.queue.shift() ?? null;
+    this.holder?.got();
+  }
+
+  /** The events of the live sweep on disk. */
+  journal(): string[] {
+    return ((this.disk['live'] ?? []) as { did: string }[]).map(({ did }) => did);
+  }
+}
+
+export class Window {
+  readonly session: Session;
+  listener: Listener | null = null;
+  got: () => void = () => undefined;
+  lost: () => void = () => undefined;
+  ear: EarOwner | null = null;
+  earOpen = false;
+  deaf = 0;
+  /** Utterances end at once unless they are held back. */
+  holdSpeech = false;
+  private endSpeech: (() => void) | null = null;
+  private readonly alarms = new Map<Alarm, { due: Moment; ring: (late: Seconds) => void }>();
+
+  private readonly computer: Computer;
+
+  constructor(computer: Computer) {
+    this.computer = computer;
+    this.session = createSession(this.ports());
+  }
+
+  /** The person tells this; everything that follows at once has followed. */
+  async tell(word: Parameters<typeof inputOf>[0]): Promise<void> {
+    this.session.input(inputOf(word, 'key'));
+    await settle();
+  }
+
+  /** The time of the alarm comes. */
+  async ring(alarm: Alarm, late = 0): Promise<void> {
+    const set = this.alarms.get(alarm);
+    if (!set) throw new Error(`no alarm ${alarm}`);
+    this.alarms.delete(alarm);
+    this.computer.time = moment(set.due + late * 1000);
+    set.ring(seconds(late));
+    await settle();
+  }
+
+  alarmsSet = (): Alarm[] => [...this.alarms.keys()];
+  due = (alarm: Alarm): Moment | undefined => this.alarms.get(alarm)?.due;
+
+  /** The window goes away without a word, as in a crash. */
+  async crash(): Promise<void> {
+    this.listener = null;
+    this.alarms.clear();
+    this.computer.windows.splice(this.computer.windows.indexOf(this), 1);
+    this.computer.free(this);
+    await settle();
+  }
+
+  async said(): Promise<void> {
+    this.endSpeech?.();
+    await settle();
+  }
+
+  private ports(): Ports {
+    const { computer } = this;
+    const { log } = computer;
+    let ids = 0;
+    const write = (change: () => Record<string, unknown>): Promise<Result> => {
+      if (computer.full) return Promise.resolve(failed(NO_ROOM));
+      computer.written(change());
+      return Promise.resolve(DONE);
+    };
+    return {
+      store: {
+        read: () => Promise.resolve(got(structuredClone(computer.disk))),
+        write: (entries) =>
+          write(() => {
+            computer.disk = structuredClone({ ...computer.disk, ...entries });
+            log.push(`write ${Object.keys(entries).join(' ')}${'live' in entries ? ` ${computer.journal().at(-1)}` : ''}`);
+            return entries;
+          }),
+        remove: (keys) =>
+          write(() => {
+            for (const key of keys) delete computer.disk[key];
+            log.push(`remove ${keys.join(' ')}`);
+            return Object.fromEntries(keys.map((key) => [key, undefined]));
+          }),
+        onChange: (listener) => {
+          this.listener = listener;
+        },
+      },
+      snapshots: {
+        times: () => Promise.resolve(got(computer.copies.map(({ at }) => at).toSorted((a, b) => b - a))),
+        read: (at) => {
+          const copy = computer.copies.find((one) => one.at === at);
+          return Promise.resolve(copy ? got(copy) : failed('no such copy'));
+        },
+        keep: (snapshot) => {
+          computer.copies.push(structuredClone(snapshot));
+          return Promise.resolve(DONE);
+        },
+      },
+      ownership: {
+        claim: () => {
+          computer.holder ??= this;
+          return Promise.resolve(computer.holder === this);
+        },
+        queue: () => {
+          if (computer.holder !== this && !computer.queue.includes(this)) computer.queue.push(this);
+          if (computer.holder === null) computer.free(this);
+        },
+        take: () => {
+          const before = computer.holder;
+          computer.queue = computer.queue.filter((one) => one !== this);
+          computer.holder = this;
+          before?.lost();
+          this.got();
+        },
+        release: () => computer.free(this),
+        onGot: (listener) => {
+          this.got = listener;
+        },
+        onLost: (listener) => {
+          this.lost = listener;
+        },
+      },
+      alarms: {
+        set: (alarm, due, ring) => void this.alarms.set(alarm, { due, ring }),
+        clear: () => this.alarms.clear(),
+      },
+      tones: {
+        play: (tone, after) => {
+          log.push(after === 0 ? `tone ${tone}` : `tone ${tone} in ${after}`);
+          return seconds(0.1);
+        },
+        cancel: () => undefined,
+        wake: () => undefined,
+      },
+      speech: {
+        say: (text) => {
+          log.push(`say ${text}`);
+          if (!this.holdSpeech) return Promise.resolve(DONE);
+          return new Promise((end) => {
+            this.endSpeech = () => {
+              this.endSpeech = null;
+              end(DONE);
+            };
+          });
+        },
+        cancel: () => this.endSpeech?.(),
+      },
+      wakeLock: { keepAwake: () => undefined, release: () => undefined },
+      ear: (owner) => {
+        this.ear = owner;
+        return {
+          open: () => {
+            this.earOpen = true;
+          },
+          close: () => {
+            this.earOpen = false;
+          },
+          deafen: () => {
+            this.deaf += 1;
+            return () => {
+              this.deaf -= 1;
+            };
+          },
+        };
+      },
+      now: () => computer.time,
+      newId: () => `id-${++ids}`,
+      newSeed: () => 7,
+      openMicrophonePage: () => log.push('open microphone page'),
+    };
+  }
+}
+
+/** Everything that waits for nothing but its turn has happened. */
+export async function settle(): Promise<void> {
+  for (let turn = 0; turn < 50; turn++) await Promise.resolve();
+}

@@ -1,0 +1,95 @@
+// @vitest-environment happy-dom
+// Contract of the settings and the help: each setting takes effect at once, and the help tells exactly what is understood.
+import { cleanup, fireEvent, screen } from '@testing-library/preact';
+import { act } from 'preact/test-utils';
+import { afterEach, describe, expect, test } from 'vitest';
+import { capOf, wordOfKey } from '../../src/panel/keys/keys.ts';
+import { WORDS, type Word } from '../../src/sweep/inputs.ts';
+import { PRESSES, understood } from '../../src/sweep/understood.ts';
+import { LISTENING_MEANS, PRESS_MEANS } from '../../src/voice/vocabulary/en.ts';
+import { inPhase } from '../sweep/staged.ts';
+import { FakeSession } from './fakeSession.ts';
+import { click, show, text } from './show.tsx';
+
+afterEach(cleanup);
+
+async function at(place: 'Settings' | 'Help', session = new FakeSession()): Promise<FakeSession> {
+  await show(session);
+  await act(() => void click(place));
+  return session;
+}
+const toggle = (label: RegExp) => act(() => void fireEvent.click(screen.getByLabelText(label)));
+const slide = (label: RegExp, value: number) => act(() => void fireEvent.input(screen.getByLabelText(label), { target: { value } }));
+
+describe('settings', () => {
+  test('the hold time is set from 3 to 15 seconds, with its value in sight', async () => {
+    const session = await at('Settings');
+    const slider = screen.getByLabelText(/Hold time: 5 s/);
+    expect([slider.getAttribute('min'), slider.getAttribute('max')]).toEqual(['3', '15']);
+    await slide(/Hold time/, 8);
+    expect(session.settings.value.manner.holdTime).toBe(8);
+    expect(text()).toContain('Hold time: 8 s');
+  });
+
+  test('a counted pace brings its time to dial', async () => {
+    const session = await at('Settings');
+    expect(screen.queryByLabelText(/Time to dial/)).toBeNull();
+    await toggle(/^Counted/);
+    await slide(/Time to dial/, 12);
+    expect(session.settings.value.manner.pace).toEqual({ set: 'counted', toDial: 12 });
+  });
+
+  test('speech and tones are switched each on its own', async () => {
+    const session = await at('Settings');
+    await toggle(/Speak every value/);
+    await toggle(/Tones/);
+    expect(session.settings.value).toMatchObject({ sound: false, voice: { speak: false } });
+  });
+
+  test('what listening means is said before the yes', async () => {
+    const session = await at('Settings');
+    expect(text()).toContain(LISTENING_MEANS);
+    await toggle(/Listen for my words/);
+    expect(session.settings.value.voice.listen).toBe('browser');
+  });
+
+  test('a browser that cannot listen is said to be one, and nothing is offered', async () => {
+    const session = new FakeSession();
+    session.ear.value = 'unavailable';
+    await at('Settings', session);
+    expect(screen.queryByLabelText(/Listen for my words/)).toBeNull();
+    expect(text()).toContain('This browser cannot recognise speech.');
+  });
+});
+
+describe('help', () => {
+  test('every word is there with its key', async () => {
+    await at('Help');
+    for (const word of WORDS) {
+      const row = screen.getByRole('rowheader', { name: word === 'set' ? 'set plus 6' : word }).closest('tr');
+      expect(row?.textContent).toContain(capOf(word));
+    }
+  });
+
+  test('every press of the one switch is there with what it means', async () => {
+    await at('Help');
+    const shown = screen.getAllByRole('definition').map(({ textContent }) => textContent?.trim());
+    expect(shown).toEqual(Object.values(PRESSES).flatMap((presses) => presses.map(({ means }) => PRESS_MEANS[means])));
+  });
+});
+
+describe('keys', () => {
+  test.each(['dialling', 'holding', 'judging', 'offered', 'paused', 'checking', 'finished'] as const)('no two words understood in %s share a key', (phase) => {
+    const { words } = understood(inPhase(phase));
+    expect(new Set(words.map(capOf)).size).toBe(words.length);
+    for (const word of words) expect(wordOfKey(keyOf(word), words)).toBe(word);
+  });
+
+  test('a key of a word that makes no sense now is none', () => {
+    expect(wordOfKey('s', ['accept', 'undo'])).toBeNull();
+    expect(wordOfKey('A', ['accept', 'undo'])).toBe('accept');
+  });
+});
+
+const KEYS: Partial<Record<string, string>> = { '\u2190': 'ArrowLeft', '\u2192': 'ArrowRight', Space: ' ' };
+const keyOf = (word: Word): string => KEYS[capOf(word)] ?? capOf(word);

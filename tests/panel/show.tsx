@@ -1,0 +1,28 @@
+// Draws the panel over a session in memory, and finds on it what a person would look for.
+import { fireEvent, render, screen, within } from '@testing-library/preact';
+import { act } from 'preact/test-utils';
+import { App } from '../../src/panel/app.tsx';
+import type { FakeSession } from './fakeSession.ts';
+
+export async function show(session: FakeSession): Promise<FakeSession> {
+  render(<App session={session} />);
+  await act(() => session.ready);
+  await act(() => session.ready);
+  return session;
+}
+
+export const button = (name: string | RegExp): HTMLElement => screen.getByRole('button', { name });
+export const click = (name: string | RegExp): boolean => fireEvent.click(button(name));
+export const valueToSet = (): string | null => screen.getByLabelText('Value to set').textContent;
+export const phase = (): string | null => screen.getByRole('main').getAttribute('data-phase');
+export const group = (name: string) => within(screen.getByRole('group', { name }));
+export const text = (): string => screen.getByRole('main').textContent ?? '';
+
+/** A key pressed and released wherever the focus is. */
+export function key(name: string): void {
+  const target = document.activeElement ?? document.body;
+  fireEvent.keyDown(target, { key: name });
+  fireEvent.keyUp(target, { key: name });
+}
+
+export const type = (label: string, typed: string): boolean => fireEvent.input(screen.getByLabelText(label), { target: { value: typed } });

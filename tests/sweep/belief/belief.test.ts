@@ -1,0 +1,110 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { centreInterval, centreOf, centreProfile, chancesOfIn, openBelief, weigh, type Belief } from '../../../src/sweep/belief/belief.ts';
+import { thinned } from '../../../src/sweep/belief/grid.ts';
+import { outcomeCount } from '../../../src/sweep/belief/observation.ts';
+import { NO_MEMORY } from '../../../src/sweep/belief/prior.ts';
+import type { Scale } from '../../../src/sweep/scale.ts';
+import type { Reading } from '../../../src/sweep/verdict.ts';
+import { steps } from '../../../src/units.ts';
+
+const scale: Scale = { min: steps(-8), max: steps(8), step: 1 };
+const IN: Reading = { counts: 'in' };
+const out = (grade: 'near' | 'flicker' | 'dark' | 'untold', side: 'above' | 'below' | 'untold' = 'untold'): Reading => ({
+  counts: 'out',
+  grade,
+  side,
+});
+const plain = openBelief(scale, false, NO_MEMORY);
+const withArrows = openBelief(scale, true, NO_MEMORY);
+const after = (belief: Belief, ...holds: readonly (readonly [number, Reading])[]): Belief =>
+  holds.reduce((before, [value, reading]) => weigh(before, steps(value), reading).belief, belief);
+
+test.each([false, true])('every hypothesis gives every outcome a chance, and they sum to one (arrows: %s)', (arrows) => {
+  const { model } = arrows ? withArrows : plain;
+  const which = Int32Array.from({ length: 200 }, (_, k) => Math.floor((k * model.hypotheses) / 200));
+  const rows = new Float64Array(model.outcomes * which.length);
+  for (let stimulus = 0; stimulus < model.stimuli; stimulus++) {
+    model.likelihoods(stimulus, which, rows);
+    which.forEach((_, k) => {
+      const chances = Array.from({ length: outcomeCount(arrows) }, (_unused, outcome) => rows[outcome * which.length + k]!);
+      expect(Math.min(...chances)).toBeGreaterThan(0);
+      expect(chances.reduce((sum, chance) => sum + chance, 0)).toBeCloseTo(1, 12);
+    });
+  }
+});
+
+test('the plain belief is centred on the scale and as wide as the prior says', () => {
+  const { mean, sd } = centreOf(plain);
+  expect(mean).toBeCloseTo(0, 6);
+  expect(sd).toBeGreaterThan(2.5);
+  expect(sd).toBeLessThan(3.5);
+});
+
+test('the belief does not depend on the order of the holds', () => {
+  const holds = [
+    [0, out('dark')],
+    [5, IN],
+    [8, out('near')],
+  ] as const;
+  const forward = centreOf(after(plain, ...holds));
+  const backward = centreOf(after(plain, ...holds.toReversed()));
+  expect(forward.mean).toBeCloseTo(backward.mean, 2);
+  expect(forward.sd).toBeCloseTo(backward.sd, 2);
+});
+
+test('a dark light says more of the distance than a late one', () => {
+  const near = after(plain, [0, out('near')], [8, out('dark')]);
+  const far = after(plain, [0, out('dark')], [8, out('near')]);
+  expect(centreOf(near).mean).toBeLessThan(-0.5);
+  expect(centreOf(far).mean).toBeGreaterThan(0.5);
+});
+
+test('an arrow sends the belief to its side', () => {
+  expect(centreOf(after(withArrows, [0, out('untold', 'above')])).mean).toBeGreaterThan(1.5);
+  expect(centreOf(after(withArrows, [0, out('untold', 'below')])).mean).toBeLessThan(-1.5);
+});
+
+test('a wrong memory is overruled in a few holds', () => {
+  const misled = openBelief(scale, false, { centres: [{ centre: -6, sd: 1.5, weight: 1 }], halfWidth: null });
+  expect(centreOf(misled).mean).toBeLessThan(-3);
+  const corrected = after(misled, [-6, out('dark')], [3, IN], [-1, out('flicker')], [7, out('near')]);
+  expect(Math.abs(centreOf(corrected).mean - 3)).toBeLessThan(1);
+});
+
+test('a mirrored sweep gives a mirrored belief', () => {
+  fc.assert(
+    fc.property(
+      fc.array(fc.tuple(fc.integer({ min: -8, max: 8 }), fc.constantFrom(IN, out('near'), out('flicker'), out('dark'))), { maxLength: 6 }),
+      (holds) => {
+        const mirrored = holds.map(([value, reading]) => [-value, reading] as const);
+        expect(centreOf(after(plain, ...holds)).mean).toBeCloseTo(-centreOf(after(plain, ...mirrored)).mean, 4);
+      },
+    ),
+    { numRuns: 40 },
+  );
+});
+
+test('the profile of the centre is a probability, and the interval lies within it', () => {
+  const belief = after(plain, [0, IN], [4, out('near')]);
+  const profile = centreProfile(belief);
+  expect(profile.reduce((sum, { chance }) => sum + chance, 0)).toBeCloseTo(1, 9);
+  const { from, to } = centreInterval(belief);
+  const inside = profile.filter(({ at }) => at >= from && at <= to).reduce((sum, { chance }) => sum + chance, 0);
+  expect(inside).toBeGreaterThanOrEqual(0.95);
+  expect(from).toBeLessThan(to);
+});
+
+test('the stand-in of a belief keeps its mean and spread', () => {
+  const few: Belief = { ...plain, posterior: thinned(plain.posterior, 2500) };
+  expect(few.posterior.which.length).toBeLessThanOrEqual(2500);
+  expect(centreOf(few).mean).toBeCloseTo(0, 1);
+  expect(centreOf(few).sd).toBeCloseTo(centreOf(plain).sd, 1);
+});
+
+test('P(in) falls on both sides of a band that was seen', () => {
+  const chances = chancesOfIn(after(plain, [0, IN], [1, IN], [4, out('near')], [-4, out('near')]));
+  expect(chances[8]).toBeGreaterThan(0.9);
+  expect(chances[0]).toBeLessThan(0.1);
+  expect(chances[16]).toBeLessThan(0.1);
+});

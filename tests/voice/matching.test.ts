@@ -1,0 +1,91 @@
+// Contract of the strict matcher: words understood now are taken, doubt is asked about, other talk is left alone.
+import { describe, expect, test } from 'vitest';
+import { WORDS, type Word } from '../../src/sweep/inputs.ts';
+import { understood } from '../../src/sweep/understood.ts';
+import { match, type Match } from '../../src/voice/matching.ts';
+import { TAUGHT } from '../../src/voice/vocabulary/en.ts';
+import { inPhase } from '../sweep/staged.ts';
+
+const PHASES = ['dialling', 'holding', 'judging', 'offered', 'paused', 'checking', 'finished'] as const;
+const HOLDING = understood(inPhase('holding')).words;
+const PLAIN_HOLDING = understood(inPhase('holding', { arrows: 'absent' })).words;
+const DIALLING = understood(inPhase('dialling')).words;
+
+const final = (allowed: readonly Word[], ...texts: string[]): Match => match(texts.map((text) => ({ text })), allowed, true);
+const interim = (allowed: readonly Word[], ...texts: string[]): Match => match(texts.map((text) => ({ text })), allowed, false);
+
+describe('the vocabulary', () => {
+  const phrases = (word: Word) => [TAUGHT[word].say, ...TAUGHT[word].also];
+
+  test.each(PHASES)('in %s no phrase begins the phrase of another word, so that one may be taken early', (phase) => {
+    for (const one of understood(inPhase(phase)).words) {
+      for (const other of understood(inPhase(phase)).words) {
+        if (one === other) continue;
+        const clashes = phrases(one).filter((said) => phrases(other).some((longer) => `${longer} `.startsWith(`${said} `)));
+        expect({ one, other, clashes }).toEqual({ one, other, clashes: [] });
+      }
+    }
+  });
+
+  test('every phrase is taken as its word', () => {
+    for (const word of WORDS) {
+      if (word === 'set') continue;
+      for (const said of phrases(word)) expect(final([word], said)).toMatchObject({ is: 'taken', words: TAUGHT[word].say });
+    }
+  });
+});
+
+test('case, stops and spaces of the recogniser do not matter', () => {
+  expect(final(HOLDING, ' Solid. ')).toMatchObject({ is: 'taken', words: 'solid' });
+});
+
+test('a light and its arrow in one breath are one verdict, in either order', () => {
+  const verdict = { light: 'flicker', arrows: 'left' };
+  expect(final(HOLDING, 'flicker left')).toMatchObject({ is: 'taken', input: { told: 'verdict', verdict } });
+  expect(final(HOLDING, 'left arrow flicker')).toMatchObject({ is: 'taken', input: { told: 'verdict', verdict } });
+});
+
+test.each(['set plus seven', 'set +7', 'plus 7', 'Set plus 7.'])('"%s" sets a value, shown as it will be read back', (text) => {
+  expect(final(DIALLING, text)).toMatchObject({ is: 'taken', input: { told: 'set', value: 7, by: 'voice' }, words: 'set +7' });
+});
+
+test('a value without a sign is asked about again, because a lost minus would send the person the wrong way', () => {
+  expect(final(DIALLING, 'set seven')).toEqual({ is: 'unclear' });
+});
+
+test('words that make no sense now are ignored', () => {
+  expect(final(DIALLING, 'solid')).toEqual({ is: 'ignored' });
+  expect(final(HOLDING, 'set plus seven')).toEqual({ is: 'ignored' });
+});
+
+test.each(['solid work on that table', 'I think it flickers', 'a left turn', 'hello', '', 'undo the strap'])('other talk is ignored: "%s"', (text) => {
+  expect(final(HOLDING, text)).toEqual({ is: 'ignored' });
+});
+
+test('a lower guess counts where the higher ones are no words at all', () => {
+  expect(final(HOLDING, 'salad', 'solid')).toMatchObject({ is: 'taken', words: 'solid' });
+});
+
+test('guesses that tell different things are asked about again', () => {
+  expect(final(HOLDING, 'left', 'right')).toEqual({ is: 'unclear' });
+  expect(final(HOLDING, 'solid', 'flicker')).toEqual({ is: 'unclear' });
+});
+
+test('of several values the likeliest is taken, because it is read back before anything is held', () => {
+  expect(final(DIALLING, 'set plus nine', 'set plus five')).toMatchObject({ is: 'taken', input: { value: 9 } });
+});
+
+describe('before the person has stopped', () => {
+  test('a word that cannot go on is taken at once', () => {
+    expect(interim(PLAIN_HOLDING, 'flicker')).toMatchObject({ is: 'taken' });
+    expect(interim(HOLDING, 'undo')).toMatchObject({ is: 'taken' });
+    expect(interim(HOLDING, 'flicker left')).toMatchObject({ is: 'taken' });
+  });
+
+  test('a light that an arrow may follow, and a value, wait for the end', () => {
+    expect(interim(HOLDING, 'flicker')).toEqual({ is: 'ignored' });
+    expect(interim(DIALLING, 'set plus one')).toEqual({ is: 'ignored' });
+    expect(interim(DIALLING, 'set one')).toEqual({ is: 'ignored' });
+    expect(interim(PLAIN_HOLDING, 'solid', 'flicker')).toEqual({ is: 'ignored' });
+  });
+});

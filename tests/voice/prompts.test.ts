@@ -1,0 +1,139 @@
+// Contract of the prompts: short for the ear, exact for the eye, and never a correction without its sign.
+import { describe, expect, test } from 'vitest';
+import type { NotNow, Prompt } from '../../src/sweep/effect.ts';
+import type { Outcome } from '../../src/sweep/end/outcome.ts';
+import type { Hold } from '../../src/sweep/hold.ts';
+import type { Suggestion } from '../../src/sweep/next/suggestion.ts';
+import { moment, seconds, steps } from '../../src/units.ts';
+import { helpInWords, promptInWords } from '../../src/voice/prompts.ts';
+import { reasonInWords } from '../../src/voice/reasons.ts';
+
+const next: Suggestion = {
+  value: steps(6),
+  reason: {
+    because: 'between',
+    below: { value: steps(3), light: 'steady', counts: 'in' },
+    above: { value: steps(9), light: 'dark', counts: 'out' },
+  },
+};
+const noted: Hold = {
+  value: steps(9),
+  verdict: { light: 'flicker', arrows: 'left' },
+  reading: { counts: 'out', grade: 'flicker', side: 'below' },
+  began: moment(0),
+  ended: moment(2000),
+  by: 'voice',
+  heard: 'flicker left',
+  predictive: 0.4,
+};
+const tally = { holds: 9, seconds: seconds(80) };
+const interval = { from: 4, to: 6 };
+const band: Outcome = {
+  found: 'band',
+  low: steps(2),
+  high: steps(8),
+  centre: 5,
+  chosen: steps(5),
+  other: null,
+  interval,
+  within: 0.976,
+  ends: 'seen',
+  tally,
+};
+
+const NOT_NOW: readonly NotNow[] = [
+  'hold first',
+  'hold under way',
+  'answer first',
+  'off the scale',
+  'paused',
+  'not paused',
+  'finished',
+  'no arrows',
+  'check focus first',
+  'nothing to check',
+  'not offered',
+];
+
+const PROMPTS: readonly Prompt[] = [
+  { say: 'opening', next },
+  { say: 'next', noted: null, next },
+  { say: 'next', noted, next },
+  { say: 'too early', left: seconds(2.2) },
+  { say: 'too early', left: seconds(0.3) },
+  { say: 'did it hold', value: steps(6) },
+  { say: 'hold again', value: steps(-4), why: 'unanswered' },
+  { say: 'hold again', value: steps(-4), why: 'cut off' },
+  { say: 'offer', noted, outcome: band },
+  { say: 'offer', noted: null, outcome: { found: 'nothing', tally } },
+  { say: 'check focus', drift: { bayesFactor: 20, afterHold: 5 } },
+  { say: 'fresh series', next },
+  { say: 'undone', next },
+  { say: 'nothing to undo' },
+  { say: 'paused' },
+  { say: 'outcome', outcome: { ...band, low: steps(2), high: steps(7), centre: 4.5, chosen: steps(4), other: steps(5) } },
+  { say: 'outcome', outcome: { ...band, ends: 'believed' } },
+  { say: 'outcome', outcome: { found: 'past the limit', side: 'high', visible: steps(10), bound: 15, interval, tally } },
+  { say: 'outcome', outcome: { found: 'past the limit', side: 'both', visible: null, bound: null, interval, tally } },
+  { say: 'outcome', outcome: { found: 'beyond the scale', side: 'above', tally } },
+  ...NOT_NOW.map((why) => ({ say: 'not now', why }) as const),
+];
+
+test.each(PROMPTS.map((prompt) => [prompt.say, prompt] as const))('%s is spoken and written in plain sentences', (_, prompt) => {
+  const { spoken, written } = promptInWords(prompt);
+  expect(spoken).not.toMatch(/[0-9+\u2212]|undefined|null|NaN/);
+  expect(written).not.toMatch(/undefined|null|NaN/);
+  for (const text of [spoken, written]) expect(text).toMatch(/^[A-Z+\u2212\d].*[.?]$/);
+  for (const text of [spoken, written]) expect(text).not.toMatch(/ {2}|\.\.|,\./);
+});
+
+test('what is said between two holds is read in under a second and a half: at most five words', () => {
+  const between = PROMPTS.filter(({ say }) => ['next', 'undone', 'too early', 'hold again', 'did it hold'].includes(say));
+  const tooLong = between.map((prompt) => promptInWords(prompt).spoken).filter((spoken) => spoken.split(' ').length > 5);
+  expect(tooLong).toEqual([]);
+});
+
+describe('exact words', () => {
+  const spoken = (prompt: Prompt) => promptInWords(prompt).spoken;
+  const written = (prompt: Prompt) => promptInWords(prompt).written;
+
+  test('a verdict is read back before the next value', () => {
+    expect(spoken({ say: 'next', noted, next })).toBe('Flicker, left. Plus six.');
+    expect(written({ say: 'next', noted, next })).toBe(
+      'Flicker, left. Set +6: halfway between +3, which held, and +9, which stayed dark.',
+    );
+  });
+
+  test('seconds left are never understated', () => {
+    expect(spoken({ say: 'too early', left: seconds(2.2) })).toBe('Three more seconds.');
+    expect(spoken({ say: 'too early', left: seconds(0.3) })).toBe('One more second.');
+  });
+
+  test('an outcome tells the value, how sure it is and the band', () => {
+    expect(written({ say: 'outcome', outcome: band })).toBe('+5, 97 % sure to be within one step. The band runs from +2 to +8.');
+  });
+
+  test('an even band tells the other value that is as good', () => {
+    const outcome: Outcome = { ...band, low: steps(-3), high: steps(2), centre: -0.5, chosen: steps(0), other: steps(-1) };
+    expect(written({ say: 'outcome', outcome })).toContain('Its centre, \u22120.5, lies between two values: \u22121 is as good.');
+  });
+
+  test('a band past the limit tells the bound', () => {
+    expect(written({ say: 'outcome', outcome: { found: 'past the limit', side: 'high', visible: steps(10), bound: 15, interval, tally } })).toBe(
+      'The band has one end at +10 and runs past +20, the limit of the scale. Its centre is +15 or higher.',
+    );
+  });
+});
+
+test('between is only called halfway where it is', () => {
+  expect(reasonInWords({ ...next, value: steps(5) })).toBe('between +3, which held, and +9, which stayed dark');
+});
+
+test('a light that held with one arrow is not said to have simply held', () => {
+  const of = { value: steps(3), light: 'steady', counts: 'out' } as const;
+  expect(reasonInWords({ value: steps(7), reason: { because: 'beyond', of, side: 'above' } })).toBe('above +3, which held with one arrow');
+});
+
+test('help lists the words that make sense now', () => {
+  expect(helpInWords(['holding', 'set', 'undo']).spoken).toBe('You can say: holding, set plus or minus a number, undo.');
+});
