@@ -5,7 +5,8 @@ import * as v from 'valibot';
 import { Body, EMPTY_KIT, Lens, type Kit } from '../../src/kit/kit.ts';
 import type { LogRecord } from '../../src/logbook/record.ts';
 import { faultsIn } from '../../src/panel/session/faults.ts';
-import type { EarState, Heard, Role, Session, Trouble } from '../../src/panel/session/session.ts';
+import type { EarState, Heard, Listener, Role, Session, Trouble } from '../../src/panel/session/session.ts';
+import type { BenchRecord } from '../../src/optics/setUp/reading.ts';
 import { USUAL_SETTINGS, type Settings } from '../../src/settings.ts';
 import { NO_MEMORY } from '../../src/sweep/belief/prior.ts';
 import type { SweepEvent } from '../../src/sweep/event.ts';
@@ -18,6 +19,7 @@ import { USUAL_SCALE } from '../../src/sweep/scale.ts';
 import type { SweepState } from '../../src/sweep/state.ts';
 import { transition } from '../../src/sweep/transition.ts';
 import { understood } from '../../src/sweep/understood.ts';
+import type { InWords } from '../../src/voice/outcomes.ts';
 import { becameInWords, wordsOfInput } from '../../src/voice/became.ts';
 import { millimetres, moment, steps, type Moment } from '../../src/units.ts';
 
@@ -61,6 +63,9 @@ export class FakeSession implements Session {
   readonly now = signal<Moment>(OPENED);
   /** What the screens asked for that has no place in a signal. */
   readonly asked: string[] = [];
+  readonly said: string[] = [];
+  listener: Listener | null = null;
+  noted: BenchRecord | null = null;
   #switch = RELEASED;
   #plan: Plan;
 
@@ -102,6 +107,7 @@ export class FakeSession implements Session {
   }
 
   input(input: Input): void {
+    if (this.listener && input.told === 'press') return this.listener.take(input);
     const state = this.sweep.value;
     if (state === null) return;
     const meant = meaning(input, state, this.now.value);
@@ -115,7 +121,7 @@ export class FakeSession implements Session {
   }
 
   contact(move: 'down' | 'up'): void {
-    const { phase } = this.sweep.value ?? {};
+    const phase = this.listener ? ({ name: 'holding' } as const) : this.sweep.value?.phase;
     if (!phase) return;
     this.pressed.value = move === 'down' ? this.now.value : null;
     this.#move(move === 'down' ? { move, at: this.now.value, during: phase.name } : { move, at: this.now.value });
@@ -123,6 +129,7 @@ export class FakeSession implements Session {
 
   async begin(beginning: Parameters<Session['begin']>[0]): ReturnType<Session['begin']> {
     this.asked.push(`begin with ${beginning.with}${beginning.with === 'practice' ? `, ${beginning.arrows}` : ''}`);
+    if (beginning.with === 'kit') this.noted = beginning.bench ?? null;
     this.open();
     return { ok: true };
   }
@@ -166,6 +173,27 @@ export class FakeSession implements Session {
 
   openMicrophonePage(): void {
     this.asked.push('microphone page');
+  }
+
+  openTargetPage(situation: string): void {
+    this.asked.push(`target page ${situation}`);
+  }
+
+  attend(listener: Listener): () => void {
+    this.listener = listener;
+    return () => {
+      if (this.listener === listener) this.listener = null;
+    };
+  }
+
+  say({ spoken, written }: InWords): void {
+    this.said.push(spoken);
+    this.announcement.value = written;
+  }
+
+  noteBench(bench: BenchRecord): boolean {
+    this.noted = bench;
+    return true;
   }
 
   dismiss(id: string): void {

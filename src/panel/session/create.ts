@@ -11,7 +11,7 @@ import { createLive } from './live.ts';
 import { load } from './load.ts';
 import { planFor } from './plan.ts';
 import type { Ports } from './ports.ts';
-import type { Session } from './session.ts';
+import type { Listener, Session } from './session.ts';
 import { failed } from '../../result.ts';
 import { createTold } from './told.ts';
 import { createTroubles } from './troubles.ts';
@@ -36,8 +36,14 @@ export function createSession(ports: Ports): Session {
     },
   );
   const told = createTold(live, now);
-  const gestures = createGestures(now, () => live.sweep.peek()?.phase.name ?? null, told.take);
-  hearing.start(live, library, told);
+  const attending = signal<Listener | null>(null);
+  // Beside a sweep a press waits for a possible second one, as it does during a hold.
+  const gestures = createGestures(
+    now,
+    () => (attending.peek() ? 'holding' : (live.sweep.peek()?.phase.name ?? null)),
+    (press) => (attending.peek() ?? told).take(press),
+  );
+  hearing.start(live, library, told, attending);
 
   store.onChange((changes) => {
     if (!library.isFilled()) return;
@@ -96,6 +102,19 @@ export function createSession(ports: Ports): Session {
     changeSettings: library.changeSettings,
     takeOver: live.takeOver,
     openMicrophonePage: ports.openMicrophonePage,
+    openTargetPage: ports.openTargetPage,
+    attend(listener) {
+      touched();
+      attending.value = listener;
+      return () => {
+        if (attending.peek() === listener) attending.value = null;
+      };
+    },
+    say(words) {
+      live.carrier.silence();
+      live.carrier.tell(words);
+    },
+    noteBench: live.noteBench,
     dismiss: troubles.dismiss,
   };
 }

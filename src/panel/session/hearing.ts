@@ -1,4 +1,4 @@
-// Listening for words while a sweep runs here: the ear is open only then, and only after the person said yes to it.
+// Listening for words while a sweep or a set-up walk runs here: the ear is open only then, and only after the person said yes to it.
 import { computed, effect, signal, type ReadonlySignal } from '@preact/signals';
 import type { Ear } from '../../platform/ear/ear.ts';
 import { understood } from '../../sweep/understood.ts';
@@ -7,7 +7,7 @@ import { LANGUAGE } from '../../voice/vocabulary/en.ts';
 import type { Library } from './library.ts';
 import type { Live } from './live.ts';
 import type { Ports } from './ports.ts';
-import type { EarState } from './session.ts';
+import type { EarState, Listener } from './session.ts';
 import type { Told } from './told.ts';
 import type { Troubles } from './troubles.ts';
 
@@ -15,7 +15,7 @@ export interface Hearing {
   readonly state: ReadonlySignal<EarState>;
   readonly ear: Ear;
   /** Opens and closes the ear from now on. */
-  start(live: Live, library: Library, told: Told): void;
+  start(live: Live, library: Library, told: Told, attending: ReadonlySignal<Listener | null>): void;
 }
 
 const TROUBLE = 'ear';
@@ -39,21 +39,21 @@ export function createHearing({ ear: createEar, openMicrophonePage }: Pick<Ports
   return {
     state,
     ear,
-    start({ sweep, role }, { settings }, told) {
+    start({ sweep, role }, { settings }, told, attending) {
       take = (candidates, final) => {
         const now = sweep.peek();
-        if (!now) return false;
-        const found = match(candidates, understood(now).words, final);
-        if (found.is === 'taken') told.take(found.input);
+        const listener = attending.peek();
+        const allowed = listener?.words ?? (now && understood(now).words);
+        if (!allowed) return false;
+        const found = match(candidates, allowed, final);
+        if (found.is === 'taken') (listener ?? told).take(found.input);
         if (found.is === 'unclear') told.unclear(candidates[0]?.text ?? '');
         return found.is !== 'ignored';
       };
       const wanted = computed(
         () =>
           settings.value.voice.listen === 'browser' &&
-          role.value === 'owner' &&
-          sweep.value !== null &&
-          sweep.value.phase.name !== 'finished',
+          (attending.value !== null || (role.value === 'owner' && sweep.value !== null && sweep.value.phase.name !== 'finished')),
       );
       effect(() => (wanted.value ? ear.open() : ear.close()));
     },

@@ -28,4 +28,5 @@ export const openSession = (): Session =>
     newId,
     newSeed,
     openMicrophonePage: () => openPage('microphone.html'),
+    openTargetPage: (situation) => openPage(`target.html#${situation}`),
   });

@@ -40,5 +40,6 @@ export function planFor(beginning: Beginning, kit: Kit, { manner }: Settings, ne
     memory: NO_MEMORY,
     start,
     practice: null,
+    ...(beginning.bench && { bench: beginning.bench }),
   });
 }

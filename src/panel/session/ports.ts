@@ -23,4 +23,5 @@ export interface Ports {
   readonly newId: () => string;
   readonly newSeed: () => number;
   readonly openMicrophonePage: () => void;
+  readonly openTargetPage: (situation: string) => void;
 }

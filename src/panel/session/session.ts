@@ -7,12 +7,14 @@ import type { EarState } from '../../platform/ear/listening.ts';
 import type { Result } from '../../result.ts';
 import type { Settings } from '../../settings.ts';
 import type { By } from '../../sweep/event.ts';
-import type { Input } from '../../sweep/inputs.ts';
+import type { BenchRecord } from '../../optics/setUp/reading.ts';
+import type { Input, Word } from '../../sweep/inputs.ts';
 import type { Order, Pace } from '../../sweep/plan.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import type { Understood } from '../../sweep/understood.ts';
 import type { ArrowDisplay } from '../../sweep/verdict.ts';
 import type { Moment, Seconds } from '../../units.ts';
+import type { InWords } from '../../voice/outcomes.ts';
 
 /** `owner`: this panel may run a sweep. `follower`: another window runs it, this one shows it. `asking`: not yet known. */
 export type Role = 'owner' | 'follower' | 'asking';
@@ -69,9 +71,15 @@ export interface SettingsPatch {
 /** What a sweep is to be about. */
 export type Beginning =
   /** `start`: the value the body is set to now; without it, the value nearest zero. */
-  | { readonly with: 'kit'; readonly situation: string; readonly start?: number }
+  | { readonly with: 'kit'; readonly situation: string; readonly start?: number; readonly bench?: BenchRecord }
   /** Without a seed a new practice camera is drawn. */
   | { readonly with: 'practice'; readonly seed?: number; readonly arrows: ArrowDisplay };
+
+/** Something beside the sweep that a person talks to by word, key and switch, such as the set-up walk. */
+export interface Listener {
+  readonly words: readonly Word[];
+  take(input: Input): void;
+}
 
 export interface Session {
   /** Resolves when what was stored has been read; before that everything is empty. */
@@ -110,5 +118,13 @@ export interface Session {
   takeOver(): void;
   /** Opens the page that asks for the microphone: a side panel cannot ask. */
   openMicrophonePage(): void;
+  /** Opens the page that prints the target; `situation` is what it reads from its address. */
+  openTargetPage(situation: string): void;
+  /** From now on the listener gets every word and press, until the returned function is called. */
+  attend(listener: Listener): () => void;
+  /** Says this at once, whatever was being said. */
+  say(words: InWords): void;
+  /** Stores with the sweep under way how its rig was set up; false after its first hold. */
+  noteBench(bench: BenchRecord): boolean;
   dismiss(troubleId: string): void;
 }

@@ -34,6 +34,8 @@ export const TAUGHT: Record<Word, Taught> = {
   shifted: { say: 'shifted', also: ['it shifted', 'it has shifted'] },
   finish: { say: 'finish', also: ['finish now', 'finish here'] },
   help: { say: 'help', also: ['help me'] },
+  next: { say: 'next', also: ['next step', 'next one'] },
+  back: { say: 'back', also: ['go back', 'step back'] },
 };
 
 /** Words for the sign of a correction. */
@@ -120,6 +122,8 @@ export const PRESS_MEANS: Record<PressMeaning, string> = {
   shifted: 'the focus has shifted',
   finish: 'finish',
   help: 'help',
+  next: 'next step',
+  back: 'one step back',
 };
 
 /** What listening means; shown before the first yes, and again where the microphone is asked for. */

@@ -218,6 +218,7 @@ export class Window {
       newId: () => `id-${++ids}`,
       newSeed: () => 7,
       openMicrophonePage: () => log.push('open microphone page'),
+      openTargetPage: (situation) => log.push(`open target page ${situation}`),
     };
   }
 }
