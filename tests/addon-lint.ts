@@ -5,7 +5,7 @@ type Message = { _type: string; code: string; message: string; file?: string; li
 type Report = { errors: Message[]; warnings: Message[]; notices: Message[] };
 
 /** preact sets innerHTML where a component asks for dangerouslySetInnerHTML; none of ours does. */
-const accepted = [{ code: 'UNSAFE_VAR_ASSIGNMENT', file: 'panel.js' }];
+const accepted = [{ code: 'UNSAFE_VAR_ASSIGNMENT', file: /^parts\/chunk-\w+\.js$/ }];
 
 const run = spawnSync('node_modules/.bin/web-ext', ['lint', '--source-dir', 'dist/firefox', '--output', 'json'], {
   encoding: 'utf8',
@@ -13,7 +13,7 @@ const run = spawnSync('node_modules/.bin/web-ext', ['lint', '--source-dir', 'dis
 const report = JSON.parse(run.stdout) as Report;
 const open = [...accepted];
 const faults = [...report.errors, ...report.warnings, ...report.notices].filter((said) => {
-  const at = open.findIndex(({ code, file }) => code === said.code && file === said.file);
+  const at = open.findIndex(({ code, file }) => code === said.code && file.test(said.file ?? ''));
   if (at >= 0) open.splice(at, 1);
   return at < 0;
 });

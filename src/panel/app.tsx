@@ -1,17 +1,19 @@
 // The panel: which screen is shown, what is announced, and what went wrong.
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { HelpScreen } from './help/helpScreen.tsx';
-import { LogbookScreen } from './logbook/logbookScreen.tsx';
-import { RecordScreen } from './logbook/recordScreen.tsx';
-import { OutcomeScreen } from './outcome/outcomeScreen.tsx';
+import { late } from './parts/late.tsx';
 import { Troubles } from './parts/troubles.tsx';
 import { newWay, type Place, type Way } from './route.ts';
 import type { Session } from './session/session.ts';
-import { SettingsScreen } from './settings/settingsScreen.tsx';
 import { newDraft } from './start/draft.ts';
 import { StartScreen } from './start/startScreen.tsx';
 import { SweepScreen } from './sweep/sweepScreen.tsx';
 import { Around, useSurroundings } from './useSession.ts';
+
+const HelpScreen = late(async () => (await import('./help/helpScreen.tsx')).HelpScreen);
+const LogbookScreen = late(async () => (await import('./logbook/logbookScreen.tsx')).LogbookScreen);
+const OutcomeScreen = late(async () => (await import('./outcome/outcomeScreen.tsx')).OutcomeScreen);
+const RecordScreen = late(async () => (await import('./logbook/recordScreen.tsx')).RecordScreen);
+const SettingsScreen = late(async () => (await import('./settings/settingsScreen.tsx')).SettingsScreen);
 
 export function App({ session }: { readonly session: Session }) {
   const around = useMemo(() => ({ session, way: newWay(), start: newDraft() }), [session]);

@@ -1,8 +1,7 @@
-// The one door to the browser's extension API. The polyfill throws when it is imported outside an extension, so nothing
-// else imports it, and what it lacks is typed here.
-import browser from 'webextension-polyfill';
+// The one door to the browser's extension API. Firefox and newer Chromium bring it as `browser`; only where that is missing
+// the polyfill is loaded in its place. The polyfill throws when it is imported outside an extension.
+import type { Browser } from 'webextension-polyfill';
 
-export { browser };
+const native = globalThis.browser as unknown as Browser | undefined;
 
-/** Chromium's side panel; Firefox has none and uses `browser.sidebarAction`. */
-export const sidePanel: typeof chrome.sidePanel | undefined = chrome.sidePanel;
+export const browser: Browser = native ?? (await import('webextension-polyfill')).default;

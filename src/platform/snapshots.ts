@@ -3,6 +3,7 @@
 import { createStore, delMany, get, keys, set } from 'idb-keyval';
 import * as v from 'valibot';
 import { DONE, failed, got, type Got, type Result } from '../result.ts';
+import type { Stored } from '../logbook/stored.ts';
 import { Moment } from '../units.ts';
 
 const KEPT = 10;
@@ -10,7 +11,7 @@ const KEPT = 10;
 const Snapshot = v.object({
   at: Moment,
   why: v.picklist(['daily', 'before a migration']),
-  stored: v.record(v.string(), v.unknown()),
+  stored: v.custom<Stored>((value) => typeof value === 'object' && value !== null),
 });
 export type Snapshot = v.InferOutput<typeof Snapshot>;
 

@@ -3,8 +3,9 @@
 // candidates disagree the person is asked again, unless it is a value, which is read back anyway.
 import { inputOf, lightWith, type ArrowWord, type LightWord } from '../sweep/meaning.ts';
 import type { Input, Word } from '../sweep/inputs.ts';
-import { correctionIn, wordsOf } from './numbers.ts';
+import { correctionIn, wordsOf } from './corrections.ts';
 import { TAUGHT } from './vocabulary/en.ts';
+import { ALSO } from './vocabulary/heard.ts';
 import { writeSteps } from '../sweep/scale.ts';
 
 /** One of the recogniser's guesses, likeliest first. */
@@ -36,10 +37,10 @@ export function match(candidates: readonly Candidate[], allowed: readonly Word[]
 
 function readingOf(words: readonly string[], allowed: readonly Word[]): Taken | null {
   const heard = words.join(' ');
-  const value = allowed.includes('set') ? correctionIn(words[0] === TAUGHT.set.say ? words.slice(1) : words) : null;
+  const value = allowed.includes('set') ? correctionIn(words[0] === TAUGHT.set ? words.slice(1) : words) : null;
   if (value !== null) return { is: 'taken', input: { told: 'set', value, by: 'voice', heard }, words: `set ${writeSteps(value)}` };
   const word = wordFor(heard, allowed);
-  if (word !== null) return { is: 'taken', input: inputOf(word, 'voice', heard), words: TAUGHT[word].say };
+  if (word !== null) return { is: 'taken', input: inputOf(word, 'voice', heard), words: TAUGHT[word] };
   return pairIn(words, allowed, heard);
 }
 
@@ -55,7 +56,7 @@ function pairIn(words: readonly string[], allowed: readonly Word[], heard: strin
 }
 
 function wordFor(heard: string, allowed: readonly Word[]): Exclude<Word, 'set'> | null {
-  const found = allowed.find((word) => TAUGHT[word].say === heard || TAUGHT[word].also.includes(heard));
+  const found = allowed.find((word) => TAUGHT[word] === heard || ALSO[word].includes(heard));
   return found === undefined || found === 'set' ? null : found;
 }
 
@@ -72,4 +73,4 @@ function mayGoOn(input: Input, allowed: readonly Word[]): boolean {
 }
 
 const looksLikeSetting = (words: readonly string[], allowed: readonly Word[]): boolean =>
-  allowed.includes('set') && words[0] === TAUGHT.set.say && words.length > 1;
+  allowed.includes('set') && words[0] === TAUGHT.set && words.length > 1;

@@ -56,7 +56,7 @@ export const readBack = ({ verdict }: { readonly verdict: Verdict }): string =>
 
 /** The words that make sense now, for a person who asks. */
 export function helpInWords(words: readonly Word[]): InWords {
-  const said = words.map((word) => (word === 'set' ? 'set plus or minus a number' : TAUGHT[word].say));
+  const said = words.map((word) => (word === 'set' ? 'set plus or minus a number' : TAUGHT[word]));
   return both(`You can say: ${said.join(', ')}.`);
 }
 

@@ -6,7 +6,7 @@ import { afterEach, expect, test } from 'vitest';
 import type { LogRecord } from '../../src/logbook/record.ts';
 import { moment } from '../../src/units.ts';
 import { FakeSession } from './fakeSession.ts';
-import { click, show, text } from './show.tsx';
+import { click, partsRead, show, text } from './show.tsx';
 
 afterEach(cleanup);
 
@@ -27,6 +27,7 @@ const RECORDS = [
 async function logbook(records: readonly LogRecord[] = RECORDS): Promise<void> {
   await show(new FakeSession({ records }));
   await act(() => void click('Logbook'));
+  await partsRead();
 }
 const search = (query: string) => act(() => void fireEvent.input(screen.getByRole('searchbox'), { target: { value: query } }));
 const entries = (): (string | null)[] => screen.queryAllByRole('button', { name: /Orrin/ }).map(({ textContent }) => textContent);
@@ -59,6 +60,7 @@ test('an empty logbook says what will be in it', async () => {
 test('a record opens with its outcome and every hold, and back leads to the list', async () => {
   await logbook();
   await act(() => void fireEvent.click(screen.getAllByRole('button', { name: /Orrin 85/ })[0] ?? document.body));
+  await partsRead();
   expect(screen.getByLabelText('Value to enter')).toBeTruthy();
   expect(screen.getAllByRole('listitem').map(({ textContent }) => textContent)).toEqual(['0 stayed dark: out', '+6 held: in']);
   await act(() => void click('Back'));

@@ -9,13 +9,14 @@ import { PRESSES, understood } from '../../src/sweep/understood.ts';
 import { LISTENING_MEANS, PRESS_MEANS } from '../../src/voice/vocabulary/en.ts';
 import { inPhase } from '../sweep/staged.ts';
 import { FakeSession } from './fakeSession.ts';
-import { click, show, text } from './show.tsx';
+import { click, partsRead, show, text } from './show.tsx';
 
 afterEach(cleanup);
 
 async function at(place: 'Settings' | 'Help', session = new FakeSession()): Promise<FakeSession> {
   await show(session);
   await act(() => void click(place));
+  await partsRead();
   return session;
 }
 const toggle = (label: RegExp) => act(() => void fireEvent.click(screen.getByLabelText(label)));

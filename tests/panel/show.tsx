@@ -1,6 +1,7 @@
 // Draws the panel over a session in memory, and finds on it what a person would look for.
 import { fireEvent, render, screen, within } from '@testing-library/preact';
 import { act } from 'preact/test-utils';
+import { vi } from 'vitest';
 import { App } from '../../src/panel/app.tsx';
 import type { FakeSession } from './fakeSession.ts';
 
@@ -8,8 +9,12 @@ export async function show(session: FakeSession): Promise<FakeSession> {
   render(<App session={session} />);
   await act(() => session.ready);
   await act(() => session.ready);
+  await partsRead();
   return session;
 }
+
+/** What is read on demand has been read and drawn. */
+export const partsRead = (): Promise<void> => act(() => vi.dynamicImportSettled());
 
 export const button = (name: string | RegExp): HTMLElement => screen.getByRole('button', { name });
 export const click = (name: string | RegExp): boolean => fireEvent.click(button(name));

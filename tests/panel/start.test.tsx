@@ -5,7 +5,7 @@ import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, test } from 'vitest';
 import { EMPTY_KIT } from '../../src/kit/kit.ts';
 import { FakeSession, KIT } from './fakeSession.ts';
-import { click, show, text, type } from './show.tsx';
+import { click, partsRead, show, text, type } from './show.tsx';
 
 afterEach(cleanup);
 
@@ -91,6 +91,7 @@ describe('with an empty kit', () => {
     await empty();
     await enter('Body', 'Velde M2');
     await act(() => void click('Help'));
+    await partsRead();
     expect(screen.queryByLabelText('Body')).toBeNull();
     await act(() => void click('Back'));
     expect(typed('Body')).toBe('Velde M2');
@@ -129,6 +130,8 @@ describe('with a kit', () => {
 
   test('care and way of working say what they cost', async () => {
     const session = await show(new FakeSession());
+    await act(() => void fireEvent(screen.getByText(/^Care:/), new Event('toggle', { bubbles: true })));
+    await partsRead();
     await act(() => void fireEvent.click(screen.getByRole('radio', { name: /^Thorough.*holds/ })));
     expect(session.settings.value.manner.care).toBe('thorough');
     expect(text()).toContain('Care: thorough, fewest holds');

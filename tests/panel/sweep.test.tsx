@@ -4,7 +4,7 @@ import { cleanup, fireEvent, screen } from '@testing-library/preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, test } from 'vitest';
 import { PLAN, FakeSession } from './fakeSession.ts';
-import { button, click, group, key, phase, show, text, valueToSet } from './show.tsx';
+import { button, click, group, key, partsRead, phase, show, text, valueToSet } from './show.tsx';
 
 afterEach(cleanup);
 
@@ -183,6 +183,7 @@ describe('setting another value', () => {
   const entry = async () => {
     const session = await show(sweep());
     await act(() => key('v'));
+    await partsRead();
     return session;
   };
   const field = () => screen.getByLabelText('Value');

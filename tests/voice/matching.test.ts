@@ -4,6 +4,7 @@ import { WORDS, type Word } from '../../src/sweep/inputs.ts';
 import { understood } from '../../src/sweep/understood.ts';
 import { match, type Match } from '../../src/voice/matching.ts';
 import { TAUGHT } from '../../src/voice/vocabulary/en.ts';
+import { ALSO } from '../../src/voice/vocabulary/heard.ts';
 import { inPhase } from '../sweep/staged.ts';
 
 const PHASES = ['dialling', 'holding', 'judging', 'offered', 'paused', 'checking', 'finished'] as const;
@@ -15,7 +16,7 @@ const final = (allowed: readonly Word[], ...texts: string[]): Match => match(tex
 const interim = (allowed: readonly Word[], ...texts: string[]): Match => match(texts.map((text) => ({ text })), allowed, false);
 
 describe('the vocabulary', () => {
-  const phrases = (word: Word) => [TAUGHT[word].say, ...TAUGHT[word].also];
+  const phrases = (word: Word) => [TAUGHT[word], ...ALSO[word]];
 
   test.each(PHASES)('in %s no phrase begins the phrase of another word, so that one may be taken early', (phase) => {
     for (const one of understood(inPhase(phase)).words) {
@@ -30,7 +31,7 @@ describe('the vocabulary', () => {
   test('every phrase is taken as its word', () => {
     for (const word of WORDS) {
       if (word === 'set') continue;
-      for (const said of phrases(word)) expect(final([word], said)).toMatchObject({ is: 'taken', words: TAUGHT[word].say });
+      for (const said of phrases(word)) expect(final([word], said)).toMatchObject({ is: 'taken', words: TAUGHT[word] });
     }
   });
 });

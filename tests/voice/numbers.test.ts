@@ -1,7 +1,8 @@
 // Contract of corrections in words: what a recogniser writes is read with its sign or not at all.
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { correctionIn, sayCorrection, wordsOf } from '../../src/voice/numbers.ts';
+import { correctionIn, wordsOf } from '../../src/voice/corrections.ts';
+import { sayCorrection } from '../../src/voice/numbers.ts';
 
 const read = (text: string) => correctionIn(wordsOf(text));
 

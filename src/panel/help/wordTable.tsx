@@ -18,7 +18,7 @@ export function WordTable() {
         <tbody>
           {WORDS.map((word) => (
             <tr key={word}>
-              <th scope="row">{word === 'set' ? 'set plus 6' : TAUGHT[word].say}</th>
+              <th scope="row">{word === 'set' ? 'set plus 6' : TAUGHT[word]}</th>
               <td>{meaningOf(word)}</td>
               <td>
                 <kbd>{capOf(word)}</kbd>

@@ -1,5 +1,4 @@
 // A finished sweep as it is looked at, right after it and years later in the logbook.
-import { useStripMatter } from '../strip/matter.ts';
 import { Strip } from '../strip/strip.tsx';
 import { holdsCounted, inMinutes } from '../words/quantities.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
@@ -14,12 +13,11 @@ interface Props {
 }
 
 export function OutcomeView({ sweep, outcome }: Props) {
-  const matter = useStripMatter(sweep);
   const { holds, seconds } = outcome.tally;
   return (
     <>
       {outcome.found === 'band' ? <BandResult outcome={outcome} /> : <TroubledResult outcome={outcome} />}
-      <Strip matter={matter} />
+      <Strip sweep={sweep} />
       <p class="muted small">
         {holdsCounted(holds)} in {inMinutes(seconds)}
         {sweep.spent.length > 0 && `, ${holdsCounted(sweep.spent.length)} of them before the focus moved and not counted`}

@@ -2,7 +2,7 @@
 import { computed, effect, signal, type ReadonlySignal } from '@preact/signals';
 import type { Ear } from '../../platform/ear/ear.ts';
 import { understood } from '../../sweep/understood.ts';
-import { match } from '../../voice/matching.ts';
+import type { Candidate, match as Match } from '../../voice/matching.ts';
 import { LANGUAGE } from '../../voice/vocabulary/en.ts';
 import type { Library } from './library.ts';
 import type { Live } from './live.ts';
@@ -19,10 +19,13 @@ export interface Hearing {
 }
 
 const TROUBLE = 'ear';
+const NOT_READ = 'Words cannot be understood just now. Close this panel and open it again; keys, the pedal and the pointer do everything.';
 
 export function createHearing({ ear: createEar, openMicrophonePage }: Pick<Ports, 'ear' | 'openMicrophonePage'>, troubles: Troubles): Hearing {
   const state = signal<EarState>('off');
-  let take: (candidates: readonly { readonly text: string }[], final: boolean) => boolean = () => false;
+  let take: (candidates: readonly Candidate[], final: boolean) => boolean = () => false;
+  /** Read before the ear opens, and not at all where nobody listens. */
+  let match: typeof Match | null = null;
 
   const ear = createEar({
     language: LANGUAGE,
@@ -44,7 +47,7 @@ export function createHearing({ ear: createEar, openMicrophonePage }: Pick<Ports
         const now = sweep.peek();
         const listener = attending.peek();
         const allowed = listener?.words ?? (now && understood(now).words);
-        if (!allowed) return false;
+        if (!allowed || !match) return false;
         const found = match(candidates, allowed, final);
         if (found.is === 'taken') (listener ?? told).take(found.input);
         if (found.is === 'unclear') told.unclear(candidates[0]?.text ?? '');
@@ -55,7 +58,19 @@ export function createHearing({ ear: createEar, openMicrophonePage }: Pick<Ports
           settings.value.voice.listen === 'browser' &&
           (attending.value !== null || (role.value === 'owner' && sweep.value !== null && sweep.value.phase.name !== 'finished')),
       );
-      effect(() => (wanted.value ? ear.open() : ear.close()));
+      const open = async (): Promise<void> => {
+        try {
+          ({ match } = await import('../../voice/matching.ts'));
+        } catch {
+          troubles.add(TROUBLE, NOT_READ);
+          return;
+        }
+        if (wanted.peek()) ear.open();
+      };
+      effect(() => {
+        if (wanted.value) void open();
+        else ear.close();
+      });
     },
   };
 }

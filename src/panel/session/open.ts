@@ -4,7 +4,6 @@ import { newId, newSeed } from '../../platform/chance.ts';
 import { now } from '../../platform/clock.ts';
 import { createEar } from '../../platform/ear/ear.ts';
 import { createOwnership } from '../../platform/ownership.ts';
-import { snapshots } from '../../platform/snapshots.ts';
 import { createSpeech } from '../../platform/speech.ts';
 import { store } from '../../platform/storage.ts';
 import { openPage } from '../../platform/tabs.ts';
@@ -17,7 +16,7 @@ import type { Session } from './session.ts';
 export const openSession = (): Session =>
   createSession({
     store,
-    snapshots,
+    snapshots: async () => (await import('../../platform/snapshots.ts')).snapshots,
     ownership: createOwnership(),
     alarms: createAlarms(),
     tones: createTones(),

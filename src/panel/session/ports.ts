@@ -12,7 +12,7 @@ import type { Moment } from '../../units.ts';
 
 export interface Ports {
   readonly store: Store;
-  readonly snapshots: Snapshots;
+  readonly snapshots: () => Promise<Snapshots>;
   readonly ownership: Ownership;
   readonly alarms: Alarms;
   readonly tones: Tones;

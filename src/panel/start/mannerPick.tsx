@@ -4,19 +4,6 @@ import { useSession } from '../useSession.ts';
 import type { Care } from '../../sweep/end/care.ts';
 import type { Order } from '../../sweep/plan.ts';
 
-/** The choice in one line, to be opened. */
-export function MannerLine() {
-  const { care, order } = useSession().settings.value.manner;
-  return (
-    <details>
-      <summary>
-        Care: {care}, {ORDER_SHORT[order]}
-      </summary>
-      <MannerPick />
-    </details>
-  );
-}
-
 export function MannerPick() {
   const session = useSession();
   const { care, order } = session.settings.value.manner;
@@ -33,15 +20,13 @@ export function MannerPick() {
   );
 }
 
-const ORDER_SHORT: Record<Order, string> = { fewest: 'fewest holds', outward: 'step by step' };
-
 const CARES: readonly Option<Care>[] = [
   { value: 'quick', label: 'Quick', note: 'Ends when the centre is sure to within one step. About 9 holds, a minute and a half.' },
   { value: 'standard', label: 'Standard', note: 'Both ends of the band are seen as well. About 10 holds, under two minutes.' },
   {
     value: 'thorough',
     label: 'Thorough',
-    note: 'The values at both ends are held again until they are believed. About 14 holds, two and a half minutes.',
+    note: 'The values at both ends are held again until they are believed. About 13 holds, two minutes.',
   },
 ];
 

@@ -4,7 +4,7 @@ import { useSurroundings } from '../useSession.ts';
 import { BodyPick } from './bodyPick.tsx';
 import { keepTyped } from './keep.ts';
 import { LensPick } from './lensPick.tsx';
-import { MannerLine } from './mannerPick.tsx';
+import { MannerLine } from './mannerLine.tsx';
 import { EMPTY_DRAFT, picksOf } from './draft.ts';
 import { SituationPick } from './situationPick.tsx';
 import { useFirstFault } from './useFirstFault.ts';

@@ -1,18 +1,17 @@
 // The strip: the scale, what is believed of the centre, and every hold. Drawn by one component wherever a sweep is shown.
 import { useMemo } from 'preact/hooks';
 import { HoldList } from './holdList.tsx';
-import { layOut, type StripMatter } from './geometry.ts';
+import type { SweepState } from '../../sweep/state.ts';
+import { layOut } from './geometry.ts';
 import { LightShape } from './lightShape.tsx';
 import { Locator } from './locator.tsx';
 import type { Triangle } from './marks.ts';
+import { useStripMatter } from './matter.ts';
 import { Ruler } from './ruler.tsx';
 import { useWidth } from './useWidth.ts';
 
-interface Props {
-  readonly matter: StripMatter;
-}
-
-export function Strip({ matter }: Props) {
+export function Strip({ sweep }: { readonly sweep: SweepState }) {
+  const matter = useStripMatter(sweep);
   const [place, width] = useWidth<HTMLDivElement>();
   const strip = useMemo(() => layOut(matter, width), [matter, width]);
   return (

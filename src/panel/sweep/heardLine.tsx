@@ -1,8 +1,10 @@
 // The last thing the panel took in, what became of it, whether it listens, and the way to take it back.
 import type { Word } from '../../sweep/inputs.ts';
+import { late } from '../parts/late.tsx';
 import { useSession } from '../useSession.ts';
-import { Ear } from './ear.tsx';
 import { WordButton } from './wordButton.tsx';
+
+const Ear = late(async () => (await import('./ear.tsx')).Ear);
 
 interface Props {
   readonly undoable: boolean;
@@ -10,7 +12,8 @@ interface Props {
 }
 
 export function HeardLine({ undoable, tell }: Props) {
-  const heard = useSession().heard.value;
+  const session = useSession();
+  const heard = session.heard.value;
   return (
     <fieldset class="heard" aria-label="Last heard">
       <div>
@@ -23,7 +26,7 @@ export function HeardLine({ undoable, tell }: Props) {
             <span class="muted">nothing told yet</span>
           )}
         </p>
-        <Ear />
+        {session.ear.value !== 'off' && <Ear />}
       </div>
       {undoable && <WordButton word="undo" tell={tell} />}
     </fieldset>

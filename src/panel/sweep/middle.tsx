@@ -1,11 +1,16 @@
-// The line between the face and the switch: what is most wanted there at the moment. A trouble, the entry of a value,
-// the practice light, or why this value.
+// The line between the face and the switch: what is most wanted there at the moment. The entry of a value, the
+// practice light, a trouble, or why this value.
+import { useEffect } from 'preact/hooks';
 import { Troubles } from '../parts/troubles.tsx';
-import { Finder } from '../practice/finder.tsx';
+import { late } from '../parts/late.tsx';
 import { useSession } from '../useSession.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { Reason } from './reason.tsx';
-import { SetValue } from './setValue.tsx';
+
+/** Read as soon as a practice sweep is on screen, so that it is there for the first hold. */
+const Finder = late(async () => (await import('../practice/finder.tsx')).Finder);
+
+const SetValue = late(async () => (await import('./setValue.tsx')).SetValue);
 
 interface Props {
   readonly sweep: SweepState;
@@ -16,6 +21,10 @@ interface Props {
 export function Middle({ sweep, setting, onSet }: Props) {
   const session = useSession();
   const { phase, plan } = sweep;
+  const practice = plan.practice !== null;
+  useEffect(() => {
+    if (practice) Finder.fetch();
+  }, [practice]);
   if (setting && 'next' in phase) {
     return (
       <SetValue
@@ -29,7 +38,8 @@ export function Middle({ sweep, setting, onSet }: Props) {
       />
     );
   }
-  if (session.troubles.value.length > 0) return <Troubles />;
   const held = phase.name === 'holding' || phase.name === 'judging';
-  return plan.practice !== null && held ? <Finder sweep={sweep} /> : <Reason sweep={sweep} />;
+  // Without its light a practice hold could not be judged: a trouble waits until it is.
+  if (practice && held) return <Finder sweep={sweep} />;
+  return session.troubles.value.length > 0 ? <Troubles /> : <Reason sweep={sweep} />;
 }

@@ -2,8 +2,7 @@
 // looked at between holds comes below it.
 import { useCallback, useMemo, useState } from 'preact/hooks';
 import { useKeys } from '../keys/useKeys.ts';
-import { useStripMatter } from '../strip/matter.ts';
-import { Strip } from '../strip/strip.tsx';
+import { late } from '../parts/late.tsx';
 import { useSurroundings } from '../useSession.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { CheckFocus } from './checkFocus.tsx';
@@ -17,13 +16,15 @@ import { SwitchArea } from './switchArea.tsx';
 import { Answers, Asides } from './understoodNow.tsx';
 import { useTell } from './useTell.ts';
 
+/** Only looked at between holds: the face, the switch and the voice do not wait for it. */
+const Strip = late(async () => (await import('../strip/strip.tsx')).Strip);
+
 export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
   const { session, way } = useSurroundings();
   const [setting, setSetting] = useState(false);
   const openEntry = useCallback(() => setSetting(true), []);
   useKeys(useTell('key', openEntry));
   const tell = useTell('pointer', openEntry);
-  const matter = useStripMatter(sweep);
   const { belief, holds, plan, phase } = sweep;
   const standing = useMemo(() => standingOf({ belief, holds, plan }), [belief, holds, plan]);
   const following = session.role.value === 'follower';
@@ -41,7 +42,7 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
       {!setting && <HeardLine undoable={words.includes('undo')} tell={tell} />}
       {following ? <Following /> : <SwitchArea />}
       <Answers sweep={sweep} words={words} tell={tell} />
-      <Strip matter={matter} />
+      <Strip sweep={sweep} />
       <p class="standing small">
         <span>{standing.centre}</span>
         <span class="muted">{standing.wanted}</span>

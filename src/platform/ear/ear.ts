@@ -1,6 +1,6 @@
 // The panel's ear: opened and closed as a whole, and deaf while the panel itself speaks or sounds. Over all windows only
 // one ear is open at a time, or a word would be taken twice.
-import { keepListening, type Deafness, type EarOwner } from './listening.ts';
+import type { Deafness, EarOwner } from './listening.ts';
 
 export interface Ear {
   open(): void;
@@ -11,6 +11,9 @@ export interface Ear {
 
 const LOCK = 'sweepbook ear';
 const TAIL = 250;
+
+const NOT_READ =
+  'Listening cannot be started. Close this panel and open it again; until then keys, the pedal and the pointer do everything.';
 
 export function createEar(owner: EarOwner): Ear {
   let opened: AbortController | null = null;
@@ -53,13 +56,24 @@ export function createEar(owner: EarOwner): Ear {
     onTrouble: (trouble) => signal.aborted || owner.onTrouble(trouble),
   });
 
+  /** What recognises words is read only when it is wanted. */
+  async function listen(heard: EarOwner, signal: AbortSignal): Promise<void> {
+    try {
+      const { keepListening } = await import('./listening.ts');
+      await keepListening(heard, deafness, signal);
+    } catch {
+      heard.onState('unavailable');
+      heard.onTrouble({ sentence: NOT_READ, needsPage: false });
+    }
+  }
+
   return {
     deafen,
     open() {
       if (opened) return;
       const { signal } = (opened = new AbortController());
       owner.onState('waiting');
-      navigator.locks.request(LOCK, { signal }, () => keepListening(until(signal), deafness, signal)).catch(() => undefined);
+      navigator.locks.request(LOCK, { signal }, () => listen(until(signal), signal)).catch(() => undefined);
     },
     close() {
       if (!opened) return;

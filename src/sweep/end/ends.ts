@@ -19,7 +19,7 @@ export interface Ends {
 
 /** Agreement of the belief that makes an end seen, and settled. */
 const SEEN = 0.5;
-const SETTLED = 0.75;
+const SETTLED = 0.9;
 /** An edge this close to the middle of its two marginal values, in steps, is where they say it is. */
 const ABOUT = 0.75;
 /** Belief in an edge past the limit that lets the limit stand for the end. */

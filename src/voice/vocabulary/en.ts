@@ -1,45 +1,37 @@
-// English: the words a person is taught to say, what else is understood, and the words the panel uses itself. Taught
-// words were chosen to be far apart in sound. "Moved" and "unmoved" are left out on purpose: they sound alike, and one
-// of them throws the series away.
+// English: the words a person is taught to say, and the words the panel uses itself. Taught words were chosen to be far
+// apart in sound. "Moved" and "unmoved" are left out on purpose: they sound alike, and one of them throws the series away.
 import type { Press, Word } from '../../sweep/inputs.ts';
 import type { PressMeaning } from '../../sweep/understood.ts';
 import type { Arrows, Light } from '../../sweep/verdict.ts';
 
 export const LANGUAGE = 'en-US';
 
-export interface Taught {
-  readonly say: string;
-  readonly also: readonly string[];
-}
-
-export const TAUGHT: Record<Word, Taught> = {
-  solid: { say: 'solid', also: ['steady', 'rock solid'] },
-  delayed: { say: 'delayed', also: ['delay', 'late', 'came late', 'came on late'] },
-  flicker: { say: 'flicker', also: ['flickers', 'flickered', 'flickering'] },
-  nothing: { say: 'nothing', also: ['dark', 'no light', 'nothing at all'] },
-  left: { say: 'left', also: ['left arrow', 'arrow left'] },
-  right: { say: 'right', also: ['right arrow', 'arrow right'] },
-  balanced: { say: 'balanced', also: ['both equal', 'both balanced'] },
-  lopsided: { say: 'lopsided', also: ['lop sided', 'both lopsided'] },
-  holding: { say: 'holding', also: ['hold'] },
-  undo: { say: 'undo', also: ['undo that', 'scratch that'] },
-  repeat: { say: 'repeat', also: ['repeat that', 'say again', 'say that again'] },
-  pause: { say: 'pause', also: [] },
-  resume: { say: 'resume', also: ['continue', 'carry on'] },
-  skip: { say: 'skip', also: ['skip it', 'skip this', 'skip this one'] },
-  accept: { say: 'accept', also: ['accept it', 'accept that', 'finish'] },
-  'go on': { say: 'go on', also: ['keep going'] },
-  set: { say: 'set', also: [] },
-  same: { say: 'same', also: ['the same', 'still the same'] },
-  shifted: { say: 'shifted', also: ['it shifted', 'it has shifted'] },
-  finish: { say: 'finish', also: ['finish now', 'finish here'] },
-  help: { say: 'help', also: ['help me'] },
-  next: { say: 'next', also: ['next step', 'next one'] },
-  back: { say: 'back', also: ['go back', 'step back'] },
+/** The words a person is taught to say. */
+export const TAUGHT: Record<Word, string> = {
+  solid: 'solid',
+  delayed: 'delayed',
+  flicker: 'flicker',
+  nothing: 'nothing',
+  left: 'left',
+  right: 'right',
+  balanced: 'balanced',
+  lopsided: 'lopsided',
+  holding: 'holding',
+  undo: 'undo',
+  repeat: 'repeat',
+  pause: 'pause',
+  resume: 'resume',
+  skip: 'skip',
+  accept: 'accept',
+  'go on': 'go on',
+  set: 'set',
+  same: 'same',
+  shifted: 'shifted',
+  finish: 'finish',
+  help: 'help',
+  next: 'next',
+  back: 'back',
 };
-
-/** Words for the sign of a correction. */
-export const SIGNS = { plus: ['plus', 'positive'], minus: ['minus', 'negative'] } as const;
 
 export const ONES = [
   'zero',
@@ -66,19 +58,6 @@ export const ONES = [
 
 /** Index 2 is twenty. */
 export const TENS = ['', '', 'twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty', 'ninety'] as const;
-
-/** How a recogniser spells number words; understood only right after a sign, where nothing else can stand. */
-export const NUMBER_SPELLINGS: Readonly<Record<string, string>> = {
-  oh: 'zero',
-  o: 'zero',
-  won: 'one',
-  to: 'two',
-  too: 'two',
-  tree: 'three',
-  for: 'four',
-  fore: 'four',
-  ate: 'eight',
-};
 
 /** A verdict read back in a word, and told of a value: "+3, which held". */
 export const LIGHT: Record<Light, { readonly noted: string; readonly did: string }> = {

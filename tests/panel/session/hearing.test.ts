@@ -9,6 +9,7 @@ describe('words', () => {
     const { window } = await sweeping();
     expect(window.earOpen).toBe(false);
     window.session.changeSettings({ voice: { listen: 'browser' } });
+    await settle();
     expect(window.earOpen).toBe(true);
     await window.tell('finish');
     expect(window.earOpen).toBe(false);

@@ -1,5 +1,6 @@
 // A computer with windows, for tests of the session: fakes of our own ports only. Everything the ports are asked to do
 // is written to one log in order, so that a test can tell what came before what.
+import { vi } from 'vitest';
 import { createSession } from '../../../src/panel/session/create.ts';
 import type { Ports } from '../../../src/panel/session/ports.ts';
 import type { Session } from '../../../src/panel/session/session.ts';
@@ -136,7 +137,7 @@ export class Window {
           this.listener = listener;
         },
       },
-      snapshots: {
+      snapshots: () => Promise.resolve({
         times: () => Promise.resolve(got(computer.copies.map(({ at }) => at).toSorted((a, b) => b - a))),
         read: (at) => {
           const copy = computer.copies.find((one) => one.at === at);
@@ -146,7 +147,7 @@ export class Window {
           computer.copies.push(structuredClone(snapshot));
           return Promise.resolve(DONE);
         },
-      },
+      }),
       ownership: {
         claim: () => {
           computer.holder ??= this;
@@ -225,5 +226,11 @@ export class Window {
 
 /** Everything that waits for nothing but its turn has happened. */
 export async function settle(): Promise<void> {
+  await promisesKept();
+  await vi.dynamicImportSettled();
+  await promisesKept();
+}
+
+async function promisesKept(): Promise<void> {
   for (let turn = 0; turn < 50; turn++) await Promise.resolve();
 }

@@ -1,0 +1,31 @@
+// A part of the panel whose script is read when it is first wanted. It lies beside the panel, so that takes a moment; until
+// then one line stands in its place, and a sentence if it cannot be read.
+import { signal } from '@preact/signals';
+import type { ComponentType } from 'preact';
+import { useEffect } from 'preact/hooks';
+
+export type Late<Props> = ComponentType<Props> & {
+  /** Reads it before it is shown. */
+  fetch(): void;
+};
+
+export function late<Props extends object>(load: () => Promise<ComponentType<Props>>): Late<Props> {
+  const part = signal<{ readonly Part: ComponentType<Props> } | 'unread' | 'reading' | 'failed'>('unread');
+
+  function fetch(): void {
+    if (part.peek() !== 'unread') return;
+    part.value = 'reading';
+    load().then(
+      (Part) => (part.value = { Part }),
+      () => (part.value = 'failed'),
+    );
+  }
+
+  function Place(props: Props) {
+    useEffect(fetch, []);
+    const read = part.value;
+    if (read === 'failed') return <p role="alert">This part of the panel cannot be read. Close the panel and open it again; nothing is lost.</p>;
+    return typeof read === 'string' ? <p class="muted">Opening…</p> : <read.Part {...props} />;
+  }
+  return Object.assign(Place, { fetch });
+}

@@ -1,0 +1,11 @@
+// What the toolbar button opens: Chromium's side panel, or Firefox's sidebar. A background script cannot wait for the
+// polyfill, so these are the browser's own objects, each undefined in the other browser.
+interface Sidebar {
+  toggle(): Promise<void>;
+}
+
+export const sidePanel: typeof chrome.sidePanel | undefined = chrome.sidePanel;
+export const sidebar: Sidebar | undefined = (chrome as { readonly sidebarAction?: Sidebar }).sidebarAction;
+
+/** To be called while the script starts, or the first press is missed. */
+export const onToolbarButton = (listener: () => void): void => chrome.action.onClicked.addListener(listener);
