@@ -1,5 +1,6 @@
 // The panel: which screen is shown, what is announced, and what went wrong.
 import { useEffect, useMemo, useState } from 'preact/hooks';
+import { newBench } from './bench/typed.ts';
 import { late } from './parts/late.tsx';
 import { Troubles } from './parts/troubles.tsx';
 import { newWay, type Place, type Way } from './route.ts';
@@ -9,6 +10,8 @@ import { StartScreen } from './start/startScreen.tsx';
 import { SweepScreen } from './sweep/sweepScreen.tsx';
 import { Around, useSurroundings } from './useSession.ts';
 
+const BenchScreen = late(async () => (await import('./bench/benchScreen.tsx')).BenchScreen);
+const WalkScreen = late(async () => (await import('./bench/walkScreen.tsx')).WalkScreen);
 const HelpScreen = late(async () => (await import('./help/helpScreen.tsx')).HelpScreen);
 const LogbookScreen = late(async () => (await import('./logbook/logbookScreen.tsx')).LogbookScreen);
 const OutcomeScreen = late(async () => (await import('./outcome/outcomeScreen.tsx')).OutcomeScreen);
@@ -16,7 +19,7 @@ const RecordScreen = late(async () => (await import('./logbook/recordScreen.tsx'
 const SettingsScreen = late(async () => (await import('./settings/settingsScreen.tsx')).SettingsScreen);
 
 export function App({ session }: { readonly session: Session }) {
-  const around = useMemo(() => ({ session, way: newWay(), start: newDraft() }), [session]);
+  const around = useMemo(() => ({ session, way: newWay(), start: newDraft(), bench: newBench() }), [session]);
   const { way } = around;
   const ready = useReady(session);
   const sweep = session.sweep.value;
@@ -66,6 +69,10 @@ function Screen({ place }: { readonly place: Place }) {
       return <RecordScreen id={place.id} />;
     case 'settings':
       return <SettingsScreen />;
+    case 'bench':
+      return <BenchScreen />;
+    case 'walk':
+      return <WalkScreen />;
     case 'help':
       return <HelpScreen />;
   }

@@ -2,7 +2,7 @@
 import { computed, signal, type ReadonlySignal } from '@preact/signals';
 
 export type Place =
-  | { readonly at: 'start' | 'sweep' | 'logbook' | 'settings' | 'help' }
+  | { readonly at: 'start' | 'sweep' | 'logbook' | 'settings' | 'help' | 'bench' | 'walk' }
   | { readonly at: 'record'; readonly id: string };
 
 export interface Way {

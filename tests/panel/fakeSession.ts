@@ -6,7 +6,7 @@ import { Body, EMPTY_KIT, Lens, type Kit } from '../../src/kit/kit.ts';
 import type { LogRecord } from '../../src/logbook/record.ts';
 import { faultsIn } from '../../src/panel/session/faults.ts';
 import type { EarState, Heard, Listener, Role, Session, Trouble } from '../../src/panel/session/session.ts';
-import type { BenchRecord } from '../../src/optics/setUp/reading.ts';
+import type { StoredBench } from '../../src/optics/setUp/stored.ts';
 import { USUAL_SETTINGS, type Settings } from '../../src/settings.ts';
 import { NO_MEMORY } from '../../src/sweep/belief/prior.ts';
 import type { SweepEvent } from '../../src/sweep/event.ts';
@@ -65,7 +65,7 @@ export class FakeSession implements Session {
   readonly asked: string[] = [];
   readonly said: string[] = [];
   listener: Listener | null = null;
-  noted: BenchRecord | null = null;
+  noted: StoredBench | null = null;
   #switch = RELEASED;
   #plan: Plan;
 
@@ -191,7 +191,7 @@ export class FakeSession implements Session {
     this.announcement.value = written;
   }
 
-  noteBench(bench: BenchRecord): boolean {
+  noteBench(bench: StoredBench): boolean {
     this.noted = bench;
     return true;
   }

@@ -5,7 +5,8 @@ import { Distance } from '../../kit/kit.ts';
 import { Seconds, Steps } from '../../units.ts';
 import { Degrees, Ev, FNumber } from '../quantity.ts';
 import { FrontShare } from '../placement.ts';
-import { STEP_IDS } from './step.ts';
+import { STEP_IDS, type StepId } from './step.ts';
+import type { StoredBench } from './stored.ts';
 
 const length = (sentence: string) =>
   v.pipe(v.number(sentence), v.minValue(0, sentence), v.maxValue(100_000, sentence), v.brand('Millimetres'));
@@ -81,3 +82,12 @@ export function latest<K extends ReadingKind>(bench: BenchRecord, kind: K): Extr
   const isOfKind = (reading: BenchReading): reading is Extract<BenchReading, { reads: K }> => reading.reads === kind;
   return bench.readings.filter(isOfKind).at(-1) ?? null;
 }
+
+/** A stored bench, with what fits; a tick or a reading of a newer program is left out. */
+export const benchFrom = ({ ticked, readings }: StoredBench): BenchRecord => ({
+  ticked: ticked.filter((id): id is StepId => STEP_IDS.some((known) => known === id)),
+  readings: readings.flatMap((reading) => {
+    const known = v.safeParse(BenchReading, reading);
+    return known.success ? [known.output] : [];
+  }),
+});

@@ -3,7 +3,7 @@
 import { signal, type ReadonlySignal } from '@preact/signals';
 import type { LogRecord } from '../../logbook/record.ts';
 import { KEY } from '../../logbook/stored.ts';
-import type { BenchRecord } from '../../optics/setUp/reading.ts';
+import type { StoredBench } from '../../optics/setUp/stored.ts';
 import { currentPrompt } from '../../sweep/currentPrompt.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
 import type { Journal, Opened, SweepEvent } from '../../sweep/event.ts';
@@ -27,7 +27,7 @@ export interface Runner {
   dispatch(event: SweepEvent): Step | null;
   begin(plan: Plan): void;
   /** The plan is settled by the first hold; until then it may be told how the rig was set up. */
-  noteBench(bench: BenchRecord): boolean;
+  noteBench(bench: StoredBench): boolean;
   /** Shows this journal, or none. */
   show(journal: Journal | null): void;
   /** Runs from now on what is shown, as it was left by another panel or by this one before a crash. */

@@ -7,7 +7,7 @@ import type { EarState } from '../../platform/ear/listening.ts';
 import type { Result } from '../../result.ts';
 import type { Settings } from '../../settings.ts';
 import type { By } from '../../sweep/event.ts';
-import type { BenchRecord } from '../../optics/setUp/reading.ts';
+import type { StoredBench } from '../../optics/setUp/stored.ts';
 import type { Input, Word } from '../../sweep/inputs.ts';
 import type { Order, Pace } from '../../sweep/plan.ts';
 import type { SweepState } from '../../sweep/state.ts';
@@ -71,7 +71,7 @@ export interface SettingsPatch {
 /** What a sweep is to be about. */
 export type Beginning =
   /** `start`: the value the body is set to now; without it, the value nearest zero. */
-  | { readonly with: 'kit'; readonly situation: string; readonly start?: number; readonly bench?: BenchRecord }
+  | { readonly with: 'kit'; readonly situation: string; readonly start?: number; readonly bench?: StoredBench }
   /** Without a seed a new practice camera is drawn. */
   | { readonly with: 'practice'; readonly seed?: number; readonly arrows: ArrowDisplay };
 
@@ -125,6 +125,6 @@ export interface Session {
   /** Says this at once, whatever was being said. */
   say(words: InWords): void;
   /** Stores with the sweep under way how its rig was set up; false after its first hold. */
-  noteBench(bench: BenchRecord): boolean;
+  noteBench(bench: StoredBench): boolean;
   dismiss(troubleId: string): void;
 }

@@ -1,6 +1,7 @@
 // A new sweep: which body, which lens, at which focal length and distance, and how carefully.
 import { useState } from 'preact/hooks';
 import { useSurroundings } from '../useSession.ts';
+import { isSameSubject, subjectOf } from '../bench/subject.ts';
 import { BodyPick } from './bodyPick.tsx';
 import { keepTyped } from './keep.ts';
 import { LensPick } from './lensPick.tsx';
@@ -10,7 +11,8 @@ import { SituationPick } from './situationPick.tsx';
 import { useFirstFault } from './useFirstFault.ts';
 
 export function NewSweep() {
-  const { session, start } = useSurroundings();
+  const { session, start, bench, way } = useSurroundings();
+  const noted = bench.noted.value;
   const draft = start.draft.value;
   const picks = picksOf(draft, session.kit.value, session.records.value);
   const [refusal, setRefusal] = useState('');
@@ -21,8 +23,13 @@ export function NewSweep() {
     const kept = keepTyped(draft, picks, session);
     start.change(kept.patch);
     if (kept.situation === null) return;
-    const begun = await session.begin({ with: 'kit', situation: kept.situation });
-    if (begun.ok) start.change(EMPTY_DRAFT);
+    const subject = subjectOf(session, start.draft.peek());
+    const fits = noted !== null && typeof subject !== 'string' && isSameSubject(noted.subject, subject);
+    const begun = await session.begin({ with: 'kit', situation: kept.situation, ...(fits && { bench: noted.bench }) });
+    if (begun.ok) {
+      start.change(EMPTY_DRAFT);
+      bench.note(null);
+    }
     else setRefusal(begun.sentence);
   };
   return (
@@ -37,6 +44,9 @@ export function NewSweep() {
           {refusal || draft.faults.whole}
         </p>
       )}
+      <button type="button" class="link" onClick={() => way.go({ at: 'bench' })}>
+        {noted ? 'The rig is set up: look at the bench' : 'Set up the bench: distance, light, target'}
+      </button>
       <button type="submit" class="chief">
         Begin the sweep
       </button>
