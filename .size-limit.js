@@ -5,7 +5,7 @@ const { atOnce, onDemand } = JSON.parse(readFileSync('dist/chromium.json', 'utf8
 
 export default [
   { name: 'panel, script loaded at once', path: atOnce, gzip: true, limit: '40 kB' },
-  { name: 'panel, all its script', path: [...atOnce, ...onDemand], gzip: true, limit: '60 kB' },
+  { name: 'panel, all its script', path: [...atOnce, ...onDemand], gzip: true, limit: '90 kB' },
   { name: 'panel, style', path: 'dist/chromium/panel.css', gzip: true, limit: '8 kB' },
   { name: 'background', path: 'dist/chromium/background.js', gzip: true, limit: '5 kB' },
 ];

@@ -32,7 +32,6 @@ export const ConfusionRule = v.variant('by', [
   }),
 ]);
 export type ConfusionRule = v.InferOutput<typeof ConfusionRule>;
-export const USUAL_CONFUSION: ConfusionRule = { by: 'diagonal' };
 
 const diagonal = ({ width, height }: Sensor): Millimetres => millimetres(Math.hypot(width, height));
 

@@ -1,7 +1,7 @@
 // Asks for the microphone in a tab of its own, because a side panel can never show the browser's question. It says first
 // what listening means, and follows the permission while it is open.
 import { microphonePermission, openMicrophone } from '../platform/ear/microphone.ts';
-import { LISTENING_MEANS } from '../voice/vocabulary/en.ts';
+import { LISTENING_MEANS } from '../voice/vocabulary/listening.ts';
 
 type State = PermissionState | 'no microphone';
 

@@ -16,7 +16,7 @@ function drawn(order: TargetOrder, name: PaperName): { readonly pages: readonly 
   const measure = measureTarget(order);
   if (!measure.ok) return { pages: [], say: measure.say };
   const target = sheets(drawTarget(measure.value, order.words).drawing, name, 'Target');
-  const ramp = sheets(drawRamp(order.depth, ['Ramp: mount it under the target, its 0 line in the target\u2019s plane.', ...order.words]).drawing, name, 'Ramp');
+  const ramp = sheets(drawRamp(order.depth ?? 'infinite', ['Ramp: mount it under the target, its 0 line in the target\u2019s plane.', ...order.words]).drawing, name, 'Ramp');
   const count = target.length === 1 ? 'The target is on one sheet' : `The target is on ${target.length} sheets to be joined at their marks`;
   return {
     pages: [...target, ...ramp].map(({ svg }) => svg),

@@ -26,7 +26,7 @@ export interface Snapshots {
 const database = createStore('sweepbook', 'snapshots');
 
 const times = async (): Promise<Moment[]> =>
-  (await keys(database)).filter((key): key is Moment => v.is(Moment, key)).sort((a, b) => b - a);
+  (await keys(database)).filter((key): key is Moment => v.safeParse(Moment, key).success).sort((a, b) => b - a);
 
 export const snapshots: Snapshots = {
   async times() {

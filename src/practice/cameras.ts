@@ -9,7 +9,7 @@ export const cameraOf = (seed: number, scale: Scale, arrows: ArrowDisplay): Prac
   drawCamera(seededRandom(seed), scale, arrows);
 
 /** A body and lens whose band lies on the scale: centre within three fifths of it, half-width log-normal about a fifth. */
-export function drawCamera(random: Random, scale: Scale, arrows: ArrowDisplay): PracticeCamera {
+function drawCamera(random: Random, scale: Scale, arrows: ArrowDisplay): PracticeCamera {
   const half = halfRange(scale);
   const middle = (scale.min + scale.max) / 2;
   const centre = middle + Math.max(-0.6, Math.min(0.6, normal(random, 0, 0.3))) * half * scale.step;

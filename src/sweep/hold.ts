@@ -17,6 +17,6 @@ export interface Hold {
 }
 
 /** A reading this unlikely is called surprising, and its value is held again. */
-export const SURPRISING = 0.02;
+const SURPRISING = 0.02;
 
 export const wasSurprising = (hold: Hold): boolean => hold.predictive < SURPRISING;

@@ -23,7 +23,7 @@ export const Pace = v.variant('set', [
 export type Pace = v.InferOutput<typeof Pace>;
 
 /** The hold time in use: five seconds is common practice, no source; three to fifteen may be set. */
-export const HoldTime = secondsFrom(3, 15);
+const HoldTime = secondsFrom(3, 15);
 export const USUAL_HOLD_TIME: Seconds = seconds(5);
 
 /** How the person wants to work; the same for every sweep until they change it. */

@@ -46,7 +46,7 @@ export function transition(state: SweepState, event: SweepEvent): Step {
 }
 
 /** The state a journal adds up to. */
-export const addUp = ([opened, ...rest]: readonly [Opened, ...SweepEvent[]]): SweepState =>
+const addUp = ([opened, ...rest]: readonly [Opened, ...SweepEvent[]]): SweepState =>
   rest.reduce((state, event) => transition(state, event).state, open(opened).state);
 
 /** The state of a stored journal, whose first event is known to open it. */

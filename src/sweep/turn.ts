@@ -8,6 +8,7 @@ import type { Hold } from './hold.ts';
 import { suggest, type Suggestion } from './next/suggestion.ts';
 import type { Phase, SweepState } from './state.ts';
 import { say, sound, wake } from './step.ts';
+import { timeSpent } from './timeSpent.ts';
 import { seconds, type Moment } from '../units.ts';
 
 /** A state and what it asks for, before the event that led to it joins the journal. */
@@ -48,7 +49,7 @@ export function look({ belief, holds, plan, dialled, skipped }: Known): { ready:
 
 /** What would come out if the sweep ended at this moment. */
 export const currentOutcome = ({ belief, holds, spent, journal }: Known, at: Moment) =>
-  outcomeOf(belief, holds, spent.length, journal[0]?.at ?? at, at);
+  outcomeOf(belief, holds, spent.length, timeSpent(journal.map((event) => event.at), at));
 
 export const enter = (state: Known, phase: Phase, effects: readonly Effect[]): Turn => ({ state: { ...state, phase }, effects });
 

@@ -17,8 +17,7 @@ export const Verdict = v.object({ light: Light, arrows: Arrows });
 export type Verdict = v.InferOutput<typeof Verdict>;
 
 /** Which way the right arrow sends the correction. Makers differ, so it is a setting of the body. */
-export const ArrowSense = v.picklist(['right-is-up', 'right-is-down']);
-export type ArrowSense = v.InferOutput<typeof ArrowSense>;
+const ArrowSense = v.picklist(['right-is-up', 'right-is-down']);
 
 /** What a body shows beside its focus light. */
 export const ArrowDisplay = v.picklist(['absent', ...ArrowSense.options]);

@@ -13,7 +13,7 @@ export interface Family {
   readonly run: (options: BenchOptions) => Promise<Figure[]>;
 }
 
-export interface BenchOptions {
+interface BenchOptions {
   /** Folder with measured data that is not part of the project, where a family can use it. */
   readonly data: string | null;
   /** Tells the person at the terminal how far it is. */

@@ -6,6 +6,8 @@ import { cutPower } from './power-cut.ts';
 import { removeFolder, temporaryFolder } from './temporary.ts';
 
 export type ChromiumOptions = {
+  /** The folder of the extension, where it is not the one that was built. */
+  extension?: string;
   /** A profile folder to keep, for tests that kill the browser and start it again; otherwise a throw-away one. */
   profile?: string;
   /** More command line arguments, such as those of a fake microphone. */
@@ -57,7 +59,7 @@ export async function launchChromium(options: ChromiumOptions = {}): Promise<Chr
     executablePath: program('chromium'),
     headless: !options.headful,
     pipe: true,
-    enableExtensions: [resolve('dist/chromium')],
+    enableExtensions: [resolve(options.extension ?? 'dist/chromium')],
     userDataDir: profile,
     args: [...sandbox, ...quiet, ...(options.args ?? [])],
     ignoreDefaultArgs: [...(options.audible ? muting : []), ...(options.throttled ? unthrottling : [])],
@@ -67,9 +69,12 @@ export async function launchChromium(options: ChromiumOptions = {}): Promise<Chr
   const worker = await target.worker();
   if (worker === null) throw new Error('The extension started no service worker.');
   const extensionId = new URL(target.url()).host;
-  // The background says it once, at its start: before that the toolbar button opens nothing.
+  // The background says it once, at its start: before that the toolbar button opens nothing. Even the extension's own
+  // API may not be there yet.
   await worker.evaluate(async () => {
-    while (!(await chrome.sidePanel.getPanelBehavior()).openPanelOnActionClick) await new Promise((go) => setTimeout(go, 20));
+    const opens = async (): Promise<boolean> =>
+      typeof chrome !== 'undefined' && (await chrome.sidePanel.getPanelBehavior()).openPanelOnActionClick === true;
+    while (!(await opens())) await new Promise((go) => setTimeout(go, 20));
   });
 
   const clear = (): void => {

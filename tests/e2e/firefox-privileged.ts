@@ -45,18 +45,17 @@ export const runInSidebar = `async (expression) => {
   });
   const script = '(async () => { try { sendAsyncMessage("' + name + '", { value: await (' + expression + ') }) }' +
     ' catch (fault) { sendAsyncMessage("' + name + '", { fault: String(fault) }) } })()';
-  messageManager.loadFrameScript('data:application/javascript,' + encodeURIComponent(script), false);
+  messageManager.loadFrameScript('data:application/javascript;charset=utf-8,' + encodeURIComponent(script), false);
   return await answer;
 }`;
 
 /** An expression for `runInSidebar`. */
-export function pressKey(key: string): string {
+export function typeKey(key: string, ...halves: readonly ('keydown' | 'keyup')[]): string {
   return `(() => {
     const typist = Cc['@mozilla.org/text-input-processor;1'].createInstance(Ci.nsITextInputProcessor);
     typist.beginInputTransactionForTests(content);
     const event = new content.KeyboardEvent('', { key: ${JSON.stringify(key)} });
-    typist.keydown(event);
-    typist.keyup(event);
+    for (const half of ${JSON.stringify(halves)}) typist[half](event);
   })()`;
 }
 

@@ -2,7 +2,7 @@
 import { writeFile } from 'node:fs/promises';
 import type { Browser } from 'puppeteer-core';
 import { firefoxAddOnId } from '../../manifest/firefox.ts';
-import { clickInSidebar, clickToolbarButton, photographSidebar, pressKey, runInSidebar } from './firefox-privileged.ts';
+import { clickInSidebar, clickToolbarButton, photographSidebar, runInSidebar, typeKey } from './firefox-privileged.ts';
 import { firefoxWindow, type FirefoxWindow } from './firefox-window.ts';
 import { pictureFile } from './screens.ts';
 
@@ -18,9 +18,14 @@ export type Sidebar = {
   click: (selector: string) => Promise<void>;
   /** A trusted press and release, for example of 'Enter', ' ' or 'k'. */
   press: (key: string) => Promise<void>;
+  /** The two halves of a press, for a key that is held down. */
+  keyDown: (key: string) => Promise<void>;
+  keyUp: (key: string) => Promise<void>;
   /** Saves what is visible as dist/screenshots/NAME.png and returns that path. */
   picture: (name: string) => Promise<string>;
 };
+
+type WatchedDocument = Document & { clicked?: Promise<void> };
 
 /** The name that Firefox makes of the add-on's id for its widgets. */
 const widget = firefoxAddOnId.replace(/[^a-z0-9_-]/g, '_');
@@ -48,13 +53,23 @@ export async function openSidebar(browser: Browser): Promise<Sidebar> {
         const element = document.querySelector(wanted);
         element?.scrollIntoView({ block: 'center' });
         const box = element?.getBoundingClientRect();
+        const watched = document as WatchedDocument;
+        watched.clicked = new Promise((arrived) => document.addEventListener('mouseup', () => setTimeout(arrived), { once: true, capture: true }));
         return box ? { x: box.x + box.width / 2, y: box.y + box.height / 2 } : null;
       }, selector);
       if (point === null) throw new Error(`The sidebar shows no ${selector}.`);
       await window.call(clickInSidebar, point);
+      // It goes to the panel's process by another way than the keys, which might overtake it.
+      await evaluate(() => (document as WatchedDocument).clicked);
     },
     press: async (key) => {
-      await window.call(runInSidebar, pressKey(key));
+      await window.call(runInSidebar, typeKey(key, 'keydown', 'keyup'));
+    },
+    keyDown: async (key) => {
+      await window.call(runInSidebar, typeKey(key, 'keydown'));
+    },
+    keyUp: async (key) => {
+      await window.call(runInSidebar, typeKey(key, 'keyup'));
     },
     picture: async (name) => {
       const path = pictureFile(name);

@@ -24,6 +24,8 @@ export type Listening = {
   /** Resolves when the first audio has come. */
   heard: Promise<void>;
   send: (message: SpeechMessage) => void;
+  /** Has the browser stopped sending? Then nothing is heard any more. */
+  isOver: () => boolean;
   /** No more results. Waits until the browser stops sending: before that, it would take the end for a broken network. */
   close: () => Promise<void>;
 };
@@ -48,7 +50,11 @@ export async function startSpeechService(answer: (listening: Listening) => Promi
     request.on('data', () => heard.arrive());
     const finished = expected<void>();
     request.on('end', () => response.writeHead(200).end());
-    request.on('close', () => finished.arrive());
+    let over = false;
+    request.on('close', () => {
+      over = true;
+      finished.arrive();
+    });
     const down = await downOf(query.get('pair') ?? '').arrival;
     count += 1;
     await answer({
@@ -58,6 +64,7 @@ export async function startSpeechService(answer: (listening: Listening) => Promi
       send: (message) => {
         if (!down.stream.closed && !down.writableEnded) down.write(speechMessage(message));
       },
+      isOver: () => over,
       close: async () => {
         await finished.arrival;
         down.end();

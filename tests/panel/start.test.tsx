@@ -15,7 +15,10 @@ const faultOf = (label: string): string | undefined => {
   return ids.map((id) => document.querySelector(`[id="${id}"]`)?.textContent).at(-1) ?? undefined;
 };
 const enter = (label: string, value: string) => act(() => void type(label, value));
-const begin = () => act(() => void click('Begin the sweep'));
+const begin = async (): Promise<void> => {
+  await act(() => void click('Begin the sweep'));
+  await partsRead();
+};
 
 describe('with an empty kit', () => {
   const empty = () => show(new FakeSession({ kit: EMPTY_KIT }));

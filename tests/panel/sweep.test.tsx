@@ -142,6 +142,7 @@ describe('paused', () => {
   test('leaving the screen pauses, and the start offers to go on', async () => {
     await show(sweep());
     await act(() => void click(/Leave for the start/));
+    await partsRead();
     expect(text()).toContain('A sweep is unfinished');
     await act(() => void click('Go on with it'));
     expect(phase()).toBe('paused');
@@ -284,9 +285,9 @@ describe('what is heard and said', () => {
 });
 
 describe('following', () => {
-  test('another window runs the sweep: nothing can be told here but taking over', async () => {
+  test.each(['follower', 'asking'] as const)('a panel that is %s can be told nothing but to take over', async (role) => {
     const session = sweep();
-    session.role.value = 'follower';
+    session.role.value = role;
     await show(session);
     await act(() => void click('Follow it'));
     expect(screen.queryByRole('button', { name: /begin the hold/ })).toBeNull();

@@ -1,6 +1,8 @@
 // Contract of what is written and what is typed: quantities as a photographer writes them, numbers as anybody types them.
 import { describe, expect, test } from 'vitest';
-import { inMetres, inMinutes, inPercent, inTenths, typedNumber } from '../../src/panel/words/quantities.ts';
+import { inMinutes, inTenths } from '../../src/panel/words/figures.ts';
+import { inMetres, inPercent } from '../../src/panel/words/quantities.ts';
+import { typedNumber } from '../../src/panel/words/typedNumber.ts';
 import { stepped, typedValue } from '../../src/panel/sweep/typedValue.ts';
 import { USUAL_SCALE, type Scale } from '../../src/sweep/scale.ts';
 import { millimetres, seconds, steps } from '../../src/units.ts';

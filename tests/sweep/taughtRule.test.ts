@@ -27,6 +27,6 @@ test.each([
       expect(middles).toEqual(expect.arrayContaining(chosen));
       expect(chosen.length).toBe(2);
     }),
-    { numRuns, examples: [[[0, 0]], [[-9, 9]], [[4, 5]]] },
+    { numRuns, examples: [[[0, 0]], [[-9, 9]], [[4, 5]], [[scale.min + 1, scale.min + 1]]] },
   );
 }, 60_000);

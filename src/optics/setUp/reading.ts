@@ -10,7 +10,7 @@ import type { StoredBench } from './stored.ts';
 
 const length = (sentence: string) =>
   v.pipe(v.number(sentence), v.minValue(0, sentence), v.maxValue(100_000, sentence), v.brand('Millimetres'));
-const above = (sentence: string) => v.pipe(v.number(sentence), v.gtValue(0, sentence), v.maxValue(100_000, sentence));
+const above = (sentence: string) => v.pipe(v.number(sentence), v.minValue(Number.MIN_VALUE, sentence), v.maxValue(100_000, sentence));
 
 const SIDE = 'Enter all four sides as they measure in live view, each above zero.';
 

@@ -4,6 +4,6 @@ import * as v from 'valibot';
 
 export const StoredBench = v.object({
   ticked: v.array(v.string()),
-  readings: v.array(v.looseObject({ reads: v.string() })),
+  readings: v.array(v.unknown()),
 });
 export type StoredBench = v.InferOutput<typeof StoredBench>;

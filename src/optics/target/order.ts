@@ -11,8 +11,8 @@ export const TargetOrder = v.object({
   pitch: length(0.0005, 0.05),
   area: length(0.1, 50),
   sensor: Sensor,
-  /** Total depth of field: how far the ramp's numbers reach. */
-  depth: v.union([length(0, 1_000_000), v.literal('infinite')]),
+  /** Total depth of field: how far the ramp's numbers reach. Null where it has no end. */
+  depth: v.nullable(length(0, 1_000_000)),
   /** The situation and the date, a line each. */
   words: v.pipe(v.array(v.pipe(v.string(), v.maxLength(200))), v.maxLength(8)),
   paper: v.picklist(['A4', 'Letter']),

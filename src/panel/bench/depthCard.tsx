@@ -7,10 +7,11 @@ import { Fact, Says } from './fact.tsx';
 import { nearTarget } from './lengths.ts';
 import type { Reckoned } from './reckon.ts';
 import { Choosing, Typing } from './typing.tsx';
+import { typedAt } from './fields.ts';
 
 export function DepthCard({ reckoned }: { readonly reckoned: Reckoned }) {
   const { faults } = reckoned;
-  const { confusion } = useSurroundings().bench.typed.value;
+  const { confusion } = typedAt(useSurroundings().bench);
   return (
     <section class="card" aria-labelledby="bench-depth">
       <h2 id="bench-depth">Lens and depth of field</h2>

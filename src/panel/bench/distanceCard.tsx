@@ -6,6 +6,7 @@ import { useSurroundings } from '../useSession.ts';
 import { Fact, Says } from './fact.tsx';
 import type { Reckoned } from './reckon.ts';
 import { Choosing, Typing } from './typing.tsx';
+import { typedAt } from './fields.ts';
 
 interface Props {
   readonly reckoned: Reckoned;
@@ -18,7 +19,7 @@ export function DistanceCard({ reckoned, open }: Props) {
   const { faults, unit, distance, focalLength, closest } = reckoned;
   const [shortest, usual] = usualRange(focalLength);
   const stands = benchDistance({ focalLength, closestFocus: closest }, { wish: 'used', distance }, unit);
-  const measured = bench.typed.value.distance.trim() !== '' && !faults.distance && !faults.reach;
+  const measured = typedAt(bench).distance.trim() !== '' && !faults.distance && !faults.reach;
   return (
     <section class="card" aria-labelledby="bench-distance">
       <h2 id="bench-distance">Distance</h2>
@@ -30,7 +31,7 @@ export function DistanceCard({ reckoned, open }: Props) {
       <Choosing field="unit" label="Distances in" options={UNITS} />
       <Typing field="distance" label="Distance as measured" hint="Empty: the distance of the sweep." faults={faults} />
       <Choosing field="from" label="Measured from" options={FROM} />
-      {bench.typed.value.from !== 'film plane' && (
+      {typedAt(bench).from !== 'film plane' && (
         <Typing field="reach" label="Film-plane mark to front of lens, mm" faults={faults} />
       )}
       <Typing field="closest" label="Closest focus of the lens" hint="As the maker gives it, from the film plane; may stay empty." faults={faults} />

@@ -8,7 +8,7 @@ import { inMillimetres } from '../words/quantities.ts';
 import { writeDistance } from '../../optics/length.ts';
 import type { Reckoned } from './reckon.ts';
 import type { BenchSubject } from './subject.ts';
-import type { KitTraits, Typed } from './typed.ts';
+import type { KitTraits, Typed } from './fields.ts';
 
 export const lampsOf = ({ lighting, mains }: Typed): Pick<SetUpCase, 'lighting' | 'mains'> => ({
   lighting: LIGHTINGS.find((one) => one === lighting) ?? 'daylight',
@@ -51,7 +51,7 @@ export function targetAddress(rig: Rig, reckoned: Reckoned, subject: BenchSubjec
     pitch: rig.pitch,
     area: rig.area,
     sensor: rig.sensor,
-    depth: bench.value.depth.total,
+    depth: bench.value.depth.total === 'infinite' ? null : bench.value.depth.total,
     words: wordsOf(subject, reckoned, day),
     paper: paper === 'Letter' ? 'Letter' : 'A4',
   });

@@ -8,11 +8,11 @@ import { Cautions } from './cautions.tsx';
 import { lampsOf } from './given.ts';
 import { Says } from './fact.tsx';
 import { lightReading } from './readings.ts';
-import type { Typed } from './typed.ts';
+import { typedAt, type Typed } from './fields.ts';
 import { Choosing, Typing } from './typing.tsx';
 
 export function LightCard() {
-  const typed = useSurroundings().bench.typed.value;
+  const typed = typedAt(useSurroundings().bench);
   const { lighting, mains } = lampsOf(typed);
   return (
     <section class="card" aria-labelledby="bench-light">

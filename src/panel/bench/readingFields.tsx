@@ -7,11 +7,12 @@ import { LightFields, lightInWords } from './lightCard.tsx';
 import type { Reckoned } from './reckon.ts';
 import { SquareFields, squareInWords } from './squareCard.tsx';
 import { Typing } from './typing.tsx';
+import { typedAt } from './fields.ts';
 
 export type Typable = Exclude<ReadingKind, 'live view' | 'placement' | 'spot'>;
 
 export function ReadingFields({ kind, reckoned }: { readonly kind: Typable; readonly reckoned: Reckoned }) {
-  const typed = useSurroundings().bench.typed.value;
+  const typed = typedAt(useSurroundings().bench);
   const { faults, print, unit } = reckoned;
   switch (kind) {
     case 'old value':

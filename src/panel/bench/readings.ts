@@ -9,7 +9,7 @@ import { BenchReading, type ReadingKind } from '../../optics/setUp/reading.ts';
 import { printed, TRUE_SIZE } from '../../optics/target/print.ts';
 import { millimetres } from '../../units.ts';
 import { needed, numberTyped, SCALE, type Reckoned } from './reckon.ts';
-import type { Typed } from './typed.ts';
+import type { Typed } from './fields.ts';
 
 type Reading<K extends ReadingKind> = Extract<BenchReading, { reads: K }>;
 

@@ -9,7 +9,7 @@ import { Cautions } from './cautions.tsx';
 import { Says } from './fact.tsx';
 import { mirrorReading, sidesTilt } from './readings.ts';
 import type { Reckoned } from './reckon.ts';
-import type { Typed } from './typed.ts';
+import { typedAt, type Typed } from './fields.ts';
 import { Choosing, Typing } from './typing.tsx';
 
 interface Props {
@@ -19,7 +19,7 @@ interface Props {
 }
 
 export function SquareCard({ reckoned, corners }: Props) {
-  const typed = useSurroundings().bench.typed.value;
+  const typed = typedAt(useSurroundings().bench);
   const { rig, bench } = reckoned;
   return (
     <section class="card" aria-labelledby="bench-square">

@@ -3,8 +3,9 @@ import * as v from 'valibot';
 import { Distance, FocalLength } from '../../kit/kit.ts';
 import type { Millimetres } from '../../units.ts';
 import type { Session } from '../session/session.ts';
-import { distanceText, inMillimetresTyped, picksOf, type Draft } from '../start/draft.ts';
-import { typedNumber } from '../words/quantities.ts';
+import { picksOf, type Draft } from '../start/draft.ts';
+import { distanceText, inMillimetresTyped } from '../start/typedKit.ts';
+import { typedNumber } from '../words/typedNumber.ts';
 
 export interface BenchSubject {
   readonly body: string;
@@ -25,7 +26,3 @@ export function subjectOf(session: Session, draft: Draft): BenchSubject | string
   const distance = v.safeParse(Distance, inMillimetresTyped(distanceText(draft)));
   return distance.success ? { ...names, focalLength: focalLength.output, distance: distance.output } : distance.issues[0].message;
 }
-
-/** Is what was set up for the one good for the other? */
-export const isSameSubject = (one: BenchSubject, other: BenchSubject): boolean =>
-  one.body === other.body && one.lens === other.lens && one.focalLength === other.focalLength && one.distance === other.distance;

@@ -9,11 +9,12 @@ import { targetAddress } from './given.ts';
 import type { Reckoned } from './reckon.ts';
 import type { BenchSubject } from './subject.ts';
 import { Choosing, Typing } from './typing.tsx';
+import { typedAt } from './fields.ts';
 
 export function TargetCard({ subject, reckoned }: { readonly subject: BenchSubject; readonly reckoned: Reckoned }) {
   const { session, bench } = useSurroundings();
   const { rig, print, faults } = reckoned;
-  const { paper } = bench.typed.value;
+  const { paper } = typedAt(bench);
   const address = rig && targetAddress(rig, reckoned, subject, paper, onDay(session.now.value));
   return (
     <section class="card" aria-labelledby="bench-target">

@@ -4,7 +4,7 @@ import { Field } from '../parts/field.tsx';
 import type { Option } from '../parts/pick.tsx';
 import { useSurroundings } from '../useSession.ts';
 import type { BenchFaults } from './reckon.ts';
-import type { BenchField } from './typed.ts';
+import { typeInto, typedAt, type BenchField } from './fields.ts';
 
 interface Props {
   readonly field: BenchField;
@@ -18,10 +18,10 @@ export function Typing({ field, label, hint, faults = {} }: Props) {
   return (
     <Field
       label={label}
-      text={bench.typed.value[field]}
+      text={typedAt(bench)[field]}
       fault={faults[field]}
       {...(hint !== undefined && { hint })}
-      onTyped={(text) => bench.type({ [field]: text })}
+      onTyped={(text) => typeInto(bench, { [field]: text })}
     />
   );
 }
@@ -34,5 +34,5 @@ interface Choices {
 
 export function Choosing({ field, label, options }: Choices) {
   const { bench } = useSurroundings();
-  return <Choose label={label} options={options} chosen={bench.typed.value[field]} onChoose={(value) => bench.type({ [field]: value })} />;
+  return <Choose label={label} options={options} chosen={typedAt(bench)[field]} onChoose={(value) => typeInto(bench, { [field]: value })} />;
 }

@@ -2,11 +2,12 @@
 import { useSurroundings } from '../useSession.ts';
 import { reckon, type Reckoned } from './reckon.ts';
 import { subjectOf, type BenchSubject } from './subject.ts';
+import { typedAt } from './fields.ts';
 
 export type Standing = { readonly subject: BenchSubject; readonly reckoned: Reckoned } | { readonly missing: string };
 
 export function useBench(): Standing {
   const { session, start, bench } = useSurroundings();
   const subject = subjectOf(session, start.draft.value);
-  return typeof subject === 'string' ? { missing: subject } : { subject, reckoned: reckon(bench.typed.value, subject) };
+  return typeof subject === 'string' ? { missing: subject } : { subject, reckoned: reckon(typedAt(bench), subject) };
 }

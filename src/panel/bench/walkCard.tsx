@@ -2,12 +2,12 @@
 import { Tick } from '../parts/tick.tsx';
 import { useSurroundings } from '../useSession.ts';
 import type { Reckoned } from './reckon.ts';
-import type { KitTraits } from './typed.ts';
+import { tickIn, traitsAt, type KitTraits } from './fields.ts';
 import { Choosing } from './typing.tsx';
 
 export function WalkCard({ reckoned }: { readonly reckoned: Reckoned }) {
   const { bench, way } = useSurroundings();
-  const traits = bench.traits.value;
+  const traits = traitsAt(bench);
   const ready = reckoned.rig !== null;
   return (
     <section class="card" aria-labelledby="bench-walk">
@@ -17,7 +17,7 @@ export function WalkCard({ reckoned }: { readonly reckoned: Reckoned }) {
       <details>
         <summary>What the kit has</summary>
         {TRAITS.map(([trait, label]) => (
-          <Tick key={trait} label={label} on={traits[trait]} onChange={(on) => bench.tick({ [trait]: on })} />
+          <Tick key={trait} label={label} on={traits[trait]} onChange={(on) => tickIn(bench, { [trait]: on })} />
         ))}
       </details>
       {!ready && <output>Enter the widest aperture above, and mend what is marked, to begin.</output>}

@@ -12,6 +12,7 @@ import { useBench, type Standing } from './useBench.ts';
 import { newWalking } from './walking.ts';
 import { WalkDone } from './walkDone.tsx';
 import { WalkSwitch } from './walkSwitch.tsx';
+import { noteIn, traitsAt, typedAt } from './fields.ts';
 
 export function WalkScreen() {
   const { way } = useSurroundings();
@@ -34,7 +35,7 @@ function Walk({ standing: { subject, reckoned } }: { readonly standing: Extract<
   /** The steps stay as they were when the walk began. */
   const [begun] = useState(() =>
     reckoned.rig
-      ? newWalking(caseOf(bench.typed.peek(), bench.traits.peek(), reckoned, reckoned.rig, session.sweep.peek()?.dialled ?? steps(0)))
+      ? newWalking(caseOf(typedAt(bench), traitsAt(bench), reckoned, reckoned.rig, session.sweep.peek()?.dialled ?? steps(0)))
       : null,
   );
   const [isKept, setKept] = useState(true);
@@ -45,7 +46,7 @@ function Walk({ standing: { subject, reckoned } }: { readonly standing: Extract<
       if (say !== null) session.say({ spoken: say, written: say });
       if (event.walked === 'back' || event.walked === 'repeat') return;
       const record = begun.state.peek().bench;
-      if (session.sweep.peek() === null) bench.note({ subject, bench: record });
+      if (session.sweep.peek() === null) noteIn(bench, { subject, bench: record });
       else setKept(session.noteBench(record));
     },
     [begun, session, bench, subject],

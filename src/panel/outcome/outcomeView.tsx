@@ -1,6 +1,7 @@
 // A finished sweep as it is looked at, right after it and years later in the logbook.
 import { Strip } from '../strip/strip.tsx';
-import { holdsCounted, inMinutes } from '../words/quantities.ts';
+import { inMinutes } from '../words/figures.ts';
+import { holdsCounted } from '../words/quantities.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { BandResult } from './result.tsx';

@@ -2,7 +2,8 @@
 import { writeSteps } from '../../sweep/scale.ts';
 import type { BandOutcome } from '../../sweep/end/outcome.ts';
 import { BigValue } from '../parts/bigValue.tsx';
-import { inPercent, inTenths } from '../words/quantities.ts';
+import { inTenths } from '../words/figures.ts';
+import { inPercent } from '../words/quantities.ts';
 
 export function BandResult({ outcome }: { readonly outcome: BandOutcome }) {
   const { low, high, centre, chosen, other, interval, within, ends } = outcome;

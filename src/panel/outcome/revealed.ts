@@ -3,7 +3,7 @@ import { cameraOf } from '../../practice/cameras.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
 import type { Plan } from '../../sweep/plan.ts';
 import { writeSteps } from '../../sweep/scale.ts';
-import { inTenths } from '../words/quantities.ts';
+import { inTenths } from '../words/figures.ts';
 
 export interface Revelation {
   readonly truth: string;

@@ -1,6 +1,6 @@
 // The heading of a screen. It takes the focus when its screen appears, so that keyboard and screen reader start there.
 import type { ComponentChildren } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { Back } from './back.tsx';
 
 interface Props {
@@ -11,7 +11,8 @@ interface Props {
 
 export function Heading({ children, onBack }: Props) {
   const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus(), []);
+  // Before anything can be pressed on the new screen, or the focus would be taken from there.
+  useLayoutEffect(() => heading.current?.focus(), []);
   return (
     <header class="heading">
       {onBack && <Back onBack={onBack} />}

@@ -3,6 +3,7 @@
 import { signal } from '@preact/signals';
 import type { ComponentType } from 'preact';
 import { useEffect } from 'preact/hooks';
+import { UNREAD } from '../../unread.ts';
 
 export type Late<Props> = ComponentType<Props> & {
   /** Reads it before it is shown. */
@@ -24,7 +25,7 @@ export function late<Props extends object>(load: () => Promise<ComponentType<Pro
   function Place(props: Props) {
     useEffect(fetch, []);
     const read = part.value;
-    if (read === 'failed') return <p role="alert">This part of the panel cannot be read. Close the panel and open it again; nothing is lost.</p>;
+    if (read === 'failed') return <p role="alert">{UNREAD}</p>;
     return typeof read === 'string' ? <p class="muted">Opening…</p> : <read.Part {...props} />;
   }
   return Object.assign(Place, { fetch });

@@ -3,6 +3,7 @@ import { computed, effect, signal, type ReadonlySignal } from '@preact/signals';
 import type { Ear } from '../../platform/ear/ear.ts';
 import { understood } from '../../sweep/understood.ts';
 import type { Candidate, match as Match } from '../../voice/matching.ts';
+import { UNREAD } from '../../unread.ts';
 import { LANGUAGE } from '../../voice/vocabulary/en.ts';
 import type { Library } from './library.ts';
 import type { Live } from './live.ts';
@@ -19,7 +20,6 @@ export interface Hearing {
 }
 
 const TROUBLE = 'ear';
-const NOT_READ = 'Words cannot be understood just now. Close this panel and open it again; keys, the pedal and the pointer do everything.';
 
 export function createHearing({ ear: createEar, openMicrophonePage }: Pick<Ports, 'ear' | 'openMicrophonePage'>, troubles: Troubles): Hearing {
   const state = signal<EarState>('off');
@@ -62,7 +62,7 @@ export function createHearing({ ear: createEar, openMicrophonePage }: Pick<Ports
         try {
           ({ match } = await import('../../voice/matching.ts'));
         } catch {
-          troubles.add(TROUBLE, NOT_READ);
+          troubles.add(TROUBLE, UNREAD);
           return;
         }
         if (wanted.peek()) ear.open();

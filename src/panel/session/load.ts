@@ -2,6 +2,7 @@
 // entries are set aside whole and told.
 import { migrate } from '../../logbook/migrations.ts';
 import { contentsOf, isEmpty, setAsideKey, type Contents, type Spoilt } from '../../logbook/stored.ts';
+import { UNREAD } from '../../unread.ts';
 import type * as Copies from './copies.ts';
 import type { CopyWorld } from './copies.ts';
 
@@ -35,7 +36,7 @@ async function withCopies({ troubles }: CopyWorld, work: (copies: typeof Copies)
   try {
     await work(await import('./copies.ts'));
   } catch {
-    troubles.add('copies', 'The daily copies cannot be made. Close this panel and open it again; what is stored itself is not touched by that.');
+    troubles.add('copies', UNREAD);
   }
 }
 

@@ -2,7 +2,7 @@
 import { Tick } from '../parts/tick.tsx';
 import { Ear } from '../sweep/ear.tsx';
 import { useSession } from '../useSession.ts';
-import { LISTENING_MEANS } from '../../voice/vocabulary/en.ts';
+import { LISTENING_MEANS } from '../../voice/vocabulary/listening.ts';
 
 export function Listening() {
   const session = useSession();

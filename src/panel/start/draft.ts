@@ -1,9 +1,7 @@
 // What the person has picked and typed on the start screen. It outlives the screen, so a look at the help loses nothing.
 import { signal, type ReadonlySignal } from '@preact/signals';
-import { usualDistance, type Body, type Kit, type Lens, type Situation } from '../../kit/kit.ts';
+import type { Body, Kit, Lens, Situation } from '../../kit/kit.ts';
 import type { LogRecord } from '../../logbook/record.ts';
-import { millimetres, type Millimetres } from '../../units.ts';
-import { metresTyped, typedNumber } from '../words/quantities.ts';
 import type { ArrowDisplay } from '../../sweep/verdict.ts';
 
 /** Picked: an id of the kit, or `new` for what is typed below it; null while nothing was picked. */
@@ -76,12 +74,3 @@ function pick<Kind extends { readonly id: string }>(all: readonly Kind[], picked
   if (picked === NEW) return null;
   return all.find(({ id }) => id === picked) ?? all.find(({ id }) => id === last) ?? all[0] ?? null;
 }
-
-/** The distance as it stands in its field: what was typed, or fifty focal lengths. */
-export function distanceText({ distance, focalLength }: Draft): string {
-  if (distance !== null) return distance;
-  const length = typedNumber(focalLength);
-  return length > 0 ? metresTyped(usualDistance(millimetres(length))) : '';
-}
-
-export const inMillimetresTyped = (metres: string): Millimetres => millimetres(typedNumber(metres) * 1000);

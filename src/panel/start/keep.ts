@@ -2,8 +2,9 @@
 import * as v from 'valibot';
 import { Distance, FocalLength } from '../../kit/kit.ts';
 import type { Saved, Session } from '../session/session.ts';
-import { typedNumber } from '../words/quantities.ts';
-import { distanceText, inMillimetresTyped, NEW, type Draft, type FieldName, type Picks } from './draft.ts';
+import { typedNumber } from '../words/typedNumber.ts';
+import { NEW, type Draft, type FieldName, type Picks } from './draft.ts';
+import { distanceText, inMillimetresTyped } from './typedKit.ts';
 
 type Faults = Partial<Record<FieldName, string>>;
 type Saving = Pick<Session, 'saveBody' | 'saveLens' | 'saveSituation'>;

@@ -1,13 +1,14 @@
 // The lens: one of the kit, or a new one. A converter goes into the name, because the pair is measured as one lens.
 import { Choose } from '../parts/choose.tsx';
-import { Field } from '../parts/field.tsx';
+import { late } from '../parts/late.tsx';
 import { useSurroundings } from '../useSession.ts';
 import { NEW, type Picks } from './draft.ts';
+
+const NewLens = late(async () => (await import('./newKit.tsx')).NewLens);
 
 export function LensPick({ picks }: { readonly picks: Picks }) {
   const { session, start } = useSurroundings();
   const { lenses } = session.kit.value;
-  const { lensName, faults } = start.draft.value;
   return (
     <>
       {lenses.length > 0 && (
@@ -18,15 +19,7 @@ export function LensPick({ picks }: { readonly picks: Picks }) {
           onChoose={(lens) => start.change({ lens, situation: null })}
         />
       )}
-      {picks.lens === null && (
-        <Field
-          label={lenses.length > 0 ? 'Name of the new lens' : 'Lens'}
-          text={lensName}
-          fault={faults.lensName}
-          hint="With a converter, name both."
-          onTyped={(text) => start.change({ lensName: text })}
-        />
-      )}
+      {picks.lens === null && <NewLens another={lenses.length > 0} />}
     </>
   );
 }

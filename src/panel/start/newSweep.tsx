@@ -1,9 +1,8 @@
 // A new sweep: which body, which lens, at which focal length and distance, and how carefully.
 import { useState } from 'preact/hooks';
+import { UNREAD } from '../../unread.ts';
 import { useSurroundings } from '../useSession.ts';
-import { isSameSubject, subjectOf } from '../bench/subject.ts';
 import { BodyPick } from './bodyPick.tsx';
-import { keepTyped } from './keep.ts';
 import { LensPick } from './lensPick.tsx';
 import { MannerLine } from './mannerLine.tsx';
 import { EMPTY_DRAFT, picksOf } from './draft.ts';
@@ -12,25 +11,32 @@ import { useFirstFault } from './useFirstFault.ts';
 
 export function NewSweep() {
   const { session, start, bench, way } = useSurroundings();
-  const noted = bench.noted.value;
   const draft = start.draft.value;
   const picks = picksOf(draft, session.kit.value, session.records.value);
   const [refusal, setRefusal] = useState('');
   const form = useFirstFault(draft.faults);
+  /** The situation that was typed, once it is in the kit; null while something does not fit. */
+  const keepNew = async (): Promise<string | null> => {
+    const newKit = await import('./newKit.tsx').catch(() => null);
+    if (newKit === null) {
+      setRefusal(UNREAD);
+      return null;
+    }
+    const now = start.draft.peek();
+    const kept = newKit.keepTyped(now, picksOf(now, session.kit.peek(), session.records.peek()), session);
+    start.change(kept.patch);
+    return kept.situation;
+  };
   const begin = async (event: Event): Promise<void> => {
     event.preventDefault();
     setRefusal('');
-    const kept = keepTyped(draft, picks, session);
-    start.change(kept.patch);
-    if (kept.situation === null) return;
-    const subject = subjectOf(session, start.draft.peek());
-    const fits = noted !== null && typeof subject !== 'string' && isSameSubject(noted.subject, subject);
-    const begun = await session.begin({ with: 'kit', situation: kept.situation, ...(fits && { bench: noted.bench }) });
-    if (begun.ok) {
-      start.change(EMPTY_DRAFT);
-      bench.note(null);
-    }
-    else setRefusal(begun.sentence);
+    const situation = picks.situation?.id ?? (await keepNew());
+    if (situation === null) return;
+    const setUp = bench.peek().noted && (await import('../bench/setUpFor.ts').catch(() => null));
+    const begun = await session.begin({ with: 'kit', situation, ...setUp?.setUpFor(situation, session.kit.peek(), bench) });
+    if (!begun.ok) return setRefusal(begun.sentence);
+    start.change(EMPTY_DRAFT);
+    setUp?.forget(bench);
   };
   return (
     <form ref={form} class="card" aria-labelledby="new-sweep" noValidate onSubmit={(event) => void begin(event)}>
@@ -45,7 +51,7 @@ export function NewSweep() {
         </p>
       )}
       <button type="button" class="link" onClick={() => way.go({ at: 'bench' })}>
-        {noted ? 'The rig is set up: look at the bench' : 'Set up the bench: distance, light, target'}
+        Set up the bench
       </button>
       <button type="submit" class="chief">
         Begin the sweep

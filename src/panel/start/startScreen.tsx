@@ -1,9 +1,11 @@
 // Where everything begins: go on with a sweep, begin one, practise, or look something up.
 import { Heading } from '../parts/heading.tsx';
+import { late } from '../parts/late.tsx';
 import { useSurroundings } from '../useSession.ts';
 import { NewSweep } from './newSweep.tsx';
 import { Practise } from './practise.tsx';
-import { Unfinished } from './unfinished.tsx';
+
+const Unfinished = late(async () => (await import('./unfinished.tsx')).Unfinished);
 
 export function StartScreen() {
   const { session, way } = useSurroundings();

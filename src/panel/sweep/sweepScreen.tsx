@@ -5,7 +5,6 @@ import { useKeys } from '../keys/useKeys.ts';
 import { late } from '../parts/late.tsx';
 import { useSurroundings } from '../useSession.ts';
 import type { SweepState } from '../../sweep/state.ts';
-import { CheckFocus } from './checkFocus.tsx';
 import { FaceView } from './faceView.tsx';
 import { Following } from './following.tsx';
 import { SweepHeader } from './header.tsx';
@@ -16,6 +15,7 @@ import { SwitchArea } from './switchArea.tsx';
 import { Answers, Asides } from './understoodNow.tsx';
 import { useTell } from './useTell.ts';
 
+const CheckFocus = late(async () => (await import('./checkFocus.tsx')).CheckFocus);
 /** Only looked at between holds: the face, the switch and the voice do not wait for it. */
 const Strip = late(async () => (await import('../strip/strip.tsx')).Strip);
 
@@ -27,14 +27,14 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
   const tell = useTell('pointer', openEntry);
   const { belief, holds, plan, phase } = sweep;
   const standing = useMemo(() => standingOf({ belief, holds, plan }), [belief, holds, plan]);
-  const following = session.role.value === 'follower';
+  const following = session.role.value !== 'owner';
   const words = following ? [] : (session.understood.value?.words ?? []);
   /** Elsewhere no key is heard, so the sweep waits. */
   const leave = (to: () => void): void => {
     if (words.includes('pause')) tell('pause');
     to();
   };
-  const fresh = holds.length === 0 && plan.practice === null && !following && (phase.name === 'dialling' || phase.name === 'paused');
+  const fresh = holds.length === 0 && plan.practice === null && (words.includes('holding') || words.includes('resume'));
   return (
     <>
       <SweepHeader sweep={sweep} onLeave={() => leave(() => way.home({ at: 'start' }))} />
@@ -51,7 +51,7 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
       <Asides words={words} tell={tell} />
       {fresh && (
         <button type="button" class="link" onClick={() => leave(() => way.go({ at: 'bench' }))}>
-          {plan.bench ? 'The rig is set up: look at the bench' : 'Set up the bench first'}
+          Set up the bench
         </button>
       )}
     </>

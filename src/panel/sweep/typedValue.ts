@@ -1,7 +1,7 @@
 // A correction that the person typed or stepped to, on the scale of the body.
 import { isOnScale, neighbour, nearestOn, writeSteps, type Scale } from '../../sweep/scale.ts';
 import type { Steps } from '../../units.ts';
-import { typedNumber } from '../words/quantities.ts';
+import { typedNumber } from '../words/typedNumber.ts';
 
 export type TypedValue = { readonly ok: true; readonly value: Steps } | { readonly ok: false; readonly sentence: string };
 

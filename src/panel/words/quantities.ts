@@ -1,6 +1,5 @@
 // How quantities are written on the screens.
-import { writeSteps } from '../../sweep/scale.ts';
-import type { Millimetres, Moment, Seconds } from '../../units.ts';
+import type { Millimetres, Moment } from '../../units.ts';
 
 const plain = (value: number, digits: number): string => String(Number(value.toFixed(digits)));
 
@@ -17,19 +16,4 @@ export const inPercent = (chance: number): string => `${Math.min(99, Math.floor(
 
 export const holdsCounted = (count: number): string => (count === 1 ? '1 hold' : `${count} holds`);
 
-export function inMinutes(time: Seconds): string {
-  const whole = Math.round(time);
-  if (whole < 60) return `${whole} s`;
-  return whole < 3600 ? `${Math.floor(whole / 60)} min ${whole % 60} s` : `${Math.floor(whole / 3600)} h ${Math.floor((whole % 3600) / 60)} min`;
-}
-
 export const onDay = (when: Moment): string => new Date(when).toLocaleDateString(undefined, { day: 'numeric', month: 'short', year: 'numeric' });
-
-/** A place on the scale between its values, to a tenth of a correction. */
-export const inTenths = (value: number): string => writeSteps(Number(value.toFixed(1)));
-
-/** What a person typed as a number; the decimal comma, a true minus and spaces are welcome. Not a number: NaN. */
-export function typedNumber(text: string): number {
-  const cleaned = text.trim().replace(/\u2212/g, '-').replace(',', '.');
-  return /^[+-]?(\d+\.?\d*|\.\d+)$/.test(cleaned) ? Number(cleaned) : Number.NaN;
-}

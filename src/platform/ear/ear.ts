@@ -1,5 +1,6 @@
 // The panel's ear: opened and closed as a whole, and deaf while the panel itself speaks or sounds. Over all windows only
 // one ear is open at a time, or a word would be taken twice.
+import { UNREAD } from '../../unread.ts';
 import type { Deafness, EarOwner } from './listening.ts';
 
 export interface Ear {
@@ -11,9 +12,6 @@ export interface Ear {
 
 const LOCK = 'sweepbook ear';
 const TAIL = 250;
-
-const NOT_READ =
-  'Listening cannot be started. Close this panel and open it again; until then keys, the pedal and the pointer do everything.';
 
 export function createEar(owner: EarOwner): Ear {
   let opened: AbortController | null = null;
@@ -63,7 +61,7 @@ export function createEar(owner: EarOwner): Ear {
       await keepListening(heard, deafness, signal);
     } catch {
       heard.onState('unavailable');
-      heard.onTrouble({ sentence: NOT_READ, needsPage: false });
+      heard.onTrouble({ sentence: UNREAD, needsPage: false });
     }
   }
 

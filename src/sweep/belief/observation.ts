@@ -5,7 +5,7 @@ import type { Grade, Reading, Side } from '../verdict.ts';
 
 /** Grades of out, from close to the band to far from it. */
 export const GRADES = ['near', 'flicker', 'dark'] as const satisfies readonly Grade[];
-export const SIDES = ['above', 'below'] as const satisfies readonly Side[];
+const SIDES = ['above', 'below'] as const satisfies readonly Side[];
 
 /** The index of the outcome "in"; the out outcomes follow it, grade by grade, side by side. */
 export const IN = 0;

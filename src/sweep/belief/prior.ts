@@ -6,7 +6,7 @@ import { halfRange } from '../scale.ts';
 import type { BandModel } from './bandModel.ts';
 
 /** One thing the logbook remembers of the centre: where it was, how far it may have moved (sd, steps), how much it counts. */
-export const RememberedCentre = v.object({
+const RememberedCentre = v.object({
   centre: v.number(),
   sd: v.pipe(v.number(), v.minValue(0.5)),
   weight: v.pipe(v.number(), v.minValue(0), v.maxValue(1)),

@@ -22,7 +22,7 @@ const SEEN = 0.5;
 const SETTLED = 0.9;
 /** An edge this close to the middle of its two marginal values, in steps, is where they say it is. */
 const ABOUT = 0.75;
-/** Belief in an edge past the limit that lets the limit stand for the end. */
+/** Belief in an edge past the limit that lets the limit stand for the end, once the limit itself has held. */
 const PAST = 0.9;
 
 /** What the ends need to know of a hold. */
@@ -43,8 +43,8 @@ export function endsOf(belief: Belief, holds: readonly HeldValue[]): Ends | null
     while ((chances[at + direction] ?? 0) >= SEEN) at += direction;
     const last = values[at]!;
     const next = neighbour(belief.model.scale, last, direction);
-    if (next === null && chanceThat(belief, isPast(belief, direction)) >= PAST) return { known: 'past', last };
     const heldIn = holds.some((hold) => hold.value === last && hold.counts === 'in');
+    if (next === null && heldIn && chanceThat(belief, isPast(belief, direction)) >= PAST) return { known: 'past', last };
     const heldOut = holds.some((hold) => hold.value === next && hold.counts === 'out');
     if (next === null || !heldIn || !heldOut) return { known: 'open', last, next, heldIn, heldOut };
     const settled = chanceThat(belief, isAbout(belief, direction, (last + next) / 2)) >= SETTLED;

@@ -5,13 +5,13 @@ import * as v from 'valibot';
 import { centreInterval, centreOf, chanceThat, type Belief } from '../belief/belief.ts';
 import type { Hold } from '../hold.ts';
 import { nearestOn, type Scale } from '../scale.ts';
-import { between, Seconds, Steps, type Moment } from '../../units.ts';
+import { Seconds, Steps } from '../../units.ts';
 import { readiness as judge } from './care.ts';
 import { surestValue, withinOneStep } from './confidence.ts';
 import { endsOf, type End, type Ends } from './ends.ts';
 
 const Tally = v.object({ holds: v.pipe(v.number(), v.integer(), v.minValue(0)), seconds: Seconds });
-export type Tally = v.InferOutput<typeof Tally>;
+type Tally = v.InferOutput<typeof Tally>;
 
 const Interval = v.object({ from: v.number(), to: v.number() });
 
@@ -52,9 +52,9 @@ export type BandOutcome = Extract<Outcome, { found: 'band' }>;
 /** A preference smaller than this is no preference. */
 const EVEN = 0.02;
 
-/** Draws the outcome of the holds so far; `opened` and `now` bound the person's time. */
-export function outcomeOf(belief: Belief, holds: readonly Hold[], spent: number, opened: Moment, now: Moment): Outcome {
-  const tally: Tally = { holds: holds.length + spent, seconds: between(opened, now) };
+/** Draws the outcome of the holds so far; `spent` counts the holds of earlier series, `time` is what the sweep has taken. */
+export function outcomeOf(belief: Belief, holds: readonly Hold[], spent: number, time: Seconds): Outcome {
+  const tally: Tally = { holds: holds.length + spent, seconds: time };
   const held = holds.map(({ value, reading }) => ({ value, counts: reading.counts }));
   const judged = judge(belief, held, 'quick');
   if (judged.ready && judged.as === 'beyond the scale') return { found: 'beyond the scale', side: judged.side, tally };

@@ -1,6 +1,6 @@
 // Which value tells most for the person's time: one step of look-ahead over every outcome of a hold. While the centre is
 // wide open the fall of its log variance counts; once it is nearly sure, what counts is being sure after the next hold.
-// (Plain expected variance was tried on simulated observers: a tenth more holds.)
+// (Plain expected variance was tried on simulated observers: a twelfth more holds.)
 import type { Belief } from '../belief/belief.ts';
 import { logVarianceOf, lookAhead, type Score } from '../belief/criteria.ts';
 import { thinned } from '../belief/grid.ts';

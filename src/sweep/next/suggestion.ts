@@ -57,12 +57,18 @@ function mostWorth(standing: Standing, rating: Rating): Steps {
   const open = rated.filter(({ value }) => !skipped.includes(value));
   const candidates = open.length > 0 ? open : rated;
   const best = Math.max(...candidates.map(({ worth }) => worth));
-  const missing = care === 'quick' ? [] : missingParts(standing);
+  const missing = care === 'quick' && !reachesLimit(standing.readiness) ? [] : missingParts(standing);
   const total = ({ value, worth }: Candidate): number => {
     const part = missing.find((missed) => missed.value === value);
     return worth + (part ? SHOWING_AN_END * Math.abs(best) * part.chance : 0);
   };
   return candidates.reduce((chosen, next) => (total(next) > total(chosen) ? next : chosen)).value;
+}
+
+/** A band that comes to a limit of the scale: its centre stays open, so even quick care ends by its visible end. */
+function reachesLimit(readiness: Readiness): boolean {
+  const ends = 'ends' in readiness ? readiness.ends : null;
+  return ends !== null && [ends.low, ends.high].some((end) => end.known === 'past' || (end.known === 'open' && end.next === null));
 }
 
 /** The last hold's value, when its reading was hardly to be expected and it has been held only once. */

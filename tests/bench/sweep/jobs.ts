@@ -14,15 +14,16 @@ const byHand = {
   'plain bisection': plainBisection,
 } satisfies Record<string, Method>;
 
-const variance = 'variance' as const;
+const criterion = 'ours' as const;
 const ours = {
-  'in or out, quick': { care: 'quick', arrows: false, grades: false, criterion: variance },
-  'arrows, quick': { care: 'quick', arrows: true, grades: false, criterion: variance },
-  'graded, quick': { care: 'quick', arrows: false, grades: true, criterion: variance },
-  'graded, standard': { care: 'standard', arrows: false, grades: true, criterion: variance },
-  'graded, thorough': { care: 'thorough', arrows: false, grades: true, criterion: variance },
-  'graded with arrows, quick': { care: 'quick', arrows: true, grades: true, criterion: variance },
-  'graded with arrows, standard': { care: 'standard', arrows: true, grades: true, criterion: variance },
+  'in or out, quick': { care: 'quick', arrows: false, grades: false, criterion },
+  'arrows, quick': { care: 'quick', arrows: true, grades: false, criterion },
+  'graded, quick': { care: 'quick', arrows: false, grades: true, criterion },
+  'graded, standard': { care: 'standard', arrows: false, grades: true, criterion },
+  'graded, thorough': { care: 'thorough', arrows: false, grades: true, criterion },
+  'graded with arrows, quick': { care: 'quick', arrows: true, grades: true, criterion },
+  'graded with arrows, standard': { care: 'standard', arrows: true, grades: true, criterion },
+  'graded, quick, by variance': { care: 'quick', arrows: false, grades: true, criterion: 'variance' },
   'graded, quick, by entropy': { care: 'quick', arrows: false, grades: true, criterion: 'entropy' },
   'graded, standard, by entropy': { care: 'standard', arrows: false, grades: true, criterion: 'entropy' },
 } satisfies Record<string, OurMethod>;

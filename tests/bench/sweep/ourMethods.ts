@@ -3,14 +3,15 @@
 import { halfPress, type PracticeCamera } from '../../../src/practice/camera.ts';
 import type { Random } from '../../../src/practice/random.ts';
 import { openBelief, stimulusOf, type Belief } from '../../../src/sweep/belief/belief.ts';
-import { entropy, lookAhead } from '../../../src/sweep/belief/criteria.ts';
+import { entropy, lookAhead, varianceOf, type Prospect } from '../../../src/sweep/belief/criteria.ts';
 import { observe, thinned } from '../../../src/sweep/belief/grid.ts';
 import { IN, outcomesOf } from '../../../src/sweep/belief/observation.ts';
 import { NO_MEMORY } from '../../../src/sweep/belief/prior.ts';
 import { readiness, type Care, type Readiness } from '../../../src/sweep/end/care.ts';
 import { outcomeOf } from '../../../src/sweep/end/outcome.ts';
 import type { Hold } from '../../../src/sweep/hold.ts';
-import { worthOfHolds } from '../../../src/sweep/next/lookAhead.ts';
+import { worthOfHolds, type Candidate } from '../../../src/sweep/next/lookAhead.ts';
+import { secondsOfHold } from '../../../src/sweep/next/seconds.ts';
 import { suggest } from '../../../src/sweep/next/suggestion.ts';
 import { USUAL_SCALE } from '../../../src/sweep/scale.ts';
 import { read } from '../../../src/sweep/verdict.ts';
@@ -23,13 +24,16 @@ export interface OurMethod {
   /** Does the body show arrows, and are the grades of a failing light told? */
   readonly arrows: boolean;
   readonly grades: boolean;
-  readonly criterion: 'variance' | 'entropy';
+  /** How values are rated: our way, or by one of two criteria from the literature. */
+  readonly criterion: 'ours' | 'variance' | 'entropy';
 }
 
 const HOLD_TIME = seconds(5);
 /** Nobody would go on for longer than this. */
 const PATIENCE = 40;
 const KEPT_DEPTH = 7;
+/** Bands the rival criteria look ahead with: as many as ours. */
+const STAND_IN = 2500;
 
 interface Thought {
   readonly belief: Belief;
@@ -84,25 +88,43 @@ export function ourMethod(method: OurMethod): (camera: PracticeCamera, random: R
         holdTime: HOLD_TIME,
         skipped: [],
       },
-      method.criterion === 'entropy' ? informationOfHolds : worthOfHolds,
+      RATINGS[method.criterion],
     );
     return { belief, holds, enough, value };
   }
 }
 
-/** The rival criterion: information about the whole band, time not weighed (Watson 2017, eq. 13). */
-function informationOfHolds({ model, posterior }: Belief) {
-  const few = thinned(posterior, 2500);
-  const now = entropy(few.mass, 1);
-  return lookAhead(model, few, entropy).map(({ stimulus, chances, expected }) => ({
-    value: model.values[stimulus] ?? steps(0),
-    worth: now - expected,
-    chanceOfIn: chances[IN] ?? 0,
-  }));
+/** Information about the whole band, time not weighed (Watson 2017, eq. 13). */
+function informationOfHolds({ model, posterior }: Belief): Candidate[] {
+  const few = thinned(posterior, STAND_IN);
+  return rated(model, lookAhead(model, few, entropy), entropy(few.mass, 1), () => 1);
 }
 
+/** The fall of the centre's variance for the person's seconds. */
+function varianceOfHolds({ model, posterior }: Belief, dialled: Steps): Candidate[] {
+  const few = thinned(posterior, STAND_IN);
+  const variance = varianceOf(Float64Array.from(few.which, (h) => model.centre[h] ?? 0));
+  const cost = (value: Steps, chanceOfIn: number): number => secondsOfHold(dialled, value, model.scale.step, chanceOfIn, HOLD_TIME);
+  return rated(model, lookAhead(model, few, variance), variance(few.mass, 1), cost);
+}
+
+function rated(
+  model: Belief['model'],
+  prospects: readonly Prospect[],
+  now: number,
+  cost: (value: Steps, chanceOfIn: number) => number,
+): Candidate[] {
+  return prospects.map(({ stimulus, chances, expected }) => {
+    const value = model.values[stimulus] ?? steps(0);
+    const chanceOfIn = chances[IN] ?? 0;
+    return { value, chanceOfIn, worth: (now - expected) / cost(value, chanceOfIn) };
+  });
+}
+
+const RATINGS = { ours: worthOfHolds, variance: varianceOfHolds, entropy: informationOfHolds };
+
 function conclude({ belief, holds, enough }: Thought, camera: PracticeCamera, watch: Stopwatch): SweepResult {
-  const outcome = outcomeOf(belief, holds, 0, moment(0), moment(0));
+  const outcome = outcomeOf(belief, holds, 0, seconds(0));
   const cost = { holds: watch.holds, seconds: watch.seconds, truth: (camera.low + camera.high) / 2 };
   if (!enough.ready) return { ...cost, centre: 0, chosen: 0, stated: 0, ended: 'gave up' };
   if (outcome.found === 'band') {

@@ -7,7 +7,7 @@ import { endsOf } from '../../../src/sweep/end/ends.ts';
 import { outcomeOf } from '../../../src/sweep/end/outcome.ts';
 import type { Hold } from '../../../src/sweep/hold.ts';
 import { read, type Verdict } from '../../../src/sweep/verdict.ts';
-import { moment, steps } from '../../../src/units.ts';
+import { moment, seconds, steps } from '../../../src/units.ts';
 import { noiseFreeLight } from '../noiseFree.ts';
 
 const opening = openBelief({ min: steps(-10), max: steps(10), step: 1 }, false, NO_MEMORY);
@@ -28,7 +28,7 @@ function heldAs(seen: readonly (readonly [number, Verdict])[]): { belief: Belief
   return { belief, holds };
 }
 
-const outcome = ({ belief, holds }: { belief: Belief; holds: Hold[] }) => outcomeOf(belief, holds, 0, moment(0), moment(60_000));
+const outcome = ({ belief, holds }: { belief: Belief; holds: Hold[] }) => outcomeOf(belief, holds, 0, seconds(60));
 const counted = (holds: readonly Hold[]) => holds.map(({ value, reading }) => ({ value, counts: reading.counts }));
 const readyAs = ({ belief, holds }: { belief: Belief; holds: Hold[] }, care: 'quick' | 'standard' = 'standard') =>
   readiness(belief, counted(holds), care);

@@ -1,0 +1,7 @@
+// English: what listening means. Only the settings and the page that asks for the microphone need it.
+
+/** What listening means; shown before the first yes, and again where the microphone is asked for. */
+export const LISTENING_MEANS =
+  'To understand words, the browser’s own recogniser listens through the microphone while a sweep runs. ' +
+  'Its maker may have the sound sent to a server of theirs. Sweepbook itself keeps no sound and sends none. ' +
+  'Keys, the pedal and the pointer do everything that words do.';

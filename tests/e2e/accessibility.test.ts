@@ -1,0 +1,110 @@
+// Every screen and every phase of a sweep, at the width of the narrowest sidebar and of the side panel, in both themes:
+// axe finds no fault, nothing is too wide, and a picture is kept for people to look at.
+import type { Page } from 'puppeteer-core';
+import { expect, onTestFinished, test } from 'vitest';
+import type { Phase } from '../../src/sweep/state.ts';
+import { accessibilityFaults } from './axe.ts';
+import { launchChromium, type Chromium } from './chromium.ts';
+import { picture, wear } from './screens.ts';
+import { choose, press, seatAt, until, untilPhase, untilText, type Seat } from './seat.ts';
+import { practiceSweep, putUnderWay, sweepIn } from './underWay.ts';
+
+const WIDTHS = [240, 360] as const;
+const THEMES = ['dark', 'light'] as const;
+
+async function open(): Promise<{ chromium: Chromium; page: Page; seat: Seat }> {
+  const chromium = await launchChromium();
+  onTestFinished(chromium.close);
+  const page = await chromium.openTab();
+  const seat = seatAt(page);
+  await until(seat, 'the start', ({ screen, text }) => screen === 'start' && text.includes('New sweep'));
+  return { chromium, page, seat };
+}
+
+/** What is wrong with what is shown, over all widths and themes; pictures are named after `name`. */
+async function faults(page: Page, name: string): Promise<string[]> {
+  const found: string[] = [];
+  for (const width of WIDTHS) {
+    await page.setViewport({ width, height: 640 });
+    // What is drawn in pixels follows a frame later.
+    await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))));
+    const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    if (over > 0) found.push(`${name}: ${over} px too wide at ${width}`);
+    for (const theme of THEMES) {
+      await wear(page, theme);
+      await picture(page, `${name}-${width}-${theme}`);
+      for (const fault of await accessibilityFaults(page)) found.push(`${name}, ${width}, ${theme}: ${fault}`);
+    }
+  }
+  return found;
+}
+
+test('no screen beside the sweep has a fault, empty or in use', async () => {
+  const { chromium, page, seat } = await open();
+  expect(await faults(page, 'start')).toEqual([]);
+  await choose(seat, 'Begin the sweep');
+  expect(await faults(page, 'start-refused')).toEqual([]);
+  for (const place of ['Logbook', 'Settings', 'Help']) {
+    await choose(seat, place);
+    await until(seat, place, ({ screen, text }) => screen === place.toLowerCase() && text.length > 60);
+    expect(await faults(page, place.toLowerCase())).toEqual([]);
+    await seat.click('[aria-label="Back"]');
+    await until(seat, 'the start', ({ screen }) => screen === 'start');
+  }
+
+  await putUnderWay(chromium, sweepIn('offered'));
+  await untilPhase(seat, 'offered');
+  await press(seat, 'a');
+  await until(seat, 'the outcome', ({ found }) => found !== null);
+  expect(await faults(page, 'outcome')).toEqual([]);
+  await choose(seat, 'New sweep');
+  await until(seat, 'the start', ({ screen }) => screen === 'start');
+  await choose(seat, 'Logbook');
+  await untilText(seat, '1 found');
+  expect(await faults(page, 'logbook-found')).toEqual([]);
+  await seat.click('.entries button');
+  await until(seat, 'the record', ({ screen, holds }) => screen === 'record' && holds.length > 0);
+  expect(await faults(page, 'record')).toEqual([]);
+
+  const asking = await chromium.openTab('microphone.html');
+  await asking.waitForFunction(() => (document.querySelector('#state')?.textContent ?? '') !== '');
+  expect(await faults(asking, 'microphone')).toEqual([]);
+});
+
+test.each(['dialling', 'offered', 'paused', 'checking', 'finished'] satisfies Phase['name'][])(
+  'a sweep that is %s has no fault',
+  async (phase) => {
+    const { chromium, page, seat } = await open();
+    await putUnderWay(chromium, sweepIn(phase));
+    await untilPhase(seat, phase);
+    await untilText(seat, phase === 'checking' ? 'still sharp?' : 'Orrin 85 f/1.8');
+    expect(await faults(page, phase === 'finished' ? 'outcome-nothing-held' : `sweep-${phase}`)).toEqual([]);
+  },
+);
+
+test('the hold and the question after it have no fault, nor has the entry of another value', async () => {
+  const { chromium, page, seat } = await open();
+  await putUnderWay(chromium, practiceSweep(7));
+  await untilPhase(seat, 'dialling');
+  await press(seat, 'v');
+  await untilText(seat, 'Set it');
+  expect(await faults(page, 'sweep-setting')).toEqual([]);
+  await choose(seat, 'Cancel');
+  await press(seat, ' ');
+  await untilPhase(seat, 'holding');
+  expect(await faults(page, 'sweep-holding')).toEqual([]);
+  await untilPhase(seat, 'judging');
+  expect(await faults(page, 'sweep-judging')).toEqual([]);
+});
+
+test('a panel that follows a sweep has no fault', async () => {
+  const { chromium, seat } = await open();
+  await putUnderWay(chromium, sweepIn('dialling'));
+  await untilPhase(seat, 'dialling');
+  const page = await chromium.openTab();
+  await untilText(seatAt(page), 'A sweep runs in another window');
+  expect(await faults(page, 'start-following')).toEqual([]);
+  await choose(seatAt(page), 'Follow it');
+  await untilText(seatAt(page), 'Here you can only watch.');
+  expect(await faults(page, 'sweep-following')).toEqual([]);
+});

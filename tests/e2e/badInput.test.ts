@@ -1,0 +1,130 @@
+// What may go wrong around a sweep: each time one clear sentence, nothing lost, and the keys still work.
+import { cpSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, onTestFinished, test } from 'vitest';
+import { launchChromium, type Chromium, type ChromiumOptions } from './chromium.ts';
+import { choose, look, press, seatAt, tabTo, until, untilPhase, untilText, type Look, type Seat } from './seat.ts';
+import { agreeToListening, beginWith, holdOnce, keys, type Word } from './sweeping.ts';
+import { removeFolder, temporaryFolder } from './temporary.ts';
+import { putUnderWay, sweepIn } from './underWay.ts';
+
+const KIT = { body: 'Velde M1', lens: 'Orrin 85 f/1.8', focalLength: '85' };
+
+async function launch(options: ChromiumOptions = {}): Promise<Chromium> {
+  const chromium = await launchChromium(options);
+  onTestFinished(chromium.close);
+  return chromium;
+}
+
+const hold = async (seat: Seat, word: Word): Promise<Look> => (await holdOnce(seat, () => word, keys)).next;
+const stored = ({ worker }: Chromium): Promise<Record<string, unknown>> => worker.evaluate(() => chrome.storage.local.get(null));
+
+test('a stored record that does not fit is set aside whole and told in one sentence, and everything else is used', async () => {
+  const chromium = await launch();
+  const first = await chromium.openPanel();
+  await beginWith(seatAt(first), KIT);
+  await hold(seatAt(first), 'flicker');
+  await press(seatAt(first), 'x');
+  await untilPhase(seatAt(first), 'finished');
+  await choose(seatAt(first), 'New sweep');
+  await until(seatAt(first), 'the start', ({ screen }) => screen === 'start');
+  await first.close();
+  const spoilt = { id: 'b7', finished: 'last Tuesday', outcome: { found: 'treasure' } };
+  await chromium.worker.evaluate((record) => chrome.storage.local.set({ 'record:b7': record }), spoilt);
+
+  const seat = seatAt(await chromium.openTab());
+  const { text } = await untilText(seat, 'It was set aside whole as');
+  expect(text).toContain('Stored under “record:b7” is something that does not fit');
+  const kept = await stored(chromium);
+  expect(kept['record:b7']).toBeUndefined();
+  expect(Object.entries(kept).filter(([key]) => key.startsWith('set-aside:record:b7:'))).toEqual([[expect.any(String), spoilt]]);
+  await choose(seat, 'Logbook');
+  await untilText(seat, '1 found');
+});
+
+/** The extension as it was built, but with the browser's usual ceiling on what it may store. */
+function withCeiling(): string {
+  const folder = temporaryFolder();
+  onTestFinished(() => removeFolder(folder));
+  cpSync('dist/chromium', folder, { recursive: true });
+  const path = join(folder, 'manifest.json');
+  const manifest = JSON.parse(readFileSync(path, 'utf8')) as { permissions: string[] };
+  const permissions = manifest.permissions.filter((permission) => permission !== 'unlimitedStorage');
+  writeFileSync(path, JSON.stringify({ ...manifest, permissions }));
+  return folder;
+}
+
+test('when the storage is full a sentence says so, the sweep goes on by keys, and all of it is stored once there is room', async () => {
+  const chromium = await launch({ extension: withCeiling() });
+  const page = await chromium.openPanel();
+  const seat = seatAt(page);
+  await beginWith(seat, KIT);
+  await hold(seat, 'flicker');
+  await chromium.worker.evaluate(async () => {
+    const room = chrome.storage.local.QUOTA_BYTES - (await chrome.storage.local.getBytesInUse());
+    await chrome.storage.local.set({ filler: 'x'.repeat(room - 'filler""'.length - 20) });
+  });
+  await hold(seat, 'nothing');
+  await untilText(seat, 'Nothing can be saved just now (');
+  const { text, holds } = await hold(seat, 'delayed');
+  expect(text).toContain('Leave this panel open and free some space on the disk');
+  expect(holds).toHaveLength(3);
+
+  await chromium.worker.evaluate(() => chrome.storage.local.remove('filler'));
+  await choose(seat, 'Try now');
+  await until(seat, 'the trouble gone', (seen) => !seen.text.includes('Nothing can be saved'));
+  await page.close();
+  const again = seatAt(await chromium.openTab());
+  expect(await until(again, 'three holds', (seen) => seen.holds.length > 0)).toMatchObject({ phase: 'dialling', holds });
+});
+
+test('without a microphone a sentence says what to connect, and the keys run the sweep', async () => {
+  const chromium = await launch({ args: ['--use-fake-ui-for-media-stream', '--disable-audio-input'] });
+  const seat = seatAt(await chromium.openPanel());
+  await agreeToListening(seat);
+  await beginWith(seat, KIT);
+  await untilText(seat, 'No microphone answers. Connect one');
+  expect((await hold(seat, 'flicker')).holds).toHaveLength(1);
+});
+
+test('where the panel may not ask for the microphone it offers the page that may, and the keys run the sweep', async () => {
+  const chromium = await launch({ args: ['--use-fake-device-for-media-stream'] });
+  const seat = seatAt(await chromium.openPanel());
+  await agreeToListening(seat);
+  await beginWith(seat, KIT);
+  await untilText(seat, 'The browser has not allowed the microphone yet, and this panel cannot ask for it.');
+  expect((await hold(seat, 'flicker')).holds).toHaveLength(1);
+  await choose(seat, 'Open the microphone page');
+  const page = await chromium.browser.waitForTarget((target) => target.url().endsWith('/microphone.html'));
+  expect(page.type()).toBe('page');
+});
+
+test('with no voice on the computer a sentence says so, and every prompt is still shown', async () => {
+  // A stock Chromium on Linux has none unless it is told to use the system's speech dispatcher.
+  const chromium = await launch();
+  const seat = seatAt(await chromium.openPanel());
+  await beginWith(seat, KIT);
+  await untilText(seat, 'The browser finds no voice on this computer that answers, so everything is shown and sounded but not spoken.');
+  expect((await hold(seat, 'nothing')).announcement).toMatch(/^Nothing\. Set /);
+  await tabTo(seat, 'Dismiss');
+  await press(seat, 'Enter');
+  await until(seat, 'the sentence gone', ({ text }) => !text.includes('finds no voice'));
+  await hold(seat, 'flicker');
+  expect((await look(seat)).text).not.toContain('finds no voice');
+});
+
+test('a panel that was closed in the middle of a hold asks for that hold again and has all the others', async () => {
+  const chromium = await launch();
+  await putUnderWay(chromium, sweepIn('dialling'));
+  const page = await chromium.openPanel();
+  const { holds, value } = await hold(seatAt(page), 'delayed');
+  await press(seatAt(page), ' ');
+  await untilPhase(seatAt(page), 'holding');
+  await page.close();
+
+  const again = seatAt(await chromium.openTab());
+  const back = await until(again, 'the prompt', ({ announcement }) => announcement.startsWith('The hold was cut off'));
+  expect(back.announcement).toContain('so it does not count.');
+  expect(await until(again, 'the holds', (seen) => seen.holds.length > 0)).toMatchObject({ holds, value, phase: 'dialling' });
+  expect((await hold(again, 'flicker')).holds).toHaveLength(2);
+});

@@ -1,0 +1,39 @@
+// Sweeps that are under way when the panel opens, as they lie in the browser's storage: for tests that need a practice
+// camera whose band they know, or a phase that takes long to reach.
+import type { Journal } from '../../src/sweep/event.ts';
+import { USUAL_MANNER } from '../../src/sweep/plan.ts';
+import { USUAL_SCALE } from '../../src/sweep/scale.ts';
+import type { Phase } from '../../src/sweep/state.ts';
+import { cameraOf } from '../../src/practice/cameras.ts';
+import { millimetres, moment, seconds } from '../../src/units.ts';
+import { inPhase, opened } from '../sweep/staged.ts';
+import type { Chromium } from './chromium.ts';
+
+const subject = {
+  situation: 'practice',
+  body: 'Practice camera',
+  lens: 'Practice lens',
+  focalLength: millimetres(50),
+  distance: millimetres(2500),
+};
+
+/** A sweep of the practice camera of this seed that has just been opened, with holds of three seconds. */
+export const practiceSweep = (seed: number): Journal => [
+  {
+    ...opened({ subject, scale: USUAL_SCALE, arrows: 'absent', practice: { seed }, manner: { ...USUAL_MANNER, holdTime: seconds(3) } }),
+    at: moment(Date.now()),
+  },
+];
+
+/** The values between the true ends of its band. */
+export function practiceBand(seed: number): { low: number; high: number } {
+  const { low, high } = cameraOf(seed, USUAL_SCALE, 'absent');
+  return { low: Math.ceil(low), high: Math.floor(high) };
+}
+
+/** A sweep of invented kit that stands in this phase. */
+export const sweepIn = (phase: Phase['name']): Journal => [...inPhase(phase).journal];
+
+export async function putUnderWay({ worker }: Chromium, live: Journal): Promise<void> {
+  await worker.evaluate((journal) => chrome.storage.local.set({ live: journal }), [...live]);
+}

@@ -1,0 +1,102 @@
+// A whole sweep by voice: the browser's real recogniser over a fake microphone, answered on loopback with the words that
+// a person at the viewfinder would say. No answer comes before its time: "solid" only after the end tone.
+import { join } from 'node:path';
+import { expect, onTestFinished, test } from 'vitest';
+import type { SweepEvent } from '../../src/sweep/event.ts';
+import { launchChromium } from './chromium.ts';
+import { look, press, seatAt, until, untilPhase, untilText, type Seat } from './seat.ts';
+import { startSpeechService, type Listening } from './speech-service.ts';
+import { microphonePlaying, writeSpeech } from './spoken.ts';
+import { agreeToListening, beginWith, holdOnce, keys, shortenHolds, steadyEye, untilFound } from './sweeping.ts';
+import { removeFolder, temporaryFolder } from './temporary.ts';
+
+/** A microphone into which somebody murmurs for longer than the sweep takes; what it means is up to the service. */
+function murmuring(): string[] {
+  const folder = temporaryFolder();
+  onTestFinished(() => removeFolder(folder));
+  const wav = join(folder, 'murmur.wav');
+  writeSpeech(wav, Array.from({ length: 90 }, () => ({ after: 0.6, say: 'solid' })));
+  return microphonePlaying(wav);
+}
+
+/** Answers each utterance with the word to say now, as soon as there is one. */
+async function answer({ heard, send, isOver, close }: Listening, wordNow: () => Promise<string | null>): Promise<void> {
+  await heard;
+  while (!isOver()) {
+    const word = await wordNow();
+    if (word !== null) {
+      send({ results: [{ final: true, alternatives: [{ transcript: word, confidence: 0.9 }] }] });
+      break;
+    }
+    await new Promise((go) => setTimeout(go, 50));
+  }
+  await close();
+}
+
+const KIT = { body: 'Velde M1', lens: 'Orrin 85 f/1.8', focalLength: '85' };
+
+test('words alone run a sweep to its accepted outcome, and “solid” before the time is up is refused', async () => {
+  const eye = steadyEye(2, 8);
+  let seat: Seat | null = null;
+  const said: string[] = [];
+  const becameOf = new Set<string>();
+  const wordNow = async (): Promise<string | null> => {
+    if (seat === null) return null;
+    const { phase, value, lastHeard } = await look(seat);
+    becameOf.add(lastHeard);
+    if (phase === 'dialling') return 'holding';
+    if (phase === 'offered') return 'accept';
+    if (value === null) return null;
+    const word = await eye(value);
+    if (phase === 'judging') return word;
+    if (phase !== 'holding') return null;
+    return word !== 'solid' || !said.includes('solid') ? word : null;
+  };
+  const service = await startSpeechService((listening) =>
+    answer(listening, async () => {
+      const word = await wordNow();
+      if (word !== null) said.push(word);
+      return word;
+    }),
+  );
+  onTestFinished(service.close);
+  const chromium = await launchChromium({ args: [...murmuring(), ...service.args] });
+  onTestFinished(chromium.close);
+  const mine = seatAt(await chromium.openPanel());
+  await shortenHolds(mine);
+  await agreeToListening(mine);
+  await beginWith(mine, KIT);
+  await until(mine, 'the ear open', ({ text }) => text.includes('listening'));
+
+  seat = mine;
+  const heardFirst = await until(mine, 'the first word', ({ lastHeard }) => lastHeard !== 'nothing told yet');
+  expect(heardFirst.lastHeard).toBe('holding \u2192 hold at 0');
+  expect(await untilFound(mine)).toBe(5);
+  expect(said).toEqual(expect.arrayContaining(['holding', 'solid', 'delayed', 'accept']));
+  expect([...becameOf]).toContainEqual(expect.stringMatching(/^solid → Not yet: hold for \S+ more seconds?\.$/u));
+
+  const stored = await chromium.worker.evaluate(() => chrome.storage.local.get('live'));
+  const journal = stored['live'] as SweepEvent[];
+  expect(journal.flatMap((event) => ('by' in event && event.by !== 'voice' ? [event] : []))).toEqual([]);
+  const solids = journal.flatMap((event, index) => {
+    const held = event.did === 'judged' && event.verdict.light === 'steady';
+    const began = journal.slice(0, index).findLast(({ did }) => did === 'began');
+    return held && began ? [(event.at - began.at) / 1000] : [];
+  });
+  expect(solids.length).toBeGreaterThan(2);
+  expect(Math.min(...solids)).toBeGreaterThanOrEqual(2.95);
+});
+
+test('where the speech service does not answer one sentence says so, and the keys still run the sweep', async () => {
+  const noService = ['--host-resolver-rules=MAP www.google.com:443 127.0.0.1:9'];
+  const chromium = await launchChromium({ args: [...murmuring(), ...noService] });
+  onTestFinished(chromium.close);
+  const seat = seatAt(await chromium.openPanel());
+  await agreeToListening(seat);
+  await beginWith(seat, KIT);
+  await untilText(seat, 'The browser’s recogniser does not answer, so words are not heard just now. Check the network');
+  const { next } = await holdOnce(seat, () => 'flicker', keys);
+  expect(next.holds).toHaveLength(1);
+  await press(seat, 'x');
+  await untilPhase(seat, 'finished');
+});
