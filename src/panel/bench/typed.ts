@@ -11,7 +11,7 @@ export interface Noted {
   readonly bench: BenchRecord;
 }
 
-export interface BenchState {
+interface BenchState {
   readonly typed: Partial<Typed>;
   readonly traits: Partial<KitTraits>;
   readonly noted: Noted | null;
