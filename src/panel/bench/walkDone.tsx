@@ -1,23 +1,18 @@
 // The end of the walk: what was ticked and read is with the sweep, and the first hold can come.
 import { useEffect, useRef } from 'preact/hooks';
 import type { BenchRecord } from '../../optics/setUp/reading.ts';
-import { useSurroundings } from '../useSession.ts';
 import { BenchNotes } from './benchNotes.tsx';
 
 interface Props {
   readonly record: BenchRecord;
   readonly isKept: boolean;
+  readonly leadsTo: string;
+  readonly onGo: () => void;
 }
 
-export function WalkDone({ record, isKept }: Props) {
-  const { session, way } = useSurroundings();
+export function WalkDone({ record, isKept, leadsTo, onGo }: Props) {
   const button = useRef<HTMLButtonElement>(null);
-  const sweep = session.sweep.value;
   useEffect(() => button.current?.focus(), []);
-  const go = (): void => {
-    if (sweep?.phase.name === 'paused') session.input({ told: 'resume', by: 'pointer', heard: null });
-    way.home({ at: sweep ? 'sweep' : 'start' });
-  };
   return (
     <section class="step" aria-label="Set up">
       <p class="show">Set up. Ready for the first hold.</p>
@@ -27,8 +22,8 @@ export function WalkDone({ record, isKept }: Props) {
         </p>
       )}
       <BenchNotes bench={record} />
-      <button ref={button} type="button" class="chief" onClick={go}>
-        {sweep ? 'To the first hold' : 'To the start'}
+      <button ref={button} type="button" class="chief" onClick={onGo}>
+        {leadsTo}
       </button>
     </section>
   );

@@ -31,7 +31,7 @@ const isWalkWord = (word: string): word is WalkWord => WORDS.some((one) => one =
 const PRESSES = { short: 'next', double: 'back', long: 'repeat' } as const;
 
 function Walk({ standing: { subject, reckoned } }: { readonly standing: Extract<Standing, { reckoned: unknown }> }) {
-  const { session, bench } = useSurroundings();
+  const { session, bench, way } = useSurroundings();
   /** The steps stay as they were when the walk began. */
   const [begun] = useState(() =>
     reckoned.rig
@@ -51,9 +51,21 @@ function Walk({ standing: { subject, reckoned } }: { readonly standing: Extract<
     },
     [begun, session, bench, subject],
   );
-  const tell = useCallback((word: string) => isWalkWord(word) && move({ walked: word }), [move]);
+  const finish = useCallback((): void => {
+    const sweep = session.sweep.peek();
+    if (sweep?.phase.name === 'paused') session.input({ told: 'resume', by: 'pointer', heard: null });
+    way.home({ at: sweep ? 'sweep' : 'start' });
+  }, [session, way]);
+  const tell = useCallback(
+    (word: string): void => {
+      if (!isWalkWord(word)) return;
+      if (word === 'next' && begun && isDone(begun.state.peek())) finish();
+      else move({ walked: word });
+    },
+    [begun, move, finish],
+  );
   useKeys(tell, WORDS);
-  useEffect(() => session.attend({ words: WORDS, take: (input) => void tell(input.told === 'press' ? PRESSES[input.press] : input.told) }), [session, tell]);
+  useEffect(() => session.attend({ words: WORDS, take: (input) => tell(input.told === 'press' ? PRESSES[input.press] : input.told) }), [session, tell]);
   useEffect(() => {
     const first = begun && currentStep(begun.state.peek());
     if (first) session.say({ spoken: first.say, written: first.say });
@@ -61,6 +73,7 @@ function Walk({ standing: { subject, reckoned } }: { readonly standing: Extract<
   if (begun === null) return <output>Enter the widest aperture at the bench first.</output>;
   const state = begun.state.value;
   const step = currentStep(state);
+  const leadsTo = session.sweep.value ? 'To the first hold' : 'To the start';
   return (
     <>
       <p class="muted small" aria-label="Progress">
@@ -69,9 +82,9 @@ function Walk({ standing: { subject, reckoned } }: { readonly standing: Extract<
       {step ? (
         <StepView step={step} state={state} reckoned={reckoned} onRead={(reading) => move({ walked: 'read', reading })} />
       ) : (
-        <WalkDone record={state.bench} isKept={isKept} />
+        <WalkDone record={state.bench} isKept={isKept} leadsTo={leadsTo} onGo={finish} />
       )}
-      <WalkSwitch tell={tell} words={WORDS} done={step === null} />
+      <WalkSwitch tell={tell} words={WORDS} means={step ? 'done: next step' : leadsTo} />
     </>
   );
 }

@@ -9,16 +9,17 @@ import { PRESS_MEANS, TAUGHT } from '../../voice/vocabulary/en.ts';
 interface Props {
   readonly words: readonly Exclude<Word, 'set'>[];
   readonly tell: (word: Word) => void;
-  readonly done: boolean;
+  /** What a short press does. */
+  readonly means: string;
 }
 
-export function WalkSwitch({ words, tell, done }: Props) {
+export function WalkSwitch({ words, tell, means }: Props) {
   const { pressed } = useSession();
   const contact = useContact();
   return (
     <>
       <button type="button" class="switch" data-down={pressed.value !== null} {...contact}>
-        <span class="means">{done ? 'hear it again' : 'done: next step'}</span>
+        <span class="means">{means}</span>
         <span class="also">
           <PressShape press="double" /> {PRESS_MEANS.back}
         </span>
