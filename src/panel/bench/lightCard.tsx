@@ -34,7 +34,7 @@ export function LightCard() {
 }
 
 export const LightFields = () => (
-  <div class="thirds">
+  <div class="thirds exposure">
     <Typing field="iso" label="ISO" />
     <Typing field="metered" label="Aperture" />
     <Typing field="shutter" label="Shutter" />
