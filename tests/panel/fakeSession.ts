@@ -186,7 +186,7 @@ export class FakeSession implements Session {
     };
   }
 
-  say({ spoken, written }: InWords): void {
+  sayAtOnce({ spoken, written }: InWords): void {
     this.said.push(spoken);
     this.announcement.value = written;
   }

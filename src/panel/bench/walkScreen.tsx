@@ -43,7 +43,7 @@ function Walk({ standing: { subject, reckoned } }: { readonly standing: Extract<
     (event: WalkEvent): void => {
       if (!begun) return;
       const say = begun.move(event);
-      if (say !== null) session.say({ spoken: say, written: say });
+      if (say !== null) session.sayAtOnce({ spoken: say, written: say });
       if (event.walked === 'back' || event.walked === 'repeat') return;
       const record = begun.state.peek().bench;
       if (session.sweep.peek() === null) noteIn(bench, { subject, bench: record });
@@ -68,7 +68,7 @@ function Walk({ standing: { subject, reckoned } }: { readonly standing: Extract<
   useEffect(() => session.attend({ words: WORDS, take: (input) => tell(input.told === 'press' ? PRESSES[input.press] : input.told) }), [session, tell]);
   useEffect(() => {
     const first = begun && currentStep(begun.state.peek());
-    if (first) session.say({ spoken: first.say, written: first.say });
+    if (first) session.sayAtOnce({ spoken: first.say, written: first.say });
   }, [begun, session]);
   if (begun === null) return <output>Enter the widest aperture at the bench first.</output>;
   const state = begun.state.value;

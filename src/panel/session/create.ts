@@ -110,7 +110,7 @@ export function createSession(ports: Ports): Session {
         if (attending.peek() === listener) attending.value = null;
       };
     },
-    say(words) {
+    sayAtOnce(words) {
       live.carrier.silence();
       live.carrier.tell(words);
     },

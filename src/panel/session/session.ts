@@ -123,7 +123,7 @@ export interface Session {
   /** From now on the listener gets every word and press, until the returned function is called. */
   attend(listener: Listener): () => void;
   /** Says this at once, whatever was being said. */
-  say(words: InWords): void;
+  sayAtOnce(words: InWords): void;
   /** Stores with the sweep under way how its rig was set up; false after its first hold. */
   noteBench(bench: StoredBench): boolean;
   dismiss(troubleId: string): void;
