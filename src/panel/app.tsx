@@ -1,5 +1,6 @@
 // The panel: which screen is shown, what is announced, and what went wrong.
 import { useEffect, useMemo, useState } from 'preact/hooks';
+import { newBench } from './bench/typed.ts';
 import { late } from './parts/late.tsx';
 import { Troubles } from './parts/troubles.tsx';
 import { newWay, type Place, type Way } from './route.ts';
@@ -12,6 +13,8 @@ import { Around, useSurroundings } from './useSession.ts';
 const BodyScreen = late(async () => (await import('./kit/bodyScreen.tsx')).BodyScreen);
 const ConverterScreen = late(async () => (await import('./kit/converterScreen.tsx')).ConverterScreen);
 const FilesScreen = late(async () => (await import('./files/filesScreen.tsx')).FilesScreen);
+const BenchScreen = late(async () => (await import('./bench/benchScreen.tsx')).BenchScreen);
+const WalkScreen = late(async () => (await import('./bench/walkScreen.tsx')).WalkScreen);
 const HelpScreen = late(async () => (await import('./help/helpScreen.tsx')).HelpScreen);
 const KitScreen = late(async () => (await import('./kit/kitScreen.tsx')).KitScreen);
 const LensScreen = late(async () => (await import('./kit/lensScreen.tsx')).LensScreen);
@@ -22,7 +25,7 @@ const SettingsScreen = late(async () => (await import('./settings/settingsScreen
 const SituationScreen = late(async () => (await import('./logbook/situationScreen.tsx')).SituationScreen);
 
 export function App({ session }: { readonly session: Session }) {
-  const around = useMemo(() => ({ session, way: newWay(), start: newDraft() }), [session]);
+  const around = useMemo(() => ({ session, way: newWay(), start: newDraft(), bench: newBench() }), [session]);
   const { way } = around;
   const sweep = session.sweep.value;
   useWhereTheSweepIs(session, way);
@@ -84,6 +87,10 @@ function Screen({ place }: { readonly place: Place }) {
       return <FilesScreen />;
     case 'settings':
       return <SettingsScreen />;
+    case 'bench':
+      return <BenchScreen />;
+    case 'walk':
+      return <WalkScreen />;
     case 'help':
       return <HelpScreen />;
   }

@@ -3,6 +3,7 @@
 import * as v from 'valibot';
 import { Millimetres, Steps, seconds, type Seconds } from '../units.ts';
 import { Memory } from './belief/prior.ts';
+import { StoredBench } from '../optics/setUp/stored.ts';
 import { Care } from './end/care.ts';
 import { Scale } from './scale.ts';
 import { ArrowDisplay } from './verdict.ts';
@@ -51,5 +52,7 @@ export const Plan = v.object({
   start: Steps,
   /** Null with real kit; with the practice camera, the seed that its band and its light come from. */
   practice: v.nullable(v.object({ seed: v.pipe(v.number(), v.integer(), v.minValue(0)) })),
+  /** How the rig was set up, where the person walked through it. */
+  bench: v.optional(StoredBench),
 });
 export type Plan = v.InferOutput<typeof Plan>;

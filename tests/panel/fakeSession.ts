@@ -8,9 +8,10 @@ import type { Contents } from '../../src/logbook/stored.ts';
 import { libraryIn } from '../../src/panel/logbook/libraryIn.ts';
 import { createKitForms } from '../../src/panel/session/kitForms.ts';
 import { createLibrary } from '../../src/panel/session/library.ts';
-import type { EarState, Heard, Role, Session, Trouble } from '../../src/panel/session/session.ts';
 import { createWritings } from '../../src/panel/session/writings.ts';
 import { DONE, got } from '../../src/result.ts';
+import type { Attendant, EarState, Heard, Role, Session, Trouble } from '../../src/panel/session/session.ts';
+import type { StoredBench } from '../../src/optics/setUp/stored.ts';
 import { USUAL_SETTINGS } from '../../src/settings.ts';
 import { NO_MEMORY } from '../../src/sweep/belief/prior.ts';
 import type { SweepEvent } from '../../src/sweep/event.ts';
@@ -75,6 +76,9 @@ export class FakeSession implements Session {
   readonly now = signal<Moment>(OPENED);
   /** What the screens asked for that has no place in a signal. */
   readonly asked: string[] = [];
+  readonly said: string[] = [];
+  listener: Attendant | null = null;
+  noted: StoredBench | null = null;
   #switch = RELEASED;
   #plan: Plan;
 
@@ -115,6 +119,7 @@ export class FakeSession implements Session {
   }
 
   input(input: Input): void {
+    if (this.listener && input.told === 'press') return this.listener.take(input);
     const state = this.sweep.value;
     if (state === null) return;
     const meant = meaning(input, state, this.now.value);
@@ -128,7 +133,7 @@ export class FakeSession implements Session {
   }
 
   contact(move: 'down' | 'up'): void {
-    const { phase } = this.sweep.value ?? {};
+    const phase = this.listener ? ({ name: 'holding' } as const) : this.sweep.value?.phase;
     if (!phase) return;
     this.pressed.value = move === 'down' ? this.now.value : null;
     this.#move(move === 'down' ? { move, at: this.now.value, during: phase.name } : { move, at: this.now.value });
@@ -136,6 +141,7 @@ export class FakeSession implements Session {
 
   async begin(beginning: Parameters<Session['begin']>[0]): ReturnType<Session['begin']> {
     this.asked.push(`begin with ${beginning.with}${beginning.with === 'practice' ? `, ${beginning.arrows}` : ''}`);
+    if (beginning.with === 'kit') this.noted = beginning.bench ?? null;
     this.open();
     return { ok: true };
   }
@@ -167,7 +173,10 @@ export class FakeSession implements Session {
     return Promise.resolve(DONE);
   };
   bringBack: Session['bringBack'] = () => Promise.resolve(DONE);
-  say = (sentence: string): void => void (this.announcement.value = sentence);
+  say(sentence: string): void {
+    this.said.push(sentence);
+    this.announcement.value = sentence;
+  }
   backUp = (): void => this.#library.backUp(this.now.value);
 
   takeOver(): void {
@@ -178,6 +187,18 @@ export class FakeSession implements Session {
   voices = (): Promise<readonly string[]> => Promise.resolve(['Fen', 'Moor']);
   openPage(page: string): void {
     this.asked.push(page);
+  }
+
+  attend(listener: Attendant): () => void {
+    this.listener = listener;
+    return () => {
+      if (this.listener === listener) this.listener = null;
+    };
+  }
+
+  noteBench(bench: StoredBench): boolean {
+    this.noted = bench;
+    return true;
   }
 
   dismiss(id: string): void {

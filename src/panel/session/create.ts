@@ -11,7 +11,7 @@ import { NOT_READ } from './notRead.ts';
 import { createLibrary } from './library.ts';
 import { createLive } from './live.ts';
 import type { Ports } from './ports.ts';
-import type { Session } from './session.ts';
+import type { Attendant, Session } from './session.ts';
 import { failed } from '../../result.ts';
 import { createTold } from './told.ts';
 import { UNREAD } from '../../unread.ts';
@@ -40,8 +40,14 @@ export function createSession(ports: Ports): Session {
     },
   );
   const told = createTold(live, now);
-  const gestures = createGestures(now, () => live.sweep.peek()?.phase.name ?? null, told.take);
-  hearing.start(live, library, told);
+  const attending = signal<Attendant | null>(null);
+  // Beside a sweep a press waits for a possible second one, as it does during a hold.
+  const gestures = createGestures(
+    now,
+    () => (attending.peek() ? 'holding' : (live.sweep.peek()?.phase.name ?? null)),
+    (press) => (attending.peek() ?? told).take(press),
+  );
+  hearing.start(live, library, told, attending);
 
   store.onChange((changes) => {
     if (!contentsOf || !library.isFilled()) return;
@@ -132,7 +138,10 @@ export function createSession(ports: Ports): Session {
       return bringBack({ ...ports, keeper, library }, at);
     },
     backUp: () => library.backUp(now()),
-    say: (sentence) => live.carrier.tell({ spoken: sentence, written: sentence }),
+    say(sentence) {
+      live.carrier.silence();
+      live.carrier.tell({ spoken: sentence, written: sentence });
+    },
     clock: now,
     changeSettings: library.changeSettings,
     syncValues: (on) => library.changeSettings({ logbook: { sync: on ? ports.newId() : null } }),
@@ -140,6 +149,14 @@ export function createSession(ports: Ports): Session {
     openPage: ports.openPage,
     voices: ports.speech.voices,
     browserRecognises: ports.browserRecognises,
+    attend(attendant) {
+      touched();
+      attending.value = attendant;
+      return () => {
+        if (attending.peek() === attendant) attending.value = null;
+      };
+    },
+    noteBench: live.noteBench,
     dismiss: troubles.dismiss,
   };
 }

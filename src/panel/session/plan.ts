@@ -42,5 +42,6 @@ export function planFor(beginning: Beginning, known: Known, newSeed: () => numbe
     memory: memoryFor(situation, [...known.records.peek(), ...known.byHand.peek()], kit),
     start,
     practice: null,
+    ...(beginning.bench && { bench: beginning.bench }),
   });
 }

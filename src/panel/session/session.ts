@@ -14,7 +14,8 @@ import type { Page } from '../../platform/tabs.ts';
 import type { Got, Result } from '../../result.ts';
 import type { Settings } from '../../settings.ts';
 import type { By } from '../../sweep/event.ts';
-import type { Input } from '../../sweep/inputs.ts';
+import type { StoredBench } from '../../optics/setUp/stored.ts';
+import type { Input, Word } from '../../sweep/inputs.ts';
 import type { Order, Pace } from '../../sweep/plan.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import type { Understood } from '../../sweep/understood.ts';
@@ -79,9 +80,15 @@ export type Bringing = 'merge' | 'replace';
 /** What a sweep is to be about. */
 export type Beginning =
   /** `start`: the value the body is set to now; without it, the one entered last, or the value nearest zero. */
-  | { readonly with: 'kit'; readonly situation: string; readonly start?: number }
+  | { readonly with: 'kit'; readonly situation: string; readonly start?: number; readonly bench?: StoredBench }
   /** Without a seed a new practice camera is drawn. */
   | { readonly with: 'practice'; readonly seed?: number; readonly arrows: ArrowDisplay };
+
+/** Something beside the sweep that a person talks to by word, key and switch, such as the set-up walk. */
+export interface Attendant {
+  readonly words: readonly Word[];
+  take(input: Input): void;
+}
 
 export interface Session {
   /** Resolves when what was stored has been read; before that everything is empty. */
@@ -140,7 +147,7 @@ export interface Session {
   bringBack(at: Moment): Promise<Result>;
   /** A backup file was written. */
   backUp(): void;
-  /** Says this aloud, if speaking is on, and announces it. */
+  /** Says this aloud at once, whatever was being said, if speaking is on; and announces it. */
   say(sentence: string): void;
   /** The time now, for what is dated. */
   clock(): Moment;
@@ -151,12 +158,16 @@ export interface Session {
   takeOver(): void;
   /**
    * Opens the page that asks for the microphone, as a side panel cannot ask, the one that checks hearing, or
-   * the one that prints the card of a body.
+   * one that prints: the card of a body, the target of a situation.
    */
   openPage(page: Page): void;
   /** The browser has a recogniser of its own. */
   readonly browserRecognises: boolean;
   /** The names of this computer's voices that speak the language, once the browser has found them. */
   voices(): Promise<readonly string[]>;
+  /** From now on the attendant gets every word and press, until the returned function is called. */
+  attend(attendant: Attendant): () => void;
+  /** Stores with the sweep under way how its rig was set up; false after its first hold. */
+  noteBench(bench: StoredBench): boolean;
   dismiss(troubleId: string): void;
 }
