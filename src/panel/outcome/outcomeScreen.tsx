@@ -5,9 +5,10 @@ import { Heading } from '../parts/heading.tsx';
 import { Troubles } from '../parts/troubles.tsx';
 import { useSession } from '../useSession.ts';
 import { subjectInWords } from '../words/subjects.ts';
-import type { Outcome } from '../../sweep/end/outcome.ts';
+import type { BandOutcome, Outcome } from '../../sweep/end/outcome.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { useTell } from '../sweep/useTell.ts';
+import { Estimates, usePlaced } from '../bench/placedValue.tsx';
 import { EnterForm } from '../logbook/enterForm.tsx';
 import { NextSteps } from './nextSteps.tsx';
 import { OutcomeView } from './outcomeView.tsx';
@@ -15,6 +16,26 @@ import { OutcomeView } from './outcomeView.tsx';
 interface Props {
   readonly sweep: SweepState;
   readonly outcome: Outcome;
+}
+
+/** What to enter, and that it was entered; a band may be placed on purpose. */
+function ToDo({ sweep, outcome }: Props) {
+  const { subject, scale } = sweep.plan;
+  if (outcome.found !== 'band') return <EnterForm subject={subject} scale={scale} suggested={null} record={sweep.id} />;
+  return <Found sweep={sweep} outcome={outcome} />;
+}
+
+function Found({ sweep, outcome }: { readonly sweep: SweepState; readonly outcome: BandOutcome }) {
+  const { subject, scale } = sweep.plan;
+  const placed = usePlaced({ outcome, scale });
+  const value = placed?.ok ? placed.value.chosen : outcome.chosen;
+  return (
+    <>
+      <Estimates outcome={outcome} scale={scale} placed={placed} />
+      <NextSteps value={value} />
+      <EnterForm key={value} subject={subject} scale={scale} suggested={value} record={sweep.id} />
+    </>
+  );
 }
 
 export function OutcomeScreen({ sweep, outcome }: Props) {
@@ -29,10 +50,7 @@ export function OutcomeScreen({ sweep, outcome }: Props) {
       <p class="muted small">{details}</p>
       <Troubles />
       <OutcomeView sweep={sweep} outcome={outcome} />
-      {outcome.found === 'band' && !practice && <NextSteps outcome={outcome} />}
-      {!practice && (
-        <EnterForm subject={sweep.plan.subject} scale={sweep.plan.scale} suggested={outcome.found === 'band' ? outcome.chosen : null} record={sweep.id} />
-      )}
+      {!practice && <ToDo sweep={sweep} outcome={outcome} />}
       <button type="button" class="chief" onClick={() => session.leave()}>
         New sweep
       </button>
