@@ -168,6 +168,7 @@ export class FakeSession implements Session {
   };
   bringBack: Session['bringBack'] = () => Promise.resolve(DONE);
   say = (sentence: string): void => void (this.announcement.value = sentence);
+  eraseHeard: Session['eraseHeard'] = () => Promise.resolve(DONE);
   backUp = (): void => this.#library.backUp(this.now.value);
 
   takeOver(): void {

@@ -29,10 +29,10 @@ export function createHearing(ports: Pick<Ports, 'ear' | 'openPage' | 'now'>, tr
     state,
     deafen: () => listener?.deafen() ?? (() => undefined),
     contact: (move) => listener?.contact(move) ?? false,
-    start(live, { settings }, told) {
+    start(live, library, told) {
       const voice = computed(() => {
         const phase = live.role.value === 'owner' ? live.sweep.value?.phase.name : undefined;
-        const { voice: chosen } = settings.value;
+        const { voice: chosen } = library.settings.value;
         return phase === undefined || phase === 'finished' || chosen.listen === 'off' ? null : chosen;
       });
       const stop = effect(() => {
@@ -42,7 +42,7 @@ export function createHearing(ports: Pick<Ports, 'ear' | 'openPage' | 'now'>, tr
         stop();
         try {
           const { createListener } = await import('./listener.ts');
-          listener = createListener({ ...ports, ear: await ports.ear(), troubles, live, told, voice, state });
+          listener = createListener({ ...ports, ear: await ports.ear(), troubles, live, library, told, voice, state });
         } catch {
           troubles.add('ear', UNREAD);
         }

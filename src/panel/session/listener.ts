@@ -5,15 +5,19 @@ import type { Ear, RecognisedBy } from '../../platform/ear/ear.ts';
 import type { EarOwner } from '../../platform/ear/listening.ts';
 import type { Settings } from '../../settings.ts';
 import type { SweepEvent } from '../../sweep/event.ts';
+import type { SweepState } from '../../sweep/state.ts';
 import { understood } from '../../sweep/understood.ts';
 import { decide, NOT_TAKEN, questionInWords, SAY_AGAIN, type Decision, type Question } from '../../voice/askBack.ts';
 import type { Candidate } from '../../voice/matching.ts';
 import type { InWords } from '../../voice/outcomes.ts';
 import { englishLanguage } from '../../voice/phonetic/language.ts';
+import { lookUpIn } from '../../voice/phonetic/lookUp.ts';
 import { matcherFor } from '../../voice/phonetic/match.ts';
 import { LANGUAGE } from '../../voice/vocabulary/en.ts';
 import { spokenWordsFor } from '../../voice/wordsNow.ts';
+import { UNREAD } from '../../unread.ts';
 import { createGate } from './gate.ts';
+import type { Library } from './library.ts';
 import type { Live } from './live.ts';
 import type { Ports } from './ports.ts';
 import type { EarState } from './session.ts';
@@ -31,6 +35,7 @@ interface World {
   readonly now: Ports['now'];
   readonly troubles: Troubles;
   readonly live: Live;
+  readonly library: Library;
   readonly told: Told;
   /** How to listen now; null while nothing is to be listened for. */
   readonly voice: ReadonlySignal<Settings['voice'] | null>;
@@ -47,9 +52,11 @@ const BECAME = { take: 'taken', ask: 'asked', drop: 'taken', 'say again': 'uncle
   Extract<SweepEvent, { did: 'heard' }>['became']
 >;
 
-export function createListener({ ear: createEar, openPage, troubles, now, live: { sweep, carrier, note }, told, voice, state }: World): Listener {
+export function createListener({ ear: createEar, openPage, troubles, now, live: { sweep, carrier, note }, library, told, voice, state }: World): Listener {
   const heardBy = signal<EarState>('off');
-  const matcher = matcherFor(englishLanguage());
+  const language = englishLanguage();
+  const matcher = matcherFor(language);
+  const questionIn = lookUpIn(language);
   const gate = createGate();
   const isByPress = computed(() => voice.value?.open === 'pressed');
   const isShut = computed(() => isByPress.value && !gate.isOpen.value);
@@ -78,6 +85,13 @@ export function createListener({ ear: createEar, openPage, troubles, now, live: 
     const { min, max } = standing.plan.scale;
     const found = matcher.match(candidates, understood(standing).words, final, Math.max(Math.abs(min), Math.abs(max)));
     if (found.is === 'ignored' && !final) return false;
+    const asked = found.is === 'ignored' ? questionToLogbook(candidates, standing) : null;
+    if (asked !== null) {
+      note({ did: 'heard', at: now(), guesses: kept(candidates), became: 'taken' });
+      gate.close();
+      void lookUp(asked, candidates[0]?.text ?? '');
+      return true;
+    }
     const decision = decide(question, found, standing.journal.length);
     note({ did: 'heard', at: now(), guesses: kept(candidates), became: BECAME[decision.do] });
     if (decision.do === 'take') gate.close();
@@ -86,6 +100,21 @@ export function createListener({ ear: createEar, openPage, troubles, now, live: 
     question = decision.do === 'ask' ? decision.question : null;
     act(decision, candidates[0]?.text ?? '');
     return true;
+  }
+
+  /** What the logbook is asked; null when it is not, or when a hold is under way, which nothing else may be said into. */
+  function questionToLogbook(candidates: readonly Candidate[], { phase }: SweepState): string | null {
+    if (phase.name === 'holding' || phase.name === 'judging') return null;
+    return candidates.map(({ text }) => questionIn(text)).find((one) => one !== null && one !== '') ?? null;
+  }
+
+  async function lookUp(asked: string, words: string): Promise<void> {
+    try {
+      const { lookedUp } = await import('./looking.ts');
+      answer(words, 'looked up', lookedUp(library, asked, now()));
+    } catch {
+      troubles.add('ear', UNREAD);
+    }
   }
 
   /** Says something about words that were not taken. */

@@ -177,7 +177,7 @@ export class Window {
           return Promise.resolve(copy ? got(copy) : failed('no such copy'));
         },
         keep: (snapshot) => {
-          computer.copies.push(structuredClone(snapshot));
+          computer.copies = [...computer.copies.filter(({ at }) => at !== snapshot.at), structuredClone(snapshot)];
           return Promise.resolve(DONE);
         },
       }),
