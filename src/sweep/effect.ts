@@ -18,7 +18,7 @@ export type Prompt =
   | { readonly say: 'did it hold'; readonly value: Steps }
   | { readonly say: 'hold again'; readonly value: Steps; readonly why: 'unanswered' | 'cut off' }
   | { readonly say: 'offer'; readonly noted: Hold | null; readonly outcome: Outcome }
-  | { readonly say: 'check focus'; readonly drift: Drift }
+  | { readonly say: 'check focus'; readonly noted: Hold | null; readonly drift: Drift }
   | { readonly say: 'fresh series'; readonly next: Suggestion }
   | { readonly say: 'undone'; readonly next: Suggestion }
   | { readonly say: 'nothing to undo' }

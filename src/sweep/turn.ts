@@ -25,7 +25,7 @@ export function turn(state: Known, at: Moment, noted: Hold | null): Turn {
   const drift = driftOf(state.belief, state.holds, state.trustedUpTo);
   const { ready, next } = look(state);
   if (drift && drift.bayesFactor > STRONG) {
-    return enter(state, { name: 'checking', drift, next }, [say({ say: 'check focus', drift })]);
+    return enter(state, { name: 'checking', drift, next }, [say({ say: 'check focus', noted, drift })]);
   }
   if (ready) {
     const outcome = currentOutcome(state, at);

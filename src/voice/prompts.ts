@@ -28,13 +28,15 @@ export function promptInWords(prompt: Prompt): InWords {
       const noted = prompt.noted ? readBack(prompt.noted) : null;
       return { spoken: `${sentences(noted)} ${spoken} Accept?`.trim(), written: `${sentences(noted)} ${written} Accept it, or go on?`.trim() };
     }
-    case 'check focus':
+    case 'check focus': {
+      const noted = prompt.noted ? `${sentences(readBack(prompt.noted))} ` : '';
       return {
-        spoken: 'The holds disagree. Check the focus in live view. Same or shifted?',
+        spoken: `${noted}The holds disagree. Check the focus in live view. Same or shifted?`,
         written:
-          `The holds after the first ${sayNumber(prompt.drift.afterHold)} disagree with them, as if the focus had moved. ` +
+          `${noted}The holds after the first ${sayNumber(prompt.drift.afterHold)} disagree with them, as if the focus had moved. ` +
           'Look in live view: is it the same, or has it shifted?',
       };
+    }
     case 'fresh series':
       return after('fresh series', prompt.next);
     case 'undone':

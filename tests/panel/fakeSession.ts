@@ -177,6 +177,7 @@ export class FakeSession implements Session {
     this.said.push(sentence);
     this.announcement.value = sentence;
   }
+  eraseHeard: Session['eraseHeard'] = () => Promise.resolve(DONE);
   backUp = (): void => this.#library.backUp(this.now.value);
 
   takeOver(): void {

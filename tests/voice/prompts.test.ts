@@ -66,7 +66,7 @@ const PROMPTS: readonly Prompt[] = [
   { say: 'hold again', value: steps(-4), why: 'cut off' },
   { say: 'offer', noted, outcome: band },
   { say: 'offer', noted: null, outcome: { found: 'nothing', tally } },
-  { say: 'check focus', drift: { bayesFactor: 20, afterHold: 5 } },
+  { say: 'check focus', noted: null, drift: { bayesFactor: 20, afterHold: 5 } },
   { say: 'fresh series', next },
   { say: 'undone', next },
   { say: 'nothing to undo' },
@@ -102,6 +102,12 @@ describe('exact words', () => {
     expect(written({ say: 'next', noted, next })).toBe(
       'Flicker, left. Set +6: halfway between +3, which held, and +9, which stayed dark.',
     );
+  });
+
+  test('a verdict that makes the holds disagree is read back too', () => {
+    const prompt: Prompt = { say: 'check focus', noted, drift: { bayesFactor: 20, afterHold: 5 } };
+    expect(spoken(prompt)).toBe('Flicker, left. The holds disagree. Check the focus in live view. Same or shifted?');
+    expect(written(prompt)).toMatch(/^Flicker, left\. The holds after the first five/);
   });
 
   test('seconds left are never understated', () => {

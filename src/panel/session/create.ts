@@ -137,6 +137,7 @@ export function createSession(ports: Ports): Session {
       const { bringBack } = await import('./bringing.ts');
       return bringBack({ ...ports, keeper, library }, at);
     },
+    eraseHeard: async () => (await import('./erasing.ts')).eraseHeard({ ...ports, keeper, library, live }),
     backUp: () => library.backUp(now()),
     say(sentence) {
       live.carrier.silence();

@@ -32,6 +32,8 @@ export interface Library {
   changeSettings(patch: SettingsPatch): void;
   record(record: LogRecord): Promise<void>;
   withdraw(id: string): Promise<void>;
+  /** Shows the records changed, as they are on disk already. */
+  rewriteRecords(change: <Part>(part: Part) => Part): void;
   addByHand(record: HandRecord): void;
   addEntry(entry: Entry): void;
   addNote(note: KitNote): void;
@@ -122,6 +124,9 @@ export function createLibrary(keeper: Keeper): Library {
     withdraw(id) {
       records.value = without(records.value, id);
       return keeper.keep({ [recordKey(id)]: undefined });
+    },
+    rewriteRecords(change) {
+      records.value = change(records.value);
     },
     addByHand(record) {
       byHand.value = [...without(byHand.value, record.id), record];

@@ -152,6 +152,8 @@ export interface Session {
   /** The time now, for what is dated. */
   clock(): Moment;
   changeSettings(patch: SettingsPatch): void;
+  /** Erases every word that was heard and kept with the holds, also in the copies. */
+  eraseHeard(): Promise<Result>;
   /** Last values travel between the person's computers, or no longer do. */
   syncValues(on: boolean): void;
   /** Makes this panel the one that runs the sweep. */
