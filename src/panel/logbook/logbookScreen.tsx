@@ -25,8 +25,10 @@ export function LogbookScreen() {
     [kit, shelf, filter],
   );
   const found = useMemo(() => lookUp(finder, query), [finder, query]);
-  const practised = session.records.value.filter(({ practice }) => practice);
-  const reminder = backupReminder(useLibrary(), session.backedUp.value, session.clock());
+  const records = session.records.value;
+  const practised = useMemo(() => records.filter(({ practice }) => practice), [records]);
+  const [library, backedUp] = [useLibrary(), session.backedUp.value];
+  const reminder = useMemo(() => backupReminder(library, backedUp, session.clock()), [library, backedUp, session]);
   return (
     <>
       <Heading onBack={() => way.back()}>Logbook</Heading>
