@@ -7,6 +7,8 @@ import { Heading } from '../parts/heading.tsx';
 import { useSurroundings } from '../useSession.ts';
 import { onDay } from '../words/quantities.ts';
 import { subjectInWords } from '../words/subjects.ts';
+import { HowItWas } from './howItWas.tsx';
+import { Replay } from './replay.tsx';
 
 export function RecordScreen({ id }: { readonly id: string }) {
   const { session, way } = useSurroundings();
@@ -27,6 +29,8 @@ function Kept({ record }: { readonly record: LogRecord }) {
         {subjectInWords(record.subject).details} · {onDay(record.finished)}
       </p>
       <OutcomeView sweep={sweep} outcome={record.outcome} />
+      <Replay journal={record.journal} />
+      {!record.practice && <HowItWas record={record} />}
     </>
   );
 }

@@ -10,7 +10,7 @@ import { SituationPick } from './situationPick.tsx';
 import { useFirstFault } from './useFirstFault.ts';
 
 export function NewSweep() {
-  const { session, start } = useSurroundings();
+  const { session, start, way } = useSurroundings();
   const draft = start.draft.value;
   const picks = picksOf(draft, session.kit.value, session.records.value);
   const [refusal, setRefusal] = useState('');
@@ -26,6 +26,10 @@ export function NewSweep() {
     const kept = newKit.keepTyped(now, picksOf(now, session.kit.peek(), session.records.peek()), session);
     start.change(kept.patch);
     return kept.situation;
+  };
+  const byHand = async (): Promise<void> => {
+    const situation = picks.situation?.id ?? (await keepNew());
+    if (situation !== null) way.go({ at: 'situation', id: situation, byHand: true });
   };
   const begin = async (event: Event): Promise<void> => {
     event.preventDefault();
@@ -50,6 +54,9 @@ export function NewSweep() {
       )}
       <button type="submit" class="chief">
         Begin the sweep
+      </button>
+      <button type="button" class="link" onClick={() => void byHand()}>
+        Put a value in by hand instead
       </button>
     </form>
   );
