@@ -27,7 +27,7 @@ function Stages({ journal }: { readonly journal: Journal }) {
   if (!stage) return null;
   const last = stages.length - 1;
   return (
-    <section class="card" aria-label="Replay">
+    <section class="stack" aria-label="Replay">
       <Strip sweep={stage.state} />
       <p aria-live="polite">{happened(stage)}</p>
       <p class="muted small">{asked(stage)}</p>

@@ -57,7 +57,7 @@ function Page({ shelved, byHand }: { readonly shelved: Shelved; readonly byHand:
       <HistoryLines history={history} />
       {body && (
         <>
-          <EnterForm subject={subject} scale={body.scale} suggested={measured?.chosen ?? value} record={measured?.id ?? null} />
+          <EnterForm key={measured?.id} subject={subject} scale={body.scale} suggested={measured?.chosen ?? value} record={measured?.id ?? null} />
           {!byHand && <HandForm subject={subject} scale={body.scale} />}
         </>
       )}
