@@ -74,7 +74,7 @@ function Screen({ place }: { readonly place: Place }) {
     case 'record':
       return <RecordScreen id={place.id} />;
     case 'situation':
-      return <SituationScreen id={place.id} />;
+      return <SituationScreen id={place.id} byHand={place.byHand ?? false} />;
     case 'kit':
       return <KitScreen />;
     case 'body':

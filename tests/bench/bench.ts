@@ -5,7 +5,7 @@ import { writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { hearing } from './hearing/hearing.ts';
 import { isMet, type Family, type Figure } from './figure.ts';
-import { lookUp } from './lookUp.ts';
+import { lookUp } from './lookUp/lookUp.ts';
 import { panel } from './panel.ts';
 import { suggestion } from './suggestion.ts';
 import { awkwardSweeps } from './sweep/awkwardFamily.ts';

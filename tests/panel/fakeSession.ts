@@ -140,7 +140,8 @@ export class FakeSession implements Session {
   }
 
   async begin(beginning: Parameters<Session['begin']>[0]): ReturnType<Session['begin']> {
-    this.asked.push(`begin with ${beginning.with}${beginning.with === 'practice' ? `, ${beginning.arrows}` : ''}`);
+    const how = beginning.with === 'practice' ? beginning.arrows : beginning.care;
+    this.asked.push([`begin with ${beginning.with}`, how].filter(Boolean).join(', '));
     if (beginning.with === 'kit') this.noted = beginning.bench ?? null;
     this.open();
     return { ok: true };
@@ -163,6 +164,7 @@ export class FakeSession implements Session {
   enter: Session['enter'] = this.#writings.enter;
   writeByHand: Session['writeByHand'] = this.#writings.writeByHand;
   noteOn: Session['noteOn'] = this.#writings.noteOn;
+  tellConditions: Session['tellConditions'] = this.#writings.tellConditions;
   changeSettings: Session['changeSettings'] = this.#library.changeSettings;
   syncValues: Session['syncValues'] = (on) => this.#library.changeSettings({ logbook: { sync: on ? 'here' : null } });
   copies: Session['copies'] = () => Promise.resolve(got([]));

@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import type { Subject } from '../../sweep/plan.ts';
 import { isOnScale, writeSteps, type Scale } from '../../sweep/scale.ts';
 import type { Steps } from '../../units.ts';
+import { BodyWarnings } from '../kit/bodyWarnings.tsx';
 import { Field } from '../parts/field.tsx';
 import { useSession } from '../useSession.ts';
 import { typedNumber } from '../words/typedNumber.ts';
@@ -37,6 +38,7 @@ export function EnterForm({ subject, scale, suggested, record }: Props) {
   return (
     <form class="card" aria-labelledby="entered" noValidate onSubmit={enter}>
       <h2 id="entered">Entered in the camera</h2>
+      <BodyWarnings situation={subject.situation} />
       <Field label="Value in the camera" text={typed} fault={fault} onTyped={setTyped} />
       <ConditionFields typed={told} onTyped={setTold} />
       <button type="submit">It is entered</button>

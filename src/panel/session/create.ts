@@ -125,6 +125,7 @@ export function createSession(ports: Ports): Session {
     retireKit: (list, id, away) => desk?.retireKit(list, id, away) ?? UNSAVED,
     enter: (entry) => desk?.enter(entry) ?? failed(NOT_READ),
     writeByHand: (draft) => desk?.writeByHand(draft) ?? failed(NOT_READ),
+    tellConditions: (record, conditions) => desk?.tellConditions(record, conditions) ?? failed(NOT_READ),
     noteOn: (note) => desk?.noteOn(note) ?? failed(NOT_READ),
     async bring(other, how) {
       const { bring } = await import('./bringing.ts');

@@ -4,6 +4,7 @@ import type { ReadonlySignal } from '@preact/signals';
 import type { KitItem, KitList } from '../../kit/change.ts';
 import type { Kit } from '../../kit/kit.ts';
 import type { HandRecord } from '../../logbook/byHand.ts';
+import type { Conditions } from '../../logbook/conditions.ts';
 import type { Entry } from '../../logbook/entry.ts';
 import type { KitNote } from '../../logbook/kitNote.ts';
 import type { Library } from '../../logbook/library.ts';
@@ -14,6 +15,7 @@ import type { Page } from '../../platform/tabs.ts';
 import type { Got, Result } from '../../result.ts';
 import type { Settings } from '../../settings.ts';
 import type { By } from '../../sweep/event.ts';
+import type { Care } from '../../sweep/end/care.ts';
 import type { StoredBench } from '../../optics/setUp/stored.ts';
 import type { Input, Word } from '../../sweep/inputs.ts';
 import type { Order, Pace } from '../../sweep/plan.ts';
@@ -79,8 +81,11 @@ export type Bringing = 'merge' | 'replace';
 
 /** What a sweep is to be about. */
 export type Beginning =
-  /** `start`: the value the body is set to now; without it, the one entered last, or the value nearest zero. */
-  | { readonly with: 'kit'; readonly situation: string; readonly start?: number; readonly bench?: StoredBench }
+  /**
+   * `start`: the value the body is set to now; without it, the one entered last, or the value nearest zero. `care`:
+   * without it, that of the settings.
+   */
+  | { readonly with: 'kit'; readonly situation: string; readonly start?: number; readonly care?: Care; readonly bench?: StoredBench }
   /** Without a seed a new practice camera is drawn. */
   | { readonly with: 'practice'; readonly seed?: number; readonly arrows: ArrowDisplay };
 
@@ -137,6 +142,8 @@ export interface Session {
   enter(entry: Omit<Entry, 'id'>): Result;
   /** A value is put in without a sweep. */
   writeByHand(draft: HandDraft): Result;
+  /** How it was when this sweep was done. */
+  tellConditions(record: string, conditions: Conditions): Result;
   /** Something happened to a body, lens or converter. */
   noteOn(note: Omit<KitNote, 'id'>): Result;
   /** Joins another logbook with this one, or puts it in its place; a copy is kept first, and without one nothing is done. */
