@@ -23,6 +23,8 @@ export function reasonInWords({ value, reason }: Suggestion): string {
       return reason.part === 'last'
         ? `to see whether the ${reason.side} end of the band holds`
         : `to see whether the band ends before it, at the ${reason.side} end`;
+    case 'unmoved':
+      return 'to see that the focus has not moved since the first holds';
     case 'yours':
       return 'your own choice';
   }

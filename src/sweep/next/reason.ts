@@ -24,6 +24,8 @@ export type Reason =
   | { readonly because: 'again'; readonly value: Steps }
   /** To show an end of the band: the last value that holds, or the next one out. */
   | { readonly because: 'end'; readonly side: 'low' | 'high'; readonly part: 'last' | 'next' }
+  /** To see that the focus has not moved since the first holds. */
+  | { readonly because: 'unmoved' }
   /** The person set it. */
   | { readonly because: 'yours' };
 
