@@ -6,6 +6,7 @@ import { outcomeOf } from './end/outcome.ts';
 import type { Effect } from './effect.ts';
 import type { Hold } from './hold.ts';
 import { closingOf } from './next/closing.ts';
+import { reasonToStart } from './next/reason.ts';
 import { suggest, type Suggestion } from './next/suggestion.ts';
 import type { Phase, SweepState } from './state.ts';
 import { say, sound, wake } from './step.ts';
@@ -44,7 +45,9 @@ export function look({ belief, holds, plan, dialled, skipped, trustedUpTo }: Kno
   const enough = readiness(belief, held, care);
   const { hidden, test } = closingOf({ belief, holds, readiness: enough, care, skipped, trustedUpTo });
   if (test) return { ready: false, hidden, next: test };
-  return { ready: enough.ready, hidden, next: suggest({ belief, holds, readiness: enough, care, order, dialled, holdTime, skipped }) };
+  const next = suggest({ belief, holds, readiness: enough, care, order, dialled, holdTime, skipped });
+  const reason = next.reason.because === 'start' ? reasonToStart(next.value, plan.scale.step, plan.memory) : next.reason;
+  return { ready: enough.ready, hidden, next: { ...next, reason } };
 }
 
 interface Looked {

@@ -18,3 +18,9 @@ test('an answer to the question is taken as the answer', () => {
   const journal = [opened(), ...asked.journal.slice(1), { did: 'checked', at: later(900), focus: 'moved', by: 'key' } as const];
   expect(replay(journal).spent).toHaveLength(asked.holds.length);
 });
+
+test('a sweep with a memory opens where the logbook remembers the centre, and says since when', () => {
+  const from = { at: later(0), of: 'situation' } as const;
+  const memory = { centres: [{ centre: 5, sd: 1, weight: 1, from }], halfWidth: null };
+  expect(replay([opened({ memory })]).phase).toMatchObject({ next: { value: 5, reason: { because: 'remembered', from } } });
+});
