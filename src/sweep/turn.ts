@@ -25,7 +25,8 @@ export type Known = Omit<SweepState, 'phase'>;
 /** Judges the holds so far and enters the phase that follows; `noted` is the hold just judged, to be read back. */
 export function turn(state: Known, at: Moment, noted: Hold | null): Turn {
   const { ready, hidden, next } = look(state);
-  const drift = [driftOf(state.belief, state.holds, state.trustedUpTo), hidden].find((told) => told && told.bayesFactor > STRONG);
+  const seen = driftOf(state.belief, state.holds, state.trustedUpTo);
+  const drift = seen && seen.bayesFactor > STRONG ? seen : hidden;
   if (drift) return enter(state, { name: 'checking', drift, next }, [say({ say: 'check focus', drift })]);
   if (ready) {
     const outcome = currentOutcome(state, at);
@@ -38,7 +39,7 @@ export function turn(state: Known, at: Moment, noted: Hold | null): Turn {
 export const dial = (state: Known, next: Suggestion, prompt: Effect): Turn =>
   enter(state, { name: 'dialling', next }, [prompt, ...countIn(state)]);
 
-/** Is the care met, and which value would be held next? `hidden`: a shift of the focus that these holds may have missed. */
+/** Is the care met, and which value would be held next? `hidden`: strong evidence of a shift that harms. */
 export function look({ belief, holds, plan, dialled, skipped, trustedUpTo }: Known): Looked {
   const { care, order, holdTime } = plan.manner;
   const held = holds.map(({ value, reading }) => ({ value, counts: reading.counts }));

@@ -2,9 +2,8 @@
 import type { Landmark } from '../sweep/next/reason.ts';
 import type { Suggestion } from '../sweep/next/suggestion.ts';
 import { writeSteps } from '../sweep/scale.ts';
-import { isoOf } from '../calendar.ts';
 import type { Moment } from '../units.ts';
-import { LIGHT, MONTHS } from './vocabulary/en.ts';
+import { LIGHT } from './vocabulary/en.ts';
 
 /** The part of a sentence that follows the value: "+6, halfway between +3, which held, and +9, which stayed dark". */
 export function reasonInWords({ value, reason }: Suggestion): string {
@@ -12,7 +11,7 @@ export function reasonInWords({ value, reason }: Suggestion): string {
     case 'start':
       return 'where the centre most likely is, to begin with';
     case 'remembered': {
-      const when = `${monthOf(reason.from.at)} ${yearOf(reason.from.at)}`;
+      const when = monthOf(reason.from.at, 'numeric');
       return reason.from.of === 'situation'
         ? `where it was in ${when}, to begin with`
         : `near where this pairing was in ${when}, at another focal length or distance`;
@@ -45,8 +44,8 @@ export function startAloud({ reason }: Suggestion): string | null {
   return reason.from.of === 'situation' ? `where it was in ${when}` : `near where this pairing was in ${when}`;
 }
 
-const monthOf = (at: Moment): string => MONTHS[Number(isoOf(at, 'day').slice(5, 7)) - 1] ?? '';
-const yearOf = (at: Moment): string => isoOf(at, 'day').slice(0, 4);
+const monthOf = (at: Moment, year?: 'numeric'): string =>
+  new Intl.DateTimeFormat('en', { month: 'long', year, timeZone: 'UTC' }).format(at);
 
 const landmark = (held: Landmark): string => `${writeSteps(held.value)}, which ${didThere(held)}`;
 

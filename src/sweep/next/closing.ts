@@ -18,7 +18,10 @@ interface Asked {
   readonly trustedUpTo: number;
 }
 
-/** `hidden`: the odds of a shift that these holds may have missed. `test`: the hold still wanted to be sure of none. */
+/** Odds at which the sweep asks for a look in live view; below them one more hold can still tell. */
+const VERY_STRONG = 25;
+
+/** `hidden`: strong evidence of a shift that harms. `test`: the hold still wanted to be sure of none. */
 export interface Closing {
   readonly hidden: Drift | null;
   readonly test: Suggestion | null;
@@ -28,7 +31,7 @@ export function closingOf({ belief, holds, readiness, care, skipped, trustedUpTo
   if (care === 'quick' || !readiness.ready || readiness.as !== 'band' || !readiness.ends) return { hidden: null, test: null };
   const { low, high } = readiness.ends;
   const { odds, afterHold, test } = stillnessOf(belief, holds, trustedUpTo, (low.last + high.last) / 2);
-  const hidden = { bayesFactor: odds, afterHold };
+  const hidden = odds > VERY_STRONG ? { bayesFactor: odds, afterHold } : null;
   if (test === null || skipped.includes(test)) return { hidden, test: null };
   return { hidden, test: { value: test, reason: { because: 'unmoved' } } };
 }

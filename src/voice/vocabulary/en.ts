@@ -100,18 +100,3 @@ export const PRESS_MEANS: Record<PressMeaning, string> = {
   finish: 'finish',
   help: 'help',
 };
-
-export const MONTHS = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-] as const;

@@ -17,7 +17,7 @@ export interface MemorySummary {
   readonly wrong: Cost;
 }
 
-export interface Cost {
+interface Cost {
   readonly holds: number;
   readonly meanError: number;
   readonly tailError: number;
