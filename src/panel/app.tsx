@@ -7,7 +7,6 @@ import { newWay, type Place, type Way } from './route.ts';
 import type { Session } from './session/session.ts';
 import { newDraft } from './start/draft.ts';
 import { StartScreen } from './start/startScreen.tsx';
-import { SweepScreen } from './sweep/sweepScreen.tsx';
 import { Around, useSurroundings } from './useSession.ts';
 
 const BodyScreen = late(async () => (await import('./kit/bodyScreen.tsx')).BodyScreen);
@@ -23,6 +22,7 @@ const OutcomeScreen = late(async () => (await import('./outcome/outcomeScreen.ts
 const RecordScreen = late(async () => (await import('./logbook/recordScreen.tsx')).RecordScreen);
 const SettingsScreen = late(async () => (await import('./settings/settingsScreen.tsx')).SettingsScreen);
 const SituationScreen = late(async () => (await import('./logbook/situationScreen.tsx')).SituationScreen);
+const SweepScreen = late(async () => (await import('./sweep/sweepScreen.tsx')).SweepScreen);
 
 export function App({ session }: { readonly session: Session }) {
   const around = useMemo(() => ({ session, way: newWay(), start: newDraft(), bench: newBench() }), [session]);
@@ -31,6 +31,8 @@ export function App({ session }: { readonly session: Session }) {
   useWhereTheSweepIs(session, way);
   const ready = useReady(session);
   const place = way.place.value;
+  // Wanted next, whichever way the panel was opened.
+  useEffect(() => SweepScreen.fetch(), []);
   return (
     <Around.Provider value={around}>
       <main data-screen={ready ? place.at : undefined} data-phase={place.at === 'sweep' ? sweep?.phase.name : undefined}>

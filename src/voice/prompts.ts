@@ -8,13 +8,13 @@ import type { Verdict } from '../sweep/verdict.ts';
 import type { Steps } from '../units.ts';
 import { sayCorrection, sayNumber } from './numbers.ts';
 import { outcomeInWords, type InWords } from './outcomes.ts';
-import { reasonInWords } from './reasons.ts';
+import { reasonInWords, startAloud } from './reasons.ts';
 import { ARROWS, LIGHT, TAUGHT } from './vocabulary/en.ts';
 
 export function promptInWords(prompt: Prompt): InWords {
   switch (prompt.say) {
     case 'opening':
-      return { spoken: sentences(`set ${sayCorrection(prompt.next.value)}`), written: `Set ${withReason(prompt.next)}.` };
+      return { spoken: sentences([`set ${sayCorrection(prompt.next.value)}`, startAloud(prompt.next)].filter(Boolean).join(', ')), written: `Set ${withReason(prompt.next)}.` };
     case 'next':
       return after(prompt.noted && readBack(prompt.noted), prompt.next);
     case 'too early':
