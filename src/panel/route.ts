@@ -2,8 +2,8 @@
 import { computed, signal, type ReadonlySignal } from '@preact/signals';
 
 export type Place =
-  | { readonly at: 'start' | 'sweep' | 'logbook' | 'kit' | 'files' | 'settings' | 'help' }
-  | { readonly at: 'record' | 'situation' | KitPlace; readonly id: string };
+  | { readonly at: 'start' | 'sweep' | 'logbook' | 'kit' | 'plan' | 'files' | 'settings' | 'help' }
+  | { readonly at: 'record' | 'situation' | 'entering' | KitPlace; readonly id: string };
 
 /** One piece of kit; an empty id is a new one. */
 export type KitPlace = 'body' | 'lens' | 'converter';

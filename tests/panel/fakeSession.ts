@@ -6,6 +6,7 @@ import { restored } from '../../src/logbook/backup/restore.ts';
 import type { LogRecord } from '../../src/logbook/record.ts';
 import type { Contents } from '../../src/logbook/stored.ts';
 import { libraryIn } from '../../src/panel/logbook/libraryIn.ts';
+import { createJob } from '../../src/panel/session/job.ts';
 import { createKitForms } from '../../src/panel/session/kitForms.ts';
 import { createLibrary } from '../../src/panel/session/library.ts';
 import type { EarState, Heard, Role, Session, Trouble } from '../../src/panel/session/session.ts';
@@ -65,6 +66,7 @@ export class FakeSession implements Session {
   readonly entries = this.#library.entries;
   readonly notes = this.#library.notes;
   readonly settings = this.#library.settings;
+  readonly plan = this.#library.plan;
   readonly backedUp = this.#library.backedUp;
   readonly troubles = signal<readonly Trouble[]>([]);
   readonly announcement = signal('');
@@ -79,7 +81,7 @@ export class FakeSession implements Session {
   #plan: Plan;
 
   constructor({ kit = KIT, plan = PLAN, records = [], byHand = [], entries = [], notes = [] }: World = {}) {
-    this.#library.take({ kit, records, byHand, entries, notes, settings: USUAL_SETTINGS, live: null, backup: null });
+    this.#library.take({ kit, records, byHand, entries, notes, settings: USUAL_SETTINGS, live: null, plan: null, backup: null });
     this.#plan = plan;
   }
 
@@ -154,6 +156,7 @@ export class FakeSession implements Session {
   saveSituation: Session['saveSituation'] = this.#forms.saveSituation;
   putKit: Session['putKit'] = this.#forms.putKit;
   retireKit: Session['retireKit'] = this.#forms.retireKit;
+  planFor: Session['planFor'] = createJob(this.#library, this.clock).planFor;
   enter: Session['enter'] = this.#writings.enter;
   writeByHand: Session['writeByHand'] = this.#writings.writeByHand;
   noteOn: Session['noteOn'] = this.#writings.noteOn;
@@ -162,12 +165,13 @@ export class FakeSession implements Session {
   copies: Session['copies'] = () => Promise.resolve(got([]));
   bring: Session['bring'] = (library, how) => {
     this.asked.push(how);
-    const kept = { settings: this.settings.value, live: null, backup: this.backedUp.value };
+    const kept = { settings: this.settings.value, live: null, plan: this.plan.value, backup: this.backedUp.value };
     this.#library.take({ ...kept, ...restored(libraryIn(this), library, how) });
     return Promise.resolve(DONE);
   };
   bringBack: Session['bringBack'] = () => Promise.resolve(DONE);
   say = (sentence: string): void => void (this.announcement.value = sentence);
+  sayNext = this.say;
   backUp = (): void => this.#library.backUp(this.now.value);
 
   takeOver(): void {

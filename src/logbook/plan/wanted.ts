@@ -1,11 +1,11 @@
 // From what a person chose to the situations a plan is made of: every body with every lens, bare and with each chosen
 // converter, at the chosen ends and distances.
-import type { Converter, Kit, Lens } from '../../kit/kit.ts';
+import type { Kit, Lens } from '../../kit/kit.ts';
 import { usualDistance } from '../../kit/lengths.ts';
 import { failed, got, type Got } from '../../result.ts';
-import type { Millimetres } from '../../units.ts';
+import { millimetres, type Millimetres } from '../../units.ts';
 
-export type Ends = 'both' | 'wide' | 'tele';
+type Ends = 'both' | 'wide' | 'tele';
 
 export interface Wanted {
   readonly bodies: readonly string[];
@@ -13,7 +13,7 @@ export interface Wanted {
   /** Beside the bare lens. */
   readonly converters: readonly string[];
   readonly ends: Ends;
-  /** Empty: fifty focal lengths each. */
+  /** Empty: fifty focal lengths each, those of lens and converter together. */
   readonly distances: readonly Millimetres[];
 }
 
@@ -25,19 +25,20 @@ export interface WantedSituation {
   readonly distance: Millimetres;
 }
 
-export function situationsWanted(wanted: Wanted, kit: Pick<Kit, 'lenses'>): Got<WantedSituation[]> {
+export function situationsWanted(wanted: Wanted, kit: Pick<Kit, 'lenses' | 'converters'>): Got<WantedSituation[]> {
   if (wanted.bodies.length === 0) return failed('Choose at least one body.');
   if (wanted.lenses.length === 0) return failed('Choose at least one lens.');
   const lenses = kit.lenses.filter(({ id }) => wanted.lenses.includes(id));
   const unknown = lenses.find(({ focal }) => focal === null);
   if (unknown) return failed(`Enter the focal length of ${unknown.name} in the kit first, then choose it again.`);
-  const converters: readonly (Converter['id'] | null)[] = [null, ...wanted.converters];
+  const chosen = kit.converters.filter(({ id }) => wanted.converters.includes(id));
+  const behind = [{ id: null, factor: 1 }, ...chosen];
   return got(
     wanted.bodies.flatMap((body) =>
       lenses.flatMap((lens) =>
-        converters.flatMap((converter) =>
+        behind.flatMap(({ id: converter, factor }) =>
           lengthsOf(lens, wanted.ends).flatMap((focalLength) =>
-            distancesFor(focalLength, wanted.distances).map((distance) => ({ body, lens: lens.id, converter, focalLength, distance })),
+            distancesFor(millimetres(focalLength * factor), wanted.distances).map((distance) => ({ body, lens: lens.id, converter, focalLength, distance })),
           ),
         ),
       ),

@@ -7,6 +7,7 @@ import { subjectInWords } from '../words/subjects.ts';
 import { EnterForm } from './enterForm.tsx';
 import { HandForm } from './handForm.tsx';
 import { HistoryChart } from './historyChart.tsx';
+import { Repeated } from './repeated.tsx';
 import { HistoryLines } from './historyLines.tsx';
 import { standingInWords } from './shelf.tsx';
 import { useShelf } from './useShelf.ts';
@@ -23,7 +24,7 @@ export function SituationScreen({ id }: { readonly id: string }) {
 }
 
 function Page({ shelved }: { readonly shelved: Shelved }) {
-  const { session } = useSurroundings();
+  const { session, way } = useSurroundings();
   const { subject, value, measured, situation, history, due, retired } = shelved;
   const body = session.kit.value.bodies.find(({ id }) => id === situation?.body);
   return (
@@ -50,11 +51,17 @@ function Page({ shelved }: { readonly shelved: Shelved }) {
           {measured ? 'Check it again' : 'Measure it'}
         </button>
       )}
+      {situation && body && (
+        <button type="button" onClick={() => way.go({ at: 'entering', id: situation.id })}>
+          What to enter for this lens
+        </button>
+      )}
       <HistoryChart history={history} />
+      <Repeated measured={history.measured} />
       <HistoryLines history={history} />
       {body && (
         <>
-          <EnterForm subject={subject} scale={body.scale} suggested={measured?.chosen ?? value} record={measured?.id ?? null} />
+          <EnterForm about={[{ subject, record: measured?.id ?? null }]} scale={body.scale} suggested={measured?.chosen ?? value} />
           <HandForm subject={subject} scale={body.scale} />
         </>
       )}

@@ -7,6 +7,7 @@ import type { HandRecord } from '../../logbook/byHand.ts';
 import type { Entry } from '../../logbook/entry.ts';
 import type { KitNote } from '../../logbook/kitNote.ts';
 import type { Library } from '../../logbook/library.ts';
+import type { JobPlan } from '../../logbook/plan/jobPlan.ts';
 import type { LogRecord } from '../../logbook/record.ts';
 import type { HandDraft } from '../../logbook/recordByHand.ts';
 import type { EarState } from '../../platform/ear/listening.ts';
@@ -98,6 +99,8 @@ export interface Session {
   /** What happened to the kit. */
   readonly notes: ReadonlySignal<readonly KitNote[]>;
   readonly settings: ReadonlySignal<Settings>;
+  /** What is to be measured in the job under way; null when nothing is planned. */
+  readonly plan: ReadonlySignal<JobPlan | null>;
   /** When the newest backup file was written; null when none was. */
   readonly backedUp: ReadonlySignal<Moment | null>;
   readonly troubles: ReadonlySignal<readonly Trouble[]>;
@@ -126,6 +129,8 @@ export interface Session {
   putKit<List extends KitList>(list: List, item: KitItem[List], seen: Moment | null): Saved;
   /** Puts an item of the kit away, or back. */
   retireKit(list: KitList, id: string, away: boolean): Saved;
+  /** Plans these situations, in the order that moves and swaps least; none: the plan is given up. */
+  planFor(situations: readonly string[]): void;
   /** A value was entered in the camera. */
   enter(entry: Omit<Entry, 'id'>): Result;
   /** A value is put in without a sweep. */
@@ -142,6 +147,8 @@ export interface Session {
   backUp(): void;
   /** Says this aloud, if speaking is on, and announces it. */
   say(sentence: string): void;
+  /** Says it when what is being said has been said. */
+  sayNext(sentence: string): void;
   /** The time now, for what is dated. */
   clock(): Moment;
   changeSettings(patch: SettingsPatch): void;
@@ -151,7 +158,7 @@ export interface Session {
   takeOver(): void;
   /**
    * Opens the page that asks for the microphone, as a side panel cannot ask, the one that checks hearing, or
-   * the one that prints the card of a body.
+   * one that prints: the card of a body, or what to enter for a lens.
    */
   openPage(page: Page): void;
   /** The browser has a recogniser of its own. */

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
-import { newLens } from '../../../src/kit/kit.ts';
+import { newConverter, newLens } from '../../../src/kit/kit.ts';
 import { CHANGE } from '../../../src/logbook/plan/changes.ts';
 import { JobPlan, progressOf } from '../../../src/logbook/plan/jobPlan.ts';
 import { paceOf } from '../../../src/logbook/plan/pace.ts';
@@ -49,16 +49,20 @@ describe('the pace of a person', () => {
 describe('what is wanted', () => {
   const zoom = { ...newLens('zoom', 'Orrin 24–70 f/2.8', moment(0)), focal: { from: millimetres(24), to: millimetres(70) } };
   const plain = newLens('plain', 'Orrin 85 f/1.8', moment(0));
+  const converters = [newConverter('c', 'Orrin 1.4×', 1.4, moment(0))];
   const wanted: Wanted = { bodies: ['b'], lenses: ['zoom'], converters: ['c'], ends: 'both', distances: [millimetres(1500), millimetres(9000)] };
 
   it('is every end at every distance, bare and with the converter', () => {
-    const result = situationsWanted(wanted, { lenses: [zoom] });
+    const result = situationsWanted(wanted, { lenses: [zoom], converters });
     expect(result.ok && result.value).toHaveLength(8);
   });
 
-  it('is at fifty focal lengths where no distance is named', () => {
-    const result = situationsWanted({ ...wanted, converters: [], ends: 'tele', distances: [] }, { lenses: [zoom] });
-    expect(result.ok && result.value.map(({ focalLength, distance }) => [focalLength, distance])).toEqual([[70, 3500]]);
+  it('is at fifty focal lengths, those with the converter together, where no distance is named', () => {
+    const result = situationsWanted({ ...wanted, ends: 'tele', distances: [] }, { lenses: [zoom], converters });
+    expect(result.ok && result.value.map(({ focalLength, distance }) => [focalLength, distance])).toEqual([
+      [70, 3500],
+      [70, 4900],
+    ]);
   });
 
   it.each([
@@ -66,6 +70,6 @@ describe('what is wanted', () => {
     [{ ...wanted, lenses: [] }, 'Choose at least one lens.'],
     [{ ...wanted, lenses: ['plain'] }, 'Enter the focal length of Orrin 85 f/1.8 in the kit first, then choose it again.'],
   ])('asks for what is missing', (incomplete, sentence) => {
-    expect(situationsWanted(incomplete, { lenses: [zoom, plain] })).toEqual({ ok: false, sentence });
+    expect(situationsWanted(incomplete, { lenses: [zoom, plain], converters })).toEqual({ ok: false, sentence });
   });
 });
