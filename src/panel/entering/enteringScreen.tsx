@@ -37,7 +37,7 @@ export function EnteringScreen({ id }: { readonly id: string }) {
       </p>
       {bands.length > 1 && <WeighPick evidence={bands} weighing={weighing} onWeigh={setWeighing} />}
       {places.map((place) => (
-        <section key={place.converter?.id ?? ''} class="card" aria-label={place.converter?.name ?? 'Bare lens'}>
+        <section key={place.converter?.id ?? ''} class="place" aria-label={place.converter?.name ?? 'Bare lens'}>
           {(places.length > 1 || place.converter) && <h2>{place.converter ? `With ${place.converter.name}` : 'Bare lens'}</h2>}
           <PlaceView place={place} lens={lens} />
           <EnterForms place={place} body={body} />
