@@ -88,6 +88,7 @@ export function createSession(ports: Ports): Session {
     byHand: library.byHand,
     entries: library.entries,
     notes: library.notes,
+    plan: library.plan,
     backedUp: library.backedUp,
     settings: library.settings,
     troubles: troubles.list,
@@ -123,6 +124,7 @@ export function createSession(ports: Ports): Session {
     saveSituation: (draft) => desk?.saveSituation(draft) ?? UNSAVED,
     putKit: (list, item, seen) => desk?.putKit(list, item, seen) ?? UNSAVED,
     retireKit: (list, id, away) => desk?.retireKit(list, id, away) ?? UNSAVED,
+    planFor: (situations) => desk?.planFor(situations),
     enter: (entry) => desk?.enter(entry) ?? failed(NOT_READ),
     writeByHand: (draft) => desk?.writeByHand(draft) ?? failed(NOT_READ),
     tellConditions: (record, conditions) => desk?.tellConditions(record, conditions) ?? failed(NOT_READ),
@@ -144,6 +146,7 @@ export function createSession(ports: Ports): Session {
       live.carrier.silence();
       live.carrier.tell({ spoken: sentence, written: sentence });
     },
+    sayNext: (sentence) => live.carrier.tellNext({ spoken: sentence, written: sentence }),
     clock: now,
     changeSettings: library.changeSettings,
     syncValues: (on) => library.changeSettings({ logbook: { sync: on ? ports.newId() : null } }),

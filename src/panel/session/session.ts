@@ -8,6 +8,7 @@ import type { Conditions } from '../../logbook/conditions.ts';
 import type { Entry } from '../../logbook/entry.ts';
 import type { KitNote } from '../../logbook/kitNote.ts';
 import type { Library } from '../../logbook/library.ts';
+import type { JobPlan } from '../../logbook/plan/jobPlan.ts';
 import type { LogRecord } from '../../logbook/record.ts';
 import type { HandDraft } from '../../logbook/recordByHand.ts';
 import type { EarState } from '../../platform/ear/listening.ts';
@@ -110,6 +111,8 @@ export interface Session {
   /** What happened to the kit. */
   readonly notes: ReadonlySignal<readonly KitNote[]>;
   readonly settings: ReadonlySignal<Settings>;
+  /** What is to be measured in the job under way; null when nothing is planned. */
+  readonly plan: ReadonlySignal<JobPlan | null>;
   /** When the newest backup file was written; null when none was. */
   readonly backedUp: ReadonlySignal<Moment | null>;
   readonly troubles: ReadonlySignal<readonly Trouble[]>;
@@ -138,6 +141,8 @@ export interface Session {
   putKit<List extends KitList>(list: List, item: KitItem[List], seen: Moment | null): Saved;
   /** Puts an item of the kit away, or back. */
   retireKit(list: KitList, id: string, away: boolean): Saved;
+  /** Plans these situations, in the order that moves and swaps least; none: the plan is given up. */
+  planFor(situations: readonly string[]): void;
   /** A value was entered in the camera. */
   enter(entry: Omit<Entry, 'id'>): Result;
   /** A value is put in without a sweep. */
@@ -156,6 +161,8 @@ export interface Session {
   backUp(): void;
   /** Says this aloud at once, whatever was being said, if speaking is on; and announces it. */
   say(sentence: string): void;
+  /** Says it when what is being said has been said. */
+  sayNext(sentence: string): void;
   /** The time now, for what is dated. */
   clock(): Moment;
   changeSettings(patch: SettingsPatch): void;
@@ -167,7 +174,7 @@ export interface Session {
   takeOver(): void;
   /**
    * Opens the page that asks for the microphone, as a side panel cannot ask, the one that checks hearing, or
-   * one that prints: the card of a body, the target of a situation.
+   * one that prints: the card of a body, what to enter for a lens, the target of a situation.
    */
   openPage(page: Page): void;
   /** The browser has a recogniser of its own. */
