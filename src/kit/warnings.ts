@@ -32,6 +32,10 @@ export function warningsOf(kit: Kit, entered: ReadonlySet<string>): Warning[] {
     });
 }
 
+/** Those that matter before a value of this situation is entered. */
+export const warningsFor = ({ body, lens }: Situation, warnings: readonly Warning[]): Warning[] =>
+  warnings.filter((warning) => warning.body === body && (warning.about === 'memory' || warning.lenses.includes(lens)));
+
 interface Use {
   readonly situation: Situation;
   readonly lens: Lens;

@@ -85,5 +85,12 @@ if (place && contents && body) {
   const shelf = shelfOf(libraryOf(contents), { at: now(), temperature: null }, { ...USUAL_LIMITS, days });
   render(<CardPage card={cardOf(body, contents.kit, shelf)} />, place);
 } else if (place) {
-  render(<p role="alert">{read.ok ? 'This body is no longer in the kit. Close this page and open the card from the kit again.' : read.sentence}</p>, place);
+  const sentence = read.ok ? 'This body is no longer in the kit. Close this page and open the card from the kit again.' : read.sentence;
+  render(
+    <main>
+      <h1>Card for the bag</h1>
+      <p role="alert">{sentence}</p>
+    </main>,
+    place,
+  );
 }

@@ -16,7 +16,7 @@ export function currentPrompt({ phase, plan }: SweepState, now: Moment): Prompt 
     case 'paused':
       return { say: 'paused' };
     case 'checking':
-      return { say: 'check focus', drift: phase.drift };
+      return { say: 'check focus', noted: null, drift: phase.drift };
     case 'finished':
       return { say: 'outcome', outcome: phase.outcome };
   }

@@ -6,6 +6,7 @@ import { restored } from '../../src/logbook/backup/restore.ts';
 import type { LogRecord } from '../../src/logbook/record.ts';
 import type { Contents } from '../../src/logbook/stored.ts';
 import { libraryIn } from '../../src/panel/logbook/libraryIn.ts';
+import { createJob } from '../../src/panel/session/job.ts';
 import { createKitForms } from '../../src/panel/session/kitForms.ts';
 import { createLibrary } from '../../src/panel/session/library.ts';
 import { createWritings } from '../../src/panel/session/writings.ts';
@@ -66,6 +67,7 @@ export class FakeSession implements Session {
   readonly entries = this.#library.entries;
   readonly notes = this.#library.notes;
   readonly settings = this.#library.settings;
+  readonly plan = this.#library.plan;
   readonly backedUp = this.#library.backedUp;
   readonly troubles = signal<readonly Trouble[]>([]);
   readonly announcement = signal('');
@@ -83,7 +85,7 @@ export class FakeSession implements Session {
   #plan: Plan;
 
   constructor({ kit = KIT, plan = PLAN, records = [], byHand = [], entries = [], notes = [] }: World = {}) {
-    this.#library.take({ kit, records, byHand, entries, notes, settings: USUAL_SETTINGS, live: null, backup: null });
+    this.#library.take({ kit, records, byHand, entries, notes, settings: USUAL_SETTINGS, live: null, plan: null, backup: null });
     this.#plan = plan;
   }
 
@@ -140,7 +142,8 @@ export class FakeSession implements Session {
   }
 
   async begin(beginning: Parameters<Session['begin']>[0]): ReturnType<Session['begin']> {
-    this.asked.push(`begin with ${beginning.with}${beginning.with === 'practice' ? `, ${beginning.arrows}` : ''}`);
+    const how = beginning.with === 'practice' ? beginning.arrows : beginning.care;
+    this.asked.push([`begin with ${beginning.with}`, how].filter(Boolean).join(', '));
     if (beginning.with === 'kit') this.noted = beginning.bench ?? null;
     this.open();
     return { ok: true };
@@ -160,15 +163,17 @@ export class FakeSession implements Session {
   saveSituation: Session['saveSituation'] = this.#forms.saveSituation;
   putKit: Session['putKit'] = this.#forms.putKit;
   retireKit: Session['retireKit'] = this.#forms.retireKit;
+  planFor: Session['planFor'] = createJob(this.#library, this.clock).planFor;
   enter: Session['enter'] = this.#writings.enter;
   writeByHand: Session['writeByHand'] = this.#writings.writeByHand;
   noteOn: Session['noteOn'] = this.#writings.noteOn;
+  tellConditions: Session['tellConditions'] = this.#writings.tellConditions;
   changeSettings: Session['changeSettings'] = this.#library.changeSettings;
   syncValues: Session['syncValues'] = (on) => this.#library.changeSettings({ logbook: { sync: on ? 'here' : null } });
   copies: Session['copies'] = () => Promise.resolve(got([]));
   bring: Session['bring'] = (library, how) => {
     this.asked.push(how);
-    const kept = { settings: this.settings.value, live: null, backup: this.backedUp.value };
+    const kept = { settings: this.settings.value, live: null, plan: this.plan.value, backup: this.backedUp.value };
     this.#library.take({ ...kept, ...restored(libraryIn(this), library, how) });
     return Promise.resolve(DONE);
   };
@@ -177,6 +182,8 @@ export class FakeSession implements Session {
     this.said.push(sentence);
     this.announcement.value = sentence;
   }
+  eraseHeard: Session['eraseHeard'] = () => Promise.resolve(DONE);
+  sayNext = (sentence: string): void => this.say(sentence);
   backUp = (): void => this.#library.backUp(this.now.value);
 
   takeOver(): void {

@@ -48,6 +48,7 @@ export function Restore() {
                     {title}: {is}
                   </li>
                 ))}
+              {plan.items.length - plan.counts.same > MOST_SHOWN && <li>and {plan.items.length - plan.counts.same - MOST_SHOWN} more</li>}
               {plan.invalid.slice(0, MOST_SHOWN).map(({ sentence }, index) => (
                 <li key={index}>{sentence}</li>
               ))}

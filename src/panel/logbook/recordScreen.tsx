@@ -9,6 +9,8 @@ import { Heading } from '../parts/heading.tsx';
 import { useSurroundings } from '../useSession.ts';
 import { onDay } from '../words/quantities.ts';
 import { subjectInWords } from '../words/subjects.ts';
+import { HowItWas } from './howItWas.tsx';
+import { Replay } from './replay.tsx';
 
 export function RecordScreen({ id }: { readonly id: string }) {
   const { session, way } = useSurroundings();
@@ -35,6 +37,8 @@ function Kept({ record }: { readonly record: LogRecord }) {
           <BenchNotes bench={benchFrom(sweep.plan.bench)} />
         </section>
       )}
+      <Replay journal={record.journal} />
+      {!record.practice && <HowItWas record={record} />}
     </>
   );
 }

@@ -10,8 +10,12 @@ import type { SweepState } from '../../sweep/state.ts';
 import { useTell } from '../sweep/useTell.ts';
 import { Estimates, usePlaced } from '../bench/placedValue.tsx';
 import { EnterForm } from '../logbook/enterForm.tsx';
+import { late } from '../parts/late.tsx';
+import { isPlanned } from '../plan/isPlanned.ts';
 import { NextSteps } from './nextSteps.tsx';
 import { OutcomeView } from './outcomeView.tsx';
+
+const PlanProgress = late(async () => (await import('../plan/planProgress.tsx')).PlanProgress);
 
 interface Props {
   readonly sweep: SweepState;
@@ -21,7 +25,7 @@ interface Props {
 /** What to enter, and that it was entered; a band may be placed on purpose. */
 function ToDo({ sweep, outcome }: Props) {
   const { subject, scale } = sweep.plan;
-  if (outcome.found !== 'band') return <EnterForm subject={subject} scale={scale} suggested={null} record={sweep.id} />;
+  if (outcome.found !== 'band') return <EnterForm about={[{ subject, record: sweep.id }]} scale={scale} suggested={null} />;
   return <Found sweep={sweep} outcome={outcome} />;
 }
 
@@ -33,7 +37,7 @@ function Found({ sweep, outcome }: { readonly sweep: SweepState; readonly outcom
     <>
       <Estimates outcome={outcome} scale={scale} placed={placed} />
       <NextSteps value={value} />
-      <EnterForm key={value} subject={subject} scale={scale} suggested={value} record={sweep.id} />
+      <EnterForm key={value} about={[{ subject, record: sweep.id }]} scale={scale} suggested={value} />
     </>
   );
 }
@@ -43,6 +47,7 @@ export function OutcomeScreen({ sweep, outcome }: Props) {
   const nothing = useCallback(() => undefined, []);
   useKeys(useTell('key', nothing));
   const { lens, details } = subjectInWords(sweep.plan.subject);
+  const planned = isPlanned(session.plan.value, sweep);
   const practice = sweep.plan.practice !== null;
   return (
     <>
@@ -51,8 +56,9 @@ export function OutcomeScreen({ sweep, outcome }: Props) {
       <Troubles />
       <OutcomeView sweep={sweep} outcome={outcome} />
       {!practice && <ToDo sweep={sweep} outcome={outcome} />}
+      {planned && <PlanProgress />}
       <button type="button" class="chief" onClick={() => session.leave()}>
-        New sweep
+        {planned ? 'Go on with the plan' : 'New sweep'}
       </button>
       <button type="button" onClick={() => session.input({ told: 'undo', by: 'pointer', heard: null })}>
         Back to the sweep

@@ -88,6 +88,7 @@ export function createSession(ports: Ports): Session {
     byHand: library.byHand,
     entries: library.entries,
     notes: library.notes,
+    plan: library.plan,
     backedUp: library.backedUp,
     settings: library.settings,
     troubles: troubles.list,
@@ -123,8 +124,10 @@ export function createSession(ports: Ports): Session {
     saveSituation: (draft) => desk?.saveSituation(draft) ?? UNSAVED,
     putKit: (list, item, seen) => desk?.putKit(list, item, seen) ?? UNSAVED,
     retireKit: (list, id, away) => desk?.retireKit(list, id, away) ?? UNSAVED,
+    planFor: (situations) => desk?.planFor(situations),
     enter: (entry) => desk?.enter(entry) ?? failed(NOT_READ),
     writeByHand: (draft) => desk?.writeByHand(draft) ?? failed(NOT_READ),
+    tellConditions: (record, conditions) => desk?.tellConditions(record, conditions) ?? failed(NOT_READ),
     noteOn: (note) => desk?.noteOn(note) ?? failed(NOT_READ),
     async bring(other, how) {
       const { bring } = await import('./bringing.ts');
@@ -137,11 +140,13 @@ export function createSession(ports: Ports): Session {
       const { bringBack } = await import('./bringing.ts');
       return bringBack({ ...ports, keeper, library }, at);
     },
+    eraseHeard: async () => (await import('./erasing.ts')).eraseHeard({ ...ports, keeper, library, live }),
     backUp: () => library.backUp(now()),
     say(sentence) {
       live.carrier.silence();
       live.carrier.tell({ spoken: sentence, written: sentence });
     },
+    sayNext: (sentence) => live.carrier.tellNext({ spoken: sentence, written: sentence }),
     clock: now,
     changeSettings: library.changeSettings,
     syncValues: (on) => library.changeSettings({ logbook: { sync: on ? ports.newId() : null } }),

@@ -29,10 +29,10 @@ export function createHearing(ports: Pick<Ports, 'ear' | 'openPage' | 'now'>, tr
     state,
     deafen: () => listener?.deafen() ?? (() => undefined),
     contact: (move) => listener?.contact(move) ?? false,
-    start(live, { settings }, told, attending) {
+    start(live, library, told, attending) {
       const voice = computed(() => {
         const phase = live.role.value === 'owner' ? live.sweep.value?.phase.name : undefined;
-        const { voice: chosen } = settings.value;
+        const { voice: chosen } = library.settings.value;
         const isSweeping = phase !== undefined && phase !== 'finished';
         return (isSweeping || attending.value) && chosen.listen !== 'off' ? chosen : null;
       });
@@ -43,7 +43,7 @@ export function createHearing(ports: Pick<Ports, 'ear' | 'openPage' | 'now'>, tr
         stop();
         try {
           const { createListener } = await import('./listener.ts');
-          listener = createListener({ ...ports, ear: await ports.ear(), troubles, live, told, attending, voice, state });
+          listener = createListener({ ...ports, ear: await ports.ear(), troubles, live, library, told, attending, voice, state });
         } catch {
           troubles.add('ear', UNREAD);
         }

@@ -6,15 +6,19 @@ import type { EarOwner } from '../../platform/ear/listening.ts';
 import type { Settings } from '../../settings.ts';
 import type { SweepEvent } from '../../sweep/event.ts';
 import type { Word } from '../../sweep/inputs.ts';
+import type { SweepState } from '../../sweep/state.ts';
 import { understood } from '../../sweep/understood.ts';
 import { decide, NOT_TAKEN, questionInWords, SAY_AGAIN, type Decision, type Question } from '../../voice/askBack.ts';
 import type { Candidate } from '../../voice/matching.ts';
 import type { InWords } from '../../voice/outcomes.ts';
 import { englishLanguage } from '../../voice/phonetic/language.ts';
+import { lookUpIn } from '../../voice/phonetic/lookUp.ts';
 import { matcherFor } from '../../voice/phonetic/match.ts';
 import { LANGUAGE } from '../../voice/vocabulary/en.ts';
 import { spokenWordsFor } from '../../voice/wordsNow.ts';
+import { UNREAD } from '../../unread.ts';
 import { createGate } from './gate.ts';
+import type { Library } from './library.ts';
 import type { Live } from './live.ts';
 import type { Ports } from './ports.ts';
 import type { Attendant, EarState } from './session.ts';
@@ -32,6 +36,7 @@ interface World {
   readonly now: Ports['now'];
   readonly troubles: Troubles;
   readonly live: Live;
+  readonly library: Library;
   readonly told: Told;
   /** Whoever is talked to in place of the sweep. */
   readonly attending: ReadonlySignal<Attendant | null>;
@@ -50,9 +55,11 @@ const BECAME = { take: 'taken', ask: 'asked', drop: 'taken', 'say again': 'uncle
   Extract<SweepEvent, { did: 'heard' }>['became']
 >;
 
-export function createListener({ ear: createEar, openPage, troubles, now, live: { sweep, carrier, note }, told, attending, voice, state }: World): Listener {
+export function createListener({ ear: createEar, openPage, troubles, now, live: { sweep, carrier, note }, library, told, attending, voice, state }: World): Listener {
   const heardBy = signal<EarState>('off');
-  const matcher = matcherFor(englishLanguage());
+  const language = englishLanguage();
+  const matcher = matcherFor(language);
+  const questionIn = lookUpIn(language);
   const gate = createGate();
   const isByPress = computed(() => voice.value?.open === 'pressed');
   const isShut = computed(() => isByPress.value && !gate.isOpen.value);
@@ -84,6 +91,13 @@ export function createListener({ ear: createEar, openPage, troubles, now, live: 
     const { min, max } = standing?.plan.scale ?? { min: 0, max: 0 };
     const found = matcher.match(candidates, words, final, Math.max(Math.abs(min), Math.abs(max)));
     if (found.is === 'ignored' && !final) return false;
+    const asked = found.is === 'ignored' && !attending.peek() && standing ? questionToLogbook(candidates, standing) : null;
+    if (asked !== null) {
+      note({ did: 'heard', at: now(), guesses: kept(candidates), became: 'taken' });
+      gate.close();
+      void lookUp(asked, candidates[0]?.text ?? '');
+      return true;
+    }
     const decision = decide(question, found, standing?.journal.length ?? 0);
     if (!attending.peek()) note({ did: 'heard', at: now(), guesses: kept(candidates), became: BECAME[decision.do] });
     if (decision.do === 'take') gate.close();
@@ -92,6 +106,21 @@ export function createListener({ ear: createEar, openPage, troubles, now, live: 
     question = decision.do === 'ask' ? decision.question : null;
     act(decision, candidates[0]?.text ?? '');
     return true;
+  }
+
+  /** What the logbook is asked; null when it is not, or when a hold is under way, which nothing else may be said into. */
+  function questionToLogbook(candidates: readonly Candidate[], { phase }: SweepState): string | null {
+    if (phase.name === 'holding' || phase.name === 'judging') return null;
+    return candidates.map(({ text }) => questionIn(text)).find((one) => one !== null && one !== '') ?? null;
+  }
+
+  async function lookUp(asked: string, words: string): Promise<void> {
+    try {
+      const { lookedUp } = await import('./looking.ts');
+      answer(words, 'looked up', lookedUp(library, asked, now()));
+    } catch {
+      troubles.add('ear', UNREAD);
+    }
   }
 
   /** Says something about words that were not taken. */

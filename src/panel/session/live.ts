@@ -9,7 +9,7 @@ import type { Ports } from './ports.ts';
 import { createRunner, type Logbook, type Runner, type RunnerWorld } from './runner.ts';
 import type { Role } from './session.ts';
 
-export interface Live extends Pick<Runner, 'sweep' | 'carrier' | 'dispatch' | 'note'> {
+export interface Live extends Pick<Runner, 'sweep' | 'carrier' | 'dispatch' | 'note' | 'rewrite'> {
   readonly role: ReadonlySignal<Role>;
   begin(plan: Plan): Promise<Result>;
   leave(): void;
@@ -66,6 +66,7 @@ export function createLive(
     dispatch: runner.dispatch,
     note: runner.note,
     noteBench: runner.noteBench,
+    rewrite: runner.rewrite,
     role,
     follow,
     async adopt(journal) {

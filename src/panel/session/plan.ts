@@ -38,7 +38,7 @@ export function planFor(beginning: Beginning, known: Known, newSeed: () => numbe
     subject: subjectOf(kit, situation),
     scale: body.scale,
     arrows: body.arrows,
-    manner,
+    manner: { ...manner, care: beginning.care ?? manner.care },
     memory: memoryFor(situation, [...known.records.peek(), ...known.byHand.peek()], kit),
     start,
     practice: null,

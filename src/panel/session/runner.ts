@@ -27,6 +27,8 @@ export interface Runner {
   dispatch(event: SweepEvent): Step | null;
   /** Keeps an event that moves nothing. */
   note(event: SweepEvent): void;
+  /** Changes what the sweep remembers, in hand and on disk, where nothing of it counts for the search. */
+  rewrite(change: <Part>(part: Part) => Part): Promise<void>;
   begin(plan: Plan): void;
   /** The plan is settled by the first hold; until then it may be told how the rig was set up. */
   noteBench(bench: StoredBench): boolean;
@@ -105,6 +107,18 @@ export function createRunner(world: RunnerWorld, logbook: Logbook): Runner {
     stop,
     note: (event) => carrier.inTurn(() => keep(event)),
     isRunning: () => running,
+    rewrite(change) {
+      const state = sweep.peek();
+      if (!state || !running) return Promise.resolve();
+      sweep.value = { ...state, holds: change(state.holds), spent: change(state.spent), journal: change(state.journal) };
+      return new Promise((done) => {
+        carrier.inTurn(async () => {
+          journal = change(journal);
+          await keeper.keep({ [KEY.live]: journal });
+          done();
+        });
+      });
+    },
     begin(plan) {
       const opened: Opened = { did: 'opened', at: now(), id: world.newId(), plan };
       const step = open(opened);

@@ -4,9 +4,11 @@ import type { ReadonlySignal } from '@preact/signals';
 import type { KitItem, KitList } from '../../kit/change.ts';
 import type { Kit } from '../../kit/kit.ts';
 import type { HandRecord } from '../../logbook/byHand.ts';
+import type { Conditions } from '../../logbook/conditions.ts';
 import type { Entry } from '../../logbook/entry.ts';
 import type { KitNote } from '../../logbook/kitNote.ts';
 import type { Library } from '../../logbook/library.ts';
+import type { JobPlan } from '../../logbook/plan/jobPlan.ts';
 import type { LogRecord } from '../../logbook/record.ts';
 import type { HandDraft } from '../../logbook/recordByHand.ts';
 import type { EarState } from '../../platform/ear/listening.ts';
@@ -14,6 +16,7 @@ import type { Page } from '../../platform/tabs.ts';
 import type { Got, Result } from '../../result.ts';
 import type { Settings } from '../../settings.ts';
 import type { By } from '../../sweep/event.ts';
+import type { Care } from '../../sweep/end/care.ts';
 import type { StoredBench } from '../../optics/setUp/stored.ts';
 import type { Input, Word } from '../../sweep/inputs.ts';
 import type { Order, Pace } from '../../sweep/plan.ts';
@@ -79,8 +82,11 @@ export type Bringing = 'merge' | 'replace';
 
 /** What a sweep is to be about. */
 export type Beginning =
-  /** `start`: the value the body is set to now; without it, the one entered last, or the value nearest zero. */
-  | { readonly with: 'kit'; readonly situation: string; readonly start?: number; readonly bench?: StoredBench }
+  /**
+   * `start`: the value the body is set to now; without it, the one entered last, or the value nearest zero. `care`:
+   * without it, that of the settings.
+   */
+  | { readonly with: 'kit'; readonly situation: string; readonly start?: number; readonly care?: Care; readonly bench?: StoredBench }
   /** Without a seed a new practice camera is drawn. */
   | { readonly with: 'practice'; readonly seed?: number; readonly arrows: ArrowDisplay };
 
@@ -105,6 +111,8 @@ export interface Session {
   /** What happened to the kit. */
   readonly notes: ReadonlySignal<readonly KitNote[]>;
   readonly settings: ReadonlySignal<Settings>;
+  /** What is to be measured in the job under way; null when nothing is planned. */
+  readonly plan: ReadonlySignal<JobPlan | null>;
   /** When the newest backup file was written; null when none was. */
   readonly backedUp: ReadonlySignal<Moment | null>;
   readonly troubles: ReadonlySignal<readonly Trouble[]>;
@@ -133,10 +141,14 @@ export interface Session {
   putKit<List extends KitList>(list: List, item: KitItem[List], seen: Moment | null): Saved;
   /** Puts an item of the kit away, or back. */
   retireKit(list: KitList, id: string, away: boolean): Saved;
+  /** Plans these situations, in the order that moves and swaps least; none: the plan is given up. */
+  planFor(situations: readonly string[]): void;
   /** A value was entered in the camera. */
   enter(entry: Omit<Entry, 'id'>): Result;
   /** A value is put in without a sweep. */
   writeByHand(draft: HandDraft): Result;
+  /** How it was when this sweep was done. */
+  tellConditions(record: string, conditions: Conditions): Result;
   /** Something happened to a body, lens or converter. */
   noteOn(note: Omit<KitNote, 'id'>): Result;
   /** Joins another logbook with this one, or puts it in its place; a copy is kept first, and without one nothing is done. */
@@ -149,16 +161,20 @@ export interface Session {
   backUp(): void;
   /** Says this aloud at once, whatever was being said, if speaking is on; and announces it. */
   say(sentence: string): void;
+  /** Says it when what is being said has been said. */
+  sayNext(sentence: string): void;
   /** The time now, for what is dated. */
   clock(): Moment;
   changeSettings(patch: SettingsPatch): void;
+  /** Erases every word that was heard and kept with the holds, also in the copies. */
+  eraseHeard(): Promise<Result>;
   /** Last values travel between the person's computers, or no longer do. */
   syncValues(on: boolean): void;
   /** Makes this panel the one that runs the sweep. */
   takeOver(): void;
   /**
    * Opens the page that asks for the microphone, as a side panel cannot ask, the one that checks hearing, or
-   * one that prints: the card of a body, the target of a situation.
+   * one that prints: the card of a body, what to enter for a lens, the target of a situation.
    */
   openPage(page: Page): void;
   /** The browser has a recogniser of its own. */

@@ -27,6 +27,10 @@ export function NewSweep() {
     start.change(kept.patch);
     return kept.situation;
   };
+  const byHand = async (): Promise<void> => {
+    const situation = picks.situation?.id ?? (await keepNew());
+    if (situation !== null) way.go({ at: 'situation', id: situation, byHand: true });
+  };
   const begin = async (event: Event): Promise<void> => {
     event.preventDefault();
     setRefusal('');
@@ -55,6 +59,9 @@ export function NewSweep() {
       </button>
       <button type="submit" class="chief">
         Begin the sweep
+      </button>
+      <button type="button" class="link" onClick={() => void byHand()}>
+        Put a value in by hand instead
       </button>
     </form>
   );
