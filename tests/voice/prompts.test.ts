@@ -165,3 +165,9 @@ test('a sweep that starts from memory says where the value was, and when', () =>
 test('a test of the focus before the finish says what it is for', () => {
   expect(reasonInWords({ value: steps(2), reason: { because: 'unmoved' } })).toBe('to see that the focus has not moved since the first holds');
 });
+
+test('before a finish is accepted the live view is asked for, where there is one to look at', () => {
+  const offer = { say: 'offer', noted: null, outcome: band } as const;
+  expect(promptInWords({ ...offer, look: true }).spoken).toMatch(/ Live view still sharp\? Accept\?$/);
+  expect(promptInWords({ ...offer, look: false }).spoken).not.toContain('Live view');
+});
