@@ -19,6 +19,7 @@ const LogbookScreen = late(async () => (await import('./logbook/logbookScreen.ts
 const OutcomeScreen = late(async () => (await import('./outcome/outcomeScreen.tsx')).OutcomeScreen);
 const RecordScreen = late(async () => (await import('./logbook/recordScreen.tsx')).RecordScreen);
 const SettingsScreen = late(async () => (await import('./settings/settingsScreen.tsx')).SettingsScreen);
+const TrainingScreen = late(async () => (await import('./training/trainingScreen.tsx')).TrainingScreen);
 const SituationScreen = late(async () => (await import('./logbook/situationScreen.tsx')).SituationScreen);
 
 export function App({ session }: { readonly session: Session }) {
@@ -86,5 +87,7 @@ function Screen({ place }: { readonly place: Place }) {
       return <SettingsScreen />;
     case 'help':
       return <HelpScreen />;
+    case 'training':
+      return <TrainingScreen />;
   }
 }

@@ -2,7 +2,7 @@
 import { computed, signal, type ReadonlySignal } from '@preact/signals';
 
 export type Place =
-  | { readonly at: 'start' | 'sweep' | 'logbook' | 'kit' | 'files' | 'settings' | 'help' }
+  | { readonly at: 'start' | 'sweep' | 'logbook' | 'kit' | 'files' | 'settings' | 'help' | 'training' }
   | { readonly at: 'record' | 'situation' | KitPlace; readonly id: string };
 
 /** One piece of kit; an empty id is a new one. */
