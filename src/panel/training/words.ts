@@ -41,14 +41,14 @@ export function watchFor({ lateAsSteady, flickerAsSteady, darkAsSteady, steadyAs
     { missed: wrongKind.missed, sentence: 'Dark first, then on: late. On first, then a gap: flicker. Never on: dark.' },
     { missed: darkAsSteady.missed, sentence: 'A light that never came on is told as “nothing”.' },
   ].toSorted((a, b) => b.missed - a.missed)[0];
-  return worst && worst.missed > 0 ? worst.sentence : 'No slip. The next round is harder to see.';
+  return worst && worst.missed > 0 ? worst.sentence : 'No slip in this round.';
 }
 
-const percent = (share: number): string => `${Math.floor(share * 100)} %`;
+const percent = (share: number): string => `${Math.floor(share * 100)}\u00A0%`;
 
 /** How far the person has come, over the rounds that count. */
 export function reliabilityInWords({ right, of, low, high, reached }: Reliability): string {
-  const counted = `${right} of ${of} plain holds counted right, so at least ${percent(low)} and at most ${Math.ceil(high * 100)} % of your holds (95 % sure)`;
+  const counted = `${right} of ${of} plain holds counted right, so at least ${percent(low)} and at most ${Math.ceil(high * 100)}\u00A0% of your holds (95\u00A0% sure)`;
   return reached
     ? `Reached: ${counted}. That is reliable enough for a sweep.`
     : `Not there yet: ${counted}. It is reached when the lower figure is ${percent(RELIABLE)}.`;
