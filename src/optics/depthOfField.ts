@@ -30,10 +30,6 @@ const pupilFactor = ({ pupilRatio = 1 }: Blur, m: number): number => 1 + m / pup
 export const hyperfocal = (blur: Blur, focalLength: Millimetres): Millimetres =>
   millimetres(focalLength ** 2 / tolerance(blur) + focalLength);
 
-/** Near limit with the lens at infinity. */
-export const nearAtInfinity = (blur: Blur, focalLength: Millimetres): Millimetres =>
-  millimetres(focalLength ** 2 / tolerance(blur));
-
 /** With the magnification known, thin or measured. The focal length only tells front and behind apart. */
 export function depthOfField(blur: Blur, m: Magnification, focalLength: Millimetres): DepthOfField {
   const reach = tolerance(blur) * pupilFactor(blur, m);
@@ -45,23 +41,14 @@ export function depthOfField(blur: Blur, m: Magnification, focalLength: Millimet
   return { front, behind, total: millimetres(front + behind) };
 }
 
-/** Total depth where it is short beside the distance: 2Nc(1 + m/P)/m², the same for every focal length. */
-export const closeDepth = (blur: Blur, m: Magnification): Millimetres =>
-  millimetres((2 * tolerance(blur) * pupilFactor(blur, m)) / (m * m));
-
-/** The limits as distances from the lens, for a thin lens focused at `distance` from itself. */
-export function limitsOfField(
-  blur: Blur,
-  focalLength: Millimetres,
+/** Nearest and farthest sharp thing, as distances from where `distance` to the target is measured from. */
+export const limitsOfField = (
+  { front, behind }: DepthOfField,
   distance: Millimetres,
-): { readonly near: Millimetres; readonly far: Millimetres | 'infinite' } {
-  const m = (focalLength / (distance - focalLength)) as Magnification;
-  const { front, behind } = depthOfField(blur, m, focalLength);
-  return {
-    near: millimetres(distance - front),
-    far: behind === 'infinite' ? behind : millimetres(distance + behind),
-  };
-}
+): { readonly near: Millimetres; readonly far: Millimetres | 'infinite' } => ({
+  near: millimetres(distance - front),
+  far: behind === 'infinite' ? behind : millimetres(distance + behind),
+});
 
 /** Share of the depth on its own side that a focus error uses: 1 at the limit. Positive lies behind the target. */
 export function shareOfDepth(errorAtTarget: number, { front, behind }: DepthOfField): number {

@@ -26,6 +26,3 @@ export const airyDisc = (aperture: FNumber, wavelength: Millimetres = GREEN): Mi
 
 /** The Airy disc against the circle of confusion: past 1, stopping down further blurs the whole picture. */
 export const airyShare = ({ aperture, confusion }: Blur): number => airyDisc(aperture) / confusion;
-
-/** Distance between the two images on a phase-detection sensor whose two views are `base` apart as an f-number. */
-export const phaseSeparation = (defocus: Millimetres, base: FNumber): Millimetres => millimetres(defocus / base);

@@ -3,9 +3,9 @@
 // sides' lengths obey (left - right)/(left + right) = w·sin θ/(2u) (perspective; exact for a tilt about one axis, to
 // second order about two). The lever is w/(2u), so a small far target shows little: the answer carries how far it can
 // be trusted.
-import { type Millimetres } from '../units.ts';
+import { millimetres, type Millimetres } from '../units.ts';
 import { answer, cannot, type Answer } from './answer.ts';
-import { degrees, fromRadians, writeNumber, type Degrees } from './quantity.ts';
+import { degrees, fromRadians, radians, writeNumber, type Degrees } from './quantity.ts';
 
 /** Lengths in live view, in pixels or millimetres of the screen: any unit, the same for all four. */
 export interface FourSides {
@@ -63,17 +63,37 @@ const lever = (near: number, far: number, distance: Millimetres, size: Millimetr
 
 export type Squareness = 'square' | 'turn' | 'cannot tell';
 
+/** What the camera sees where the target stands, and how well a length is measured there. */
+export interface Room {
+  readonly fromLens: Millimetres;
+  readonly seen: { readonly width: Millimetres; readonly height: Millimetres };
+  readonly error: number;
+}
+
+/** The smaller side of a rectangle whose uncertainty is this angle: w = \u221a2\u00b7u\u00b7error/sin \u03b8. */
+export const rectangleFor = (uncertainty: Degrees, { fromLens, error }: Room): Millimetres =>
+  millimetres((Math.SQRT2 * fromLens * error) / Math.sin(radians(uncertainty)));
+
 /** Against what is allowed: a tilt within twice its own uncertainty of the bound is not told apart from it. */
-export function judgeTilt(tilt: Tilt, allowed: Degrees): { readonly verdict: Squareness; readonly say: string } {
+export function judgeTilt(tilt: Tilt, allowed: Degrees, room?: Room): { readonly verdict: Squareness; readonly say: string } {
   const figure = `Tilted ${writeNumber(tilt.whole, 1)}\u00b0, give or take ${writeNumber(2 * tilt.uncertainty, 1)}\u00b0`;
   if (tilt.whole + 2 * tilt.uncertainty <= allowed) return { verdict: 'square', say: `${figure}: square enough.` };
   if (tilt.whole - 2 * tilt.uncertainty > allowed) return { verdict: 'turn', say: `${figure}: ${whichWay(tilt)}.` };
   return {
     verdict: 'cannot tell',
     say:
-      `${figure}: too rough to tell; measure a larger rectangle, such as marks near the edges of the picture, or ` +
-      'use the mirror.',
+      `${figure}: too rough to tell ${writeNumber(allowed, 1)}\u00b0; ${finer(allowed, room)}`,
   };
+}
+
+/** How to measure finer: a rectangle as large as it takes, if the picture holds it. */
+function finer(allowed: Degrees, room: Room | undefined): string {
+  if (room === undefined) return 'measure a larger rectangle, or use the mirror.';
+  const least = rectangleFor(degrees(allowed / 4), room);
+  if (least <= Math.min(room.seen.width, room.seen.height)) {
+    return `measure marks on the board at least ${writeNumber(least, 0)} mm apart both ways, or use the mirror.`;
+  }
+  return 'no rectangle in this picture is large enough for lengths read to half a per cent, so use the mirror.';
 }
 
 /** Which edge to move: the one that stands nearer goes back. */

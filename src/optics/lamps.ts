@@ -12,10 +12,17 @@ export const flicker = (mains: Mains): { readonly hertz: number; readonly period
 });
 
 /** A photograph is even when its exposure holds whole swells, or so many that a part of one does not show. */
-export function evenExposure(mains: Mains, shutter: Seconds): boolean {
+function evenExposure(mains: Mains, shutter: Seconds): boolean {
   const swells = shutter / flicker(mains).period;
   const whole = Math.round(swells);
   return swells > 20 || (whole >= 1 && Math.abs(swells - whole) <= 0.1 * whole);
+}
+
+/** Whether mains lamps spoil a photograph at this shutter, in words; null where they do not. */
+export function shutterCaution(lighting: Lighting, mains: Mains, shutter: Seconds): string | null {
+  const swells = lighting === 'mains lamp' || lighting === 'warm lamp';
+  if (!swells || evenExposure(mains, shutter)) return null;
+  return `At this shutter the lamps\u2019 flicker changes the exposure from one photograph to the next: choose 1/${2 * mains} s or a whole multiple of it.`;
 }
 
 /** What to say of the light chosen; nothing for daylight and steady lamps. */

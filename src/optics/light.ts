@@ -17,12 +17,6 @@ export const measuredEv = ({ iso, aperture, shutter }: Exposure): Ev =>
 /** Light falling on the target, for a reading at ISO 100 from a mid-grey surface. */
 export const illuminance = (ev100: Ev): Lux => lux((250 * 2 ** ev100) / 100);
 
-/** Light coming from the surface metered, in candela per square metre. */
-export const luminance = (ev100: Ev): number => (12.5 * 2 ** ev100) / 100;
-
-/** Share of the light sent back by a matt surface: white paper about 0.85, a grey card 0.18 (common practice). */
-export const illuminanceFrom = (ev100: Ev, reflectance: number): Lux => lux((Math.PI * luminance(ev100)) / reflectance);
-
 /** Where light is enough, as EV at ISO 100 (common practice, no source: settable). */
 export const LightThresholds = v.pipe(
   v.object({ fine: Ev, plenty: Ev }),

@@ -18,13 +18,15 @@ export function tiltFromMirror(focalLength: Millimetres, offset: Millimetres): A
   );
 }
 
-/** How far beside the camera a spot of light comes back. */
+/** How far beside its source a spot of light comes back. */
 export const spotOffset = (distance: Millimetres, tilt: Degrees): Millimetres =>
   millimetres(distance * Math.tan(2 * radians(tilt)));
 
-/** The tilt from that offset; `distance` from the camera to the mirror. */
-export const tiltFromSpot = (distance: Millimetres, offset: Millimetres): Degrees =>
-  fromRadians(Math.atan(offset / distance) / 2);
+/** The tilt from how far beside its source a spot of light comes back; `distance` from the source to the mirror. */
+export function tiltFromSpot(distance: Millimetres, offset: Millimetres): Answer<Degrees> {
+  if (offset >= 0 && offset <= distance) return answer(fromRadians(Math.atan(offset / distance) / 2));
+  return cannot('Enter how far the spot comes back from its source in millimetres, 0 where it meets it.');
+}
 
 /** On the sensor, from pixels in the picture. */
 export const pixelsOnSensor = (pixels: number, pitch: Millimetres): Millimetres => millimetres(pixels * pitch);

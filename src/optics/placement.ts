@@ -8,7 +8,7 @@ import { answer, cannot, type Answer } from './answer.ts';
 import type { DepthOfField } from './depthOfField.ts';
 import { writeNumber } from './quantity.ts';
 
-const SHARE = 'Enter the share of the depth of field in front of the subject, from 0 to 100 %.';
+export const SHARE = 'Enter the share of the depth of field in front of the subject, from 0 to 100 %.';
 /** Share of the whole depth that lies in front of the subject, 0 to 1. */
 export const FrontShare = v.pipe(v.number(SHARE), v.minValue(0, SHARE), v.maxValue(1, SHARE), v.brand('FrontShare'));
 export type FrontShare = v.InferOutput<typeof FrontShare>;

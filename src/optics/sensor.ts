@@ -22,6 +22,15 @@ export const SENSORS: readonly Sensor[] = [
   { width: millimetres(17.3), height: millimetres(13) },
 ];
 
+/** As a list carries it: "36x24". One that does not fit stands for the largest. */
+export const writeSensor = ({ width, height }: Sensor): string => `${width}x${height}`;
+export function readSensor(text: string): Sensor {
+  const [width, height] = text.split('x').map(Number);
+  const read = v.safeParse(Sensor, { width, height });
+  return read.success ? read.output : FULL_FRAME;
+}
+const FULL_FRAME: Sensor = { width: millimetres(36), height: millimetres(24) };
+
 export const ConfusionRule = v.variant('by', [
   v.object({ by: v.literal('diagonal') }),
   v.object({ by: v.literal('traditional') }),

@@ -30,7 +30,7 @@ export function turn(state: Known, at: Moment, noted: Hold | null): Turn {
   if (drift) return enter(state, { name: 'checking', drift, next }, [say({ say: 'check focus', noted, drift })]);
   if (ready) {
     const outcome = currentOutcome(state, at);
-    return enter(state, { name: 'offered', outcome, next }, [say({ say: 'offer', noted, outcome })]);
+    return enter(state, { name: 'offered', outcome, next }, [say({ say: 'offer', noted, outcome, look: !state.plan.practice })]);
   }
   return dial(state, next, say({ say: 'next', noted, next }));
 }

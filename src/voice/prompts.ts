@@ -26,7 +26,8 @@ export function promptInWords(prompt: Prompt): InWords {
     case 'offer': {
       const { spoken, written } = outcomeInWords(prompt.outcome);
       const noted = prompt.noted ? readBack(prompt.noted) : null;
-      return { spoken: `${sentences(noted)} ${spoken} Accept?`.trim(), written: `${sentences(noted)} ${written} Accept it, or go on?`.trim() };
+      const look = prompt.look ? ' Live view still sharp?' : '';
+      return { spoken: `${sentences(noted)} ${spoken}${look} Accept?`.trim(), written: `${sentences(noted)} ${written}${look} Accept it, or go on?`.trim() };
     }
     case 'check focus': {
       const noted = prompt.noted ? `${sentences(readBack(prompt.noted))} ` : '';

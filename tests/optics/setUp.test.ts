@@ -3,7 +3,6 @@ import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
 import { fNumber } from '../../src/optics/quantity.ts';
 import { BenchReading, BenchRecord, latest } from '../../src/optics/setUp/reading.ts';
-import { RECHECKS } from '../../src/optics/setUp/recheck.ts';
 import { STEP_IDS, type SetUpCase } from '../../src/optics/setUp/step.ts';
 import { beginWalk, currentStep, isDone, setUpWalk, walk, type WalkEvent } from '../../src/optics/setUp/walk.ts';
 import { millimetres as mm, steps } from '../../src/units.ts';
@@ -177,12 +176,5 @@ describe('what is stored', () => {
   ])('%o is refused with what to do', (reading, sentence) => {
     const result = v.safeParse(BenchReading, reading);
     expect(result.success ? '' : result.issues[0].message).toMatch(sentence);
-  });
-
-  it('the re-check of focus asks one question at each moment and says what to do if it moved', () => {
-    for (const { say, ifNot } of Object.values(RECHECKS)) {
-      expect(say).toMatch(/\?$/);
-      expect(ifNot).toMatch(/ocus again in live view/);
-    }
   });
 });

@@ -8,6 +8,7 @@ import { DepthCard } from './depthCard.tsx';
 import { DistanceCard } from './distanceCard.tsx';
 import { cornersOf } from './given.ts';
 import { LightCard } from './lightCard.tsx';
+import { PlaceCard } from './placeCard.tsx';
 import { SquareCard } from './squareCard.tsx';
 import { TargetCard } from './targetCard.tsx';
 import { useBench, type Standing } from './useBench.ts';
@@ -53,6 +54,7 @@ function Cards({ standing: { subject, reckoned }, open }: Props) {
       <TargetCard subject={subject} reckoned={reckoned} />
       <LightCard />
       <SquareCard reckoned={reckoned} corners={corners} />
+      <PlaceCard reckoned={reckoned} />
       <WalkCard reckoned={reckoned} />
       <Cautions all={[MANUAL, SERVICE]} />
     </>

@@ -2,7 +2,7 @@
 import { USUAL_LIGHT } from '../../optics/light.ts';
 import { USUAL_AF_AREA } from '../../optics/squareness.ts';
 import { USUAL_STEP_WORTH } from '../../optics/stepWorth.ts';
-import type { BenchStore, Noted } from './typed.ts';
+import type { BenchStore, Known } from './typed.ts';
 
 /** What stands in each field before anything is typed there. */
 const UNTYPED = {
@@ -13,7 +13,7 @@ const UNTYPED = {
   closest: '',
   aperture: '',
   converter: '',
-  sensor: '0',
+  sensor: '36x24',
   pixels: '6000',
   area: String(USUAL_AF_AREA),
   confusion: 'diagonal',
@@ -30,6 +30,7 @@ const UNTYPED = {
   mains: '50',
   squareBy: 'mirror',
   mirror: '',
+  spot: '',
   left: '',
   right: '',
   top: '',
@@ -38,6 +39,10 @@ const UNTYPED = {
   height: '',
   old: '',
   celsius: '',
+  rampReading: '',
+  rampFace: '',
+  rampSetBack: '',
+  share: '',
   paper: 'A4',
   version: 'long',
 };
@@ -58,8 +63,8 @@ const KIT_TRAITS = {
 };
 export type KitTraits = Readonly<Record<keyof typeof KIT_TRAITS, boolean>>;
 
-export const typedAt = (bench: BenchStore): Typed => ({ ...UNTYPED, ...bench.value.typed });
-export const traitsAt = (bench: BenchStore): KitTraits => ({ ...KIT_TRAITS, ...bench.value.traits });
+export const typedAt = (bench: BenchStore): Typed => ({ ...UNTYPED, ...bench.value.known?.typed, ...bench.value.typed });
+export const traitsAt = (bench: BenchStore): KitTraits => ({ ...KIT_TRAITS, ...bench.value.known?.traits, ...bench.value.traits });
 
 export function typeInto(bench: BenchStore, patch: Partial<Typed>): void {
   bench.value = { ...bench.value, typed: { ...bench.value.typed, ...patch } };
@@ -67,6 +72,6 @@ export function typeInto(bench: BenchStore, patch: Partial<Typed>): void {
 export function tickIn(bench: BenchStore, patch: Partial<KitTraits>): void {
   bench.value = { ...bench.value, traits: { ...bench.value.traits, ...patch } };
 }
-export function noteIn(bench: BenchStore, noted: Noted | null): void {
-  bench.value = { ...bench.value, noted };
+export function knowIn(bench: BenchStore, known: Known): void {
+  bench.value = { ...bench.peek(), known };
 }

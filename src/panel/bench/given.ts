@@ -3,7 +3,7 @@ import type { Rig } from '../../optics/bench.ts';
 import type { SetUpCase } from '../../optics/setUp/step.ts';
 import { drawTarget } from '../../optics/target/target.ts';
 import { writeOrder } from '../../optics/target/order.ts';
-import type { Steps } from '../../units.ts';
+import { millimetres, type Steps } from '../../units.ts';
 import { inMillimetres } from '../words/quantities.ts';
 import { writeDistance } from '../../optics/length.ts';
 import type { Reckoned } from './reckon.ts';
@@ -16,7 +16,9 @@ export const lampsOf = ({ lighting, mains }: Typed): Pick<SetUpCase, 'lighting' 
 });
 const LIGHTINGS = ['daylight', 'steady lamp', 'mains lamp', 'warm lamp'] as const;
 
-export function caseOf(typed: Typed, traits: KitTraits, { unit, distance, focalLength }: Reckoned, { aperture }: Rig, start: Steps): SetUpCase {
+const WAYS_TO_SQUARE = ['mirror', 'sides', 'spot'] as const;
+
+export function caseOf(typed: Typed, traits: KitTraits, { unit, distance, reach, focalLength }: Reckoned, { aperture }: Rig, start: Steps): SetUpCase {
   return {
     practice: false,
     version: typed.version === 'short' ? 'short' : 'long',
@@ -25,11 +27,11 @@ export function caseOf(typed: Typed, traits: KitTraits, { unit, distance, focalL
     converter: typed.converter.trim() === '' ? null : `the ${typed.converter.trim()}\u00d7 converter`,
     focalLength,
     aperture,
-    distance,
-    measuredFrom: 'film plane',
+    distance: millimetres(distance - reach),
+    measuredFrom: typed.from === 'film plane' ? 'film plane' : 'front of lens',
     unit,
     ...lampsOf(typed),
-    squareBy: typed.squareBy === 'sides' ? 'sides' : 'mirror',
+    squareBy: WAYS_TO_SQUARE.find((one) => one === typed.squareBy) ?? 'mirror',
     start,
   };
 }

@@ -1,6 +1,7 @@
 // Whether there is light enough, from what the camera shows for the target.
 import { fits } from '../../optics/answer.ts';
 import { illuminance, LIGHT_SENTENCES, LightThresholds, lightVerdict } from '../../optics/light.ts';
+import { shutterCaution } from '../../optics/lamps.ts';
 import { readNumber, writeNumber } from '../../optics/quantity.ts';
 import { lampCautions } from '../../optics/setUp/caution.ts';
 import { useSurroundings } from '../useSession.ts';
@@ -47,9 +48,11 @@ export function lightInWords(typed: Typed): string {
   if (!read.ok) return read.say;
   const thresholds = fits(LightThresholds, { fine: readNumber(typed.fine), plenty: readNumber(typed.plenty) });
   if (!thresholds.ok) return thresholds.say;
-  const { ev } = read.value;
+  const { ev, shutter } = read.value;
+  const { lighting, mains } = lampsOf(typed);
+  const flicker = shutterCaution(lighting, mains, shutter);
   const lux = Math.round(illuminance(ev));
-  return `EV ${writeNumber(ev, 1)} at ISO 100, about ${lux} lux on mid-grey. ${LIGHT_SENTENCES[lightVerdict(ev, thresholds.value)]}`;
+  return `EV ${writeNumber(ev, 1)} at ISO 100, about ${lux} lux on mid-grey. ${LIGHT_SENTENCES[lightVerdict(ev, thresholds.value)]}${flicker === null ? '' : ` ${flicker}`}`;
 }
 
 const LIGHTINGS = [

@@ -9,7 +9,7 @@ import { SquareFields, squareInWords } from './squareCard.tsx';
 import { Typing } from './typing.tsx';
 import { typedAt } from './fields.ts';
 
-export type Typable = Exclude<ReadingKind, 'live view' | 'placement' | 'spot'>;
+export type Typable = Exclude<ReadingKind, 'live view'>;
 
 export function ReadingFields({ kind, reckoned }: { readonly kind: Typable; readonly reckoned: Reckoned }) {
   const typed = typedAt(useSurroundings().bench);
@@ -33,10 +33,13 @@ export function ReadingFields({ kind, reckoned }: { readonly kind: Typable; read
           {typed.iso && typed.metered && typed.shutter && <Says>{lightInWords(typed)}</Says>}
         </>
       );
+    case 'placement':
+      return <Typing field="share" label="Share of the depth in front, %" />;
     case 'mirror':
+    case 'spot':
     case 'sides': {
       const corners = cornersOf(reckoned);
-      const entered = kind === 'mirror' ? typed.mirror : typed.left && typed.right && typed.top && typed.bottom;
+      const entered = kind !== 'sides' ? typed[kind] : typed.left && typed.right && typed.top && typed.bottom;
       return (
         <>
           <SquareFields by={kind} corners={corners} />

@@ -1,12 +1,14 @@
 // What was typed at the bench as readings that are stored with the sweep, or one sentence that says what to enter.
 import { answer, cannot, fits, type Answer } from '../../optics/answer.ts';
 import { readAperture, readIso, readShutter } from '../../optics/exposure.ts';
-import { tiltFromSides, type Tilt } from '../../optics/fourSides.ts';
+import { tiltFromSides, type Room, type Tilt } from '../../optics/fourSides.ts';
 import { measuredEv } from '../../optics/light.ts';
 import { readDistance } from '../../optics/length.ts';
-import { pixelsOnSensor, tiltFromMirror } from '../../optics/mirror.ts';
+import { pixelsOnSensor, tiltFromMirror, tiltFromSpot } from '../../optics/mirror.ts';
+import { FrontShare, SHARE } from '../../optics/placement.ts';
 import { BenchReading, type ReadingKind } from '../../optics/setUp/reading.ts';
 import { printed, TRUE_SIZE } from '../../optics/target/print.ts';
+import { RAMP_LEAN, rampError, rampLean } from '../../optics/target/ramp.ts';
 import { millimetres } from '../../units.ts';
 import { needed, numberTyped, SCALE, type Reckoned } from './reckon.ts';
 import type { Typed } from './fields.ts';
@@ -36,6 +38,22 @@ export function mirrorReading({ mirror }: Typed, { rig, bench }: Reckoned): Answ
   return tilt.ok ? answer({ reads: 'mirror', offset, tilt: tilt.value }) : tilt;
 }
 
+/** The spot is sent from beside the front of the lens, near enough the thin lens itself. */
+export function spotReading({ spot }: Typed, { bench }: Reckoned): Answer<Reading<'spot'>> {
+  const offset = numberTyped(spot, 'Enter how many millimetres off its source the spot comes back.');
+  if (!offset.ok) return offset;
+  if (!bench?.ok) return cannot('Enter the aperture and what else the bench asks for, so that the tilt can be reckoned.');
+  const tilt = tiltFromSpot(bench.value.fromLens, millimetres(offset.value));
+  return tilt.ok ? answer({ reads: 'spot', offset: millimetres(offset.value), tilt: tilt.value }) : tilt;
+}
+
+/** What the four sides must span to be told apart, as far as the picture has room for it. */
+export function roomFor({ bench }: Reckoned): Room | undefined {
+  if (!bench?.ok || !bench.value.target.ok) return undefined;
+  const { fromLens, target } = bench.value;
+  return { fromLens, seen: target.value.seen, error: MEASURING_ERROR };
+}
+
 /** The tilt by the four sides; the rectangle is the corner marks of the printed target unless another was typed. */
 export function sidesTilt(typed: Typed, reckoned: Reckoned, corners: { width: number; height: number }): Answer<Tilt> {
   const { bench, print } = reckoned;
@@ -59,7 +77,7 @@ const sidesTyped = ({ left, right, top, bottom }: Typed) => {
 
 /** The reading of this kind from what is typed. */
 export function readingOf(
-  kind: Exclude<ReadingKind, 'live view' | 'placement' | 'spot'>,
+  kind: Exclude<ReadingKind, 'live view'>,
   typed: Typed,
   reckoned: Reckoned,
   corners: { width: number; height: number },
@@ -84,6 +102,10 @@ export function readingOf(
       return lightReading(typed);
     case 'mirror':
       return mirrorReading(typed, reckoned);
+    case 'spot':
+      return spotReading(typed, reckoned);
+    case 'placement':
+      return placementReading(typed);
     case 'sides': {
       const tilt = sidesTilt(typed, reckoned, corners);
       if (!tilt.ok) return tilt;
@@ -100,6 +122,27 @@ export function readingOf(
       return celsius.ok ? checked({ reads: kind, celsius: celsius.value }) : celsius;
     }
   }
+}
+
+/** What the ramp's sharpest line tells, in millimetres at the target; positive is behind it. */
+export function rampErrorTyped({ rampReading, rampFace, rampSetBack }: Typed, { print }: Reckoned): Answer<number> {
+  const line = numberTyped(rampReading, 'Enter the number beside the sharpest line, with its sign.');
+  if (!line.ok) return line;
+  const factor = print?.factor ?? TRUE_SIZE;
+  if (rampSetBack.trim() === '') return rampError(line.value, RAMP_LEAN, factor);
+  const back = numberTyped(rampSetBack, 'Enter how far the ramp’s upper end stands back, in millimetres.');
+  if (!back.ok) return back;
+  const face = numberTyped(rampFace, 'Enter the length of the ramp in millimetres.');
+  if (!face.ok) return face;
+  const lean = rampLean(millimetres(back.value), millimetres(face.value));
+  return lean.ok ? rampError(line.value, lean.value, factor) : lean;
+}
+
+export function placementReading({ share }: Typed): Answer<Reading<'placement'>> {
+  const percent = numberTyped(share, SHARE);
+  if (!percent.ok) return percent;
+  const part = fits(FrontShare, percent.value / 100);
+  return part.ok ? answer({ reads: 'placement', share: part.value }) : part;
 }
 
 function checked(reading: unknown, sentence?: string): Answer<BenchReading> {

@@ -9,7 +9,7 @@ import { readAperture } from '../../optics/exposure.ts';
 import { readDistance, type DistanceUnit } from '../../optics/length.ts';
 import { fromFilmPlane, measuredMagnification } from '../../optics/magnification.ts';
 import { readNumber } from '../../optics/quantity.ts';
-import { ConfusionRule, pixelPitch, SENSORS, type Sensor } from '../../optics/sensor.ts';
+import { ConfusionRule, pixelPitch, readSensor } from '../../optics/sensor.ts';
 import { StepWorth } from '../../optics/stepWorth.ts';
 import { checkPrint, printed, TRUE_SIZE, type PrintCheck } from '../../optics/target/print.ts';
 import { millimetres, type Millimetres } from '../../units.ts';
@@ -26,7 +26,11 @@ export interface Reckoned {
   readonly unit: DistanceUnit;
   /** From the film plane, as measured or else as the situation has it. */
   readonly distance: Millimetres;
+  /** From the film-plane mark to the front of the lens, where the distance is measured from there; 0 otherwise. */
+  readonly reach: Millimetres;
+  /** That of lens and converter together. */
   readonly focalLength: Millimetres;
+  readonly converter: ConverterFactor | null;
   readonly closest: Millimetres | null;
   readonly print: PrintCheck | null;
   /** Null while a field that it needs is empty or does not fit. */
@@ -38,8 +42,6 @@ const AREA = 'Enter the size of the AF area on the sensor in millimetres, from 0
 const Area = v.pipe(v.number(AREA), v.minValue(0.2, AREA), v.maxValue(30, AREA));
 const REACH = 'Enter how far the front of the lens stands before the film-plane mark in millimetres, from 1 to 1000.';
 const Reach = v.pipe(v.number(REACH), v.minValue(1, REACH), v.maxValue(1000, REACH));
-
-const FULL: Sensor = { width: millimetres(36), height: millimetres(24) };
 
 export function reckon(typed: Typed, subject: BenchSubject): Reckoned {
   const faults: Partial<Record<BenchField, string>> = {};
@@ -58,8 +60,9 @@ export function reckon(typed: Typed, subject: BenchSubject): Reckoned {
   const shown = read('aperture', readAperture);
   const aperture = shown !== null && factor !== null ? apertureWith(factor, shown) : shown;
   const closest = read('closest', (text) => readDistance(text, unit));
+  const reach = reachTyped();
   const distance = distanceFrom();
-  const sensor = SENSORS[Number(typed.sensor)] ?? FULL;
+  const sensor = readSensor(typed.sensor);
   const pitch = read('pixels', (text) => pixelPitch(sensor, number(text) ?? Number.NaN));
   const area = read('area', (text) => fits(Area, number(text)));
   const worth = read('worth', (text) => fits(StepWorth, number(text)));
@@ -83,15 +86,19 @@ export function reckon(typed: Typed, subject: BenchSubject): Reckoned {
         worth,
       }
     : null;
-  return { faults, unit, distance, focalLength, closest, print, rig, bench: rig && benchOf(rig) };
+  return { faults, unit, distance, reach, focalLength, converter: factor, closest, print, rig, bench: rig && benchOf(rig) };
+
+  function reachTyped(): Millimetres {
+    if (typed.from === 'film plane') return millimetres(0);
+    const length = read('reach', (text) => fits(Reach, number(text)));
+    if (length === null) faults.reach ??= REACH;
+    return millimetres(length ?? 0);
+  }
 
   function distanceFrom(): Millimetres {
     const measuredDistance = read('distance', (text) => readDistance(text, unit));
     if (measuredDistance === null) return subject.distance;
-    if (typed.from === 'film plane') return fromFilmPlane({ from: 'film plane', distance: measuredDistance }, millimetres(0));
-    const reach = read('reach', (text) => fits(Reach, number(text)));
-    if (reach === null) faults.reach ??= REACH;
-    return fromFilmPlane({ from: 'front of lens', distance: measuredDistance }, millimetres(reach ?? 0));
+    return fromFilmPlane({ from: typed.from === 'film plane' ? 'film plane' : 'front of lens', distance: measuredDistance }, reach);
   }
 }
 

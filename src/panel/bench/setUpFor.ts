@@ -1,8 +1,7 @@
 // What was set up at the bench goes with a sweep only where it was set up for it.
 import type { Kit } from '../../kit/kit.ts';
 import type { BenchRecord } from '../../optics/setUp/reading.ts';
-import { noteIn } from './fields.ts';
-import type { BenchStore } from './typed.ts';
+import { noteIn, type BenchStore } from './typed.ts';
 
 /** The bench that was noted for this situation; nothing where there is none or it was for another. */
 export function setUpFor(situation: string, kit: Kit, bench: BenchStore): { readonly bench?: BenchRecord } {

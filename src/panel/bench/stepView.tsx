@@ -44,7 +44,7 @@ export function StepView({ step, state, reckoned, onRead }: Props) {
   );
 }
 
-const isTypable = (kind: SetUpStep['reads']): kind is Typable => kind !== null && kind !== 'live view' && kind !== 'placement' && kind !== 'spot';
+const isTypable = (kind: SetUpStep['reads']): kind is Typable => kind !== null && kind !== 'live view';
 
 /** The fields of a reading, and the sentence when they do not add up to one. */
 function Entry({ kind, reckoned, onRead }: Pick<Props, 'reckoned' | 'onRead'> & { readonly kind: Typable }) {

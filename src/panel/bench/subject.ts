@@ -1,11 +1,11 @@
 // Whose bench it is: the sweep under way, or the pairing that is picked and typed on the start screen.
 import * as v from 'valibot';
-import { Distance, FocalLength } from '../../kit/kit.ts';
+import { Distance } from '../../kit/kit.ts';
+import { readFocalLength } from '../../optics/length.ts';
 import type { Millimetres } from '../../units.ts';
 import type { Session } from '../session/session.ts';
 import { picksOf, type Draft } from '../start/draft.ts';
 import { distanceText, inMillimetresTyped } from '../start/typedKit.ts';
-import { typedNumber } from '../words/typedNumber.ts';
 
 export interface BenchSubject {
   readonly body: string;
@@ -22,8 +22,8 @@ export function subjectOf(session: Session, draft: Draft): BenchSubject | string
   const { body, lens, situation } = picks;
   const names = { body: body?.name ?? draft.bodyName.trim(), lens: lens?.name ?? draft.lensName.trim() };
   if (situation) return { ...names, focalLength: situation.focalLength, distance: situation.distance };
-  const focalLength = v.safeParse(FocalLength, typedNumber(draft.focalLength));
-  if (!focalLength.success) return focalLength.issues[0].message;
+  const focalLength = readFocalLength(draft.focalLength);
+  if (!focalLength.ok) return focalLength.say;
   const distance = v.safeParse(Distance, inMillimetresTyped(distanceText(draft, picks)));
-  return distance.success ? { ...names, focalLength: focalLength.output, distance: distance.output } : distance.issues[0].message;
+  return distance.success ? { ...names, focalLength: focalLength.value, distance: distance.output } : distance.issues[0].message;
 }

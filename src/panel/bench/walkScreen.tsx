@@ -7,12 +7,14 @@ import type { Word } from '../../sweep/inputs.ts';
 import { Heading } from '../parts/heading.tsx';
 import { useSurroundings } from '../useSession.ts';
 import { caseOf } from './given.ts';
+import { placementReading } from './readings.ts';
 import { StepView } from './stepView.tsx';
+import { noteIn } from './typed.ts';
 import { useBench, type Standing } from './useBench.ts';
 import { newWalking } from './walking.ts';
 import { WalkDone } from './walkDone.tsx';
 import { WalkSwitch } from './walkSwitch.tsx';
-import { noteIn, traitsAt, typedAt } from './fields.ts';
+import { traitsAt, typedAt } from './fields.ts';
 
 export function WalkScreen() {
   const { way } = useSurroundings();
@@ -33,11 +35,15 @@ const PRESSES = { short: 'next', double: 'back', long: 'repeat' } as const;
 function Walk({ standing: { subject, reckoned } }: { readonly standing: Extract<Standing, { reckoned: unknown }> }) {
   const { session, bench, way } = useSurroundings();
   /** The steps stay as they were when the walk began. */
-  const [begun] = useState(() =>
-    reckoned.rig
-      ? newWalking(caseOf(typedAt(bench), traitsAt(bench), reckoned, reckoned.rig, session.sweep.peek()?.dialled ?? steps(0)))
-      : null,
-  );
+  const [begun] = useState(() => {
+    if (!reckoned.rig) return null;
+    const typed = typedAt(bench);
+    const walking = newWalking(caseOf(typed, traitsAt(bench), reckoned, reckoned.rig, session.sweep.peek()?.dialled ?? steps(0)));
+    // A share of the depth that was asked for goes with the sweep, so that its value is known to be shifted on purpose.
+    const placement = placementReading(typed);
+    if (placement.ok) walking.move({ walked: 'read', reading: placement.value });
+    return walking;
+  });
   const [isKept, setKept] = useState(true);
   const move = useCallback(
     (event: WalkEvent): void => {

@@ -5,9 +5,10 @@ import { Heading } from '../parts/heading.tsx';
 import { Troubles } from '../parts/troubles.tsx';
 import { useSession } from '../useSession.ts';
 import { subjectInWords } from '../words/subjects.ts';
-import type { Outcome } from '../../sweep/end/outcome.ts';
+import type { BandOutcome, Outcome } from '../../sweep/end/outcome.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { useTell } from '../sweep/useTell.ts';
+import { Estimates, usePlaced } from '../bench/placedValue.tsx';
 import { EnterForm } from '../logbook/enterForm.tsx';
 import { late } from '../parts/late.tsx';
 import { isPlanned } from '../plan/isPlanned.ts';
@@ -19,6 +20,26 @@ const PlanProgress = late(async () => (await import('../plan/planProgress.tsx'))
 interface Props {
   readonly sweep: SweepState;
   readonly outcome: Outcome;
+}
+
+/** What to enter, and that it was entered; a band may be placed on purpose. */
+function ToDo({ sweep, outcome }: Props) {
+  const { subject, scale } = sweep.plan;
+  if (outcome.found !== 'band') return <EnterForm about={[{ subject, record: sweep.id }]} scale={scale} suggested={null} />;
+  return <Found sweep={sweep} outcome={outcome} />;
+}
+
+function Found({ sweep, outcome }: { readonly sweep: SweepState; readonly outcome: BandOutcome }) {
+  const { subject, scale } = sweep.plan;
+  const placed = usePlaced({ outcome, scale });
+  const value = placed?.ok ? placed.value.chosen : outcome.chosen;
+  return (
+    <>
+      <Estimates outcome={outcome} scale={scale} placed={placed} />
+      <NextSteps value={value} />
+      <EnterForm key={value} about={[{ subject, record: sweep.id }]} scale={scale} suggested={value} />
+    </>
+  );
 }
 
 export function OutcomeScreen({ sweep, outcome }: Props) {
@@ -34,14 +55,7 @@ export function OutcomeScreen({ sweep, outcome }: Props) {
       <p class="muted small">{details}</p>
       <Troubles />
       <OutcomeView sweep={sweep} outcome={outcome} />
-      {outcome.found === 'band' && !practice && <NextSteps outcome={outcome} />}
-      {!practice && (
-        <EnterForm
-          about={[{ subject: sweep.plan.subject, record: sweep.id }]}
-          scale={sweep.plan.scale}
-          suggested={outcome.found === 'band' ? outcome.chosen : null}
-        />
-      )}
+      {!practice && <ToDo sweep={sweep} outcome={outcome} />}
       {planned && <PlanProgress />}
       <button type="button" class="chief" onClick={() => session.leave()}>
         {planned ? 'Go on with the plan' : 'New sweep'}

@@ -15,8 +15,9 @@ export function readingInWords(reading: BenchReading): string {
     case 'light':
       return `light: EV ${writeNumber(reading.ev, 1)} at ISO 100`;
     case 'mirror':
-    case 'spot':
       return `tilt by the mirror: ${writeNumber(reading.tilt, 2)}\u00b0`;
+    case 'spot':
+      return `tilt by the returning spot: ${writeNumber(reading.tilt, 2)}\u00b0`;
     case 'sides':
       return `tilt by the four sides: ${writeNumber(reading.tilt, 1)}\u00b0, give or take ${writeNumber(2 * reading.uncertainty, 1)}\u00b0`;
     case 'magnification':
