@@ -25,6 +25,7 @@ const OutcomeScreen = late(async () => (await import('./outcome/outcomeScreen.ts
 const PlanScreen = late(async () => (await import('./plan/planScreen.tsx')).PlanScreen);
 const RecordScreen = late(async () => (await import('./logbook/recordScreen.tsx')).RecordScreen);
 const SettingsScreen = late(async () => (await import('./settings/settingsScreen.tsx')).SettingsScreen);
+const TrainingScreen = late(async () => (await import('./training/trainingScreen.tsx')).TrainingScreen);
 const SituationScreen = late(async () => (await import('./logbook/situationScreen.tsx')).SituationScreen);
 const SweepScreen = late(async () => (await import('./sweep/sweepScreen.tsx')).SweepScreen);
 
@@ -106,5 +107,7 @@ function Screen({ place }: { readonly place: Place }) {
       return <WalkScreen />;
     case 'help':
       return <HelpScreen />;
+    case 'training':
+      return <TrainingScreen />;
   }
 }

@@ -42,12 +42,17 @@ export const Subject = v.object({
 });
 export type Subject = v.InferOutput<typeof Subject>;
 
+/** A person who spoils no hold in two hundred, or more than one in ten, is not believed. */
+const Lapse = v.pipe(v.number(), v.minValue(0.005), v.maxValue(0.1));
+
 export const Plan = v.object({
   subject: Subject,
   scale: Scale,
   arrows: ArrowDisplay,
   manner: Manner,
   memory: Memory,
+  /** The person's own share of spoilt holds, measured in training; without it the usual one counts. */
+  lapse: v.optional(Lapse),
   /** The value the body is set to when the sweep opens. */
   start: Steps,
   /** Null with real kit; with the practice camera, the seed that its band and its light come from. */

@@ -37,6 +37,9 @@ export function Restore() {
           <p>
             Written on {onDay(backup.made)}. {plan.sentence} Nothing is changed yet.
           </p>
+          {plan.counts.conflict > 0 && (
+            <p class="small">Joined, records in conflict are both kept; of kit in conflict the state that was changed later counts.</p>
+          )}
           <details>
             <summary>Each of them</summary>
             <ul>

@@ -58,7 +58,7 @@ export function FromPhotograph() {
   return (
     <section class="card" aria-labelledby="photograph">
       <h2 id="photograph">Fill in from a photograph</h2>
-      <ChooseFile label="Choose a photograph" accept="image/*,.tif,.tiff,.dng" onFile={(file) => void look(file)} />
+      <ChooseFile label="A photograph" accept="image/*,.tif,.tiff,.dng" onFile={(file) => void look(file)} />
       <p class="muted small">It is read on this computer and sent nowhere.</p>
       {said && <p role="alert">{said}</p>}
       {read && (
@@ -66,14 +66,15 @@ export function FromPhotograph() {
           <p class="small">
             {read.taken !== null && `Taken on ${onDay(read.taken)}. `}
             {read.focalLength !== null && `At ${inMillimetres(read.focalLength)}. `}
-            {read.aperture !== null && `At f/${read.aperture}. `}
+            {read.aperture !== null && `f/${read.aperture}. `}
             {read.distance !== null && `Focused at ${inMetres(read.distance)}. `}
-            Body: {body ? body.name : 'new'}; lens: {lens ? lens.name : 'new'}.
+            {body ? `Body in your kit: ${body.name}.` : 'The body is not in your kit yet.'}{' '}
+            {lens ? `Lens in your kit: ${lens.name}.` : 'The lens is not in your kit yet.'}
           </p>
           {offers.map((offer) => (
             <Tick
               key={`${offer.to} ${offer.field}`}
-              label={`${offer.to}, ${LABEL[offer.field]}: ${valueOf(offer)}`}
+              label={`${offer.to === 'body' ? 'Body' : 'Lens'} ${LABEL[offer.field]}: ${valueOf(offer)}`}
               on={wanted.has(offer)}
               onChange={(on) => setWanted(new Set(on ? [...wanted, offer] : [...wanted].filter((one) => one !== offer)))}
             />
@@ -97,8 +98,8 @@ export function FromPhotograph() {
 const LABEL: Record<Offer['field'], string> = {
   model: 'model',
   serial: 'serial number',
-  focal: 'focal lengths',
-  widest: 'widest apertures',
+  focal: 'focal length',
+  widest: 'widest aperture',
   focalLength: 'focal length',
   distance: 'distance',
 };

@@ -74,6 +74,7 @@ export interface SettingsPatch {
   readonly voice?: Partial<Settings['voice']>;
   readonly sound?: boolean;
   readonly logbook?: Partial<Settings['logbook']>;
+  readonly training?: Settings['training'];
 }
 
 /** Everything of the logbook in place of what is here, or joined with it; both after a copy of what was here. */

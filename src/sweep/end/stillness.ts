@@ -17,7 +17,7 @@ export interface Stillness {
 }
 
 /** Odds up to which no further hold is worth the person's time (found on simulated observers). */
-const HARDLY = 0.15;
+const HARDLY = 0.2;
 
 /** A value that lies further than this from the new centre, in steps, is harm. */
 const HARM = 2;

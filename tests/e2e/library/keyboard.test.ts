@@ -27,7 +27,7 @@ test('from an empty kit to a value in the camera and a backup file, without a po
   await choose(seat, 'Kit');
   await untilText(seat, 'Fill in from a photograph');
   await choose(seat, 'Add a body');
-  await untilText(seat, 'Highest correction');
+  await untilText(seat, 'Its scale of corrections');
   await fill('Name', 'Velde M1');
   await fill('How many lenses it remembers', '20');
   await choose(seat, 'Save');
@@ -35,7 +35,7 @@ test('from an empty kit to a value in the camera and a backup file, without a po
   await choose(seat, 'Add a lens');
   await untilText(seat, 'Closest focus');
   await fill('Name', 'Orrin 85 f/1.8');
-  await fill('Focal length, mm', '85');
+  await fill('shortest', '85');
   await choose(seat, 'Save');
   await until(seat, 'the kit', ({ screen, text }) => screen === 'kit' && text.includes('Orrin 85'));
   await press(seat, 'Escape');

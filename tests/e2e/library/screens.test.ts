@@ -34,7 +34,7 @@ test('the screens of an empty kit and logbook have no fault', async () => {
   await says(page, 'Fill in from a photograph');
   found.push(...(await faults(page, 'kit-empty')));
   await click(page, 'Add a body');
-  await says(page, 'Highest correction');
+  await says(page, 'Its scale of corrections');
   await click(page, 'Save');
   await says(page, 'Give it a name');
   found.push(...(await faults(page, 'body-refused')));
