@@ -12,11 +12,11 @@ export function currentPrompt({ phase, plan }: SweepState, now: Moment): Prompt 
     case 'judging':
       return { say: 'did it hold', value: phase.next.value };
     case 'offered':
-      return { say: 'offer', noted: null, outcome: phase.outcome };
+      return { say: 'offer', noted: null, outcome: phase.outcome, look: !plan.practice };
     case 'paused':
       return { say: 'paused' };
     case 'checking':
-      return { say: 'check focus', drift: phase.drift };
+      return { say: 'check focus', noted: null, drift: phase.drift };
     case 'finished':
       return { say: 'outcome', outcome: phase.outcome };
   }

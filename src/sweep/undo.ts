@@ -1,8 +1,10 @@
 // Taking back the last thing the person did, and telling the arrows of a hold after its light. Both rewrite the end of
 // the standing journal and add it up again; the journal on disk keeps everything as it happened.
+import { currentPrompt } from './currentPrompt.ts';
 import type { Opened, SweepEvent } from './event.ts';
 import type { SweepState } from './state.ts';
 import { refused, say, sound, type Step } from './step.ts';
+import { dial } from './turn.ts';
 
 type Did<Name extends SweepEvent['did']> = Extract<SweepEvent, { did: Name }>;
 type AddUp = (journal: readonly [Opened, ...SweepEvent[]]) => SweepState;
@@ -10,14 +12,22 @@ type AddUp = (journal: readonly [Opened, ...SweepEvent[]]) => SweepState;
 /** What a person may take back; the rest is clockwork that goes with it. */
 const TAKEN_BACK: readonly SweepEvent['did'][] = ['began', 'judged', 'chose', 'skipped', 'checked', 'went on', 'finished', 'paused'];
 
-/** Takes back the last verdict or choice, or drops the hold under way. */
+/**
+ * Takes back the last verdict or choice, or drops the hold under way. Never lands in the middle of a hold: nobody is
+ * pressing any more, so one that was interrupted is asked for from its beginning.
+ */
 export function undid(state: SweepState, event: Did<'undid'>, addUp: AddUp): Step {
   const last = state.journal.findLastIndex(({ did }) => TAKEN_BACK.includes(did));
   if (last < 0) return { state, effects: [sound('refused'), say({ say: 'nothing to undo' })] };
-  const before = addUp(upTo(state, state.journal[last]?.did === 'judged' ? beginningOf(state, last) : last));
-  const effects = 'next' in before.phase ? [say({ say: 'undone', next: before.phase.next })] : [];
+  const then = addUp(upTo(state, last));
+  const before = isHeld(then) ? addUp(upTo(state, beginningOf(state, last))) : then;
+  const { phase } = before;
+  const after = phase.name === 'dialling' ? dial(before, phase.next, say({ say: 'undone', next: phase.next })) : null;
+  const effects = after?.effects ?? [say(currentPrompt(before, event.at))];
   return { state: before, effects: [{ do: 'keep', event }, { do: 'clear alarms' }, ...effects] };
 }
+
+const isHeld = ({ phase }: SweepState): boolean => phase.name === 'holding' || phase.name === 'judging';
 
 /** Tells the arrows of the hold just judged: its verdict is judged again with them. */
 export function amended(state: SweepState, event: Did<'amended'>, addUp: AddUp, judge: (before: SweepState, verdict: Did<'judged'>) => Step): Step {
@@ -29,7 +39,7 @@ export function amended(state: SweepState, event: Did<'amended'>, addUp: AddUp, 
   return { state: again.state, effects: again.effects.map((effect) => (effect.do === 'keep' ? { do: 'keep', event } : effect)) };
 }
 
-/** Where the hold that was judged at `last` began. */
+/** Where the hold that was under way at `last` began. */
 const beginningOf = ({ journal }: SweepState, last: number): number =>
   journal.findLastIndex(({ did }, index) => did === 'began' && index < last);
 

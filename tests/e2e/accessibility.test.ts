@@ -22,7 +22,7 @@ test('no screen beside the sweep has a fault, empty or in use', async () => {
   expect(await faults(page, 'start')).toEqual([]);
   await choose(seat, 'Begin the sweep');
   expect(await faults(page, 'start-refused')).toEqual([]);
-  for (const place of ['Logbook', 'Settings', 'Help']) {
+  for (const place of ['Logbook', 'Plan', 'Settings', 'Help']) {
     await choose(seat, place);
     await until(seat, place, ({ screen, text }) => screen === place.toLowerCase() && text.length > 60);
     expect(await faults(page, place.toLowerCase())).toEqual([]);

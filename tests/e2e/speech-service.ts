@@ -4,6 +4,7 @@
 import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import {
+  constants,
   createSecureServer,
   type Http2ServerRequest,
   type Http2ServerResponse,
@@ -28,6 +29,8 @@ export type Listening = {
   isOver: () => boolean;
   /** No more results. Waits until the browser stops sending: before that, it would take the end for a broken network. */
   close: () => Promise<void>;
+  /** The connection breaks off, as when the network goes. */
+  breakOff: () => void;
 };
 
 export type SpeechService = {
@@ -69,6 +72,7 @@ export async function startSpeechService(answer: (listening: Listening) => Promi
         await finished.arrival;
         down.end();
       },
+      breakOff: () => down.stream.close(constants.NGHTTP2_INTERNAL_ERROR),
     });
   };
 

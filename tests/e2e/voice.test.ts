@@ -1,37 +1,12 @@
 // A whole sweep by voice: the browser's real recogniser over a fake microphone, answered on loopback with the words that
 // a person at the viewfinder would say. No answer comes before its time: "solid" only after the end tone.
-import { join } from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
 import type { SweepEvent } from '../../src/sweep/event.ts';
 import { launchChromium } from './chromium.ts';
+import { answer, murmuring } from './murmuring.ts';
 import { look, press, seatAt, until, untilPhase, untilText, type Seat } from './seat.ts';
-import { startSpeechService, type Listening } from './speech-service.ts';
-import { microphonePlaying, writeSpeech } from './spoken.ts';
+import { startSpeechService } from './speech-service.ts';
 import { agreeToListening, beginWith, holdOnce, keys, shortenHolds, steadyEye, untilFound } from './sweeping.ts';
-import { removeFolder, temporaryFolder } from './temporary.ts';
-
-/** A microphone into which somebody murmurs for longer than the sweep takes; what it means is up to the service. */
-function murmuring(): string[] {
-  const folder = temporaryFolder();
-  onTestFinished(() => removeFolder(folder));
-  const wav = join(folder, 'murmur.wav');
-  writeSpeech(wav, Array.from({ length: 90 }, () => ({ after: 0.6, say: 'solid' })));
-  return microphonePlaying(wav);
-}
-
-/** Answers each utterance with the word to say now, as soon as there is one. */
-async function answer({ heard, send, isOver, close }: Listening, wordNow: () => Promise<string | null>): Promise<void> {
-  await heard;
-  while (!isOver()) {
-    const word = await wordNow();
-    if (word !== null) {
-      send({ results: [{ final: true, alternatives: [{ transcript: word, confidence: 0.9 }] }] });
-      break;
-    }
-    await new Promise((go) => setTimeout(go, 50));
-  }
-  await close();
-}
 
 const KIT = { body: 'Velde M1', lens: 'Orrin 85 f/1.8', focalLength: '85' };
 
@@ -60,7 +35,7 @@ test('words alone run a sweep to its accepted outcome, and “solid” before th
     }),
   );
   onTestFinished(service.close);
-  const chromium = await launchChromium({ args: [...murmuring(), ...service.args] });
+  const chromium = await launchChromium({ args: [...murmuring(onTestFinished), ...service.args] });
   onTestFinished(chromium.close);
   const mine = seatAt(await chromium.openPanel());
   await shortenHolds(mine);
@@ -89,7 +64,7 @@ test('words alone run a sweep to its accepted outcome, and “solid” before th
 
 test('where the speech service does not answer one sentence says so, and the keys still run the sweep', async () => {
   const noService = ['--host-resolver-rules=MAP www.google.com:443 127.0.0.1:9'];
-  const chromium = await launchChromium({ args: [...murmuring(), ...noService] });
+  const chromium = await launchChromium({ args: [...murmuring(onTestFinished), ...noService] });
   onTestFinished(chromium.close);
   const seat = seatAt(await chromium.openPanel());
   await agreeToListening(seat);

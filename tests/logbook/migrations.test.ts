@@ -5,6 +5,7 @@ import { migrate } from '../../src/logbook/migrations.ts';
 import { readLibrary } from '../../src/logbook/readLibrary.ts';
 import { contentsOf, type Stored } from '../../src/logbook/stored.ts';
 import { changesBetween, libraryOf } from '../../src/logbook/storedLibrary.ts';
+import { USUAL_SETTINGS } from '../../src/settings.ts';
 import version1 from '../fixtures/store-1.json';
 import version2 from '../fixtures/store-2.json';
 import { anyLibrary } from './anyLibrary.ts';
@@ -50,7 +51,9 @@ describe('a store of version 2', () => {
       expect(items.length).toBeGreaterThan(0);
       expect(new Set<unknown>(items)).toEqual(new Set(under(kind)));
     }
-    expect([contents.kit, contents.settings, contents.backup]).toEqual([version2.kit, version2.settings, version2.backup]);
+    expect([contents.kit, contents.backup]).toEqual([version2.kit, version2.backup]);
+    // What was not yet there to be set has its usual value.
+    expect(contents.settings).toEqual({ ...USUAL_SETTINGS, ...version2.settings });
   });
 });
 

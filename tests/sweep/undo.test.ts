@@ -3,7 +3,8 @@ import { expect, test } from 'vitest';
 import type { SweepEvent } from '../../src/sweep/event.ts';
 import { replay, transition } from '../../src/sweep/transition.ts';
 import type { SweepState } from '../../src/sweep/state.ts';
-import { steps } from '../../src/units.ts';
+import { USUAL_MANNER } from '../../src/sweep/plan.ts';
+import { seconds, steps } from '../../src/units.ts';
 import { after, begin, inPhase, later, opened } from './staged.ts';
 
 const undid: SweepEvent = { did: 'undid', at: later(999), by: 'key' };
@@ -23,6 +24,27 @@ test('undo during a hold drops the hold', () => {
 test('undo after the finish goes back to the sweep', () => {
   const finished = after(inPhase('offered'), { did: 'finished', at: later(900), by: 'key' });
   expect(after(finished, undid).phase.name).toBe('offered');
+});
+
+test('undo of a finish that was offered offers it again', () => {
+  const finished = after(inPhase('offered'), { did: 'finished', at: later(900), by: 'voice' });
+  const { effects } = transition(finished, undid);
+  expect(effects.at(-1)).toMatchObject({ do: 'say', prompt: { say: 'offer' } });
+});
+
+test.each([{ did: 'paused', at: later(12), by: 'key' }, { did: 'finished', at: later(12), by: 'voice' }] as const)(
+  'undo of what cut a hold short ($did) asks for that hold from its beginning, as its clock no longer runs',
+  (cutting) => {
+    const { state, effects } = transition(after(inPhase('holding'), cutting), undid);
+    expect(plain(state)).toEqual(plain(inPhase('dialling')));
+    expect(effects.at(-1)).toMatchObject({ do: 'say', prompt: { say: 'undone' } });
+  },
+);
+
+test('with a counted pace the count begins anew after undo', () => {
+  const manner = { ...USUAL_MANNER, pace: { set: 'counted', toDial: seconds(8) } } as const;
+  const { effects } = transition(inPhase('holding', { manner }), undid);
+  expect(effects.at(-1)).toEqual({ do: 'wake', alarm: 'dial', after: 8 });
 });
 
 test('with nothing to take back undo says so and changes nothing', () => {

@@ -5,8 +5,8 @@ import type { Word } from '../../sweep/inputs.ts';
 import { useSession } from '../useSession.ts';
 import { isSwitchKey, wordOfKey } from './keys.ts';
 
-/** `tell` gets the word of a key that is understood now. */
-export function useKeys(tell: (word: Word) => void): void {
+/** `tell` gets the word of a key that is understood now: by the sweep, or by what stands in its place. */
+export function useKeys(tell: (word: Word) => void, instead?: readonly Word[]): void {
   const session = useSession();
   useEffect(() => {
     let down: string | null = null;
@@ -19,7 +19,7 @@ export function useKeys(tell: (word: Word) => void): void {
         session.contact('down');
         return;
       }
-      const word = wordOfKey(event.key, session.understood.peek()?.words ?? []);
+      const word = wordOfKey(event.key, instead ?? session.understood.peek()?.words ?? []);
       if (word === null || event.repeat) return;
       event.preventDefault();
       tell(word);
@@ -45,7 +45,7 @@ export function useKeys(tell: (word: Word) => void): void {
       document.removeEventListener('keyup', released);
       window.removeEventListener('blur', lost);
     };
-  }, [session, tell]);
+  }, [session, tell, instead]);
 }
 
 /** Does the element that has the focus want this key itself? */

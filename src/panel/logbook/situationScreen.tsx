@@ -7,6 +7,7 @@ import { subjectInWords } from '../words/subjects.ts';
 import { EnterForm } from './enterForm.tsx';
 import { HandForm } from './handForm.tsx';
 import { HistoryChart } from './historyChart.tsx';
+import { Repeated } from './repeated.tsx';
 import { HistoryLines } from './historyLines.tsx';
 import { standingInWords } from './shelf.tsx';
 import { useShelf } from './useShelf.ts';
@@ -29,7 +30,7 @@ export function SituationScreen({ id, byHand }: Props) {
 }
 
 function Page({ shelved, byHand }: { readonly shelved: Shelved; readonly byHand: boolean }) {
-  const { session } = useSurroundings();
+  const { session, way } = useSurroundings();
   const { subject, value, measured, situation, history, due, retired } = shelved;
   const body = session.kit.value.bodies.find(({ id }) => id === situation?.body);
   return (
@@ -53,11 +54,22 @@ function Page({ shelved, byHand }: { readonly shelved: Shelved; readonly byHand:
       )}
       {byHand && body && <HandForm subject={subject} scale={body.scale} open />}
       {situation && !retired && session.sweep.value === null && <Sweeps situation={situation.id} known={value !== null} />}
+      {situation && body && (
+        <button type="button" onClick={() => way.go({ at: 'entering', id: situation.id })}>
+          What to enter for this lens
+        </button>
+      )}
       <HistoryChart history={history} />
+      <Repeated measured={history.measured} />
       <HistoryLines history={history} />
       {body && (
         <>
-          <EnterForm key={measured?.id} subject={subject} scale={body.scale} suggested={measured?.chosen ?? value} record={measured?.id ?? null} />
+          <EnterForm
+            key={measured?.id}
+            about={[{ subject, record: measured?.id ?? null }]}
+            scale={body.scale}
+            suggested={measured?.chosen ?? value}
+          />
           {!byHand && <HandForm subject={subject} scale={body.scale} />}
         </>
       )}

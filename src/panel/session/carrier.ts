@@ -18,6 +18,8 @@ export interface Carrier {
   carry(effects: readonly Effect[], at: Moment): void;
   /** Says something that belongs to no step, after whatever is being carried out. */
   tell(words: InWords): void;
+  /** Says this when what is being said has been said, unless the sweep moves first. */
+  tellNext(words: InWords): void;
   /** Does this in its turn, whatever comes meanwhile. */
   inTurn(work: () => Promise<void> | void): void;
   /** Cuts off what is being said, and nothing else. */
@@ -122,6 +124,10 @@ export function createCarrier(world: CarrierWorld, owner: CarrierOwner): Carrier
         const lasting = effect.do === 'keep' || effect.do === 'record';
         inTurn(() => (lasting || step === latest ? perform(effect, at) : undefined));
       }
+    },
+    tellNext(words) {
+      const step = latest;
+      inTurn(() => (step === latest ? say(words) : undefined));
     },
     tell(words) {
       world.speech.cancel();

@@ -5,18 +5,23 @@ import type { Ear, RecognisedBy } from '../../platform/ear/ear.ts';
 import type { EarOwner } from '../../platform/ear/listening.ts';
 import type { Settings } from '../../settings.ts';
 import type { SweepEvent } from '../../sweep/event.ts';
+import type { Word } from '../../sweep/inputs.ts';
+import type { SweepState } from '../../sweep/state.ts';
 import { understood } from '../../sweep/understood.ts';
 import { decide, NOT_TAKEN, questionInWords, SAY_AGAIN, type Decision, type Question } from '../../voice/askBack.ts';
 import type { Candidate } from '../../voice/matching.ts';
 import type { InWords } from '../../voice/outcomes.ts';
 import { englishLanguage } from '../../voice/phonetic/language.ts';
+import { lookUpIn } from '../../voice/phonetic/lookUp.ts';
 import { matcherFor } from '../../voice/phonetic/match.ts';
 import { LANGUAGE } from '../../voice/vocabulary/en.ts';
 import { spokenWordsFor } from '../../voice/wordsNow.ts';
+import { UNREAD } from '../../unread.ts';
 import { createGate } from './gate.ts';
+import type { Library } from './library.ts';
 import type { Live } from './live.ts';
 import type { Ports } from './ports.ts';
-import type { EarState } from './session.ts';
+import type { Attendant, EarState } from './session.ts';
 import type { Told } from './told.ts';
 import type { Troubles } from './troubles.ts';
 
@@ -31,7 +36,10 @@ interface World {
   readonly now: Ports['now'];
   readonly troubles: Troubles;
   readonly live: Live;
+  readonly library: Library;
   readonly told: Told;
+  /** Whoever is talked to in place of the sweep. */
+  readonly attending: ReadonlySignal<Attendant | null>;
   /** How to listen now; null while nothing is to be listened for. */
   readonly voice: ReadonlySignal<Settings['voice'] | null>;
   readonly state: Signal<EarState>;
@@ -47,20 +55,24 @@ const BECAME = { take: 'taken', ask: 'asked', drop: 'taken', 'say again': 'uncle
   Extract<SweepEvent, { did: 'heard' }>['became']
 >;
 
-export function createListener({ ear: createEar, openPage, troubles, now, live: { sweep, carrier, note }, told, voice, state }: World): Listener {
+export function createListener({ ear: createEar, openPage, troubles, now, live: { sweep, carrier, note }, library, told, attending, voice, state }: World): Listener {
   const heardBy = signal<EarState>('off');
-  const matcher = matcherFor(englishLanguage());
+  const language = englishLanguage();
+  const matcher = matcherFor(language);
+  const questionIn = lookUpIn(language);
   const gate = createGate();
   const isByPress = computed(() => voice.value?.open === 'pressed');
   const isShut = computed(() => isByPress.value && !gate.isOpen.value);
   let question: Question | null = null;
 
+  function wordsNow(): readonly Word[] {
+    const standing = sweep.peek();
+    return attending.peek()?.words ?? (standing ? understood(standing).words : []);
+  }
+
   const ear = createEar({
     language: LANGUAGE,
-    wordsNow() {
-      const standing = sweep.peek();
-      return standing ? spokenWordsFor(understood(standing).words) : [];
-    },
+    wordsNow: () => spokenWordsFor(wordsNow()),
     onState: (next) => {
       heardBy.value = next;
     },
@@ -74,18 +86,41 @@ export function createListener({ ear: createEar, openPage, troubles, now, live: 
 
   function heard(candidates: readonly Candidate[], final: boolean): boolean {
     const standing = sweep.peek();
-    if (!standing) return false;
-    const { min, max } = standing.plan.scale;
-    const found = matcher.match(candidates, understood(standing).words, final, Math.max(Math.abs(min), Math.abs(max)));
+    const words = wordsNow();
+    if (words.length === 0) return false;
+    const { min, max } = standing?.plan.scale ?? { min: 0, max: 0 };
+    const found = matcher.match(candidates, words, final, Math.max(Math.abs(min), Math.abs(max)));
     if (found.is === 'ignored' && !final) return false;
-    const decision = decide(question, found, standing.journal.length);
-    note({ did: 'heard', at: now(), guesses: kept(candidates), became: BECAME[decision.do] });
+    const asked = found.is === 'ignored' && !attending.peek() && standing ? questionToLogbook(candidates, standing) : null;
+    if (asked !== null) {
+      note({ did: 'heard', at: now(), guesses: kept(candidates), became: 'taken' });
+      gate.close();
+      void lookUp(asked, candidates[0]?.text ?? '');
+      return true;
+    }
+    const decision = decide(question, found, standing?.journal.length ?? 0);
+    if (!attending.peek()) note({ did: 'heard', at: now(), guesses: kept(candidates), became: BECAME[decision.do] });
     if (decision.do === 'take') gate.close();
     else gate.keepOpen();
     if (decision.do === 'nothing') return false;
     question = decision.do === 'ask' ? decision.question : null;
     act(decision, candidates[0]?.text ?? '');
     return true;
+  }
+
+  /** What the logbook is asked; null when it is not, or when a hold is under way, which nothing else may be said into. */
+  function questionToLogbook(candidates: readonly Candidate[], { phase }: SweepState): string | null {
+    if (phase.name === 'holding' || phase.name === 'judging') return null;
+    return candidates.map(({ text }) => questionIn(text)).find((one) => one !== null && one !== '') ?? null;
+  }
+
+  async function lookUp(asked: string, words: string): Promise<void> {
+    try {
+      const { lookedUp } = await import('./looking.ts');
+      answer(words, 'looked up', lookedUp(library, asked, now()));
+    } catch {
+      troubles.add('ear', UNREAD);
+    }
   }
 
   /** Says something about words that were not taken. */
@@ -97,7 +132,7 @@ export function createListener({ ear: createEar, openPage, troubles, now, live: 
   function act(decision: Exclude<Decision, { do: 'nothing' }>, words: string): void {
     switch (decision.do) {
       case 'take':
-        return told.take(decision.input);
+        return (attending.peek() ?? told).take(decision.input);
       case 'ask':
         return answer(words, 'asked back', questionInWords(decision.question));
       case 'drop':

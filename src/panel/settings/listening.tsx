@@ -1,4 +1,5 @@
 // Words instead of keys: who recognises them, and what that means, is said before the yes.
+import { useState } from 'preact/hooks';
 import { Pick, type Option } from '../parts/pick.tsx';
 import { Ear } from '../sweep/ear.tsx';
 import { useSession } from '../useSession.ts';
@@ -32,7 +33,27 @@ export function Listening() {
         Hearing check: microphone, noise, and teaching your words
       </button>
       <Ear />
+      <EraseHeard />
     </section>
+  );
+}
+
+/** What was heard is kept with each hold, to see later what was mistaken for what. */
+function EraseHeard() {
+  const session = useSession();
+  const [said, setSaid] = useState('');
+  const erase = async (): Promise<void> => {
+    const erased = await session.eraseHeard();
+    setSaid(erased.ok ? 'What was heard is erased. Holds and verdicts are all there.' : erased.sentence);
+  };
+  return (
+    <>
+      <p class="muted small">The words heard in a sweep are kept with its holds, in this browser and in backup files. Sound is never kept.</p>
+      <button type="button" onClick={() => void erase()}>
+        Erase the words that were heard
+      </button>
+      {said && <p role="alert">{said}</p>}
+    </>
   );
 }
 

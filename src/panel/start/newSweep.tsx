@@ -10,7 +10,7 @@ import { SituationPick } from './situationPick.tsx';
 import { useFirstFault } from './useFirstFault.ts';
 
 export function NewSweep() {
-  const { session, start, way } = useSurroundings();
+  const { session, start, bench, way } = useSurroundings();
   const draft = start.draft.value;
   const picks = picksOf(draft, session.kit.value, session.records.value);
   const [refusal, setRefusal] = useState('');
@@ -36,9 +36,11 @@ export function NewSweep() {
     setRefusal('');
     const situation = picks.situation?.id ?? (await keepNew());
     if (situation === null) return;
-    const begun = await session.begin({ with: 'kit', situation });
-    if (begun.ok) start.change(EMPTY_DRAFT);
-    else setRefusal(begun.sentence);
+    const setUp = bench.peek().noted && (await import('../bench/setUpFor.ts').catch(() => null));
+    const begun = await session.begin({ with: 'kit', situation, ...setUp?.setUpFor(situation, session.kit.peek(), bench) });
+    if (!begun.ok) return setRefusal(begun.sentence);
+    start.change(EMPTY_DRAFT);
+    setUp?.forget(bench);
   };
   return (
     <form ref={form} class="card" aria-labelledby="new-sweep" noValidate onSubmit={(event) => void begin(event)}>
@@ -52,6 +54,9 @@ export function NewSweep() {
           {refusal || draft.faults.whole}
         </p>
       )}
+      <button type="button" class="link" onClick={() => way.go({ at: 'bench' })}>
+        Set up the bench
+      </button>
       <button type="submit" class="chief">
         Begin the sweep
       </button>

@@ -1,7 +1,7 @@
 // Contract of hearing and of the one switch in a session.
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { moment } from '../../../src/units.ts';
-import { phaseOf, sweeping } from './sweeping.ts';
+import { addKit, phaseOf, sweeping } from './sweeping.ts';
 import { Computer, settle } from './world.ts';
 
 describe('words', () => {
@@ -95,6 +95,54 @@ describe('words', () => {
       { did: 'heard', guesses: ['holding', 'folding'], became: 'taken' },
       { did: 'began', by: 'voice' },
     ]);
+  });
+
+  test('the logbook answers a spoken question aloud and on the screen, and the sweep stays where it is', async () => {
+    const { computer, window } = await sweeping({ voice: { listen: 'browser' } });
+    const before = window.session.sweep.value?.phase;
+    expect(window.ear?.onHeard([{ text: 'look up 85' }], true)).toBe(true);
+    await settle();
+    const answer = 'Orrin 85 f/1.8 on Velde M1, 85 mm at 4.25 m: never measured.';
+    expect(computer.log).toEqual(['write live heard', `say ${answer}`]);
+    expect(window.session.announcement.value).toBe(answer);
+    expect(window.session.heard.value).toMatchObject({ words: 'look up 85', became: 'looked up' });
+    expect(window.session.sweep.value?.phase).toBe(before);
+  });
+
+  test('during a hold nothing is looked up', async () => {
+    const { computer, window } = await sweeping({ voice: { listen: 'browser' } });
+    await window.tell('holding');
+    computer.log.length = 0;
+    expect(window.ear?.onHeard([{ text: 'look up 85' }], true)).toBe(false);
+    await settle();
+    expect(computer.log).toEqual(['write live heard']);
+  });
+
+  test('what was heard is erased from the sweep, the logbook and the copies, and every hold stays', async () => {
+    const { computer, window } = await sweeping({ voice: { listen: 'browser' } });
+    const hear = async (text: string): Promise<void> => {
+      window.ear?.onHeard([{ text }], true);
+      await settle();
+    };
+    for (const text of ['holding', 'flicker', 'finish']) await hear(text);
+    computer.copies.push({ at: computer.time, why: 'daily', stored: structuredClone(computer.disk) });
+    window.session.leave();
+    await settle();
+    await window.session.begin(addKit(window));
+    await settle();
+    for (const text of ['holding', 'flickers']) await hear(text);
+    expect(JSON.stringify([computer.disk, computer.copies])).toContain('flicker"');
+    const { holds } = window.session.sweep.value ?? {};
+
+    expect(await window.session.eraseHeard()).toEqual({ ok: true });
+    const stored = JSON.stringify([computer.disk, computer.copies]);
+    expect(stored).not.toContain('"did":"heard"');
+    expect(stored).not.toMatch(/"heard":"/);
+    expect(window.session.records.value[0]?.journal.map(({ did }) => did)).toEqual(['opened', 'began', 'judged', 'finished']);
+    expect(computer.journal()).toEqual(['opened', 'began', 'judged']);
+    expect(window.session.sweep.value?.holds).toEqual(holds?.map((hold) => ({ ...hold, heard: null })));
+    await window.tell('undo');
+    expect(window.session.sweep.value?.holds).toEqual([]);
   });
 
   test('the recogniser is changed during a sweep, and the words that count are those that make sense now', async () => {

@@ -96,6 +96,8 @@ export class Window {
   deaf = 0;
   /** Utterances end at once unless they are held back. */
   holdSpeech = false;
+  /** Everything begun to be spoken; `whole` once it was heard to its end. */
+  readonly speeches: { readonly text: string; whole: boolean }[] = [];
   private endSpeech: (() => void) | null = null;
   private readonly alarms = new Map<Alarm, { due: Moment; ring: (late: Seconds) => void }>();
 
@@ -135,6 +137,8 @@ export class Window {
   }
 
   async said(): Promise<void> {
+    const speech = this.speeches.at(-1);
+    if (speech && this.endSpeech) speech.whole = true;
     this.endSpeech?.();
     await settle();
   }
@@ -173,7 +177,7 @@ export class Window {
           return Promise.resolve(copy ? got(copy) : failed('no such copy'));
         },
         keep: (snapshot) => {
-          computer.copies.push(structuredClone(snapshot));
+          computer.copies = [...computer.copies.filter(({ at }) => at !== snapshot.at), structuredClone(snapshot)];
           return Promise.resolve(DONE);
         },
       }),
@@ -225,6 +229,7 @@ export class Window {
       speech: {
         say: (text) => {
           log.push(`say ${text}`);
+          this.speeches.push({ text, whole: !this.holdSpeech });
           if (!this.holdSpeech) return Promise.resolve(DONE);
           return new Promise((end) => {
             this.endSpeech = () => {
@@ -271,6 +276,6 @@ export async function settle(): Promise<void> {
   await promisesKept();
 }
 
-async function promisesKept(): Promise<void> {
+export async function promisesKept(): Promise<void> {
   for (let turn = 0; turn < 50; turn++) await Promise.resolve();
 }

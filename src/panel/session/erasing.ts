@@ -1,0 +1,36 @@
+// Erases every word that was heard: from the sweep under way, from the logbook, and from the copies this browser keeps.
+import { KEY, recordKey } from '../../logbook/keys.ts';
+import { withoutHeard } from '../../logbook/withoutHeard.ts';
+import { DONE, failed, type Result } from '../../result.ts';
+import type { Keeper } from './keeper.ts';
+import type { Library } from './library.ts';
+import type { Live } from './live.ts';
+import type { Ports } from './ports.ts';
+
+type World = Pick<Ports, 'store' | 'snapshots'> & { readonly keeper: Keeper; readonly library: Library; readonly live: Live };
+
+export async function eraseHeard({ store, snapshots, keeper, library, live }: World): Promise<Result> {
+  if (live.role.peek() !== 'owner') return failed('A sweep runs in another window. Erase what was heard there, or take the sweep over.');
+  await live.rewrite(withoutHeard);
+  const stored = await store.read();
+  if (!stored.ok) return stored;
+  // The sweep under way is written by whoever runs it.
+  const { [KEY.live]: _, ...rest } = stored.value;
+  // A record may still wait for its place on the disk.
+  const known = Object.fromEntries(library.records.peek().map((record) => [recordKey(record.id), record]));
+  const changed = Object.entries({ ...rest, ...known }).filter(([, value]) => withoutHeard(value) !== value);
+  library.rewriteRecords(withoutHeard);
+  await keeper.keep(Object.fromEntries(changed.map(([key, value]) => [key, withoutHeard(value)])));
+  const copies = await snapshots();
+  const times = await copies.times();
+  if (!times.ok) return failed('What was heard is erased, but the daily copies cannot be read just now. Try it again.');
+  for (const at of times.value) {
+    const copy = await copies.read(at);
+    const cleared = copy.ok ? withoutHeard(copy.value) : null;
+    const kept = copy.ok && cleared && cleared !== copy.value ? await copies.keep(cleared) : copy;
+    if (!kept.ok) return failed('What was heard is erased, but one of the daily copies is not. Try it again.');
+  }
+  return changed.some(([key]) => keeper.waitsFor(key)) || keeper.waitsFor(KEY.live)
+    ? failed('It is gone from the screen but not from the disk yet: leave this panel open, it is tried again until that works.')
+    : DONE;
+}
