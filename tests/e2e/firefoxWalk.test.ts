@@ -1,7 +1,7 @@
 // The set-up walk in the real sidebar of a real Firefox, by keyboard alone.
 import { expect, onTestFinished, test } from 'vitest';
 import { launchFirefox } from './firefox.ts';
-import { choose, press, seatAtSidebar, tabTo, type, untilPhase, untilText } from './seat.ts';
+import { choose, press, seatAtSidebar, tabTo, type, until, untilPhase, untilText } from './seat.ts';
 import { stepNow, stepsInAll, untilBench, untilStep } from './walking.ts';
 
 test('the bench is reckoned, a reading is kept, every step is walked, and the sweep has it', async () => {
@@ -28,7 +28,9 @@ test('the bench is reckoned, a reading is kept, every step is walked, and the sw
   await untilStep(seat, all);
   expect(await stepNow(seat)).toBe(all);
   await press(seat, 'n');
-  await choose(seat, 'To the start');
+  await untilText(seat, 'Ready for the first hold.');
+  await press(seat, 'n');
+  await until(seat, 'the start', ({ screen }) => screen === 'start');
   await choose(seat, 'Begin the sweep');
   await untilPhase(seat, 'dialling');
   const bench = await seat.evaluate(async () => {

@@ -70,6 +70,7 @@ test('by keys alone: the bench is reckoned, readings are entered, every step is 
   await untilText(seat, 'Ready for the first hold.');
   expect([...found, ...(await faults(page, 'walk-done'))]).toEqual([]);
   await choose(seat, 'To the start');
+  await until(seat, 'the start', ({ screen }) => screen === 'start');
   await choose(seat, 'Begin the sweep');
   await untilPhase(seat, 'dialling');
   const bench = await storedBench(chromium);
