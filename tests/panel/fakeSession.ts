@@ -168,6 +168,8 @@ export class FakeSession implements Session {
   };
   bringBack: Session['bringBack'] = () => Promise.resolve(DONE);
   say = (sentence: string): void => void (this.announcement.value = sentence);
+  taught: Session['taught'] = () => Promise.resolve(got([]));
+  bringTaught: Session['bringTaught'] = () => Promise.resolve(DONE);
   eraseHeard: Session['eraseHeard'] = () => Promise.resolve(DONE);
   backUp = (): void => this.#library.backUp(this.now.value);
 
