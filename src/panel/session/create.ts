@@ -142,10 +142,7 @@ export function createSession(ports: Ports): Session {
     },
     eraseHeard: async () => (await import('./erasing.ts')).eraseHeard({ ...ports, keeper, library, live }),
     backUp: () => library.backUp(now()),
-    say(sentence) {
-      live.carrier.silence();
-      live.carrier.tell({ spoken: sentence, written: sentence });
-    },
+    say: (sentence) => live.carrier.tell({ spoken: sentence, written: sentence }),
     sayNext: (sentence) => live.carrier.tellNext({ spoken: sentence, written: sentence }),
     clock: now,
     changeSettings: library.changeSettings,
