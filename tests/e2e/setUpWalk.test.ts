@@ -1,11 +1,9 @@
 // Contract of the bench and its set-up walk in a real Chromium: the whole walk is done by keys, by one switch and by words
 // alone, what was ticked and read lies with the sweep, and no screen has a fault in either theme.
 import { join } from 'node:path';
-import type { Page } from 'puppeteer-core';
 import { expect, onTestFinished, test } from 'vitest';
-import { accessibilityFaults } from './axe.ts';
 import { launchChromium, type Chromium } from './chromium.ts';
-import { picture, wear } from './screens.ts';
+import { faults } from './faults.ts';
 import { choose, look, press, seatAt, tabTo, type, until, untilPhase, untilText, type Seat } from './seat.ts';
 import { startSpeechService } from './speech-service.ts';
 import { microphonePlaying, writeSpeech } from './spoken.ts';
@@ -35,22 +33,6 @@ async function untilWalk(seat: Seat): Promise<void> {
   await tabTo(seat, 'Widest aperture');
   await type(seat, '1.8');
   await untilText(seat, 'Depth of field');
-}
-
-async function faults(page: Page, name: string): Promise<string[]> {
-  const found: string[] = [];
-  for (const width of [240, 360]) {
-    await page.setViewport({ width, height: 640 });
-    await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))));
-    const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-    if (over > 0) found.push(`${name}: ${over} px too wide at ${width}`);
-    for (const theme of ['dark', 'light'] as const) {
-      await wear(page, theme);
-      await picture(page, `${name}-${width}-${theme}`);
-      for (const fault of await accessibilityFaults(page)) found.push(`${name}, ${width}, ${theme}: ${fault}`);
-    }
-  }
-  return found;
 }
 
 test('by keys alone: the bench is reckoned, readings are entered, every step is walked, and the sweep has it', async () => {
