@@ -3,8 +3,8 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import type { SweepEvent } from '../../src/sweep/event.ts';
 import { launchChromium, type Chromium } from './chromium.ts';
-import { answer, murmuring } from './murmuring.ts';
-import { look, press, seatAt, until, untilPhase, type Seat } from './seat.ts';
+import { answer, murmuring, sayUntil } from './murmuring.ts';
+import { press, seatAt, until, untilPhase, type Seat } from './seat.ts';
 import { startSpeechService, type Listening, type SpeechService } from './speech-service.ts';
 import { agreeToListening, beginWith, holdOnce, keys, shortenHolds } from './sweeping.ts';
 
@@ -22,22 +22,13 @@ const FAILURES = {
 } as const;
 type Failure = keyof typeof FAILURES;
 
-/** How long a person waits before they say a word again, in ms, and how often they do. */
-const PATIENCE = 1500;
-const TIMES_SAID = 12;
-
 /** A service that fails as it is told to, or answers with the word it is told, once. */
 class Moody {
   failing: Failure | null = null;
   word: string | null = null;
   failures = 0;
-  /** Utterances that are being listened to at this moment, and the most there ever were at once. */
-  open = 0;
-  mostOpen = 0;
 
   async answer(listening: Listening): Promise<void> {
-    this.open++;
-    this.mostOpen = Math.max(this.mostOpen, this.open);
     await listening.heard;
     if (this.failing) {
       await FAILURES[this.failing](listening);
@@ -49,7 +40,6 @@ class Moody {
         return Promise.resolve(word);
       });
     }
-    this.open--;
   }
 }
 
@@ -83,19 +73,6 @@ describe('the service', () => {
     await service.close();
   });
 
-  /** Says a word, and again while nothing comes of it: the panel does not listen while it sounds. */
-  async function sayUntil(word: string, phase: string): Promise<void> {
-    for (let said = 0; said < TIMES_SAID; said++) {
-      moody.word = word;
-      const patience = performance.now() + PATIENCE;
-      while (performance.now() < patience) {
-        if ((await look(seat)).phase === phase) return;
-        await new Promise((go) => setTimeout(go, 50));
-      }
-    }
-    throw new Error(`“${word}” was said ${TIMES_SAID} times and did not lead to ${phase}.`);
-  }
-
   test.each(Object.keys(FAILURES) as Failure[])('%s: nothing is judged, keys hold and judge meanwhile, and the next word is heard', async (failure) => {
     await listening(seat);
     const before = await verdicts(chromium);
@@ -105,8 +82,8 @@ describe('the service', () => {
     await expect.poll(() => moody.failures, { timeout: 25_000 }).toBeGreaterThan(failures + 1);
     await holdOnce(seat, () => 'nothing', keys);
     moody.failing = null;
-    await sayUntil('holding', 'holding');
-    await sayUntil('flicker', 'dialling');
+    await sayUntil(seat, moody, 'holding', 'holding');
+    await sayUntil(seat, moody, 'flicker', 'dialling');
     await expect.poll(() => verdicts(chromium)).toEqual([...before, 'key dark', 'voice flicker']);
   });
 
@@ -117,9 +94,9 @@ describe('the service', () => {
     await until(seat, 'the question', ({ announcement }) => announcement.endsWith('Did it hold?'));
     await until(seat, 'the hold again', ({ announcement }) => announcement.startsWith('No answer came, so it does not count.'));
     moody.failing = null;
-    moody.word = 'holding';
+    await sayUntil(seat, moody, 'holding', 'holding');
     await untilPhase(seat, 'judging');
-    moody.word = 'solid';
+    await sayUntil(seat, moody, 'solid', 'dialling');
     await expect.poll(() => verdicts(chromium)).toEqual([...before, 'voice steady']);
   });
 });
