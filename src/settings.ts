@@ -1,6 +1,10 @@
 // What the person has set once for every sweep: the manner of working, and how the panel speaks, listens and sounds.
 import * as v from 'valibot';
+import { TrainingRound } from './practice/training/round.ts';
 import { Manner, USUAL_MANNER } from './sweep/plan.ts';
+
+/** More would say little: only the newest count. */
+export const ROUNDS_KEPT = 20;
 
 export const Settings = v.object({
   manner: Manner,
@@ -29,6 +33,15 @@ export const Settings = v.object({
     }),
     { days: 365, sync: null },
   ),
+  training: v.optional(
+    v.object({
+      /** Newest last. */
+      rounds: v.pipe(v.array(TrainingRound), v.maxLength(ROUNDS_KEPT)),
+      /** The person said yes to their own reliability in place of the usual one. */
+      own: v.boolean(),
+    }),
+    { rounds: [], own: false },
+  ),
 });
 export type Settings = v.InferOutput<typeof Settings>;
 
@@ -37,4 +50,5 @@ export const USUAL_SETTINGS: Settings = {
   voice: { listen: 'off', open: 'always', speak: true, rate: 1, voice: '' },
   sound: true,
   logbook: { days: 365, sync: null },
+  training: { rounds: [], own: false },
 };

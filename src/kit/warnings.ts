@@ -32,6 +32,10 @@ export function warningsOf(kit: Kit, entered: ReadonlySet<string>): Warning[] {
     });
 }
 
+/** Those that matter before a value of this situation is entered. */
+export const warningsFor = ({ body, lens }: Situation, warnings: readonly Warning[]): Warning[] =>
+  warnings.filter((warning) => warning.body === body && (warning.about === 'memory' || warning.lenses.includes(lens)));
+
 interface Use {
   readonly situation: Situation;
   readonly lens: Lens;
@@ -68,7 +72,7 @@ function memory(body: Body, stored: readonly Use[]): Warning[] {
   const lenses = [...new Set(stored.map(({ lens }) => lens.id))];
   const room = left <= 0 ? 'has no place left' : left === 1 ? 'has one place left' : `has ${left} places left`;
   const sentence = `${body.name} remembers ${body.remembers} lenses and ${room}`;
-  const remedy = 'delete one you no longer use before you add another.';
+  const remedy = 'delete one you no longer use from its memory before you enter another.';
   return [{ body: body.id, about: 'memory', lenses, sentence: `${sentence}: ${remedy}` }];
 }
 

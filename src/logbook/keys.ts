@@ -2,7 +2,7 @@
 import type { Moment } from '../units.ts';
 
 /** `backup`: when the newest backup file was written. `replaced`: when all of the logbook was last put in place of another. */
-export const KEY = { version: 'version', settings: 'settings', kit: 'kit', live: 'live', backup: 'backup', replaced: 'replaced' } as const;
+export const KEY = { version: 'version', settings: 'settings', kit: 'kit', live: 'live', plan: 'plan', backup: 'backup', replaced: 'replaced' } as const;
 
 export const PREFIX = { record: 'record:', byHand: 'by-hand:', entry: 'entry:', note: 'note:' } as const;
 const SET_ASIDE = 'set-aside:';

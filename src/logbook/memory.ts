@@ -10,8 +10,11 @@ import { byTime } from './history.ts';
 import { measuredIn, type Measured } from './measured.ts';
 import type { LogRecord } from './record.ts';
 
-/** Spread of a centre in steps: measured here before, measured elsewhere with this pairing, or read off the camera. */
-const SAME = 1.5;
+/**
+ * Spread of a centre in steps: measured here before, measured elsewhere with this pairing, or read off the camera. A
+ * lens that has changed by more is left to the plain share of the prior: what that costs, `npm run bench` says.
+ */
+const SAME = 0.7;
 const PAIRING = 3;
 const READ_OFF = 3;
 /** Half of a 95 % interval in standard deviations. */
@@ -23,7 +26,7 @@ const FEWEST = 3;
 const LEAST_SPREAD = 0.25;
 const MOST_SPREAD = 0.6;
 /** Spread of the logarithm of a width measured in the same situation. */
-const OWN_SPREAD = 0.25;
+const OWN_SPREAD = 0.1;
 
 /** Memory for a sweep of this situation; sweeps on the practice camera teach nothing. */
 export function memoryFor(situation: Situation, records: readonly (LogRecord | HandRecord)[], kit: Kit): Memory {
@@ -37,7 +40,7 @@ export function memoryFor(situation: Situation, records: readonly (LogRecord | H
     .filter((other) => other.lens === situation.lens && other.converter === situation.converter)
     .flatMap((other) => newest.get(other.id) ?? []);
   return {
-    centres: own ? centresOf([own], SAME, step) : centresOf(paired, PAIRING, step),
+    centres: own ? centresOf([own], 'situation', step) : centresOf(paired, 'pairing', step),
     halfWidth: ownWidth(own, step) ?? widthOf(asWide(situation, situations, kit, newest), step),
   };
 }
@@ -54,14 +57,15 @@ function newestOf(records: readonly (LogRecord | HandRecord)[]): Map<string, Mea
   return newest;
 }
 
-function centresOf(known: readonly Measured[], sd: number, step: number): Memory['centres'] {
+function centresOf(known: readonly Measured[], of: 'situation' | 'pairing', step: number): Memory['centres'] {
+  const sd = of === 'situation' ? SAME : PAIRING;
   return known.flatMap((measured) => {
     const { interval } = measured;
     const centre = measured.centre ?? measured.chosen ?? (interval ? (interval.from + interval.to) / 2 : null);
     if (centre === null) return [];
     const unsure = interval ? (interval.to - interval.from) / 2 / HALF_95 / step : 0;
     const spread = Math.hypot(measured.found === 'value' ? Math.max(sd, READ_OFF) : sd, unsure);
-    return [{ centre, sd: spread, weight: 1 / known.length }];
+    return [{ centre, sd: spread, weight: 1 / known.length, from: { at: measured.at, of } }];
   });
 }
 

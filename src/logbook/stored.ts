@@ -11,6 +11,7 @@ import { Entry } from './entry.ts';
 import { KEY, PREFIX } from './keys.ts';
 import { KitNote } from './kitNote.ts';
 import { newestFirst } from './newestFirst.ts';
+import { JobPlan } from './plan/jobPlan.ts';
 import { LogRecord } from './record.ts';
 
 /** All keys and values of the store, unchecked. */
@@ -33,6 +34,8 @@ export interface Contents {
   readonly notes: readonly KitNote[];
   /** The journal of the sweep under way. */
   readonly live: Journal | null;
+  /** What is to be measured in the job under way. */
+  readonly plan: JobPlan | null;
   readonly backup: Moment | null;
 }
 
@@ -60,6 +63,7 @@ export function contentsOf(stored: Stored): Read {
       entries: all(PREFIX.entry, Entry),
       notes: all(PREFIX.note, KitNote),
       live: checked(KEY.live, Journal),
+      plan: checked(KEY.plan, JobPlan),
       backup: checked(KEY.backup, Moment),
     },
     spoilt,

@@ -1,7 +1,7 @@
 // The card of one body for the bag, on a page that can be printed: every lens with its values, their dates, how sure they
 // are, and whether they stand in the camera.
 import { render } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useLayoutEffect, useState } from 'preact/hooks';
 import { USUAL_LIMITS } from '../logbook/due.ts';
 import { cardOf, type Card, type CardLine } from '../logbook/card.ts';
 import { shelfOf } from '../logbook/shelf.ts';
@@ -23,7 +23,7 @@ document.adoptedStyleSheets = [paper];
 
 function CardPage({ card }: { readonly card: Card }) {
   const [size, setSize] = useState<keyof typeof PAPER>('A6');
-  useEffect(() => paper.replaceSync(`@page { ${PAPER[size]} }`), [size]);
+  useLayoutEffect(() => paper.replaceSync(`@page { ${PAPER[size]} }`), [size]);
   return (
     <main>
       <div class="controls">
@@ -51,11 +51,11 @@ function CardPage({ card }: { readonly card: Card }) {
             <tbody>
               {lines.map((line) => (
                 <tr key={`${line.focalLength} ${line.distance}`}>
+                  <td class="figure">{writeSteps(line.value)}</td>
                   <th scope="row">
                     {inMillimetres(millimetres(line.focalLength))} at {inMetres(millimetres(line.distance))}
+                    <small>{factsOf(line)}</small>
                   </th>
-                  <td class="figure">{writeSteps(line.value)}</td>
-                  <td>{factsOf(line)}</td>
                 </tr>
               ))}
             </tbody>
@@ -85,5 +85,12 @@ if (place && contents && body) {
   const shelf = shelfOf(libraryOf(contents), { at: now(), temperature: null }, { ...USUAL_LIMITS, days });
   render(<CardPage card={cardOf(body, contents.kit, shelf)} />, place);
 } else if (place) {
-  render(<p role="alert">{read.ok ? 'This body is no longer in the kit. Close this page and open the card from the kit again.' : read.sentence}</p>, place);
+  const sentence = read.ok ? 'This body is no longer in the kit. Close this page and open the card from the kit again.' : read.sentence;
+  render(
+    <main>
+      <h1>Card for the bag</h1>
+      <p role="alert">{sentence}</p>
+    </main>,
+    place,
+  );
 }

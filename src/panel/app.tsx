@@ -1,33 +1,43 @@
 // The panel: which screen is shown, what is announced, and what went wrong.
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { newBench } from './bench/typed.ts';
 import { late } from './parts/late.tsx';
 import { Troubles } from './parts/troubles.tsx';
+import { isPlanned } from './plan/isPlanned.ts';
 import { newWay, type Place, type Way } from './route.ts';
 import type { Session } from './session/session.ts';
+import type { SweepState } from '../sweep/state.ts';
 import { newDraft } from './start/draft.ts';
 import { StartScreen } from './start/startScreen.tsx';
-import { SweepScreen } from './sweep/sweepScreen.tsx';
 import { Around, useSurroundings } from './useSession.ts';
 
 const BodyScreen = late(async () => (await import('./kit/bodyScreen.tsx')).BodyScreen);
 const ConverterScreen = late(async () => (await import('./kit/converterScreen.tsx')).ConverterScreen);
+const EnteringScreen = late(async () => (await import('./entering/enteringScreen.tsx')).EnteringScreen);
 const FilesScreen = late(async () => (await import('./files/filesScreen.tsx')).FilesScreen);
+const BenchScreen = late(async () => (await import('./bench/benchScreen.tsx')).BenchScreen);
+const WalkScreen = late(async () => (await import('./bench/walkScreen.tsx')).WalkScreen);
 const HelpScreen = late(async () => (await import('./help/helpScreen.tsx')).HelpScreen);
 const KitScreen = late(async () => (await import('./kit/kitScreen.tsx')).KitScreen);
 const LensScreen = late(async () => (await import('./kit/lensScreen.tsx')).LensScreen);
 const LogbookScreen = late(async () => (await import('./logbook/logbookScreen.tsx')).LogbookScreen);
 const OutcomeScreen = late(async () => (await import('./outcome/outcomeScreen.tsx')).OutcomeScreen);
+const PlanScreen = late(async () => (await import('./plan/planScreen.tsx')).PlanScreen);
 const RecordScreen = late(async () => (await import('./logbook/recordScreen.tsx')).RecordScreen);
 const SettingsScreen = late(async () => (await import('./settings/settingsScreen.tsx')).SettingsScreen);
+const TrainingScreen = late(async () => (await import('./training/trainingScreen.tsx')).TrainingScreen);
 const SituationScreen = late(async () => (await import('./logbook/situationScreen.tsx')).SituationScreen);
+const SweepScreen = late(async () => (await import('./sweep/sweepScreen.tsx')).SweepScreen);
 
 export function App({ session }: { readonly session: Session }) {
-  const around = useMemo(() => ({ session, way: newWay(), start: newDraft() }), [session]);
+  const around = useMemo(() => ({ session, way: newWay(), start: newDraft(), bench: newBench() }), [session]);
   const { way } = around;
   const sweep = session.sweep.value;
   useWhereTheSweepIs(session, way);
   const ready = useReady(session);
   const place = way.place.value;
+  // Wanted next, whichever way the panel was opened.
+  useEffect(() => SweepScreen.fetch(), []);
   return (
     <Around.Provider value={around}>
       <main data-screen={ready ? place.at : undefined} data-phase={place.at === 'sweep' ? sweep?.phase.name : undefined}>
@@ -45,10 +55,13 @@ export function App({ session }: { readonly session: Session }) {
 function useWhereTheSweepIs(session: Session, way: Way): void {
   const running = session.sweep.value?.id;
   const owner = session.role.value === 'owner';
+  const lastRef = useRef<SweepState | null>(null);
   useEffect(() => {
-    if (running === undefined) way.home({ at: 'start' });
+    const left = lastRef.current;
+    lastRef.current = session.sweep.peek();
+    if (running === undefined) way.home({ at: left && isPlanned(session.plan.peek(), left) ? 'plan' : 'start' });
     else if (owner) way.home({ at: 'sweep' });
-  }, [running, owner, way]);
+  }, [running, owner, way, session]);
 }
 
 /** Before what is stored has been read, the kit only looks empty, and a sweep left unfinished is not there yet. */
@@ -71,7 +84,11 @@ function Screen({ place }: { readonly place: Place }) {
     case 'record':
       return <RecordScreen id={place.id} />;
     case 'situation':
-      return <SituationScreen id={place.id} />;
+      return <SituationScreen id={place.id} byHand={place.byHand ?? false} />;
+    case 'entering':
+      return <EnteringScreen id={place.id} />;
+    case 'plan':
+      return <PlanScreen />;
     case 'kit':
       return <KitScreen />;
     case 'body':
@@ -84,7 +101,13 @@ function Screen({ place }: { readonly place: Place }) {
       return <FilesScreen />;
     case 'settings':
       return <SettingsScreen />;
+    case 'bench':
+      return <BenchScreen />;
+    case 'walk':
+      return <WalkScreen />;
     case 'help':
       return <HelpScreen />;
+    case 'training':
+      return <TrainingScreen />;
   }
 }

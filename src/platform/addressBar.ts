@@ -6,9 +6,10 @@ import { sidePanel } from './toolbar.ts';
 export function onTyped(answer: (typed: string) => Promise<readonly string[]>): void {
   chrome.omnibox.onInputChanged.addListener((typed, suggest) => {
     const show = async (): Promise<void> => {
-      const [first = '', ...more] = await answer(typed);
-      chrome.omnibox.setDefaultSuggestion({ description: described(first) });
-      suggest(more.map((line) => ({ content: line, description: described(line) })));
+      const lines = await answer(typed);
+      // Firefox shows the first line a letter late, so there all of them stand in the list below it.
+      if (sidePanel) chrome.omnibox.setDefaultSuggestion({ description: described(lines[0] ?? '') });
+      suggest(lines.slice(sidePanel ? 1 : 0).map((line) => ({ content: line, description: described(line) })));
     };
     void show();
   });

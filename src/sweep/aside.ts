@@ -51,11 +51,13 @@ export function cutOff(state: SweepState, event: Did<'cut off'>): Step {
   return phase.name === 'holding' || phase.name === 'judging' ? holdAgain(state, event, phase, 'cut off') : ignored(state);
 }
 
-/** The focus was looked at: unmoved, and the holds stand; moved, and a fresh series begins. */
+/** The focus was looked at: unmoved, and the holds stand; moved, and a fresh series begins. That it moved may also be seen
+ *  before the finish that was offered. */
 export function checked(state: SweepState, event: Did<'checked'>): Step {
   const { phase, plan, holds, spent } = state;
-  if (phase.name !== 'checking') return refused(state, 'nothing to check');
-  if (event.focus === 'unmoved') {
+  const { focus } = event;
+  if (phase.name !== 'checking' && (phase.name !== 'offered' || focus === 'unmoved')) return refused(state, 'nothing to check');
+  if (focus === 'unmoved') {
     const after = turn({ ...state, trustedUpTo: holds.length }, event.at, null);
     return taken(after.state, event, after.effects);
   }

@@ -12,7 +12,7 @@ export function currentPrompt({ phase, plan }: SweepState, now: Moment): Prompt 
     case 'judging':
       return { say: 'did it hold', value: phase.next.value };
     case 'offered':
-      return { say: 'offer', noted: null, outcome: phase.outcome };
+      return { say: 'offer', noted: null, outcome: phase.outcome, look: !plan.practice };
     case 'paused':
       return { say: 'paused' };
     case 'checking':

@@ -17,7 +17,8 @@ export type Prompt =
   | { readonly say: 'too early'; readonly left: Seconds }
   | { readonly say: 'did it hold'; readonly value: Steps }
   | { readonly say: 'hold again'; readonly value: Steps; readonly why: 'unanswered' | 'cut off' }
-  | { readonly say: 'offer'; readonly noted: Hold | null; readonly outcome: Outcome }
+  /** `look`: there is a live view to look at once more. */
+  | { readonly say: 'offer'; readonly noted: Hold | null; readonly outcome: Outcome; readonly look: boolean }
   | { readonly say: 'check focus'; readonly noted: Hold | null; readonly drift: Drift }
   | { readonly say: 'fresh series'; readonly next: Suggestion }
   | { readonly say: 'undone'; readonly next: Suggestion }

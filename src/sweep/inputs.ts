@@ -25,7 +25,10 @@ export type Plain =
   | 'go on'
   | 'unmoved'
   | 'moved'
-  | 'finish';
+  | 'finish'
+  /** Of the set-up walk alone. */
+  | 'next'
+  | 'back';
 
 /** What the one switch can do: `double` is a second press within 0.4 s, `long` is held for 0.6 s. */
 export type Press = 'short' | 'double' | 'long';
@@ -70,5 +73,7 @@ export const WORDS = [
   'shifted',
   'finish',
   'help',
+  'next',
+  'back',
 ] as const;
 export type Word = (typeof WORDS)[number];

@@ -47,6 +47,9 @@ function plain(told: Plain, state: SweepState, at: Moment, by: By): Meaning {
     case 'repeat':
     case 'help':
       return { means: told };
+    case 'next':
+    case 'back':
+      return { means: 'nothing' };
   }
 }
 

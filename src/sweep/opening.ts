@@ -16,4 +16,4 @@ export function open(opened: Opened): Step {
 }
 
 /** The belief a series starts from: what the logbook remembers, or the plain prior. */
-export const openingBelief = (plan: Plan) => openBelief(plan.scale, plan.arrows !== 'absent', plan.memory);
+export const openingBelief = (plan: Plan) => openBelief(plan.scale, plan.arrows !== 'absent', plan.memory, plan.lapse);

@@ -3,6 +3,7 @@
 import * as v from 'valibot';
 import { Millimetres, Steps, seconds, type Seconds } from '../units.ts';
 import { Memory } from './belief/prior.ts';
+import { StoredBench } from '../optics/setUp/stored.ts';
 import { Care } from './end/care.ts';
 import { Scale } from './scale.ts';
 import { ArrowDisplay } from './verdict.ts';
@@ -41,15 +42,22 @@ export const Subject = v.object({
 });
 export type Subject = v.InferOutput<typeof Subject>;
 
+/** A person who spoils no hold in two hundred, or more than one in ten, is not believed. */
+const Lapse = v.pipe(v.number(), v.minValue(0.005), v.maxValue(0.1));
+
 export const Plan = v.object({
   subject: Subject,
   scale: Scale,
   arrows: ArrowDisplay,
   manner: Manner,
   memory: Memory,
+  /** The person's own share of spoilt holds, measured in training; without it the usual one counts. */
+  lapse: v.optional(Lapse),
   /** The value the body is set to when the sweep opens. */
   start: Steps,
   /** Null with real kit; with the practice camera, the seed that its band and its light come from. */
   practice: v.nullable(v.object({ seed: v.pipe(v.number(), v.integer(), v.minValue(0)) })),
+  /** How the rig was set up, where the person walked through it. */
+  bench: v.optional(StoredBench),
 });
 export type Plan = v.InferOutput<typeof Plan>;

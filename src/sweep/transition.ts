@@ -48,7 +48,16 @@ export function transition(state: SweepState, event: SweepEvent): Step {
 
 /** The state a journal adds up to. */
 const addUp = ([opened, ...rest]: readonly [Opened, ...SweepEvent[]]): SweepState =>
-  rest.reduce((state, event) => transition(state, event).state, open(opened).state);
+  rest.reduce((state, event) => transition(asItWas(state, event), event).state, open(opened).state);
+
+/** What the question about the focus still takes; nothing else is kept while it stands. */
+const WHILE_CHECKING: readonly SweepEvent['did'][] = ['checked', 'undid', 'finished', 'heard', 'cut off'];
+
+/** A journal kept before the holds were judged as they are now: what went on then shows that no question was asked. */
+const asItWas = (state: SweepState, { did }: SweepEvent): SweepState =>
+  state.phase.name === 'checking' && !WHILE_CHECKING.includes(did)
+    ? { ...state, phase: { name: 'dialling', next: state.phase.next } }
+    : state;
 
 /** The state of a stored journal, whose first event is known to open it. */
 export const replay = (journal: Journal): SweepState => addUp(journal as [Opened, ...SweepEvent[]]);

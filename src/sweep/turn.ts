@@ -1,10 +1,12 @@
 // What comes after a verdict: on to the next value, an offer to finish, or a question about the focus. Everything that
 // changes what is known ends here, so the three are judged in one place.
 import { readiness } from './end/care.ts';
-import { driftOf, STRONG } from './end/drift.ts';
+import { driftOf, STRONG, type Drift } from './end/drift.ts';
 import { outcomeOf } from './end/outcome.ts';
 import type { Effect } from './effect.ts';
 import type { Hold } from './hold.ts';
+import { closingOf } from './next/closing.ts';
+import { reasonToStart } from './next/reason.ts';
 import { suggest, type Suggestion } from './next/suggestion.ts';
 import type { Phase, SweepState } from './state.ts';
 import { say, sound, wake } from './step.ts';
@@ -22,14 +24,13 @@ export type Known = Omit<SweepState, 'phase'>;
 
 /** Judges the holds so far and enters the phase that follows; `noted` is the hold just judged, to be read back. */
 export function turn(state: Known, at: Moment, noted: Hold | null): Turn {
-  const drift = driftOf(state.belief, state.holds, state.trustedUpTo);
-  const { ready, next } = look(state);
-  if (drift && drift.bayesFactor > STRONG) {
-    return enter(state, { name: 'checking', drift, next }, [say({ say: 'check focus', noted, drift })]);
-  }
+  const { ready, hidden, next } = look(state);
+  const seen = driftOf(state.belief, state.holds, state.trustedUpTo);
+  const drift = seen && seen.bayesFactor > STRONG ? seen : hidden;
+  if (drift) return enter(state, { name: 'checking', drift, next }, [say({ say: 'check focus', noted, drift })]);
   if (ready) {
     const outcome = currentOutcome(state, at);
-    return enter(state, { name: 'offered', outcome, next }, [say({ say: 'offer', noted, outcome })]);
+    return enter(state, { name: 'offered', outcome, next }, [say({ say: 'offer', noted, outcome, look: !state.plan.practice })]);
   }
   return dial(state, next, say({ say: 'next', noted, next }));
 }
@@ -38,13 +39,22 @@ export function turn(state: Known, at: Moment, noted: Hold | null): Turn {
 export const dial = (state: Known, next: Suggestion, prompt: Effect): Turn =>
   enter(state, { name: 'dialling', next }, [prompt, ...countIn(state)]);
 
-/** Is the care met, and which value would be held next? */
-export function look({ belief, holds, plan, dialled, skipped }: Known): { ready: boolean; next: Suggestion } {
+/** Is the care met, and which value would be held next? `hidden`: strong evidence of a shift that harms. */
+export function look({ belief, holds, plan, dialled, skipped, trustedUpTo }: Known): Looked {
   const { care, order, holdTime } = plan.manner;
   const held = holds.map(({ value, reading }) => ({ value, counts: reading.counts }));
   const enough = readiness(belief, held, care);
+  const { hidden, test } = closingOf({ belief, holds, readiness: enough, care, skipped, trustedUpTo });
+  if (test) return { ready: false, hidden, next: test };
   const next = suggest({ belief, holds, readiness: enough, care, order, dialled, holdTime, skipped });
-  return { ready: enough.ready, next };
+  const reason = next.reason.because === 'start' ? reasonToStart(next.value, plan.scale.step, plan.memory) : next.reason;
+  return { ready: enough.ready, hidden, next: { ...next, reason } };
+}
+
+interface Looked {
+  readonly ready: boolean;
+  readonly hidden: Drift | null;
+  readonly next: Suggestion;
 }
 
 /** What would come out if the sweep ended at this moment. */

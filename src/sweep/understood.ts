@@ -53,7 +53,7 @@ function wordsIn({ phase, plan, journal }: SweepState): readonly Word[] {
     case 'judging':
       return [...lights, ...signs, 'undo', 'repeat', 'pause', 'finish', 'help'];
     case 'offered':
-      return ['accept', 'go on', ...complete, 'set', 'skip', 'undo', 'repeat', 'pause', 'help'];
+      return ['accept', 'go on', ...(plan.practice ? [] : (['shifted'] as const)), ...complete, 'set', 'skip', 'undo', 'repeat', 'pause', 'help'];
     case 'paused':
       return ['resume', 'undo', 'repeat', 'finish', 'help'];
     case 'checking':

@@ -8,13 +8,13 @@ import type { Verdict } from '../sweep/verdict.ts';
 import type { Steps } from '../units.ts';
 import { sayCorrection, sayNumber } from './numbers.ts';
 import { outcomeInWords, type InWords } from './outcomes.ts';
-import { reasonInWords } from './reasons.ts';
+import { reasonInWords, startAloud } from './reasons.ts';
 import { ARROWS, LIGHT, TAUGHT } from './vocabulary/en.ts';
 
 export function promptInWords(prompt: Prompt): InWords {
   switch (prompt.say) {
     case 'opening':
-      return { spoken: sentences(`set ${sayCorrection(prompt.next.value)}`), written: `Set ${withReason(prompt.next)}.` };
+      return { spoken: sentences([`set ${sayCorrection(prompt.next.value)}`, startAloud(prompt.next)].filter(Boolean).join(', ')), written: `Set ${withReason(prompt.next)}.` };
     case 'next':
       return after(prompt.noted && readBack(prompt.noted), prompt.next);
     case 'too early':
@@ -26,7 +26,8 @@ export function promptInWords(prompt: Prompt): InWords {
     case 'offer': {
       const { spoken, written } = outcomeInWords(prompt.outcome);
       const noted = prompt.noted ? readBack(prompt.noted) : null;
-      return { spoken: `${sentences(noted)} ${spoken} Accept?`.trim(), written: `${sentences(noted)} ${written} Accept it, or go on?`.trim() };
+      const look = prompt.look ? ' Live view still sharp?' : '';
+      return { spoken: `${sentences(noted)} ${spoken}${look} Accept?`.trim(), written: `${sentences(noted)} ${written}${look} Accept it, or go on?`.trim() };
     }
     case 'check focus': {
       const noted = prompt.noted ? `${sentences(readBack(prompt.noted))} ` : '';

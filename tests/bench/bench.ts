@@ -5,14 +5,16 @@ import { writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { hearing } from './hearing/hearing.ts';
 import { isMet, type Family, type Figure } from './figure.ts';
-import { lookUp } from './lookUp.ts';
+import { lookUp } from './lookUp/lookUp.ts';
 import { panel } from './panel.ts';
 import { suggestion } from './suggestion.ts';
 import { awkwardSweeps } from './sweep/awkwardFamily.ts';
+import { memory } from './sweep/memoryFamily.ts';
+import { moved } from './sweep/movedFamily.ts';
 import { sweeps } from './sweep/ordinaryFamily.ts';
 import { taughtRule } from './taughtRule.ts';
 
-const families: readonly Family[] = [taughtRule, sweeps, awkwardSweeps, suggestion, panel, lookUp, hearing];
+const families: readonly Family[] = [taughtRule, sweeps, awkwardSweeps, moved, memory, suggestion, panel, lookUp, hearing];
 
 const { values } = parseArgs({ options: { only: { type: 'string' }, json: { type: 'string' }, data: { type: 'string' } } });
 const chosen = families.filter(({ name }) => values.only === undefined || name === values.only);

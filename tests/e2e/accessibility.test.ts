@@ -3,14 +3,10 @@
 import type { Page } from 'puppeteer-core';
 import { expect, onTestFinished, test } from 'vitest';
 import type { Phase } from '../../src/sweep/state.ts';
-import { accessibilityFaults } from './axe.ts';
 import { launchChromium, type Chromium } from './chromium.ts';
-import { picture, wear } from './screens.ts';
+import { faults } from './faults.ts';
 import { choose, press, seatAt, until, untilPhase, untilText, type Seat } from './seat.ts';
 import { practiceSweep, putUnderWay, sweepIn } from './underWay.ts';
-
-const WIDTHS = [240, 360] as const;
-const THEMES = ['dark', 'light'] as const;
 
 async function open(): Promise<{ chromium: Chromium; page: Page; seat: Seat }> {
   const chromium = await launchChromium();
@@ -21,30 +17,12 @@ async function open(): Promise<{ chromium: Chromium; page: Page; seat: Seat }> {
   return { chromium, page, seat };
 }
 
-/** What is wrong with what is shown, over all widths and themes; pictures are named after `name`. */
-async function faults(page: Page, name: string): Promise<string[]> {
-  const found: string[] = [];
-  for (const width of WIDTHS) {
-    await page.setViewport({ width, height: 640 });
-    // What is drawn in pixels follows a frame later.
-    await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))));
-    const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-    if (over > 0) found.push(`${name}: ${over} px too wide at ${width}`);
-    for (const theme of THEMES) {
-      await wear(page, theme);
-      await picture(page, `${name}-${width}-${theme}`);
-      for (const fault of await accessibilityFaults(page)) found.push(`${name}, ${width}, ${theme}: ${fault}`);
-    }
-  }
-  return found;
-}
-
 test('no screen beside the sweep has a fault, empty or in use', async () => {
   const { chromium, page, seat } = await open();
   expect(await faults(page, 'start')).toEqual([]);
   await choose(seat, 'Begin the sweep');
   expect(await faults(page, 'start-refused')).toEqual([]);
-  for (const place of ['Logbook', 'Settings', 'Help']) {
+  for (const place of ['Logbook', 'Plan', 'Settings', 'Help']) {
     await choose(seat, place);
     await until(seat, place, ({ screen, text }) => screen === place.toLowerCase() && text.length > 60);
     expect(await faults(page, place.toLowerCase())).toEqual([]);

@@ -109,7 +109,7 @@ const record = fc
   )
   .map(({ events, ...rest }) => {
     const manner = { care: 'quick', order: 'fewest', pace: { set: 'counted', toDial: 4 }, holdTime: 5 };
-    const memory = { centres: [{ centre: 1.5, sd: 1.5, weight: 1 }], halfWidth: null };
+    const memory = { centres: [{ centre: 1.5, sd: 1.5, weight: 1, from: { at: 1, of: 'situation' } }], halfWidth: null };
     const scale = { min: -20, max: 20, step: 1 };
     const plan = { subject: rest.subject, scale, arrows: 'absent', manner, memory, start: 0, practice: null };
     return { ...rest, journal: [{ did: 'opened', at: rest.finished, id: rest.id, plan }, ...events] };

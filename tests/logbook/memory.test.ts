@@ -30,13 +30,15 @@ describe('what the logbook brings to a sweep', () => {
     expect(memory({ records: [swept('p', 's', 2, 9, 0, { practice: true })] })).toEqual(NO_MEMORY);
   });
 
-  it('is the newest centre of the same situation, as wide as 1.5 steps and what the sweep left open', () => {
+  it('is the newest centre of the same situation, as wide as 0.7 steps and what the sweep left open', () => {
     const { centres, halfWidth } = memory({
       ...paired,
       records: [swept('new', 's', 4, 10, 9), swept('old', 's', 2, 9), swept('far', 'far', 9, 9)],
     });
-    expect(centres).toEqual([{ centre: 7, sd: expect.closeTo(Math.hypot(1.5, 0.5 / 1.96), 5), weight: 1 }]);
-    expect(halfWidth).toEqual({ median: 3.5, logSd: 0.25 });
+    expect(centres).toEqual([
+      { centre: 7, sd: expect.closeTo(Math.hypot(0.7, 0.5 / 1.96), 5), weight: 1, from: { at: T0 + 9 * DAY, of: 'situation' } },
+    ]);
+    expect(halfWidth).toEqual({ median: 3.5, logSd: 0.1 });
   });
 
   it('is each other distance of the same pairing, less sure, where the situation itself is new', () => {
@@ -56,9 +58,9 @@ describe('what the logbook brings to a sweep', () => {
 
   it('trusts a value read off the camera less than a band', () => {
     const value = memory({ byHand: [{ id: 'h', finding: { known: 'value', chosen: -4 } }] });
-    expect(value).toEqual({ centres: [{ centre: -4, sd: 3, weight: 1 }], halfWidth: null });
+    expect(value).toMatchObject({ centres: [{ centre: -4, sd: 3, weight: 1 }], halfWidth: null });
     const band = memory({ byHand: [{ id: 'h', finding: { known: 'band', low: -6, high: -3, chosen: -4 } }] });
-    expect(band.centres).toEqual([{ centre: -4.5, sd: 1.5, weight: 1 }]);
+    expect(band.centres).toMatchObject([{ centre: -4.5, sd: 0.7, weight: 1 }]);
   });
 
   it('knows of a band past the limit where its centre may lie', () => {
@@ -70,8 +72,8 @@ describe('what the logbook brings to a sweep', () => {
       interval: { from: 18, to: 22 },
       tally: { holds: 9, seconds: 80 },
     };
-    expect(memory({ records: [swept('r', 's', 0, 0, 0, { outcome })] }).centres).toEqual([
-      { centre: 20, sd: expect.closeTo(Math.hypot(1.5, 2 / 1.96), 5), weight: 1 },
+    expect(memory({ records: [swept('r', 's', 0, 0, 0, { outcome })] }).centres).toMatchObject([
+      { centre: 20, sd: expect.closeTo(Math.hypot(0.7, 2 / 1.96), 5), weight: 1 },
     ]);
   });
 
@@ -92,6 +94,6 @@ describe('what the logbook brings to a sweep', () => {
   it('counts in steps of the scale', () => {
     const bodies = [{ id: 'b', scale: { min: -20, max: 20, step: 2 } }];
     const { halfWidth } = memory({ bodies, records: [swept('r', 's', 2, 8)] });
-    expect(halfWidth).toEqual({ median: 2, logSd: 0.25 });
+    expect(halfWidth).toEqual({ median: 2, logSd: 0.1 });
   });
 });

@@ -5,7 +5,9 @@ import { migrate } from '../../src/logbook/migrations.ts';
 import { readLibrary } from '../../src/logbook/readLibrary.ts';
 import { contentsOf, type Stored } from '../../src/logbook/stored.ts';
 import { changesBetween, libraryOf } from '../../src/logbook/storedLibrary.ts';
+import { USUAL_SETTINGS } from '../../src/settings.ts';
 import version1 from '../fixtures/store-1.json';
+import version2 from '../fixtures/store-2.json';
 import { anyLibrary } from './anyLibrary.ts';
 
 const records1 = [version1['record:r-1'], version1['record:r-2'], version1['record:r-3']];
@@ -37,6 +39,21 @@ describe('a store of version 1', () => {
     expect(migrate({ version: 1 })).toMatchObject({ stored: { version: 2 } });
     expect(migrate({ version: 1, kit: 'gone' })).toMatchObject({ stored: { kit: 'gone' } });
     expect(migrate({ version: 1, kit: { bodies: [7] } })).toMatchObject({ stored: { kit: { bodies: [7] } } });
+  });
+});
+
+describe('a store of version 2', () => {
+  it('is read whole, with everything it had, and nothing in it is spoilt', () => {
+    const { contents, spoilt } = contentsOf(migrate(version2).is === 'current' ? version2 : {});
+    expect(spoilt).toEqual([]);
+    const under = (kind: string) => Object.entries(version2).flatMap(([key, item]) => (key.startsWith(`${kind}:`) ? [item] : []));
+    for (const [kind, items] of Object.entries({ record: contents.records, 'by-hand': contents.byHand, entry: contents.entries, note: contents.notes })) {
+      expect(items.length).toBeGreaterThan(0);
+      expect(new Set<unknown>(items)).toEqual(new Set(under(kind)));
+    }
+    expect([contents.kit, contents.backup]).toEqual([version2.kit, version2.backup]);
+    // What was not yet there to be set has its usual value.
+    expect(contents.settings).toEqual({ ...USUAL_SETTINGS, ...version2.settings });
   });
 });
 

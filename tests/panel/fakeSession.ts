@@ -6,11 +6,13 @@ import { restored } from '../../src/logbook/backup/restore.ts';
 import type { LogRecord } from '../../src/logbook/record.ts';
 import type { Contents } from '../../src/logbook/stored.ts';
 import { libraryIn } from '../../src/panel/logbook/libraryIn.ts';
+import { createJob } from '../../src/panel/session/job.ts';
 import { createKitForms } from '../../src/panel/session/kitForms.ts';
 import { createLibrary } from '../../src/panel/session/library.ts';
-import type { EarState, Heard, Role, Session, Trouble } from '../../src/panel/session/session.ts';
 import { createWritings } from '../../src/panel/session/writings.ts';
 import { DONE, got } from '../../src/result.ts';
+import type { Attendant, EarState, Heard, Role, Session, Trouble } from '../../src/panel/session/session.ts';
+import type { StoredBench } from '../../src/optics/setUp/stored.ts';
 import { USUAL_SETTINGS } from '../../src/settings.ts';
 import { NO_MEMORY } from '../../src/sweep/belief/prior.ts';
 import type { SweepEvent } from '../../src/sweep/event.ts';
@@ -65,6 +67,7 @@ export class FakeSession implements Session {
   readonly entries = this.#library.entries;
   readonly notes = this.#library.notes;
   readonly settings = this.#library.settings;
+  readonly plan = this.#library.plan;
   readonly backedUp = this.#library.backedUp;
   readonly troubles = signal<readonly Trouble[]>([]);
   readonly announcement = signal('');
@@ -75,11 +78,14 @@ export class FakeSession implements Session {
   readonly now = signal<Moment>(OPENED);
   /** What the screens asked for that has no place in a signal. */
   readonly asked: string[] = [];
+  readonly said: string[] = [];
+  listener: Attendant | null = null;
+  noted: StoredBench | null = null;
   #switch = RELEASED;
   #plan: Plan;
 
   constructor({ kit = KIT, plan = PLAN, records = [], byHand = [], entries = [], notes = [] }: World = {}) {
-    this.#library.take({ kit, records, byHand, entries, notes, settings: USUAL_SETTINGS, live: null, backup: null });
+    this.#library.take({ kit, records, byHand, entries, notes, settings: USUAL_SETTINGS, live: null, plan: null, backup: null });
     this.#plan = plan;
   }
 
@@ -115,6 +121,7 @@ export class FakeSession implements Session {
   }
 
   input(input: Input): void {
+    if (this.listener && input.told === 'press') return this.listener.take(input);
     const state = this.sweep.value;
     if (state === null) return;
     const meant = meaning(input, state, this.now.value);
@@ -128,14 +135,16 @@ export class FakeSession implements Session {
   }
 
   contact(move: 'down' | 'up'): void {
-    const { phase } = this.sweep.value ?? {};
+    const phase = this.listener ? ({ name: 'holding' } as const) : this.sweep.value?.phase;
     if (!phase) return;
     this.pressed.value = move === 'down' ? this.now.value : null;
     this.#move(move === 'down' ? { move, at: this.now.value, during: phase.name } : { move, at: this.now.value });
   }
 
   async begin(beginning: Parameters<Session['begin']>[0]): ReturnType<Session['begin']> {
-    this.asked.push(`begin with ${beginning.with}${beginning.with === 'practice' ? `, ${beginning.arrows}` : ''}`);
+    const how = beginning.with === 'practice' ? beginning.arrows : beginning.care;
+    this.asked.push([`begin with ${beginning.with}`, how].filter(Boolean).join(', '));
+    if (beginning.with === 'kit') this.noted = beginning.bench ?? null;
     this.open();
     return { ok: true };
   }
@@ -154,23 +163,29 @@ export class FakeSession implements Session {
   saveSituation: Session['saveSituation'] = this.#forms.saveSituation;
   putKit: Session['putKit'] = this.#forms.putKit;
   retireKit: Session['retireKit'] = this.#forms.retireKit;
+  planFor: Session['planFor'] = createJob(this.#library, this.clock).planFor;
   enter: Session['enter'] = this.#writings.enter;
   writeByHand: Session['writeByHand'] = this.#writings.writeByHand;
   noteOn: Session['noteOn'] = this.#writings.noteOn;
+  tellConditions: Session['tellConditions'] = this.#writings.tellConditions;
   changeSettings: Session['changeSettings'] = this.#library.changeSettings;
   syncValues: Session['syncValues'] = (on) => this.#library.changeSettings({ logbook: { sync: on ? 'here' : null } });
   copies: Session['copies'] = () => Promise.resolve(got([]));
   bring: Session['bring'] = (library, how) => {
     this.asked.push(how);
-    const kept = { settings: this.settings.value, live: null, backup: this.backedUp.value };
+    const kept = { settings: this.settings.value, live: null, plan: this.plan.value, backup: this.backedUp.value };
     this.#library.take({ ...kept, ...restored(libraryIn(this), library, how) });
     return Promise.resolve(DONE);
   };
   bringBack: Session['bringBack'] = () => Promise.resolve(DONE);
-  say = (sentence: string): void => void (this.announcement.value = sentence);
   taught: Session['taught'] = () => Promise.resolve(got([]));
   bringTaught: Session['bringTaught'] = () => Promise.resolve(DONE);
+  say(sentence: string): void {
+    this.said.push(sentence);
+    this.announcement.value = sentence;
+  }
   eraseHeard: Session['eraseHeard'] = () => Promise.resolve(DONE);
+  sayNext = (sentence: string): void => this.say(sentence);
   backUp = (): void => this.#library.backUp(this.now.value);
 
   takeOver(): void {
@@ -181,6 +196,18 @@ export class FakeSession implements Session {
   voices = (): Promise<readonly string[]> => Promise.resolve(['Fen', 'Moor']);
   openPage(page: string): void {
     this.asked.push(page);
+  }
+
+  attend(listener: Attendant): () => void {
+    this.listener = listener;
+    return () => {
+      if (this.listener === listener) this.listener = null;
+    };
+  }
+
+  noteBench(bench: StoredBench): boolean {
+    this.noted = bench;
+    return true;
   }
 
   dismiss(id: string): void {

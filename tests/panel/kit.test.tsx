@@ -27,17 +27,20 @@ async function kit(session = new FakeSession()): Promise<FakeSession> {
 test('a body is described whole and kept', async () => {
   const session = await kit();
   await press('Velde M1');
-  await enter('Serial number', '0042');
+  await enter('Serial number', 'KX-0042');
   await enter('How many lenses it remembers', '20');
   await act(() => void fireEvent.change(screen.getByLabelText('Two copies of one lens'), { target: { value: 'share a value' } }));
   await press('Save');
-  expect(session.kit.value.bodies).toMatchObject([{ id: 'm1', serial: '0042', remembers: 20, copies: 'share a value' }]);
+  expect(session.kit.value.bodies).toMatchObject([{ id: 'm1', serial: 'KX-0042', remembers: 20, copies: 'share a value' }]);
+  await press(/Velde M1/);
+  await press('Save');
+  expect(session.kit.value.bodies[0]).toMatchObject({ serial: 'KX-0042', scale: { min: -20, max: 20, step: 1 } });
 });
 
 test('what does not fit is said beside its field and nothing is saved', async () => {
   const session = await kit();
   await press('Add a lens');
-  await enter('Focal length, mm', '9999');
+  await enter('shortest', '9999');
   await press('Save');
   expect(text()).toContain('Give it a name you will recognise.');
   expect(session.kit.value.lenses).toHaveLength(1);
@@ -73,9 +76,9 @@ test('a retired lens stays in the kit', async () => {
 
 test('a photograph is offered field by field, and only what is ticked is taken', async () => {
   const session = await kit();
-  await act(() => void fireEvent.change(screen.getByLabelText('Choose a photograph'), { target: { files: [new File([new Uint8Array(jpegFile(tiffFile(VELDE)))], 'one.jpg')] } }));
+  await act(() => void fireEvent.change(screen.getByLabelText('A photograph'), { target: { files: [new File([new Uint8Array(jpegFile(tiffFile(VELDE)))], 'one.jpg')] } }));
   await vi.waitFor(() => expect(text()).toContain('Take what is ticked'));
-  await act(() => void fireEvent.click(screen.getByLabelText(/^body, serial number/)));
+  await act(() => void fireEvent.click(screen.getByLabelText(/^Body serial number/)));
   await press('Take what is ticked');
   expect(session.kit.value.bodies.map(({ serial }) => serial)).toContain('004711');
   expect(session.kit.value.lenses).toHaveLength(1);
@@ -84,6 +87,6 @@ test('a photograph is offered field by field, and only what is ticked is taken',
 test('a file that is no photograph is told in a sentence', async () => {
   await kit();
   const file = new File(['words'], 'note.jpg');
-  await act(() => void fireEvent.change(screen.getByLabelText('Choose a photograph'), { target: { files: [file] } }));
+  await act(() => void fireEvent.change(screen.getByLabelText('A photograph'), { target: { files: [file] } }));
   await vi.waitFor(() => expect(text()).toContain('This file is no photograph that can be read here'));
 });

@@ -25,10 +25,11 @@ const RECORDS = [
   record('played', 'Practice lens', 'practice', 7, true),
 ];
 
-async function logbook(records: readonly LogRecord[] = RECORDS): Promise<void> {
-  await show(new FakeSession({ records }));
+async function logbook(records: readonly LogRecord[] = RECORDS): Promise<FakeSession> {
+  const session = await show(new FakeSession({ records }));
   await act(() => void click('Logbook'));
   await partsRead();
+  return session;
 }
 const search = (query: string) => act(() => void fireEvent.input(screen.getByRole('searchbox'), { target: { value: query } }));
 const entries = (): (string | null)[] => screen.queryAllByRole('button', { name: /Orrin/ }).map(({ textContent }) => textContent);
@@ -64,7 +65,7 @@ test('a sweep opens from its situation with its outcome and every hold, and back
   await logbook();
   await act(() => void fireEvent.click(screen.getAllByRole('button', { name: /Orrin 85/ })[0] ?? document.body));
   await partsRead();
-  await act(() => void fireEvent.click(screen.getAllByRole('button', { name: 'See every hold' })[0] ?? document.body));
+  await act(() => void fireEvent.click(screen.getAllByRole('button', { name: 'See every hold, or add a note' })[0] ?? document.body));
   await partsRead();
   expect(screen.getByLabelText('Value to enter')).toBeTruthy();
   expect(screen.getAllByRole('listitem').map(({ textContent }) => textContent)).toEqual(['0 stayed dark: out', '+6 held: in']);
@@ -73,4 +74,26 @@ test('a sweep opens from its situation with its outcome and every hold, and back
   await act(() => void click('Back'));
   await partsRead();
   expect(screen.getByRole('searchbox')).toBeTruthy();
+});
+
+test('a sweep of the logbook is replayed hold by hold, and how it was can be told later', async () => {
+  const session = await logbook();
+  await act(() => void fireEvent.click(screen.getAllByRole('button', { name: /Orrin 85/ })[0] ?? document.body));
+  await partsRead();
+  await act(() => void fireEvent.click(screen.getAllByRole('button', { name: 'See every hold, or add a note' })[0] ?? document.body));
+  await partsRead();
+  const replay = screen.getByText('Replay it, hold by hold').closest('details');
+  await act(() => void fireEvent(replay ?? document.body, new Event('toggle')));
+  expect(text()).toContain('Before the first hold.');
+  await act(() => void click('Later'));
+  expect(text()).toContain('Hold 1: 0 stayed dark: out.');
+  await act(() => void click('Later'));
+  await act(() => void click('Later'));
+  expect(text()).toContain('The end of the sweep.');
+
+  await act(() => void fireEvent.input(screen.getByLabelText('Temperature, °C'), { target: { value: '-5' } }));
+  await act(() => void fireEvent.input(screen.getByLabelText('Note'), { target: { value: 'cold hall' } }));
+  await act(() => void click('Keep it with this sweep'));
+  const told = session.records.value.filter(({ conditions }) => conditions?.temperature === -5);
+  expect(told).toMatchObject([{ conditions: { note: 'cold hall', light: null } }]);
 });

@@ -34,6 +34,14 @@ const BAND = {
 } as const;
 
 describe('a band', () => {
+  test('its width is set against the depth of focus, as an estimate', async () => {
+    await ended({ found: 'band' });
+    expect(text()).toContain('The band spans about 50 % of the depth of focus, an estimate: that is plausible.');
+    cleanup();
+    await ended({ found: 'band', low: steps(-15), high: steps(15) });
+    expect(text()).toContain('that is wide; check the aperture, the contrast of the target and the light.');
+  });
+
   test('the value, how sure, the band, its centre and interval, the holds and the time', async () => {
     await ended({ found: 'band' });
     expect(screen.getByLabelText('Value to enter').textContent).toBe('+5');

@@ -13,8 +13,11 @@ export async function show(session: FakeSession): Promise<FakeSession> {
   return session;
 }
 
-/** What is read on demand has been read and drawn. */
-export const partsRead = (): Promise<void> => act(() => vi.dynamicImportSettled());
+/** What is read on demand has been read and drawn, and what that in turn asks for. */
+export async function partsRead(): Promise<void> {
+  await act(() => vi.dynamicImportSettled());
+  await act(() => vi.dynamicImportSettled());
+}
 
 export const button = (name: string | RegExp): HTMLElement => screen.getByRole('button', { name });
 export const click = (name: string | RegExp): boolean => fireEvent.click(button(name));

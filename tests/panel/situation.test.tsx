@@ -4,6 +4,8 @@
 import { cleanup, fireEvent, screen } from '@testing-library/preact';
 import { act } from 'preact/test-utils';
 import { afterEach, expect, test } from 'vitest';
+import { newBody, newLens } from '../../src/kit/kit.ts';
+import { moment } from '../../src/units.ts';
 import { FakeSession, KIT } from './fakeSession.ts';
 import { click, partsRead, show, text, type } from './show.tsx';
 
@@ -81,4 +83,38 @@ test('a retired situation leaves the list and keeps its page', async () => {
   await press('Retire this situation');
   expect(session.kit.value.situations[0]?.retired).not.toBeNull();
   expect(session.kit.value.situations).toHaveLength(KIT.situations.length);
+});
+
+test('what was measured can be re-checked quickly or measured anew', async () => {
+  const measured = new FakeSession().open().hold('dark', 0).hold('steady', 6);
+  measured.input({ told: 'finish', by: 'key', heard: null });
+  const session = await situation(new FakeSession({ records: [measured.asRecord('one')] }));
+  await press('Quick re-check');
+  expect(session.asked).toEqual(['begin with kit, quick']);
+});
+
+test('a value can be put in by hand for a lens that was never swept, straight from the start', async () => {
+  const session = await show(new FakeSession({ kit: { ...KIT, situations: [] } }));
+  await enter('Focal length, mm', '85');
+  await press('Put a value in by hand instead');
+  await partsRead();
+  await partsRead();
+  await enter('One end', '2');
+  await enter('Other end', '9');
+  expect(text()).toContain('The centre is +5.5.');
+  await press('Write it down');
+  expect(session.kit.value.situations).toMatchObject([{ body: 'm1', lens: 'orrin-85', focalLength: 85, distance: 4250 }]);
+  expect(session.byHand.value).toMatchObject([{ source: 'by hand', finding: { low: 2, high: 9, chosen: 5 } }]);
+});
+
+test('before a value is entered, it is told which lens shares its place in the body', async () => {
+  const copy = { ...newLens('copy', 'Orrin 85 f/1.8', moment(0)), serial: 'A12' };
+  const body = { ...newBody('m1', 'Velde M1', moment(0)), copies: 'share a value' as const };
+  const other = { ...KIT.situations[0]!, id: 'other', lens: 'copy' };
+  await show(new FakeSession({ kit: { ...KIT, bodies: [body], lenses: [...KIT.lenses, copy], situations: [...KIT.situations, other] } }));
+  await press('Logbook');
+  await partsRead();
+  await act(() => void fireEvent.click(screen.getAllByRole('button', { name: /Orrin 85/ })[0]!));
+  await partsRead();
+  expect(text()).toContain('Velde M1 cannot tell Orrin 85 f/1.8 and Orrin 85 f/1.8 (A12) apart: they share one stored value');
 });

@@ -64,8 +64,8 @@ const PROMPTS: readonly Prompt[] = [
   { say: 'did it hold', value: steps(6) },
   { say: 'hold again', value: steps(-4), why: 'unanswered' },
   { say: 'hold again', value: steps(-4), why: 'cut off' },
-  { say: 'offer', noted, outcome: band },
-  { say: 'offer', noted: null, outcome: { found: 'nothing', tally } },
+  { say: 'offer', noted, outcome: band, look: true },
+  { say: 'offer', noted: null, outcome: { found: 'nothing', tally }, look: false },
   { say: 'check focus', noted: null, drift: { bayesFactor: 20, afterHold: 5 } },
   { say: 'fresh series', next },
   { say: 'undone', next },
@@ -148,4 +148,20 @@ test('a person who knows the prompts still hears back what was told by voice, an
   expect(tersely({ say: 'next', noted, next }).spoken).toBe('Flicker, left. Plus six.');
   expect(tersely({ say: 'next', noted: { ...noted, by: 'key' }, next }).spoken).toBe('Plus six.');
   expect(tersely({ say: 'next', noted, next }).written).toBe(promptInWords({ say: 'next', noted, next }).written);
+});
+
+test('a sweep that starts from memory says where the value was, and when', () => {
+  const from = { at: moment(Date.UTC(2026, 2, 4)), of: 'situation' } as const;
+  const first: Suggestion = { value: steps(6), reason: { because: 'remembered', from } };
+  expect(promptInWords({ say: 'opening', next: first })).toEqual({
+    spoken: 'Set plus six, where it was in March.',
+    written: 'Set +6: where it was in March 2026, to begin with.',
+  });
+  const elsewhere: Suggestion = { value: steps(6), reason: { because: 'remembered', from: { ...from, of: 'pairing' } } };
+  expect(promptInWords({ say: 'opening', next: elsewhere }).spoken).toBe('Set plus six, near where this pairing was in March.');
+  expect(reasonInWords(elsewhere)).toBe('near where this pairing was in March 2026, at another focal length or distance');
+});
+
+test('a test of the focus before the finish says what it is for', () => {
+  expect(reasonInWords({ value: steps(2), reason: { because: 'unmoved' } })).toBe('to see that the focus has not moved since the first holds');
 });

@@ -3,6 +3,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Got } from '../../result.ts';
 import type { Moment } from '../../units.ts';
 import { useSession } from '../useSession.ts';
+import { onDay } from '../words/quantities.ts';
 
 export function Copies() {
   const session = useSession();
@@ -25,10 +26,12 @@ export function Copies() {
       {copies.ok &&
         copies.value.map((at) => (
           <button key={at} type="button" onClick={() => void bringBack(at)}>
-            Bring back {new Date(at).toLocaleString()}
+            Bring back {onDay(at)}, {atTime(at)}
           </button>
         ))}
       {said && <p role="alert">{said}</p>}
     </section>
   );
 }
+
+const atTime = (at: Moment): string => new Date(at).toLocaleTimeString(undefined, { timeStyle: 'medium' });

@@ -43,6 +43,9 @@ export function Restore() {
           {backup.words && (
             <p>It also holds {new Set(backup.words.takes.map(({ word }) => word)).size} taught words. A word that is taught here too stays as it is if you join.</p>
           )}
+          {plan.counts.conflict > 0 && (
+            <p class="small">Joined, records in conflict are both kept; of kit in conflict the state that was changed later counts.</p>
+          )}
           <details>
             <summary>Each of them</summary>
             <ul>
@@ -54,6 +57,7 @@ export function Restore() {
                     {title}: {is}
                   </li>
                 ))}
+              {plan.items.length - plan.counts.same > MOST_SHOWN && <li>and {plan.items.length - plan.counts.same - MOST_SHOWN} more</li>}
               {plan.invalid.slice(0, MOST_SHOWN).map(({ sentence }, index) => (
                 <li key={index}>{sentence}</li>
               ))}

@@ -78,6 +78,7 @@ function Plan({ table, mapping, onMapped, onBring }: PlanProps) {
           {plan.faults.slice(0, MOST_SHOWN).map(({ line, sentence }) => (
             <li key={line}>{sentence}</li>
           ))}
+          {plan.faults.length > MOST_SHOWN && <li>and {plan.faults.length - MOST_SHOWN} more</li>}
         </ul>
       )}
       <button type="button" class="chief" disabled={plan.added === 0} onClick={() => onBring(plan.library)}>

@@ -27,6 +27,8 @@ const KEY: Record<Word, string> = {
   shifted: 'm',
   finish: 'x',
   help: '?',
+  next: 'n',
+  back: 'b',
 };
 
 const CAP: Partial<Record<string, string>> = { arrowleft: '\u2190', arrowright: '\u2192', ' ': 'Space' };

@@ -1,14 +1,15 @@
 // The keyboard during a sweep: the switch keys and one key a word, wherever the focus is, but never while something is
 // typed. A focused button keeps Enter and Space, but the switch itself is one with the keys.
-import { useEffect } from 'preact/hooks';
+import { useLayoutEffect } from 'preact/hooks';
 import type { Word } from '../../sweep/inputs.ts';
 import { useSession } from '../useSession.ts';
 import { isSwitchKey, wordOfKey } from './keys.ts';
 
-/** `tell` gets the word of a key that is understood now. */
-export function useKeys(tell: (word: Word) => void): void {
+/** `tell` gets the word of a key that is understood now: by the sweep, or by what stands in its place. */
+export function useKeys(tell: (word: Word) => void, instead?: readonly Word[]): void {
   const session = useSession();
-  useEffect(() => {
+  // With the screen, not after it is painted: a key pressed the moment it appears is heard.
+  useLayoutEffect(() => {
     let down: string | null = null;
     const pressed = (event: KeyboardEvent): void => {
       if (event.ctrlKey || event.altKey || event.metaKey || isTaken(event)) return;
@@ -19,7 +20,7 @@ export function useKeys(tell: (word: Word) => void): void {
         session.contact('down');
         return;
       }
-      const word = wordOfKey(event.key, session.understood.peek()?.words ?? []);
+      const word = wordOfKey(event.key, instead ?? session.understood.peek()?.words ?? []);
       if (word === null || event.repeat) return;
       event.preventDefault();
       tell(word);
@@ -45,7 +46,7 @@ export function useKeys(tell: (word: Word) => void): void {
       document.removeEventListener('keyup', released);
       window.removeEventListener('blur', lost);
     };
-  }, [session, tell]);
+  }, [session, tell, instead]);
 }
 
 /** Does the element that has the focus want this key itself? */

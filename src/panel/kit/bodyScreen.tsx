@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import { newBody, type Body } from '../../kit/kit.ts';
 import { Choose } from '../parts/choose.tsx';
 import { Field } from '../parts/field.tsx';
+import { FieldRow } from '../parts/fieldRow.tsx';
 import { useSession } from '../useSession.ts';
 import { KitForm } from './kitForm.tsx';
 import { asNumber, asText, asWords } from './typedFields.ts';
@@ -30,6 +31,7 @@ export function BodyScreen({ id }: { readonly id: string }) {
     manualFocus: opened.manualFocus,
   });
   const change = (field: keyof typeof typed) => (text: string) => setTyped({ ...typed, [field]: text });
+  const field = (label: string, of: keyof typeof typed) => ({ label, text: typed[of], onTyped: change(of) });
   const [width, height] = [asNumber(typed.width), asNumber(typed.height)];
   // What does not fit is found by the schema of a body, which answers with a sentence for its field.
   const body = (): Body =>
@@ -51,11 +53,12 @@ export function BodyScreen({ id }: { readonly id: string }) {
             <Field label="Name" text={typed.name} fault={faultOf('name')} hint="Your own name for it." onTyped={change('name')} />
             <Field label="Serial number" text={typed.serial} fault={faultOf('serial')} onTyped={change('serial')} />
             <Field label="Model, as in its photographs" text={typed.model} fault={faultOf('model')} onTyped={change('model')} />
-            <Field label="Sensor width, mm" text={typed.width} fault={faultOf('sensor')} numeric onTyped={change('width')} />
-            <Field label="Sensor height, mm" text={typed.height} numeric onTyped={change('height')} />
-            <Field label="Lowest correction" text={typed.min} fault={faultOf('scale.min') ?? faultOf('scale')} onTyped={change('min')} />
-            <Field label="Highest correction" text={typed.max} fault={faultOf('scale.max')} onTyped={change('max')} />
-            <Field label="Step" text={typed.step} fault={faultOf('scale.step')} numeric onTyped={change('step')} />
+            <FieldRow legend="Sensor, mm" fault={faultOf('sensor')} fields={[field('wide', 'width'), field('high', 'height')]} />
+            <FieldRow
+              legend="Its scale of corrections"
+              fault={faultOf('scale')}
+              fields={[field('From', 'min'), field('to', 'max'), field('step', 'step')]}
+            />
             <Field
               label="How many lenses it remembers"
               text={typed.remembers}

@@ -51,11 +51,12 @@ function List({ title, at, add, items }: ListProps) {
       </button>
     </li>
   );
+  const inUse = items.filter((item) => item.retired === null);
   const retired = items.filter((item) => item.retired !== null);
   return (
-    <section class="stack" aria-label={title}>
+    <section class="stack list" aria-label={title}>
       <h2>{title}</h2>
-      <ul class="plain kit">{items.filter((item) => item.retired === null).map(row)}</ul>
+      {inUse.length > 0 ? <ul class="plain kit">{inUse.map(row)}</ul> : <p class="muted">None yet.</p>}
       {retired.length > 0 && (
         <details>
           <summary>Retired ({retired.length})</summary>

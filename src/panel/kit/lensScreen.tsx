@@ -2,6 +2,7 @@
 import { useState } from 'preact/hooks';
 import { newLens, type Lens } from '../../kit/kit.ts';
 import { Field } from '../parts/field.tsx';
+import { FieldRow } from '../parts/fieldRow.tsx';
 import { useSession } from '../useSession.ts';
 import { KitForm } from './kitForm.tsx';
 import { asNumber, asText, asWords } from './typedFields.ts';
@@ -20,6 +21,7 @@ export function LensScreen({ id }: { readonly id: string }) {
     closest: asText(opened.closest === null ? null : opened.closest / 1000),
   });
   const change = (field: keyof typeof typed) => (text: string) => setTyped({ ...typed, [field]: text });
+  const field = (label: string, of: keyof typeof typed) => ({ label, text: typed[of], onTyped: change(of) });
   const closest = asNumber(typed.closest);
   const lens = (): Lens =>
     ({
@@ -38,10 +40,17 @@ export function LensScreen({ id }: { readonly id: string }) {
           <Field label="Name" text={typed.name} fault={faultOf('name')} hint="Your own name for it." onTyped={change('name')} />
           <Field label="Serial number" text={typed.serial} fault={faultOf('serial')} onTyped={change('serial')} />
           <Field label="Model, as in its photographs" text={typed.model} fault={faultOf('model')} onTyped={change('model')} />
-          <Field label="Focal length, mm" text={typed.from} fault={faultOf('focal')} hint="Of a zoom, the shortest." numeric onTyped={change('from')} />
-          <Field label="Longest focal length, mm" text={typed.to} hint="Empty when it does not zoom." numeric onTyped={change('to')} />
-          <Field label="Widest aperture, f/" text={typed.widestFrom} fault={faultOf('widest')} numeric onTyped={change('widestFrom')} />
-          <Field label="Widest aperture at the long end, f/" text={typed.widestTo} hint="Empty when it is the same." numeric onTyped={change('widestTo')} />
+          <FieldRow
+            legend="Focal length, mm"
+            hint="The longest stays empty where the lens does not zoom."
+            fault={faultOf('focal')}
+            fields={[field('shortest', 'from'), field('longest', 'to')]}
+          />
+          <FieldRow
+            legend="Widest aperture, f/"
+            fault={faultOf('widest')}
+            fields={[field('at the shortest', 'widestFrom'), field('at the longest', 'widestTo')]}
+          />
           <Field label="Closest focus, m" text={typed.closest} fault={faultOf('closest')} numeric onTyped={change('closest')} />
         </>
       )}

@@ -14,36 +14,50 @@ export interface Circumstances {
   readonly note: string;
 }
 
-export const noCircumstances = (now: Moment): Circumstances => ({
+export const noCircumstances = (now: Moment): Circumstances => circumstancesOf(null, now);
+
+export const circumstancesOf = (conditions: Conditions | null, now: Moment): Circumstances => ({
   day: isoOf(now, 'day'),
-  temperature: '',
-  light: '',
-  firmware: '',
-  note: '',
+  temperature: written(conditions?.temperature),
+  light: written(conditions?.light),
+  firmware: conditions?.firmware ?? '',
+  note: conditions?.note ?? '',
 });
+
+const written = (value: number | null | undefined): string => (typeof value === 'number' ? String(value).replace('-', '\u2212') : '');
 
 interface Props {
   readonly typed: Circumstances;
   readonly onTyped: (typed: Circumstances) => void;
 }
 
-export function ConditionFields({ typed, onTyped }: Props) {
-  const fields = [
-    ['day', 'Date', 'Year, month and day: 2026-03-04.'],
-    ['temperature', 'Temperature, °C', ''],
-    ['light', 'Light, EV at ISO 100', ''],
-    ['firmware', 'Firmware of the body', ''],
-    ['note', 'Note', ''],
-  ] as const;
+export function ConditionFields(props: Props) {
   return (
     <details>
       <summary>Date, light, temperature, note</summary>
       <div class="stack">
-        {fields.map(([key, label, hint]) => (
-          <Field key={key} label={label} text={typed[key]} {...(hint ? { hint } : {})} onTyped={(text) => onTyped({ ...typed, [key]: text })} />
-        ))}
+        <CircumstanceFields {...props} dated />
       </div>
     </details>
+  );
+}
+
+const FIELDS = [
+  ['day', 'Date', 'Year, month and day: 2026-03-04.'],
+  ['temperature', 'Temperature, °C', ''],
+  ['light', 'Light, EV at ISO 100', ''],
+  ['firmware', 'Firmware of the body', ''],
+  ['note', 'Note', ''],
+] as const;
+
+/** `dated`: the day is asked for as well. */
+export function CircumstanceFields({ typed, onTyped, dated }: Props & { readonly dated: boolean }) {
+  return (
+    <>
+      {FIELDS.filter(([key]) => dated || key !== 'day').map(([key, label, hint]) => (
+        <Field key={key} label={label} text={typed[key]} {...(hint ? { hint } : {})} onTyped={(text) => onTyped({ ...typed, [key]: text })} />
+      ))}
+    </>
   );
 }
 

@@ -1,23 +1,24 @@
 // "It is in the camera": from then on the value is not only measured. What was entered before is kept.
-import { useState } from 'preact/hooks';
+import { useId, useState } from 'preact/hooks';
 import type { Subject } from '../../sweep/plan.ts';
 import { isOnScale, writeSteps, type Scale } from '../../sweep/scale.ts';
 import type { Steps } from '../../units.ts';
+import { BodyWarnings } from '../kit/bodyWarnings.tsx';
 import { Field } from '../parts/field.tsx';
 import { useSession } from '../useSession.ts';
 import { typedNumber } from '../words/typedNumber.ts';
 import { circumstancesTold, ConditionFields, noCircumstances } from './conditionFields.tsx';
 
 interface Props {
-  readonly subject: Subject;
+  /** What it is entered for, several where they share one place in the camera; `record`: the one it rests on. */
+  readonly about: readonly { readonly subject: Subject; readonly record: string | null }[];
   readonly scale: Scale;
   readonly suggested: Steps | null;
-  /** The record it rests on. */
-  readonly record: string | null;
 }
 
-export function EnterForm({ subject, scale, suggested, record }: Props) {
+export function EnterForm({ about, scale, suggested }: Props) {
   const session = useSession();
+  const title = useId();
   const [typed, setTyped] = useState(suggested === null ? '' : writeSteps(suggested));
   const [told, setTold] = useState(() => noCircumstances(session.clock()));
   const [fault, setFault] = useState('');
@@ -30,13 +31,16 @@ export function EnterForm({ subject, scale, suggested, record }: Props) {
     const circumstances = circumstancesTold(told, session.clock());
     if (!circumstances.ok) return setFault(circumstances.sentence);
     const { at, conditions } = circumstances;
-    const entered = session.enter({ at, subject, value, record, conditions });
-    setFault(entered.ok ? '' : entered.sentence);
-    if (entered.ok) setDone(`Noted: ${writeSteps(value)} is in the camera.`);
+    const refused = about.map(({ subject, record }) => session.enter({ at, subject, value, record, conditions })).find(({ ok }) => !ok);
+    setFault(refused && !refused.ok ? refused.sentence : '');
+    if (!refused) setDone(`Noted: ${writeSteps(value)} is in the camera.`);
   };
   return (
-    <form class="card" aria-labelledby="entered" noValidate onSubmit={enter}>
-      <h2 id="entered">Entered in the camera</h2>
+    <form class="card" aria-labelledby={title} noValidate onSubmit={enter}>
+      <h2 id={title}>Entered in the camera</h2>
+      {about.map(({ subject }) => (
+        <BodyWarnings key={subject.situation} situation={subject.situation} />
+      ))}
       <Field label="Value in the camera" text={typed} fault={fault} onTyped={setTyped} />
       <ConditionFields typed={told} onTyped={setTold} />
       <button type="submit">It is entered</button>

@@ -13,6 +13,7 @@ import { circumstancesTold, ConditionFields, noCircumstances } from './condition
 interface Props {
   readonly subject: Subject;
   readonly scale: Scale;
+  readonly open?: boolean;
 }
 
 const KNOWN = [
@@ -20,7 +21,7 @@ const KNOWN = [
   { value: 'value', label: 'Only the value in the camera now' },
 ] as const;
 
-export function HandForm({ subject, scale }: Props) {
+export function HandForm({ subject, scale, open = false }: Props) {
   const session = useSession();
   const [known, setKnown] = useState<'band' | 'value'>('band');
   const [one, setOne] = useState('');
@@ -48,7 +49,7 @@ export function HandForm({ subject, scale }: Props) {
   };
 
   return (
-    <details>
+    <details open={open}>
       <summary>Put a value in by hand</summary>
       <form class="card" aria-label="By hand" noValidate onSubmit={write}>
         <Pick legend="What is known" options={KNOWN} chosen={known} onChoose={setKnown} />

@@ -1,6 +1,8 @@
 // The history as a plain chart: dots with their 95 % intervals for what was measured, squares and a line for what stood in
 // the camera. The list below it says the same in words.
 import type { History } from '../../logbook/history.ts';
+import { onDay } from '../words/quantities.ts';
+import { Levels } from '../parts/levels.tsx';
 import { useWidth } from '../strip/useWidth.ts';
 import { plotOf } from './historyPlot.ts';
 
@@ -12,14 +14,13 @@ export function HistoryChart({ history }: { readonly history: History }) {
       {plot && (
         <>
           <svg width={width} height={plot.height} aria-hidden="true">
-            {plot.levels.map(({ y, text }) => (
-              <g key={text}>
-                <path class="level" d={`M32 ${y}H${width}`} />
-                <text x="28" y={y + 4}>
-                  {text}
-                </text>
-              </g>
+            <Levels levels={plot.levels} width={width} />
+            {plot.days.map(({ x, at, anchor }) => (
+              <text key={anchor} x={x} y={plot.height - 4} class={anchor}>
+                {onDay(at)}
+              </text>
             ))}
+            <path class="drift" d={plot.drift} />
             <path class="in-force" d={plot.inForce} />
             {plot.entered.map(({ id, x, y }) => (
               <rect key={id} x={x - 4} y={y - 4} width="8" height="8" />
@@ -31,7 +32,7 @@ export function HistoryChart({ history }: { readonly history: History }) {
               </g>
             ))}
           </svg>
-          <p class="muted small">Dots: measured, with their 95 % intervals. Squares and line: entered in the camera.</p>
+          <p class="muted small">Dots: measured, with their 95 % intervals. Squares: entered in the camera.</p>
         </>
       )}
     </div>

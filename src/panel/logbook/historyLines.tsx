@@ -32,7 +32,7 @@ export function HistoryLines({ history }: { readonly history: History }) {
               <small>{conditionsInWords(line.measured.conditions)}</small>
               {by === 'sweep' && (
                 <button type="button" class="link" onClick={() => way.go({ at: 'record', id })}>
-                  See every hold
+                  See every hold, or add a note
                 </button>
               )}
             </li>

@@ -25,37 +25,39 @@ export function LogbookScreen() {
     [kit, shelf, filter],
   );
   const found = useMemo(() => lookUp(finder, query), [finder, query]);
-  const practised = session.records.value.filter(({ practice }) => practice);
-  const reminder = backupReminder(useLibrary(), session.backedUp.value, session.clock());
+  const records = session.records.value;
+  const practised = useMemo(() => records.filter(({ practice }) => practice), [records]);
+  const [library, backedUp] = [useLibrary(), session.backedUp.value];
+  const reminder = useMemo(() => backupReminder(library, backedUp, session.clock()), [library, backedUp, session]);
   return (
     <>
       <Heading onBack={() => way.back()}>Logbook</Heading>
       <search>
-      <form
-        onSubmit={(event) => {
-          event.preventDefault();
-          session.say(answerOf(found, onDay));
-        }}
-      >
-        <input
-          type="search"
-          aria-label="Find a body, lens, focal length or distance"
-          placeholder="Find a lens"
-          value={query}
-          onInput={(event) => setQuery(event.currentTarget.value)}
-        />
-        <div class="row">
-          <output aria-label="Found" class="muted small grow">
-            {found.length} found
-          </output>
-          <button type="submit" class="link">
-            Read aloud
-          </button>
-          <button type="button" class="link" onClick={() => way.go({ at: 'files' })}>
-            Backup and tables
-          </button>
-        </div>
-      </form>
+        <form
+          onSubmit={(event) => {
+            event.preventDefault();
+            session.say(answerOf(found, onDay));
+          }}
+        >
+          <input
+            type="search"
+            aria-label="Find a body, lens, focal length or distance"
+            placeholder="Find a lens"
+            value={query}
+            onInput={(event) => setQuery(event.currentTarget.value)}
+          />
+          <div class="row">
+            <output aria-label="Found" class="muted small grow">
+              {found.length} found
+            </output>
+            <button type="submit" class="link">
+              Read aloud
+            </button>
+            <button type="button" class="link" onClick={() => way.go({ at: 'files' })}>
+              Backup and tables
+            </button>
+          </div>
+        </form>
       </search>
       <Filters bodies={kit.bodies} filter={filter} onChange={setFilter} />
       {reminder && <p class="notice small">{reminder}</p>}
@@ -77,7 +79,7 @@ function lookUp(finder: ReturnType<typeof finderOf>, query: string): Shelved[] {
 }
 
 function nothingFound(shelf: readonly Shelved[], query: string, show: Show): string {
-  if (shelf.length === 0) return 'No sweep is finished yet. Each one is written down here when it ends.';
+  if (shelf.length === 0) return 'No sweep is finished yet. Each one is written down here when it ends. A value from paper goes in by hand, from the start.';
   if (query.trim() === '') return `Nothing in the logbook is ${show === 'all' ? 'in use' : show}.`;
   return `Nothing in the logbook answers \u201c${query}\u201d. Try fewer letters.`;
 }

@@ -1,12 +1,16 @@
 // One record of the logbook, with every hold behind it.
 import { useMemo } from 'preact/hooks';
 import type { LogRecord } from '../../logbook/record.ts';
+import { benchFrom } from '../../optics/setUp/reading.ts';
 import { replay } from '../../sweep/transition.ts';
 import { OutcomeView } from '../outcome/outcomeView.tsx';
+import { BenchNotes } from '../bench/benchNotes.tsx';
 import { Heading } from '../parts/heading.tsx';
 import { useSurroundings } from '../useSession.ts';
 import { onDay } from '../words/quantities.ts';
 import { subjectInWords } from '../words/subjects.ts';
+import { HowItWas } from './howItWas.tsx';
+import { Replay } from './replay.tsx';
 
 export function RecordScreen({ id }: { readonly id: string }) {
   const { session, way } = useSurroundings();
@@ -27,6 +31,14 @@ function Kept({ record }: { readonly record: LogRecord }) {
         {subjectInWords(record.subject).details} · {onDay(record.finished)}
       </p>
       <OutcomeView sweep={sweep} outcome={record.outcome} />
+      {sweep.plan.bench && (
+        <section aria-labelledby="record-bench">
+          <h2 id="record-bench">The bench</h2>
+          <BenchNotes bench={benchFrom(sweep.plan.bench)} />
+        </section>
+      )}
+      <Replay journal={record.journal} />
+      {!record.practice && <HowItWas record={record} />}
     </>
   );
 }

@@ -7,7 +7,7 @@ import { useSurroundings } from '../useSession.ts';
 import { onDay } from '../words/quantities.ts';
 import { subjectInWords } from '../words/subjects.ts';
 
-const DRAWN = 40;
+const DRAWN = 20;
 
 export function Shelf({ shelf }: { readonly shelf: readonly Shelved[] }) {
   const { way } = useSurroundings();

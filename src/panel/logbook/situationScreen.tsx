@@ -2,28 +2,35 @@
 import type { Shelved } from '../../logbook/shelf.ts';
 import { BigValue } from '../parts/bigValue.tsx';
 import { Heading } from '../parts/heading.tsx';
-import { useSurroundings } from '../useSession.ts';
+import { useSession, useSurroundings } from '../useSession.ts';
 import { subjectInWords } from '../words/subjects.ts';
 import { EnterForm } from './enterForm.tsx';
 import { HandForm } from './handForm.tsx';
 import { HistoryChart } from './historyChart.tsx';
+import { Repeated } from './repeated.tsx';
 import { HistoryLines } from './historyLines.tsx';
 import { standingInWords } from './shelf.tsx';
 import { useShelf } from './useShelf.ts';
 
-export function SituationScreen({ id }: { readonly id: string }) {
+interface Props {
+  readonly id: string;
+  /** Opened to put a value in by hand. */
+  readonly byHand: boolean;
+}
+
+export function SituationScreen({ id, byHand }: Props) {
   const { way } = useSurroundings();
   const shelved = useShelf().find(({ subject }) => subject.situation === id);
   return (
     <>
       <Heading onBack={() => way.back()}>{shelved?.subject.lens ?? 'Logbook'}</Heading>
-      {shelved ? <Page key={id} shelved={shelved} /> : <p>This situation is no longer in the logbook.</p>}
+      {shelved ? <Page key={id} shelved={shelved} byHand={byHand} /> : <p>This situation is no longer in the logbook.</p>}
     </>
   );
 }
 
-function Page({ shelved }: { readonly shelved: Shelved }) {
-  const { session } = useSurroundings();
+function Page({ shelved, byHand }: { readonly shelved: Shelved; readonly byHand: boolean }) {
+  const { session, way } = useSurroundings();
   const { subject, value, measured, situation, history, due, retired } = shelved;
   const body = session.kit.value.bodies.find(({ id }) => id === situation?.body);
   return (
@@ -45,17 +52,25 @@ function Page({ shelved }: { readonly shelved: Shelved }) {
           </div>
         </section>
       )}
-      {situation && !retired && session.sweep.value === null && (
-        <button type="button" class="chief" onClick={() => void session.begin({ with: 'kit', situation: situation.id })}>
-          {measured ? 'Check it again' : 'Measure it'}
+      {byHand && body && <HandForm subject={subject} scale={body.scale} open />}
+      {situation && !retired && session.sweep.value === null && <Sweeps situation={situation.id} known={value !== null} />}
+      {situation && body && (
+        <button type="button" onClick={() => way.go({ at: 'entering', id: situation.id })}>
+          What to enter for this lens
         </button>
       )}
       <HistoryChart history={history} />
+      <Repeated measured={history.measured} />
       <HistoryLines history={history} />
       {body && (
         <>
-          <EnterForm subject={subject} scale={body.scale} suggested={measured?.chosen ?? value} record={measured?.id ?? null} />
-          <HandForm subject={subject} scale={body.scale} />
+          <EnterForm
+            key={measured?.id}
+            about={[{ subject, record: measured?.id ?? null }]}
+            scale={body.scale}
+            suggested={measured?.chosen ?? value}
+          />
+          {!byHand && <HandForm subject={subject} scale={body.scale} />}
         </>
       )}
       {situation && (
@@ -64,5 +79,25 @@ function Page({ shelved }: { readonly shelved: Shelved }) {
         </button>
       )}
     </>
+  );
+}
+
+/** A re-check begins at the old value and is done as soon as the centre is sure. */
+function Sweeps({ situation, known }: { readonly situation: string; readonly known: boolean }) {
+  const session = useSession();
+  const begin = (quick: boolean): void => void session.begin({ with: 'kit', situation, ...(quick ? { care: 'quick' } : {}) });
+  return known ? (
+    <div class="row">
+      <button type="button" class="chief grow" onClick={() => begin(true)}>
+        Quick re-check
+      </button>
+      <button type="button" class="grow" onClick={() => begin(false)}>
+        Measure it anew
+      </button>
+    </div>
+  ) : (
+    <button type="button" class="chief" onClick={() => begin(false)}>
+      Measure it
+    </button>
   );
 }

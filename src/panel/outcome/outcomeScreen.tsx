@@ -5,16 +5,41 @@ import { Heading } from '../parts/heading.tsx';
 import { Troubles } from '../parts/troubles.tsx';
 import { useSession } from '../useSession.ts';
 import { subjectInWords } from '../words/subjects.ts';
-import type { Outcome } from '../../sweep/end/outcome.ts';
+import type { BandOutcome, Outcome } from '../../sweep/end/outcome.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { useTell } from '../sweep/useTell.ts';
+import { Estimates, usePlaced } from '../bench/placedValue.tsx';
 import { EnterForm } from '../logbook/enterForm.tsx';
+import { late } from '../parts/late.tsx';
+import { isPlanned } from '../plan/isPlanned.ts';
 import { NextSteps } from './nextSteps.tsx';
 import { OutcomeView } from './outcomeView.tsx';
+
+const PlanProgress = late(async () => (await import('../plan/planProgress.tsx')).PlanProgress);
 
 interface Props {
   readonly sweep: SweepState;
   readonly outcome: Outcome;
+}
+
+/** What to enter, and that it was entered; a band may be placed on purpose. */
+function ToDo({ sweep, outcome }: Props) {
+  const { subject, scale } = sweep.plan;
+  if (outcome.found !== 'band') return <EnterForm about={[{ subject, record: sweep.id }]} scale={scale} suggested={null} />;
+  return <Found sweep={sweep} outcome={outcome} />;
+}
+
+function Found({ sweep, outcome }: { readonly sweep: SweepState; readonly outcome: BandOutcome }) {
+  const { subject, scale } = sweep.plan;
+  const placed = usePlaced({ outcome, scale });
+  const value = placed?.ok ? placed.value.chosen : outcome.chosen;
+  return (
+    <>
+      <Estimates outcome={outcome} scale={scale} placed={placed} />
+      <NextSteps value={value} />
+      <EnterForm key={value} about={[{ subject, record: sweep.id }]} scale={scale} suggested={value} />
+    </>
+  );
 }
 
 export function OutcomeScreen({ sweep, outcome }: Props) {
@@ -22,6 +47,7 @@ export function OutcomeScreen({ sweep, outcome }: Props) {
   const nothing = useCallback(() => undefined, []);
   useKeys(useTell('key', nothing));
   const { lens, details } = subjectInWords(sweep.plan.subject);
+  const planned = isPlanned(session.plan.value, sweep);
   const practice = sweep.plan.practice !== null;
   return (
     <>
@@ -29,12 +55,10 @@ export function OutcomeScreen({ sweep, outcome }: Props) {
       <p class="muted small">{details}</p>
       <Troubles />
       <OutcomeView sweep={sweep} outcome={outcome} />
-      {outcome.found === 'band' && !practice && <NextSteps outcome={outcome} />}
-      {!practice && (
-        <EnterForm subject={sweep.plan.subject} scale={sweep.plan.scale} suggested={outcome.found === 'band' ? outcome.chosen : null} record={sweep.id} />
-      )}
+      {!practice && <ToDo sweep={sweep} outcome={outcome} />}
+      {planned && <PlanProgress />}
       <button type="button" class="chief" onClick={() => session.leave()}>
-        New sweep
+        {planned ? 'Go on with the plan' : 'New sweep'}
       </button>
       <button type="button" onClick={() => session.input({ told: 'undo', by: 'pointer', heard: null })}>
         Back to the sweep

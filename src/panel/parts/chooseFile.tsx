@@ -29,6 +29,7 @@ export function ChooseFile({ label, accept, onFile }: Props) {
       }}
     >
       <label for={id}>{label}</label>
+      <span class="muted small">Choose it, or drop it here.</span>
       <input
         id={id}
         type="file"

@@ -1,19 +1,24 @@
 // The practice camera's viewfinder: its focus light and arrows, as a real one would show them during the hold.
 import { useMemo } from 'preact/hooks';
-import { lampOf } from '../../practice/lamp.ts';
+import { lampOf, type LampMoment } from '../../practice/lamp.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { useLamp } from './useLamp.ts';
 
 export function Finder({ sweep }: { readonly sweep: SweepState }) {
   const course = useMemo(() => lampOf(sweep), [sweep]);
-  const { lit, arrows } = useLamp(course, sweep.phase);
+  return <FinderView {...useLamp(course, sweep.phase)} withArrows={sweep.plan.arrows !== 'absent'} />;
+}
+
+type Seen = Pick<LampMoment, 'lit' | 'arrows'> & { readonly withArrows: boolean };
+
+export function FinderView({ lit, arrows, withArrows }: Seen) {
   const left = arrows === 'left' || arrows === 'both';
   const right = arrows === 'right' || arrows === 'both';
   const shown = [lit ? 'lit' : 'dark', left && 'left arrow', right && 'right arrow'].filter(Boolean).join(', ');
   return (
     <div class="finder">
       <svg viewBox="-60 -20 120 40" role="img" aria-label={`Practice light: ${shown}`} data-lit={lit} data-arrows={arrows}>
-        {sweep.plan.arrows !== 'absent' && (
+        {withArrows && (
           <>
             <path class={left ? 'on' : 'off'} d="M-32-10v20l-16-10Z" />
             <path class={right ? 'on' : 'off'} d="M32-10v20l16-10Z" />

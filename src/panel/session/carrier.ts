@@ -16,8 +16,10 @@ export interface Carrier {
   readonly announcement: ReadonlySignal<string>;
   /** `at`: the moment of the event that the effects come from. */
   carry(effects: readonly Effect[], at: Moment): void;
-  /** Says something that belongs to no step, after whatever is being carried out. */
+  /** Says something that belongs to no step, in place of what is being said beside the sweep; its clock runs on. */
   tell(words: InWords): void;
+  /** Says this when what is being said has been said, unless the sweep moves first. */
+  tellNext(words: InWords): void;
   /** Does this in its turn, whatever comes meanwhile. */
   inTurn(work: () => Promise<void> | void): void;
   /** Cuts off what is being said, and nothing else. */
@@ -47,6 +49,8 @@ export function createCarrier(world: CarrierWorld, owner: CarrierOwner): Carrier
   let turn = Promise.resolve();
   /** Steps taken so far; what an earlier one still wanted to say is dropped. */
   let latest = 0;
+  /** The newest thing told: an older one that still waits is dropped. */
+  let newest: InWords | null = null;
   /** When the first step was carried out here. */
   let first: Moment | null = null;
   const isUsedToIt = (): boolean => first !== null && between(first, world.now()) > FIRST_MINUTES;
@@ -123,10 +127,15 @@ export function createCarrier(world: CarrierWorld, owner: CarrierOwner): Carrier
         inTurn(() => (lasting || step === latest ? perform(effect, at) : undefined));
       }
     },
-    tell(words) {
-      world.speech.cancel();
+    tellNext(words) {
       const step = latest;
       inTurn(() => (step === latest ? say(words) : undefined));
+    },
+    tell(words) {
+      world.speech.cancel();
+      newest = words;
+      const step = latest;
+      inTurn(() => (step === latest && newest === words ? say(words) : undefined));
     },
   };
 }

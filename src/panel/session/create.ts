@@ -11,7 +11,7 @@ import { NOT_READ } from './notRead.ts';
 import { createLibrary } from './library.ts';
 import { createLive } from './live.ts';
 import type { Ports } from './ports.ts';
-import type { Session } from './session.ts';
+import type { Attendant, Session } from './session.ts';
 import { failed } from '../../result.ts';
 import { createTold } from './told.ts';
 import { UNREAD } from '../../unread.ts';
@@ -40,8 +40,14 @@ export function createSession(ports: Ports): Session {
     },
   );
   const told = createTold(live, now);
-  const gestures = createGestures(now, () => live.sweep.peek()?.phase.name ?? null, told.take);
-  hearing.start(live, library, told);
+  const attending = signal<Attendant | null>(null);
+  // Beside a sweep a press waits for a possible second one, as it does during a hold.
+  const gestures = createGestures(
+    now,
+    () => (attending.peek() ? 'holding' : (live.sweep.peek()?.phase.name ?? null)),
+    (press) => (attending.peek() ?? told).take(press),
+  );
+  hearing.start(live, library, told, attending);
 
   store.onChange((changes) => {
     if (!contentsOf || !library.isFilled()) return;
@@ -82,6 +88,7 @@ export function createSession(ports: Ports): Session {
     byHand: library.byHand,
     entries: library.entries,
     notes: library.notes,
+    plan: library.plan,
     backedUp: library.backedUp,
     settings: library.settings,
     troubles: troubles.list,
@@ -117,8 +124,10 @@ export function createSession(ports: Ports): Session {
     saveSituation: (draft) => desk?.saveSituation(draft) ?? UNSAVED,
     putKit: (list, item, seen) => desk?.putKit(list, item, seen) ?? UNSAVED,
     retireKit: (list, id, away) => desk?.retireKit(list, id, away) ?? UNSAVED,
+    planFor: (situations) => desk?.planFor(situations),
     enter: (entry) => desk?.enter(entry) ?? failed(NOT_READ),
     writeByHand: (draft) => desk?.writeByHand(draft) ?? failed(NOT_READ),
+    tellConditions: (record, conditions) => desk?.tellConditions(record, conditions) ?? failed(NOT_READ),
     noteOn: (note) => desk?.noteOn(note) ?? failed(NOT_READ),
     async bring(other, how) {
       const { bring } = await import('./bringing.ts');
@@ -136,6 +145,7 @@ export function createSession(ports: Ports): Session {
     eraseHeard: async () => (await import('./erasing.ts')).eraseHeard({ ...ports, keeper, library, live }),
     backUp: () => library.backUp(now()),
     say: (sentence) => live.carrier.tell({ spoken: sentence, written: sentence }),
+    sayNext: (sentence) => live.carrier.tellNext({ spoken: sentence, written: sentence }),
     clock: now,
     changeSettings: library.changeSettings,
     syncValues: (on) => library.changeSettings({ logbook: { sync: on ? ports.newId() : null } }),
@@ -143,6 +153,14 @@ export function createSession(ports: Ports): Session {
     openPage: ports.openPage,
     voices: ports.speech.voices,
     browserRecognises: ports.browserRecognises,
+    attend(attendant) {
+      touched();
+      attending.value = attendant;
+      return () => {
+        if (attending.peek() === attendant) attending.value = null;
+      };
+    },
+    noteBench: live.noteBench,
     dismiss: troubles.dismiss,
   };
 }

@@ -1,12 +1,12 @@
-// Listening for words while a sweep runs here, once the person has said yes to it. What it takes to listen is read then, and
-// not at all where nobody does.
+// Listening for words while a sweep or a set-up walk runs here, once the person has said yes to it. What it takes to listen
+// is read then, and not at all where nobody does.
 import { computed, effect, signal, type ReadonlySignal } from '@preact/signals';
 import { UNREAD } from '../../unread.ts';
 import type { Library } from './library.ts';
 import type { Listener } from './listener.ts';
 import type { Live } from './live.ts';
 import type { Ports } from './ports.ts';
-import type { EarState } from './session.ts';
+import type { Attendant, EarState } from './session.ts';
 import type { Told } from './told.ts';
 import type { Troubles } from './troubles.ts';
 
@@ -15,7 +15,7 @@ export interface Hearing {
   /** Deaf until the returned function is called, and a moment longer. */
   deafen(): () => void;
   /** Opens and closes the ear from now on. */
-  start(live: Live, library: Library, told: Told): void;
+  start(live: Live, library: Library, told: Told, attending: ReadonlySignal<Attendant | null>): void;
   /** The one switch; true when it is the switch that opens the ear, and tells nothing else. */
   contact(move: 'down' | 'up'): boolean;
 }
@@ -29,11 +29,12 @@ export function createHearing(ports: Pick<Ports, 'ear' | 'openPage' | 'now'>, tr
     state,
     deafen: () => listener?.deafen() ?? (() => undefined),
     contact: (move) => listener?.contact(move) ?? false,
-    start(live, library, told) {
+    start(live, library, told, attending) {
       const voice = computed(() => {
         const phase = live.role.value === 'owner' ? live.sweep.value?.phase.name : undefined;
         const { voice: chosen } = library.settings.value;
-        return phase === undefined || phase === 'finished' || chosen.listen === 'off' ? null : chosen;
+        const isSweeping = phase !== undefined && phase !== 'finished';
+        return (isSweeping || attending.value) && chosen.listen !== 'off' ? chosen : null;
       });
       const stop = effect(() => {
         if (voice.value) void read();
@@ -42,7 +43,7 @@ export function createHearing(ports: Pick<Ports, 'ear' | 'openPage' | 'now'>, tr
         stop();
         try {
           const { createListener } = await import('./listener.ts');
-          listener = createListener({ ...ports, ear: await ports.ear(), troubles, live, library, told, voice, state });
+          listener = createListener({ ...ports, ear: await ports.ear(), troubles, live, library, told, attending, voice, state });
         } catch {
           troubles.add('ear', UNREAD);
         }

@@ -6,6 +6,7 @@ import type { Kit } from '../../kit/kit.ts';
 import type { HandRecord } from '../../logbook/byHand.ts';
 import type { Entry } from '../../logbook/entry.ts';
 import type { KitNote } from '../../logbook/kitNote.ts';
+import type { JobPlan } from '../../logbook/plan/jobPlan.ts';
 import type { LogRecord } from '../../logbook/record.ts';
 import { byHandKey, entryKey, KEY, noteKey, recordKey } from '../../logbook/keys.ts';
 import { newestFirst } from '../../logbook/newestFirst.ts';
@@ -22,6 +23,7 @@ export interface Library {
   readonly entries: ReadonlySignal<readonly Entry[]>;
   readonly notes: ReadonlySignal<readonly KitNote[]>;
   readonly settings: ReadonlySignal<Settings>;
+  readonly plan: ReadonlySignal<JobPlan | null>;
   readonly backedUp: ReadonlySignal<Moment | null>;
   /** Until it was taken in nothing can be saved, or what lies on disk would be overwritten unread. */
   take(contents: Contents): void;
@@ -37,6 +39,7 @@ export interface Library {
   addByHand(record: HandRecord): void;
   addEntry(entry: Entry): void;
   addNote(note: KitNote): void;
+  changePlan(plan: JobPlan | null): void;
   backUp(at: Moment): void;
 }
 
@@ -47,6 +50,7 @@ export function createLibrary(keeper: Keeper): Library {
   const entries = signal<readonly Entry[]>([]);
   const notes = signal<readonly KitNote[]>([]);
   const settings = signal<Settings>(USUAL_SETTINGS);
+  const plan = signal<JobPlan | null>(null);
   const backedUp = signal<Moment | null>(null);
   let filled = false;
 
@@ -70,6 +74,7 @@ export function createLibrary(keeper: Keeper): Library {
     entries,
     notes,
     settings,
+    plan,
     backedUp,
     isFilled: () => filled,
     changeKit,
@@ -81,6 +86,7 @@ export function createLibrary(keeper: Keeper): Library {
       entries.value = contents.entries;
       notes.value = contents.notes;
       settings.value = contents.settings;
+      plan.value = contents.plan;
       backedUp.value = contents.backup;
     },
     changed(changes, { contents, spoilt }) {
@@ -95,6 +101,7 @@ export function createLibrary(keeper: Keeper): Library {
         else void joinKit(contents.kit);
       }
       if (isForeign(KEY.settings)) settings.value = contents.settings;
+      if (isForeign(KEY.plan)) plan.value = contents.plan;
       if (isForeign(KEY.backup)) backedUp.value = contents.backup;
       const known = records.value;
       const now = joined(known, recordKey, contents.records);
@@ -139,6 +146,10 @@ export function createLibrary(keeper: Keeper): Library {
     addNote(note) {
       notes.value = [...without(notes.value, note.id), note];
       void keeper.keep({ [noteKey(note.id)]: note });
+    },
+    changePlan(changed) {
+      plan.value = changed;
+      void keeper.keep({ [KEY.plan]: changed ?? undefined });
     },
     backUp(at) {
       backedUp.value = at;

@@ -5,6 +5,7 @@ import type { Ear, RecognisedBy } from '../../platform/ear/ear.ts';
 import type { EarOwner } from '../../platform/ear/listening.ts';
 import type { Settings } from '../../settings.ts';
 import type { SweepEvent } from '../../sweep/event.ts';
+import type { Word } from '../../sweep/inputs.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { understood } from '../../sweep/understood.ts';
 import { decide, NOT_TAKEN, questionInWords, SAY_AGAIN, type Decision, type Question } from '../../voice/askBack.ts';
@@ -20,7 +21,7 @@ import { createGate } from './gate.ts';
 import type { Library } from './library.ts';
 import type { Live } from './live.ts';
 import type { Ports } from './ports.ts';
-import type { EarState } from './session.ts';
+import type { Attendant, EarState } from './session.ts';
 import type { Told } from './told.ts';
 import type { Troubles } from './troubles.ts';
 
@@ -37,6 +38,8 @@ interface World {
   readonly live: Live;
   readonly library: Library;
   readonly told: Told;
+  /** Whoever is talked to in place of the sweep. */
+  readonly attending: ReadonlySignal<Attendant | null>;
   /** How to listen now; null while nothing is to be listened for. */
   readonly voice: ReadonlySignal<Settings['voice'] | null>;
   readonly state: Signal<EarState>;
@@ -52,7 +55,7 @@ const BECAME = { take: 'taken', ask: 'asked', drop: 'taken', 'say again': 'uncle
   Extract<SweepEvent, { did: 'heard' }>['became']
 >;
 
-export function createListener({ ear: createEar, openPage, troubles, now, live: { sweep, carrier, note }, library, told, voice, state }: World): Listener {
+export function createListener({ ear: createEar, openPage, troubles, now, live: { sweep, carrier, note }, library, told, attending, voice, state }: World): Listener {
   const heardBy = signal<EarState>('off');
   const language = englishLanguage();
   const matcher = matcherFor(language);
@@ -62,12 +65,14 @@ export function createListener({ ear: createEar, openPage, troubles, now, live: 
   const isShut = computed(() => isByPress.value && !gate.isOpen.value);
   let question: Question | null = null;
 
+  function wordsNow(): readonly Word[] {
+    const standing = sweep.peek();
+    return attending.peek()?.words ?? (standing ? understood(standing).words : []);
+  }
+
   const ear = createEar({
     language: LANGUAGE,
-    wordsNow() {
-      const standing = sweep.peek();
-      return standing ? spokenWordsFor(understood(standing).words) : [];
-    },
+    wordsNow: () => spokenWordsFor(wordsNow()),
     onState: (next) => {
       heardBy.value = next;
     },
@@ -81,19 +86,20 @@ export function createListener({ ear: createEar, openPage, troubles, now, live: 
 
   function heard(candidates: readonly Candidate[], final: boolean): boolean {
     const standing = sweep.peek();
-    if (!standing) return false;
-    const { min, max } = standing.plan.scale;
-    const found = matcher.match(candidates, understood(standing).words, final, Math.max(Math.abs(min), Math.abs(max)));
+    const words = wordsNow();
+    if (words.length === 0) return false;
+    const { min, max } = standing?.plan.scale ?? { min: 0, max: 0 };
+    const found = matcher.match(candidates, words, final, Math.max(Math.abs(min), Math.abs(max)));
     if (found.is === 'ignored' && !final) return false;
-    const asked = found.is === 'ignored' ? questionToLogbook(candidates, standing) : null;
+    const asked = found.is === 'ignored' && !attending.peek() && standing ? questionToLogbook(candidates, standing) : null;
     if (asked !== null) {
       note({ did: 'heard', at: now(), guesses: kept(candidates), became: 'taken' });
       gate.close();
       void lookUp(asked, candidates[0]?.text ?? '');
       return true;
     }
-    const decision = decide(question, found, standing.journal.length);
-    note({ did: 'heard', at: now(), guesses: kept(candidates), became: BECAME[decision.do] });
+    const decision = decide(question, found, standing?.journal.length ?? 0);
+    if (!attending.peek()) note({ did: 'heard', at: now(), guesses: kept(candidates), became: BECAME[decision.do] });
     if (decision.do === 'take') gate.close();
     else gate.keepOpen();
     if (decision.do === 'nothing') return false;
@@ -126,7 +132,7 @@ export function createListener({ ear: createEar, openPage, troubles, now, live: 
   function act(decision: Exclude<Decision, { do: 'nothing' }>, words: string): void {
     switch (decision.do) {
       case 'take':
-        return told.take(decision.input);
+        return (attending.peek() ?? told).take(decision.input);
       case 'ask':
         return answer(words, 'asked back', questionInWords(decision.question));
       case 'drop':

@@ -1,6 +1,7 @@
 // The sweep under way, and which panel runs it: this one, or another one whose journal is followed here. The role changes
 // when that panel leaves its sweep or closes, or when this one takes over.
 import { signal, type ReadonlySignal } from '@preact/signals';
+import type { StoredBench } from '../../optics/setUp/stored.ts';
 import { DONE, failed, type Result } from '../../result.ts';
 import type { Journal } from '../../sweep/event.ts';
 import type { Plan } from '../../sweep/plan.ts';
@@ -13,6 +14,7 @@ export interface Live extends Pick<Runner, 'sweep' | 'carrier' | 'dispatch' | 'n
   begin(plan: Plan): Promise<Result>;
   leave(): void;
   takeOver(): void;
+  noteBench(bench: StoredBench): boolean;
   /** The journal found at the start, or none. */
   adopt(journal: Journal | null): Promise<void>;
   /** The journal as it lies on disk now, whoever has written it; null when there is none any more. */
@@ -63,6 +65,7 @@ export function createLive(
     carrier: runner.carrier,
     dispatch: runner.dispatch,
     note: runner.note,
+    noteBench: runner.noteBench,
     rewrite: runner.rewrite,
     role,
     follow,

@@ -3,6 +3,7 @@
 import { subjectOf } from '../../kit/kit.ts';
 import { byTime } from '../../logbook/history.ts';
 import { memoryFor } from '../../logbook/memory.ts';
+import { lapseOf } from '../../practice/training/score.ts';
 import { failed, got, type Got } from '../../result.ts';
 import { NO_MEMORY } from '../../sweep/belief/prior.ts';
 import type { Plan } from '../../sweep/plan.ts';
@@ -14,7 +15,9 @@ import type { Beginning } from './session.ts';
 type Known = Pick<Library, 'kit' | 'records' | 'byHand' | 'entries' | 'settings'>;
 
 export function planFor(beginning: Beginning, known: Known, newSeed: () => number): Got<Plan> {
-  const { manner } = known.settings.peek();
+  const { manner, training } = known.settings.peek();
+  const own = training.own ? lapseOf(training.rounds) : null;
+  const lapse = own === null ? {} : { lapse: own };
   if (beginning.with === 'practice') {
     return got({
       subject: { situation: 'practice', body: 'Practice camera', lens: 'Practice lens', focalLength: millimetres(50), distance: millimetres(2500) },
@@ -22,6 +25,7 @@ export function planFor(beginning: Beginning, known: Known, newSeed: () => numbe
       arrows: beginning.arrows,
       manner,
       memory: NO_MEMORY,
+      ...lapse,
       start: nearestOn(USUAL_SCALE, 0),
       practice: { seed: beginning.seed ?? newSeed() },
     });
@@ -38,9 +42,11 @@ export function planFor(beginning: Beginning, known: Known, newSeed: () => numbe
     subject: subjectOf(kit, situation),
     scale: body.scale,
     arrows: body.arrows,
-    manner,
+    manner: { ...manner, care: beginning.care ?? manner.care },
     memory: memoryFor(situation, [...known.records.peek(), ...known.byHand.peek()], kit),
+    ...lapse,
     start,
     practice: null,
+    ...(beginning.bench && { bench: beginning.bench }),
   });
 }

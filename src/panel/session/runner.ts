@@ -3,6 +3,7 @@
 import { signal, type ReadonlySignal } from '@preact/signals';
 import type { LogRecord } from '../../logbook/record.ts';
 import { KEY } from '../../logbook/keys.ts';
+import type { StoredBench } from '../../optics/setUp/stored.ts';
 import { currentPrompt } from '../../sweep/currentPrompt.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
 import type { Journal, Opened, SweepEvent } from '../../sweep/event.ts';
@@ -10,7 +11,7 @@ import { open } from '../../sweep/opening.ts';
 import type { Plan } from '../../sweep/plan.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import type { Step } from '../../sweep/step.ts';
-import { transition } from '../../sweep/transition.ts';
+import { replay, transition } from '../../sweep/transition.ts';
 import { promptInWords } from '../../voice/prompts.ts';
 import { createCarrier, type Carrier, type CarrierWorld } from './carrier.ts';
 import { followed } from './follow.ts';
@@ -29,6 +30,8 @@ export interface Runner {
   /** Changes what the sweep remembers, in hand and on disk, where nothing of it counts for the search. */
   rewrite(change: <Part>(part: Part) => Part): Promise<void>;
   begin(plan: Plan): void;
+  /** The plan is settled by the first hold; until then it may be told how the rig was set up. */
+  noteBench(bench: StoredBench): boolean;
   /** Shows this journal, or none. */
   show(journal: Journal | null): void;
   /** Runs from now on what is shown, as it was left by another panel or by this one before a crash. */
@@ -123,6 +126,15 @@ export function createRunner(world: RunnerWorld, logbook: Logbook): Runner {
       journal = [];
       sweep.value = step.state;
       carrier.carry(step.effects, opened.at);
+    },
+    noteBench(bench) {
+      const [opened, ...rest] = journal;
+      if (!running || opened?.did !== 'opened' || rest.some(({ did }) => did === 'began')) return false;
+      const noted: Journal = [{ ...opened, plan: { ...opened.plan, bench } }, ...rest];
+      journal = noted;
+      sweep.value = replay(noted);
+      carrier.inTurn(() => keeper.keep({ [KEY.live]: journal }));
+      return true;
     },
     show(found) {
       sweep.value = found && followed(journal, sweep.peek(), found);

@@ -4,9 +4,11 @@ import type { ReadonlySignal } from '@preact/signals';
 import type { KitItem, KitList } from '../../kit/change.ts';
 import type { Kit } from '../../kit/kit.ts';
 import type { HandRecord } from '../../logbook/byHand.ts';
+import type { Conditions } from '../../logbook/conditions.ts';
 import type { Entry } from '../../logbook/entry.ts';
 import type { KitNote } from '../../logbook/kitNote.ts';
 import type { Library } from '../../logbook/library.ts';
+import type { JobPlan } from '../../logbook/plan/jobPlan.ts';
 import type { LogRecord } from '../../logbook/record.ts';
 import type { HandDraft } from '../../logbook/recordByHand.ts';
 import type { EarState } from '../../platform/ear/listening.ts';
@@ -14,7 +16,9 @@ import type { Page } from '../../platform/tabs.ts';
 import type { Got, Result } from '../../result.ts';
 import type { Settings } from '../../settings.ts';
 import type { By } from '../../sweep/event.ts';
-import type { Input } from '../../sweep/inputs.ts';
+import type { Care } from '../../sweep/end/care.ts';
+import type { StoredBench } from '../../optics/setUp/stored.ts';
+import type { Input, Word } from '../../sweep/inputs.ts';
 import type { Order, Pace } from '../../sweep/plan.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import type { Understood } from '../../sweep/understood.ts';
@@ -71,6 +75,7 @@ export interface SettingsPatch {
   readonly voice?: Partial<Settings['voice']>;
   readonly sound?: boolean;
   readonly logbook?: Partial<Settings['logbook']>;
+  readonly training?: Settings['training'];
 }
 
 /** Everything of the logbook in place of what is here, or joined with it; both after a copy of what was here. */
@@ -79,10 +84,19 @@ export type Bringing = 'merge' | 'replace';
 
 /** What a sweep is to be about. */
 export type Beginning =
-  /** `start`: the value the body is set to now; without it, the one entered last, or the value nearest zero. */
-  | { readonly with: 'kit'; readonly situation: string; readonly start?: number }
+  /**
+   * `start`: the value the body is set to now; without it, the one entered last, or the value nearest zero. `care`:
+   * without it, that of the settings.
+   */
+  | { readonly with: 'kit'; readonly situation: string; readonly start?: number; readonly care?: Care; readonly bench?: StoredBench }
   /** Without a seed a new practice camera is drawn. */
   | { readonly with: 'practice'; readonly seed?: number; readonly arrows: ArrowDisplay };
+
+/** Something beside the sweep that a person talks to by word, key and switch, such as the set-up walk. */
+export interface Attendant {
+  readonly words: readonly Word[];
+  take(input: Input): void;
+}
 
 export interface Session {
   /** Resolves when what was stored has been read; before that everything is empty. */
@@ -99,6 +113,8 @@ export interface Session {
   /** What happened to the kit. */
   readonly notes: ReadonlySignal<readonly KitNote[]>;
   readonly settings: ReadonlySignal<Settings>;
+  /** What is to be measured in the job under way; null when nothing is planned. */
+  readonly plan: ReadonlySignal<JobPlan | null>;
   /** When the newest backup file was written; null when none was. */
   readonly backedUp: ReadonlySignal<Moment | null>;
   readonly troubles: ReadonlySignal<readonly Trouble[]>;
@@ -127,10 +143,14 @@ export interface Session {
   putKit<List extends KitList>(list: List, item: KitItem[List], seen: Moment | null): Saved;
   /** Puts an item of the kit away, or back. */
   retireKit(list: KitList, id: string, away: boolean): Saved;
+  /** Plans these situations, in the order that moves and swaps least; none: the plan is given up. */
+  planFor(situations: readonly string[]): void;
   /** A value was entered in the camera. */
   enter(entry: Omit<Entry, 'id'>): Result;
   /** A value is put in without a sweep. */
   writeByHand(draft: HandDraft): Result;
+  /** How it was when this sweep was done. */
+  tellConditions(record: string, conditions: Conditions): Result;
   /** Something happened to a body, lens or converter. */
   noteOn(note: Omit<KitNote, 'id'>): Result;
   /** Joins another logbook with this one, or puts it in its place; a copy is kept first, and without one nothing is done. */
@@ -141,8 +161,10 @@ export interface Session {
   bringBack(at: Moment): Promise<Result>;
   /** A backup file was written. */
   backUp(): void;
-  /** Says this aloud, if speaking is on, and announces it. */
+  /** Says this aloud at once, whatever was being said, if speaking is on; and announces it. */
   say(sentence: string): void;
+  /** Says it when what is being said has been said. */
+  sayNext(sentence: string): void;
   /** The time now, for what is dated. */
   clock(): Moment;
   changeSettings(patch: SettingsPatch): void;
@@ -158,12 +180,16 @@ export interface Session {
   takeOver(): void;
   /**
    * Opens the page that asks for the microphone, as a side panel cannot ask, the one that checks hearing, or
-   * the one that prints the card of a body.
+   * one that prints: the card of a body, what to enter for a lens, the target of a situation.
    */
   openPage(page: Page): void;
   /** The browser has a recogniser of its own. */
   readonly browserRecognises: boolean;
   /** The names of this computer's voices that speak the language, once the browser has found them. */
   voices(): Promise<readonly string[]>;
+  /** From now on the attendant gets every word and press, until the returned function is called. */
+  attend(attendant: Attendant): () => void;
+  /** Stores with the sweep under way how its rig was set up; false after its first hold. */
+  noteBench(bench: StoredBench): boolean;
   dismiss(troubleId: string): void;
 }

@@ -1,6 +1,7 @@
 // What the person writes into the logbook besides sweeps: values entered in the camera, values put in by hand, and
 // what happened to the kit.
 import * as v from 'valibot';
+import type { Conditions } from '../../logbook/conditions.ts';
 import { Entry } from '../../logbook/entry.ts';
 import { KitNote } from '../../logbook/kitNote.ts';
 import { recordByHand, type HandDraft } from '../../logbook/recordByHand.ts';
@@ -12,6 +13,7 @@ export interface Writings {
   enter(entry: Omit<Entry, 'id'>): Result;
   writeByHand(draft: HandDraft): Result;
   noteOn(note: Omit<KitNote, 'id'>): Result;
+  tellConditions(record: string, conditions: Conditions): Result;
 }
 
 export function createWritings(library: Library, newId: () => string): Writings {
@@ -25,8 +27,14 @@ export function createWritings(library: Library, newId: () => string): Writings 
   return {
     enter: (entry) => added(Entry, entry, library.addEntry),
     noteOn: (note) => added(KitNote, note, library.addNote),
+    tellConditions(id, conditions) {
+      const record = library.records.peek().find((one) => one.id === id);
+      if (!record) return failed('This record is no longer in the logbook.');
+      void library.record({ ...record, conditions });
+      return DONE;
+    },
     writeByHand(draft) {
-        const written = recordByHand(draft, { record: newId(), entry: newId() });
+      const written = recordByHand(draft, { record: newId(), entry: newId() });
       if (!written.ok) return written;
       library.addByHand(written.value.record);
       if (written.value.entry) library.addEntry(written.value.entry);

@@ -10,7 +10,7 @@ import { SituationPick } from './situationPick.tsx';
 import { useFirstFault } from './useFirstFault.ts';
 
 export function NewSweep() {
-  const { session, start } = useSurroundings();
+  const { session, start, bench, way } = useSurroundings();
   const draft = start.draft.value;
   const picks = picksOf(draft, session.kit.value, session.records.value);
   const [refusal, setRefusal] = useState('');
@@ -27,14 +27,20 @@ export function NewSweep() {
     start.change(kept.patch);
     return kept.situation;
   };
+  const byHand = async (): Promise<void> => {
+    const situation = picks.situation?.id ?? (await keepNew());
+    if (situation !== null) way.go({ at: 'situation', id: situation, byHand: true });
+  };
   const begin = async (event: Event): Promise<void> => {
     event.preventDefault();
     setRefusal('');
     const situation = picks.situation?.id ?? (await keepNew());
     if (situation === null) return;
-    const begun = await session.begin({ with: 'kit', situation });
-    if (begun.ok) start.change(EMPTY_DRAFT);
-    else setRefusal(begun.sentence);
+    const setUp = bench.peek().noted && (await import('../bench/setUpFor.ts').catch(() => null));
+    const begun = await session.begin({ with: 'kit', situation, ...setUp?.setUpFor(situation, session.kit.peek(), bench) });
+    if (!begun.ok) return setRefusal(begun.sentence);
+    start.change(EMPTY_DRAFT);
+    setUp?.forget(bench);
   };
   return (
     <form ref={form} class="card" aria-labelledby="new-sweep" noValidate onSubmit={(event) => void begin(event)}>
@@ -48,8 +54,14 @@ export function NewSweep() {
           {refusal || draft.faults.whole}
         </p>
       )}
+      <button type="button" class="link" onClick={() => way.go({ at: 'bench' })}>
+        Set up the bench
+      </button>
       <button type="submit" class="chief">
         Begin the sweep
+      </button>
+      <button type="button" class="link" onClick={() => void byHand()}>
+        Put a value in by hand instead
       </button>
     </form>
   );

@@ -1,10 +1,10 @@
 // The practice camera, as the first way to learn: a body and lens with a band of their own, and a lamp on the screen.
 import { useState } from 'preact/hooks';
 import { Tick } from '../parts/tick.tsx';
-import { useSession } from '../useSession.ts';
+import { useSurroundings } from '../useSession.ts';
 
 export function Practise({ first = false }: { readonly first?: boolean }) {
-  const session = useSession();
+  const { session, way } = useSurroundings();
   const [arrows, setArrows] = useState(false);
   const begin = () => session.begin({ with: 'practice', arrows: arrows ? 'right-is-up' : 'absent' });
   return (
@@ -17,6 +17,9 @@ export function Practise({ first = false }: { readonly first?: boolean }) {
       <Tick label="With arrows beside the light" on={arrows} onChange={setArrows} />
       <button type="button" class={first ? 'chief' : ''} onClick={() => void begin()}>
         Practise
+      </button>
+      <button type="button" onClick={() => way.go({ at: 'training' })}>
+        Train your eye
       </button>
     </section>
   );

@@ -36,6 +36,7 @@ export function StartScreen() {
 
 const PLACES = [
   { at: 'logbook', label: 'Logbook' },
+  { at: 'plan', label: 'Plan' },
   { at: 'kit', label: 'Kit' },
   { at: 'settings', label: 'Settings' },
   { at: 'help', label: 'Help' },

@@ -8,7 +8,11 @@ export function Reason({ sweep: { phase, plan } }: { readonly sweep: SweepState 
     case 'finished':
       return null;
     case 'offered':
-      return <p class="reason">Enough for {plan.manner.care} care. Accept it, or go on holding.</p>;
+      return (
+        <p class="reason">
+          Enough for {plan.manner.care} care. {!plan.practice && 'Live view still sharp? '}Accept it, or go on holding.
+        </p>
+      );
     default:
       return <p class="reason">{reasonInWords(phase.next)}</p>;
   }

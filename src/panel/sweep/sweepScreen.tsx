@@ -30,13 +30,14 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
   const following = session.role.value !== 'owner';
   const words = following ? [] : (session.understood.value?.words ?? []);
   /** Elsewhere no key is heard, so the sweep waits. */
-  const leave = (): void => {
+  const leave = (to: () => void): void => {
     if (words.includes('pause')) tell('pause');
-    way.home({ at: 'start' });
+    to();
   };
+  const fresh = holds.length === 0 && plan.practice === null && (words.includes('holding') || words.includes('resume'));
   return (
     <>
-      <SweepHeader sweep={sweep} onLeave={leave} />
+      <SweepHeader sweep={sweep} onLeave={() => leave(() => way.home({ at: 'start' }))} />
       {phase.name === 'checking' ? <CheckFocus drift={phase.drift} /> : <FaceView sweep={sweep} />}
       <Middle sweep={sweep} setting={setting} onSet={() => setSetting(false)} />
       {!setting && <HeardLine undoable={words.includes('undo')} tell={tell} />}
@@ -48,6 +49,11 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
         <span class="muted">{standing.wanted}</span>
       </p>
       <Asides words={words} tell={tell} />
+      {fresh && (
+        <button type="button" class="link" onClick={() => leave(() => way.go({ at: 'bench' }))}>
+          Set up the bench
+        </button>
+      )}
     </>
   );
 }

@@ -16,4 +16,10 @@ export const inPercent = (chance: number): string => `${Math.min(99, Math.floor(
 
 export const holdsCounted = (count: number): string => (count === 1 ? '1 hold' : `${count} holds`);
 
-export const onDay = (when: Moment): string => new Date(when).toLocaleDateString(undefined, { day: 'numeric', month: 'short', year: 'numeric' });
+/** Made once, when a date is first shown: making it takes longer than all the dates of a list. */
+let days: Intl.DateTimeFormat | undefined;
+
+export function onDay(when: Moment): string {
+  days ??= new Intl.DateTimeFormat(undefined, { day: 'numeric', month: 'short', year: 'numeric' });
+  return days.format(when);
+}

@@ -20,7 +20,7 @@ const GRADE_BLUR_SHARE = 0.1;
 /** Share of failed holds whose grade tells nothing. */
 const STRAY_GRADE = 0.1;
 /** Share of holds that are spoilt (a blink, a nudge of the camera), and of those the share that still look in. */
-const LAPSE = 0.02;
+export const USUAL_LAPSE = 0.02;
 const LAPSE_IN = 0.1;
 /** How often an arrow points to the side its sense says. */
 const SIDE_RIGHT = 0.95;
@@ -47,8 +47,8 @@ export interface BandModel extends Experiment {
   readonly isPlain: (hypothesis: number) => boolean;
 }
 
-/** Lays out the hypotheses for a scale; `arrows`: the body shows rangefinder arrows. */
-export function bandModel(scale: Scale, arrows: boolean): BandModel {
+/** Lays out the hypotheses for a scale; `arrows`: the body shows rangefinder arrows; `lapse`: the share of spoilt holds. */
+export function bandModel(scale: Scale, arrows: boolean, lapse: number): BandModel {
   const values = valuesOf(scale);
   const fine = Math.max(1, Math.min(2, Math.floor(FINEST / (values.length - 1))));
   const margin = Math.ceil(REACH * halfRange(scale)) * fine;
@@ -106,7 +106,7 @@ export function bandModel(scale: Scale, arrows: boolean): BandModel {
         const fromLow = at - lowAt[hypothesis]!;
         const toHigh = highAt[hypothesis]! - at;
         const edge = inside[softness[hypothesis]!]!;
-        const held = (1 - LAPSE) * edge[fromLow + reach]! * edge[toHigh + reach]! + LAPSE * LAPSE_IN;
+        const held = (1 - lapse) * edge[fromLow + reach]! * edge[toHigh + reach]! + lapse * LAPSE_IN;
         into[k] = held;
         const outside = reach - Math.min(fromLow, toHigh);
         const grades = grading[darkFrom[hypothesis]!]!;

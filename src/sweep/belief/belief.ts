@@ -3,7 +3,7 @@
 import type { Scale } from '../scale.ts';
 import type { Reading } from '../verdict.ts';
 import type { Steps } from '../../units.ts';
-import { bandModel, type BandModel } from './bandModel.ts';
+import { bandModel, USUAL_LAPSE, type BandModel } from './bandModel.ts';
 import { momentsOf, observe, startFrom, thinned, type Posterior } from './grid.ts';
 import { IN, outcomesOf } from './observation.ts';
 import { priorWeights, type Memory } from './prior.ts';
@@ -21,16 +21,16 @@ const FLOOR = 1e-8;
 const knownModels = new Map<string, BandModel>();
 
 /** The bands of a scale, laid out once: every sweep and every series on it shares them. */
-function modelOf(scale: Scale, arrows: boolean): BandModel {
-  const key = `${scale.min} ${scale.max} ${scale.step} ${arrows}`;
-  const model = knownModels.get(key) ?? bandModel(scale, arrows);
+function modelOf(scale: Scale, arrows: boolean, lapse: number): BandModel {
+  const key = `${scale.min} ${scale.max} ${scale.step} ${arrows} ${lapse}`;
+  const model = knownModels.get(key) ?? bandModel(scale, arrows, lapse);
   knownModels.set(key, model);
   return model;
 }
 
-/** The belief before the first hold. */
-export function openBelief(scale: Scale, arrows: boolean, memory: Memory): Belief {
-  const model = modelOf(scale, arrows);
+/** The belief before the first hold; `lapse` is the person's own share of spoilt holds, where they train and use it. */
+export function openBelief(scale: Scale, arrows: boolean, memory: Memory, lapse: number = USUAL_LAPSE): Belief {
+  const model = modelOf(scale, arrows, lapse);
   const opening = startFrom(priorWeights(model, memory));
   return { model, opening, posterior: opening };
 }

@@ -2,6 +2,7 @@
 // the logbook may sharpen both, but a fifth of the mass always stays on the plain prior so that a wrong memory
 // can be overruled in a few holds.
 import * as v from 'valibot';
+import { Moment } from '../../units.ts';
 import { halfRange } from '../scale.ts';
 import type { BandModel } from './bandModel.ts';
 
@@ -10,7 +11,10 @@ const RememberedCentre = v.object({
   centre: v.number(),
   sd: v.pipe(v.number(), v.minValue(0.5)),
   weight: v.pipe(v.number(), v.minValue(0), v.maxValue(1)),
+  /** When it was measured, and whether in this very situation or with the same pairing elsewhere; older journals do not say. */
+  from: v.exactOptional(v.object({ at: Moment, of: v.picklist(['situation', 'pairing']) })),
 });
+export type RememberedCentre = v.InferOutput<typeof RememberedCentre>;
 
 /** What the logbook brings to a sweep; an empty one leaves the plain prior alone. */
 export const Memory = v.object({

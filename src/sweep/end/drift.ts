@@ -2,6 +2,7 @@
 // same band was shifted at some moment. The Bayes factor is their odds (Kass & Raftery 1995, J. Am. Stat. Assoc. 90:773:
 // above 10 is strong), averaged over the moment and the shift, which nobody knows.
 import { stimulusOf, type Belief } from '../belief/belief.ts';
+import type { Posterior } from '../belief/grid.ts';
 import { outcomesOf } from '../belief/observation.ts';
 import type { Hold } from '../hold.ts';
 
@@ -14,14 +15,14 @@ export interface Drift {
 /** Odds at which the sweep stops and asks for a look in live view. */
 export const STRONG = 10;
 /** Neither story can be told from fewer holds than this on each side. */
-const FEWEST = 2;
+export const FEWEST = 2;
 /** Shifts of the band that a knock to the focus ring may bring, in steps. */
 const SHIFTS = [-8, -6, -4, -3, -2, 2, 3, 4, 6, 8];
 
 /** Only a reading less likely than this gives cause to tell the other story at all. */
 const DOUBTFUL = 0.05;
 
-type Told = Pick<Hold, 'value' | 'reading' | 'predictive'>;
+export type Told = Pick<Hold, 'value' | 'reading' | 'predictive'>;
 
 /**
  * Weighs the stories; moments at or before hold `trusted` are out of the question. Null while too little was held, or
@@ -32,30 +33,69 @@ export function driftOf(belief: Belief, holds: readonly Told[], trusted: number)
   const last = holds.length - FEWEST;
   if (last < first || holds.slice(trusted).every(({ predictive }) => predictive >= DOUBTFUL)) return null;
   const bands = plainBands(belief);
-  const still = holds.map((hold) => likelihoods(belief, bands.which, hold, 0));
-  const before = runningProducts(bands.weight, still);
+  const before = unmoved(belief, bands, holds);
   const whole = sum(before.at(-1) ?? bands.weight);
   const moved = new Float64Array(holds.length);
   for (const shift of SHIFTS) {
-    let after: Float64Array = new Float64Array(bands.which.length).fill(1);
-    for (let k = holds.length - 1; k >= first; k--) {
-      const hold = holds[k];
-      if (!hold) continue;
-      after = product(after, likelihoods(belief, bands.which, hold, shift));
-      if (k <= last) moved[k]! += sum(product(before[k - 1] ?? bands.weight, after));
-    }
+    movedBy(shift, { belief, bands, holds, before, first, last }, (k, weight) => {
+      moved[k]! += sum(weight);
+    });
   }
   const afterHold = moved.indexOf(Math.max(...moved));
   return { bayesFactor: sum(moved) / (last - first + 1) / SHIFTS.length / whole, afterHold };
 }
 
+/** Some bands of a belief, each with a weight. */
+export interface Bands {
+  readonly which: Int32Array;
+  readonly weight: Float64Array;
+}
+
+const knownBands = new WeakMap<Posterior, Bands>();
+
 /** One band for each pair of edges, with the weight it had before the first hold. */
-function plainBands({ model, opening }: Belief): { which: Int32Array; weight: Float64Array } {
+export function plainBands({ model, opening }: Belief): Bands {
+  const known = knownBands.get(opening);
+  if (known) return known;
   const places = [...opening.which.keys()].filter((k) => model.isPlain(opening.which[k]!));
-  return {
+  const bands = {
     which: Int32Array.from(places, (k) => opening.which[k]!),
     weight: Float64Array.from(places, (k) => opening.mass[k]!),
   };
+  knownBands.set(opening, bands);
+  return bands;
+}
+
+/** The weight of each band after each hold, had nothing moved. */
+export function unmoved(belief: Belief, { which, weight }: Bands, holds: readonly Told[]): Float64Array[] {
+  let running = weight;
+  return holds.map((hold) => (running = product(running, likelihoods(belief, which, hold, 0))));
+}
+
+interface Moves {
+  readonly belief: Belief;
+  readonly bands: Bands;
+  readonly holds: readonly Told[];
+  /** As `unmoved` gives it. */
+  readonly before: readonly Float64Array[];
+  /** The first and the last hold before which it may have moved. */
+  readonly first: number;
+  readonly last: number;
+}
+
+/** Tells the weight of each band after all holds, had it been shifted up by `shift` steps before hold `k`, for every such moment. */
+export function movedBy(
+  shift: number,
+  { belief, bands, holds, before, first, last }: Moves,
+  tell: (k: number, weight: Float64Array) => void,
+): void {
+  let after: Float64Array = new Float64Array(bands.which.length).fill(1);
+  for (let k = holds.length - 1; k >= first; k--) {
+    const hold = holds[k];
+    if (!hold) continue;
+    after = product(after, likelihoods(belief, bands.which, hold, shift));
+    if (k <= last) tell(k, product(before[k - 1] ?? bands.weight, after));
+  }
 }
 
 /** The chance each band gives to a hold, had it been shifted up by `shift` steps. */
@@ -70,10 +110,5 @@ function likelihoods({ model }: Belief, which: Int32Array, { value, reading }: T
   return chance;
 }
 
-function runningProducts(start: Float64Array, factors: readonly Float64Array[]): Float64Array[] {
-  let running = start;
-  return factors.map((factor) => (running = product(running, factor)));
-}
-
 const product = (a: Float64Array, b: Float64Array): Float64Array => a.map((x, k) => x * b[k]!);
-const sum = (weights: Float64Array): number => weights.reduce((total, weight) => total + weight, 0);
+export const sum = (weights: Float64Array): number => weights.reduce((total, weight) => total + weight, 0);

@@ -1,4 +1,5 @@
 // Why a value is suggested, as data; the words are found by the voice folder.
+import type { Memory, RememberedCentre } from '../belief/prior.ts';
 import type { Hold } from '../hold.ts';
 import type { Light } from '../verdict.ts';
 import type { Steps } from '../../units.ts';
@@ -14,6 +15,8 @@ export interface Landmark {
 export type Reason =
   /** Where the centre most likely is before anything was held. */
   | { readonly because: 'start' }
+  /** Where the logbook remembers it. */
+  | { readonly because: 'remembered'; readonly from: NonNullable<RememberedCentre['from']> }
   /** Between the nearest held values on both sides. */
   | { readonly because: 'between'; readonly below: Landmark; readonly above: Landmark }
   /** Past everything held on that side. */
@@ -24,6 +27,8 @@ export type Reason =
   | { readonly because: 'again'; readonly value: Steps }
   /** To show an end of the band: the last value that holds, or the next one out. */
   | { readonly because: 'end'; readonly side: 'low' | 'high'; readonly part: 'last' | 'next' }
+  /** To see that the focus has not moved since the first holds. */
+  | { readonly because: 'unmoved' }
   /** The person set it. */
   | { readonly because: 'yours' };
 
@@ -37,6 +42,13 @@ export function reasonFor(value: Steps, { holds }: Pick<Standing, 'holds'>): Rea
   if (below && above) return { because: 'between', below: landmark(below), above: landmark(above) };
   if (below) return { because: 'beyond', of: landmark(below), side: 'above' };
   return above ? { because: 'beyond', of: landmark(above), side: 'below' } : { because: 'start' };
+}
+
+/** The reason for the very first value: what the logbook remembers of it, if that is where the value comes from. */
+export function reasonToStart(value: Steps, step: number, { centres }: Memory): Reason {
+  const near = centres.filter(({ centre }) => Math.abs(centre - value) <= step);
+  const from = near.reduce<RememberedCentre | null>((best, next) => (best && best.weight >= next.weight ? best : next), null)?.from;
+  return from ? { because: 'remembered', from } : { because: 'start' };
 }
 
 const landmark = ({ value, verdict, reading }: Hold): Landmark => ({ value, light: verdict.light, counts: reading.counts });

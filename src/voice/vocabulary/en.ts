@@ -29,6 +29,8 @@ export const TAUGHT: Record<Word, string> = {
   shifted: 'shifted',
   finish: 'finish',
   help: 'help',
+  next: 'next',
+  back: 'back',
 };
 
 export const ONES = [
@@ -99,4 +101,6 @@ export const PRESS_MEANS: Record<PressMeaning, string> = {
   shifted: 'the focus has shifted',
   finish: 'finish',
   help: 'help',
+  next: 'next step',
+  back: 'one step back',
 };

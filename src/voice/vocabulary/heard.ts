@@ -23,6 +23,8 @@ export const ALSO: Record<Word, readonly string[]> = {
   shifted: ['it shifted', 'it has shifted'],
   finish: ['finish now', 'finish here'],
   help: ['help me'],
+  next: ['next step', 'next one'],
+  back: ['go back', 'step back'],
 };
 
 /** Words for the sign of a correction. */

@@ -7,9 +7,10 @@ import { entropy, lookAhead, varianceOf, type Prospect } from '../../../src/swee
 import { observe, thinned } from '../../../src/sweep/belief/grid.ts';
 import { IN, outcomesOf } from '../../../src/sweep/belief/observation.ts';
 import { NO_MEMORY } from '../../../src/sweep/belief/prior.ts';
-import { readiness, type Care, type Readiness } from '../../../src/sweep/end/care.ts';
+import { readiness, type Care } from '../../../src/sweep/end/care.ts';
 import { outcomeOf } from '../../../src/sweep/end/outcome.ts';
 import type { Hold } from '../../../src/sweep/hold.ts';
+import { closingOf } from '../../../src/sweep/next/closing.ts';
 import { worthOfHolds, type Candidate } from '../../../src/sweep/next/lookAhead.ts';
 import { secondsOfHold } from '../../../src/sweep/next/seconds.ts';
 import { suggest } from '../../../src/sweep/next/suggestion.ts';
@@ -38,7 +39,7 @@ const STAND_IN = 2500;
 interface Thought {
   readonly belief: Belief;
   readonly holds: readonly Hold[];
-  readonly enough: Readiness;
+  readonly ready: boolean;
   readonly value: Steps;
 }
 
@@ -54,7 +55,7 @@ export function ourMethod(method: OurMethod): (camera: PracticeCamera, random: R
     const watch = new Stopwatch();
     let key = '';
     let thought = start;
-    while (!thought.enough.ready && thought.holds.length < PATIENCE) {
+    while (!thought.ready && thought.holds.length < PATIENCE) {
       const { value } = thought;
       const verdict = halfPress(camera, value, random);
       watch.count(value, verdict);
@@ -77,12 +78,15 @@ export function ourMethod(method: OurMethod): (camera: PracticeCamera, random: R
 
   function think(belief: Belief, holds: readonly Hold[]): Thought {
     const enough = readiness(belief, holds.map(({ value, reading }) => ({ value, counts: reading.counts })), method.care);
+    const { care } = method;
+    const { test } = closingOf({ belief, holds, readiness: enough, care, skipped: [], trustedUpTo: 0 });
+    if (test) return { belief, holds, ready: false, value: test.value };
     const { value } = suggest(
       {
         belief,
         holds,
         readiness: enough,
-        care: method.care,
+        care,
         order: 'fewest',
         dialled: holds.at(-1)?.value ?? steps(0),
         holdTime: HOLD_TIME,
@@ -90,7 +94,7 @@ export function ourMethod(method: OurMethod): (camera: PracticeCamera, random: R
       },
       RATINGS[method.criterion],
     );
-    return { belief, holds, enough, value };
+    return { belief, holds, ready: enough.ready, value };
   }
 }
 
@@ -123,10 +127,10 @@ function rated(
 
 const RATINGS = { ours: worthOfHolds, variance: varianceOfHolds, entropy: informationOfHolds };
 
-function conclude({ belief, holds, enough }: Thought, camera: PracticeCamera, watch: Stopwatch): SweepResult {
+function conclude({ belief, holds, ready }: Thought, camera: PracticeCamera, watch: Stopwatch): SweepResult {
   const outcome = outcomeOf(belief, holds, 0, seconds(0));
   const cost = { holds: watch.holds, seconds: watch.seconds, truth: (camera.low + camera.high) / 2 };
-  if (!enough.ready) return { ...cost, centre: 0, chosen: 0, stated: 0, ended: 'gave up' };
+  if (!ready) return { ...cost, centre: 0, chosen: 0, stated: 0, ended: 'gave up' };
   if (outcome.found === 'band') {
     return { ...cost, centre: outcome.centre, chosen: outcome.chosen, stated: outcome.within, ended: 'band' };
   }

@@ -14,23 +14,37 @@ const execute = promisify(execFile);
 
 /** The summaries of the jobs, keyed by method and family. */
 export async function runJobs(jobs: readonly Job[], runs: number, tell: (sentence: string) => void): Promise<(job: Job) => Summary> {
-  const done = new Map<string, Summary>();
-  const waiting = [...jobs];
-  const worker = async (): Promise<void> => {
-    for (let job = waiting.shift(); job; job = waiting.shift()) {
-      const args = ['manifest/run.mjs', 'tests/bench/sweep/job.ts', job.method, job.family, String(runs)];
-      const { stdout } = await execute(process.execPath, args);
-      const summary = JSON.parse(stdout) as Summary;
-      done.set(keyOf(job), summary);
-      tell(`${done.size}/${jobs.length} ${job.family}: ${job.method}: ${inWords(summary)}`);
-    }
-  };
-  await Promise.all(Array.from({ length: availableParallelism() }, worker));
+  const calls = jobs.map((job) => [job.method, job.family, String(runs)]);
+  const summaries = await sideBySide<Summary>('tests/bench/sweep/job.ts', calls, (summary, [method, family], done) =>
+    tell(`${done}/${jobs.length} ${family}: ${method}: ${inWords(summary)}`),
+  );
+  const known = new Map(jobs.map((job, index) => [keyOf(job), summaries[index]]));
   return (job) => {
-    const summary = done.get(keyOf(job));
+    const summary = known.get(keyOf(job));
     if (!summary) throw new Error(`Nothing was measured for ${keyOf(job)}.`);
     return summary;
   };
+}
+
+/** Runs a script once for each list of arguments, and gives what each run printed, in their order. */
+export async function sideBySide<Printed>(
+  script: string,
+  calls: readonly (readonly string[])[],
+  tell: (printed: Printed, call: readonly string[], done: number) => void,
+): Promise<Printed[]> {
+  const printed: Printed[] = [];
+  const waiting = [...calls.entries()];
+  let done = 0;
+  const worker = async (): Promise<void> => {
+    for (let next = waiting.shift(); next; next = waiting.shift()) {
+      const [index, call] = next;
+      const { stdout } = await execute(process.execPath, ['manifest/run.mjs', script, ...call]);
+      printed[index] = JSON.parse(stdout) as Printed;
+      tell(printed[index], call, ++done);
+    }
+  };
+  await Promise.all(Array.from({ length: availableParallelism() }, worker));
+  return printed;
 }
 
 const keyOf = ({ method, family }: Job): string => `${method} | ${family}`;

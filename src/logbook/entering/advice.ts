@@ -1,0 +1,76 @@
+// What to enter for one lens on one body: for the bare lens and behind each converter, which the body keeps apart, one
+// value or one for each end of a zoom, out of all that was measured; and what could not be counted, with the reason.
+import type { Body, Converter, Kit, Lens } from '../../kit/kit.ts';
+import { zooms } from '../../kit/lens.ts';
+import type { Measured } from '../measured.ts';
+import type { Shelved } from '../shelf.ts';
+import { bandOf, type Band } from './band.ts';
+import { oneValue, type Choice, type Weighing } from './oneValue.ts';
+import { tradeOf } from './trade.ts';
+import { twoValues, type TwoValues } from './twoValues.ts';
+
+export interface Evidence {
+  readonly band: Band;
+  readonly measured: Measured;
+}
+
+interface Uncounted {
+  readonly id: string;
+  readonly focalLength: number;
+  readonly distance: number;
+  readonly why: 'never measured' | 'only a value is known' | 'past the limit' | 'beyond the scale' | 'nothing held';
+}
+
+/** One place in the body's memory, or two for a zoom. */
+export interface Place {
+  readonly converter: Converter | null;
+  readonly evidence: readonly Evidence[];
+  readonly uncounted: readonly Uncounted[];
+  /** Null where no band is known. */
+  readonly one: (Choice & { readonly trade: readonly Choice[] }) | null;
+  /** Where the body keeps both ends and both were measured; then these are to be entered. */
+  readonly two: TwoValues | null;
+  /** The body keeps both ends, but one of them was not measured yet. */
+  readonly missingEnd: number | null;
+}
+
+export interface Advice {
+  readonly body: Body;
+  readonly lens: Lens;
+  readonly places: readonly Place[];
+}
+
+/** Null where body or lens are not in the kit. */
+export function adviceFor(pair: { readonly body: string; readonly lens: string }, kit: Kit, shelf: readonly Shelved[], weighing: Weighing): Advice | null {
+  const body = kit.bodies.find(({ id }) => id === pair.body);
+  const lens = kit.lenses.find(({ id }) => id === pair.lens);
+  if (!body || !lens) return null;
+  const own = shelf.filter(({ situation, retired }) => situation?.body === body.id && situation.lens === lens.id && !retired);
+  const places = [null, ...kit.converters]
+    .map((converter) => placeOf(body, lens, converter, own.filter(({ situation }) => situation?.converter === (converter?.id ?? null)), weighing))
+    .filter(({ evidence, uncounted }) => evidence.length + uncounted.length > 0);
+  return { body, lens, places };
+}
+
+function placeOf(body: Body, lens: Lens, converter: Converter | null, shelf: readonly Shelved[], weighing: Weighing): Place {
+  const sorted = shelf.toSorted((a, b) => a.subject.focalLength - b.subject.focalLength || a.subject.distance - b.subject.distance);
+  const evidence = sorted.flatMap(({ measured }) => {
+    const band = measured && bandOf(measured, body.scale);
+    return band ? [{ band, measured }] : [];
+  });
+  const counted = new Set(evidence.map(({ band }) => band.id));
+  const uncounted = sorted
+    .filter(({ subject }) => !counted.has(subject.situation))
+    .map(({ subject, measured }) => ({ id: subject.situation, focalLength: subject.focalLength, distance: subject.distance, why: whyNot(measured) }));
+  const bands = evidence.map(({ band }) => band);
+  const one = oneValue(body.scale, bands, weighing);
+  const keepsTwo = body.zoomStore === 'two' && zooms(lens) && lens.focal !== null;
+  const two = keepsTwo && lens.focal ? twoValues(body.scale, lens.focal, bands, weighing) : null;
+  const missingEnd = keepsTwo && !two ? ([lens.focal?.from, lens.focal?.to].find((end) => bands.every(({ focalLength }) => focalLength !== end)) ?? null) : null;
+  return { converter, evidence, uncounted, one: one && { ...one, trade: tradeOf(body.scale, bands) }, two, missingEnd };
+}
+
+function whyNot(measured: Measured | null): Uncounted['why'] {
+  if (!measured) return 'never measured';
+  return measured.found === 'nothing' ? 'nothing held' : measured.found === 'past the limit' || measured.found === 'beyond the scale' ? measured.found : 'only a value is known';
+}

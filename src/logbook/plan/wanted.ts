@@ -1,0 +1,56 @@
+// From what a person chose to the situations a plan is made of: every body with every lens, bare and with each chosen
+// converter, at the chosen ends and distances.
+import type { Kit, Lens } from '../../kit/kit.ts';
+import { usualDistance } from '../../kit/lengths.ts';
+import { failed, got, type Got } from '../../result.ts';
+import { millimetres, type Millimetres } from '../../units.ts';
+
+type Ends = 'both' | 'wide' | 'tele';
+
+export interface Wanted {
+  readonly bodies: readonly string[];
+  readonly lenses: readonly string[];
+  /** Beside the bare lens. */
+  readonly converters: readonly string[];
+  readonly ends: Ends;
+  /** Empty: fifty focal lengths each, those of lens and converter together. */
+  readonly distances: readonly Millimetres[];
+}
+
+export interface WantedSituation {
+  readonly body: string;
+  readonly lens: string;
+  readonly converter: string | null;
+  readonly focalLength: Millimetres;
+  readonly distance: Millimetres;
+}
+
+export function situationsWanted(wanted: Wanted, kit: Pick<Kit, 'lenses' | 'converters'>): Got<WantedSituation[]> {
+  if (wanted.bodies.length === 0) return failed('Choose at least one body.');
+  if (wanted.lenses.length === 0) return failed('Choose at least one lens.');
+  const lenses = kit.lenses.filter(({ id }) => wanted.lenses.includes(id));
+  const unknown = lenses.find(({ focal }) => focal === null);
+  if (unknown) return failed(`Enter the focal length of ${unknown.name} in the kit first, then choose it again.`);
+  const chosen = kit.converters.filter(({ id }) => wanted.converters.includes(id));
+  const behind = [{ id: null, factor: 1 }, ...chosen];
+  return got(
+    wanted.bodies.flatMap((body) =>
+      lenses.flatMap((lens) =>
+        behind.flatMap(({ id: converter, factor }) =>
+          lengthsOf(lens, wanted.ends).flatMap((focalLength) =>
+            distancesFor(millimetres(focalLength * factor), wanted.distances).map((distance) => ({ body, lens: lens.id, converter, focalLength, distance })),
+          ),
+        ),
+      ),
+    ),
+  );
+}
+
+function lengthsOf({ focal }: Lens, ends: Ends): Millimetres[] {
+  if (!focal) return [];
+  if (focal.from === focal.to) return [focal.from];
+  return ends === 'both' ? [focal.from, focal.to] : [ends === 'wide' ? focal.from : focal.to];
+}
+
+const distancesFor = (focalLength: Millimetres, distances: readonly Millimetres[]): readonly Millimetres[] =>
+  distances.length > 0 ? distances : [usualDistance(focalLength)];

@@ -1,0 +1,108 @@
+// How far the target stands. Fifty focal lengths for general use and no fewer than twenty-five where the room is
+// short are common practice, no source; a lens used mostly at one distance is measured there, a macro lens at its
+// working magnification. Every distance here runs from the film plane: what was measured from the front of the lens
+// is converted first.
+import { millimetres, type Millimetres } from '../units.ts';
+import { usualDistance } from '../kit/kit.ts';
+import { answer, cannot, type Answer } from './answer.ts';
+import { writeDistance, type DistanceUnit } from './length.ts';
+import { distanceFor } from './magnification.ts';
+import { writeNumber, type Magnification } from './quantity.ts';
+
+/** The lens as it stands in front of the body, a converter counted in. */
+export interface StandingLens {
+  readonly focalLength: Millimetres;
+  /** As the maker gives it, from the film plane; null where it is not known. */
+  readonly closestFocus: Millimetres | null;
+}
+
+export type DistanceWish =
+  | { readonly wish: 'usual' }
+  /** The longest distance the room allows. */
+  | { readonly wish: 'room'; readonly longest: Millimetres }
+  /** The distance the lens is really used at. */
+  | { readonly wish: 'used'; readonly distance: Millimetres }
+  | { readonly wish: 'macro'; readonly magnification: Magnification };
+
+export interface BenchDistance {
+  readonly distance: Millimetres;
+  /** Distance over focal length. */
+  readonly multiple: number;
+  readonly stands: 'usual' | 'short' | 'near' | 'far' | 'at closest focus';
+  readonly say: string;
+}
+
+const USUAL = 50;
+const SHORTEST = 25;
+
+/** The range of practice: twenty-five to fifty focal lengths. */
+export const usualRange = (focalLength: Millimetres): readonly [Millimetres, Millimetres] => [
+  millimetres(focalLength * SHORTEST),
+  usualDistance(focalLength),
+];
+
+/** The distance for this wish, with a sentence on what it is good for; refused below the closest focus. */
+export function benchDistance(lens: StandingLens, wish: DistanceWish, unit: DistanceUnit): Answer<BenchDistance> {
+  const { focalLength, closestFocus } = lens;
+  const wanted = wantedDistance(focalLength, wish);
+  if (closestFocus !== null && wanted < closestFocus) {
+    if (wish.wish === 'usual') return answer(judged(focalLength, closestFocus, unit, true));
+    return cannot(
+      `${writeDistance(wanted, unit)} is nearer than this lens can focus:` +
+        ` put the target at ${writeDistance(closestFocus, unit)} or farther, measured from the film-plane mark.`,
+    );
+  }
+  return answer(judged(focalLength, wanted, unit, closestFocus !== null && wanted <= closestFocus * 1.02));
+}
+
+function wantedDistance(focalLength: Millimetres, wish: DistanceWish): Millimetres {
+  switch (wish.wish) {
+    case 'usual':
+      return usualDistance(focalLength);
+    case 'room':
+      return millimetres(Math.min(wish.longest, usualDistance(focalLength)));
+    case 'used':
+      return wish.distance;
+    case 'macro':
+      return distanceFor(focalLength, wish.magnification);
+  }
+}
+
+function judged(focalLength: Millimetres, distance: Millimetres, unit: DistanceUnit, closest: boolean): BenchDistance {
+  const multiple = distance / focalLength;
+  const stands = closest ? 'at closest focus' : standing(multiple);
+  return { distance, multiple, stands, say: sentence(stands, multiple, distance, focalLength, unit) };
+}
+
+function standing(multiple: number): Exclude<BenchDistance['stands'], 'at closest focus'> {
+  // A tape measure is read to a per cent; the bounds must not turn on less.
+  if (multiple < SHORTEST * 0.99) return 'near';
+  if (multiple < USUAL * 0.99) return 'short';
+  return multiple <= USUAL * 1.01 ? 'usual' : 'far';
+}
+
+function sentence(
+  stands: BenchDistance['stands'],
+  multiple: number,
+  distance: Millimetres,
+  focalLength: Millimetres,
+  unit: DistanceUnit,
+): string {
+  const times = writeNumber(multiple, multiple < 10 ? 1 : 0);
+  const where = `${writeDistance(distance, unit)} from the film plane, ${times} focal lengths`;
+  switch (stands) {
+    case 'usual':
+      return `${where}: the general-purpose distance.`;
+    case 'short':
+      return `${where}: short, but it will do; measure again farther away if you use the lens far away.`;
+    case 'near':
+      return (
+        `${where}: the value will hold for close work only; for general use stand at least ` +
+        `${writeDistance(usualRange(focalLength)[0], unit)} away.`
+      );
+    case 'far':
+      return `${where}: right where the lens is used that far away; make the target large and the light bright.`;
+    case 'at closest focus':
+      return `${where}: this lens\u2019s closest focus; the value will hold for close work, and may differ farther away.`;
+  }
+}

@@ -1,0 +1,39 @@
+// Whether there is light enough for phase detection. EV = log2(N²/t); luminance L = K·2^EV/S with K = 12.5 and
+// illuminance E = C·2^EV/S with C = 250 (ISO 2720:1974). A camera meters what the surface sends back, so lux from it
+// holds for a mid-grey surface; a sheet of white paper sends back about five times as much.
+import * as v from 'valibot';
+import type { Seconds } from '../units.ts';
+import type { Exposure } from './exposure.ts';
+import { Ev, ev, lux, type FNumber, type Lux } from './quantity.ts';
+import { exactAperture, exactIso, exactShutter } from './stops.ts';
+
+/** From true numbers; shown ones go through their exact stops first. */
+export const exposureValue = (aperture: FNumber, shutter: Seconds): Ev => ev(Math.log2(aperture ** 2 / shutter));
+
+/** The exposure value as at ISO 100, from what the camera shows. This is the one that is stored. */
+export const measuredEv = ({ iso, aperture, shutter }: Exposure): Ev =>
+  ev(exposureValue(exactAperture(aperture), exactShutter(shutter)) - Math.log2(exactIso(iso) / 100));
+
+/** Light falling on the target, for a reading at ISO 100 from a mid-grey surface. */
+export const illuminance = (ev100: Ev): Lux => lux((250 * 2 ** ev100) / 100);
+
+/** Where light is enough, as EV at ISO 100 (common practice, no source: settable). */
+export const LightThresholds = v.pipe(
+  v.object({ fine: Ev, plenty: Ev }),
+  v.check(({ fine, plenty }) => fine < plenty, 'Set plenty above fine.'),
+);
+export type LightThresholds = v.InferOutput<typeof LightThresholds>;
+export const USUAL_LIGHT: LightThresholds = { fine: ev(7), plenty: ev(9) };
+
+export type LightVerdict = 'too dim' | 'fine' | 'plenty';
+
+export function lightVerdict(ev100: Ev, thresholds: LightThresholds = USUAL_LIGHT): LightVerdict {
+  if (ev100 < thresholds.fine) return 'too dim';
+  return ev100 < thresholds.plenty ? 'fine' : 'plenty';
+}
+
+export const LIGHT_SENTENCES: Record<LightVerdict, string> = {
+  'too dim': 'Too dim for good phase detection: add light or bring the lamps nearer, then read the camera again.',
+  fine: 'Light enough.',
+  plenty: 'Plenty of light.',
+};

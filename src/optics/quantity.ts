@@ -1,0 +1,60 @@
+// The quantities of the bench beside lengths and time. A brand keeps an f-number from being taken for a magnification;
+// each range is wider than any bench needs, so that only a slip falls outside it.
+import * as v from 'valibot';
+
+const within = <const Name extends string>(name: Name, least: number, most: number, sentence: string) =>
+  v.pipe(v.number(sentence), v.minValue(least, sentence), v.maxValue(most, sentence), v.brand(name));
+
+/** Focal length over entrance pupil, for a subject at infinity, as engraved on the lens. */
+export const FNumber = within(
+  'FNumber',
+  0.7,
+  128,
+  'Enter the aperture as the lens or the camera shows it, such as 2.8: it lies between 0.7 and 128.',
+);
+export type FNumber = v.InferOutput<typeof FNumber>;
+
+/** Size on the sensor over size at the target. */
+export const Magnification = within(
+  'Magnification',
+  0.0002,
+  10,
+  'Enter the magnification as size on the sensor over size of the target, from 0.0002 to 10: life size is 1.',
+);
+export type Magnification = v.InferOutput<typeof Magnification>;
+
+/** An angle, with its sign. */
+export const Degrees = within('Degrees', -90, 90, 'Enter the angle in degrees, from \u221290 to 90.');
+export type Degrees = v.InferOutput<typeof Degrees>;
+
+/** Exposure value, for the speed that the text beside it names. */
+export const Ev = within(
+  'Ev',
+  -20,
+  40,
+  'Read ISO, aperture and shutter from the camera again: no room is that bright or dark.',
+);
+export type Ev = v.InferOutput<typeof Ev>;
+
+export type Lux = number & v.Brand<'Lux'>;
+
+export const fNumber = (value: number): FNumber => value as FNumber;
+export const magnification = (value: number): Magnification => value as Magnification;
+export const degrees = (value: number): Degrees => value as Degrees;
+export const ev = (value: number): Ev => value as Ev;
+export const lux = (value: number): Lux => value as Lux;
+
+export const radians = (angle: Degrees): number => (angle * Math.PI) / 180;
+export const fromRadians = (angle: number): Degrees => degrees((angle * 180) / Math.PI);
+
+/** A number as a person types it: a point or a comma before the decimals; null when it is no number. */
+export function readNumber(text: string): number | null {
+  const plain = text.trim().replace(/^\u2212/, '-');
+  return /^[-+]?(\d+([.,]\d*)?|[.,]\d+)$/.test(plain) ? Number(plain.replace(',', '.')) : null;
+}
+
+/** At most so many decimals, without idle zeros, and a true minus. */
+export function writeNumber(value: number, decimals: number): string {
+  const text = String(Number(value.toFixed(decimals)));
+  return text === '-0' ? '0' : text.replace('-', '\u2212');
+}

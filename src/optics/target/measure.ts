@@ -1,0 +1,66 @@
+// How large everything on the target is, for one situation: bars wide enough for the sensor to draw clearly and for a
+// printer to print, and a field half as large again as what the AF area sees, so that the area never finds the
+// field's own edge.
+import { millimetres, type Millimetres } from '../../units.ts';
+import { answer, cannot, type Answer } from '../answer.ts';
+import type { Magnification } from '../quantity.ts';
+import type { Sensor } from '../sensor.ts';
+import { areaAtTarget } from '../squareness.ts';
+import { BAR_COUNTS, type BarCount } from './sequence.ts';
+
+/** Pixels one bar covers on the sensor where there is a choice: drawn clearly, yet many to an AF area. */
+const WANTED_PIXELS = 10;
+/** Fewer blur into grey. */
+const LEAST_PIXELS = 5;
+/** What an office printer prints cleanly. */
+const LEAST_BAR = 0.3;
+/** Larger than a wall. */
+const LARGEST_FIELD = 2500;
+
+export interface TargetCase {
+  readonly magnification: Magnification;
+  readonly pitch: Millimetres;
+  /** The AF area on the sensor, edge to edge. */
+  readonly area: Millimetres;
+  readonly sensor: Sensor;
+}
+
+export interface TargetMeasure {
+  readonly bars: BarCount;
+  readonly bar: Millimetres;
+  /** Side of the square field of bars. */
+  readonly field: Millimetres;
+  /** Box of each leaning square. */
+  readonly square: Millimetres;
+  /** White between the parts. */
+  readonly gap: Millimetres;
+  /** What the sensor sees at the target. */
+  readonly seen: { readonly width: Millimetres; readonly height: Millimetres };
+}
+
+export function measureTarget({ magnification: m, pitch, area, sensor }: TargetCase): Answer<TargetMeasure> {
+  const covered = 1.5 * areaAtTarget(area, m);
+  const wanted = Math.max((WANTED_PIXELS * pitch) / m, LEAST_BAR);
+  const least = Math.max((LEAST_PIXELS * pitch) / m, LEAST_BAR);
+  const fitting = BAR_COUNTS.filter((count) => covered / count >= least);
+  const bars = fitting.reduce<BarCount>(
+    (best, next) => (mismatch(covered, next, wanted) < mismatch(covered, best, wanted) ? next : best),
+    31,
+  );
+  const bar = millimetres(Math.max(covered / bars, least));
+  const field = millimetres(bar * bars);
+  if (field > LARGEST_FIELD) {
+    return cannot('The target would be larger than a wall: move it nearer, or set a smaller AF area.');
+  }
+  return answer({
+    bars,
+    bar,
+    field,
+    square: millimetres(7 * bar),
+    gap: millimetres(Math.min(4, Math.max(1, 1.5 * bar))),
+    seen: { width: millimetres(sensor.width / m), height: millimetres(sensor.height / m) },
+  });
+}
+
+const mismatch = (covered: number, count: BarCount, wanted: number): number =>
+  Math.abs(Math.log(covered / count / wanted));

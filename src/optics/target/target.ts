@@ -1,0 +1,131 @@
+// The target's page as one drawing, as large as the situation asks; sheets.ts cuts it to paper. From top to bottom:
+// words between two leaning squares, the field of bars, and the scale between two more. The leaning edges are for the
+// photographs that prove the value, the corner marks for squareness, the scale for the print's true size and for the
+// magnification.
+import { millimetres, type Millimetres } from '../../units.ts';
+import { writeNumber } from '../quantity.ts';
+import { leaningSquare, rectangle, text, wrapWords, type Drawing, type Shape } from './drawing.ts';
+import type { TargetMeasure } from './measure.ts';
+import { mosaic } from './mosaic.ts';
+
+export interface Target {
+  readonly drawing: Drawing;
+  readonly measure: TargetMeasure;
+  /** Between the outer tips of the corner marks. */
+  readonly corners: { readonly width: Millimetres; readonly height: Millimetres };
+  /** Between the outer edges of the scale's end marks. */
+  readonly scale: Millimetres;
+}
+
+/** White all round. */
+const BORDER = 6;
+/** The lean of the four squares: the usual angle of a slanted edge. */
+const LEAN = 5;
+const LETTERS = 3.4;
+const LINE = 4.4;
+/** Narrowest page that holds the words and the scale. */
+const NARROWEST = 130;
+const SCALE_HEIGHT = 12;
+/** Tallest view beside its words on one sheet. */
+const TALLEST_VIEW = 180;
+
+/** `words`: the situation and the date, in the person's language, one entry a line; long ones are wrapped. */
+export function drawTarget(measure: TargetMeasure, words: readonly string[]): Target {
+  const { field, square, gap } = measure;
+  const inner = Math.max(field, NARROWEST);
+  const width = inner + 2 * BORDER;
+  const between = field - 2 * (square + 2 * gap);
+  // Words and scale stand between the squares where there is room, above and below them where not.
+  const roomy = between >= 100;
+  const scale = millimetres(100);
+  const wordsWidth = roomy ? between : inner;
+  const note = `Bars ${writeNumber(measure.bar, 2)} mm. Scale below: ${scale} mm.`;
+  const lines = [...words, note].flatMap((line) => wrapWords(line, LETTERS, wordsWidth));
+  const wordsHeight = lines.length * LINE + 1;
+  const strip = square + 2 * gap;
+  // The part that is photographed: the field, its squares and the corner marks. Near up, the sensor sees no more than
+  // this.
+  const visible = Math.min(0.9 * measure.seen.height, TALLEST_VIEW);
+  const view = roomy ? field + 2 * Math.max(strip, wordsHeight, SCALE_HEIGHT) : Math.max(field + 2 * strip, visible);
+  const viewTop = BORDER + (roomy ? 0 : wordsHeight);
+  const height = viewTop + view + (roomy ? 0 : SCALE_HEIGHT) + BORDER;
+  const middle = { x: width / 2, y: viewTop + view / 2 };
+  const left = middle.x - field / 2;
+  const top = middle.y - field / 2;
+  const corners = {
+    width: millimetres(Math.min(width - BORDER, 0.9 * measure.seen.width)),
+    height: millimetres(Math.min(roomy ? view + BORDER : view, 0.9 * measure.seen.height)),
+  };
+  const shapes = [
+    ...mosaic(measure.bars, measure.bar, left, top),
+    ...centreMark(middle.x, middle.y, measure.bar),
+    ...pointers(left, top, field, gap),
+    ...leaningSquares(left, top, measure),
+    ...lines.map((line, index) => text(roomy ? left + strip : BORDER, BORDER + LINE * (index + 0.8), LETTERS, line)),
+    ...scaleBar(middle.x, roomy ? top + field + 2 * gap : viewTop + view + 1, scale),
+    ...cornerMarks(middle.x, middle.y, corners.width, corners.height),
+  ];
+  return { drawing: { width: millimetres(width), height: millimetres(height), shapes }, measure, corners, scale };
+}
+
+/** Where the centre AF point is laid: a plus on a small white ground. */
+function centreMark(x: number, y: number, bar: number): Shape[] {
+  const arm = 1.5 * bar;
+  const thick = bar / 3;
+  return [
+    rectangle(x - arm, y - arm, 2 * arm, 2 * arm, 'white'),
+    rectangle(x - arm * 0.8, y - thick / 2, arm * 1.6, thick),
+    rectangle(x - thick / 2, y - arm * 0.8, thick, arm * 1.6),
+  ];
+}
+
+/** A short stroke in the middle of each side of the field, to find the centre from outside it. */
+function pointers(left: number, top: number, field: number, gap: number): Shape[] {
+  const stroke = gap * 0.7;
+  const thick = gap * 0.2;
+  const off = gap * 0.2;
+  const x = left + field / 2 - thick / 2;
+  const y = top + field / 2 - thick / 2;
+  return [
+    rectangle(x, top - off - stroke, thick, stroke),
+    rectangle(x, top + field + off, thick, stroke),
+    rectangle(left - off - stroke, y, stroke, thick),
+    rectangle(left + field + off, y, stroke, thick),
+  ];
+}
+
+function leaningSquares(left: number, top: number, { field, square, gap }: TargetMeasure): Shape[] {
+  const columns = [left + square / 2, left + field - square / 2];
+  const rows = [top - gap - square / 2, top + field + gap + square / 2];
+  return rows.flatMap((y) => columns.map((x) => leaningSquare({ x, y }, square, LEAN)));
+}
+
+/** End marks and a stroke every ten millimetres; measured between the outer edges of the end marks. */
+function scaleBar(x: number, y: number, length: number): Shape[] {
+  const start = x - length / 2;
+  const thick = 0.3;
+  const strokes = Array.from({ length: length / 10 - 1 }, (_, index) =>
+    rectangle(start + 10 * (index + 1) - thick / 2, y + 1.5, thick, 2),
+  );
+  return [
+    rectangle(start, y, thick, 5),
+    rectangle(start + length - thick, y, thick, 5),
+    rectangle(start, y + 3.5, length, thick),
+    ...strokes,
+    text(x, y + 8.5, LETTERS, `${length} mm between the outer edges of the end marks`, 'middle'),
+  ];
+}
+
+function cornerMarks(x: number, y: number, width: number, height: number): Shape[] {
+  const arm = Math.min(6, width / 10, height / 10);
+  const thick = arm / 12;
+  return [-1, 1].flatMap((right) =>
+    [-1, 1].flatMap((lower) => {
+      const tip = { x: x + (right * width) / 2, y: y + (lower * height) / 2 };
+      return [
+        rectangle(right > 0 ? tip.x - arm : tip.x, lower > 0 ? tip.y - thick : tip.y, arm, thick),
+        rectangle(right > 0 ? tip.x - thick : tip.x, lower > 0 ? tip.y - arm : tip.y, thick, arm),
+      ];
+    }),
+  );
+}

@@ -1,0 +1,62 @@
+// The bench: the rig worked out for one situation, before its first hold.
+import { Field } from '../parts/field.tsx';
+import { Heading } from '../parts/heading.tsx';
+import { useSurroundings } from '../useSession.ts';
+import { inMillimetres } from '../words/quantities.ts';
+import { Cautions } from './cautions.tsx';
+import { DepthCard } from './depthCard.tsx';
+import { DistanceCard } from './distanceCard.tsx';
+import { cornersOf } from './given.ts';
+import { LightCard } from './lightCard.tsx';
+import { PlaceCard } from './placeCard.tsx';
+import { SquareCard } from './squareCard.tsx';
+import { TargetCard } from './targetCard.tsx';
+import { useBench, type Standing } from './useBench.ts';
+import { WalkCard } from './walkCard.tsx';
+import { picksOf } from '../start/draft.ts';
+import { MANUAL, SERVICE } from '../../optics/setUp/caution.ts';
+
+export function BenchScreen() {
+  const { session, way, start } = useSurroundings();
+  const standing = useBench();
+  const open = session.sweep.value === null && picksOf(start.draft.value, session.kit.value, session.records.value).situation === null;
+  return (
+    <>
+      <Heading onBack={() => way.back()}>The bench</Heading>
+      {open && (
+        <Field
+          label="Focal length, mm"
+          text={start.draft.value.focalLength}
+          fault={'missing' in standing && start.draft.value.focalLength !== '' ? standing.missing : undefined}
+          numeric
+          onTyped={(text) => start.change({ focalLength: text })}
+        />
+      )}
+      {'missing' in standing ? <output>{standing.missing}</output> : <Cards standing={standing} open={open} />}
+    </>
+  );
+}
+
+interface Props {
+  readonly standing: Extract<Standing, { reckoned: unknown }>;
+  readonly open: boolean;
+}
+
+function Cards({ standing: { subject, reckoned }, open }: Props) {
+  const corners = cornersOf(reckoned);
+  return (
+    <>
+      <p class="muted small">
+        {[subject.lens, subject.body, inMillimetres(reckoned.focalLength)].filter(Boolean).join(' \u00b7 ')}
+      </p>
+      <DistanceCard reckoned={reckoned} open={open} />
+      <DepthCard reckoned={reckoned} />
+      <TargetCard subject={subject} reckoned={reckoned} />
+      <LightCard />
+      <SquareCard reckoned={reckoned} corners={corners} />
+      <PlaceCard reckoned={reckoned} />
+      <WalkCard reckoned={reckoned} />
+      <Cautions all={[MANUAL, SERVICE]} />
+    </>
+  );
+}

@@ -1,0 +1,67 @@
+// Whether there is light enough, from what the camera shows for the target.
+import { fits } from '../../optics/answer.ts';
+import { illuminance, LIGHT_SENTENCES, LightThresholds, lightVerdict } from '../../optics/light.ts';
+import { shutterCaution } from '../../optics/lamps.ts';
+import { readNumber, writeNumber } from '../../optics/quantity.ts';
+import { lampCautions } from '../../optics/setUp/caution.ts';
+import { useSurroundings } from '../useSession.ts';
+import { Cautions } from './cautions.tsx';
+import { lampsOf } from './given.ts';
+import { Says } from './fact.tsx';
+import { lightReading } from './readings.ts';
+import { typedAt, type Typed } from './fields.ts';
+import { Choosing, Typing } from './typing.tsx';
+
+export function LightCard() {
+  const typed = typedAt(useSurroundings().bench);
+  const { lighting, mains } = lampsOf(typed);
+  return (
+    <section class="card" aria-labelledby="bench-light">
+      <h2 id="bench-light">Light</h2>
+      <LightFields />
+      <Says>{lightInWords(typed)}</Says>
+      <details>
+        <summary>Lamps, and what is enough</summary>
+        <div class="stack">
+          <Choosing field="lighting" label="Light from" options={LIGHTINGS} />
+          <Choosing field="mains" label="Mains" options={MAINS} />
+          <Typing field="fine" label="Fine from, EV at ISO 100" />
+          <Typing field="plenty" label="Plenty from, EV at ISO 100" />
+        </div>
+      </details>
+      <Cautions all={lampCautions(lighting, mains)} />
+    </section>
+  );
+}
+
+export const LightFields = () => (
+  <div class="thirds exposure">
+    <Typing field="iso" label="ISO" />
+    <Typing field="metered" label="Aperture" />
+    <Typing field="shutter" label="Shutter" />
+  </div>
+);
+
+/** The verdict on what is typed, or what to enter. */
+export function lightInWords(typed: Typed): string {
+  const read = lightReading(typed);
+  if (!read.ok) return read.say;
+  const thresholds = fits(LightThresholds, { fine: readNumber(typed.fine), plenty: readNumber(typed.plenty) });
+  if (!thresholds.ok) return thresholds.say;
+  const { ev, shutter } = read.value;
+  const { lighting, mains } = lampsOf(typed);
+  const flicker = shutterCaution(lighting, mains, shutter);
+  const lux = Math.round(illuminance(ev));
+  return `EV ${writeNumber(ev, 1)} at ISO 100, about ${lux} lux on mid-grey. ${LIGHT_SENTENCES[lightVerdict(ev, thresholds.value)]}${flicker === null ? '' : ` ${flicker}`}`;
+}
+
+const LIGHTINGS = [
+  { value: 'daylight', label: 'daylight' },
+  { value: 'steady lamp', label: 'lamps without flicker' },
+  { value: 'mains lamp', label: 'lamps on the mains' },
+  { value: 'warm lamp', label: 'warm lamps on the mains' },
+];
+const MAINS = [
+  { value: '50', label: '50 Hz' },
+  { value: '60', label: '60 Hz' },
+];

@@ -1,0 +1,40 @@
+// After a sweep: whether the width of its band is plausible, and the value that places the depth of field where the bench
+// was told to. Both are estimates, from what one step may be worth.
+import { placeDepth, type Placement } from '../../optics/placement.ts';
+import type { Answer } from '../../optics/answer.ts';
+import { bandWidth, StepWorth, USUAL_STEP_WORTH } from '../../optics/stepWorth.ts';
+import { fits } from '../../optics/answer.ts';
+import { readNumber } from '../../optics/quantity.ts';
+import type { BandOutcome } from '../../sweep/end/outcome.ts';
+import type { Scale } from '../../sweep/scale.ts';
+import { useSurroundings } from '../useSession.ts';
+import { typedAt } from './fields.ts';
+import { placementReading } from './readings.ts';
+import { useBench } from './useBench.ts';
+
+interface Props {
+  readonly outcome: BandOutcome;
+  readonly scale: Scale;
+}
+
+/** The value shifted on purpose; null where no share was asked for. */
+export function usePlaced({ outcome, scale }: Props): Answer<Placement> | null {
+  const typed = typedAt(useSurroundings().bench);
+  const standing = useBench();
+  if (typed.share.trim() === '' || 'missing' in standing || !standing.reckoned.bench?.ok) return null;
+  const share = placementReading(typed);
+  if (!share.ok) return share;
+  const { depth, step } = standing.reckoned.bench.value;
+  return placeDepth(outcome.chosen, share.value.share, depth, step, scale);
+}
+
+export function Estimates({ outcome, scale, placed }: Props & { readonly placed: Answer<Placement> | null }) {
+  const typed = fits(StepWorth, readNumber(typedAt(useSurroundings().bench).worth));
+  const values = Math.round((outcome.high - outcome.low) / scale.step) + 1;
+  return (
+    <section aria-label="Estimates">
+      {placed && (placed.ok ? <p>{placed.value.say}</p> : <p class="fault">{placed.say}</p>)}
+      <p class="muted small">{bandWidth(values * scale.step, typed.ok ? typed.value : USUAL_STEP_WORTH).say}</p>
+    </section>
+  );
+}

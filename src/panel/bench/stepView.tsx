@@ -1,0 +1,70 @@
+// One step of the walk: its sentence, its cautions, and what may be entered there.
+import { useState } from 'preact/hooks';
+import { latest, type BenchReading } from '../../optics/setUp/reading.ts';
+import type { SetUpStep } from '../../optics/setUp/step.ts';
+import type { WalkState } from '../../optics/setUp/walk.ts';
+import { useSurroundings } from '../useSession.ts';
+import { readingInWords } from '../words/readings.ts';
+import { Cautions } from './cautions.tsx';
+import { cornersOf } from './given.ts';
+import { ReadingFields, type Typable } from './readingFields.tsx';
+import { readingOf } from './readings.ts';
+import type { Reckoned } from './reckon.ts';
+import { typedAt } from './fields.ts';
+
+interface Props {
+  readonly step: SetUpStep;
+  readonly state: WalkState;
+  readonly reckoned: Reckoned;
+  readonly onRead: (reading: BenchReading) => void;
+}
+
+export function StepView({ step, state, reckoned, onRead }: Props) {
+  const { reads } = step;
+  const read = reads && latest(state.bench, reads);
+  return (
+    <section class="step" aria-label="Step">
+      <p class="show">{step.show}</p>
+      {state.bench.ticked.includes(step.id) && <p class="muted small">Done before.</p>}
+      {reads === 'live view' && (
+        <fieldset class="row">
+          <legend>Is live view at its sharpest?</legend>
+          <button type="button" onClick={() => onRead({ reads, asked: 'start', sharp: true })}>
+            It is sharp
+          </button>
+          <button type="button" onClick={() => onRead({ reads, asked: 'start', sharp: false })}>
+            It is not
+          </button>
+        </fieldset>
+      )}
+      {isTypable(reads) && <Entry key={step.id} kind={reads} reckoned={reckoned} onRead={onRead} />}
+      {read && <output>Kept: {readingInWords(read)}</output>}
+      <Cautions all={step.cautions} />
+    </section>
+  );
+}
+
+const isTypable = (kind: SetUpStep['reads']): kind is Typable => kind !== null && kind !== 'live view';
+
+/** The fields of a reading, and the sentence when they do not add up to one. */
+function Entry({ kind, reckoned, onRead }: Pick<Props, 'reckoned' | 'onRead'> & { readonly kind: Typable }) {
+  const { bench } = useSurroundings();
+  const [fault, setFault] = useState('');
+  const keep = (event: Event): void => {
+    event.preventDefault();
+    const reading = readingOf(kind, typedAt(bench), reckoned, cornersOf(reckoned));
+    setFault(reading.ok ? '' : reading.say);
+    if (reading.ok) onRead(reading.value);
+  };
+  return (
+    <form class="stack" noValidate onSubmit={keep}>
+      <ReadingFields kind={kind} reckoned={reckoned} />
+      {fault && (
+        <p class="fault" role="alert">
+          {fault}
+        </p>
+      )}
+      <button type="submit">Keep this reading</button>
+    </form>
+  );
+}

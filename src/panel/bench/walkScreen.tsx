@@ -1,0 +1,96 @@
+// The set-up walk: one step at a time, spoken and shown, by word, key, one switch and pointer.
+import { useCallback, useEffect, useState } from 'preact/hooks';
+import { currentStep, isDone, type WalkEvent } from '../../optics/setUp/walk.ts';
+import { steps } from '../../units.ts';
+import { useKeys } from '../keys/useKeys.ts';
+import type { Word } from '../../sweep/inputs.ts';
+import { Heading } from '../parts/heading.tsx';
+import { useSurroundings } from '../useSession.ts';
+import { caseOf } from './given.ts';
+import { placementReading } from './readings.ts';
+import { StepView } from './stepView.tsx';
+import { noteIn } from './typed.ts';
+import { useBench, type Standing } from './useBench.ts';
+import { newWalking } from './walking.ts';
+import { WalkDone } from './walkDone.tsx';
+import { WalkSwitch } from './walkSwitch.tsx';
+import { traitsAt, typedAt } from './fields.ts';
+
+export function WalkScreen() {
+  const { way } = useSurroundings();
+  const standing = useBench();
+  return (
+    <>
+      <Heading onBack={() => way.back()}>Set-up walk</Heading>
+      {'missing' in standing ? <output>{standing.missing}</output> : <Walk standing={standing} />}
+    </>
+  );
+}
+
+const WORDS = ['next', 'back', 'repeat'] as const satisfies readonly Word[];
+type WalkWord = (typeof WORDS)[number];
+const isWalkWord = (word: string): word is WalkWord => WORDS.some((one) => one === word);
+const PRESSES = { short: 'next', double: 'back', long: 'repeat' } as const;
+
+function Walk({ standing: { subject, reckoned } }: { readonly standing: Extract<Standing, { reckoned: unknown }> }) {
+  const { session, bench, way } = useSurroundings();
+  /** The steps stay as they were when the walk began. */
+  const [begun] = useState(() => {
+    if (!reckoned.rig) return null;
+    const typed = typedAt(bench);
+    const walking = newWalking(caseOf(typed, traitsAt(bench), reckoned, reckoned.rig, session.sweep.peek()?.dialled ?? steps(0)));
+    // A share of the depth that was asked for goes with the sweep, so that its value is known to be shifted on purpose.
+    const placement = placementReading(typed);
+    if (placement.ok) walking.move({ walked: 'read', reading: placement.value });
+    return walking;
+  });
+  const [isKept, setKept] = useState(true);
+  const move = useCallback(
+    (event: WalkEvent): void => {
+      if (!begun) return;
+      const say = begun.move(event);
+      if (say !== null) session.say(say);
+      if (event.walked === 'back' || event.walked === 'repeat') return;
+      const record = begun.state.peek().bench;
+      if (session.sweep.peek() === null) noteIn(bench, { subject, bench: record });
+      else setKept(session.noteBench(record));
+    },
+    [begun, session, bench, subject],
+  );
+  const finish = useCallback((): void => {
+    const sweep = session.sweep.peek();
+    if (sweep?.phase.name === 'paused') session.input({ told: 'resume', by: 'pointer', heard: null });
+    way.home({ at: sweep ? 'sweep' : 'start' });
+  }, [session, way]);
+  const tell = useCallback(
+    (word: string): void => {
+      if (!isWalkWord(word)) return;
+      if (word === 'next' && begun && isDone(begun.state.peek())) finish();
+      else move({ walked: word });
+    },
+    [begun, move, finish],
+  );
+  useKeys(tell, WORDS);
+  useEffect(() => session.attend({ words: WORDS, take: (input) => tell(input.told === 'press' ? PRESSES[input.press] : input.told) }), [session, tell]);
+  useEffect(() => {
+    const first = begun && currentStep(begun.state.peek());
+    if (first) session.say(first.say);
+  }, [begun, session]);
+  if (begun === null) return <output>Enter the widest aperture at the bench first.</output>;
+  const state = begun.state.value;
+  const step = currentStep(state);
+  const leadsTo = session.sweep.value ? 'To the first hold' : 'To the start';
+  return (
+    <>
+      <p class="muted small" aria-label="Progress">
+        {isDone(state) ? 'Every step is done' : `Step ${state.at + 1} of ${state.steps.length}`}
+      </p>
+      {step ? (
+        <StepView step={step} state={state} reckoned={reckoned} onRead={(reading) => move({ walked: 'read', reading })} />
+      ) : (
+        <WalkDone record={state.bench} isKept={isKept} leadsTo={leadsTo} onGo={finish} />
+      )}
+      <WalkSwitch tell={tell} words={WORDS} means={step ? 'done: next step' : leadsTo} />
+    </>
+  );
+}

@@ -1,0 +1,39 @@
+// The one switch during the walk, and its words as buttons with their keys.
+import { capOf } from '../keys/keys.ts';
+import type { Word } from '../../sweep/inputs.ts';
+import { PressShape } from '../sweep/pressShape.tsx';
+import { useContact } from '../sweep/useContact.ts';
+import { useSession } from '../useSession.ts';
+import { PRESS_MEANS, TAUGHT } from '../../voice/vocabulary/en.ts';
+
+interface Props {
+  readonly words: readonly Exclude<Word, 'set'>[];
+  readonly tell: (word: Word) => void;
+  /** What a short press does. */
+  readonly means: string;
+}
+
+export function WalkSwitch({ words, tell, means }: Props) {
+  const { pressed } = useSession();
+  const contact = useContact();
+  return (
+    <>
+      <button type="button" class="switch" data-down={pressed.value !== null} {...contact}>
+        <span class="means">{means}</span>
+        <span class="also">
+          <PressShape press="double" /> {PRESS_MEANS.back}
+        </span>
+        <span class="also">
+          <PressShape press="long" /> {PRESS_MEANS.repeat}
+        </span>
+      </button>
+      <fieldset class="row" aria-label="Also understood now">
+        {words.map((word) => (
+          <button key={word} type="button" onClick={() => tell(word)}>
+            {TAUGHT[word]} <kbd>{capOf(word)}</kbd>
+          </button>
+        ))}
+      </fieldset>
+    </>
+  );
+}

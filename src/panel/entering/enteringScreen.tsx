@@ -1,0 +1,63 @@
+// What to enter for a lens on a body, reached from one of its situations.
+import { useMemo, useState } from 'preact/hooks';
+import { adviceFor, type Place } from '../../logbook/entering/advice.ts';
+import type { Weighing } from '../../logbook/entering/oneValue.ts';
+import { EnterForm } from '../logbook/enterForm.tsx';
+import { useShelf } from '../logbook/useShelf.ts';
+import { Heading } from '../parts/heading.tsx';
+import { useSurroundings } from '../useSession.ts';
+import type { Body } from '../../kit/kit.ts';
+import type { Choice } from '../../logbook/entering/oneValue.ts';
+import { inMillimetres } from '../words/quantities.ts';
+import { PlaceView } from './placeView.tsx';
+import { WeighPick } from './weighPick.tsx';
+
+export function EnteringScreen({ id }: { readonly id: string }) {
+  const { session, way } = useSurroundings();
+  const shelf = useShelf();
+  const [weighing, setWeighing] = useState<Weighing>({ by: 'worst share' });
+  const kit = session.kit.value;
+  const situation = kit.situations.find((one) => one.id === id);
+  const advice = useMemo(() => (situation ? adviceFor(situation, kit, shelf, weighing) : null), [situation, kit, shelf, weighing]);
+  if (!advice) {
+    return (
+      <>
+        <Heading onBack={() => way.back()}>What to enter</Heading>
+        <p>This body or lens is no longer in the kit.</p>
+      </>
+    );
+  }
+  const { body, lens, places } = advice;
+  const bands = places.flatMap(({ evidence }) => evidence);
+  return (
+    <>
+      <Heading onBack={() => way.back()}>What to enter</Heading>
+      <p class="muted small">
+        {lens.name} on {body.name}, which keeps {body.zoomStore === 'two' ? 'a value for each end of a zoom' : 'one value for a lens'}
+      </p>
+      {bands.length > 1 && <WeighPick evidence={bands} weighing={weighing} onWeigh={setWeighing} />}
+      {places.map((place) => (
+        <section key={place.converter?.id ?? ''} class="place" aria-label={place.converter?.name ?? 'Bare lens'}>
+          {(places.length > 1 || place.converter) && <h2>{place.converter ? `With ${place.converter.name}` : 'Bare lens'}</h2>}
+          <PlaceView place={place} lens={lens} />
+          <EnterForms place={place} body={body} />
+        </section>
+      ))}
+      <button type="button" onClick={() => session.openPage(`entering.html#${encodeURIComponent(id)}`)}>
+        Page to print
+      </button>
+    </>
+  );
+}
+
+function EnterForms({ place: { one, two, evidence }, body }: { readonly place: Place; readonly body: Body }) {
+  const subjectOf = new Map(evidence.map(({ band, measured }) => [band.id, { subject: measured.subject, record: measured.id }]));
+  const form = (title: string, { value, fits }: Choice) => (
+    <details key={title}>
+      <summary>{title}</summary>
+      <EnterForm about={fits.flatMap(({ band }) => subjectOf.get(band.id) ?? [])} scale={body.scale} suggested={value} />
+    </details>
+  );
+  if (two) return [two.wide, two.tele].map((choice) => form(`Entered at ${choice.fits[0] ? inMillimetres(choice.fits[0].band.focalLength) : 'an end'}`, choice));
+  return one && form('It is entered', one);
+}

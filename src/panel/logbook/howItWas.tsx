@@ -1,0 +1,32 @@
+// How it was during a sweep, told afterwards: it stands in the history beside what was found.
+import { useState } from 'preact/hooks';
+import type { LogRecord } from '../../logbook/record.ts';
+import { useSession } from '../useSession.ts';
+import { CircumstanceFields, circumstancesOf, circumstancesTold } from './conditionFields.tsx';
+
+export function HowItWas({ record: { id, conditions } }: { readonly record: LogRecord }) {
+  const session = useSession();
+  const [typed, setTyped] = useState(() => circumstancesOf(conditions ?? null, session.clock()));
+  const [said, setSaid] = useState({ fault: '', done: '' });
+  const keep = (event: Event): void => {
+    event.preventDefault();
+    const told = circumstancesTold(typed, session.clock());
+    const kept = told.ok ? session.tellConditions(id, told.conditions) : told;
+    setSaid(kept.ok ? { fault: '', done: 'Noted.' } : { fault: kept.sentence, done: '' });
+  };
+  return (
+    <details>
+      <summary>{conditions ? 'Change the light, temperature or note' : 'Note the light, temperature and more'}</summary>
+      <form class="card" aria-label="How it was" noValidate onSubmit={keep}>
+        <CircumstanceFields typed={typed} dated={false} onTyped={setTyped} />
+        {said.fault && (
+          <p class="fault small" role="alert">
+            {said.fault}
+          </p>
+        )}
+        <button type="submit">Keep it with this sweep</button>
+        <output class="small">{said.done}</output>
+      </form>
+    </details>
+  );
+}

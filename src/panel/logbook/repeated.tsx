@@ -1,0 +1,30 @@
+// Two or more sweeps of one situation: what they say together, how far they scatter, and whether the last two differ by
+// more than their intervals allow.
+import { combine, compare, estimateOf } from '../../logbook/combined.ts';
+import type { Measured } from '../../logbook/measured.ts';
+import { inTenths } from '../words/figures.ts';
+
+export function Repeated({ measured }: { readonly measured: readonly Measured[] }) {
+  const estimates = measured.flatMap((one) => estimateOf(one) ?? []);
+  const all = combine(estimates);
+  const [before, last] = estimates.slice(-2);
+  if (!all || !before || !last) return null;
+  const { random, q, freedom, i2, tau2 } = all;
+  const { apart, allowed, differ } = compare(before, last);
+  const steps = (value: number): string => String(Number(value.toFixed(1)));
+  return (
+    <section class="card" aria-labelledby="repeated">
+      <h2 id="repeated">{estimates.length} sweeps together</h2>
+      <p>
+        Centre {inTenths(random.value)}, 95 % between {inTenths(random.from)} and {inTenths(random.to)}.
+      </p>
+      <p>
+        The last two lie {steps(apart)} apart; chance allows {steps(allowed)}.{' '}
+        {differ ? 'They differ by more: look whether the focus, the target or the distance was another, and measure once more.' : 'They agree.'}
+      </p>
+      <p class="muted small">
+        Scatter Q {steps(q)} for {freedom}; {Math.round(i2 * 100)} % of it is more than chance; between sweeps {steps(Math.sqrt(tau2))} steps.
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,19 @@
+// After a sweep of the plan: how far it is, shown and, once the result has been heard, said.
+import { useEffect, useRef } from 'preact/hooks';
+import { useSession } from '../useSession.ts';
+import { progressInWords, usePlanNow } from './useProgress.ts';
+
+export function PlanProgress() {
+  const session = useSession();
+  const now = usePlanNow();
+  const words = now && progressInWords(now);
+  const sweep = session.sweep.value?.id;
+  const kept = session.records.value.some(({ id }) => id === sweep);
+  const saidRef = useRef(false);
+  useEffect(() => {
+    if (!words || !kept || saidRef.current) return;
+    saidRef.current = true;
+    session.sayNext(words);
+  }, [words, kept, session]);
+  return words ? <p class="notice small">{words}</p> : null;
+}

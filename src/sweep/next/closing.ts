@@ -1,0 +1,37 @@
+// The last thing before the finish is offered: where a hidden shift of the focus could still harm, one early value is
+// held again. More than quick care asks for it.
+import type { Belief } from '../belief/belief.ts';
+import type { Care, Readiness } from '../end/care.ts';
+import type { Drift } from '../end/drift.ts';
+import { stillnessOf } from '../end/stillness.ts';
+import type { Hold } from '../hold.ts';
+import type { Steps } from '../../units.ts';
+import type { Suggestion } from './suggestion.ts';
+
+interface Asked {
+  readonly belief: Belief;
+  readonly holds: readonly Hold[];
+  readonly readiness: Readiness;
+  readonly care: Care;
+  readonly skipped: readonly Steps[];
+  /** Moments at or before this hold are out of the question. */
+  readonly trustedUpTo: number;
+}
+
+/** Odds at which the sweep asks for a look in live view; below them one more hold can still tell. */
+const VERY_STRONG = 25;
+
+/** `hidden`: strong evidence of a shift that harms. `test`: the hold still wanted to be sure of none. */
+export interface Closing {
+  readonly hidden: Drift | null;
+  readonly test: Suggestion | null;
+}
+
+export function closingOf({ belief, holds, readiness, care, skipped, trustedUpTo }: Asked): Closing {
+  if (care === 'quick' || !readiness.ready || readiness.as !== 'band' || !readiness.ends) return { hidden: null, test: null };
+  const { low, high } = readiness.ends;
+  const { odds, afterHold, test } = stillnessOf(belief, holds, trustedUpTo, (low.last + high.last) / 2);
+  const hidden = odds > VERY_STRONG ? { bayesFactor: odds, afterHold } : null;
+  if (test === null || skipped.includes(test)) return { hidden, test: null };
+  return { hidden, test: { value: test, reason: { because: 'unmoved' } } };
+}

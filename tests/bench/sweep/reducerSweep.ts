@@ -1,0 +1,85 @@
+// Whole sweeps through the reducer itself, as the panel runs them: events in, phases out. States that the same verdicts
+// have led to before are kept, since a thousand sweeps begin alike.
+import { NO_MEMORY, type Memory } from '../../../src/sweep/belief/prior.ts';
+import type { Care } from '../../../src/sweep/end/care.ts';
+import type { Outcome } from '../../../src/sweep/end/outcome.ts';
+import type { SweepEvent } from '../../../src/sweep/event.ts';
+import { open } from '../../../src/sweep/opening.ts';
+import { USUAL_MANNER, USUAL_HOLD_TIME } from '../../../src/sweep/plan.ts';
+import { USUAL_SCALE } from '../../../src/sweep/scale.ts';
+import type { SweepState } from '../../../src/sweep/state.ts';
+import { transition } from '../../../src/sweep/transition.ts';
+import { currentOutcome } from '../../../src/sweep/turn.ts';
+import type { ArrowDisplay, Verdict } from '../../../src/sweep/verdict.ts';
+import { millimetres, moment, steps } from '../../../src/units.ts';
+
+export interface Ended {
+  readonly holds: number;
+  readonly seconds: number;
+  /** Offered to finish, asked to look at the focus, or given up. */
+  readonly ended: 'offered' | 'checking' | 'gave up';
+  readonly outcome: Outcome;
+  readonly state: SweepState;
+}
+
+interface Terms {
+  readonly care: Care;
+  readonly arrows: ArrowDisplay;
+  readonly memory?: Memory;
+}
+
+/** Nobody would go on for longer than this. */
+const PATIENCE = 40;
+const KEPT_DEPTH = 7;
+const BETWEEN_HOLDS = 12_000;
+
+/** A way to run sweeps on these terms; `press` says what the finder shows at a value, and how many holds went before. */
+export function sweeper({ care, arrows, memory = NO_MEMORY }: Terms): (press: (value: number, before: number) => Verdict) => Ended {
+  const kept = new Map<string, SweepState>();
+  const first = opened(care, arrows, memory);
+  return (press) => {
+    let state = first;
+    let key = '';
+    let spent = 0;
+    let dialled = 0;
+    while (state.phase.name === 'dialling' && state.holds.length < PATIENCE) {
+      const { value } = state.phase.next;
+      const verdict = press(value, state.holds.length);
+      key += `${value}${verdict.light}${verdict.arrows};`;
+      const known = kept.get(key);
+      state = known ?? held(state, value, verdict);
+      if (!known && state.holds.length <= KEPT_DEPTH) kept.set(key, state);
+      const steady = state.holds.at(-1)?.reading.counts === 'in';
+      spent += 4 + 0.3 * Math.abs(value - dialled) + (steady ? 5 : 2);
+      dialled = value;
+    }
+    const { phase } = state;
+    const ended = phase.name === 'offered' || phase.name === 'checking' ? phase.name : 'gave up';
+    const outcome = phase.name === 'offered' ? phase.outcome : currentOutcome(state, moment(0));
+    return { holds: state.holds.length, seconds: spent, ended, outcome, state };
+  };
+}
+
+function opened(care: Care, arrows: ArrowDisplay, memory: Memory): SweepState {
+  const subject = {
+    situation: 's',
+    body: 'Velde M1',
+    lens: 'Orrin 85 f/1.8',
+    focalLength: millimetres(85),
+    distance: millimetres(4250),
+  };
+  const manner = { ...USUAL_MANNER, care };
+  const plan = { subject, scale: USUAL_SCALE, arrows, manner, memory, start: steps(0), practice: null };
+  return open({ did: 'opened', at: moment(0), id: 'bench', plan }).state;
+}
+
+function held(state: SweepState, value: number, verdict: Verdict): SweepState {
+  const began = (state.holds.length + 1) * BETWEEN_HOLDS;
+  const ran = moment(began + USUAL_HOLD_TIME * 1000);
+  const events: SweepEvent[] = [
+    { did: 'began', at: moment(began), value: steps(value), by: 'key' },
+    { did: 'ran', at: ran },
+    { did: 'judged', at: ran, verdict, by: 'key', heard: null },
+  ];
+  return events.reduce((before, event) => transition(before, event).state, state);
+}

@@ -1,0 +1,26 @@
+// What is wrong with what a page shows, at the width of the narrowest sidebar and of the side panel, in both themes: what
+// axe finds, and what is too wide. A picture of each is kept for people to look at.
+import type { Page } from 'puppeteer-core';
+import { accessibilityFaults } from './axe.ts';
+import { picture, wear } from './screens.ts';
+
+const WIDTHS = [240, 360] as const;
+const THEMES = ['dark', 'light'] as const;
+
+/** One line a fault; pictures are named after `name`. */
+export async function faults(page: Page, name: string): Promise<string[]> {
+  const found: string[] = [];
+  for (const width of WIDTHS) {
+    await page.setViewport({ width, height: 640 });
+    // What is drawn in pixels follows a frame later.
+    await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))));
+    const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    if (over > 0) found.push(`${name}: ${over} px too wide at ${width}`);
+    for (const theme of THEMES) {
+      await wear(page, theme);
+      await picture(page, `${name}-${width}-${theme}`);
+      for (const fault of await accessibilityFaults(page)) found.push(`${name}, ${width}, ${theme}: ${fault}`);
+    }
+  }
+  return found;
+}

@@ -1,0 +1,150 @@
+// Contract of the bench and its set-up walk in a real Chromium: the whole walk is done by keys, by one switch and by words
+// alone, what was ticked and read lies with the sweep, and no screen has a fault in either theme.
+import { join } from 'node:path';
+import { expect, onTestFinished, test } from 'vitest';
+import { launchChromium, type Chromium } from './chromium.ts';
+import { faults } from './faults.ts';
+import { choose, look, press, seatAt, tabTo, type, until, untilPhase, untilText, type Seat } from './seat.ts';
+import { startSpeechService } from './speech-service.ts';
+import { microphonePlaying, writeSpeech } from './spoken.ts';
+import { agreeToListening } from './sweeping.ts';
+import { double, long, pedal, short } from './switching.ts';
+import { removeFolder, temporaryFolder } from './temporary.ts';
+
+const stepNow = async (seat: Seat): Promise<number> => Number(/Step (\d+) of/.exec((await look(seat)).text)?.[1] ?? 0);
+const untilStep = (seat: Seat, step: number) => untilText(seat, `Step ${step} of`);
+const stepsInAll = async (seat: Seat): Promise<number> => Number(/Step \d+ of (\d+)/.exec((await look(seat)).text)?.[1] ?? 0);
+
+/** What stands in the plan of the sweep under way. */
+const storedBench = (chromium: Chromium) =>
+  chromium.worker.evaluate(async () => {
+    const { live } = (await chrome.storage.local.get('live')) as { live?: { plan?: { bench?: { ticked: string[]; readings: { reads: string }[] } } }[] };
+    return live?.[0]?.plan?.bench ?? null;
+  });
+
+async function untilWalk(seat: Seat): Promise<void> {
+  await until(seat, 'the start', ({ screen, text }) => screen === 'start' && text.includes('New sweep'));
+  for (const [field, text] of [['Body', 'Velde M1'], ['Lens', 'Orrin 85 f/1.8'], ['Focal length, mm', '85']] as const) {
+    await tabTo(seat, field);
+    await type(seat, text);
+  }
+  await choose(seat, 'Set up the bench');
+  await untilText(seat, '50 focal lengths');
+  await tabTo(seat, 'Widest aperture');
+  await type(seat, '1.8');
+  await untilText(seat, 'Depth of field');
+}
+
+test('by keys alone: the bench is reckoned, readings are entered, every step is walked, and the sweep has it', async () => {
+  const chromium = await launchChromium();
+  onTestFinished(chromium.close);
+  const page = await chromium.openTab();
+  const seat = seatAt(page);
+  await untilWalk(seat);
+  expect(await faults(page, 'bench')).toEqual([]);
+  await choose(seat, 'Walk through the set-up');
+  await untilStep(seat, 1);
+  const all = await stepsInAll(seat);
+  expect(all).toBeGreaterThan(12);
+  await tabTo(seat, 'Correction stored now');
+  await type(seat, '-3');
+  await choose(seat, 'Keep this reading');
+  await untilText(seat, 'correction stored before: \u22123');
+  await press(seat, 'n');
+  await untilStep(seat, 2);
+  await press(seat, 'b');
+  await untilStep(seat, 1);
+  await press(seat, 'n');
+  const found: string[] = [];
+  for (let step = 2; step <= all; step += 1) {
+    await untilStep(seat, step);
+    const { text, announcement } = await look(seat);
+    expect(announcement).not.toBe('');
+    if (text.includes('ISO')) {
+      for (const [field, typed] of [['ISO', '400'], ['Aperture', '1.8'], ['Shutter', '1/125']] as const) {
+        await tabTo(seat, field);
+        await type(seat, typed);
+      }
+      await choose(seat, 'Keep this reading');
+      await untilText(seat, 'Kept: light: EV');
+      found.push(...(await faults(page, 'walk-light')));
+    }
+    await press(seat, 'n');
+  }
+  await untilText(seat, 'Ready for the first hold.');
+  expect([...found, ...(await faults(page, 'walk-done'))]).toEqual([]);
+  await choose(seat, 'To the start');
+  await choose(seat, 'Begin the sweep');
+  await untilPhase(seat, 'dialling');
+  const bench = await storedBench(chromium);
+  expect(bench?.ticked).toHaveLength(all);
+  expect(bench?.readings.map(({ reads }) => reads)).toEqual(['old value', 'light']);
+});
+
+test('by one switch alone: short goes on, twice goes back, long says it again, from the sweep\u2019s own start', async () => {
+  const chromium = await launchChromium();
+  onTestFinished(chromium.close);
+  const seat = seatAt(await chromium.openPanel());
+  await untilWalk(seat);
+  await seat.click('[aria-label="Back"]');
+  await until(seat, 'the start', ({ screen }) => screen === 'start');
+  await choose(seat, 'Begin the sweep');
+  await untilPhase(seat, 'dialling');
+  await choose(seat, 'Set up the bench');
+  await untilText(seat, 'Depth of field');
+  await choose(seat, 'Walk through the set-up');
+  await untilStep(seat, 1);
+  const all = await stepsInAll(seat);
+  const one = pedal(seat, 'PageDown');
+  await short(one);
+  await untilStep(seat, 2);
+  await double(one);
+  await untilStep(seat, 1);
+  await long(one);
+  expect(await stepNow(seat)).toBe(1);
+  for (let step = 1; step <= all; step += 1) {
+    await untilStep(seat, step);
+    await short(one);
+  }
+  await untilText(seat, 'Ready for the first hold.');
+  await short(one);
+  await untilPhase(seat, 'dialling');
+  expect((await storedBench(chromium))?.ticked).toHaveLength(all);
+});
+
+test('by words alone: next, back and repeat walk to the end', async () => {
+  const folder = temporaryFolder();
+  onTestFinished(() => removeFolder(folder));
+  const wav = join(folder, 'murmur.wav');
+  writeSpeech(wav, Array.from({ length: 90 }, () => ({ after: 0.6, say: 'next' })));
+  let seat: Seat | null = null;
+  const said: string[] = [];
+  const service = await startSpeechService(async ({ heard, send, isOver, close }) => {
+    await heard;
+    while (!isOver()) {
+      const step = seat === null ? 0 : await stepNow(seat);
+      if (step === 0) {
+        await new Promise((go) => setTimeout(go, 50));
+        continue;
+      }
+      const word = step === 2 && !said.includes('back') ? 'back' : step === 3 && !said.includes('repeat') ? 'repeat' : 'next';
+      said.push(word);
+      send({ results: [{ final: true, alternatives: [{ transcript: word, confidence: 0.9 }] }] });
+      break;
+    }
+    await close();
+  });
+  onTestFinished(service.close);
+  const chromium = await launchChromium({ args: [...microphonePlaying(wav), ...service.args] });
+  onTestFinished(chromium.close);
+  const mine = seatAt(await chromium.openPanel());
+  await agreeToListening(mine);
+  await untilWalk(mine);
+  await choose(mine, 'Walk through the set-up');
+  await untilStep(mine, 1);
+  seat = mine;
+  const all = await stepsInAll(mine);
+  for (let step = 2; step <= all; step += 1) await until(mine, `step ${step}`, ({ text }) => text.includes(`Step ${step} of`) || text.includes('Ready for'));
+  await untilText(mine, 'Ready for the first hold.');
+  expect(said).toEqual(expect.arrayContaining(['next', 'back', 'repeat']));
+}, 180_000);

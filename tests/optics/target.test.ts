@@ -1,0 +1,181 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { magnification } from '../../src/optics/quantity.ts';
+import { SENSORS } from '../../src/optics/sensor.ts';
+import { USUAL_AF_AREA } from '../../src/optics/squareness.ts';
+import { wrapWords, type Shape } from '../../src/optics/target/drawing.ts';
+import { measureTarget } from '../../src/optics/target/measure.ts';
+import { checkPrint, printed } from '../../src/optics/target/print.ts';
+import { PAPERS, sheets, windows, type PaperName } from '../../src/optics/target/sheets.ts';
+import { escapeText } from '../../src/optics/target/svg.ts';
+import { drawTarget } from '../../src/optics/target/target.ts';
+import { millimetres as mm } from '../../src/units.ts';
+import { said, value } from './value.ts';
+
+const WORDS = ['Velde M1 with Orrin 85 f/1.8', '85 mm at 4.25 m', '4 March 2026'];
+const measured = (m: number, area: number = USUAL_AF_AREA, pitch = 0.006) =>
+  measureTarget({ magnification: magnification(m), pitch: mm(pitch), area: mm(area), sensor: SENSORS[0]! });
+const drawn = (m: number, area?: number) => drawTarget(value(measured(m, area)), WORDS);
+
+const anyCase = fc.record({
+  m: fc.double({ min: 1 / 120, max: 1, noNaN: true }),
+  area: fc.double({ min: 1, max: 6, noNaN: true }),
+  pitch: fc.double({ min: 0.003, max: 0.009, noNaN: true }),
+});
+
+const extent = (shape: Shape): { x: number[]; y: number[] } => {
+  switch (shape.kind) {
+    case 'rectangle':
+      return { x: [shape.at.x, shape.at.x + shape.width], y: [shape.at.y, shape.at.y + shape.height] };
+    case 'polygon':
+      return { x: shape.corners.map(({ x }) => x), y: shape.corners.map(({ y }) => y) };
+    case 'text':
+      return { x: [shape.at.x], y: [shape.at.y - shape.size, shape.at.y] };
+  }
+};
+
+describe('the size of the target', () => {
+  it('its field is half as large again as what the AF area sees, and its bars are drawn by five pixels or more', () => {
+    fc.assert(
+      fc.property(anyCase, ({ m, area, pitch }) => {
+        const target = value(measured(m, area, pitch));
+        expect(target.field).toBeGreaterThanOrEqual((1.5 * area) / m - 1e-9);
+        expect((target.bar * m) / pitch).toBeGreaterThanOrEqual(5 - 1e-9);
+        expect(target.bar).toBeGreaterThanOrEqual(0.3);
+        expect(target.bar * target.bars).toBeCloseTo(target.field, 9);
+      }),
+    );
+  });
+
+  it('at fifty focal lengths the usual AF area fits one sheet of either paper', () => {
+    const { drawing } = drawn(1 / 47.98);
+    expect(sheets(drawing, 'A4', 'Target')).toHaveLength(1);
+    expect(sheets(drawing, 'Letter', 'Target')).toHaveLength(1);
+  });
+
+  it('a target larger than a wall is answered with what to do', () => {
+    expect(said(measured(1 / 2000))).toBe(
+      'The target would be larger than a wall: move it nearer, or set a smaller AF area.',
+    );
+  });
+});
+
+describe('the drawing', () => {
+  it('nothing stands outside the page, and the corner marks stand where they are said to', () => {
+    fc.assert(
+      fc.property(anyCase, ({ m, area, pitch }) => {
+        const target = drawTarget(value(measured(m, area, pitch)), WORDS);
+        for (const shape of target.drawing.shapes) {
+          const { x, y } = extent(shape);
+          expect(Math.min(...x, ...y)).toBeGreaterThanOrEqual(0);
+          expect(Math.max(...x)).toBeLessThanOrEqual(target.drawing.width);
+          expect(Math.max(...y)).toBeLessThanOrEqual(target.drawing.height);
+        }
+        const marks = target.drawing.shapes.slice(-8).map(extent);
+        const [xs, ys] = [marks.flatMap(({ x }) => x), marks.flatMap(({ y }) => y)];
+        expect(Math.max(...xs) - Math.min(...xs)).toBeCloseTo(target.corners.width, 9);
+        expect(Math.max(...ys) - Math.min(...ys)).toBeCloseTo(target.corners.height, 9);
+        expect(target.corners.width).toBeLessThanOrEqual(0.9 * target.measure.seen.width + 1e-9);
+      }),
+    );
+  });
+
+  it('four squares lean by 5°', () => {
+    const squares = drawn(1 / 48).drawing.shapes.filter((shape) => shape.kind === 'polygon');
+    expect(squares).toHaveLength(4);
+    for (const { corners } of squares) {
+      const [a, b] = [corners[0]!, corners[1]!];
+      expect((Math.atan2(b.y - a.y, b.x - a.x) * 180) / Math.PI).toBeCloseTo(5, 9);
+    }
+  });
+
+  it('the scale is 100 mm between the outer edges of its end marks', () => {
+    const { drawing, scale } = drawn(1 / 48);
+    const ends = drawing.shapes.filter((shape) => shape.kind === 'rectangle' && shape.height === 5).map(extent);
+    expect(Math.max(...ends.flatMap(({ x }) => x)) - Math.min(...ends.flatMap(({ x }) => x))).toBeCloseTo(scale, 9);
+  });
+
+  it('long words are wrapped and none is lost', () => {
+    const lines = wrapWords(`${'a'.repeat(90)} ${WORDS.join(' ')}`, 3.4, 60);
+    expect(lines.join('').replaceAll(' ', '')).toBe(`${'a'.repeat(90)}${WORDS.join('').replaceAll(' ', '')}`);
+    for (const line of lines) expect(line.length * 3.4 * 0.55).toBeLessThanOrEqual(60);
+  });
+});
+
+describe('the sheets', () => {
+  it('cover the whole drawing, overlap by a centimetre and fit the paper with its margins', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 1, max: 3000, noNaN: true }),
+        fc.constantFrom(194, 199.9, 281, 263.4),
+        (length, usable) => {
+          const { starts, size } = windows(length, usable);
+          expect(size).toBeLessThanOrEqual(usable + 1e-9);
+          expect(starts[0]).toBe(0);
+          expect(starts.at(-1)! + size).toBeCloseTo(length, 6);
+          for (const [index, start] of starts.slice(1).entries())
+            expect(starts[index]! + size - start).toBeCloseTo(10, 6);
+        },
+      ),
+    );
+  });
+
+  it.each(['A4', 'Letter'] as const)(
+    'on %s each is one page in millimetres, numbered row by row',
+    (name: PaperName) => {
+      const all = sheets(drawn(1 / 49, 4).drawing, name, 'Target');
+      expect(all.map(({ number }) => number)).toEqual([1, 2, 3, 4]);
+      const { width, height } = PAPERS[name];
+      for (const { svg, number } of all) {
+        expect(svg).toContain(`width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}"`);
+        expect(svg).toContain(`Sheet ${number} of 4`);
+      }
+    },
+  );
+
+  it('on one sheet the drawing stands in the middle at true size', () => {
+    const { drawing } = drawn(1 / 48);
+    const svg = sheets(drawing, 'A4', 'Target')[0]!.svg;
+    const inner =
+      /<svg x="([\d.]+)" y="([\d.]+)" width="([\d.]+)" height="([\d.]+)" viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg)!;
+    const [x, y, width, height, viewWidth, viewHeight] = inner.slice(1).map(Number);
+    expect([viewWidth, viewHeight]).toEqual([width, height]);
+    expect(2 * x! + width!).toBeCloseTo(210, 2);
+    expect(2 * y! + height!).toBeCloseTo(297, 2);
+  });
+
+  it('words cannot break out of the SVG', () => {
+    const target = drawTarget(value(measured(1 / 48)), ['<b>"Orrin" & \u0000\'35\'</b>']);
+    const svg = sheets(target.drawing, 'A4', '"><script>')[0]!.svg;
+    expect(svg).toContain('&lt;b&gt;&quot;Orrin&quot; &amp; &#39;35&#39;&lt;/b&gt;');
+    expect(svg).not.toContain('<script');
+    fc.assert(
+      fc.property(fc.string({ unit: 'binary' }), (any) => {
+        expect(escapeText(any)).not.toMatch(/[<>"'\p{Cs}]|&(?!amp;|lt;|gt;|quot;|#39;)/u);
+      }),
+    );
+  });
+});
+
+describe('the print', () => {
+  it('at 96 % says to print again or to keep it, and gives the factor', () => {
+    const check = value(checkPrint(mm(100), mm(96)));
+    expect(check).toMatchObject({ trueSize: false, factor: 0.96 });
+    expect(check.say).toBe(
+      'The print came out at 96 %: print it again at 100 %, not fitted to the page, or keep it and the sizes are ' +
+        'reckoned with 96 %.',
+    );
+    expect(printed(mm(180), check.factor)).toBeCloseTo(172.8, 9);
+  });
+
+  it('within half a per cent is true to size', () => {
+    expect(value(checkPrint(mm(100), mm(100.5))).trueSize).toBe(true);
+    expect(value(checkPrint(mm(100), mm(99.4))).trueSize).toBe(false);
+  });
+
+  it('a length in centimetres or of nothing is measured again', () => {
+    const again = 'Measure the scale again, in millimetres, between the outer edges of its end marks: 100 is expected.';
+    expect(said(checkPrint(mm(100), mm(10)))).toBe(again);
+    expect(said(checkPrint(mm(100), mm(Number.NaN)))).toBe(again);
+  });
+});
