@@ -3,7 +3,7 @@
 import { clear, createStore, get, set } from 'idb-keyval';
 import * as v from 'valibot';
 import { DONE, failed, got, type Got, type Result } from '../result.ts';
-import { OwnWords, type Take } from '../voice/ownWords/take.ts';
+import { OwnWords, ownWordsOf, type Take } from '../voice/ownWords/take.ts';
 import { LANGUAGE } from '../voice/vocabulary/en.ts';
 
 export interface Takes {
@@ -29,9 +29,8 @@ export const takes: Takes = {
     }
   },
   async write(all) {
-    const own: OwnWords = { version: 1, language: LANGUAGE, takes: [...all] };
     try {
-      await set(KEY, own, database);
+      await set(KEY, ownWordsOf(LANGUAGE, all), database);
       return DONE;
     } catch {
       return failed(NOT_KEPT);

@@ -8,6 +8,8 @@ const tools = {
   chromium: { commands: ['chromium', 'chromium-browser'], debian: 'chromium' },
   firefox: { commands: ['firefox-esr', 'firefox'], debian: 'firefox-esr' },
   'espeak-ng': { commands: ['espeak-ng'], debian: 'espeak-ng' },
+  pulseaudio: { commands: ['pulseaudio'], debian: 'pulseaudio' },
+  paplay: { commands: ['paplay'], debian: 'pulseaudio-utils' },
   openssl: { commands: ['openssl'], debian: 'openssl' },
 } as const;
 

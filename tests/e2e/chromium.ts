@@ -12,6 +12,8 @@ export type ChromiumOptions = {
   profile?: string;
   /** More command line arguments, such as those of a fake microphone. */
   args?: readonly string[];
+  /** More of the environment, such as where sound comes from. */
+  env?: Readonly<Record<string, string>>;
   /** Sound on: the driver mutes it by default. */
   audible?: boolean;
   /** Timers slowed in hidden windows as for a person: the driver switches that off by default. */
@@ -61,6 +63,7 @@ export async function launchChromium(options: ChromiumOptions = {}): Promise<Chr
     pipe: true,
     enableExtensions: [resolve(options.extension ?? 'dist/chromium')],
     userDataDir: profile,
+    env: { ...process.env, ...options.env },
     args: [...sandbox, ...quiet, ...(options.args ?? [])],
     ignoreDefaultArgs: [...(options.audible ? muting : []), ...(options.throttled ? unthrottling : [])],
     defaultViewport: null,

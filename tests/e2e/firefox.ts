@@ -11,6 +11,8 @@ export type FirefoxOptions = {
   /** A profile folder to keep, for tests that kill the browser and start it again; otherwise a throw-away one. */
   profile?: string;
   prefs?: Readonly<Record<string, string | number | boolean>>;
+  /** More of the environment, such as where sound comes from. */
+  env?: Readonly<Record<string, string>>;
   /** A window on the screen. */
   headful?: boolean;
 };
@@ -43,6 +45,7 @@ export async function launchFirefox(options: FirefoxOptions = {}): Promise<Firef
     executablePath: program('firefox'),
     headless: !options.headful,
     userDataDir: profile,
+    env: { ...process.env, ...options.env },
     args: ['--remote-allow-system-access'],
     extraPrefsFirefox: { ...prefs, ...options.prefs },
     defaultViewport: null,

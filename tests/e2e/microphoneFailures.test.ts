@@ -4,25 +4,25 @@ import type { Page } from 'puppeteer-core';
 import { expect, onTestFinished, test } from 'vitest';
 import type { SweepEvent } from '../../src/sweep/event.ts';
 import { launchChromium, type Chromium } from './chromium.ts';
-import { answer, murmuring } from './murmuring.ts';
+import { answer, murmuring, sayUntil } from './murmuring.ts';
 import { choose, press, seatAt, until, untilPhase, untilText, type Seat } from './seat.ts';
-import { startSpeechService } from './speech-service.ts';
+import { startSpeechService, type Listening } from './speech-service.ts';
 import { agreeToListening, beginWith, holdOnce, keys } from './sweeping.ts';
 
 const KIT = { body: 'Velde M1', lens: 'Orrin 85 f/1.8', focalLength: '85' };
 
 /** A service that answers with the word it is told, once. */
 async function obedient() {
-  const told: { word: string | null; open: number; most: number } = { word: null, open: 0, most: 0 };
-  const service = await startSpeechService(async (listening) => {
-    told.open++;
-    told.most = Math.max(told.most, told.open);
-    await answer(listening, () => {
+  const told: { word: string | null; most: number } = { word: null, most: 0 };
+  const utterances: Listening[] = [];
+  const service = await startSpeechService(async (utterance) => {
+    utterances.push(utterance);
+    told.most = Math.max(told.most, utterances.filter(({ isOver }) => !isOver()).length);
+    await answer(utterance, () => {
       const { word } = told;
       told.word = null;
       return Promise.resolve(word);
     });
-    told.open--;
   });
   onTestFinished(service.close);
   return { told, service };
@@ -86,8 +86,7 @@ test('a track that ends is opened again, a microphone that goes is asked for in 
   await endTrack(page, false);
   await holdOnce(seat, () => 'nothing', keys);
   await listening(seat);
-  told.word = 'holding';
-  await untilPhase(seat, 'holding');
+  await sayUntil(seat, told, 'holding', 'holding');
 
   await endTrack(page, true);
   await untilText(seat, 'No microphone answers. Connect one, or close the program that holds it; listening then begins by itself.');
@@ -96,9 +95,8 @@ test('a track that ends is opened again, a microphone that goes is asked for in 
   await plugIn(page);
   await until(seat, 'the sentence gone', ({ text }) => !text.includes('No microphone answers'));
   await listening(seat);
-  told.word = 'holding';
-  await untilPhase(seat, 'holding');
-  told.word = 'flicker';
+  await sayUntil(seat, told, 'holding', 'holding');
+  await sayUntil(seat, told, 'flicker', 'dialling');
   await expect.poll(() => verdicts(chromium)).toEqual(['key dark', 'key late', 'voice flicker']);
 });
 
@@ -121,9 +119,8 @@ test('a permission that was dismissed in the panel and is granted in the tab ope
   await context.overridePermissions(origin, ['microphone']);
   await tab.waitForFunction(() => document.body.textContent?.includes('The microphone is allowed.'));
   await listening(seat);
-  told.word = 'holding';
-  await untilPhase(seat, 'holding');
-  told.word = 'flicker';
+  await sayUntil(seat, told, 'holding', 'holding');
+  await sayUntil(seat, told, 'flicker', 'dialling');
   await expect.poll(() => verdicts(chromium)).toEqual(['key dark', 'voice flicker']);
 
   await context.setPermission(origin, { permission: { name: 'microphone' }, state: 'denied' });
@@ -144,15 +141,12 @@ test('of two windows on one sweep one listens: a word is heard once, and when th
   await choose(second, 'Follow it');
   await untilText(second, 'Here you can only watch.');
   await page.bringToFront();
-  told.word = 'holding';
-  await untilPhase(first, 'holding');
-  told.word = 'flicker';
-  await untilPhase(first, 'dialling');
+  await sayUntil(first, told, 'holding', 'holding');
+  await sayUntil(first, told, 'flicker', 'dialling');
 
   await page.close();
   await listening(second);
-  told.word = 'holding';
-  await untilPhase(second, 'holding');
+  await sayUntil(second, told, 'holding', 'holding');
   const moved = async () => (await journalOf(chromium)).flatMap(({ did }) => (did === 'heard' ? [] : [did]));
   await expect.poll(moved).toEqual(['opened', 'began', 'judged', 'began']);
   expect(told.most).toBe(1);

@@ -1,6 +1,7 @@
 // Somebody murmurs into the microphone for longer than a test takes; what it means is up to the speech service, which is
 // told word by word.
 import { join } from 'node:path';
+import { look, type Seat } from './seat.ts';
 import type { Listening } from './speech-service.ts';
 import { microphonePlaying, writeSpeech } from './spoken.ts';
 import { removeFolder, temporaryFolder } from './temporary.ts';
@@ -26,4 +27,21 @@ export async function answer({ heard, send, isOver, close }: Listening, wordNow:
     await new Promise((go) => setTimeout(go, 50));
   }
   await close();
+}
+
+/** How long a person waits before they say a word again, in ms, and how often they do. */
+const PATIENCE = 1500;
+const TIMES_SAID = 12;
+
+/** Says a word until it led to this phase, and again while nothing comes of it: the panel does not listen while it sounds. */
+export async function sayUntil(seat: Seat, mouth: { word: string | null }, word: string, phase: string): Promise<void> {
+  for (let said = 0; said < TIMES_SAID; said++) {
+    mouth.word = word;
+    const patience = performance.now() + PATIENCE;
+    while (performance.now() < patience) {
+      if ((await look(seat)).phase === phase) return;
+      await new Promise((go) => setTimeout(go, 50));
+    }
+  }
+  throw new Error(`“${word}” was said ${TIMES_SAID} times and did not lead to ${phase}.`);
 }

@@ -1,110 +1,61 @@
-// A whole sweep by words the person taught: a fake microphone in a noisy room, the real sound graph and the real panel.
-// Nothing leaves the browser meanwhile.
+// A whole sweep by words the person taught, in a room with echo and a fan: a real microphone as the browser sees it, the real
+// sound graph, the real recogniser and the real panel. Nothing leaves the browser meanwhile. Each browser has a computer's
+// sound of its own, so the two sweeps run side by side.
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { expect, onTestFinished, test } from 'vitest';
-import { USUAL_SETTINGS, type Settings } from '../../src/settings.ts';
-import type { Journal, SweepEvent } from '../../src/sweep/event.ts';
-import { USUAL_MANNER } from '../../src/sweep/plan.ts';
-import { replay, transition } from '../../src/sweep/transition.ts';
-import { millimetres, moment, seconds } from '../../src/units.ts';
-import { TakeRecording } from '../../src/voice/ownWords/recordTake.ts';
-import { takeOf, type Take } from '../../src/voice/ownWords/take.ts';
-import { opened } from '../sweep/staged.ts';
+import { expect, test, type TestContext } from 'vitest';
+import type { Journal } from '../../src/sweep/event.ts';
+import { replay } from '../../src/sweep/transition.ts';
+import { eye, putTaught, sweepByVoice, TAUGHT, underWay } from './byOwnWords.ts';
 import { launchChromium } from './chromium.ts';
-import { seatAt, until } from './seat.ts';
-import { heardInRoom, microphonePlaying, rate, writeSpeechInRoom, type Utterance } from './spoken.ts';
-import { steadyEye } from './sweeping.ts';
+import { launchFirefox } from './firefox.ts';
+import { seatAt, seatAtSidebar, until, type Seat } from './seat.ts';
+import { startSoundServer } from './soundServer.ts';
 import { removeFolder, temporaryFolder } from './temporary.ts';
+import { VoiceInRoom } from './voiceInRoom.ts';
 
-const WORDS = ['holding', 'solid', 'delayed', 'flicker', 'nothing', 'undo', 'accept', 'repeat', 'skip', 'pause'];
-/** About 25 dB under the voice. */
-const ROOM = 0.01;
-/** Said with the tempo and pitch of the same person on another day. */
-const MANNERS = [
-  { pace: 130, pitch: 46 },
-  { pace: 136, pitch: 50 },
-  { pace: 142, pitch: 54 },
-  { pace: 148, pitch: 48 },
-  { pace: 154, pitch: 52 },
-] as const;
-
-function taught(word: string): Take[] {
-  return MANNERS.map((manner) => {
-    const take = new TakeRecording(rate).push(heardInRoom({ after: 1, say: word, ...manner }, ROOM));
-    if (!take?.stretch) throw new Error(`“${word}” was not heard.`);
-    return takeOf(word, take.stretch);
-  });
-}
-
-const manner = { ...USUAL_MANNER, care: 'quick' as const, holdTime: seconds(3) };
-const subject = { situation: 'orrin', body: 'Velde M1', lens: 'Orrin 85 f/1.8', focalLength: millimetres(85), distance: millimetres(4250) };
-
-/** What a person says from the first hold to the accepted finish, when every word is heard. */
-function script(journal: Journal): { said: Utterance[]; verdicts: string[] } {
-  const eye = steadyEye(2, 8);
-  const said: Utterance[] = [];
-  const verdicts: string[] = [];
-  let state = replay(journal);
-  const did = (event: SweepEvent): void => {
-    state = transition(state, event).state;
-  };
-  for (let at = 1; state.phase.name === 'dialling'; at += 10_000) {
-    const { value } = state.phase.next;
-    const word = eye(value) as 'solid' | 'delayed' | 'flicker' | 'nothing';
-    const light = ({ solid: 'steady', delayed: 'late', flicker: 'flicker', nothing: 'dark' } as const)[word];
-    const held = word === 'solid';
-    did({ did: 'began', at: moment(at), value, by: 'voice' });
-    if (held) did({ did: 'ran', at: moment(at + 3000) });
-    did({ did: 'judged', at: moment(at + 4000), verdict: { light, arrows: 'none' }, by: 'voice', heard: word });
-    said.push({ after: said.length === 0 ? 4 : 1.8, say: 'holding', pace: 140, pitch: 51 }, { after: held ? 5 : 1.8, say: word, pace: 140, pitch: 51 });
-    verdicts.push(`${value} ${light}`);
-  }
-  said.push({ after: 2.5, say: 'accept', pace: 140, pitch: 51 });
-  return { said, verdicts };
-}
-
-test('taught words alone run a sweep in a noisy room, each verdict as it was said, and nothing leaves the browser', async () => {
+async function enter(voice: string, seed: number, { onTestFinished }: TestContext) {
   const folder = temporaryFolder();
-  onTestFinished(() => removeFolder(folder));
-  const opening = { ...opened({ subject, arrows: 'absent', practice: null, manner }), at: moment(Date.now()) };
-  const { said, verdicts } = script([opening]);
-  const [wav, traffic] = [join(folder, 'said.wav'), join(folder, 'traffic.json')];
-  writeSpeechInRoom(wav, said, ROOM);
-  const chromium = await launchChromium({ args: [...microphonePlaying(wav), `--log-net-log=${traffic}`] });
+  const sound = await startSoundServer();
+  onTestFinished(() => {
+    sound.close();
+    removeFolder(folder);
+  });
+  const person = new VoiceInRoom(voice, sound, folder, seed);
+  return { folder, sound, person, takes: TAUGHT.flatMap((word) => person.teach(word)) };
+}
+
+async function speak(seat: Seat, person: VoiceInRoom): Promise<void> {
+  person.fan();
+  await until(seat, 'the ear open', ({ text }) => text.includes('listening') && !text.includes('not listening'));
+  await sweepByVoice(seat, (word) => person.say(word));
+}
+
+const LIGHT = { solid: 'steady', delayed: 'late', flicker: 'flicker', nothing: 'dark' } as const;
+
+/** How the sweep stands, verdicts that differ from what the eye saw, and events that did not come by voice. */
+async function whatCameOf(live: Journal) {
+  const { holds, phase } = replay(live);
+  const seen = await Promise.all(holds.map(({ value }) => eye(value)));
+  return {
+    phase: phase.name,
+    wrong: holds.filter(({ verdict }, index) => verdict.light !== LIGHT[seen[index] ?? 'solid']),
+    otherwise: live.filter((event) => 'by' in event && event.by !== 'voice'),
+  };
+}
+const AS_SAID = { phase: 'finished', wrong: [], otherwise: [] };
+
+test.concurrent('in Chromium taught words alone run a sweep at 20 dB over the noise, and nothing leaves the browser', async (context) => {
+  const { folder, sound, person, takes } = await enter('en-gb+f2', 12, context);
+  const traffic = join(folder, 'traffic.json');
+  const chromium = await launchChromium({ env: sound.env, args: ['--use-fake-ui-for-media-stream', `--log-net-log=${traffic}`] });
   let closed = false;
-  onTestFinished(() => (closed ? undefined : chromium.close()));
-  const teaching = await chromium.openTab('microphone.html');
-  await teaching.evaluate(
-    (own) =>
-      new Promise<void>((done, failed) => {
-        const asked = indexedDB.open('sweepbook-words');
-        asked.addEventListener('upgradeneeded', () => asked.result.createObjectStore('own'));
-        asked.addEventListener('error', () => failed(new Error('no database')));
-        asked.addEventListener('success', () => {
-          const change = asked.result.transaction('own', 'readwrite');
-          change.objectStore('own').put(own, 'taught');
-          change.addEventListener('complete', () => {
-            asked.result.close();
-            done();
-          });
-        });
-      }),
-    { version: 1, language: 'en-US', takes: WORDS.flatMap(taught) },
-  );
-  const settings: Settings = { ...USUAL_SETTINGS, manner, voice: { ...USUAL_SETTINGS.voice, listen: 'own', speak: false } };
-  await chromium.worker.evaluate((stored) => chrome.storage.local.set(stored), { live: [opening], settings });
-
-  const seat = seatAt(await chromium.openPanel());
-  await until(seat, 'the ear open', ({ text }) => text.includes('listening'));
-  const length = said.reduce((sum, { after }) => sum + after + 0.7, 0);
-  await until(seat, 'the accepted finish', ({ phase }) => phase === 'finished', (length + 15) * 1000);
-
-  const { live } = (await chromium.worker.evaluate(() => chrome.storage.local.get('live'))) as { live: SweepEvent[] };
-  const judged = live.flatMap((event) => (event.did === 'judged' ? [event.verdict.light] : []));
-  expect(judged).toEqual(verdicts.map((one) => one.split(' ')[1]));
-  expect(live.flatMap((event) => ('by' in event && event.by !== 'voice' ? [event] : []))).toEqual([]);
-  expect(live.filter(({ did }) => did === 'heard').length).toBeGreaterThanOrEqual(said.length);
+  context.onTestFinished(() => (closed ? undefined : chromium.close()));
+  await (await chromium.openTab('microphone.html')).evaluate(putTaught, takes);
+  await chromium.worker.evaluate((stored) => chrome.storage.local.set(stored), underWay());
+  await speak(seatAt(await chromium.openPanel()), person);
+  const { live } = (await chromium.worker.evaluate(() => chrome.storage.local.get('live'))) as { live: Journal };
+  expect(await whatCameOf(live)).toEqual(AS_SAID);
   closed = true;
   await chromium.close();
   // The browser's own errands (its clock, its updates) are not the extension's; the speech service and whatever a page of the
@@ -114,4 +65,19 @@ test('taught words alone run a sweep in a noisy room, each verdict as it was sai
   expect(asked.length).toBeGreaterThan(0);
   expect(asked.flatMap(([, initiator = '', url = '']) => (initiator.includes('extension') ? [url] : []))).toEqual([]);
   expect(log).not.toContain('speech-api');
+}, 240_000);
+
+test.concurrent('in Firefox, which has no recogniser of its own, taught words alone run a sweep in its sidebar', async (context) => {
+  const { sound, person, takes } = await enter('en-us+m3', 13, context);
+  const firefox = await launchFirefox({ env: sound.env, prefs: { 'media.navigator.permission.disabled': true } });
+  context.onTestFinished(firefox.close);
+  const sidebar = await firefox.openSidebar();
+  await sidebar.waitFor(() => document.querySelector('h1') !== null);
+  await sidebar.evaluate(putTaught, takes);
+  await sidebar.evaluate((stored) => browser.storage.local.set(stored), underWay());
+  await sidebar.click('h1');
+  const seat = seatAtSidebar(sidebar);
+  await speak(seat, person);
+  const { live } = await sidebar.evaluate(() => browser.storage.local.get('live') as Promise<{ live: Journal }>);
+  expect(await whatCameOf(live)).toEqual(AS_SAID);
 }, 240_000);

@@ -4,7 +4,7 @@ import { writeFileSync } from 'node:fs';
 import { program } from './browsers.ts';
 
 /** Pace in words a minute and pitch of the voice, where it is not the usual. */
-export type Utterance = { after: number; say: string; pace?: number; pitch?: number };
+export type Utterance = { after: number; say: string; pace?: number; pitch?: number; voice?: string };
 
 export const rate = 22_050;
 const headerBytes = 44;
@@ -22,10 +22,17 @@ export function writeSpeechInRoom(path: string, utterances: readonly Utterance[]
   writeFileSync(path, wav(inRoom(samplesOf(utterances, 5), loudness)));
 }
 
-/** One utterance in a room, as samples from -1 to 1. */
-export function heardInRoom(utterance: Utterance, loudness: number): Float32Array {
-  const bytes = inRoom(samplesOf([utterance], 1), loudness);
+/** The word alone, as samples from -1 to 1. */
+export function saidAlone(utterance: Omit<Utterance, 'after'>): Float32Array {
+  const bytes = spoken({ ...utterance, after: 0 });
   return Float32Array.from({ length: bytes.length / 2 }, (_, index) => bytes.readInt16LE(2 * index) / 32_768);
+}
+
+/** Writes samples from -1 to 1. */
+export function writeWave(path: string, samples: Float32Array): void {
+  const bytes = Buffer.alloc(2 * samples.length);
+  for (const [index, value] of samples.entries()) bytes.writeInt16LE(Math.max(-32_768, Math.min(32_767, Math.round(value * 32_768))), 2 * index);
+  writeFileSync(path, wav(bytes));
 }
 
 function samplesOf(utterances: readonly Utterance[], tail: number): Buffer {
@@ -56,8 +63,8 @@ function silence(seconds: number): Buffer {
   return Buffer.alloc(2 * Math.round(seconds * rate));
 }
 
-function spoken({ say, pace = 140, pitch = 50 }: Utterance): Buffer {
-  const file = execFileSync(program('espeak-ng'), ['-v', 'en', '-s', String(pace), '-p', String(pitch), '--stdout', say]);
+function spoken({ say, pace = 140, pitch = 50, voice = 'en' }: Utterance): Buffer {
+  const file = execFileSync(program('espeak-ng'), ['-v', voice, '-s', String(pace), '-p', String(pitch), '--stdout', say]);
   return file.subarray(headerBytes);
 }
 

@@ -1,27 +1,10 @@
 // The trainer in the real side panel: a round by keyboard, told as the eye sees the light, and holds by one switch; its
 // screens have no fault at either width in either theme, and a picture of each is kept.
-import type { Page } from 'puppeteer-core';
 import { expect, onTestFinished, test } from 'vitest';
-import { accessibilityFaults } from './axe.ts';
 import { launchChromium } from './chromium.ts';
-import { picture, wear } from './screens.ts';
+import { faults } from './faults.ts';
 import { choose, press, seatAt, until, untilText, type Seat } from './seat.ts';
 import { long, pedal, short } from './switching.ts';
-
-async function faults(page: Page, name: string): Promise<string[]> {
-  const found: string[] = [];
-  for (const width of [240, 360]) {
-    await page.setViewport({ width, height: 640 });
-    const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-    if (over > 0) found.push(`${name}: ${over} px too wide at ${width}`);
-    for (const theme of ['dark', 'light'] as const) {
-      await wear(page, theme);
-      await picture(page, `${name}-${width}-${theme}`);
-      for (const fault of await accessibilityFaults(page)) found.push(`${name}, ${width}, ${theme}: ${fault}`);
-    }
-  }
-  return found;
-}
 
 const phaseOf = (seat: Seat): Promise<string | null> =>
   seat.evaluate(() => document.querySelector('[data-training]')?.getAttribute('data-training') ?? null);

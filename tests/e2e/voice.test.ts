@@ -8,6 +8,7 @@ import { look, press, seatAt, until, untilPhase, untilText, type Seat } from './
 import { startSpeechService } from './speech-service.ts';
 import { agreeToListening, beginWith, holdOnce, keys, shortenHolds, steadyEye, untilFound } from './sweeping.ts';
 
+const TOO_EARLY = /^solid → Not yet: hold for \S+ more seconds?\.$/u;
 const KIT = { body: 'Velde M1', lens: 'Orrin 85 f/1.8', focalLength: '85' };
 
 test('words alone run a sweep to its accepted outcome, and “solid” before the time is up is refused', async () => {
@@ -25,7 +26,8 @@ test('words alone run a sweep to its accepted outcome, and “solid” before th
     const word = await eye(value);
     if (phase === 'judging') return word;
     if (phase !== 'holding') return null;
-    return word !== 'solid' || !said.includes('solid') ? word : null;
+    // Said until it was refused: the panel does not listen while it sounds.
+    return word !== 'solid' || ![...becameOf].some((became) => TOO_EARLY.test(became)) ? word : null;
   };
   const service = await startSpeechService((listening) =>
     answer(listening, async () => {
@@ -48,7 +50,7 @@ test('words alone run a sweep to its accepted outcome, and “solid” before th
   expect(heardFirst.lastHeard).toBe('holding \u2192 hold at 0');
   expect(await untilFound(mine)).toBe(5);
   expect(said).toEqual(expect.arrayContaining(['holding', 'solid', 'delayed', 'accept']));
-  expect([...becameOf]).toContainEqual(expect.stringMatching(/^solid → Not yet: hold for \S+ more seconds?\.$/u));
+  expect([...becameOf]).toContainEqual(expect.stringMatching(TOO_EARLY));
 
   const stored = await chromium.worker.evaluate(() => chrome.storage.local.get('live'));
   const journal = stored['live'] as SweepEvent[];

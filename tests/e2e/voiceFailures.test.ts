@@ -3,7 +3,7 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import type { SweepEvent } from '../../src/sweep/event.ts';
 import { launchChromium, type Chromium } from './chromium.ts';
-import { answer, murmuring } from './murmuring.ts';
+import { answer, murmuring, sayUntil } from './murmuring.ts';
 import { press, seatAt, until, untilPhase, type Seat } from './seat.ts';
 import { startSpeechService, type Listening, type SpeechService } from './speech-service.ts';
 import { agreeToListening, beginWith, holdOnce, keys, shortenHolds } from './sweeping.ts';
@@ -27,13 +27,8 @@ class Moody {
   failing: Failure | null = null;
   word: string | null = null;
   failures = 0;
-  /** Utterances that are being listened to at this moment, and the most there ever were at once. */
-  open = 0;
-  mostOpen = 0;
 
   async answer(listening: Listening): Promise<void> {
-    this.open++;
-    this.mostOpen = Math.max(this.mostOpen, this.open);
     await listening.heard;
     if (this.failing) {
       await FAILURES[this.failing](listening);
@@ -45,7 +40,6 @@ class Moody {
         return Promise.resolve(word);
       });
     }
-    this.open--;
   }
 }
 
@@ -88,10 +82,8 @@ describe('the service', () => {
     await expect.poll(() => moody.failures, { timeout: 25_000 }).toBeGreaterThan(failures + 1);
     await holdOnce(seat, () => 'nothing', keys);
     moody.failing = null;
-    moody.word = 'holding';
-    await untilPhase(seat, 'holding');
-    moody.word = 'flicker';
-    await untilPhase(seat, 'dialling');
+    await sayUntil(seat, moody, 'holding', 'holding');
+    await sayUntil(seat, moody, 'flicker', 'dialling');
     await expect.poll(() => verdicts(chromium)).toEqual([...before, 'key dark', 'voice flicker']);
   });
 
@@ -102,9 +94,9 @@ describe('the service', () => {
     await until(seat, 'the question', ({ announcement }) => announcement.endsWith('Did it hold?'));
     await until(seat, 'the hold again', ({ announcement }) => announcement.startsWith('No answer came, so it does not count.'));
     moody.failing = null;
-    moody.word = 'holding';
+    await sayUntil(seat, moody, 'holding', 'holding');
     await untilPhase(seat, 'judging');
-    moody.word = 'solid';
+    await sayUntil(seat, moody, 'solid', 'dialling');
     await expect.poll(() => verdicts(chromium)).toEqual([...before, 'voice steady']);
   });
 });

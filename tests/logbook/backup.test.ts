@@ -7,6 +7,7 @@ import { backupReminder } from '../../src/logbook/backup/reminder.ts';
 import { planRestore, restored } from '../../src/logbook/backup/restore.ts';
 import { EMPTY_LIBRARY, type Library } from '../../src/logbook/library.ts';
 import { moment } from '../../src/units.ts';
+import { ownWordsOf } from '../../src/voice/ownWords/take.ts';
 import { anyLibrary } from './anyLibrary.ts';
 import { DAY, libraryWith, sweepRecord, T0 } from './libraryWith.ts';
 
@@ -27,6 +28,16 @@ describe('a backup', { timeout: 60_000 }, () => {
       }),
       { numRuns: 120 },
     );
+  });
+
+  it('holds the taught words too, and without readable ones is still a backup', () => {
+    const take = { word: 'solid', noise: Array<number>(8).fill(-100), frames: Array<number>(64).fill(-90) };
+    const words = ownWordsOf('en-US', [take]);
+    const text = writeBackup(libraryWith({}), NOW, words);
+    expect(readBackup(text)).toMatchObject({ ok: true, value: { words, setAside: [] } });
+    const spoilt = readBackup(text.replace('"word": "solid"', '"word": 5'));
+    expect(spoilt).toMatchObject({ ok: true, value: { words: null, setAside: [{ sentence: expect.stringMatching(/teach them again/) }] } });
+    expect(readBackup(writeBackup(libraryWith({}), NOW))).toMatchObject({ ok: true, value: { words: null, setAside: [] } });
   });
 
   it('that is cut short says so, and that of another program or a newer version says that', () => {

@@ -178,6 +178,8 @@ export class FakeSession implements Session {
     return Promise.resolve(DONE);
   };
   bringBack: Session['bringBack'] = () => Promise.resolve(DONE);
+  taught: Session['taught'] = () => Promise.resolve(got([]));
+  bringTaught: Session['bringTaught'] = () => Promise.resolve(DONE);
   say(sentence: string): void {
     this.said.push(sentence);
     this.announcement.value = sentence;

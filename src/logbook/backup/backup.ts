@@ -1,29 +1,36 @@
-// The backup file: the whole logbook as one JSON text, with the version inside. `backup.schema.json` beside this file
+// The backup file: the whole logbook as one JSON text, with the version inside, and the words the person taught. `backup.schema.json` beside this file
 // describes it for other programs; a test keeps the two in step.
 import * as v from 'valibot';
 import { failed, got, type Got } from '../../result.ts';
 import { Moment } from '../../units.ts';
 import { Library } from '../library.ts';
 import { readLibrary, type ReadLibrary } from '../readLibrary.ts';
+import { OwnWords } from '../../voice/ownWords/take.ts';
 
 export const Backup = v.object({
   sweepbook: v.literal('backup'),
   /** When it was written. */
   made: Moment,
   library: Library,
+  /** Patterns of the taught words; absent where none were taught. */
+  words: v.exactOptional(OwnWords),
 });
 export type Backup = v.InferOutput<typeof Backup>;
 
-const Envelope = v.object({ sweepbook: v.literal('backup'), made: Moment, library: v.unknown() });
+const Envelope = v.object({ sweepbook: v.literal('backup'), made: Moment, library: v.unknown(), words: v.optional(v.unknown()) });
+
+const WORDS_UNREADABLE = 'The taught words in this backup cannot be read: teach them again in the hearing check.';
 
 /** Larger than any logbook; a wrong file this large is not worth the wait. */
 const MOST_CHARACTERS = 200_000_000;
 
-export const writeBackup = (library: Library, made: Moment): string =>
-  `${JSON.stringify({ sweepbook: 'backup', made, library } satisfies Backup, null, 1)}\n`;
+export const writeBackup = (library: Library, made: Moment, words: OwnWords | null = null): string =>
+  `${JSON.stringify({ sweepbook: 'backup', made, library, ...(words ? { words } : {}) } satisfies Backup, null, 1)}\n`;
 
 export interface ReadBackup extends ReadLibrary {
   readonly made: Moment;
+  /** Null where there are none, or they cannot be read: then that is said among what was set aside. */
+  readonly words: OwnWords | null;
 }
 
 /** Reads a backup of any version. Items that do not fit come back as set aside; nothing is thrown. */
@@ -35,7 +42,11 @@ export function readBackup(text: string): Got<ReadBackup> {
   const envelope = v.safeParse(Envelope, parsed.value);
   if (!envelope.success) return failed('This is not a backup: choose a file that Sweepbook has written.');
   const read = readLibrary(envelope.output.library);
-  return read.ok ? got({ ...read.value, made: envelope.output.made }) : read;
+  if (!read.ok) return read;
+  const { made, words: written } = envelope.output;
+  const words = written === undefined ? null : v.safeParse(OwnWords, written);
+  const setAside = words && !words.success ? [...read.value.setAside, { sentence: WORDS_UNREADABLE, item: written }] : read.value.setAside;
+  return got({ ...read.value, setAside, made, words: words?.success ? words.output : null });
 }
 
 function parse(text: string): Got<unknown> {

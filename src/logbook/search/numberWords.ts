@@ -1,29 +1,9 @@
 // Numbers as photographers say them, written in figures: "eighty-five", "one thirty-five", "one oh five", "twenty-four
 // seventy", "two hundred", "one point eight", and a letter with its number, "M one". English only.
+import { ONES, TENS } from '../../voice/vocabulary/en.ts';
 
-const ONES = [
-  'zero',
-  'one',
-  'two',
-  'three',
-  'four',
-  'five',
-  'six',
-  'seven',
-  'eight',
-  'nine',
-  'ten',
-  'eleven',
-  'twelve',
-  'thirteen',
-  'fourteen',
-  'fifteen',
-  'sixteen',
-  'seventeen',
-  'eighteen',
-  'nineteen',
-];
-const TENS = ['twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty', 'ninety'];
+const wordsOfOnes: readonly string[] = ONES;
+const wordsOfTens: readonly string[] = TENS;
 
 /** The text with every number word in figures; all other words as they were, parted by single blanks. */
 export function inFigures(text: string): string {
@@ -57,7 +37,7 @@ function numberAt(words: readonly string[], at: number): Read | null {
     const ones = digitOf(words[at + 1]);
     return ones === null || words[at + 2] === 'hundred' ? read(tens, at + 1) : read(tens + ones, at + 2);
   }
-  const ones = ONES.indexOf(word);
+  const ones = wordsOfOnes.indexOf(word);
   if (ones < 0) return null;
   if (words[at + 1] === 'hundred') return hundreds(words, ones, at + 1);
   return ones >= 1 && ones <= 9 ? afterDigit(words, ones, at) : read(ones, at + 1);
@@ -85,7 +65,7 @@ function twoFiguresAt(words: readonly string[], at: number): { value: number; ne
     const ones = digitOf(words[at + 1]);
     return ones === null ? { value: tens, next: at + 1 } : { value: tens + ones, next: at + 2 };
   }
-  const teen = ONES.indexOf(words[at] ?? '');
+  const teen = wordsOfOnes.indexOf(words[at] ?? '');
   return teen >= 10 ? { value: teen, next: at + 1 } : null;
 }
 
@@ -109,9 +89,14 @@ function withDecimals(words: readonly string[], whole: Read): Read {
 }
 
 const read = (value: number, next: number): Read => ({ text: String(value), next });
-const tensOf = (word: string): number | null => (TENS.includes(word) ? 20 + 10 * TENS.indexOf(word) : null);
+
+function tensOf(word: string): number | null {
+  const tens = wordsOfTens.indexOf(word);
+  return tens >= 2 ? 10 * tens : null;
+}
+
 
 function digitOf(word: string | undefined): number | null {
-  const digit = ONES.indexOf(word ?? '');
+  const digit = wordsOfOnes.indexOf(word ?? '');
   return digit >= 1 && digit <= 9 ? digit : null;
 }

@@ -13,7 +13,7 @@ export function CheckView({ check }: { readonly check: Check }) {
       <h1>Hearing check</h1>
       <p>
         Sound is compared on this computer and never kept or sent. What is kept of a word you teach is its pattern, from which
-        nothing can be played. It stays in this browser; if it is ever lost, teach the words again.
+        nothing can be played. It stays in this browser, and goes into a backup file when you write one.
       </p>
       <Room check={check} />
       <Words check={check} />

@@ -1,5 +1,6 @@
 // The bands and what would be entered, drawn. The table below says the same in figures.
 import type { Place } from '../../logbook/entering/advice.ts';
+import { Levels } from '../parts/levels.tsx';
 import { useWidth } from '../strip/useWidth.ts';
 import { bandPlotOf } from './bandPlot.ts';
 
@@ -13,14 +14,7 @@ export function BandChart({ place }: { readonly place: Place }) {
       {plot && (
         <>
           <svg width={width} height={plot.height} aria-hidden="true">
-            {plot.levels.map(({ y, text }) => (
-              <g key={text}>
-                <path class="level" d={`M32 ${y}H${width}`} />
-                <text x="28" y={y + 4}>
-                  {text}
-                </text>
-              </g>
-            ))}
+            <Levels levels={plot.levels} width={width} />
             {plot.bands.map(({ id, x, top, bottom, centre, inside }) => (
               <g key={id} class={inside ? 'inside' : 'outside'}>
                 <rect x={x - HALF} y={top} width={2 * HALF} height={bottom - top} rx="3" />

@@ -5,6 +5,7 @@ import { between } from '../../logbook/entering/twoValues.ts';
 import type { Place } from '../../logbook/entering/advice.ts';
 import { writeSteps } from '../../sweep/scale.ts';
 import { millimetres } from '../../units.ts';
+import type { Level } from '../parts/levels.tsx';
 import { inMetres, inMillimetres } from '../words/quantities.ts';
 
 interface PlottedBand {
@@ -18,7 +19,7 @@ interface PlottedBand {
 
 export interface BandPlot {
   readonly height: number;
-  readonly levels: readonly { readonly y: number; readonly text: string }[];
+  readonly levels: readonly Level[];
   readonly bands: readonly PlottedBand[];
   readonly marks: readonly { readonly x: number; readonly text: string }[];
   readonly along: 'focal length' | 'distance';

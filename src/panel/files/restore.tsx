@@ -2,6 +2,7 @@
 import { useState } from 'preact/hooks';
 import { readBackup, type ReadBackup } from '../../logbook/backup/backup.ts';
 import { planRestore } from '../../logbook/backup/restore.ts';
+import { DONE } from '../../result.ts';
 import { readText } from '../../platform/files.ts';
 import { libraryIn } from '../logbook/libraryIn.ts';
 import { ChooseFile } from '../parts/chooseFile.tsx';
@@ -24,7 +25,9 @@ export function Restore() {
   const bring = async (how: Bringing): Promise<void> => {
     if (!backup) return;
     const brought = await session.bring(backup.library, how);
-    setSaid(brought.ok ? 'Done. A copy of how it was before is kept below.' : brought.sentence);
+    const taught = brought.ok && backup.words ? await session.bringTaught(backup.words.takes, how) : DONE;
+    const done = taught.ok ? 'Done. A copy of how it was before is kept below.' : `The logbook is brought in. ${taught.sentence}`;
+    setSaid(brought.ok ? done : brought.sentence);
     setBackup(null);
   };
   const plan = backup && planRestore(libraryIn(session), backup.library, backup.setAside);
@@ -37,6 +40,9 @@ export function Restore() {
           <p>
             Written on {onDay(backup.made)}. {plan.sentence} Nothing is changed yet.
           </p>
+          {backup.words && (
+            <p>It also holds {new Set(backup.words.takes.map(({ word }) => word)).size} taught words. A word that is taught here too stays as it is if you join.</p>
+          )}
           {plan.counts.conflict > 0 && (
             <p class="small">Joined, records in conflict are both kept; of kit in conflict the state that was changed later counts.</p>
           )}

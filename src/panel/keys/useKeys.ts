@@ -1,6 +1,6 @@
 // The keyboard during a sweep: the switch keys and one key a word, wherever the focus is, but never while something is
 // typed. A focused button keeps Enter and Space, but the switch itself is one with the keys.
-import { useEffect } from 'preact/hooks';
+import { useLayoutEffect } from 'preact/hooks';
 import type { Word } from '../../sweep/inputs.ts';
 import { useSession } from '../useSession.ts';
 import { isSwitchKey, wordOfKey } from './keys.ts';
@@ -8,7 +8,8 @@ import { isSwitchKey, wordOfKey } from './keys.ts';
 /** `tell` gets the word of a key that is understood now: by the sweep, or by what stands in its place. */
 export function useKeys(tell: (word: Word) => void, instead?: readonly Word[]): void {
   const session = useSession();
-  useEffect(() => {
+  // With the screen, not after it is painted: a key pressed the moment it appears is heard.
+  useLayoutEffect(() => {
     let down: string | null = null;
     const pressed = (event: KeyboardEvent): void => {
       if (event.ctrlKey || event.altKey || event.metaKey || isTaken(event)) return;

@@ -2,6 +2,7 @@
 // the camera. The list below it says the same in words.
 import type { History } from '../../logbook/history.ts';
 import { onDay } from '../words/quantities.ts';
+import { Levels } from '../parts/levels.tsx';
 import { useWidth } from '../strip/useWidth.ts';
 import { plotOf } from './historyPlot.ts';
 
@@ -13,14 +14,7 @@ export function HistoryChart({ history }: { readonly history: History }) {
       {plot && (
         <>
           <svg width={width} height={plot.height} aria-hidden="true">
-            {plot.levels.map(({ y, text }) => (
-              <g key={text}>
-                <path class="level" d={`M32 ${y}H${width}`} />
-                <text x="28" y={y + 4}>
-                  {text}
-                </text>
-              </g>
-            ))}
+            <Levels levels={plot.levels} width={width} />
             {plot.days.map(({ x, at, anchor }) => (
               <text key={anchor} x={x} y={plot.height - 4} class={anchor}>
                 {onDay(at)}

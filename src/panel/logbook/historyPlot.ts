@@ -2,10 +2,11 @@
 import type { History } from '../../logbook/history.ts';
 import { writeSteps } from '../../sweep/scale.ts';
 import type { Moment } from '../../units.ts';
+import type { Level } from '../parts/levels.tsx';
 
 export interface Plot {
   readonly height: number;
-  readonly levels: readonly { readonly y: number; readonly text: string }[];
+  readonly levels: readonly Level[];
   readonly measured: readonly { readonly id: string; readonly x: number; readonly y: number; readonly from: number; readonly to: number }[];
   readonly entered: readonly { readonly id: string; readonly x: number; readonly y: number }[];
   /** From centre to centre: how the measurements have drifted. */

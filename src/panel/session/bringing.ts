@@ -6,8 +6,11 @@ import { migrate } from '../../logbook/migrations.ts';
 import { KEY } from '../../logbook/keys.ts';
 import { contentsOf } from '../../logbook/stored.ts';
 import { changesBetween, libraryOf } from '../../logbook/storedLibrary.ts';
+import type { Takes } from '../../platform/takes.ts';
 import { DONE, failed, type Result } from '../../result.ts';
 import type { Moment } from '../../units.ts';
+import { joinTaught } from '../../voice/ownWords/forgetting.ts';
+import type { Take } from '../../voice/ownWords/take.ts';
 import type { Keeper } from './keeper.ts';
 import type { Library } from './library.ts';
 import type { Ports } from './ports.ts';
@@ -39,4 +42,11 @@ export async function bringBack(world: World, at: Moment): Promise<Result> {
   if (migrated.is === 'too new') return failed('That copy was made by a newer Sweepbook. Update this one, then try again.');
   const { contents } = contentsOf(migrated.is === 'changed' ? migrated.stored : copy.value.stored);
   return bring(world, libraryOf(contents), 'replace');
+}
+
+/** Taught words of a backup: a word taught in both stays as it is here, or becomes the backup's; no word is lost. */
+export async function bringTaught(takes: Takes, brought: readonly Take[], how: Bringing): Promise<Result> {
+  const mine = await takes.read();
+  if (!mine.ok) return mine;
+  return takes.write(how === 'replace' ? joinTaught(brought, mine.value) : joinTaught(mine.value, brought));
 }

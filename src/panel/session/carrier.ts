@@ -16,7 +16,7 @@ export interface Carrier {
   readonly announcement: ReadonlySignal<string>;
   /** `at`: the moment of the event that the effects come from. */
   carry(effects: readonly Effect[], at: Moment): void;
-  /** Says something that belongs to no step, after whatever is being carried out. */
+  /** Says something that belongs to no step, in place of what is being said beside the sweep; its clock runs on. */
   tell(words: InWords): void;
   /** Says this when what is being said has been said, unless the sweep moves first. */
   tellNext(words: InWords): void;
@@ -49,6 +49,8 @@ export function createCarrier(world: CarrierWorld, owner: CarrierOwner): Carrier
   let turn = Promise.resolve();
   /** Steps taken so far; what an earlier one still wanted to say is dropped. */
   let latest = 0;
+  /** The newest thing told: an older one that still waits is dropped. */
+  let newest: InWords | null = null;
   /** When the first step was carried out here. */
   let first: Moment | null = null;
   const isUsedToIt = (): boolean => first !== null && between(first, world.now()) > FIRST_MINUTES;
@@ -131,8 +133,9 @@ export function createCarrier(world: CarrierWorld, owner: CarrierOwner): Carrier
     },
     tell(words) {
       world.speech.cancel();
+      newest = words;
       const step = latest;
-      inTurn(() => (step === latest ? say(words) : undefined));
+      inTurn(() => (step === latest && newest === words ? say(words) : undefined));
     },
   };
 }

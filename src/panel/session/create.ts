@@ -140,12 +140,11 @@ export function createSession(ports: Ports): Session {
       const { bringBack } = await import('./bringing.ts');
       return bringBack({ ...ports, keeper, library }, at);
     },
+    taught: async () => (await ports.takes()).read(),
+    bringTaught: async (brought, how) => (await import('./bringing.ts')).bringTaught(await ports.takes(), brought, how),
     eraseHeard: async () => (await import('./erasing.ts')).eraseHeard({ ...ports, keeper, library, live }),
     backUp: () => library.backUp(now()),
-    say(sentence) {
-      live.carrier.silence();
-      live.carrier.tell({ spoken: sentence, written: sentence });
-    },
+    say: (sentence) => live.carrier.tell({ spoken: sentence, written: sentence }),
     sayNext: (sentence) => live.carrier.tellNext({ spoken: sentence, written: sentence }),
     clock: now,
     changeSettings: library.changeSettings,

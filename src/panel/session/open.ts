@@ -24,6 +24,7 @@ export const openSession = (): Session =>
     speech: createSpeech(LANGUAGE),
     wakeLock: createWakeLock(),
     ear: async () => (await import('../../platform/ear/ear.ts')).createEar,
+    takes: async () => (await import('../../platform/takes.ts')).takes,
     browserRecognises: recogniserOf() !== null,
     now,
     newId,

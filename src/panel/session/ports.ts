@@ -6,6 +6,7 @@ import type { Ownership } from '../../platform/ownership.ts';
 import type { Snapshots } from '../../platform/snapshots.ts';
 import type { Speech } from '../../platform/speech.ts';
 import type { Store } from '../../platform/storage.ts';
+import type { Takes } from '../../platform/takes.ts';
 import type { Page } from '../../platform/tabs.ts';
 import type { SyncedStore } from '../../platform/syncedStore.ts';
 import type { Tones } from '../../platform/tones.ts';
@@ -22,6 +23,7 @@ export interface Ports {
   readonly speech: Speech;
   readonly wakeLock: WakeLock;
   readonly ear: () => Promise<(owner: EarOwner) => Ear>;
+  readonly takes: () => Promise<Takes>;
   readonly browserRecognises: boolean;
   readonly now: () => Moment;
   readonly newId: () => string;

@@ -33,18 +33,13 @@ export function driftOf(belief: Belief, holds: readonly Told[], trusted: number)
   const last = holds.length - FEWEST;
   if (last < first || holds.slice(trusted).every(({ predictive }) => predictive >= DOUBTFUL)) return null;
   const bands = plainBands(belief);
-  const still = holds.map((hold) => likelihoods(belief, bands.which, hold, 0));
-  const before = runningProducts(bands.weight, still);
+  const before = unmoved(belief, bands, holds);
   const whole = sum(before.at(-1) ?? bands.weight);
   const moved = new Float64Array(holds.length);
   for (const shift of SHIFTS) {
-    let after: Float64Array = new Float64Array(bands.which.length).fill(1);
-    for (let k = holds.length - 1; k >= first; k--) {
-      const hold = holds[k];
-      if (!hold) continue;
-      after = product(after, likelihoods(belief, bands.which, hold, shift));
-      if (k <= last) moved[k]! += sum(product(before[k - 1] ?? bands.weight, after));
-    }
+    movedBy(shift, { belief, bands, holds, before, first, last }, (k, weight) => {
+      moved[k]! += sum(weight);
+    });
   }
   const afterHold = moved.indexOf(Math.max(...moved));
   return { bayesFactor: sum(moved) / (last - first + 1) / SHIFTS.length / whole, afterHold };
@@ -71,8 +66,40 @@ export function plainBands({ model, opening }: Belief): Bands {
   return bands;
 }
 
+/** The weight of each band after each hold, had nothing moved. */
+export function unmoved(belief: Belief, { which, weight }: Bands, holds: readonly Told[]): Float64Array[] {
+  let running = weight;
+  return holds.map((hold) => (running = product(running, likelihoods(belief, which, hold, 0))));
+}
+
+interface Moves {
+  readonly belief: Belief;
+  readonly bands: Bands;
+  readonly holds: readonly Told[];
+  /** As `unmoved` gives it. */
+  readonly before: readonly Float64Array[];
+  /** The first and the last hold before which it may have moved. */
+  readonly first: number;
+  readonly last: number;
+}
+
+/** Tells the weight of each band after all holds, had it been shifted up by `shift` steps before hold `k`, for every such moment. */
+export function movedBy(
+  shift: number,
+  { belief, bands, holds, before, first, last }: Moves,
+  tell: (k: number, weight: Float64Array) => void,
+): void {
+  let after: Float64Array = new Float64Array(bands.which.length).fill(1);
+  for (let k = holds.length - 1; k >= first; k--) {
+    const hold = holds[k];
+    if (!hold) continue;
+    after = product(after, likelihoods(belief, bands.which, hold, shift));
+    if (k <= last) tell(k, product(before[k - 1] ?? bands.weight, after));
+  }
+}
+
 /** The chance each band gives to a hold, had it been shifted up by `shift` steps. */
-export function likelihoods({ model }: Belief, which: Int32Array, { value, reading }: Told, shift: number): Float64Array {
+function likelihoods({ model }: Belief, which: Int32Array, { value, reading }: Told, shift: number): Float64Array {
   const n = which.length;
   const rows = new Float64Array(model.outcomes * n);
   model.likelihoods(stimulusOf(model, value) - shift, which, rows);
@@ -83,10 +110,5 @@ export function likelihoods({ model }: Belief, which: Int32Array, { value, readi
   return chance;
 }
 
-export function runningProducts(start: Float64Array, factors: readonly Float64Array[]): Float64Array[] {
-  let running = start;
-  return factors.map((factor) => (running = product(running, factor)));
-}
-
-export const product = (a: Float64Array, b: Float64Array): Float64Array => a.map((x, k) => x * b[k]!);
+const product = (a: Float64Array, b: Float64Array): Float64Array => a.map((x, k) => x * b[k]!);
 export const sum = (weights: Float64Array): number => weights.reduce((total, weight) => total + weight, 0);

@@ -4,7 +4,7 @@
 // the odds of a hidden harm stay near even; one early value held again tells most of it.
 import { stimulusOf, type Belief } from '../belief/belief.ts';
 import type { Steps } from '../../units.ts';
-import { FEWEST, likelihoods, plainBands, product, runningProducts, sum, type Bands, type Told } from './drift.ts';
+import { FEWEST, movedBy, plainBands, sum, unmoved, type Bands, type Told } from './drift.ts';
 
 /** What the holds so far say of a harm that nobody has noticed. */
 export interface Stillness {
@@ -37,7 +37,7 @@ export function stillnessOf(belief: Belief, holds: readonly Told[], trusted: num
   const last = holds.length - FEWEST;
   if (last < first) return { odds: 0, afterHold: 0, test: null };
   const opening = plainBands(belief);
-  const before = runningProducts(opening.weight, holds.map((hold) => likelihoods(belief, opening.which, hold, 0)));
+  const before = unmoved(belief, opening, holds);
   const still = before.at(-1) ?? opening.weight;
   const whole = sum(still);
   const moments = last - first + 1;
@@ -56,19 +56,13 @@ export function stillnessOf(belief: Belief, holds: readonly Told[], trusted: num
     const harms = (place: number): boolean =>
       Math.abs((centre[opening.which[place]!]! - chosen) / scale.step + shift) > HARM;
     const total = new Float64Array(opening.which.length);
-    let after: Float64Array = new Float64Array(total.length).fill(1);
-    for (let k = holds.length - 1; k >= first; k--) {
-      const hold = holds[k];
-      if (!hold) continue;
-      after = product(after, likelihoods(belief, opening.which, hold, shift));
-      if (k > last) continue;
-      const joint = product(before[k - 1] ?? opening.weight, after);
+    movedBy(shift, { belief, bands: opening, holds, before, first, last }, (k, weight) => {
       for (let h = 0; h < total.length; h++) {
         if (!harms(h)) continue;
-        total[h]! += joint[h]!;
-        afterHold[k]! += joint[h]!;
+        total[h]! += weight[h]!;
+        afterHold[k]! += weight[h]!;
       }
-    }
+    });
     return { which: opening.which, weight: total };
   }
 }

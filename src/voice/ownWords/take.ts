@@ -26,6 +26,8 @@ export const OwnWords = v.object({
 });
 export type OwnWords = v.InferOutput<typeof OwnWords>;
 
+export const ownWordsOf = (language: string, takes: readonly Take[]): OwnWords => ({ version: 1, language, takes: [...takes] });
+
 const toLevel = (power: number): number => Math.round(20 * Math.log10(power));
 const toPower = (level: number): number => 10 ** (level / 20);
 

@@ -73,8 +73,11 @@ test('from an empty kit to a value in the camera and a backup file, without a po
   expect(readBackup(readFileSync(file, 'utf8'))).toMatchObject({ ok: true, value: { library: { entries: [{ value: 6 }], byHand: [{ finding: { low: 2, high: 9, chosen: 6 } }] } } });
 
   await tabTo(seat, 'Bring a backup back in');
-  const [chooser] = await Promise.all([page.waitForFileChooser(), press(seat, 'Enter')]);
-  await chooser.accept([file]);
+  // The page must know that its dialog is taken over before a key opens it.
+  const dialog = page.waitForFileChooser();
+  await page.evaluate(() => undefined);
+  await press(seat, 'Enter');
+  await (await dialog).accept([file]);
   await untilText(seat, 'Nothing is changed yet.');
   await choose(seat, 'Join it with what is here');
   await untilText(seat, 'Done.');

@@ -50,6 +50,26 @@ test('a refused input leaves the hold under way and its alarm alone', async () =
   expect(computer.log.slice(-2)).toEqual(['tone refused', 'say Four more seconds.']);
 });
 
+test('what is said beside the sweep leaves the hold under way and its alarm alone', async () => {
+  const { computer, window } = await sweeping();
+  await window.tell('holding');
+  window.session.say('Plus five, in March.');
+  await settle();
+  expect(phaseOf(window)).toBe('holding');
+  expect(window.alarmsSet()).toEqual(['hold time']);
+  expect(computer.log.at(-1)).toBe('say Plus five, in March.');
+});
+
+test('of what is said beside the sweep only the newest is still waited for', async () => {
+  const { window } = await sweeping();
+  window.session.say('Put the camera on the tripod.');
+  window.session.say('Switch the stabiliser off.');
+  window.session.say('Open the aperture.');
+  await settle();
+  expect(window.speeches.slice(-2).map(({ text }) => text)).not.toContain('Switch the stabiliser off.');
+  expect(window.speeches.at(-1)?.text).toBe('Open the aperture.');
+});
+
 test('the panel is deaf while it speaks', async () => {
   const { window } = await sweeping({ voice: { listen: 'browser' } });
   window.holdSpeech = true;

@@ -11,6 +11,7 @@ import { DONE, failed, got, type Result } from '../../../src/result.ts';
 import type { Alarm } from '../../../src/sweep/effect.ts';
 import { inputOf } from '../../../src/sweep/meaning.ts';
 import { moment, seconds, type Moment, type Seconds } from '../../../src/units.ts';
+import type { Take } from '../../../src/voice/ownWords/take.ts';
 
 export const NO_ROOM = 'Nothing can be saved just now.';
 const NO_SYNC = 'The sync takes nothing just now.';
@@ -41,6 +42,7 @@ export class Account {
 export class Computer {
   disk: Record<string, unknown> = {};
   copies: Snapshot[] = [];
+  taught: readonly Take[] = [];
   time = moment(1_000_000_000_000);
   /** The disk refuses every write. */
   full = false;
@@ -260,6 +262,15 @@ export class Window {
           },
         };
       }),
+      takes: () =>
+        Promise.resolve({
+          read: () => Promise.resolve(got(computer.taught)),
+          write: (takes) => {
+            computer.taught = [...takes];
+            return Promise.resolve(DONE);
+          },
+          erase: () => Promise.resolve(DONE),
+        }),
       browserRecognises: true,
       now: () => computer.time,
       newId: () => `id-${++ids}`,

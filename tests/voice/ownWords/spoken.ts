@@ -1,5 +1,6 @@
 // Made-up words for the tests: a buzzing voice whose two resonances glide from one vowel to the next, with hisses
 // between, over a room's noise. Every take differs a little, by its seed.
+import { chanceFrom } from '../../bench/hearing/chance.ts';
 
 export type Sound = 'a' | 'i' | 'u' | 'e' | 's';
 const RESONANCES: Record<Exclude<Sound, 's'>, readonly [number, number]> = {
@@ -16,21 +17,9 @@ export const WORDS: Readonly<Record<string, readonly Sound[]>> = {
   repeat: ['i', 'u', 'i'],
 };
 
-function chance(seed: number): () => number {
-  let state = (Math.imul(seed + 1, 2654435761) ^ 0x9e3779b9) >>> 0 || 1;
-  return () => {
-    state ^= state << 13;
-    state >>>= 0;
-    state ^= state >>> 17;
-    state ^= state << 5;
-    state >>>= 0;
-    return state / 4294967296;
-  };
-}
-
 /** About half a second of the word. */
 export function say(sounds: readonly Sound[], rate: number, seed: number, loud = 0.1): Float32Array {
-  const next = chance(seed);
+  const { next } = chanceFrom(seed + 1);
   const pitch = 110 + 20 * next();
   const each = Math.round(rate * (0.14 + 0.03 * next()));
   const out = new Float32Array(each * sounds.length);
@@ -67,7 +56,7 @@ export function inRoom(
   seed: number,
   pause = 0.9,
 ): Float32Array {
-  const next = chance(seed + 99);
+  const { next } = chanceFrom(seed + 100);
   const gap = Math.round(pause * rate);
   const out = new Float32Array(things.reduce((sum, thing) => sum + thing.length + gap, 2 * gap));
   for (let i = 0; i < out.length; i++) out[i] = noise * (next() + next() + next() - 1.5);
