@@ -175,6 +175,30 @@ test('what was typed is still there after a look elsewhere', async () => {
   expect(screen.getByLabelText<HTMLInputElement>('Widest aperture').value).toBe('2.8');
 });
 
+test('another lens begins with empty readings; what belongs to the room and the body stays', async () => {
+  const other = { ...newLens('orrin-35', 'Orrin 35 f/2', moment(0)), focal: { from: millimetres(35), to: millimetres(35) }, widest: { from: 2, to: 2 } };
+  const far = { ...KNOWN_KIT.situations[0]!, converter: null, distance: millimetres(4250) };
+  const near = { ...far, id: 'near', lens: 'orrin-35', focalLength: millimetres(35), distance: millimetres(1750) };
+  await show(new FakeSession({ kit: { ...KNOWN_KIT, lenses: [...KNOWN_KIT.lenses, other], situations: [far, near] } }));
+  const at = async (lens: string) => {
+    await act(() => void fireEvent.change(screen.getByLabelText('Lens'), { target: { value: lens } }));
+    await press('Set up the bench');
+    await waitFor(() => screen.getByRole('heading', { name: 'Distance' }));
+  };
+  await at('orrin-85');
+  const readings = ['Distance as measured', 'ISO', 'Share of the depth in front, %'];
+  await Promise.all(readings.map((label, index) => enter(label, ['4.2', '400', '33'][index]!)));
+  await enter('Fine from, EV at ISO 100', '6');
+  await press('Back');
+  await at('orrin-85');
+  expect(readings.map((label) => screen.getByLabelText<HTMLInputElement>(label).value)).toEqual(['4.2', '400', '33']);
+  await press('Back');
+  await at('orrin-35');
+  expect(readings.map((label) => screen.getByLabelText<HTMLInputElement>(label).value)).toEqual(['', '', '']);
+  expect(screen.getByLabelText<HTMLInputElement>('Fine from, EV at ISO 100').value).toBe('6');
+  expect(text()).toContain('Yours1.75 m');
+});
+
 test('the page to print is opened for this rig', async () => {
   const session = await atTheBench();
   await enter('Widest aperture', '1.8');

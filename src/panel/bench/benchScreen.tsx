@@ -14,20 +14,23 @@ import { TargetCard } from './targetCard.tsx';
 import { useBench, type Standing } from './useBench.ts';
 import { WalkCard } from './walkCard.tsx';
 import { picksOf } from '../start/draft.ts';
+import { focalLengthText } from '../start/typedKit.ts';
 import { MANUAL, SERVICE } from '../../optics/setUp/caution.ts';
 
 export function BenchScreen() {
   const { session, way, start } = useSurroundings();
   const standing = useBench();
-  const open = session.sweep.value === null && picksOf(start.draft.value, session.kit.value, session.records.value).situation === null;
+  const picks = picksOf(start.draft.value, session.kit.value, session.records.value);
+  const open = session.sweep.value === null && picks.situation === null;
+  const focalLength = focalLengthText(start.draft.value, picks);
   return (
     <>
       <Heading onBack={() => way.back()}>The bench</Heading>
       {open && (
         <Field
           label="Focal length, mm"
-          text={start.draft.value.focalLength}
-          fault={'missing' in standing && start.draft.value.focalLength !== '' ? standing.missing : undefined}
+          text={focalLength}
+          fault={'missing' in standing && focalLength !== '' ? standing.missing : undefined}
           numeric
           onTyped={(text) => start.change({ focalLength: text })}
         />
