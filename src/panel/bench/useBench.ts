@@ -16,10 +16,11 @@ export function useBench(): Standing {
   const sweep = session.sweep.value?.id;
   const { kit, records } = session;
   useLayoutEffect(() => {
-    if (typeof subject === 'string') return;
+    const standing = subjectOf(session, draft);
+    if (typeof standing === 'string') return;
     const typed = typedAt(bench);
-    const measured = typed.distance.trim() === '' ? null : reckon(typed, subject).distance;
-    standFor(bench, subject, measured, knownOf(session, draft, subject.focalLength));
+    const measured = typed.distance.trim() === '' ? null : reckon(typed, standing).distance;
+    standFor(bench, standing, measured, knownOf(session, draft, standing.focalLength));
   }, [session, bench, draft, sweep, kit.value, records.value]);
   return typeof subject === 'string' ? { missing: subject } : { subject, reckoned: reckon(typedAt(bench), subject) };
 }
