@@ -75,7 +75,7 @@ test('by keys alone: the bench is reckoned, readings are entered, every step is 
   await untilPhase(seat, 'dialling');
   const bench = await storedBench(chromium);
   expect(bench?.ticked).toHaveLength(all);
-  expect(bench?.readings.map(({ reads }) => reads)).toEqual(['placement', 'old value', 'light']);
+  expect(bench?.readings.map(({ reads }) => reads)).toEqual(['print', 'light', 'mirror', 'placement', 'old value']);
 });
 
 test('by one switch alone: short goes on, twice goes back, long says it again, from the sweep\u2019s own start', async () => {

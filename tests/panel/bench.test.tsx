@@ -139,6 +139,19 @@ test('a share of the depth in front is kept with the sweep, and a share that can
   await waitFor(() => expect(session.noted?.readings).toContainEqual({ reads: 'placement', share: 0.33 }));
 });
 
+test('what is read at the bench goes with the sweep although nobody walks through the set-up, once and as it stands at last', async () => {
+  const session = await atTheBench();
+  for (const [label, typed] of [['ISO', '400'], ['Aperture', '1.8'], ['Shutter', '1/125'], ['Share of the depth in front, %', '33']] as const) await enter(label, typed);
+  await press('Back');
+  await press('Set up the bench');
+  await waitFor(() => screen.getByRole('heading', { name: 'Distance' }));
+  await enter('ISO', '800');
+  await press('Back');
+  await press('Begin the sweep');
+  await waitFor(() => expect(session.noted?.readings.map((reading) => (reading as { reads: string }).reads)).toEqual(['light', 'placement', 'light']));
+  expect(session.noted?.readings.at(-1)).toMatchObject({ iso: 800 });
+});
+
 test('a shutter that cuts the lamps’ flicker short is cautioned', async () => {
   await atTheBench();
   await enter('ISO', '100');

@@ -1,6 +1,6 @@
 // @vitest-environment happy-dom
 // Contract of the end of a sweep: the value to enter, how sure it is and what to do; or, without one, what to check.
-import { cleanup, screen } from '@testing-library/preact';
+import { cleanup, screen, waitFor } from '@testing-library/preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, test } from 'vitest';
 import { cameraOf } from '../../src/practice/cameras.ts';
@@ -46,6 +46,7 @@ describe('a band', () => {
     await act(() => void type('Share of the depth in front, %', '66'));
     await act(() => void click('Back'));
     await act(() => void click('Begin the sweep'));
+    await waitFor(() => expect(session.sweep.value).not.toBe(null));
     await act(() => finish(session, { found: 'band' }));
     await partsRead();
     const [, shifted] = /\+(\d+) instead of \+5, shifted on purpose to put 66 % of the depth of field in front of the subject: an estimate\./.exec(text()) ?? [];
@@ -53,6 +54,13 @@ describe('a band', () => {
     expect(text()).toContain(`Enter +${shifted} in the camera`);
     expect(screen.getByLabelText<HTMLInputElement>('Value in the camera').value).toBe(`+${shifted}`);
     expect(screen.getByLabelText('Value to enter').textContent).toBe('+5');
+  });
+
+  test('a share that was kept with the sweep counts after the panel was closed, as soon as the aperture is known', async () => {
+    const bench = { ticked: [], readings: [{ reads: 'placement', share: 0.66 }] };
+    await ended({ found: 'band' }, { ...PLAN, bench });
+    expect(text()).toContain('enter the widest aperture at the bench to see the value shifted for it.');
+    expect(text()).toContain('Enter +5 in the camera');
   });
 
   test('its width is set against the depth of focus, as an estimate', async () => {
