@@ -127,7 +127,7 @@ test('a whole zoom, told by keys from the bands of practice cameras, is picked u
     const { kit: stored } = await chrome.storage.local.get('kit');
     return (stored as { situations: { id: string }[] }).situations.map(({ id }) => id);
   });
-  const paper = await chromium.openTab(`entering.html#${situation}`, { width: 700, height: 900 });
+  const paper = await chromium.openTab(`entering.html#of=${situation}`, { width: 700, height: 900 });
   await paper.waitForSelector('table');
   expect(await accessibilityFaults(paper)).toEqual([]);
   expect(await paper.evaluate(() => document.body.textContent)).toMatch(/What it rests on.*24 mm at 1\.5 m: held from/s);
