@@ -14,6 +14,8 @@ export const SURE = 0.95;
 const BEYOND = 0.9;
 const NOTHING_BELOW = 0.25;
 const NOTHING_AFTER = 10;
+/** A value that held half of the time would fail so often in a row once in sixteen (common practice, no source). */
+const TIME_AND_AGAIN = 4;
 
 /** Why the sweep may end, or what is still wanted. */
 export type Readiness =
@@ -28,7 +30,7 @@ export function readiness(belief: Belief, holds: readonly HeldValue[], care: Car
   const off = beyondTheScale(belief);
   if (off) return { ready: true, as: 'beyond the scale', side: off };
   if (ends && pastTheLimit(ends)) return { ready: true, as: 'past the limit', ends };
-  if (holds.length >= NOTHING_AFTER && holds.every((hold) => hold.counts === 'out') && darkAllOver(belief)) {
+  if (holds.length >= NOTHING_AFTER && holds.every((hold) => hold.counts === 'out') && nothingHolds(belief, holds)) {
     return { ready: true, as: 'nothing held' };
   }
   if (surestValue(belief).within < SURE) return { ready: false, wanted: 'centre', ends };
@@ -51,4 +53,10 @@ function beyondTheScale(belief: Belief): 'above' | 'below' | null {
   return null;
 }
 
-const darkAllOver = (belief: Belief): boolean => chancesOfIn(belief).every((chance) => chance < NOTHING_BELOW);
+/** Hardly a chance anywhere; or, with a band that may be narrower than a step, none in the likeliest value time and again. */
+function nothingHolds(belief: Belief, holds: readonly HeldValue[]): boolean {
+  const chances = chancesOfIn(belief);
+  const best = Math.max(...chances);
+  const likeliest = belief.model.values[chances.indexOf(best)];
+  return best < NOTHING_BELOW || holds.filter(({ value }) => value === likeliest).length >= TIME_AND_AGAIN;
+}

@@ -22,6 +22,8 @@ const SEEN = 0.5;
 const SETTLED = 0.9;
 /** An edge this close to the middle of its two marginal values, in steps, is where they say it is. */
 const ABOUT = 0.75;
+/** The same where even the best value hardly holds: a band narrower than a step has its edges inside that value's own step. */
+const ABOUT_A_STEP = 1.25;
 /** Belief in an edge past the limit that lets the limit stand for the end, once the limit itself has held. */
 const PAST = 0.9;
 
@@ -31,13 +33,17 @@ export interface HeldValue {
   readonly counts: 'in' | 'out';
 }
 
-/** Reads both ends off the belief and the holds behind it; null when no value is believed to hold. */
+/**
+ * Reads both ends off the belief and the holds behind it; null when no value is believed to hold. The likeliest value is
+ * believed once it has held, even where it fails as often as not: a band narrower than a step has no better.
+ */
 export function endsOf(belief: Belief, holds: readonly HeldValue[]): Ends | null {
   const chances = chancesOfIn(belief);
   const { values } = belief.model;
   const centre = values.indexOf(nearestOn(belief.model.scale, centreOf(belief).mean));
   const start = bestNear(chances, centre);
-  if (chances[start]! < SEEN) return null;
+  const hardly = chances[start]! < SEEN;
+  if (hardly && !holds.some((hold) => hold.value === values[start] && hold.counts === 'in')) return null;
   const end = (direction: 1 | -1): End => {
     let at = start;
     while ((chances[at + direction] ?? 0) >= SEEN) at += direction;
@@ -47,17 +53,17 @@ export function endsOf(belief: Belief, holds: readonly HeldValue[]): Ends | null
     if (next === null && heldIn && chanceThat(belief, isPast(belief, direction)) >= PAST) return { known: 'past', last };
     const heldOut = holds.some((hold) => hold.value === next && hold.counts === 'out');
     if (next === null || !heldIn || !heldOut) return { known: 'open', last, next, heldIn, heldOut };
-    const settled = chanceThat(belief, isAbout(belief, direction, (last + next) / 2)) >= SETTLED;
+    const settled = chanceThat(belief, isAbout(belief, direction, (last + next) / 2, hardly ? ABOUT_A_STEP : ABOUT)) >= SETTLED;
     return { known: settled ? 'settled' : 'seen', last, next };
   };
   return { low: end(-1), high: end(1) };
 }
 
 /** Does this hypothesis put the edge where the seen end says it is? */
-function isAbout(belief: Belief, direction: 1 | -1, middle: number): (hypothesis: number) => boolean {
+function isAbout(belief: Belief, direction: 1 | -1, middle: number, about: number): (hypothesis: number) => boolean {
   const { scale, low, high } = belief.model;
   const edge = direction > 0 ? high : low;
-  return (h) => Math.abs(edge[h]! - middle) <= ABOUT * scale.step;
+  return (h) => Math.abs(edge[h]! - middle) <= about * scale.step;
 }
 
 /** Does this hypothesis put the edge past the scale's limit on that side? */
