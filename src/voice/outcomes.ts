@@ -1,5 +1,5 @@
 // What came out of a sweep, in words: short for the ear, whole for the screen.
-import type { BandOutcome, Outcome } from '../sweep/end/outcome.ts';
+import type { BandOutcome, CarriedOutcome, Outcome } from '../sweep/end/outcome.ts';
 import { writeSteps } from '../sweep/scale.ts';
 import { sayCorrection } from './numbers.ts';
 
@@ -14,6 +14,8 @@ export function outcomeInWords(outcome: Outcome): InWords {
       return band(outcome);
     case 'past the limit':
       return pastTheLimit(outcome);
+    case 'carried over':
+      return carriedOver(outcome);
     case 'beyond the scale':
       return {
         spoken: `The band lies ${outcome.side} the scale.`,
@@ -54,6 +56,21 @@ function pastTheLimit({ side, visible, bound }: Extract<Outcome, { found: 'past 
   return {
     spoken: `The band runs past ${sayCorrection(2 * bound - visible)}.`,
     written: `The band has one end at ${writeSteps(visible)} and runs past ${limit}, the limit of the scale. Its centre is ${least}.`,
+  };
+}
+
+function carriedOver({ visible, centre, interval, chosen, within, inside, service, ends }: CarriedOutcome): InWords {
+  const from = visible === null ? 'No value held in sharp focus' : `One end of the band is seen at ${writeSteps(visible)}`;
+  const about = `${writeSteps(Math.floor(2 * interval.from) / 2)} to ${writeSteps(Math.ceil(2 * interval.to) / 2)}`;
+  const open = ends === 'believed' ? ' Its width was not seen at both ends.' : '';
+  const measured = `${from}, and half the width measured beside it puts the centre at about ${writeSteps(centre)} (${about} with 95 %).${open}`;
+  if (!service) {
+    return { spoken: `${capital(sayCorrection(chosen))}.`, written: `${writeSteps(chosen)}, ${Math.floor(within * 100)} % sure to be within one step. ${measured}` };
+  }
+  const nearest = inside ? `${writeSteps(chosen)} comes nearest and still holds` : 'No correction of this body reaches it';
+  return {
+    spoken: `The centre lies beyond ${sayCorrection(chosen)}. The pair needs service.`,
+    written: `The centre lies beyond the scale. ${measured} ${nearest}; the pair needs service.`,
   };
 }
 

@@ -27,7 +27,7 @@ export const practiceSweep = (seed: number): Journal => [
 
 /** The values between the true ends of its band. */
 export function practiceBand(seed: number): { low: number; high: number } {
-  const { low, high } = cameraOf(seed, USUAL_SCALE, 'absent');
+  const { low, high } = cameraOf({ seed }, USUAL_SCALE, 'absent');
   return { low: Math.ceil(low), high: Math.floor(high) };
 }
 
