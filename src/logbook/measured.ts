@@ -14,7 +14,7 @@ export interface Measured {
   readonly by: 'sweep' | HandRecord['source'];
   readonly practice: boolean;
   readonly found: 'band' | 'value' | 'carried over' | 'past the limit' | 'beyond the scale' | 'nothing';
-  /** The value to enter, and the other middle where both are as good; null where the sweep could not name one. */
+  /** The value to enter, and the other middle where both are as good; null where the sweep could not name one that holds. */
   readonly chosen: Steps | null;
   readonly other: Steps | null;
   readonly low: Steps | null;
@@ -56,7 +56,8 @@ export function measuredInSweep({ id, finished, practice, subject, outcome, cond
       return { ...about, found: 'band', chosen, other, low, high, centre, interval, within };
     }
     case 'carried over': {
-      const { chosen, centre, interval, within } = outcome;
+      const { centre, interval, within, inside } = outcome;
+      const chosen = inside ? outcome.chosen : null;
       return { ...about, found: outcome.found, chosen, other: null, ...endsAround(outcome), centre, interval, within };
     }
     case 'past the limit':

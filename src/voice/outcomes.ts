@@ -59,18 +59,16 @@ function pastTheLimit({ side, visible, bound }: Extract<Outcome, { found: 'past 
   };
 }
 
-function carriedOver({ visible, centre, interval, chosen, within, inside, service, ends }: CarriedOutcome): InWords {
-  const from = visible === null ? 'No value held in sharp focus' : `One end of the band is seen at ${writeSteps(visible)}`;
+function carriedOver({ visible, centre, interval, chosen, inside, service, ends }: CarriedOutcome): InWords {
+  const seen = visible === null ? 'Nothing held in sharp focus' : `One end of the band is at ${writeSteps(visible)}`;
   const about = `${writeSteps(Math.floor(2 * interval.from) / 2)} to ${writeSteps(Math.ceil(2 * interval.to) / 2)}`;
-  const open = ends === 'believed' ? ' Its width was not seen at both ends.' : '';
-  const measured = `${from}, and half the width measured beside it puts the centre at about ${writeSteps(centre)} (${about} with 95 %).${open}`;
-  if (!service) {
-    return { spoken: `${capital(sayCorrection(chosen))}.`, written: `${writeSteps(chosen)}, ${Math.floor(within * 100)} % sure to be within one step. ${measured}` };
-  }
-  const nearest = inside ? `${writeSteps(chosen)} comes nearest and still holds` : 'No correction of this body reaches it';
+  const measured = `${seen}; half its width, measured beside it, puts the centre at about ${writeSteps(centre)} (${about} with 95 %).`;
+  const open = ends === 'believed' ? ' The ends of that width were not both seen.' : '';
+  if (!service) return { spoken: `${capital(sayCorrection(chosen))}.`, written: `${writeSteps(chosen)}. ${measured}${open}` };
+  const still = inside ? `${writeSteps(chosen)} comes nearest and still holds` : 'No correction reaches it';
   return {
-    spoken: `The centre lies beyond ${sayCorrection(chosen)}. The pair needs service.`,
-    written: `The centre lies beyond the scale. ${measured} ${nearest}; the pair needs service.`,
+    spoken: `The centre lies beyond ${sayCorrection(chosen)}. It needs service.`,
+    written: `${measured}${open} ${still}; the pair needs service.`,
   };
 }
 

@@ -40,9 +40,8 @@ export function promptInWords(prompt: Prompt): InWords {
       };
     }
     case 'turn the focus': {
-      const { spoken, written } = prompt.practice ? TURNED_FOR_YOU : TURN[prompt.way];
-      const noted = prompt.noted ? `${sentences(readBack(prompt.noted))} ` : '';
-      return { spoken: `${noted}${spoken}`, written: `${noted}${written}` };
+      const turn = prompt.practice ? 'The practice camera turns its own ring.' : TURN[prompt.way];
+      return both([prompt.noted && sentences(readBack(prompt.noted)), turn, 'Then say shifted.'].filter(Boolean).join(' '));
     }
     case 'fresh series':
       return after('fresh series', prompt.next);
@@ -104,30 +103,11 @@ function holdAgain(value: Steps, why: 'unanswered' | 'cut off'): InWords {
   };
 }
 
-const TURN: Record<Way, InWords> = {
-  first: {
-    spoken: 'Live view. Turn the focus ring a little, until just off sharp. Then shifted.',
-    written:
-      'In live view turn the focus ring a little, until the target is just off sharp. Which way need not be known: if it was the ' +
-      'wrong one, you are told. Then leave the ring alone and say shifted.',
-  },
-  further: {
-    spoken: 'The right way. Turn a little further. Then shifted.',
-    written: 'The band still runs past the limit, but less. Turn the focus ring a little further the same way, then say shifted.',
-  },
-  'other way': {
-    spoken: 'The wrong way. Turn back past sharp. Then shifted.',
-    written: 'The band lies further off than before. Turn the focus ring back, past sharp, to just off sharp on the other side, then say shifted.',
-  },
-  back: {
-    spoken: 'Too far. Turn halfway back. Then shifted.',
-    written: 'That was too far. Turn the focus ring about halfway back to sharp, then say shifted.',
-  },
-};
-
-const TURNED_FOR_YOU: InWords = {
-  spoken: 'The practice camera turns its ring. Say shifted.',
-  written: 'With a real lens you would now turn the focus ring in live view, until just off sharp. The practice camera turns its own: say shifted.',
+const TURN: Record<Way, string> = {
+  first: 'In live view turn the focus ring a little, until just off sharp.',
+  further: 'The right way. Turn it a little further.',
+  'other way': 'The wrong way. Turn it back past sharp.',
+  back: 'Too far. Turn it halfway back.',
 };
 
 const NOT_NOW: Record<NotNow, InWords> = {
@@ -140,7 +120,7 @@ const NOT_NOW: Record<NotNow, InWords> = {
   finished: { spoken: 'Finished.', written: 'The sweep is finished. Undo takes the finish back.' },
   'no arrows': { spoken: 'No arrows on this body.', written: 'This body is set as showing no arrows. If it has them, say so in the kit.' },
   'check focus first': { spoken: 'Same or shifted?', written: 'First look at the focus in live view: same, or shifted?' },
-  'turn first': { spoken: 'Turn the focus first.', written: 'First turn the focus in live view, then say shifted.' },
+  'turn first': { spoken: 'Shifted?', written: 'First turn the focus in live view, then say shifted.' },
   'nothing to check': { spoken: 'Nothing to check.', written: 'There is no question about the focus now.' },
   'not offered': { spoken: 'Not ready yet.', written: 'There is no result to accept yet. Finish ends the sweep as it stands.' },
 };
