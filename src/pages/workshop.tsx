@@ -102,7 +102,9 @@ function SeriesView({ title, series: { holds } }: { readonly title: string; read
       <thead>
         <tr>
           <th scope="col">Hold</th>
-          <th scope="col">Value</th>
+          <th scope="col" class="value">
+            Value
+          </th>
           <th scope="col">Light</th>
           {withArrows && <th scope="col">Arrows</th>}
           <th scope="col">Counts</th>

@@ -62,7 +62,7 @@ function pastTheLimit({ side, visible, bound }: Extract<Outcome, { found: 'past 
 function carriedOver({ visible, centre, interval, chosen, inside, service, ends }: CarriedOutcome): InWords {
   const seen = visible === null ? 'Nothing held in sharp focus' : `One end of the band is at ${writeSteps(visible)}`;
   const about = `${writeSteps(Math.floor(2 * interval.from) / 2)} to ${writeSteps(Math.ceil(2 * interval.to) / 2)}`;
-  const measured = `${seen}; half its width, measured beside it, puts the centre at about ${writeSteps(centre)} (${about} with 95 %).`;
+  const measured = `${seen}; half its width, measured with the focus set aside, puts the centre at about ${writeSteps(centre)} (${about} with 95 %).`;
   const open = ends === 'believed' ? ' The ends of that width were not both seen.' : '';
   if (!service) return { spoken: `${capital(sayCorrection(chosen))}.`, written: `${writeSteps(chosen)}. ${measured}${open}` };
   const still = inside ? `${writeSteps(chosen)} comes nearest and still holds` : 'No correction reaches it';

@@ -21,16 +21,25 @@ export function CarriedDrawing({ outcome, scale }: Props) {
         <path class="rule" d={`M${plot.scale.x} 42h${plot.scale.width}m0-5v10m${-plot.scale.width}-10v10`} />
         <path class="interval" d={`M${plot.interval.x} 12h${plot.interval.width}m0-4v8m${-plot.interval.width}-8v8`} />
         <path class="centre" d={`M${plot.centre} 5v36`} />
-        <text x={plot.scale.x} y="59">
+        <text x={plot.scale.x} y="63">
           {writeSteps(scale.min)}
         </text>
-        <text x={plot.scale.x + plot.scale.width} y="59" text-anchor="end">
+        <text x={plot.scale.x + plot.scale.width} y="63" text-anchor="end">
           {writeSteps(scale.max)}
         </text>
       </svg>
       <figcaption class="muted small">
-        <span class="key held" /> held <span class="key beyond" /> {outcome.visible === null ? 'where the band lies' : 'past the limit'}{' '}
-        <span class="key centre" /> centre, 95 %
+        {plot.held && (
+          <span>
+            <i class="held" /> held
+          </span>
+        )}
+        <span>
+          <i class="beyond" /> {outcome.visible === null ? 'where the band lies' : 'past the limit'}
+        </span>
+        <span>
+          <i class="centre" /> centre, 95 %
+        </span>
       </figcaption>
     </figure>
   );

@@ -22,7 +22,7 @@ interface Span {
 }
 
 const WIDTH = 300;
-const HEIGHT = 62;
+const HEIGHT = 66;
 const MARGIN = 8;
 
 export function carriedPlot({ side, visible, halfWidth, centre, interval }: CarriedOutcome, { min, max, step }: Scale): CarriedPlot {

@@ -38,7 +38,7 @@ function MeasureWidth({ sweep: { id, plan } }: { readonly sweep: SweepState }) {
       <h2 id="measure-width">Find its centre by its width</h2>
       <p>The band is as wide wherever the focus stands. With the focus set a little aside all of it falls on the scale, and its width shows where the centre is.</p>
       {plan.practice ? (
-        <p class="small">The practice camera turns its own ring.</p>
+        <p class="small">The practice camera turns its own ring, and shows its true band afterwards.</p>
       ) : (
         <ol class="small">
           <li>Leave camera, lens and target as they are.</li>

@@ -7,6 +7,7 @@ import { useSession } from '../useSession.ts';
 import { subjectInWords } from '../words/subjects.ts';
 import type { BandOutcome, Outcome } from '../../sweep/end/outcome.ts';
 import type { SweepState } from '../../sweep/state.ts';
+import { transferPlan } from '../../sweep/transfer/opened.ts';
 import { useTell } from '../sweep/useTell.ts';
 import { Estimates, usePlaced } from '../bench/placedValue.tsx';
 import { EnterForm } from '../logbook/enterForm.tsx';
@@ -61,7 +62,7 @@ export function OutcomeScreen({ sweep, outcome }: Props) {
       <OffTheScale sweep={sweep} outcome={outcome} />
       {!practice && <ToDo sweep={sweep} outcome={outcome} />}
       {planned && <PlanProgress />}
-      <button type="button" class="chief" onClick={() => session.leave()}>
+      <button type="button" class={transferPlan(sweep, outcome) ? '' : 'chief'} onClick={() => session.leave()}>
         {planned ? 'Go on with the plan' : 'New sweep'}
       </button>
       <button type="button" onClick={() => session.input({ told: 'undo', by: 'pointer', heard: null })}>

@@ -6,6 +6,7 @@ import type { Outcome } from '../../sweep/end/outcome.ts';
 import type { Scale } from '../../sweep/scale.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { CarriedResult } from './carried.tsx';
+import { transferPlan } from '../../sweep/transfer/opened.ts';
 import { BandResult } from './result.tsx';
 import { Revealed } from './revealed.tsx';
 import { TroubledResult } from './troubled.tsx';
@@ -26,6 +27,7 @@ function Result({ outcome, scale }: { readonly outcome: Outcome; readonly scale:
   }
 }
 
+/** A practice camera keeps its true band to itself while there is still something to measure. */
 export function OutcomeView({ sweep, outcome }: Props) {
   const { holds, seconds } = outcome.tally;
   return (
@@ -37,7 +39,7 @@ export function OutcomeView({ sweep, outcome }: Props) {
         {holdsCounted(holds)} in {inMinutes(seconds)}
         {sweep.spent.length > 0 && `, ${holdsCounted(sweep.spent.length)} of them before the focus moved and not counted`}
       </p>
-      <Revealed plan={sweep.plan} outcome={outcome} />
+      {transferPlan(sweep, outcome) === null && <Revealed plan={sweep.plan} outcome={outcome} />}
     </>
   );
 }
