@@ -5,7 +5,7 @@ type Message = { _type: string; code: string; message: string; file?: string; li
 type Report = { errors: Message[]; warnings: Message[]; notices: Message[] };
 
 /** preact sets innerHTML where a component asks for dangerouslySetInnerHTML; none of ours does. */
-const accepted = [/^parts\/chunk-\w+\.js$/, /^hearing\.js$/, /^card\.js$/, /^entering\.js$/].map((file) => ({ code: 'UNSAFE_VAR_ASSIGNMENT', file }));
+const accepted = [/^parts\/chunk-\w+\.js$/, /^hearing\.js$/, /^card\.js$/, /^entering\.js$/, /^workshop\.js$/].map((file) => ({ code: 'UNSAFE_VAR_ASSIGNMENT', file }));
 
 const run = spawnSync('node_modules/.bin/web-ext', ['lint', '--source-dir', 'dist/firefox', '--output', 'json'], {
   encoding: 'utf8',

@@ -1,7 +1,8 @@
 // One measurement in one shape, whether a sweep found it or a hand wrote it: what history, memory, filters and tables
 // read.
 import type { Subject } from '../sweep/plan.ts';
-import type { Moment, Steps } from '../units.ts';
+import type { CarriedOutcome } from '../sweep/end/outcome.ts';
+import { steps, type Moment, type Steps } from '../units.ts';
 import type { HandRecord } from './byHand.ts';
 import type { Conditions } from './conditions.ts';
 import type { LogRecord } from './record.ts';
@@ -12,8 +13,8 @@ export interface Measured {
   readonly subject: Subject;
   readonly by: 'sweep' | HandRecord['source'];
   readonly practice: boolean;
-  readonly found: 'band' | 'value' | 'past the limit' | 'beyond the scale' | 'nothing';
-  /** The value to enter, and the other middle where both are as good; null where the sweep could not name one. */
+  readonly found: 'band' | 'value' | 'carried over' | 'past the limit' | 'beyond the scale' | 'nothing';
+  /** The value to enter, and the other middle where both are as good; null where the sweep could not name one that holds. */
   readonly chosen: Steps | null;
   readonly other: Steps | null;
   readonly low: Steps | null;
@@ -54,12 +55,24 @@ export function measuredInSweep({ id, finished, practice, subject, outcome, cond
       const { chosen, other, low, high, centre, interval, within } = outcome;
       return { ...about, found: 'band', chosen, other, low, high, centre, interval, within };
     }
+    case 'carried over': {
+      const { centre, interval, within, inside } = outcome;
+      const chosen = inside ? outcome.chosen : null;
+      return { ...about, found: outcome.found, chosen, other: null, ...endsAround(outcome), centre, interval, within };
+    }
     case 'past the limit':
       return { ...about, ...UNKNOWN, found: outcome.found, interval: outcome.interval };
     case 'beyond the scale':
     case 'nothing':
       return { ...about, ...UNKNOWN, found: outcome.found };
   }
+}
+
+/** The visible end, and the one that mirrors it past the limit; none where the light never came on at critical focus. */
+function endsAround({ visible, centre, side }: CarriedOutcome): Pick<Measured, 'low' | 'high'> {
+  if (visible === null) return { low: null, high: null };
+  const hidden = steps(2 * centre - visible);
+  return side === 'high' ? { low: visible, high: hidden } : { low: hidden, high: visible };
 }
 
 export function measuredByHand({ id, at, subject, source, finding, conditions }: HandRecord): Measured {

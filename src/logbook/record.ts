@@ -3,7 +3,7 @@
 import * as v from 'valibot';
 import { Moment } from '../units.ts';
 import { Journal } from '../sweep/event.ts';
-import { Outcome } from '../sweep/end/outcome.ts';
+import { Outcome } from '../sweep/end/found.ts';
 import { Subject } from '../sweep/plan.ts';
 import { Conditions } from './conditions.ts';
 

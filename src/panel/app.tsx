@@ -8,7 +8,7 @@ import { newWay, type Place, type Way } from './route.ts';
 import type { Session } from './session/session.ts';
 import type { SweepState } from '../sweep/state.ts';
 import { newDraft } from './start/draft.ts';
-import { StartScreen } from './start/startScreen.tsx';
+import { NewSweep, StartScreen } from './start/startScreen.tsx';
 import { Around, useSurroundings } from './useSession.ts';
 
 const BodyScreen = late(async () => (await import('./kit/bodyScreen.tsx')).BodyScreen);
@@ -36,8 +36,11 @@ export function App({ session }: { readonly session: Session }) {
   useWhereTheSweepIs(session, way);
   const ready = useReady(session);
   const place = way.place.value;
-  // Wanted next, whichever way the panel was opened.
-  useEffect(() => SweepScreen.fetch(), []);
+  // Wanted first and next, whichever way the panel was opened.
+  useEffect(() => {
+    NewSweep.fetch();
+    SweepScreen.fetch();
+  }, []);
   return (
     <Around.Provider value={around}>
       <main data-screen={ready ? place.at : undefined} data-phase={place.at === 'sweep' ? sweep?.phase.name : undefined}>

@@ -3,7 +3,7 @@ import { browser } from './browser.ts';
 
 /** The pages that mend what stands in the way of hearing. */
 export type HearingPage = 'microphone.html' | 'hearing.html';
-export type Page = HearingPage | `${'card' | 'entering' | 'target'}.html#${string}`;
+export type Page = HearingPage | `${'card' | 'entering' | 'target' | 'workshop'}.html#${string}`;
 
 export function openPage(path: Page): void {
   void browser.tabs.create({ url: browser.runtime.getURL(path) });

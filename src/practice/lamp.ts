@@ -72,9 +72,9 @@ export function practiceVerdict(plan: SweepState['plan'], value: Steps, nth: num
 }
 
 function practiceHold({ practice, scale, arrows }: SweepState['plan'], value: Steps, nth: number) {
-  const seed = practice?.seed ?? 0;
-  const random = seededRandom(seed * 1009 + nth);
-  return { verdict: halfPress(cameraOf(seed, scale, arrows), value, random), random };
+  const { shift = 0, ...drawn } = practice ?? { seed: 0 };
+  const random = seededRandom(drawn.seed * 1009 + nth);
+  return { verdict: halfPress(cameraOf(drawn, scale, arrows), value - shift, random), random };
 }
 
 /** Short gaps, one in each equal stretch of the hold, so that the light is seen to come back between them. */

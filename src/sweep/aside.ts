@@ -4,7 +4,7 @@ import { openingBelief } from './opening.ts';
 import { holdAgain, notNowFor } from './holding.ts';
 import type { SweepEvent } from './event.ts';
 import { isOnScale } from './scale.ts';
-import type { SweepState } from './state.ts';
+import type { Phase, SweepState } from './state.ts';
 import { ignored, refused, say, taken, type Step } from './step.ts';
 import { currentOutcome, dial, enter, look, turn } from './turn.ts';
 
@@ -33,7 +33,9 @@ export function skipped(state: SweepState, event: Did<'skipped'>): Step {
 /** A pause drops the hold under way; nothing is timed while it lasts. */
 export function paused(state: SweepState, event: Did<'paused'>): Step {
   const { phase } = state;
-  if (phase.name === 'paused' || phase.name === 'finished' || phase.name === 'checking') return refused(state, notNowFor(phase));
+  if (phase.name === 'paused' || phase.name === 'finished' || phase.name === 'checking' || phase.name === 'turning') {
+    return refused(state, notNowFor(phase));
+  }
   const after = enter(state, { name: 'paused', next: phase.next }, [say({ say: 'paused' })]);
   return taken(after.state, event, after.effects);
 }
@@ -54,13 +56,27 @@ export function cutOff(state: SweepState, event: Did<'cut off'>): Step {
 /** The focus was looked at: unmoved, and the holds stand; moved, and a fresh series begins. That it moved may also be seen
  *  before the finish that was offered. */
 export function checked(state: SweepState, event: Did<'checked'>): Step {
-  const { phase, plan, holds, spent } = state;
+  const { phase, holds } = state;
   const { focus } = event;
+  if (phase.name === 'turning') return turned(state, event, phase);
   if (phase.name !== 'checking' && (phase.name !== 'offered' || focus === 'unmoved')) return refused(state, 'nothing to check');
   if (focus === 'unmoved') {
     const after = turn({ ...state, trustedUpTo: holds.length }, event.at, null);
     return taken(after.state, event, after.effects);
   }
+  return beganAfresh(state, event);
+}
+
+/** The ring was turned: the holds before it were of another centre. */
+function turned(state: SweepState, event: Did<'checked'>, { next }: Extract<Phase, { name: 'turning' }>): Step {
+  if (event.focus === 'unmoved') return refused(state, 'turn first');
+  if (state.holds.length > 0) return beganAfresh(state, event);
+  const after = dial(state, next, say({ say: 'opening', next }));
+  return taken(after.state, event, after.effects);
+}
+
+function beganAfresh(state: SweepState, event: SweepEvent): Step {
+  const { plan, holds, spent } = state;
   const known = { ...state, belief: openingBelief(plan), holds: [], spent: [...spent, ...holds], skipped: [], trustedUpTo: 0 };
   const { next } = look(known);
   const after = dial(known, next, say({ say: 'fresh series', next }));

@@ -1,5 +1,6 @@
 // What would be said if a person asked at this moment: for "repeat", and for a panel that comes back to a sweep.
 import type { Prompt } from './effect.ts';
+import { hasLiveView, turnTheFocus } from './turn.ts';
 import type { SweepState } from './state.ts';
 import { between, seconds, type Moment } from '../units.ts';
 
@@ -12,11 +13,13 @@ export function currentPrompt({ phase, plan }: SweepState, now: Moment): Prompt 
     case 'judging':
       return { say: 'did it hold', value: phase.next.value };
     case 'offered':
-      return { say: 'offer', noted: null, outcome: phase.outcome, look: !plan.practice };
+      return { say: 'offer', noted: null, outcome: phase.outcome, look: hasLiveView(plan) };
     case 'paused':
       return { say: 'paused' };
     case 'checking':
       return { say: 'check focus', noted: null, drift: phase.drift };
+    case 'turning':
+      return turnTheFocus(plan, phase.way, null);
     case 'finished':
       return { say: 'outcome', outcome: phase.outcome };
   }

@@ -6,6 +6,7 @@ import type { Outcome } from './end/outcome.ts';
 import type { SweepEvent } from './event.ts';
 import type { Hold } from './hold.ts';
 import type { Suggestion } from './next/suggestion.ts';
+import type { Way } from './transfer/turning.ts';
 
 /** The tones: the half-press may begin, the time is up, it was noted, it was refused, and the count-in. */
 export type Tone = 'begin' | 'end' | 'noted' | 'refused' | 'count';
@@ -20,6 +21,8 @@ export type Prompt =
   /** `look`: there is a live view to look at once more. */
   | { readonly say: 'offer'; readonly noted: Hold | null; readonly outcome: Outcome; readonly look: boolean }
   | { readonly say: 'check focus'; readonly noted: Hold | null; readonly drift: Drift }
+  /** To set the focus aside, so that the whole band falls inside the scale. */
+  | { readonly say: 'turn the focus'; readonly noted: Hold | null; readonly way: Way; readonly practice: boolean }
   | { readonly say: 'fresh series'; readonly next: Suggestion }
   | { readonly say: 'undone'; readonly next: Suggestion }
   | { readonly say: 'nothing to undo' }
@@ -38,6 +41,7 @@ export type NotNow =
   | 'finished'
   | 'no arrows'
   | 'check focus first'
+  | 'turn first'
   | 'nothing to check'
   | 'not offered';
 

@@ -96,6 +96,8 @@ export function notNowFor(phase: Phase) {
       return 'paused';
     case 'checking':
       return 'check focus first';
+    case 'turning':
+      return 'turn first';
     case 'finished':
       return 'finished';
   }

@@ -3,7 +3,8 @@ import { openBelief } from './belief/belief.ts';
 import type { Opened } from './event.ts';
 import type { Plan } from './plan.ts';
 import { say, taken, type Step } from './step.ts';
-import { dial, look } from './turn.ts';
+import { asideOpening, isTransfer } from './transfer/joint.ts';
+import { dial, enter, look, turnTheFocus } from './turn.ts';
 
 /** The first state of a sweep, from the event that opens its journal. */
 export function open(opened: Opened): Step {
@@ -11,9 +12,12 @@ export function open(opened: Opened): Step {
   const belief = openingBelief(plan);
   const blank = { id, plan, holds: [], spent: [], belief, dialled: plan.start, skipped: [], trustedUpTo: 0, journal: [] };
   const { next } = look(blank);
-  const { state, effects } = dial(blank, next, say({ say: 'opening', next }));
+  const { state, effects } = plan.transfer
+    ? enter(blank, { name: 'turning', way: 'first', next }, [say(turnTheFocus(plan, 'first', null))])
+    : dial(blank, next, say({ say: 'opening', next }));
   return taken(state, opened, effects);
 }
 
-/** The belief a series starts from: what the logbook remembers, or the plain prior. */
-export const openingBelief = (plan: Plan) => openBelief(plan.scale, plan.arrows !== 'absent', plan.memory, plan.lapse);
+/** The belief a series starts from: what the logbook remembers, or the plain prior; in a width transfer, what the first series left. */
+export const openingBelief = (plan: Plan) =>
+  isTransfer(plan) ? asideOpening(plan) : openBelief(plan.scale, plan.arrows !== 'absent', plan.memory, plan.lapse);

@@ -6,6 +6,7 @@ import { Memory } from './belief/prior.ts';
 import { StoredBench } from '../optics/setUp/stored.ts';
 import { Care } from './end/care.ts';
 import { Scale } from './scale.ts';
+import { Transfer } from './transfer/transfer.ts';
 import { ArrowDisplay } from './verdict.ts';
 
 const secondsFrom = (least: number, most: number) =>
@@ -56,7 +57,17 @@ export const Plan = v.object({
   /** The value the body is set to when the sweep opens. */
   start: Steps,
   /** Null with real kit; with the practice camera, the seed that its band and its light come from. */
-  practice: v.nullable(v.object({ seed: v.pipe(v.number(), v.integer(), v.minValue(0)) })),
+  practice: v.nullable(
+    v.object({
+      seed: v.pipe(v.number(), v.integer(), v.minValue(0)),
+      /** To meet a band that no correction reaches whole. */
+      band: v.optional(v.literal('past the limit')),
+      /** In a width transfer: how far its ring is turned, in corrections. */
+      shift: v.optional(v.pipe(v.number(), v.integer())),
+    }),
+  ),
+  /** Where this is the second series of a width transfer: the finished sweep that it belongs to. */
+  transfer: v.optional(Transfer),
   /** How the rig was set up, where the person walked through it. */
   bench: v.optional(StoredBench),
 });

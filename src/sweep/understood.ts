@@ -3,8 +3,11 @@
 import type { Press, Word } from './inputs.ts';
 import type { Phase, SweepState } from './state.ts';
 
-/** What one press would tell; `failed` is the switch's own way to say that the light failed, without saying how. */
-export type PressMeaning = Exclude<Word, 'set'> | 'failed';
+/**
+ * What one press would tell. `failed` is the switch's own way to say that the light failed, without saying how; `turned` says
+ * that the focus was set aside as asked, as `shifted` does.
+ */
+export type PressMeaning = Exclude<Word, 'set'> | 'failed' | 'turned';
 
 export interface Understood {
   readonly words: readonly Word[];
@@ -43,6 +46,7 @@ export const PRESSES: Record<Phase['name'], Understood['presses']> = {
     { press: 'short', means: 'same' },
     { press: 'long', means: 'shifted' },
   ],
+  turning: [{ press: 'short', means: 'turned' }],
   finished: [],
 };
 
@@ -63,6 +67,8 @@ function wordsIn({ phase, plan, journal }: SweepState): readonly Word[] {
       return ['resume', 'undo', 'repeat', 'finish', 'help'];
     case 'checking':
       return ['same', 'shifted', 'undo', 'repeat', 'finish', 'help'];
+    case 'turning':
+      return ['shifted', 'undo', 'repeat', 'finish', 'help'];
     case 'finished':
       return ['undo', 'repeat', 'help'];
   }

@@ -1,5 +1,5 @@
 // What came out of a sweep, in words: short for the ear, whole for the screen.
-import type { BandOutcome, Outcome } from '../sweep/end/outcome.ts';
+import type { BandOutcome, CarriedOutcome, Outcome } from '../sweep/end/outcome.ts';
 import { writeSteps } from '../sweep/scale.ts';
 import { sayCorrection } from './numbers.ts';
 
@@ -14,6 +14,8 @@ export function outcomeInWords(outcome: Outcome): InWords {
       return band(outcome);
     case 'past the limit':
       return pastTheLimit(outcome);
+    case 'carried over':
+      return carriedOver(outcome);
     case 'beyond the scale':
       return {
         spoken: `The band lies ${outcome.side} the scale.`,
@@ -54,6 +56,19 @@ function pastTheLimit({ side, visible, bound }: Extract<Outcome, { found: 'past 
   return {
     spoken: `The band runs past ${sayCorrection(2 * bound - visible)}.`,
     written: `The band has one end at ${writeSteps(visible)} and runs past ${limit}, the limit of the scale. Its centre is ${least}.`,
+  };
+}
+
+function carriedOver({ visible, centre, interval, chosen, inside, service, ends }: CarriedOutcome): InWords {
+  const seen = visible === null ? 'Nothing held in sharp focus' : `One end of the band is at ${writeSteps(visible)}`;
+  const about = `${writeSteps(Math.floor(2 * interval.from) / 2)} to ${writeSteps(Math.ceil(2 * interval.to) / 2)}`;
+  const measured = `${seen}; half its width, measured with the focus set aside, puts the centre at about ${writeSteps(centre)} (${about} with 95 %).`;
+  const open = ends === 'believed' ? ' The ends of that width were not both seen.' : '';
+  if (!service) return { spoken: `${capital(sayCorrection(chosen))}.`, written: `${writeSteps(chosen)}. ${measured}${open}` };
+  const still = inside ? `${writeSteps(chosen)} comes nearest and still holds` : 'No correction reaches it';
+  return {
+    spoken: `The centre lies beyond ${sayCorrection(chosen)}. It needs service.`,
+    written: `${measured}${open} ${still}; the pair needs service.`,
   };
 }
 

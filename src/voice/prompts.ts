@@ -3,6 +3,7 @@
 import type { NotNow, Prompt } from '../sweep/effect.ts';
 import type { Word } from '../sweep/inputs.ts';
 import type { Suggestion } from '../sweep/next/suggestion.ts';
+import type { Way } from '../sweep/transfer/turning.ts';
 import { writeSteps } from '../sweep/scale.ts';
 import type { Verdict } from '../sweep/verdict.ts';
 import type { Steps } from '../units.ts';
@@ -37,6 +38,10 @@ export function promptInWords(prompt: Prompt): InWords {
           `${noted}The holds after the first ${sayNumber(prompt.drift.afterHold)} disagree with them, as if the focus had moved. ` +
           'Look in live view: is it the same, or has it shifted?',
       };
+    }
+    case 'turn the focus': {
+      const turn = prompt.practice ? 'The practice camera turns its own ring.' : TURN[prompt.way];
+      return both([prompt.noted && sentences(readBack(prompt.noted)), turn, 'Then say shifted.'].filter(Boolean).join(' '));
     }
     case 'fresh series':
       return after('fresh series', prompt.next);
@@ -98,6 +103,13 @@ function holdAgain(value: Steps, why: 'unanswered' | 'cut off'): InWords {
   };
 }
 
+const TURN: Record<Way, string> = {
+  first: 'In live view turn the focus ring a little, until just off sharp.',
+  further: 'The right way. Turn it a little further.',
+  'other way': 'The wrong way. Turn it back past sharp.',
+  back: 'Too far. Turn it halfway back.',
+};
+
 const NOT_NOW: Record<NotNow, InWords> = {
   'hold first': { spoken: 'Hold first.', written: 'Nothing is being held. Begin the hold first.' },
   'hold under way': { spoken: 'Still holding.', written: 'A hold is under way. Judge it or undo it first.' },
@@ -108,6 +120,7 @@ const NOT_NOW: Record<NotNow, InWords> = {
   finished: { spoken: 'Finished.', written: 'The sweep is finished. Undo takes the finish back.' },
   'no arrows': { spoken: 'No arrows on this body.', written: 'This body is set as showing no arrows. If it has them, say so in the kit.' },
   'check focus first': { spoken: 'Same or shifted?', written: 'First look at the focus in live view: same, or shifted?' },
+  'turn first': { spoken: 'Shifted?', written: 'First turn the focus in live view, then say shifted.' },
   'nothing to check': { spoken: 'Nothing to check.', written: 'There is no question about the focus now.' },
   'not offered': { spoken: 'Not ready yet.', written: 'There is no result to accept yet. Finish ends the sweep as it stands.' },
 };

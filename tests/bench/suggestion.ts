@@ -47,7 +47,7 @@ function timeSweep(seed: number, arrows: Plan['arrows'], suggesting: number[], j
     start: steps(0),
     practice: { seed },
   };
-  const camera = cameraOf(seed, USUAL_SCALE, arrows);
+  const camera = cameraOf({ seed }, USUAL_SCALE, arrows);
   const random = seededRandom(seed);
   const opened: Opened = { did: 'opened', at: moment(0), id: 'bench', plan };
   let { state } = open(opened);

@@ -1,7 +1,7 @@
 // Sweeps that are under way when the panel opens, as they lie in the browser's storage: for tests that need a practice
 // camera whose band they know, or a phase that takes long to reach.
 import type { Journal } from '../../src/sweep/event.ts';
-import { USUAL_MANNER } from '../../src/sweep/plan.ts';
+import { USUAL_MANNER, type Plan } from '../../src/sweep/plan.ts';
 import { USUAL_SCALE } from '../../src/sweep/scale.ts';
 import type { Phase } from '../../src/sweep/state.ts';
 import { cameraOf } from '../../src/practice/cameras.ts';
@@ -18,16 +18,18 @@ const subject = {
 };
 
 /** A sweep of the practice camera of this seed that has just been opened, with holds of three seconds. */
-export const practiceSweep = (seed: number): Journal => [
+export const practiceSweep = (seed: number, more: Omit<Drawn, 'seed'> = {}): Journal => [
   {
-    ...opened({ subject, scale: USUAL_SCALE, arrows: 'absent', practice: { seed }, manner: { ...USUAL_MANNER, holdTime: seconds(3) } }),
+    ...opened({ subject, scale: USUAL_SCALE, arrows: 'absent', practice: { seed, ...more }, manner: { ...USUAL_MANNER, holdTime: seconds(3) } }),
     at: moment(Date.now()),
   },
 ];
 
+type Drawn = NonNullable<Plan['practice']>;
+
 /** The values between the true ends of its band. */
-export function practiceBand(seed: number): { low: number; high: number } {
-  const { low, high } = cameraOf(seed, USUAL_SCALE, 'absent');
+export function practiceBand(seed: number, more: Omit<Drawn, 'seed'> = {}): { low: number; high: number } {
+  const { low, high } = cameraOf({ seed, ...more }, USUAL_SCALE, 'absent');
   return { low: Math.ceil(low), high: Math.floor(high) };
 }
 

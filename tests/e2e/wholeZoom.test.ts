@@ -33,7 +33,7 @@ const settings = { ...USUAL_SETTINGS, sound: false, manner: { ...USUAL_SETTINGS.
 
 /** One practice camera for each situation of the plan, in its order: none of their bands runs off the scale. */
 const bands = [11, 12, 13, 14, 15, 16, 17, 18, 19, 20]
-  .map(practiceBand)
+  .map((seed) => practiceBand(seed))
   .filter(({ low, high }) => low > -16 && high < 16)
   .slice(0, 5);
 

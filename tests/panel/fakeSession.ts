@@ -142,7 +142,7 @@ export class FakeSession implements Session {
   }
 
   async begin(beginning: Parameters<Session['begin']>[0]): ReturnType<Session['begin']> {
-    const how = beginning.with === 'practice' ? beginning.arrows : beginning.care;
+    const how = beginning.with === 'practice' ? [beginning.arrows, beginning.band].filter(Boolean).join(', ') : beginning.with === 'kit' ? beginning.care : beginning.record;
     this.asked.push([`begin with ${beginning.with}`, how].filter(Boolean).join(', '));
     if (beginning.with === 'kit') this.noted = beginning.bench ?? null;
     this.open();

@@ -145,7 +145,7 @@ describe('a practice sweep', () => {
   const plan = { ...PLAN, practice: { seed: 12 } };
 
   test('shows the true band, and how far off the value is', async () => {
-    const { low, high } = cameraOf(12, PLAN.scale, 'absent');
+    const { low, high } = cameraOf({ seed: 12 }, PLAN.scale, 'absent');
     await ended({ found: 'band', chosen: steps(Math.round((low + high) / 2)) }, plan);
     expect(text()).toMatch(/This practice camera holds from \S+ to \S+; its true centre is \S+\./);
     expect(text()).toContain('is off by less than one step.');
@@ -153,7 +153,7 @@ describe('a practice sweep', () => {
   });
 
   test('a value far from the centre is said to be, in steps', () => {
-    const { low, high } = cameraOf(12, PLAN.scale, 'absent');
+    const { low, high } = cameraOf({ seed: 12 }, PLAN.scale, 'absent');
     const chosen = steps(Math.round((low + high) / 2) + 4);
     expect(revealedInWords(plan, { ...BAND, found: 'band', chosen })?.comparison).toMatch(/off by [34]\.\d steps\.$/);
   });

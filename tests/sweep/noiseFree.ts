@@ -37,6 +37,15 @@ export function noiseFreeSweeps(scale: Scale): (low: number, high: number) => Ou
   };
 }
 
+/** Holds on with a band that never wavers, until the panel no longer asks for a value. */
+export function ranWith(start: SweepState, low: number, high: number): SweepState {
+  let state = start;
+  while (state.phase.name === 'dialling' && state.holds.length < PATIENCE) {
+    state = hold(state, noiseFreeLight(low, high, state.phase.next.value));
+  }
+  return state;
+}
+
 function hold(state: SweepState, verdict: Verdict): SweepState {
   if (state.phase.name !== 'dialling') return state;
   const { value } = state.phase.next;

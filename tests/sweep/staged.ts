@@ -28,6 +28,14 @@ const PLAN: Plan = {
   practice: null,
 };
 
+/** The band held from +5 up to the limit. */
+const TRANSFER: Plan['transfer'] = {
+  of: 'sweep-0',
+  side: 'high',
+  visible: steps(5),
+  holds: [4, 5, 8].map((value) => ({ value: steps(value), verdict: { light: value < 5 ? 'late' : 'steady', arrows: 'none' } })),
+};
+
 export const opened = (plan: Partial<Plan> = {}): Opened => ({
   did: 'opened',
   at: START,
@@ -65,6 +73,8 @@ function leadTo(name: Phase['name'], plan: Partial<Plan>): SweepState {
       return after(first, { did: 'finished', at: later(10), by: 'key' });
     case 'offered':
       return heldUntil(first, 'offered', () => [1, 4]);
+    case 'turning':
+      return dialling({ ...plan, transfer: TRANSFER });
     case 'checking':
       // The focus moves after a few holds.
       return heldUntil(first, 'checking', (hold) => (hold < 5 ? [3, 6] : [-6, -3]));

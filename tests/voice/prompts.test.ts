@@ -1,7 +1,7 @@
 // Contract of the prompts: short for the ear, exact for the eye, and never a correction without its sign.
 import { describe, expect, test } from 'vitest';
 import type { NotNow, Prompt } from '../../src/sweep/effect.ts';
-import type { Outcome } from '../../src/sweep/end/outcome.ts';
+import type { CarriedOutcome, Outcome } from '../../src/sweep/end/outcome.ts';
 import type { Hold } from '../../src/sweep/hold.ts';
 import type { Suggestion } from '../../src/sweep/next/suggestion.ts';
 import { moment, seconds, steps } from '../../src/units.ts';
@@ -41,6 +41,23 @@ const band: Outcome = {
   tally,
 };
 
+const carried: CarriedOutcome = {
+  found: 'carried over',
+  side: 'high',
+  visible: steps(12),
+  aside: { low: steps(-7), high: steps(5) },
+  halfWidth: 6.5,
+  halfInterval: { from: 6, to: 7.5 },
+  centre: 18,
+  interval: { from: 17.25, to: 19.25 },
+  chosen: steps(18),
+  within: 0.87,
+  inside: true,
+  service: false,
+  ends: 'seen',
+  tally,
+};
+
 const NOT_NOW: readonly NotNow[] = [
   'hold first',
   'hold under way',
@@ -51,6 +68,7 @@ const NOT_NOW: readonly NotNow[] = [
   'finished',
   'no arrows',
   'check focus first',
+  'turn first',
   'nothing to check',
   'not offered',
 ];
@@ -67,6 +85,8 @@ const PROMPTS: readonly Prompt[] = [
   { say: 'offer', noted, outcome: band, look: true },
   { say: 'offer', noted: null, outcome: { found: 'nothing', tally }, look: false },
   { say: 'check focus', noted: null, drift: { bayesFactor: 20, afterHold: 5 } },
+  ...(['first', 'further', 'other way', 'back'] as const).map((way) => ({ say: 'turn the focus', noted, way, practice: false }) as const),
+  { say: 'turn the focus', noted: null, way: 'first', practice: true },
   { say: 'fresh series', next },
   { say: 'undone', next },
   { say: 'nothing to undo' },
@@ -76,6 +96,9 @@ const PROMPTS: readonly Prompt[] = [
   { say: 'outcome', outcome: { found: 'past the limit', side: 'high', visible: steps(10), bound: 15, interval, tally } },
   { say: 'outcome', outcome: { found: 'past the limit', side: 'both', visible: null, bound: null, interval, tally } },
   { say: 'outcome', outcome: { found: 'beyond the scale', side: 'above', tally } },
+  { say: 'outcome', outcome: carried },
+  { say: 'outcome', outcome: { ...carried, centre: 21.5, chosen: steps(20), service: true } },
+  { say: 'outcome', outcome: { ...carried, visible: null, centre: 28, chosen: steps(20), inside: false, service: true, ends: 'believed' } },
   ...NOT_NOW.map((why) => ({ say: 'not now', why }) as const),
 ];
 
@@ -122,6 +145,22 @@ describe('exact words', () => {
   test('an even band tells the other value that is as good', () => {
     const outcome: Outcome = { ...band, low: steps(-3), high: steps(2), centre: -0.5, chosen: steps(0), other: steps(-1) };
     expect(written({ say: 'outcome', outcome })).toContain('Its centre, \u22120.5, lies between two values: \u22121 is as good.');
+  });
+
+  test('a width carried over names its value, or that the pair needs service', () => {
+    expect(spoken({ say: 'outcome', outcome: carried })).toBe('Plus eighteen.');
+    expect(written({ say: 'outcome', outcome: carried })).toBe(
+      '+18. One end of the band is at +12; half its width, measured with the focus set aside, puts the centre at about +18 (+17 to +19.5 with 95 %).',
+    );
+    const beyond = { ...carried, centre: 21.5, chosen: steps(20), service: true };
+    expect(spoken({ say: 'outcome', outcome: beyond })).toBe('The centre lies beyond plus twenty. It needs service.');
+    expect(written({ say: 'outcome', outcome: beyond })).toContain('+20 comes nearest and still holds; the pair needs service.');
+  });
+
+  test('to turn the focus is asked for in one breath, with what to say then', () => {
+    expect(spoken({ say: 'turn the focus', noted: null, way: 'first', practice: false })).toBe(
+      'In live view turn the focus ring a little, until just off sharp. Then say shifted.',
+    );
   });
 
   test('a band past the limit tells the bound', () => {

@@ -84,7 +84,7 @@ export const COLUMNS: readonly Column[] = [
   named('converter', 'converter', ['teleconverter', 'extender']),
   number('focalLength', 'focal length (mm)', ['focal length', 'focal', 'mm'], true),
   number('distance', 'distance (mm)', [], true),
-  oneOf('found', 'found', ['band', 'value', 'past the limit', 'beyond the scale', 'nothing']),
+  oneOf('found', 'found', ['band', 'value', 'carried over', 'past the limit', 'beyond the scale', 'nothing']),
   number('low', 'low', ['low end', 'from value', 'min']),
   number('high', 'high', ['high end', 'to value', 'max']),
   number('centre', 'centre', ['center', 'middle']),

@@ -71,6 +71,18 @@ function placeOf(body: Body, lens: Lens, converter: Converter | null, shelf: rea
 }
 
 function whyNot(measured: Measured | null): Uncounted['why'] {
-  if (!measured) return 'never measured';
-  return measured.found === 'nothing' ? 'nothing held' : measured.found === 'past the limit' || measured.found === 'beyond the scale' ? measured.found : 'only a value is known';
+  switch (measured?.found) {
+    case undefined:
+      return 'never measured';
+    case 'nothing':
+      return 'nothing held';
+    case 'past the limit':
+    case 'beyond the scale':
+      return measured.found;
+    case 'carried over':
+      return 'beyond the scale';
+    case 'band':
+    case 'value':
+      return 'only a value is known';
+  }
 }

@@ -49,4 +49,5 @@ const PHASES: readonly { readonly phase: Phase['name']; readonly when: string }[
   { phase: 'offered', when: 'When the centre is offered' },
   { phase: 'paused', when: 'While paused' },
   { phase: 'checking', when: 'When asked about the focus' },
+  { phase: 'turning', when: 'When asked to turn the focus' },
 ];

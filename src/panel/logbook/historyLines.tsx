@@ -1,9 +1,9 @@
 // What was measured and entered, newest first, in words; a sweep opens with every hold of it.
 import { linesOf, type History } from '../../logbook/history.ts';
-import type { Conditions } from '../../logbook/conditions.ts';
 import type { Measured } from '../../logbook/measured.ts';
 import { writeSteps } from '../../sweep/scale.ts';
 import { useSurroundings } from '../useSession.ts';
+import { conditionsInWords } from '../words/conditions.ts';
 import { holdsCounted, inPercent, onDay } from '../words/quantities.ts';
 
 export function HistoryLines({ history }: { readonly history: History }) {
@@ -57,19 +57,6 @@ function factsInWords({ low, high, interval, within, holds, other }: Measured): 
     interval && `95 % from ${interval.from.toFixed(1)} to ${interval.to.toFixed(1)}`.replaceAll('-', '\u2212'),
     within !== null && `${inPercent(within)} sure within one step`,
     holds !== null && holdsCounted(holds),
-  ]
-    .filter(Boolean)
-    .join(' \u00b7 ');
-}
-
-function conditionsInWords(conditions: Conditions | null): string {
-  if (!conditions) return '';
-  const { light, temperature, firmware, note } = conditions;
-  return [
-    light !== null && `EV ${light}`,
-    temperature !== null && `${String(temperature).replace('-', '\u2212')} °C`,
-    firmware && `firmware ${firmware}`,
-    note,
   ]
     .filter(Boolean)
     .join(' \u00b7 ');

@@ -3,6 +3,7 @@ import { useMemo } from 'preact/hooks';
 import type { LogRecord } from '../../logbook/record.ts';
 import { benchFrom } from '../../optics/setUp/reading.ts';
 import { replay } from '../../sweep/transition.ts';
+import { OffTheScale } from '../outcome/offTheScale.tsx';
 import { OutcomeView } from '../outcome/outcomeView.tsx';
 import { BenchNotes } from '../bench/benchNotes.tsx';
 import { Heading } from '../parts/heading.tsx';
@@ -31,6 +32,7 @@ function Kept({ record }: { readonly record: LogRecord }) {
         {subjectInWords(record.subject).details} · {onDay(record.finished)}
       </p>
       <OutcomeView sweep={sweep} outcome={record.outcome} />
+      <OffTheScale sweep={sweep} outcome={record.outcome} />
       {sweep.plan.bench && (
         <section aria-labelledby="record-bench">
           <h2 id="record-bench">The bench</h2>

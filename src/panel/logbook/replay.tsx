@@ -71,6 +71,8 @@ function asked({ state: { phase } }: Stage): string {
       return '';
     case 'checking':
       return 'The holds contradicted each other: it asked for a look at the focus.';
+    case 'turning':
+      return 'It asked for the focus to be turned.';
     case 'offered':
       return 'It offered to finish.';
     default:

@@ -7,12 +7,15 @@ import { useSession } from '../useSession.ts';
 import { subjectInWords } from '../words/subjects.ts';
 import type { BandOutcome, Outcome } from '../../sweep/end/outcome.ts';
 import type { SweepState } from '../../sweep/state.ts';
+import { transferPlan } from '../../sweep/transfer/opened.ts';
 import { useTell } from '../sweep/useTell.ts';
 import { Estimates, usePlaced } from '../bench/placedValue.tsx';
 import { EnterForm } from '../logbook/enterForm.tsx';
 import { late } from '../parts/late.tsx';
 import { isPlanned } from '../plan/isPlanned.ts';
+import { CarriedSteps } from './carriedSteps.tsx';
 import { NextSteps } from './nextSteps.tsx';
+import { OffTheScale } from './offTheScale.tsx';
 import { OutcomeView } from './outcomeView.tsx';
 
 const PlanProgress = late(async () => (await import('../plan/planProgress.tsx')).PlanProgress);
@@ -25,6 +28,7 @@ interface Props {
 /** What to enter, and that it was entered; a band may be placed on purpose. */
 function ToDo({ sweep, outcome }: Props) {
   const { subject, scale } = sweep.plan;
+  if (outcome.found === 'carried over') return <CarriedSteps sweep={sweep} outcome={outcome} />;
   if (outcome.found !== 'band') return <EnterForm about={[{ subject, record: sweep.id }]} scale={scale} suggested={null} />;
   return <Found sweep={sweep} outcome={outcome} />;
 }
@@ -55,9 +59,10 @@ export function OutcomeScreen({ sweep, outcome }: Props) {
       <p class="muted small">{details}</p>
       <Troubles />
       <OutcomeView sweep={sweep} outcome={outcome} />
+      <OffTheScale sweep={sweep} outcome={outcome} />
       {!practice && <ToDo sweep={sweep} outcome={outcome} />}
       {planned && <PlanProgress />}
-      <button type="button" class="chief" onClick={() => session.leave()}>
+      <button type="button" class={transferPlan(sweep, outcome) ? '' : 'chief'} onClick={() => session.leave()}>
         {planned ? 'Go on with the plan' : 'New sweep'}
       </button>
       <button type="button" onClick={() => session.input({ told: 'undo', by: 'pointer', heard: null })}>

@@ -3,7 +3,10 @@ import { Strip } from '../strip/strip.tsx';
 import { inMinutes } from '../words/figures.ts';
 import { holdsCounted } from '../words/quantities.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
+import type { Scale } from '../../sweep/scale.ts';
 import type { SweepState } from '../../sweep/state.ts';
+import { CarriedResult } from './carried.tsx';
+import { transferPlan } from '../../sweep/transfer/opened.ts';
 import { BandResult } from './result.tsx';
 import { Revealed } from './revealed.tsx';
 import { TroubledResult } from './troubled.tsx';
@@ -13,17 +16,30 @@ interface Props {
   readonly outcome: Outcome;
 }
 
+function Result({ outcome, scale }: { readonly outcome: Outcome; readonly scale: Scale }) {
+  switch (outcome.found) {
+    case 'band':
+      return <BandResult outcome={outcome} />;
+    case 'carried over':
+      return <CarriedResult outcome={outcome} scale={scale} />;
+    default:
+      return <TroubledResult outcome={outcome} />;
+  }
+}
+
+/** A practice camera keeps its true band to itself while there is still something to measure. */
 export function OutcomeView({ sweep, outcome }: Props) {
   const { holds, seconds } = outcome.tally;
   return (
     <>
-      {outcome.found === 'band' ? <BandResult outcome={outcome} /> : <TroubledResult outcome={outcome} />}
+      <Result outcome={outcome} scale={sweep.plan.scale} />
+      {outcome.found === 'carried over' && <p class="muted small">The holds with the focus set aside:</p>}
       <Strip sweep={sweep} />
       <p class="muted small">
         {holdsCounted(holds)} in {inMinutes(seconds)}
         {sweep.spent.length > 0 && `, ${holdsCounted(sweep.spent.length)} of them before the focus moved and not counted`}
       </p>
-      <Revealed plan={sweep.plan} outcome={outcome} />
+      {transferPlan(sweep, outcome) === null && <Revealed plan={sweep.plan} outcome={outcome} />}
     </>
   );
 }

@@ -1,8 +1,8 @@
 // An outcome that gives no value to enter: what was seen, and what to check before the next sweep.
-import type { BandOutcome, Outcome } from '../../sweep/end/outcome.ts';
+import type { BandOutcome, CarriedOutcome, Outcome } from '../../sweep/end/outcome.ts';
 import { outcomeInWords } from '../../voice/outcomes.ts';
 
-type Troubled = Exclude<Outcome, BandOutcome>;
+type Troubled = Exclude<Outcome, BandOutcome | CarriedOutcome>;
 
 export function TroubledResult({ outcome }: { readonly outcome: Troubled }) {
   return (
@@ -36,7 +36,6 @@ const CHECKS: Record<Troubled['found'], readonly string[]> = {
   'past the limit': [
     FOCUS,
     'See that the body holds no other correction, such as one for all lenses.',
-    'To learn the width of the band, defocus slightly in live view so that all of it falls on the scale, and sweep there; the centre lies half that width inside the end that can be seen.',
     SERVICE,
   ],
   'beyond the scale': [FOCUS, 'See that the body holds no other correction, such as one for all lenses.', SERVICE],

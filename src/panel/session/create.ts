@@ -79,6 +79,12 @@ export function createSession(ports: Ports): Session {
     if (live.role.peek() === 'owner' && live.sweep.peek()) ports.wakeLock.keepAwake();
   }
 
+  /** The sweep on the screen is this one, and finished. */
+  const isOver = (record: string): boolean => {
+    const state = live.sweep.peek();
+    return state?.id === record && state.phase.name === 'finished';
+  };
+
   return {
     ready: read(),
     sweep: live.sweep,
@@ -114,11 +120,12 @@ export function createSession(ports: Ports): Session {
       const plan = planFor(beginning, library, ports.newSeed);
       if (!plan.ok) return plan;
       touched();
+      if (beginning.with === 'transfer' && isOver(beginning.record)) await live.leave();
       const begun = await live.begin(plan.value);
       if (begun.ok) ports.wakeLock.keepAwake();
       return begun;
     },
-    leave: live.leave,
+    leave: () => void live.leave(),
     saveBody: (draft) => desk?.saveBody(draft) ?? UNSAVED,
     saveLens: (draft) => desk?.saveLens(draft) ?? UNSAVED,
     saveSituation: (draft) => desk?.saveSituation(draft) ?? UNSAVED,

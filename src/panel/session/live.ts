@@ -12,7 +12,8 @@ import type { Role } from './session.ts';
 export interface Live extends Pick<Runner, 'sweep' | 'carrier' | 'dispatch' | 'note' | 'rewrite'> {
   readonly role: ReadonlySignal<Role>;
   begin(plan: Plan): Promise<Result>;
-  leave(): void;
+  /** Resolves when the sweep is put away. */
+  leave(): Promise<void>;
   takeOver(): void;
   noteBench(bench: StoredBench): boolean;
   /** The journal found at the start, or none. */
@@ -82,8 +83,10 @@ export function createLive(
       runner.begin(plan);
       return DONE;
     },
-    leave() {
-      if (runner.isRunning()) runner.putAway(ownership.release);
+    async leave() {
+      if (!runner.isRunning()) return;
+      await new Promise<void>((done) => runner.putAway(done));
+      ownership.release();
     },
     takeOver() {
       if (runner.sweep.peek() && !runner.isRunning()) ownership.take();

@@ -3,11 +3,14 @@
 import { subjectOf } from '../../kit/kit.ts';
 import { byTime } from '../../logbook/history.ts';
 import { memoryFor } from '../../logbook/memory.ts';
+import { shiftInside } from '../../practice/cameras.ts';
 import { lapseOf } from '../../practice/training/score.ts';
 import { failed, got, type Got } from '../../result.ts';
 import { NO_MEMORY } from '../../sweep/belief/prior.ts';
 import type { Plan } from '../../sweep/plan.ts';
 import { isOnScale, nearestOn, USUAL_SCALE } from '../../sweep/scale.ts';
+import { transferPlan } from '../../sweep/transfer/opened.ts';
+import { replay } from '../../sweep/transition.ts';
 import { millimetres } from '../../units.ts';
 import type { Library } from './library.ts';
 import type { Beginning } from './session.ts';
@@ -18,6 +21,7 @@ export function planFor(beginning: Beginning, known: Known, newSeed: () => numbe
   const { manner, training } = known.settings.peek();
   const own = training.own ? lapseOf(training.rounds) : null;
   const lapse = own === null ? {} : { lapse: own };
+  if (beginning.with === 'transfer') return transferFrom(beginning.record, known);
   if (beginning.with === 'practice') {
     return got({
       subject: { situation: 'practice', body: 'Practice camera', lens: 'Practice lens', focalLength: millimetres(50), distance: millimetres(2500) },
@@ -27,7 +31,7 @@ export function planFor(beginning: Beginning, known: Known, newSeed: () => numbe
       memory: NO_MEMORY,
       ...lapse,
       start: nearestOn(USUAL_SCALE, 0),
-      practice: { seed: beginning.seed ?? newSeed() },
+      practice: { seed: beginning.seed ?? newSeed(), ...(beginning.band && { band: beginning.band }) },
     });
   }
   const kit = known.kit.peek();
@@ -49,4 +53,14 @@ export function planFor(beginning: Beginning, known: Known, newSeed: () => numbe
     practice: null,
     ...(beginning.bench && { bench: beginning.bench }),
   });
+}
+
+/** The practice camera turns its own ring. */
+function transferFrom(id: string, { records }: Pick<Known, 'records'>): Got<Plan> {
+  const record = records.peek().find((one) => one.id === id);
+  if (!record) return failed('That sweep is not in the logbook yet. Wait a moment, then try again.');
+  const plan = transferPlan(replay(record.journal), record.outcome);
+  if (!plan) return failed('That sweep has no width to carry over. Measure the situation anew.');
+  const { practice, scale, arrows } = plan;
+  return got(practice ? { ...plan, practice: { ...practice, shift: shiftInside(practice, scale, arrows) } } : plan);
 }

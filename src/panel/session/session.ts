@@ -89,8 +89,10 @@ export type Beginning =
    * without it, that of the settings.
    */
   | { readonly with: 'kit'; readonly situation: string; readonly start?: number; readonly care?: Care; readonly bench?: StoredBench }
+  /** The width of a band that this record of the logbook found past a limit or beyond the scale. */
+  | { readonly with: 'transfer'; readonly record: string }
   /** Without a seed a new practice camera is drawn. */
-  | { readonly with: 'practice'; readonly seed?: number; readonly arrows: ArrowDisplay };
+  | { readonly with: 'practice'; readonly seed?: number; readonly arrows: ArrowDisplay; readonly band?: 'past the limit' };
 
 /** Something beside the sweep that a person talks to by word, key and switch, such as the set-up walk. */
 export interface Attendant {

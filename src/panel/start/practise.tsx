@@ -6,7 +6,9 @@ import { useSurroundings } from '../useSession.ts';
 export function Practise({ first = false }: { readonly first?: boolean }) {
   const { session, way } = useSurroundings();
   const [arrows, setArrows] = useState(false);
-  const begin = () => session.begin({ with: 'practice', arrows: arrows ? 'right-is-up' : 'absent' });
+  const [past, setPast] = useState(false);
+  const begin = () =>
+    session.begin({ with: 'practice', arrows: arrows ? 'right-is-up' : 'absent', ...(past && { band: 'past the limit' as const }) });
   return (
     <section class="card" aria-labelledby="practise">
       <h2 id="practise">{first ? 'New here? Practise first' : 'Practice camera'}</h2>
@@ -15,6 +17,7 @@ export function Practise({ first = false }: { readonly first?: boolean }) {
         end it shows its true band.
       </p>
       <Tick label="With arrows beside the light" on={arrows} onChange={setArrows} />
+      <Tick label="A band that runs past the scale" on={past} onChange={setPast} />
       <button type="button" class={first ? 'chief' : ''} onClick={() => void begin()}>
         Practise
       </button>

@@ -2,9 +2,10 @@
 import { Heading } from '../parts/heading.tsx';
 import { late } from '../parts/late.tsx';
 import { useSurroundings } from '../useSession.ts';
-import { NewSweep } from './newSweep.tsx';
 import { Practise } from './practise.tsx';
 
+/** Read while what is stored is being read, so that it is there with the rest. */
+export const NewSweep = late(async () => (await import('./newSweep.tsx')).NewSweep);
 const Unfinished = late(async () => (await import('./unfinished.tsx')).Unfinished);
 
 export function StartScreen() {

@@ -27,5 +27,7 @@ function inHand(phase: Phase): Pick<StripMatter, 'current' | 'band'> {
   return { current: phase.next.value, band: null };
 }
 
-const cameOut = (outcome: Outcome): Pick<StripMatter, 'current' | 'band'> =>
-  outcome.found === 'band' ? { current: outcome.chosen, band: { low: outcome.low, high: outcome.high } } : { current: null, band: null };
+function cameOut(outcome: Outcome): Pick<StripMatter, 'current' | 'band'> {
+  if (outcome.found === 'band') return { current: outcome.chosen, band: { low: outcome.low, high: outcome.high } };
+  return { current: null, band: outcome.found === 'carried over' ? outcome.aside : null };
+}

@@ -38,6 +38,8 @@ export function faceOf(state: SweepState, now: Moment): Face {
       return found(phase.outcome);
     case 'checking':
       return still('Check the focus', null, '');
+    case 'turning':
+      return still('Turn the focus', null, '');
   }
 }
 
@@ -61,6 +63,10 @@ function found(outcome: Outcome): Face {
   switch (outcome.found) {
     case 'band':
       return still('The centre', outcome.chosen, `${inPercent(outcome.within)} sure within one step`);
+    case 'carried over':
+      return outcome.service
+        ? still('Beyond the scale', null, `The centre lies at about ${writeSteps(outcome.centre)}.`)
+        : still('The centre', outcome.chosen, `${inPercent(outcome.within)} sure within one step`);
     case 'past the limit':
       return still('Past the limit', null, 'The band runs past the scale.');
     case 'beyond the scale':

@@ -15,9 +15,18 @@ import { SwitchArea } from './switchArea.tsx';
 import { Answers, Asides } from './understoodNow.tsx';
 import { useTell } from './useTell.ts';
 
+const TurnFocus = late(async () => (await import('./turnFocus.tsx')).TurnFocus);
 const CheckFocus = late(async () => (await import('./checkFocus.tsx')).CheckFocus);
 /** Only looked at between holds: the face, the switch and the voice do not wait for it. */
 const Strip = late(async () => (await import('../strip/strip.tsx')).Strip);
+
+/** The value in hand, or what has to be done before there is one. */
+function Upper({ sweep }: { readonly sweep: SweepState }) {
+  const { phase, plan } = sweep;
+  if (phase.name === 'checking') return <CheckFocus drift={phase.drift} />;
+  if (phase.name === 'turning') return <TurnFocus way={phase.way} practice={plan.practice !== null} />;
+  return <FaceView sweep={sweep} />;
+}
 
 export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
   const { session, way } = useSurroundings();
@@ -25,7 +34,7 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
   const openEntry = useCallback(() => setSetting(true), []);
   useKeys(useTell('key', openEntry));
   const tell = useTell('pointer', openEntry);
-  const { belief, holds, plan, phase } = sweep;
+  const { belief, holds, plan } = sweep;
   const standing = useMemo(() => standingOf({ belief, holds, plan }), [belief, holds, plan]);
   const following = session.role.value !== 'owner';
   const words = following ? [] : (session.understood.value?.words ?? []);
@@ -38,7 +47,7 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
   return (
     <>
       <SweepHeader sweep={sweep} onLeave={() => leave(() => way.home({ at: 'start' }))} />
-      {phase.name === 'checking' ? <CheckFocus drift={phase.drift} /> : <FaceView sweep={sweep} />}
+      <Upper sweep={sweep} />
       <Middle sweep={sweep} setting={setting} onSet={() => setSetting(false)} />
       {!setting && <HeardLine undoable={words.includes('undo')} tell={tell} />}
       {following ? <Following /> : <SwitchArea />}

@@ -6,6 +6,8 @@ export function resultInWords(outcome: Outcome): string {
   switch (outcome.found) {
     case 'band':
       return writeSteps(outcome.chosen);
+    case 'carried over':
+      return outcome.service ? `${outcome.side === 'high' ? 'above' : 'below'} the scale` : writeSteps(outcome.chosen);
     case 'past the limit':
       return 'past the limit';
     case 'beyond the scale':

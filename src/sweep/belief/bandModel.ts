@@ -26,8 +26,8 @@ const LAPSE_IN = 0.1;
 const SIDE_RIGHT = 0.95;
 /** The middle softness with the middle boundary, arrows as set: its place among the kinds of one pair of edges. */
 const PLAIN_KIND = 1 + SOFTNESS.length;
-/** The grid reaches this share of the scale's half-range past both limits. */
-const REACH = 0.3;
+/** The grid usually reaches this share of the scale's half-range past both limits. */
+export const USUAL_REACH = 0.3;
 /** No more grid points than this over the scale: a longer scale is laid out more coarsely. */
 const FINEST = 80;
 
@@ -43,15 +43,20 @@ export interface BandModel extends Experiment {
   readonly halfWidth: Float64Array;
   /** Per hypothesis: 1 where the arrows point against the body's setting. */
   readonly reversed: Uint8Array;
+  /** Per hypothesis: a number for all that stays when only the focus is turned (width, softness, grades, sense of the arrows). */
+  readonly shape: Int32Array;
   /** One hypothesis for each pair of edges, the one of middling softness and grades: enough to compare stories with. */
   readonly isPlain: (hypothesis: number) => boolean;
 }
 
-/** Lays out the hypotheses for a scale; `arrows`: the body shows rangefinder arrows; `lapse`: the share of spoilt holds. */
-export function bandModel(scale: Scale, arrows: boolean, lapse: number): BandModel {
+/**
+ * Lays out the hypotheses for a scale. `arrows`: the body shows rangefinder arrows; `lapse`: the share of spoilt holds;
+ * `reach`: how far past both limits an edge may lie, as a share of the half-range. A shape has one number whatever the reach.
+ */
+export function bandModel(scale: Scale, arrows: boolean, lapse: number, reach = USUAL_REACH): BandModel {
   const values = valuesOf(scale);
   const fine = Math.max(1, Math.min(2, Math.floor(FINEST / (values.length - 1))));
-  const margin = Math.ceil(REACH * halfRange(scale)) * fine;
+  const margin = Math.ceil(reach * halfRange(scale)) * fine;
   const points = (values.length - 1) * fine + 1 + 2 * margin;
   const senses = arrows ? 2 : 1;
   const perPair = SOFTNESS.length * DARK_FROM.length * senses;
@@ -62,6 +67,7 @@ export function bandModel(scale: Scale, arrows: boolean, lapse: number): BandMod
   const softness = new Uint8Array(count);
   const darkFrom = new Uint8Array(count);
   const reversed = new Uint8Array(count);
+  const shape = new Int32Array(count);
   let h = 0;
   for (let a = 0; a < points; a++) {
     for (let b = a + 1; b < points; b++) {
@@ -71,6 +77,7 @@ export function bandModel(scale: Scale, arrows: boolean, lapse: number): BandMod
         softness[h] = kind % SOFTNESS.length;
         darkFrom[h] = Math.floor(kind / SOFTNESS.length) % DARK_FROM.length;
         reversed[h] = Math.floor(kind / (SOFTNESS.length * DARK_FROM.length));
+        shape[h] = (b - a) * perPair + kind;
         h++;
       }
     }
@@ -80,8 +87,8 @@ export function bandModel(scale: Scale, arrows: boolean, lapse: number): BandMod
   const high = Float64Array.from(highAt, correctionAt);
 
   // Tables over the distance between grid points, indexed from 0; wide enough for values off the scale, too.
-  const reach = 2 * points;
-  const distances = Array.from({ length: 2 * reach + 1 }, (_, index) => (index - reach) / fine);
+  const middle = 2 * points;
+  const distances = Array.from({ length: 2 * middle + 1 }, (_, index) => (index - middle) / fine);
   const inside = SOFTNESS.map((s) => Float64Array.from(distances, (distance) => ogive(distance / s)));
   const grading = DARK_FROM.map((dark) => gradeTables(distances, dark));
 
@@ -94,6 +101,7 @@ export function bandModel(scale: Scale, arrows: boolean, lapse: number): BandMod
     centre: low.map((edge, index) => (edge + high[index]!) / 2),
     halfWidth: low.map((edge, index) => (high[index]! - edge) / (2 * scale.step)),
     reversed,
+    shape,
     isPlain: (hypothesis) => hypothesis % perPair === PLAIN_KIND,
     hypotheses: count,
     stimuli: values.length,
@@ -106,9 +114,9 @@ export function bandModel(scale: Scale, arrows: boolean, lapse: number): BandMod
         const fromLow = at - lowAt[hypothesis]!;
         const toHigh = highAt[hypothesis]! - at;
         const edge = inside[softness[hypothesis]!]!;
-        const held = (1 - lapse) * edge[fromLow + reach]! * edge[toHigh + reach]! + lapse * LAPSE_IN;
+        const held = (1 - lapse) * edge[fromLow + middle]! * edge[toHigh + middle]! + lapse * LAPSE_IN;
         into[k] = held;
-        const outside = reach - Math.min(fromLow, toHigh);
+        const outside = middle - Math.min(fromLow, toHigh);
         const grades = grading[darkFrom[hypothesis]!]!;
         if (!arrows) {
           for (let g = 0; g < GRADES.length; g++) into[(1 + g) * n + k] = (1 - held) * grades[g]![outside]!;

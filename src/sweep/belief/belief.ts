@@ -3,7 +3,7 @@
 import type { Scale } from '../scale.ts';
 import type { Reading } from '../verdict.ts';
 import type { Steps } from '../../units.ts';
-import { bandModel, USUAL_LAPSE, type BandModel } from './bandModel.ts';
+import { bandModel, USUAL_LAPSE, USUAL_REACH, type BandModel } from './bandModel.ts';
 import { momentsOf, observe, startFrom, thinned, type Posterior } from './grid.ts';
 import { IN, outcomesOf } from './observation.ts';
 import { priorWeights, type Memory } from './prior.ts';
@@ -21,17 +21,22 @@ const FLOOR = 1e-8;
 const knownModels = new Map<string, BandModel>();
 
 /** The bands of a scale, laid out once: every sweep and every series on it shares them. */
-function modelOf(scale: Scale, arrows: boolean, lapse: number): BandModel {
-  const key = `${scale.min} ${scale.max} ${scale.step} ${arrows} ${lapse}`;
-  const model = knownModels.get(key) ?? bandModel(scale, arrows, lapse);
+export function modelOf(scale: Scale, arrows: boolean, lapse = USUAL_LAPSE, reach = USUAL_REACH): BandModel {
+  const key = `${scale.min} ${scale.max} ${scale.step} ${arrows} ${lapse} ${reach}`;
+  const model = knownModels.get(key) ?? bandModel(scale, arrows, lapse, reach);
   knownModels.set(key, model);
   return model;
 }
 
 /** The belief before the first hold; `lapse` is the person's own share of spoilt holds, where they train and use it. */
-export function openBelief(scale: Scale, arrows: boolean, memory: Memory, lapse: number = USUAL_LAPSE): Belief {
+export function openBelief(scale: Scale, arrows: boolean, memory: Memory, lapse?: number): Belief {
   const model = modelOf(scale, arrows, lapse);
-  const opening = startFrom(priorWeights(model, memory));
+  return beliefFrom(model, priorWeights(model, memory));
+}
+
+/** The belief that gives every band of the model this weight. */
+export function beliefFrom(model: BandModel, weights: Float64Array): Belief {
+  const opening = startFrom(weights);
   return { model, opening, posterior: opening };
 }
 
@@ -87,23 +92,33 @@ export function chanceThat(belief: Belief, holds: (hypothesis: number) => boolea
   return sum;
 }
 
+interface Level {
+  readonly at: number;
+  readonly chance: number;
+}
+
 /** The centre's probability on the grid of half-steps, lowest first: what the strip draws. */
-export function centreProfile(belief: Belief): { at: number; chance: number }[] {
+export const centreProfile = (belief: Belief): Level[] => profileOf(belief, belief.model.centre);
+
+/** The shortest run of the centre's profile between equal tails that holds `share` of it. */
+export const centreInterval = (belief: Belief, share = 0.95) => intervalOf(belief, belief.model.centre, share);
+
+/** The same of any quantity, given for every hypothesis. */
+export function intervalOf(belief: Belief, quantity: Float64Array, share = 0.95): { from: number; to: number } {
+  const profile = profileOf(belief, quantity);
+  return { from: quantile(profile, (1 - share) / 2), to: quantile(profile, (1 + share) / 2) };
+}
+
+function profileOf({ posterior }: Belief, quantity: Float64Array): Level[] {
   const profile = new Map<number, number>();
-  belief.posterior.which.forEach((hypothesis, k) => {
-    const at = belief.model.centre[hypothesis]!;
-    profile.set(at, (profile.get(at) ?? 0) + belief.posterior.mass[k]!);
+  posterior.which.forEach((hypothesis, k) => {
+    const at = quantity[hypothesis]!;
+    profile.set(at, (profile.get(at) ?? 0) + posterior.mass[k]!);
   });
   return [...profile].map(([at, chance]) => ({ at, chance })).sort((p, q) => p.at - q.at);
 }
 
-/** The shortest run of the centre's profile between equal tails that holds `share` of it. */
-export function centreInterval(belief: Belief, share = 0.95): { from: number; to: number } {
-  const profile = centreProfile(belief);
-  return { from: quantile(profile, (1 - share) / 2), to: quantile(profile, (1 + share) / 2) };
-}
-
-function quantile(profile: readonly { at: number; chance: number }[], share: number): number {
+function quantile(profile: readonly Level[], share: number): number {
   let below = 0;
   for (const { at, chance } of profile) {
     below += chance;

@@ -3,7 +3,7 @@
 // can be overruled in a few holds.
 import * as v from 'valibot';
 import { Moment } from '../../units.ts';
-import { halfRange } from '../scale.ts';
+import { halfRange, type Scale } from '../scale.ts';
 import type { BandModel } from './bandModel.ts';
 
 /** One thing the logbook remembers of the centre: where it was, how far it may have moved (sd, steps), how much it counts. */
@@ -35,22 +35,30 @@ const REVERSED = 0.05;
 
 /** Relative weight of every hypothesis before the first hold. */
 export function priorWeights(model: BandModel, memory: Memory): Float64Array {
-  const half = halfRange(model.scale);
-  const width = memory.halfWidth ?? { median: HALF_WIDTH_MEDIAN * half, logSd: HALF_WIDTH_LOG_SD };
-  const wide = normalisedOver(model.halfWidth, (h) => Math.exp(-0.5 * ((Math.log(h / width.median)) / width.logSd) ** 2) / h);
-  const middle = (model.scale.min + model.scale.max) / 2;
-  const plain = normalisedOver(model.centre, bell(middle, CENTRE_SD * half * model.scale.step));
+  const shapes = shapeWeights(model, memory);
+  const plain = normalisedOver(model.centre, plainBell(model.scale));
   const trust = memory.centres.reduce((sum, { weight }) => sum + weight, 0);
   const weights = plain.map((p) => p * (trust > 0 ? PLAIN_SHARE : 1));
   for (const { centre, sd, weight } of memory.centres) {
     const there = normalisedOver(model.centre, bell(centre, sd * model.scale.step));
     for (let h = 0; h < weights.length; h++) weights[h]! += (1 - PLAIN_SHARE) * (weight / trust) * there[h]!;
   }
-  return weights.map((weight, h) => {
+  return weights.map((weight, h) => weight * shapes[h]!);
+}
+
+/** What is expected of a band's width and of the sense of the arrows alone, wherever its centre lies. */
+export function shapeWeights(model: BandModel, { halfWidth }: Pick<Memory, 'halfWidth'>): Float64Array {
+  const width = halfWidth ?? { median: HALF_WIDTH_MEDIAN * halfRange(model.scale), logSd: HALF_WIDTH_LOG_SD };
+  const wide = normalisedOver(model.halfWidth, (h) => Math.exp(-0.5 * ((Math.log(h / width.median)) / width.logSd) ** 2) / h);
+  return wide.map((weight, h) => {
     const sense = model.arrows ? (model.reversed[h] === 1 ? REVERSED : 1 - REVERSED) : 1;
-    return weight * wide[h]! * sense;
+    return weight * sense;
   });
 }
+
+/** How likely a centre is where nothing is remembered, in any positive scale; `times` as spread out as usual. */
+export const plainBell = (scale: Scale, times = 1) =>
+  bell((scale.min + scale.max) / 2, times * CENTRE_SD * halfRange(scale) * scale.step);
 
 const bell = (mean: number, sd: number) => (x: number) => Math.exp(-0.5 * ((x - mean) / sd) ** 2);
 

@@ -3,7 +3,7 @@
 import * as v from 'valibot';
 import { chanceThat, chancesOfIn, type Belief } from '../belief/belief.ts';
 import { surestValue } from './confidence.ts';
-import { endsOf, type End, type Ends, type HeldValue } from './ends.ts';
+import { endsOf, isSeen, type End, type Ends, type HeldValue } from './ends.ts';
 
 export const Care = v.picklist(['quick', 'standard', 'thorough']);
 export type Care = v.InferOutput<typeof Care>;
@@ -20,7 +20,8 @@ const TIME_AND_AGAIN = 4;
 /** Why the sweep may end, or what is still wanted. */
 export type Readiness =
   | { readonly ready: false; readonly wanted: 'centre' | 'ends'; readonly ends: Ends | null }
-  | { readonly ready: true; readonly as: 'band' | 'past the limit'; readonly ends: Ends | null }
+  | { readonly ready: true; readonly as: 'band'; readonly ends: Ends | null }
+  | { readonly ready: true; readonly as: 'past the limit'; readonly ends: Ends }
   | { readonly ready: true; readonly as: 'beyond the scale'; readonly side: 'above' | 'below' }
   | { readonly ready: true; readonly as: 'nothing held' };
 
@@ -41,9 +42,8 @@ export function readiness(belief: Belief, holds: readonly HeldValue[], care: Car
 }
 
 function pastTheLimit({ low, high }: Ends): boolean {
-  const visible = (end: End) => end.known === 'seen' || end.known === 'settled';
   const past = (end: End) => end.known === 'past';
-  return (past(low) && (past(high) || visible(high))) || (past(high) && visible(low));
+  return (past(low) && (past(high) || isSeen(high))) || (past(high) && isSeen(low));
 }
 
 function beyondTheScale(belief: Belief): 'above' | 'below' | null {

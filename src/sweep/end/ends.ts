@@ -17,6 +17,8 @@ export interface Ends {
   readonly high: End;
 }
 
+export const isSeen = ({ known }: End): boolean => known === 'seen' || known === 'settled';
+
 /** Agreement of the belief that makes an end seen, and settled. */
 const SEEN = 0.5;
 const SETTLED = 0.9;

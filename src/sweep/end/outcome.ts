@@ -1,61 +1,21 @@
 // What comes out of a sweep. With both ends seen it is the taught rule (common practice, no source): the middle of the
 // contiguous values that hold; where the middle falls between two values, the side with more belief. Everything else
 // says plainly that less is known.
-import * as v from 'valibot';
 import { centreInterval, centreOf, chanceThat, type Belief } from '../belief/belief.ts';
-import type { Hold } from '../hold.ts';
 import { nearestOn, type Scale } from '../scale.ts';
-import { Seconds, Steps } from '../../units.ts';
+import type { Steps } from '../../units.ts';
 import { readiness as judge } from './care.ts';
 import { surestValue, withinOneStep } from './confidence.ts';
-import { endsOf, type End, type Ends } from './ends.ts';
+import { endsOf, isSeen, type Ends, type HeldValue } from './ends.ts';
+import type { BandOutcome, CarriedOutcome, Outcome, Tally } from './found.ts';
 
-const Tally = v.object({ holds: v.pipe(v.number(), v.integer(), v.minValue(0)), seconds: Seconds });
-type Tally = v.InferOutput<typeof Tally>;
-
-const Interval = v.object({ from: v.number(), to: v.number() });
-
-export const Outcome = v.variant('found', [
-  v.object({
-    found: v.literal('band'),
-    low: Steps,
-    high: Steps,
-    /** Middle of the band; half a step where the band has an even count. */
-    centre: v.number(),
-    chosen: Steps,
-    /** The other middle value, when the belief hardly prefers one. */
-    other: v.nullable(Steps),
-    /** 95 % interval of the centre. */
-    interval: Interval,
-    /** Belief that the centre lies within one step of `chosen`. */
-    within: v.pipe(v.number(), v.minValue(0), v.maxValue(1)),
-    /** Were both ends held on both sides, or are they only believed? */
-    ends: v.picklist(['seen', 'believed']),
-    tally: Tally,
-  }),
-  v.object({
-    found: v.literal('past the limit'),
-    /** The limit the band runs past. */
-    side: v.picklist(['low', 'high', 'both']),
-    /** The end that can be seen, and the centre the band must at least reach; null when neither end can be seen. */
-    visible: v.nullable(Steps),
-    bound: v.nullable(v.number()),
-    interval: Interval,
-    tally: Tally,
-  }),
-  v.object({ found: v.literal('beyond the scale'), side: v.picklist(['above', 'below']), tally: Tally }),
-  v.object({ found: v.literal('nothing'), tally: Tally }),
-]);
-export type Outcome = v.InferOutput<typeof Outcome>;
-export type BandOutcome = Extract<Outcome, { found: 'band' }>;
+export type { BandOutcome, CarriedOutcome, Outcome, Tally };
 
 /** A preference smaller than this is no preference. */
 const EVEN = 0.02;
 
-/** Draws the outcome of the holds so far; `spent` counts the holds of earlier series, `time` is what the sweep has taken. */
-export function outcomeOf(belief: Belief, holds: readonly Hold[], spent: number, time: Seconds): Outcome {
-  const tally: Tally = { holds: holds.length + spent, seconds: time };
-  const held = holds.map(({ value, reading }) => ({ value, counts: reading.counts }));
+/** Draws the outcome of the holds so far; the tally counts those of earlier series, too. */
+export function outcomeOf(belief: Belief, held: readonly HeldValue[], tally: Tally): Outcome {
   const judged = judge(belief, held, 'quick');
   if (judged.ready && judged.as === 'beyond the scale') return { found: 'beyond the scale', side: judged.side, tally };
   const ends = endsOf(belief, held);
@@ -68,7 +28,7 @@ function band(belief: Belief, ends: Ends, tally: Tally): BandOutcome {
   const low = ends.low.last;
   const high = ends.high.last;
   const seen = isSeen(ends.low) && isSeen(ends.high);
-  const taught = taughtMiddle(belief, low, high);
+  const taught = nearestMiddle(belief, (low + high) / 2);
   const chosen = seen ? taught.chosen : surestValue(belief).value;
   return {
     found: 'band',
@@ -84,10 +44,9 @@ function band(belief: Belief, ends: Ends, tally: Tally): BandOutcome {
   };
 }
 
-/** The middle of a band whose ends are known, and the other choice where the count is even and the belief is too. */
-function taughtMiddle(belief: Belief, low: Steps, high: Steps): { chosen: Steps; other: Steps | null } {
+/** The value nearest to the middle of a band, and the other choice where the count is even and the belief is too. */
+export function nearestMiddle(belief: Belief, middle: number): { chosen: Steps; other: Steps | null } {
   const { scale, centre } = belief.model;
-  const middle = (low + high) / 2;
   const down = nearestOn(scale, middle - scale.step / 2);
   const up = nearestOn(scale, middle + scale.step / 2);
   if (up - down !== scale.step || nearestOn(scale, middle) === middle) return { chosen: nearestOn(scale, middle), other: null };
@@ -109,5 +68,4 @@ function pastTheLimit(belief: Belief, { low, high }: Ends, tally: Tally): Outcom
   return { found: 'past the limit', side: past, visible, bound: (visible + limit) / 2, interval, tally };
 }
 
-const isSeen = (end: End): boolean => end.known === 'seen' || end.known === 'settled';
-const roundToHalf = (value: number, scale: Scale): number => Math.round((2 * value) / scale.step) * (scale.step / 2);
+export const roundToHalf = (value: number, scale: Scale): number => Math.round((2 * value) / scale.step) * (scale.step / 2);

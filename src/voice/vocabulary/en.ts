@@ -99,6 +99,7 @@ export const PRESS_MEANS: Record<PressMeaning, string> = {
   'go on': 'go on',
   same: 'the focus is the same',
   shifted: 'the focus has shifted',
+  turned: 'the ring is turned',
   finish: 'finish',
   help: 'help',
   next: 'next step',

@@ -49,6 +49,13 @@ const pastTheLimit: ObserverFamily = {
   },
 };
 
+/** A pair that its body's scale hardly reaches: centre 15 to 24, half-width 3 to 8. */
+export function offTheScale(random: Random): { low: number; high: number } {
+  const centre = 15 + 9 * random();
+  const halfWidth = 3 + 5 * random();
+  return { low: centre - halfWidth, high: centre + halfWidth };
+}
+
 const fromOrdinary = (name: string, change: Partial<ObserverFamily>, softLow = 0.5, softHigh = 0.5, lapses = 0.02): ObserverFamily => ({
   ...ordinary(0.5),
   name,
@@ -66,7 +73,7 @@ export const awkward: readonly ObserverFamily[] = [
   fromOrdinary('reversed arrows', { arrows: 'right-is-down', arrowsOnly: true }),
 ];
 
-function light(random: Random, softLow: number, softHigh: number, lapses: number) {
+export function light(random: Random, softLow: number, softHigh: number, lapses: number) {
   return {
     softLow,
     softHigh,

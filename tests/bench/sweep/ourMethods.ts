@@ -128,7 +128,7 @@ function rated(
 const RATINGS = { ours: worthOfHolds, variance: varianceOfHolds, entropy: informationOfHolds };
 
 function conclude({ belief, holds, ready }: Thought, camera: PracticeCamera, watch: Stopwatch): SweepResult {
-  const outcome = outcomeOf(belief, holds, 0, seconds(0));
+  const outcome = outcomeOf(belief, holds.map(({ value, reading }) => ({ value, counts: reading.counts })), { holds: holds.length, seconds: seconds(0) });
   const cost = { holds: watch.holds, seconds: watch.seconds, truth: (camera.low + camera.high) / 2 };
   if (!ready) return { ...cost, centre: 0, chosen: 0, stated: 0, ended: 'gave up' };
   if (outcome.found === 'band') {

@@ -29,7 +29,7 @@ interface Terms {
 }
 
 /** Nobody would go on for longer than this. */
-const PATIENCE = 40;
+export const PATIENCE = 40;
 const KEPT_DEPTH = 7;
 const BETWEEN_HOLDS = 12_000;
 
@@ -73,7 +73,7 @@ function opened(care: Care, arrows: ArrowDisplay, memory: Memory): SweepState {
   return open({ did: 'opened', at: moment(0), id: 'bench', plan }).state;
 }
 
-function held(state: SweepState, value: number, verdict: Verdict): SweepState {
+export function held(state: SweepState, value: number, verdict: Verdict): SweepState {
   const began = (state.holds.length + 1) * BETWEEN_HOLDS;
   const ran = moment(began + USUAL_HOLD_TIME * 1000);
   const events: SweepEvent[] = [

@@ -28,7 +28,7 @@ function heldAs(seen: readonly (readonly [number, Verdict])[]): { belief: Belief
   return { belief, holds };
 }
 
-const outcome = ({ belief, holds }: { belief: Belief; holds: Hold[] }) => outcomeOf(belief, holds, 0, seconds(60));
+const outcome = ({ belief, holds }: { belief: Belief; holds: Hold[] }) => outcomeOf(belief, counted(holds), { holds: holds.length, seconds: seconds(60) });
 const counted = (holds: readonly Hold[]) => holds.map(({ value, reading }) => ({ value, counts: reading.counts }));
 const readyAs = ({ belief, holds }: { belief: Belief; holds: Hold[] }, care: 'quick' | 'standard' = 'standard') =>
   readiness(belief, counted(holds), care);

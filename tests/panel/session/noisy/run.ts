@@ -52,7 +52,7 @@ export async function noisyRun(seed: number): Promise<NoisyRun> {
   await settle();
 
   const start = computer.time;
-  const camera = { ...cameraOf(seed, scale, arrows), lapses: 0.03 };
+  const camera = { ...cameraOf({ seed }, scale, arrows), lapses: 0.03 };
   const away = { ...camera, low: camera.low - 4, high: camera.high - 4 };
   const person = new NoisyPerson((press) => (seed % 5 === 0 && press > 5 ? away : camera), random);
   const agenda: { at: number; what: () => void | Promise<void> }[] = [];

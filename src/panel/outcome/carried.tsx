@@ -1,0 +1,61 @@
+// What a width transfer gave: the value to enter where the scale still has it, or that the pair needs service, with the
+// drawing and the facts behind it.
+import { writeSteps, type Scale } from '../../sweep/scale.ts';
+import type { CarriedOutcome } from '../../sweep/end/outcome.ts';
+import { BigValue } from '../parts/bigValue.tsx';
+import { inTenths } from '../words/figures.ts';
+import { inPercent } from '../words/quantities.ts';
+import { CarriedDrawing } from './carriedDrawing.tsx';
+
+interface Props {
+  readonly outcome: CarriedOutcome;
+  readonly scale: Scale;
+}
+
+export function CarriedResult({ outcome, scale }: Props) {
+  const { visible, centre, interval, halfWidth, halfInterval, ends } = outcome;
+  return (
+    <>
+      <section class="result" aria-label="Result">
+        <Headline outcome={outcome} />
+      </section>
+      <CarriedDrawing outcome={outcome} scale={scale} />
+      <dl class="facts">
+        <dt>Centre</dt>
+        <dd>{inTenths(centre)}</dd>
+        <dt>95 % interval</dt>
+        <dd>
+          {inTenths(interval.from)} to {inTenths(interval.to)}
+        </dd>
+        <dt>Seen in focus</dt>
+        <dd>{visible === null ? 'no value held' : `held from ${writeSteps(visible)} to the limit`}</dd>
+        <dt>Half the width</dt>
+        <dd>
+          {halfWidth.toFixed(1)}, between {halfInterval.from.toFixed(1)} and {halfInterval.to.toFixed(1)}
+          {ends === 'believed' && <small>its ends were not both held on both sides</small>}
+        </dd>
+      </dl>
+    </>
+  );
+}
+
+function Headline({ outcome: { chosen, centre, within, inside, service } }: { readonly outcome: CarriedOutcome }) {
+  if (!service) {
+    return (
+      <>
+        <p class="caption">The centre</p>
+        <BigValue label="Value to enter" value={chosen} />
+        <p class="line">{inPercent(within)} sure within one step</p>
+      </>
+    );
+  }
+  return (
+    <>
+      <p class="headline">Needs service</p>
+      <p>
+        The centre lies at about {inTenths(centre)}, past {writeSteps(chosen)}, where the scale ends.{' '}
+        {inside ? `${writeSteps(chosen)} comes nearest, and the light still holds there.` : 'The light holds at no correction of this body.'}
+      </p>
+    </>
+  );
+}

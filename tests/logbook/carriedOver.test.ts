@@ -1,0 +1,69 @@
+// Contract of a width transfer in the logbook: it counts as a band with a centre, and gives no value that does not hold;
+// the workshop is shown both series.
+import { describe, expect, test } from 'vitest';
+import { bandOf } from '../../src/logbook/entering/band.ts';
+import { measuredIn } from '../../src/logbook/measured.ts';
+import { memoryFor } from '../../src/logbook/memory.ts';
+import type { LogRecord } from '../../src/logbook/record.ts';
+import { evidenceOf } from '../../src/logbook/workshop.ts';
+import type { CarriedOutcome } from '../../src/sweep/end/outcome.ts';
+import { open } from '../../src/sweep/opening.ts';
+import { USUAL_SCALE } from '../../src/sweep/scale.ts';
+import { transferPlan } from '../../src/sweep/transfer/opened.ts';
+import { moment, steps } from '../../src/units.ts';
+import { ranWith } from '../sweep/noiseFree.ts';
+import { after, later, opened } from '../sweep/staged.ts';
+import { libraryWith } from './libraryWith.ts';
+
+const library = libraryWith({});
+const subject = { ...opened().plan.subject, situation: 's' };
+
+function recordOf(id: string, state: ReturnType<typeof ranWith>): LogRecord {
+  const { phase, journal } = after(state, { did: 'finished', at: later(900), by: 'key' });
+  if (phase.name !== 'finished') throw new Error('not finished');
+  return { id, finished: moment(5), practice: false, subject, outcome: phase.outcome, journal: [...journal] };
+}
+
+const swept = ranWith(open(opened({ subject, scale: USUAL_SCALE, arrows: 'absent' })).state, 12, 26);
+const first = recordOf('sweep-1', swept);
+const plan = transferPlan(swept, first.outcome);
+if (!plan) throw new Error('nothing to carry over');
+const turned = after(open({ ...opened(plan), id: 'sweep-2' }).state, { did: 'checked', at: later(1), focus: 'moved', by: 'key' });
+const second = recordOf('sweep-2', ranWith(turned, -7, 7));
+const outcome = second.outcome as CarriedOutcome;
+
+describe('measured', () => {
+  test('it has the visible end, its mirror past the limit, and the centre between them', () => {
+    expect(outcome).toMatchObject({ found: 'carried over', centre: 19, chosen: 19 });
+    const measured = measuredIn(second);
+    expect(measured).toMatchObject({ found: 'carried over', low: 12, high: 26, centre: 19, chosen: 19 });
+    expect(bandOf(measured, USUAL_SCALE)).toMatchObject({ centre: 19, half: 7.5 });
+  });
+
+  test('a value that does not hold is none to go by, and without a visible end there is no band', () => {
+    const unlit = { ...second, outcome: { ...outcome, visible: null, centre: 28, chosen: steps(20), inside: false, service: true } };
+    expect(measuredIn(unlit)).toMatchObject({ chosen: null, low: null, high: null, centre: 28 });
+  });
+
+  test('the next sweep of the situation remembers its centre and its width', () => {
+    const memory = memoryFor(library.kit.situations[0]!, [second], library.kit);
+    expect(memory).toMatchObject({ centres: [{ centre: 19 }], halfWidth: { median: 7.5 } });
+  });
+});
+
+describe('the page for the workshop', () => {
+  test('shows one series without a transfer', () => {
+    const evidence = evidenceOf(first, library);
+    expect(evidence).toMatchObject({ aside: null, inFocus: { record: { id: 'sweep-1' } }, pairing: { body: { id: 'b' }, lens: { id: 'l' } } });
+    expect(evidence.inFocus.holds).toHaveLength(first.outcome.tally.holds);
+  });
+
+  test('shows both series in order, also when the record of the first is gone', () => {
+    const evidence = evidenceOf(second, { ...library, records: [first, second] });
+    expect(evidence.inFocus.record?.id).toBe('sweep-1');
+    expect(evidence.inFocus.holds).toEqual(evidenceOf(first, library).inFocus.holds);
+    expect(evidence.aside?.holds).toHaveLength(second.outcome.tally.holds);
+    const alone = evidenceOf(second, { ...library, records: [second] });
+    expect(alone.inFocus).toEqual({ record: null, holds: evidence.inFocus.holds });
+  });
+});
