@@ -6,6 +6,7 @@ import type { Arrows, Light, Verdict } from '../sweep/verdict.ts';
 import { seconds, type Seconds, type Steps } from '../units.ts';
 import { halfPress } from './camera.ts';
 import { cameraOf } from './cameras.ts';
+import { oddPress } from './oddity.ts';
 import { seededRandom, type Random } from './random.ts';
 
 type ArrowsLit = 'none' | 'left' | 'right' | 'both';
@@ -74,7 +75,10 @@ export function practiceVerdict(plan: SweepState['plan'], value: Steps, nth: num
 function practiceHold({ practice, scale, arrows }: SweepState['plan'], value: Steps, nth: number) {
   const seed = practice?.seed ?? 0;
   const random = seededRandom(seed * 1009 + nth);
-  return { verdict: halfPress(cameraOf(seed, scale, arrows), value, random), random };
+  const camera = cameraOf(seed, scale, arrows);
+  const oddity = practice?.oddity;
+  const verdict = oddity ? oddPress(camera, oddity, value, nth, seed, random) : halfPress(camera, value, random);
+  return { verdict, random };
 }
 
 /** Short gaps, one in each equal stretch of the hold, so that the light is seen to come back between them. */

@@ -6,6 +6,7 @@ import type { SweepEvent } from './event.ts';
 import { isOnScale } from './scale.ts';
 import type { SweepState } from './state.ts';
 import { ignored, refused, say, taken, type Step } from './step.ts';
+import { focusMoved } from './trouble/troublesOf.ts';
 import { currentOutcome, dial, enter, look, turn } from './turn.ts';
 
 type Did<Name extends SweepEvent['did']> = Extract<SweepEvent, { did: Name }>;
@@ -61,7 +62,9 @@ export function checked(state: SweepState, event: Did<'checked'>): Step {
     const after = turn({ ...state, trustedUpTo: holds.length }, event.at, null);
     return taken(after.state, event, after.effects);
   }
-  const known = { ...state, belief: openingBelief(plan), holds: [], spent: [...spent, ...holds], skipped: [], trustedUpTo: 0 };
+  const troubles = phase.name === 'checking' ? [focusMoved(phase.drift, true)] : [];
+  const fresh = { belief: openingBelief(plan), holds: [], skipped: [], trustedUpTo: 0, troubles };
+  const known = { ...state, ...fresh, spent: [...spent, ...holds] };
   const { next } = look(known);
   const after = dial(known, next, say({ say: 'fresh series', next }));
   return taken(after.state, event, after.effects);

@@ -9,7 +9,7 @@ import { dial, look } from './turn.ts';
 export function open(opened: Opened): Step {
   const { id, plan } = opened;
   const belief = openingBelief(plan);
-  const blank = { id, plan, holds: [], spent: [], belief, dialled: plan.start, skipped: [], trustedUpTo: 0, journal: [] };
+  const blank = { id, plan, holds: [], spent: [], belief, dialled: plan.start, skipped: [], trustedUpTo: 0, troubles: [], journal: [] };
   const { next } = look(blank);
   const { state, effects } = dial(blank, next, say({ say: 'opening', next }));
   return taken(state, opened, effects);

@@ -4,6 +4,7 @@ import * as v from 'valibot';
 import { Millimetres, Steps, seconds, type Seconds } from '../units.ts';
 import { Memory } from './belief/prior.ts';
 import { StoredBench } from '../optics/setUp/stored.ts';
+import { Oddity } from '../practice/oddity.ts';
 import { Care } from './end/care.ts';
 import { Scale } from './scale.ts';
 import { ArrowDisplay } from './verdict.ts';
@@ -55,8 +56,8 @@ export const Plan = v.object({
   lapse: v.optional(Lapse),
   /** The value the body is set to when the sweep opens. */
   start: Steps,
-  /** Null with real kit; with the practice camera, the seed that its band and its light come from. */
-  practice: v.nullable(v.object({ seed: v.pipe(v.number(), v.integer(), v.minValue(0)) })),
+  /** Null with real kit; with the practice camera, the seed that its band and its light come from, and what is wrong with it. */
+  practice: v.nullable(v.object({ seed: v.pipe(v.number(), v.integer(), v.minValue(0)), oddity: v.exactOptional(Oddity) })),
   /** How the rig was set up, where the person walked through it. */
   bench: v.optional(StoredBench),
 });

@@ -2,7 +2,7 @@
 // changes what is known ends here, so the three are judged in one place.
 import { readiness } from './end/care.ts';
 import { driftOf, STRONG, type Drift } from './end/drift.ts';
-import { outcomeOf } from './end/outcome.ts';
+import { outcomeOf, type Outcome } from './end/outcome.ts';
 import type { Effect } from './effect.ts';
 import type { Hold } from './hold.ts';
 import { closingOf } from './next/closing.ts';
@@ -11,6 +11,8 @@ import { suggest, type Suggestion } from './next/suggestion.ts';
 import type { Phase, SweepState } from './state.ts';
 import { say, sound, wake } from './step.ts';
 import { timeSpent } from './timeSpent.ts';
+import type { Trouble } from './trouble/trouble.ts';
+import { isHopeless, leavesNothing, troublesOf } from './trouble/troublesOf.ts';
 import { seconds, type Moment } from '../units.ts';
 
 /** A state and what it asks for, before the event that led to it joins the journal. */
@@ -23,16 +25,29 @@ export interface Turn {
 export type Known = Omit<SweepState, 'phase'>;
 
 /** Judges the holds so far and enters the phase that follows; `noted` is the hold just judged, to be read back. */
-export function turn(state: Known, at: Moment, noted: Hold | null): Turn {
-  const { ready, hidden, next } = look(state);
-  const seen = driftOf(state.belief, state.holds, state.trustedUpTo);
+export function turn(before: Known, at: Moment, noted: Hold | null): Turn {
+  const { ready, hidden, next } = look(before);
+  const seen = driftOf(before.belief, before.holds, before.trustedUpTo);
   const drift = seen && seen.bayesFactor > STRONG ? seen : hidden;
-  if (drift) return enter(state, { name: 'checking', drift, next }, [say({ say: 'check focus', noted, drift })]);
-  if (ready) {
+  const state = { ...before, troubles: [...troublesOf(before.belief, before.holds, drift), ...before.troubles.filter(wasSeen)] };
+  const told = newIn(state, before);
+  if (drift) return enter(state, { name: 'checking', drift, next }, [say({ say: 'check focus', noted, drift, ...told })]);
+  if (ready || state.troubles.some(isHopeless)) {
     const outcome = currentOutcome(state, at);
-    return enter(state, { name: 'offered', outcome, next }, [say({ say: 'offer', noted, outcome, look: !state.plan.practice })]);
+    const look = !state.plan.practice;
+    return enter(state, { name: 'offered', outcome, next }, [say({ say: 'offer', noted, outcome, look, ...told })]);
   }
-  return dial(state, next, say({ say: 'next', noted, next }));
+  return dial(state, next, say({ say: 'next', noted, next, ...told }));
+}
+
+/** What was found in live view stays true. */
+const wasSeen = (trouble: Trouble): boolean => trouble.trouble === 'focus moved' && trouble.seen;
+
+/** The likeliest trouble, where it was not told before; the question about the focus tells of itself. */
+function newIn(now: Known, before: Known): { trouble?: Trouble } {
+  const [first] = now.troubles;
+  if (!first || first.trouble === 'focus moved' || before.troubles.some(({ trouble }) => trouble === first.trouble)) return {};
+  return { trouble: first };
 }
 
 /** Asks for a value to be dialled in; with a counted pace the hold begins by itself when the time to dial is over. */
@@ -57,9 +72,11 @@ interface Looked {
   readonly next: Suggestion;
 }
 
-/** What would come out if the sweep ended at this moment. */
-export const currentOutcome = ({ belief, holds, spent, journal }: Known, at: Moment) =>
-  outcomeOf(belief, holds, spent.length, timeSpent(journal.map((event) => event.at), at));
+/** What would come out if the sweep ended at this moment; where the light fails everywhere, one lucky hold is no band. */
+export function currentOutcome({ belief, holds, spent, journal, troubles }: Known, at: Moment): Outcome {
+  const outcome = outcomeOf(belief, holds, spent.length, timeSpent(journal.map((event) => event.at), at));
+  return troubles.some(leavesNothing) ? { found: 'nothing', tally: outcome.tally } : outcome;
+}
 
 export const enter = (state: Known, phase: Phase, effects: readonly Effect[]): Turn => ({ state: { ...state, phase }, effects });
 

@@ -89,8 +89,8 @@ export type Beginning =
    * without it, that of the settings.
    */
   | { readonly with: 'kit'; readonly situation: string; readonly start?: number; readonly care?: Care; readonly bench?: StoredBench }
-  /** Without a seed a new practice camera is drawn. */
-  | { readonly with: 'practice'; readonly seed?: number; readonly arrows: ArrowDisplay };
+  /** Without a seed a new practice camera is drawn. `odd`: with something wrong that the person is to find out. */
+  | { readonly with: 'practice'; readonly seed?: number; readonly arrows: ArrowDisplay; readonly odd?: boolean };
 
 /** Something beside the sweep that a person talks to by word, key and switch, such as the set-up walk. */
 export interface Attendant {

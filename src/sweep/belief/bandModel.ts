@@ -45,6 +45,8 @@ export interface BandModel extends Experiment {
   readonly reversed: Uint8Array;
   /** One hypothesis for each pair of edges, the one of middling softness and grades: enough to compare stories with. */
   readonly isPlain: (hypothesis: number) => boolean;
+  /** The same with every softness. */
+  readonly isOfPlainGrades: (hypothesis: number) => boolean;
 }
 
 /** Lays out the hypotheses for a scale; `arrows`: the body shows rangefinder arrows; `lapse`: the share of spoilt holds. */
@@ -95,6 +97,7 @@ export function bandModel(scale: Scale, arrows: boolean, lapse: number): BandMod
     halfWidth: low.map((edge, index) => (high[index]! - edge) / (2 * scale.step)),
     reversed,
     isPlain: (hypothesis) => hypothesis % perPair === PLAIN_KIND,
+    isOfPlainGrades: (hypothesis) => Math.floor((hypothesis % perPair) / SOFTNESS.length) === Math.floor(PLAIN_KIND / SOFTNESS.length),
     hypotheses: count,
     stimuli: values.length,
     outcomes: outcomeCount(arrows),
