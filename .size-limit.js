@@ -6,7 +6,7 @@ const { atOnce, onDemand, listening } = JSON.parse(readFileSync('dist/chromium.j
 // Every screen but the first is read only when it is opened.
 export default [
   { name: 'panel, script loaded at once', path: atOnce, gzip: true, limit: '40 kB' },
-  { name: 'panel, all its script', path: [...atOnce, ...onDemand], gzip: true, limit: '165 kB' },
+  { name: 'panel, all its script', path: [...atOnce, ...onDemand], gzip: true, limit: '170 kB' },
   { name: 'panel, what listening adds', path: [...listening, 'dist/chromium/sampler.js'], gzip: true, limit: '75 kB' },
   { name: 'panel, style', path: 'dist/chromium/panel.css', gzip: true, limit: '8 kB' },
   { name: 'background', path: 'dist/chromium/background.js', gzip: true, limit: '16 kB' },

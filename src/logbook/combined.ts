@@ -55,7 +55,7 @@ function weighted(estimates: readonly Estimate[], tau2: number): { value: number
 }
 
 /** The estimate of a sweep; null where its centre or interval is not known. */
-export function estimateOf({ centre, interval }: Measured): Estimate | null {
+export function estimateOf({ centre, interval }: Pick<Measured, 'centre' | 'interval'>): Estimate | null {
   if (centre === null || interval === null) return null;
   return { value: centre, variance: Math.max(SUREST, (interval.to - interval.from) / 2 / HALF_95) ** 2 };
 }

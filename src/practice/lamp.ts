@@ -6,7 +6,7 @@ import type { Arrows, Light, Verdict } from '../sweep/verdict.ts';
 import { seconds, type Seconds, type Steps } from '../units.ts';
 import { halfPress } from './camera.ts';
 import { cameraOf } from './cameras.ts';
-import { oddPress } from './oddity.ts';
+import { oddPress } from './oddCamera.ts';
 import { seededRandom, type Random } from './random.ts';
 
 type ArrowsLit = 'none' | 'left' | 'right' | 'both';

@@ -10,7 +10,7 @@ import type { Steps } from '../units.ts';
 import { sayCorrection, sayNumber } from './numbers.ts';
 import { outcomeInWords, type InWords } from './outcomes.ts';
 import { reasonInWords, startAloud } from './reasons.ts';
-import { troubleInWords } from './troubles.ts';
+import { TROUBLE_SAID } from './troubles.ts';
 import { ARROWS, LIGHT, TAUGHT } from './vocabulary/en.ts';
 
 export function promptInWords(prompt: Prompt): InWords {
@@ -26,13 +26,13 @@ export function promptInWords(prompt: Prompt): InWords {
     case 'hold again':
       return holdAgain(prompt.value, prompt.why);
     case 'offer': {
-      const { spoken, written } = prompt.trouble ? troubleInWords(prompt.trouble) : outcomeInWords(prompt.outcome);
+      const { spoken, written } = prompt.trouble ? both(TROUBLE_SAID[prompt.trouble.trouble]) : outcomeInWords(prompt.outcome);
       const noted = prompt.noted ? readBack(prompt.noted) : null;
       const look = prompt.look && !prompt.trouble ? ' Live view still sharp?' : '';
       return { spoken: `${sentences(noted)} ${spoken}${look} Accept?`.trim(), written: `${sentences(noted)} ${written}${look} Accept it, or go on?`.trim() };
     }
     case 'check focus': {
-      const trouble = prompt.trouble ? `${troubleInWords(prompt.trouble).spoken} ` : '';
+      const trouble = prompt.trouble ? `${TROUBLE_SAID[prompt.trouble.trouble]} ` : '';
       const noted = `${prompt.noted ? `${sentences(readBack(prompt.noted))} ` : ''}${trouble}`;
       return {
         spoken: `${noted}The holds disagree. Check the focus in live view. Same or shifted?`,
@@ -80,14 +80,12 @@ export function helpInWords(words: readonly Word[]): InWords {
 const both = (text: string): InWords => ({ spoken: text, written: text });
 
 function after(first: string | null, next: Suggestion, trouble?: Trouble): InWords {
-  const found = trouble ? troubleInWords(trouble) : { spoken: '', written: '' };
+  const before = [sentences(first), trouble && TROUBLE_SAID[trouble.trouble]].filter(Boolean).join(' ');
   return {
-    spoken: joined(sentences(first), found.spoken, sentences(sayCorrection(next.value))),
-    written: joined(sentences(first), found.written, `Set ${withReason(next)}.`),
+    spoken: `${before} ${sentences(sayCorrection(next.value))}`.trim(),
+    written: `${before} Set ${withReason(next)}.`.trim(),
   };
 }
-
-const joined = (...parts: readonly string[]): string => parts.filter(Boolean).join(' ');
 
 const withReason = (next: Suggestion): string => `${writeSteps(next.value)}: ${reasonInWords(next)}`;
 

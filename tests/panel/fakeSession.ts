@@ -143,7 +143,8 @@ export class FakeSession implements Session {
 
   async begin(beginning: Parameters<Session['begin']>[0]): ReturnType<Session['begin']> {
     const how = beginning.with === 'practice' ? beginning.arrows : beginning.care;
-    this.asked.push([`begin with ${beginning.with}`, how].filter(Boolean).join(', '));
+    const odd = beginning.with === 'practice' && beginning.odd ? 'odd' : '';
+    this.asked.push([`begin with ${beginning.with}`, how, odd].filter(Boolean).join(', '));
     if (beginning.with === 'kit') this.noted = beginning.bench ?? null;
     this.open();
     return { ok: true };

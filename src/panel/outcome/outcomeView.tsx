@@ -6,6 +6,8 @@ import type { Outcome } from '../../sweep/end/outcome.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { BandResult } from './result.tsx';
 import { Revealed } from './revealed.tsx';
+import { TroubleNote } from '../trouble/troubleNote.tsx';
+import { isHopeless } from '../../sweep/trouble/troublesOf.ts';
 import { TroubledResult } from './troubled.tsx';
 
 interface Props {
@@ -15,15 +17,18 @@ interface Props {
 
 export function OutcomeView({ sweep, outcome }: Props) {
   const { holds, seconds } = outcome.tally;
+  /** A trouble that leaves no band stands in its place. */
+  const cause = outcome.found === 'band' ? undefined : sweep.troubles.find(isHopeless);
   return (
     <>
-      {outcome.found === 'band' ? <BandResult outcome={outcome} /> : <TroubledResult outcome={outcome} />}
+      {outcome.found === 'band' ? <BandResult outcome={outcome} /> : <TroubledResult outcome={outcome} cause={cause} />}
+      {sweep.troubles.map((found) => found !== cause && <TroubleNote key={found.trouble} found={found} />)}
       <Strip sweep={sweep} />
       <p class="muted small">
         {holdsCounted(holds)} in {inMinutes(seconds)}
         {sweep.spent.length > 0 && `, ${holdsCounted(sweep.spent.length)} of them before the focus moved and not counted`}
       </p>
-      <Revealed plan={sweep.plan} outcome={outcome} />
+      <Revealed plan={sweep.plan} outcome={outcome} troubles={sweep.troubles} />
     </>
   );
 }

@@ -3,7 +3,7 @@
 import { subjectOf } from '../../kit/kit.ts';
 import { byTime } from '../../logbook/history.ts';
 import { memoryFor } from '../../logbook/memory.ts';
-import { drawOddity } from '../../practice/oddity.ts';
+import { drawOddity } from '../../practice/oddCamera.ts';
 import { lapseOf } from '../../practice/training/score.ts';
 import { failed, got, type Got } from '../../result.ts';
 import { NO_MEMORY } from '../../sweep/belief/prior.ts';

@@ -6,7 +6,8 @@ import { useSurroundings } from '../useSession.ts';
 export function Practise({ first = false }: { readonly first?: boolean }) {
   const { session, way } = useSurroundings();
   const [arrows, setArrows] = useState(false);
-  const begin = () => session.begin({ with: 'practice', arrows: arrows ? 'right-is-up' : 'absent' });
+  const [odd, setOdd] = useState(false);
+  const begin = () => session.begin({ with: 'practice', arrows: arrows ? 'right-is-up' : 'absent', odd });
   return (
     <section class="card" aria-labelledby="practise">
       <h2 id="practise">{first ? 'New here? Practise first' : 'Practice camera'}</h2>
@@ -15,6 +16,7 @@ export function Practise({ first = false }: { readonly first?: boolean }) {
         end it shows its true band.
       </p>
       <Tick label="With arrows beside the light" on={arrows} onChange={setArrows} />
+      <Tick label="Something is wrong with it: find out what" on={odd} onChange={setOdd} />
       <button type="button" class={first ? 'chief' : ''} onClick={() => void begin()}>
         Practise
       </button>

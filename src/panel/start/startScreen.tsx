@@ -2,9 +2,10 @@
 import { Heading } from '../parts/heading.tsx';
 import { late } from '../parts/late.tsx';
 import { useSurroundings } from '../useSession.ts';
-import { NewSweep } from './newSweep.tsx';
-import { Practise } from './practise.tsx';
 
+/** A sweep that waits needs neither. */
+const NewSweep = late(async () => (await import('./newSweep.tsx')).NewSweep);
+const Practise = late(async () => (await import('./practise.tsx')).Practise);
 const Unfinished = late(async () => (await import('./unfinished.tsx')).Unfinished);
 
 export function StartScreen() {

@@ -1,8 +1,7 @@
 // Do the arrows say what the lights say? The lights alone tell where the band is; four stories of the arrows are weighed on
 // that: they point as the body is set, the other way round, one way and from some hold on the other, or by chance.
-import { centreOf, stimulusOf, type Belief } from '../belief/belief.ts';
-import { outcomesOf } from '../belief/observation.ts';
-import { plainBands } from '../end/drift.ts';
+import { centreOf, type Belief } from '../belief/belief.ts';
+import { likelihoods, plainBands } from '../end/drift.ts';
 import type { Hold } from '../hold.ts';
 import type { ArrowsContradict } from './trouble.ts';
 
@@ -15,10 +14,9 @@ const SLIGHT = 1e-6;
 
 /** Null on a body without arrows, and while they agree. */
 export function arrowsAgainst(belief: Belief, holds: readonly Read[]): ArrowsContradict | null {
-  const { model } = belief;
-  if (!model.arrows || astray(belief, holds) < FEWEST) return null;
+  if (!belief.model.arrows || astray(belief, holds) < FEWEST) return null;
   const bands = plainBands(belief);
-  const read = holds.map((hold) => readings(model, bands.which, hold));
+  const read = holds.map((hold) => readings(belief, bands.which, hold));
   const lights = bands.weight.map((weight, k) => read.reduce((chance, { light }) => chance * light[k]!, weight));
   const floor = Math.max(...lights) * SLIGHT;
   const told = read.filter(({ told }) => told);
@@ -56,16 +54,11 @@ function astray(belief: Belief, holds: readonly Read[]): number {
 }
 
 /** For each band: the chance of the light, and of the side told with it where one was. */
-function readings(model: Belief['model'], which: Int32Array, { value, reading }: Read) {
-  const n = which.length;
-  const rows = new Float64Array(model.outcomes * n);
-  model.likelihoods(stimulusOf(model, value), which, rows);
-  const chanceOf = (outcomes: readonly number[], k: number) => outcomes.reduce((sum, outcome) => sum + rows[outcome * n + k]!, 0);
-  const either = outcomesOf(reading.counts === 'in' ? reading : { ...reading, side: 'untold' }, true);
-  const seen = outcomesOf(reading, true);
-  const light = Float64Array.from(which, (_, k) => chanceOf(either, k));
-  const told = seen.length < either.length;
-  return { light, told, side: told ? Float64Array.from(which, (_, k) => chanceOf(seen, k) / light[k]!) : light };
+function readings(belief: Belief, which: Int32Array, { value, reading }: Read) {
+  const told = reading.counts === 'out' && reading.side !== 'untold';
+  const both = likelihoods(belief, which, { value, reading }, 0);
+  const light = told ? likelihoods(belief, which, { value, reading: { ...reading, side: 'untold' } }, 0) : both;
+  return { light, told, side: both.map((chance, k) => chance / light[k]!) };
 }
 
 /** As set up to some moment and the other way after it, or first the other way; averaged over the moment. */

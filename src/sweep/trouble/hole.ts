@@ -1,8 +1,9 @@
 // A band that is not contiguous: values inside it fail. The same bands are weighed with one hole of unknown place and
 // width, and without. Where the hole is, the light fails whatever the edges say; what it shows there: common practice, no
 // source.
-import { stimulusOf, type Belief } from '../belief/belief.ts';
+import type { Belief } from '../belief/belief.ts';
 import { GRADES, IN, outcomesOf } from '../belief/observation.ts';
+import { likelihoods } from '../end/drift.ts';
 import type { Hold } from '../hold.ts';
 import type { Hole } from './trouble.ts';
 
@@ -17,7 +18,8 @@ const WIDTHS = [1, 2, 3, 4];
 const FEWEST = 2;
 
 /** The hole that most likely is there; null where fewer failures than that lie between two values that held. */
-export function holeIn({ model, opening }: Belief, holds: readonly Read[]): Hole | null {
+export function holeIn(belief: Belief, holds: readonly Read[]): Hole | null {
+  const { model, opening } = belief;
   const held = holds.filter(({ reading }) => reading.counts === 'in').map(({ value }) => value);
   const [lowest, highest] = [Math.min(...held), Math.max(...held)];
   const failed = holds.filter(({ value, reading }) => reading.counts === 'out' && value > lowest && value < highest);
@@ -25,7 +27,7 @@ export function holeIn({ model, opening }: Belief, holds: readonly Read[]): Hole
 
   const places = [...opening.which.keys()].filter((k) => model.isOfPlainGrades(opening.which[k]!));
   const which = Int32Array.from(places, (k) => opening.which[k]!);
-  const chances = holds.map((hold) => chancesOf(model, which, hold));
+  const chances = holds.map((hold) => likelihoods(belief, which, hold, 0));
   const whole = Float64Array.from(places, (k, at) => chances.reduce((chance, each) => chance * each[at]!, opening.mass[k]!));
   const { step } = model.scale;
 
@@ -56,16 +58,6 @@ export function holeIn({ model, opening }: Belief, holds: readonly Read[]): Hole
   const bayesFactor = total / whole.reduce((sum, weight) => sum + weight, 0);
   const ordered = values.toSorted((a, b) => a - b);
   return { trouble: 'hole in the band', bayesFactor, from: ordered[0]!, to: ordered.at(-1)! };
-}
-
-/** The chance each band gives to a hold. */
-function chancesOf(model: Belief['model'], which: Int32Array, { value, reading }: Read): Float64Array {
-  const n = which.length;
-  const rows = new Float64Array(model.outcomes * n);
-  model.likelihoods(stimulusOf(model, value), which, rows);
-  const chance = new Float64Array(n);
-  for (const outcome of outcomesOf(reading, model.arrows)) for (let k = 0; k < n; k++) chance[k]! += rows[outcome * n + k]!;
-  return chance;
 }
 
 /** The arrows in a hole tell nothing. */
