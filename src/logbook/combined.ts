@@ -55,14 +55,47 @@ function weighted(estimates: readonly Estimate[], tau2: number): { value: number
 }
 
 /** The estimate of a sweep; null where its centre or interval is not known. */
-export function estimateOf({ centre, interval }: Measured): Estimate | null {
+export function estimateOf({ centre, interval }: Pick<Measured, 'centre' | 'interval'>): Estimate | null {
   if (centre === null || interval === null) return null;
   return { value: centre, variance: Math.max(SUREST, (interval.to - interval.from) / 2 / HALF_95) ** 2 };
 }
 
-/** Two sweeps side by side: how far apart, how far chance may bring them apart with 95 %, and whether they differ by more. */
-export function compare(one: Estimate, other: Estimate): { apart: number; allowed: number; differ: boolean } {
+export interface Comparison {
+  /** How far apart, and how far chance may bring them apart with 95 %, in steps. */
+  readonly apart: number;
+  readonly allowed: number;
+  readonly differ: boolean;
+  /** Odds that they measured two centres, against one. */
+  readonly bayesFactor: number;
+}
+
+/** Two sweeps that differ by more than their intervals allow, by strong evidence: a trouble to be named. */
+export interface SweepsDiffer extends Comparison {
+  readonly trouble: 'sweeps differ';
+}
+
+/** How far apart two centres lie where something changed between the sweeps (sd, steps; common practice, no source). */
+const CHANGED = 3;
+/** Strong evidence, after Kass & Raftery (1995). */
+const STRONG = 10;
+
+/**
+ * Two sweeps side by side. With one centre behind both their difference is normal about 0 with both variances; with two, the
+ * spread between them comes on top: the Bayes factor of two normal densities.
+ */
+export function compare(one: Estimate, other: Estimate): Comparison {
   const apart = Math.abs(one.value - other.value);
-  const allowed = HALF_95 * Math.sqrt(one.variance + other.variance);
-  return { apart, allowed, differ: apart > allowed };
+  const chance = one.variance + other.variance;
+  const changed = chance + CHANGED ** 2;
+  const allowed = HALF_95 * Math.sqrt(chance);
+  const bayesFactor = Math.sqrt(chance / changed) * Math.exp((apart ** 2 / 2) * (1 / chance - 1 / changed));
+  return { apart, allowed, differ: apart > allowed, bayesFactor };
+}
+
+/** The trouble that the last two sweeps of a situation show, oldest first; null while chance may explain them. */
+export function sweepsDiffer(estimates: readonly Estimate[]): SweepsDiffer | null {
+  const [before, last] = estimates.slice(-2);
+  if (!before || !last) return null;
+  const compared = compare(before, last);
+  return compared.differ && compared.bayesFactor >= STRONG ? { trouble: 'sweeps differ', ...compared } : null;
 }

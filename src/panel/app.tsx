@@ -8,7 +8,7 @@ import { newWay, type Place, type Way } from './route.ts';
 import type { Session } from './session/session.ts';
 import type { SweepState } from '../sweep/state.ts';
 import { newDraft } from './start/draft.ts';
-import { NewSweep, StartScreen } from './start/startScreen.tsx';
+import { NewSweep, Practise, StartScreen } from './start/startScreen.tsx';
 import { Around, useSurroundings } from './useSession.ts';
 
 const BodyScreen = late(async () => (await import('./kit/bodyScreen.tsx')).BodyScreen);
@@ -39,6 +39,7 @@ export function App({ session }: { readonly session: Session }) {
   // Wanted first and next, whichever way the panel was opened.
   useEffect(() => {
     NewSweep.fetch();
+    Practise.fetch();
     SweepScreen.fetch();
   }, []);
   return (

@@ -6,6 +6,7 @@ import type { Arrows, Light, Verdict } from '../sweep/verdict.ts';
 import { seconds, type Seconds, type Steps } from '../units.ts';
 import { halfPress } from './camera.ts';
 import { cameraOf } from './cameras.ts';
+import { oddPress } from './oddCamera.ts';
 import { seededRandom, type Random } from './random.ts';
 
 type ArrowsLit = 'none' | 'left' | 'right' | 'both';
@@ -72,9 +73,12 @@ export function practiceVerdict(plan: SweepState['plan'], value: Steps, nth: num
 }
 
 function practiceHold({ practice, scale, arrows }: SweepState['plan'], value: Steps, nth: number) {
-  const { shift = 0, ...drawn } = practice ?? { seed: 0 };
+  const { shift = 0, oddity, ...drawn } = practice ?? { seed: 0 };
   const random = seededRandom(drawn.seed * 1009 + nth);
-  return { verdict: halfPress(cameraOf(drawn, scale, arrows), value - shift, random), random };
+  const camera = cameraOf(drawn, scale, arrows);
+  const at = value - shift;
+  const verdict = oddity ? oddPress(camera, oddity, at, nth, drawn.seed, random) : halfPress(camera, at, random);
+  return { verdict, random };
 }
 
 /** Short gaps, one in each equal stretch of the hold, so that the light is seen to come back between them. */

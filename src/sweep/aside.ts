@@ -6,6 +6,7 @@ import type { SweepEvent } from './event.ts';
 import { isOnScale } from './scale.ts';
 import type { Phase, SweepState } from './state.ts';
 import { ignored, refused, say, taken, type Step } from './step.ts';
+import { focusMoved } from './trouble/troublesOf.ts';
 import { currentOutcome, dial, enter, look, turn } from './turn.ts';
 
 type Did<Name extends SweepEvent['did']> = Extract<SweepEvent, { did: Name }>;
@@ -76,8 +77,10 @@ function turned(state: SweepState, event: Did<'checked'>, { next }: Extract<Phas
 }
 
 function beganAfresh(state: SweepState, event: SweepEvent): Step {
-  const { plan, holds, spent } = state;
-  const known = { ...state, belief: openingBelief(plan), holds: [], spent: [...spent, ...holds], skipped: [], trustedUpTo: 0 };
+  const { phase, plan, holds, spent } = state;
+  const troubles = phase.name === 'checking' ? [focusMoved(phase.drift, true)] : [];
+  const fresh = { belief: openingBelief(plan), holds: [], skipped: [], trustedUpTo: 0, troubles };
+  const known = { ...state, ...fresh, spent: [...spent, ...holds] };
   const { next } = look(known);
   const after = dial(known, next, say({ say: 'fresh series', next }));
   return taken(after.state, event, after.effects);

@@ -7,6 +7,7 @@ import type { SweepEvent } from './event.ts';
 import type { Hold } from './hold.ts';
 import type { Suggestion } from './next/suggestion.ts';
 import type { Way } from './transfer/turning.ts';
+import type { Trouble } from './trouble/trouble.ts';
 
 /** The tones: the half-press may begin, the time is up, it was noted, it was refused, and the count-in. */
 export type Tone = 'begin' | 'end' | 'noted' | 'refused' | 'count';
@@ -14,13 +15,14 @@ export type Tone = 'begin' | 'end' | 'noted' | 'refused' | 'count';
 /** What is said, and shown to those who do not hear it. The words are found by the voice folder. */
 export type Prompt =
   | { readonly say: 'opening'; readonly next: Suggestion }
-  | { readonly say: 'next'; readonly noted: Hold | null; readonly next: Suggestion }
+  /** `trouble`, here and below: one that was just found. */
+  | { readonly say: 'next'; readonly noted: Hold | null; readonly next: Suggestion; readonly trouble?: Trouble }
   | { readonly say: 'too early'; readonly left: Seconds }
   | { readonly say: 'did it hold'; readonly value: Steps }
   | { readonly say: 'hold again'; readonly value: Steps; readonly why: 'unanswered' | 'cut off' }
   /** `look`: there is a live view to look at once more. */
-  | { readonly say: 'offer'; readonly noted: Hold | null; readonly outcome: Outcome; readonly look: boolean }
-  | { readonly say: 'check focus'; readonly noted: Hold | null; readonly drift: Drift }
+  | { readonly say: 'offer'; readonly noted: Hold | null; readonly outcome: Outcome; readonly look: boolean; readonly trouble?: Trouble }
+  | { readonly say: 'check focus'; readonly noted: Hold | null; readonly drift: Drift; readonly trouble?: Trouble }
   /** To set the focus aside, so that the whole band falls inside the scale. */
   | { readonly say: 'turn the focus'; readonly noted: Hold | null; readonly way: Way; readonly practice: boolean }
   | { readonly say: 'fresh series'; readonly next: Suggestion }

@@ -4,6 +4,7 @@ import * as v from 'valibot';
 import { Millimetres, Steps, seconds, type Seconds } from '../units.ts';
 import { Memory } from './belief/prior.ts';
 import { StoredBench } from '../optics/setUp/stored.ts';
+import { Oddity } from '../practice/oddity.ts';
 import { Care } from './end/care.ts';
 import { Scale } from './scale.ts';
 import { Transfer } from './transfer/transfer.ts';
@@ -64,6 +65,8 @@ export const Plan = v.object({
       band: v.optional(v.literal('past the limit')),
       /** In a width transfer: how far its ring is turned, in corrections. */
       shift: v.optional(v.pipe(v.number(), v.integer())),
+      /** What is wrong with it. */
+      oddity: v.exactOptional(Oddity),
     }),
   ),
   /** Where this is the second series of a width transfer: the finished sweep that it belongs to. */

@@ -9,6 +9,7 @@ import type { Hold } from './hold.ts';
 import type { Suggestion } from './next/suggestion.ts';
 import type { Plan } from './plan.ts';
 import type { Way } from './transfer/turning.ts';
+import type { Trouble } from './trouble/trouble.ts';
 
 /** The loop: dialling, holding, judging, and round again. */
 export type Phase =
@@ -42,6 +43,8 @@ export interface SweepState {
   readonly skipped: readonly Steps[];
   /** Holds after which the person said that the focus had not moved: contradictions before it are settled. */
   readonly trustedUpTo: number;
+  /** What seems wrong beside the correction, the likeliest first. */
+  readonly troubles: readonly Trouble[];
   /** Everything since the opening that still stands: what undo takes back from. */
   readonly journal: readonly SweepEvent[];
 }

@@ -2,7 +2,7 @@
 // changes what is known ends here, so the three are judged in one place.
 import { readiness, type Readiness } from './end/care.ts';
 import { driftOf, STRONG, type Drift } from './end/drift.ts';
-import { outcomeOf } from './end/outcome.ts';
+import { outcomeOf, type Outcome } from './end/outcome.ts';
 import type { Effect, Prompt } from './effect.ts';
 import type { Hold } from './hold.ts';
 import { closingOf } from './next/closing.ts';
@@ -15,6 +15,8 @@ import { timeSpent } from './timeSpent.ts';
 import { carriedOver } from './transfer/carried.ts';
 import { isTransfer } from './transfer/joint.ts';
 import { wayToTurn, type Way } from './transfer/turning.ts';
+import type { Trouble } from './trouble/trouble.ts';
+import { isHopeless, leavesNothing, troublesOf } from './trouble/troublesOf.ts';
 import { seconds, type Moment } from '../units.ts';
 
 /** A state and what it asks for, before the event that led to it joins the journal. */
@@ -27,18 +29,30 @@ export interface Turn {
 export type Known = Omit<SweepState, 'phase'>;
 
 /** Judges the holds so far and enters the phase that follows; `noted` is the hold just judged, to be read back. */
-export function turn(state: Known, at: Moment, noted: Hold | null): Turn {
-  const { readiness: enough, ready, hidden, next } = look(state);
-  const seen = driftOf(state.belief, state.holds, state.trustedUpTo);
+export function turn(before: Known, at: Moment, noted: Hold | null): Turn {
+  const { readiness: enough, ready, hidden, next } = look(before);
+  const seen = driftOf(before.belief, before.holds, before.trustedUpTo);
   const drift = seen && seen.bayesFactor > STRONG ? seen : hidden;
-  if (drift) return enter(state, { name: 'checking', drift, next }, [say({ say: 'check focus', noted, drift })]);
+  const state = { ...before, troubles: [...troublesOf(before.belief, before.holds, drift), ...before.troubles.filter(wasSeen)] };
+  const told = newIn(state, before);
+  if (drift) return enter(state, { name: 'checking', drift, next }, [say({ say: 'check focus', noted, drift, ...told })]);
   const way = state.plan.transfer ? wayToTurn(state.plan.transfer, enough) : null;
   if (way) return enter(state, { name: 'turning', way, next }, [say(turnTheFocus(state.plan, way, noted))]);
-  if (ready) {
+  if (ready || state.troubles.some(isHopeless)) {
     const outcome = currentOutcome(state, at);
-    return enter(state, { name: 'offered', outcome, next }, [say({ say: 'offer', noted, outcome, look: hasLiveView(state.plan) })]);
+    return enter(state, { name: 'offered', outcome, next }, [say({ say: 'offer', noted, outcome, look: hasLiveView(state.plan), ...told })]);
   }
-  return dial(state, next, say({ say: 'next', noted, next }));
+  return dial(state, next, say({ say: 'next', noted, next, ...told }));
+}
+
+/** What was found in live view stays true. */
+const wasSeen = (trouble: Trouble): boolean => trouble.trouble === 'focus moved' && trouble.seen;
+
+/** The likeliest trouble, where it was not told before; the question about the focus tells of itself. */
+function newIn(now: Known, before: Known): { trouble?: Trouble } {
+  const [first] = now.troubles;
+  if (!first || first.trouble === 'focus moved' || before.troubles.some(({ trouble }) => trouble === first.trouble)) return {};
+  return { trouble: first };
 }
 
 /** Is there a focus in live view that must still be sharp? */
@@ -75,10 +89,11 @@ interface Looked {
   readonly next: Suggestion;
 }
 
-/** What would come out if the sweep ended at this moment. */
-export function currentOutcome({ plan, belief, holds, spent, journal }: Known, at: Moment) {
+/** What would come out if the sweep ended at this moment; where the light fails everywhere, one lucky hold is no band. */
+export function currentOutcome({ plan, belief, holds, spent, journal, troubles }: Known, at: Moment): Outcome {
   const held = holds.map(({ value, reading }) => ({ value, counts: reading.counts }));
   const tally = { holds: holds.length + spent.length, seconds: timeSpent(journal.map((event) => event.at), at) };
+  if (troubles.some(leavesNothing)) return { found: 'nothing', tally };
   return isTransfer(plan) ? carriedOver(plan, belief, held, tally) : outcomeOf(belief, held, tally);
 }
 

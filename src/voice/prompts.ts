@@ -5,11 +5,13 @@ import type { Word } from '../sweep/inputs.ts';
 import type { Suggestion } from '../sweep/next/suggestion.ts';
 import type { Way } from '../sweep/transfer/turning.ts';
 import { writeSteps } from '../sweep/scale.ts';
+import type { Trouble } from '../sweep/trouble/trouble.ts';
 import type { Verdict } from '../sweep/verdict.ts';
 import type { Steps } from '../units.ts';
 import { sayCorrection, sayNumber } from './numbers.ts';
 import { outcomeInWords, type InWords } from './outcomes.ts';
 import { reasonInWords, startAloud } from './reasons.ts';
+import { TROUBLE_SAID } from './troubles.ts';
 import { ARROWS, LIGHT, TAUGHT } from './vocabulary/en.ts';
 
 export function promptInWords(prompt: Prompt): InWords {
@@ -17,7 +19,7 @@ export function promptInWords(prompt: Prompt): InWords {
     case 'opening':
       return { spoken: sentences([`set ${sayCorrection(prompt.next.value)}`, startAloud(prompt.next)].filter(Boolean).join(', ')), written: `Set ${withReason(prompt.next)}.` };
     case 'next':
-      return after(prompt.noted && readBack(prompt.noted), prompt.next);
+      return after(prompt.noted && readBack(prompt.noted), prompt.next, prompt.trouble);
     case 'too early':
       return tooEarly(Math.max(1, Math.ceil(prompt.left)));
     case 'did it hold':
@@ -25,13 +27,14 @@ export function promptInWords(prompt: Prompt): InWords {
     case 'hold again':
       return holdAgain(prompt.value, prompt.why);
     case 'offer': {
-      const { spoken, written } = outcomeInWords(prompt.outcome);
+      const { spoken, written } = prompt.trouble ? both(TROUBLE_SAID[prompt.trouble.trouble]) : outcomeInWords(prompt.outcome);
       const noted = prompt.noted ? readBack(prompt.noted) : null;
-      const look = prompt.look ? ' Live view still sharp?' : '';
+      const look = prompt.look && !prompt.trouble ? ' Live view still sharp?' : '';
       return { spoken: `${sentences(noted)} ${spoken}${look} Accept?`.trim(), written: `${sentences(noted)} ${written}${look} Accept it, or go on?`.trim() };
     }
     case 'check focus': {
-      const noted = prompt.noted ? `${sentences(readBack(prompt.noted))} ` : '';
+      const trouble = prompt.trouble ? `${TROUBLE_SAID[prompt.trouble.trouble]} ` : '';
+      const noted = `${prompt.noted ? `${sentences(readBack(prompt.noted))} ` : ''}${trouble}`;
       return {
         spoken: `${noted}The holds disagree. Check the focus in live view. Same or shifted?`,
         written:
@@ -65,7 +68,7 @@ export function promptInWords(prompt: Prompt): InWords {
 export function tersely(prompt: Prompt): InWords {
   const full = promptInWords(prompt);
   if (prompt.say === 'did it hold') return { ...full, spoken: 'Held?' };
-  if (prompt.say !== 'next' || prompt.noted?.by === 'voice') return full;
+  if (prompt.say !== 'next' || prompt.trouble || prompt.noted?.by === 'voice') return full;
   return { ...full, spoken: sentences(sayCorrection(prompt.next.value)) };
 }
 
@@ -81,10 +84,11 @@ export function helpInWords(words: readonly Word[]): InWords {
 
 const both = (text: string): InWords => ({ spoken: text, written: text });
 
-function after(first: string | null, next: Suggestion): InWords {
+function after(first: string | null, next: Suggestion, trouble?: Trouble): InWords {
+  const before = [sentences(first), trouble && TROUBLE_SAID[trouble.trouble]].filter(Boolean).join(' ');
   return {
-    spoken: sentences(first, sayCorrection(next.value)),
-    written: `${sentences(first)} Set ${withReason(next)}.`.trim(),
+    spoken: `${before} ${sentences(sayCorrection(next.value))}`.trim(),
+    written: `${before} Set ${withReason(next)}.`.trim(),
   };
 }
 

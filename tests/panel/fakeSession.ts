@@ -142,8 +142,7 @@ export class FakeSession implements Session {
   }
 
   async begin(beginning: Parameters<Session['begin']>[0]): ReturnType<Session['begin']> {
-    const how = beginning.with === 'practice' ? [beginning.arrows, beginning.band].filter(Boolean).join(', ') : beginning.with === 'kit' ? beginning.care : beginning.record;
-    this.asked.push([`begin with ${beginning.with}`, how].filter(Boolean).join(', '));
+    this.asked.push([`begin with ${beginning.with}`, ...howIn(beginning)].filter(Boolean).join(', '));
     if (beginning.with === 'kit') this.noted = beginning.bench ?? null;
     this.open();
     return { ok: true };
@@ -238,5 +237,16 @@ export class FakeSession implements Session {
     this.sweep.value = state;
     this.understood.value = state && understood(state);
     this.announcement.value = state ? `now ${state.phase.name}` : '';
+  }
+}
+
+function howIn(beginning: Parameters<Session['begin']>[0]): readonly unknown[] {
+  switch (beginning.with) {
+    case 'practice':
+      return [beginning.arrows, beginning.band, beginning.odd && 'odd'];
+    case 'kit':
+      return [beginning.care];
+    case 'transfer':
+      return [beginning.record];
   }
 }

@@ -137,6 +137,7 @@ describe('where to go from it', () => {
   test('a new sweep leads to the start', async () => {
     await ended({ found: 'band' });
     await act(() => void click('New sweep'));
+    await partsRead();
     expect(screen.getByRole('heading', { name: 'New sweep' })).toBeTruthy();
   });
 });
@@ -158,7 +159,42 @@ describe('a practice sweep', () => {
     expect(revealedInWords(plan, { ...BAND, found: 'band', chosen })?.comparison).toMatch(/off by [34]\.\d steps\.$/);
   });
 
+  test('one with something wrong says what it was, and whether the sweep named it', () => {
+    const odd = { ...PLAN, practice: { seed: 12, oddity: 'never lights' as const } };
+    const nothing = { found: 'nothing' as const, tally: BAND.tally };
+    const named = { trouble: 'never lights', bayesFactor: 400, alike: 8, of: 8 } as const;
+    expect(revealedInWords(odd, nothing, [named])?.wrong).toBe('It was made to stay dark. The sweep named it.');
+    expect(revealedInWords(odd, nothing, [])?.wrong).toContain('did not meet it often enough');
+  });
+
   test('real kit reveals nothing', async () => {
     expect(revealedInWords(PLAN, { ...BAND, found: 'band' })).toBeNull();
+  });
+});
+
+describe('a trouble', () => {
+  /** Told at eight values or more that the light does this. */
+  async function told(light: 'flicker' | 'dark'): Promise<FakeSession> {
+    const session = new FakeSession().open();
+    for (let count = 0; count < 12 && session.sweep.value?.phase.name === 'dialling'; count++) session.hold(light);
+    return show(session);
+  }
+
+  test('is named on the face when the finish is offered for it, with checks that open and the odds', async () => {
+    await told('flicker');
+    expect(phase()).toBe('offered');
+    expect(screen.getByLabelText('Now').textContent).toContain('Flickers everywhere');
+    const note = screen.getByRole('region', { name: 'Flickers everywhere' });
+    expect(note.textContent).toMatch(/Put more light on the target.*of \d+ holds looked so; odds (\d+|more than 1000) to 1/);
+    expect(text()).toContain('Accept to see what to check');
+  });
+
+  test('stands in place of a result at the end, with what to check, and is kept with the record', async () => {
+    const session = await told('dark');
+    await act(() => key('a'));
+    expect(text()).toContain('Never lights');
+    expect(text()).toMatch(/What to check, the likeliest first.*active point lies on the target.*maker\u2019s manual/);
+    expect(text()).not.toContain('Nothing held');
+    expect(session.asRecord('one').outcome.found).toBe('nothing');
   });
 });

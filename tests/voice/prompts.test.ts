@@ -210,3 +210,16 @@ test('before a finish is accepted the live view is asked for, where there is one
   expect(promptInWords({ ...offer, look: true }).spoken).toMatch(/ Live view still sharp\? Accept\?$/);
   expect(promptInWords({ ...offer, look: false }).spoken).not.toContain('Live view');
 });
+
+test('a trouble is said in one short sentence before the next value, also to a person who knows the prompts', () => {
+  const trouble = { trouble: 'hole in the band', bayesFactor: 400, from: steps(3), to: steps(4) } as const;
+  const prompt = { say: 'next', noted, next, trouble } as const;
+  expect(promptInWords(prompt).spoken).toBe('Flicker, left. The band has a gap. Plus six.');
+  expect(tersely({ ...prompt, noted: { ...noted, by: 'key' } }).spoken).toContain('The band has a gap.');
+});
+
+test('a finish that is offered for a trouble says the trouble, and asks', () => {
+  const trouble = { trouble: 'never lights', bayesFactor: 400, alike: 8, of: 8 } as const;
+  const prompt = { say: 'offer', noted: null, outcome: { found: 'nothing', tally }, look: true, trouble } as const;
+  expect(promptInWords(prompt).spoken).toBe('The light never comes on. Accept?');
+});

@@ -1,7 +1,8 @@
 // Two or more sweeps of one situation: what they say together, how far they scatter, and whether the last two differ by
 // more than their intervals allow.
-import { combine, compare, estimateOf } from '../../logbook/combined.ts';
+import { combine, compare, estimateOf, sweepsDiffer } from '../../logbook/combined.ts';
 import type { Measured } from '../../logbook/measured.ts';
+import { TroubleNote } from '../trouble/troubleNote.tsx';
 import { inTenths } from '../words/figures.ts';
 
 export function Repeated({ measured }: { readonly measured: readonly Measured[] }) {
@@ -11,6 +12,7 @@ export function Repeated({ measured }: { readonly measured: readonly Measured[] 
   if (!all || !before || !last) return null;
   const { random, q, freedom, i2, tau2 } = all;
   const { apart, allowed, differ } = compare(before, last);
+  const trouble = sweepsDiffer(estimates);
   const steps = (value: number): string => String(Number(value.toFixed(1)));
   return (
     <section class="card" aria-labelledby="repeated">
@@ -20,11 +22,12 @@ export function Repeated({ measured }: { readonly measured: readonly Measured[] 
       </p>
       <p>
         The last two lie {steps(apart)} apart; chance allows {steps(allowed)}.{' '}
-        {differ ? 'They differ by more: look whether the focus, the target or the distance was another, and measure once more.' : 'They agree.'}
+        {differ ? 'They differ by more.' : 'They agree.'}
       </p>
       <p class="muted small">
         Scatter Q {steps(q)} for {freedom}; {Math.round(i2 * 100)} % of it is more than chance; between sweeps {steps(Math.sqrt(tau2))} steps.
       </p>
+      {trouble && <TroubleNote found={trouble} />}
     </section>
   );
 }

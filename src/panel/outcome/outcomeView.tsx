@@ -9,6 +9,9 @@ import { CarriedResult } from './carried.tsx';
 import { transferPlan } from '../../sweep/transfer/opened.ts';
 import { BandResult } from './result.tsx';
 import { Revealed } from './revealed.tsx';
+import { TroubleNote } from '../trouble/troubleNote.tsx';
+import type { Trouble } from '../../sweep/trouble/trouble.ts';
+import { isHopeless } from '../../sweep/trouble/troublesOf.ts';
 import { TroubledResult } from './troubled.tsx';
 
 interface Props {
@@ -16,30 +19,33 @@ interface Props {
   readonly outcome: Outcome;
 }
 
-function Result({ outcome, scale }: { readonly outcome: Outcome; readonly scale: Scale }) {
+function Result({ outcome, scale, cause }: { readonly outcome: Outcome; readonly scale: Scale; readonly cause: Trouble | undefined }) {
   switch (outcome.found) {
     case 'band':
       return <BandResult outcome={outcome} />;
     case 'carried over':
       return <CarriedResult outcome={outcome} scale={scale} />;
     default:
-      return <TroubledResult outcome={outcome} />;
+      return <TroubledResult outcome={outcome} cause={cause} />;
   }
 }
 
 /** A practice camera keeps its true band to itself while there is still something to measure. */
 export function OutcomeView({ sweep, outcome }: Props) {
   const { holds, seconds } = outcome.tally;
+  /** A trouble that leaves no band stands in its place. */
+  const cause = outcome.found === 'band' || outcome.found === 'carried over' ? undefined : sweep.troubles.find(isHopeless);
   return (
     <>
-      <Result outcome={outcome} scale={sweep.plan.scale} />
+      <Result outcome={outcome} scale={sweep.plan.scale} cause={cause} />
+      {sweep.troubles.map((found) => found !== cause && <TroubleNote key={found.trouble} found={found} />)}
       {outcome.found === 'carried over' && <p class="muted small">The holds with the focus set aside:</p>}
       <Strip sweep={sweep} />
       <p class="muted small">
         {holdsCounted(holds)} in {inMinutes(seconds)}
         {sweep.spent.length > 0 && `, ${holdsCounted(sweep.spent.length)} of them before the focus moved and not counted`}
       </p>
-      {transferPlan(sweep, outcome) === null && <Revealed plan={sweep.plan} outcome={outcome} />}
+      {transferPlan(sweep, outcome) === null && <Revealed plan={sweep.plan} outcome={outcome} troubles={sweep.troubles} />}
     </>
   );
 }

@@ -1,10 +1,20 @@
 // An outcome that gives no value to enter: what was seen, and what to check before the next sweep.
 import type { BandOutcome, CarriedOutcome, Outcome } from '../../sweep/end/outcome.ts';
+import type { Trouble } from '../../sweep/trouble/trouble.ts';
+import { evidenceInWords, TROUBLE_NAMES, troubleInWords } from '../../voice/checks.ts';
 import { outcomeInWords } from '../../voice/outcomes.ts';
+import { Checks } from '../trouble/troubleNote.tsx';
 
 type Troubled = Exclude<Outcome, BandOutcome | CarriedOutcome>;
 
-export function TroubledResult({ outcome }: { readonly outcome: Troubled }) {
+interface Props {
+  readonly outcome: Troubled;
+  /** What the holds tell to be wrong, where they do. */
+  readonly cause: Trouble | undefined;
+}
+
+export function TroubledResult({ outcome, cause }: Props) {
+  if (cause) return <Caused cause={cause} />;
   return (
     <>
       <section class="result" aria-label="Result">
@@ -17,6 +27,21 @@ export function TroubledResult({ outcome }: { readonly outcome: Troubled }) {
           <li key={check}>{check}</li>
         ))}
       </ul>
+    </>
+  );
+}
+
+function Caused({ cause }: { readonly cause: Trouble }) {
+  return (
+    <>
+      <section class="result" aria-label="Result">
+        <p class="headline">{TROUBLE_NAMES[cause.trouble]}</p>
+        <p>{troubleInWords(cause)}</p>
+        <p class="muted small">{evidenceInWords(cause)}</p>
+      </section>
+      <h2>What to check, the likeliest first</h2>
+      <Checks of={cause} />
+      <p class="muted small">Follow your camera maker{'\u2019'}s manual wherever it differs from this.</p>
     </>
   );
 }

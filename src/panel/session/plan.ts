@@ -4,6 +4,7 @@ import { subjectOf } from '../../kit/kit.ts';
 import { byTime } from '../../logbook/history.ts';
 import { memoryFor } from '../../logbook/memory.ts';
 import { shiftInside } from '../../practice/cameras.ts';
+import { drawOddity } from '../../practice/oddCamera.ts';
 import { lapseOf } from '../../practice/training/score.ts';
 import { failed, got, type Got } from '../../result.ts';
 import { NO_MEMORY } from '../../sweep/belief/prior.ts';
@@ -23,6 +24,8 @@ export function planFor(beginning: Beginning, known: Known, newSeed: () => numbe
   const lapse = own === null ? {} : { lapse: own };
   if (beginning.with === 'transfer') return transferFrom(beginning.record, known);
   if (beginning.with === 'practice') {
+    const seed = beginning.seed ?? newSeed();
+    const oddity = beginning.odd ? { oddity: drawOddity(seed, beginning.arrows !== 'absent') } : {};
     return got({
       subject: { situation: 'practice', body: 'Practice camera', lens: 'Practice lens', focalLength: millimetres(50), distance: millimetres(2500) },
       scale: USUAL_SCALE,
@@ -31,7 +34,7 @@ export function planFor(beginning: Beginning, known: Known, newSeed: () => numbe
       memory: NO_MEMORY,
       ...lapse,
       start: nearestOn(USUAL_SCALE, 0),
-      practice: { seed: beginning.seed ?? newSeed(), ...(beginning.band && { band: beginning.band }) },
+      practice: { seed, ...(beginning.band && { band: beginning.band }), ...oddity },
     });
   }
   const kit = known.kit.peek();

@@ -91,8 +91,8 @@ export type Beginning =
   | { readonly with: 'kit'; readonly situation: string; readonly start?: number; readonly care?: Care; readonly bench?: StoredBench }
   /** The width of a band that this record of the logbook found past a limit or beyond the scale. */
   | { readonly with: 'transfer'; readonly record: string }
-  /** Without a seed a new practice camera is drawn. */
-  | { readonly with: 'practice'; readonly seed?: number; readonly arrows: ArrowDisplay; readonly band?: 'past the limit' };
+  /** Without a seed a new practice camera is drawn. `odd`: with something wrong that the person is to find out. */
+  | { readonly with: 'practice'; readonly seed?: number; readonly arrows: ArrowDisplay; readonly band?: 'past the limit'; readonly odd?: boolean };
 
 /** Something beside the sweep that a person talks to by word, key and switch, such as the set-up walk. */
 export interface Attendant {

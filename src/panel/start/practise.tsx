@@ -7,8 +7,9 @@ export function Practise({ first = false }: { readonly first?: boolean }) {
   const { session, way } = useSurroundings();
   const [arrows, setArrows] = useState(false);
   const [past, setPast] = useState(false);
+  const [odd, setOdd] = useState(false);
   const begin = () =>
-    session.begin({ with: 'practice', arrows: arrows ? 'right-is-up' : 'absent', ...(past && { band: 'past the limit' as const }) });
+    session.begin({ with: 'practice', arrows: arrows ? 'right-is-up' : 'absent', odd, ...(past && { band: 'past the limit' as const }) });
   return (
     <section class="card" aria-labelledby="practise">
       <h2 id="practise">{first ? 'New here? Practise first' : 'Practice camera'}</h2>
@@ -18,6 +19,7 @@ export function Practise({ first = false }: { readonly first?: boolean }) {
       </p>
       <Tick label="With arrows beside the light" on={arrows} onChange={setArrows} />
       <Tick label="A band that runs past the scale" on={past} onChange={setPast} />
+      <Tick label="Something is wrong with it: find out what" on={odd} onChange={setOdd} />
       <button type="button" class={first ? 'chief' : ''} onClick={() => void begin()}>
         Practise
       </button>

@@ -2,10 +2,10 @@
 import { Heading } from '../parts/heading.tsx';
 import { late } from '../parts/late.tsx';
 import { useSurroundings } from '../useSession.ts';
-import { Practise } from './practise.tsx';
 
-/** Read while what is stored is being read, so that it is there with the rest. */
+/** Read while what is stored is being read, so that both are there with the rest. */
 export const NewSweep = late(async () => (await import('./newSweep.tsx')).NewSweep);
+export const Practise = late(async () => (await import('./practise.tsx')).Practise);
 const Unfinished = late(async () => (await import('./unfinished.tsx')).Unfinished);
 
 export function StartScreen() {

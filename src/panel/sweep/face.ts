@@ -3,6 +3,9 @@
 import { writeSteps } from '../../sweep/scale.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
 import type { SweepState } from '../../sweep/state.ts';
+import { isHopeless } from '../../sweep/trouble/troublesOf.ts';
+import { TROUBLE_NAMES } from '../../voice/checks.ts';
+import { TROUBLE_SAID } from '../../voice/troubles.ts';
 import { between, type Moment, type Steps } from '../../units.ts';
 import { inPercent } from '../words/quantities.ts';
 
@@ -31,11 +34,11 @@ export function faceOf(state: SweepState, now: Moment): Face {
     case 'judging':
       return { ...still('Time is up', phase.next.value, 'Did it hold?'), run: 1 };
     case 'offered':
-      return found(phase.outcome);
+      return troubled(state) ?? found(phase.outcome);
     case 'paused':
       return still('Paused', phase.next.value, 'nothing is timed');
     case 'finished':
-      return found(phase.outcome);
+      return troubled(state) ?? found(phase.outcome);
     case 'checking':
       return still('Check the focus', null, '');
     case 'turning':
@@ -57,6 +60,12 @@ function wayTo({ holds, spent, dialled, plan }: SweepState, value: Steps): strin
   if (holds.length + spent.length === 0) return plan.manner.pace.set === 'own' ? 'then half-press' : 'then wait for the count';
   if (clicks === 0) return 'as it is now';
   return `${clicks} ${value > dialled ? 'up' : 'down'} from ${writeSteps(dialled)}`;
+}
+
+/** A trouble for which more holds are of no use says so in place of what was found. */
+function troubled({ troubles }: SweepState): Face | null {
+  const [first] = troubles;
+  return first && isHopeless(first) ? still(TROUBLE_NAMES[first.trouble], null, TROUBLE_SAID[first.trouble]) : null;
 }
 
 function found(outcome: Outcome): Face {

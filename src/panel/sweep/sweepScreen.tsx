@@ -17,6 +17,7 @@ import { useTell } from './useTell.ts';
 
 const TurnFocus = late(async () => (await import('./turnFocus.tsx')).TurnFocus);
 const CheckFocus = late(async () => (await import('./checkFocus.tsx')).CheckFocus);
+const TroubleNote = late(async () => (await import('../trouble/troubleNote.tsx')).TroubleNote);
 /** Only looked at between holds: the face, the switch and the voice do not wait for it. */
 const Strip = late(async () => (await import('../strip/strip.tsx')).Strip);
 
@@ -57,6 +58,9 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
         <span>{standing.centre}</span>
         <span class="muted">{standing.wanted}</span>
       </p>
+      {sweep.troubles.map((found) => (
+        <TroubleNote key={found.trouble} found={found} folded />
+      ))}
       <Asides words={words} tell={tell} />
       {fresh && (
         <button type="button" class="link" onClick={() => leave(() => way.go({ at: 'bench' }))}>

@@ -47,6 +47,8 @@ export interface BandModel extends Experiment {
   readonly shape: Int32Array;
   /** One hypothesis for each pair of edges, the one of middling softness and grades: enough to compare stories with. */
   readonly isPlain: (hypothesis: number) => boolean;
+  /** The same with every softness. */
+  readonly isOfPlainGrades: (hypothesis: number) => boolean;
 }
 
 /**
@@ -103,6 +105,7 @@ export function bandModel(scale: Scale, arrows: boolean, lapse: number, reach = 
     reversed,
     shape,
     isPlain: (hypothesis) => hypothesis % perPair === PLAIN_KIND,
+    isOfPlainGrades: (hypothesis) => Math.floor((hypothesis % perPair) / SOFTNESS.length) === Math.floor(PLAIN_KIND / SOFTNESS.length),
     hypotheses: count,
     stimuli: values.length,
     outcomes: outcomeCount(arrows),

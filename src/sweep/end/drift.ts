@@ -102,7 +102,7 @@ export function movedBy(
 }
 
 /** The chance each band gives to a hold, had it been shifted up by `shift` steps. */
-function likelihoods({ model }: Belief, which: Int32Array, { value, reading }: Told, shift: number): Float64Array {
+export function likelihoods({ model }: Belief, which: Int32Array, { value, reading }: Omit<Told, 'predictive'>, shift: number): Float64Array {
   const n = which.length;
   const rows = new Float64Array(model.outcomes * n);
   model.likelihoods(stimulusOf(model, value) - shift, which, rows);

@@ -10,6 +10,7 @@ import { USUAL_SCALE } from '../../../src/sweep/scale.ts';
 import type { SweepState } from '../../../src/sweep/state.ts';
 import { transition } from '../../../src/sweep/transition.ts';
 import { currentOutcome } from '../../../src/sweep/turn.ts';
+import type { Trouble } from '../../../src/sweep/trouble/trouble.ts';
 import type { ArrowDisplay, Verdict } from '../../../src/sweep/verdict.ts';
 import { millimetres, moment, steps } from '../../../src/units.ts';
 
@@ -20,12 +21,16 @@ export interface Ended {
   readonly ended: 'offered' | 'checking' | 'gave up';
   readonly outcome: Outcome;
   readonly state: SweepState;
+  /** Every trouble that was named on the way. */
+  readonly named: readonly Trouble['trouble'][];
 }
 
 interface Terms {
   readonly care: Care;
   readonly arrows: ArrowDisplay;
   readonly memory?: Memory;
+  /** Asked to look at the focus, the person stops there, or says that it has not moved and goes on. */
+  readonly looks?: 'stop' | 'go on';
 }
 
 /** Nobody would go on for longer than this. */
@@ -33,17 +38,24 @@ export const PATIENCE = 40;
 const KEPT_DEPTH = 7;
 const BETWEEN_HOLDS = 12_000;
 
-/** A way to run sweeps on these terms; `press` says what the finder shows at a value, and how many holds went before. */
-export function sweeper({ care, arrows, memory = NO_MEMORY }: Terms): (press: (value: number, before: number) => Verdict) => Ended {
+/** One sweep: `press` says what the finder shows at a value, and how many holds went before; `own`: values the person sets first. */
+type Sweep = (press: (value: number, before: number) => Verdict, own?: readonly number[]) => Ended;
+
+/** A way to run sweeps on these terms. */
+export function sweeper({ care, arrows, memory = NO_MEMORY, looks = 'stop' }: Terms): Sweep {
   const kept = new Map<string, SweepState>();
   const first = opened(care, arrows, memory);
-  return (press) => {
+  return (press, own = []) => {
     let state = first;
     let key = '';
     let spent = 0;
     let dialled = 0;
-    while (state.phase.name === 'dialling' && state.holds.length < PATIENCE) {
-      const { value } = state.phase.next;
+    const named: Trouble['trouble'][] = [];
+    for (;;) {
+      const { phase, holds } = state;
+      const isOwn = holds.length < own.length && phase.name === 'offered';
+      if ((phase.name !== 'dialling' && !isOwn) || holds.length >= PATIENCE) break;
+      const value = own[holds.length] ?? phase.next.value;
       const verdict = press(value, state.holds.length);
       key += `${value}${verdict.light}${verdict.arrows};`;
       const known = kept.get(key);
@@ -52,11 +64,16 @@ export function sweeper({ care, arrows, memory = NO_MEMORY }: Terms): (press: (v
       const steady = state.holds.at(-1)?.reading.counts === 'in';
       spent += 4 + 0.3 * Math.abs(value - dialled) + (steady ? 5 : 2);
       dialled = value;
+      named.push(...state.troubles.map(({ trouble }) => trouble));
+      if (looks === 'go on' && state.phase.name === 'checking') {
+        state = transition(state, { did: 'checked', at: moment(spent * 1000), focus: 'unmoved', by: 'key' }).state;
+        key += 'unmoved;';
+      }
     }
     const { phase } = state;
     const ended = phase.name === 'offered' || phase.name === 'checking' ? phase.name : 'gave up';
     const outcome = phase.name === 'offered' ? phase.outcome : currentOutcome(state, moment(0));
-    return { holds: state.holds.length, seconds: spent, ended, outcome, state };
+    return { holds: state.holds.length, seconds: spent, ended, outcome, state, named };
   };
 }
 

@@ -1,0 +1,73 @@
+// A band that is not contiguous: values inside it fail. The same bands are weighed with one hole of unknown place and
+// width, and without. Where the hole is, the light fails whatever the edges say; what it shows there: common practice, no
+// source.
+import type { Belief } from '../belief/belief.ts';
+import { GRADES, IN, outcomesOf } from '../belief/observation.ts';
+import { likelihoods } from '../end/drift.ts';
+import type { Hold } from '../hold.ts';
+import type { Hole } from './trouble.ts';
+
+type Read = Pick<Hold, 'value' | 'reading'>;
+
+/** In the hole: how often it holds all the same, and how it fails. */
+const HOLDS_IN_IT = 0.15;
+const FAILS_IN_IT = { near: 0.4, flicker: 0.5, dark: 0.1 };
+/** Values that a hole may take. */
+const WIDTHS = [1, 2, 3, 4];
+/** One failure may be a blink; a gap fails again. */
+const FEWEST = 2;
+
+/** The hole that most likely is there; null where fewer failures than that lie between two values that held. */
+export function holeIn(belief: Belief, holds: readonly Read[]): Hole | null {
+  const { model, opening } = belief;
+  const held = holds.filter(({ reading }) => reading.counts === 'in').map(({ value }) => value);
+  const [lowest, highest] = [Math.min(...held), Math.max(...held)];
+  const failed = holds.filter(({ value, reading }) => reading.counts === 'out' && value > lowest && value < highest);
+  if (failed.length < FEWEST) return null;
+
+  const places = [...opening.which.keys()].filter((k) => model.isOfPlainGrades(opening.which[k]!));
+  const which = Int32Array.from(places, (k) => opening.which[k]!);
+  const chances = holds.map((hold) => likelihoods(belief, which, hold, 0));
+  const whole = Float64Array.from(places, (k, at) => chances.reduce((chance, each) => chance * each[at]!, opening.mass[k]!));
+  const { step } = model.scale;
+
+  let total = 0;
+  let best: { weight: number; from: number; to: number } | null = null;
+  for (const width of WIDTHS) {
+    for (const first of model.values) {
+      const last = first + (width - 1) * step;
+      const inside = [...holds.keys()].filter((at) => holds[at]!.value >= first && holds[at]!.value <= last);
+      const failing = failed.filter(({ value }) => value >= first && value <= last);
+      if (first <= lowest || last >= highest || failing.length < FEWEST) continue;
+      const likely = inside.reduce((chance, at) => chance * chanceInHole(holds[at]!, model.arrows), 1);
+      let weight = 0;
+      for (let k = 0; k < which.length; k++) {
+        const [low, high] = [model.low[which[k]!]!, model.high[which[k]!]!];
+        if (low > first - step || high < last + step) continue;
+        const replaced = inside.reduce((chance, at) => chance * chances[at]![k]!, 1);
+        const room = Math.max(1, Math.floor((high - low) / step) - width);
+        weight += (whole[k]! / replaced) * (likely / room / WIDTHS.length);
+      }
+      total += weight;
+      if (!best || weight > best.weight) best = { weight, from: first, to: last };
+    }
+  }
+  if (!best) return null;
+  const { from, to } = best;
+  const values = failed.map(({ value }) => value).filter((value) => value >= from && value <= to);
+  const bayesFactor = total / whole.reduce((sum, weight) => sum + weight, 0);
+  const ordered = values.toSorted((a, b) => a - b);
+  return { trouble: 'hole in the band', bayesFactor, from: ordered[0]!, to: ordered.at(-1)! };
+}
+
+/** The arrows in a hole tell nothing. */
+function chanceInHole({ reading }: Read, arrows: boolean): number {
+  if (reading.counts === 'in') return HOLDS_IN_IT;
+  const sides = arrows ? 2 : 1;
+  return outcomesOf(reading, arrows)
+    .filter((outcome) => outcome !== IN)
+    .reduce((sum, outcome) => {
+      const grade = GRADES[Math.floor((outcome - 1) / sides)];
+      return sum + (grade ? ((1 - HOLDS_IN_IT) * FAILS_IN_IT[grade]) / sides : 0);
+    }, 0);
+}
