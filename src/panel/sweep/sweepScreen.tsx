@@ -43,7 +43,7 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
     if (words.includes('pause')) tell('pause');
     to();
   };
-  const fresh = holds.length === 0 && plan.practice === null && (words.includes('holding') || words.includes('resume'));
+  const fresh = holds.length === 0 && plan.practice === null && !plan.transfer && (words.includes('holding') || words.includes('resume'));
   return (
     <>
       <SweepHeader sweep={sweep} onLeave={() => leave(() => way.home({ at: 'start' }))} />
