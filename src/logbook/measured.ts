@@ -23,6 +23,8 @@ export interface Measured {
   /** 95 % interval of the centre, and the belief that it lies within one step of `chosen`; sweeps only. */
   readonly interval: { readonly from: number; readonly to: number } | null;
   readonly within: number | null;
+  /** Its centre was found off the scale, or no value of the scale holds. */
+  readonly service: boolean;
   readonly holds: number | null;
   readonly seconds: number | null;
   readonly conditions: Conditions | null;
@@ -36,6 +38,7 @@ const UNKNOWN = {
   centre: null,
   interval: null,
   within: null,
+  service: false,
 } as const;
 
 export function measuredInSweep({ id, finished, practice, subject, outcome, conditions }: LogRecord): Measured {
@@ -53,12 +56,12 @@ export function measuredInSweep({ id, finished, practice, subject, outcome, cond
   switch (outcome.found) {
     case 'band': {
       const { chosen, other, low, high, centre, interval, within } = outcome;
-      return { ...about, found: 'band', chosen, other, low, high, centre, interval, within };
+      return { ...about, found: 'band', chosen, other, low, high, centre, interval, within, service: false };
     }
     case 'carried over': {
-      const { centre, interval, within, inside } = outcome;
+      const { centre, interval, within, inside, service } = outcome;
       const chosen = inside ? outcome.chosen : null;
-      return { ...about, found: outcome.found, chosen, other: null, ...endsAround(outcome), centre, interval, within };
+      return { ...about, found: outcome.found, chosen, other: null, ...endsAround(outcome), centre, interval, within, service };
     }
     case 'past the limit':
       return { ...about, ...UNKNOWN, found: outcome.found, interval: outcome.interval };

@@ -2,6 +2,7 @@
 // the next hold waits for it; what is written says the same in a whole sentence, with the reason.
 import type { NotNow, Prompt } from '../sweep/effect.ts';
 import type { Word } from '../sweep/inputs.ts';
+import type { Outcome } from '../sweep/end/outcome.ts';
 import type { Suggestion } from '../sweep/next/suggestion.ts';
 import type { Way } from '../sweep/transfer/turning.ts';
 import { writeSteps } from '../sweep/scale.ts';
@@ -55,7 +56,7 @@ export function promptInWords(prompt: Prompt): InWords {
     case 'paused':
       return both('Paused.');
     case 'outcome':
-      return outcomeInWords(prompt.outcome);
+      return afterwards(prompt.outcome);
     case 'not now':
       return NOT_NOW[prompt.why];
   }
@@ -75,6 +76,12 @@ export function tersely(prompt: Prompt): InWords {
 /** A verdict in the words that are taught for it: "flicker, left". */
 export const readBack = ({ verdict }: { readonly verdict: Verdict }): string =>
   [LIGHT[verdict.light].noted, ARROWS[verdict.arrows]].filter(Boolean).join(', ');
+
+/** After a width transfer the focus still stands aside. */
+function afterwards(outcome: Outcome): InWords {
+  const words = outcomeInWords(outcome);
+  return outcome.found === 'carried over' ? { ...words, spoken: `${words.spoken} Now focus sharp again.` } : words;
+}
 
 /** The words that make sense now, for a person who asks. */
 export function helpInWords(words: readonly Word[]): InWords {

@@ -1,20 +1,24 @@
 // Contract of a width transfer in the logbook: it counts as a band with a centre, and gives no value that does not hold;
 // the workshop is shown both series.
 import { describe, expect, test } from 'vitest';
+import { USUAL_LIMITS } from '../../src/logbook/due.ts';
 import { bandOf } from '../../src/logbook/entering/band.ts';
 import { measuredIn } from '../../src/logbook/measured.ts';
 import { memoryFor } from '../../src/logbook/memory.ts';
 import type { LogRecord } from '../../src/logbook/record.ts';
+import { answerOf } from '../../src/logbook/search/answer.ts';
+import { shelfOf } from '../../src/logbook/shelf.ts';
 import { evidenceOf } from '../../src/logbook/workshop.ts';
 import type { CarriedOutcome } from '../../src/sweep/end/outcome.ts';
 import { open } from '../../src/sweep/opening.ts';
-import { USUAL_SCALE } from '../../src/sweep/scale.ts';
 import { transferPlan } from '../../src/sweep/transfer/opened.ts';
 import { moment, steps } from '../../src/units.ts';
 import { ranWith } from '../sweep/noiseFree.ts';
 import { after, later, opened } from '../sweep/staged.ts';
 import { libraryWith } from './libraryWith.ts';
 
+/** A short one, so that sweeps are replayed in little time. */
+const SCALE = { min: steps(-10), max: steps(10), step: 1 };
 const library = libraryWith({});
 const subject = { ...opened().plan.subject, situation: 's' };
 
@@ -24,30 +28,36 @@ function recordOf(id: string, state: ReturnType<typeof ranWith>): LogRecord {
   return { id, finished: moment(5), practice: false, subject, outcome: phase.outcome, journal: [...journal] };
 }
 
-const swept = ranWith(open(opened({ subject, scale: USUAL_SCALE, arrows: 'absent' })).state, 12, 26);
+const swept = ranWith(open(opened({ subject, scale: SCALE, arrows: 'absent' })).state, 4, 14);
 const first = recordOf('sweep-1', swept);
 const plan = transferPlan(swept, first.outcome);
 if (!plan) throw new Error('nothing to carry over');
 const turned = after(open({ ...opened(plan), id: 'sweep-2' }).state, { did: 'checked', at: later(1), focus: 'moved', by: 'key' });
-const second = recordOf('sweep-2', ranWith(turned, -7, 7));
+const second = recordOf('sweep-2', ranWith(turned, -6, 4));
 const outcome = second.outcome as CarriedOutcome;
 
 describe('measured', () => {
   test('it has the visible end, its mirror past the limit, and the centre between them', () => {
-    expect(outcome).toMatchObject({ found: 'carried over', centre: 19, chosen: 19 });
+    expect(outcome).toMatchObject({ found: 'carried over', centre: 9, chosen: 9 });
     const measured = measuredIn(second);
-    expect(measured).toMatchObject({ found: 'carried over', low: 12, high: 26, centre: 19, chosen: 19 });
-    expect(bandOf(measured, USUAL_SCALE)).toMatchObject({ centre: 19, half: 7.5 });
+    expect(measured).toMatchObject({ found: 'carried over', low: 4, high: 14, centre: 9, chosen: 9, service: false });
+    expect(bandOf(measured, SCALE)).toMatchObject({ centre: 9, half: 5.5 });
   });
 
   test('a value that does not hold is none to go by, and without a visible end there is no band', () => {
-    const unlit = { ...second, outcome: { ...outcome, visible: null, centre: 28, chosen: steps(20), inside: false, service: true } };
-    expect(measuredIn(unlit)).toMatchObject({ chosen: null, low: null, high: null, centre: 28 });
+    const unlit = { ...second, outcome: { ...outcome, visible: null, centre: 14, chosen: steps(10), inside: false, service: true } };
+    expect(measuredIn(unlit)).toMatchObject({ chosen: null, low: null, high: null, centre: 14, service: true });
+  });
+
+  test('where the pair needs service, the look-up says so aloud', () => {
+    const beyond = { ...second, outcome: { ...outcome, centre: 10.5, chosen: steps(10), service: true } };
+    const shelf = shelfOf({ ...library, records: [beyond] }, { at: moment(9), temperature: null }, USUAL_LIMITS);
+    expect(answerOf(shelf, () => 'Monday')).toContain('plus 10, measured on Monday, not entered yet. The pair needs service.');
   });
 
   test('the next sweep of the situation remembers its centre and its width', () => {
     const memory = memoryFor(library.kit.situations[0]!, [second], library.kit);
-    expect(memory).toMatchObject({ centres: [{ centre: 19 }], halfWidth: { median: 7.5 } });
+    expect(memory).toMatchObject({ centres: [{ centre: 9 }], halfWidth: { median: 5.5 } });
   });
 });
 

@@ -148,12 +148,12 @@ describe('exact words', () => {
   });
 
   test('a width carried over names its value, or that the pair needs service', () => {
-    expect(spoken({ say: 'outcome', outcome: carried })).toBe('Plus eighteen.');
+    expect(spoken({ say: 'outcome', outcome: carried })).toBe('Plus eighteen. Now focus sharp again.');
     expect(written({ say: 'outcome', outcome: carried })).toBe(
       '+18. One end of the band is at +12; half its width, measured with the focus set aside, puts the centre at about +18 (+17 to +19.5 with 95 %).',
     );
     const beyond = { ...carried, centre: 21.5, chosen: steps(20), service: true };
-    expect(spoken({ say: 'outcome', outcome: beyond })).toBe('The centre lies beyond plus twenty. It needs service.');
+    expect(spoken({ say: 'outcome', outcome: beyond })).toBe('The centre lies beyond plus twenty. It needs service. Now focus sharp again.');
     expect(written({ say: 'outcome', outcome: beyond })).toContain('+20 comes nearest and still holds; the pair needs service.');
   });
 

@@ -12,8 +12,9 @@ export function answerOf(found: readonly Shelved[], writeDay: WriteDay): string 
   if (!best) return 'Nothing in the logbook fits.';
   const { subject } = best;
   const place = `${subject.lens} on ${subject.body}, ${subject.focalLength} mm at ${subject.distance / 1000} m`;
+  const service = best.measured?.service ? ' The pair needs service.' : '';
   const others = more.length === 0 ? '' : ` ${more.length} more on screen.`;
-  return `${place}: ${valueSaid(best, writeDay)}.${others}`;
+  return `${place}: ${valueSaid(best, writeDay)}.${service}${others}`;
 }
 
 function valueSaid({ value, at, state, measured }: Shelved, writeDay: WriteDay): string {

@@ -50,8 +50,10 @@ const HOW: Record<Measured['by'], string> = {
   'from another computer': 'from another computer',
 };
 
-function factsInWords({ low, high, interval, within, holds, other }: Measured): string {
+function factsInWords({ found, service, low, high, interval, within, holds, other }: Measured): string {
   return [
+    found === 'carried over' && 'found by its width',
+    service && 'needs service',
     other !== null && `or ${writeSteps(other)}`,
     low !== null && high !== null && `band ${writeSteps(low)} to ${writeSteps(high)}`,
     interval && `95 % from ${interval.from.toFixed(1)} to ${interval.to.toFixed(1)}`.replaceAll('-', '\u2212'),

@@ -45,6 +45,7 @@ export function Shelf({ shelf }: { readonly shelf: readonly Shelved[] }) {
 
 export function standingInWords({ state, at, value, measured }: Pick<Shelved, 'state' | 'at' | 'value' | 'measured'>): string {
   if (state === 'never measured' || at === null) return 'never measured';
+  if (measured?.service) return `needs service, measured ${onDay(measured.at)}`;
   if (value === null) return `no value found, ${onDay(at)}`;
   switch (state) {
     case 'measured':

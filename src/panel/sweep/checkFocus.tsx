@@ -2,13 +2,14 @@
 import type { Drift } from '../../sweep/end/drift.ts';
 import { driftInWords } from '../words/drift.ts';
 
-export function CheckFocus({ drift }: { readonly drift: Drift }) {
+/** `aside`: the focus was set aside on purpose. */
+export function CheckFocus({ drift, aside }: { readonly drift: Drift; readonly aside: boolean }) {
   return (
     <section class="check" aria-label="Check the focus">
       <h2>Check the focus</h2>
       <p>{driftInWords(drift)}</p>
       <p>
-        <b>Leave the ring alone and look in live view: still sharp?</b>
+        <b>Leave the ring alone and look in live view: {aside ? 'as far off sharp as it was?' : 'still sharp?'}</b>
       </p>
     </section>
   );

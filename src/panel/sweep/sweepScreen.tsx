@@ -24,7 +24,7 @@ const Strip = late(async () => (await import('../strip/strip.tsx')).Strip);
 /** The value in hand, or what has to be done before there is one. */
 function Upper({ sweep }: { readonly sweep: SweepState }) {
   const { phase, plan } = sweep;
-  if (phase.name === 'checking') return <CheckFocus drift={phase.drift} />;
+  if (phase.name === 'checking') return <CheckFocus drift={phase.drift} aside={plan.transfer !== undefined} />;
   if (phase.name === 'turning') return <TurnFocus way={phase.way} practice={plan.practice !== null} />;
   return <FaceView sweep={sweep} />;
 }
@@ -44,7 +44,7 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
     if (words.includes('pause')) tell('pause');
     to();
   };
-  const fresh = holds.length === 0 && plan.practice === null && (words.includes('holding') || words.includes('resume'));
+  const fresh = holds.length === 0 && plan.practice === null && !plan.transfer && (words.includes('holding') || words.includes('resume'));
   return (
     <>
       <SweepHeader sweep={sweep} onLeave={() => leave(() => way.home({ at: 'start' }))} />

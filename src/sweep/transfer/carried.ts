@@ -6,6 +6,7 @@ import { momentsOf } from '../belief/grid.ts';
 import { withinOneStep } from '../end/confidence.ts';
 import { endsOf, isSeen, type HeldValue } from '../end/ends.ts';
 import { nearestMiddle, roundToHalf, type CarriedOutcome, type Outcome, type Tally } from '../end/outcome.ts';
+import { read } from '../verdict.ts';
 import { carriedBelief, type TransferPlan } from './joint.ts';
 
 export function carriedOver(plan: TransferPlan, aside: Belief, held: readonly HeldValue[], tally: Tally): Outcome {
@@ -13,12 +14,14 @@ export function carriedOver(plan: TransferPlan, aside: Belief, held: readonly He
   const lit = held.some(({ counts }) => counts === 'in');
   const belief = carriedBelief(plan, aside);
   if (!ends || !lit || ends.low.known === 'past' || ends.high.known === 'past') return asBefore(plan, belief, tally);
-  const seen = isSeen(ends.low) && isSeen(ends.high);
   const { scale, transfer } = plan;
+  const seen = isSeen(ends.low) && isSeen(ends.high);
   const span = ends.high.last - ends.low.last;
   const inwards = transfer.side === 'high' ? 1 : -1;
   const centre =
-    seen && transfer.visible !== null ? transfer.visible + (inwards * span) / 2 : roundToHalf(centreOf(belief).mean, scale);
+    seen && transfer.visible !== null && sawVisibleEnd(plan)
+      ? transfer.visible + (inwards * span) / 2
+      : roundToHalf(centreOf(belief).mean, scale);
   const { chosen } = nearestMiddle(belief, centre);
   const { low, high, halfWidth } = belief.model;
   const inside = chanceThat(belief, (h) => low[h]! <= chosen && chosen <= high[h]!) >= 0.5;
@@ -39,6 +42,13 @@ export function carriedOver(plan: TransferPlan, aside: Belief, held: readonly He
     ends: seen ? 'seen' : 'believed',
     tally,
   } satisfies CarriedOutcome;
+}
+
+/** A first series that was ended early may only have believed in its visible end. */
+function sawVisibleEnd({ transfer: { side, visible, holds }, scale, arrows }: TransferPlan): boolean {
+  const next = (visible ?? 0) + (side === 'high' ? -scale.step : scale.step);
+  const counted = holds.map(({ value, verdict }) => ({ value, counts: read(verdict, arrows).counts }));
+  return counted.some(({ value, counts }) => value === visible && counts === 'in') && counted.some(({ value, counts }) => value === next && counts === 'out');
 }
 
 function asBefore({ transfer, scale }: TransferPlan, belief: Belief, tally: Tally): Outcome {

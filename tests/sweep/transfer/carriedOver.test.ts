@@ -109,6 +109,16 @@ test('a band that never lit at critical focus has no visible end, a wide interva
   expect(outcome.interval.to - outcome.interval.from).toBeGreaterThan(2);
 });
 
+test('a first series that ended before its visible end was held from both sides gives no exact end', () => {
+  const lit = (low: number, high: number, values: readonly number[]) =>
+    values.map((value) => ({ value: steps(value), verdict: noiseFreeLight(low, high, value) }));
+  const second = lit(-6, 2, [0, -8, -6, -7, 5, 2, 3]);
+  const early = weighed({ of: 'a', side: 'high', visible: steps(6), holds: lit(5, 13, [0, 8, 10, 10, 6]) }, second);
+  expect(early.interval.from).toBeLessThan(9);
+  expect(early.interval.to).toBeGreaterThan(9);
+  expect(early.centre).not.toBe(10);
+});
+
 test('a second series that ends before its light came on leaves what was known', () => {
   const swept = ranWith(open(opened({ scale: SCALE, arrows: 'absent' })).state, 5, 13);
   const plan = transferPlan(swept, outcomeIn(swept));
