@@ -19,9 +19,10 @@ export function OutcomeView({ sweep, outcome }: Props) {
   const { holds, seconds } = outcome.tally;
   /** A trouble that leaves no band stands in its place. */
   const cause = outcome.found === 'band' ? undefined : sweep.troubles.find(isHopeless);
+  const gap = sweep.troubles.some(({ trouble }) => trouble === 'hole in the band');
   return (
     <>
-      {outcome.found === 'band' ? <BandResult outcome={outcome} /> : <TroubledResult outcome={outcome} cause={cause} />}
+      {outcome.found === 'band' ? <BandResult outcome={outcome} gap={gap} /> : <TroubledResult outcome={outcome} cause={cause} />}
       {sweep.troubles.map((found) => found !== cause && <TroubleNote key={found.trouble} found={found} />)}
       <Strip sweep={sweep} />
       <p class="muted small">
