@@ -76,8 +76,8 @@ export interface SweepsDiffer extends Comparison {
 
 /** How far apart two centres lie where something changed between the sweeps (sd, steps; common practice, no source). */
 const CHANGED = 3;
-/** Strong evidence, after Kass & Raftery (1995). */
-const STRONG = 10;
+/** Strong evidence, after Kass & Raftery (1995, J. Am. Stat. Assoc. 90:773). */
+const STRONG = 20;
 
 /**
  * Two sweeps side by side. With one centre behind both their difference is normal about 0 with both variances; with two, the

@@ -99,7 +99,7 @@ export function evidenceInWords(found: Named): string {
     case 'flickers everywhere':
     case 'never lights':
     case 'lights everywhere':
-      return `${found.alike} of ${found.of} holds looked so; odds ${odds(found)} against any band.`;
+      return `${found.alike} of ${found.of} values looked so; odds ${odds(found)} against any band.`;
     case 'hole in the band':
       return `Odds ${odds(found)} against a band without a gap.`;
     case 'arrows contradict the lights':

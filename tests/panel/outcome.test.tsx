@@ -185,7 +185,7 @@ describe('a trouble', () => {
     expect(phase()).toBe('offered');
     expect(screen.getByLabelText('Now').textContent).toContain('Flickers everywhere');
     const note = screen.getByRole('region', { name: 'Flickers everywhere' });
-    expect(note.textContent).toMatch(/Put more light on the target.*of \d+ holds looked so; odds (\d+|more than 1000) to 1/);
+    expect(note.textContent).toMatch(/Put more light on the target.*of \d+ values looked so; odds (\d+|more than 1000) to 1/);
     expect(text()).toContain('Accept to see what to check');
   });
 

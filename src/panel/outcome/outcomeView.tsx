@@ -19,10 +19,17 @@ interface Props {
   readonly outcome: Outcome;
 }
 
-function Result({ outcome, scale, cause }: { readonly outcome: Outcome; readonly scale: Scale; readonly cause: Trouble | undefined }) {
+interface Found {
+  readonly outcome: Outcome;
+  readonly scale: Scale;
+  readonly cause: Trouble | undefined;
+  readonly gap: boolean;
+}
+
+function Result({ outcome, scale, cause, gap }: Found) {
   switch (outcome.found) {
     case 'band':
-      return <BandResult outcome={outcome} />;
+      return <BandResult outcome={outcome} gap={gap} />;
     case 'carried over':
       return <CarriedResult outcome={outcome} scale={scale} />;
     default:
@@ -35,9 +42,10 @@ export function OutcomeView({ sweep, outcome }: Props) {
   const { holds, seconds } = outcome.tally;
   /** A trouble that leaves no band stands in its place. */
   const cause = outcome.found === 'band' || outcome.found === 'carried over' ? undefined : sweep.troubles.find(isHopeless);
+  const gap = sweep.troubles.some(({ trouble }) => trouble === 'hole in the band');
   return (
     <>
-      <Result outcome={outcome} scale={sweep.plan.scale} cause={cause} />
+      <Result outcome={outcome} scale={sweep.plan.scale} cause={cause} gap={gap} />
       {sweep.troubles.map((found) => found !== cause && <TroubleNote key={found.trouble} found={found} />)}
       {outcome.found === 'carried over' && <p class="muted small">The holds with the focus set aside:</p>}
       <Strip sweep={sweep} />

@@ -5,7 +5,13 @@ import { BigValue } from '../parts/bigValue.tsx';
 import { inTenths } from '../words/figures.ts';
 import { inPercent } from '../words/quantities.ts';
 
-export function BandResult({ outcome }: { readonly outcome: BandOutcome }) {
+interface Props {
+  readonly outcome: BandOutcome;
+  /** The band has a gap: how sure the belief is of its centre means nothing then. */
+  readonly gap: boolean;
+}
+
+export function BandResult({ outcome, gap }: Props) {
   const { low, high, centre, chosen, other, interval, within, ends } = outcome;
   const value = writeSteps(chosen);
   return (
@@ -13,7 +19,7 @@ export function BandResult({ outcome }: { readonly outcome: BandOutcome }) {
       <section class="result" aria-label="Result">
         <p class="caption">The centre</p>
         <BigValue label="Value to enter" value={chosen} />
-        <p class="line">{inPercent(within)} sure within one step</p>
+        <p class="line">{gap ? 'not sure: the band has a gap' : `${inPercent(within)} sure within one step`}</p>
         {other !== null && (
           <p class="muted">
             The middle falls between {value} and {writeSteps(other)}, and the holds prefer neither. {value} is nearer zero.

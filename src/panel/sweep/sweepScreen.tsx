@@ -35,8 +35,8 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
   const openEntry = useCallback(() => setSetting(true), []);
   useKeys(useTell('key', openEntry));
   const tell = useTell('pointer', openEntry);
-  const { belief, holds, plan } = sweep;
-  const standing = useMemo(() => standingOf({ belief, holds, plan }), [belief, holds, plan]);
+  const { belief, holds, plan, troubles } = sweep;
+  const standing = useMemo(() => standingOf({ belief, holds, plan, troubles }), [belief, holds, plan, troubles]);
   const following = session.role.value !== 'owner';
   const words = following ? [] : (session.understood.value?.words ?? []);
   /** Elsewhere no key is heard, so the sweep waits. */
@@ -58,7 +58,7 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
         <span>{standing.centre}</span>
         <span class="muted">{standing.wanted}</span>
       </p>
-      {sweep.troubles.map((found) => (
+      {troubles.map((found) => (
         <TroubleNote key={found.trouble} found={found} folded />
       ))}
       <Asides words={words} tell={tell} />

@@ -22,11 +22,11 @@ const LOOKS: Record<SameEverywhere['trouble'], readonly Seen[]> = {
   'lights everywhere': ['in'],
 };
 /** The share of the scale that the holds must reach over. */
-const REACH: Record<SameEverywhere['trouble'], number> = { 'flickers everywhere': 0.4, 'never lights': 0.6, 'lights everywhere': 1 };
+const REACH: Record<SameEverywhere['trouble'], number> = { 'flickers everywhere': 0.3, 'never lights': 0.6, 'lights everywhere': 1 };
 /** Sooner, a narrow band or one at a limit may have been missed so far. */
 const FEWEST = 8;
-/** The share of holds that must look so; a broken band may refute the healthy one as strongly. */
-const MOSTLY = 0.7;
+/** The share of values that must look so each time; a broken or wavering band may refute the healthy one as strongly. */
+const MOSTLY = 0.8;
 const ALL: readonly Seen[] = ['in', 'near', 'flicker', 'dark'];
 /** How often an arrow points towards a place, where it points to one at all. */
 const TOWARDS = 0.95;
@@ -37,13 +37,14 @@ type Read = Pick<Hold, 'value' | 'reading' | 'predictive'>;
 export function sameEverywhere({ model }: Pick<Belief, 'model'>, holds: readonly Read[]): SameEverywhere | null {
   if (holds.length < FEWEST) return null;
   const healthy = holds.reduce((sum, { predictive }) => sum + Math.log(predictive), 0);
+  const values = new Set(holds.map(({ value }) => value));
   const sides = Math.log(chanceOfSides(model.values, holds));
   const told = (Object.keys(STORIES) as SameEverywhere['trouble'][])
     .filter((trouble) => reachesOver(model.scale, holds, trouble))
     .map((trouble): SameEverywhere => {
-      const alike = holds.filter(({ reading }) => seenAs(reading).every((seen) => LOOKS[trouble].includes(seen))).length;
+      const others = new Set(holds.filter(({ reading }) => !seenAs(reading).every((seen) => LOOKS[trouble].includes(seen))).map(({ value }) => value));
       const bayesFactor = Math.exp(chanceOfLights(STORIES[trouble], holds) + sides - healthy);
-      return { trouble, bayesFactor, alike, of: holds.length };
+      return { trouble, bayesFactor, alike: values.size - others.size, of: values.size };
     });
   return told.filter(({ alike, of }) => alike >= MOSTLY * of).toSorted((a, b) => b.bayesFactor - a.bayesFactor)[0] ?? null;
 }

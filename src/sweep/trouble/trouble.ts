@@ -8,7 +8,7 @@ import type { Drift } from '../end/drift.ts';
 export interface SameEverywhere {
   readonly trouble: 'flickers everywhere' | 'never lights' | 'lights everywhere';
   readonly bayesFactor: number;
-  /** Holds that looked so, out of all. */
+  /** Values that looked so each time, out of all that were held. */
   readonly alike: number;
   readonly of: number;
 }

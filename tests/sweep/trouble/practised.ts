@@ -16,9 +16,25 @@ export interface Practised {
   readonly effects: readonly Effect[];
 }
 
+interface Terms {
+  readonly arrows: boolean;
+  readonly own: readonly number[];
+  readonly looks: boolean;
+}
+
 const PATIENCE = 40;
 
+const known = new Map<string, Practised>();
+
+/** Swept once for all tests that ask for the same. */
 export function practised(seed: number, oddity: Oddity | null, { arrows = false, own = [] as readonly number[], looks = true } = {}): Practised {
+  const key = JSON.stringify([seed, oddity, arrows, own, looks]);
+  const sweep = known.get(key) ?? swept(seed, oddity, { arrows, own, looks });
+  known.set(key, sweep);
+  return sweep;
+}
+
+function swept(seed: number, oddity: Oddity | null, { arrows, own, looks }: Terms): Practised {
   const plan = { scale: USUAL_SCALE, arrows: arrows ? 'right-is-up' : 'absent', practice: { seed, ...(oddity && { oddity }) } } as const;
   let { state, effects } = open(opened(plan)) as { state: SweepState; effects: readonly Effect[] };
   const did = (event: SweepEvent): void => {

@@ -31,6 +31,12 @@ test('nine dark holds over the scale: the urn gives each the share of dark seen 
   expect(sameEverywhere(belief, holds)?.bayesFactor).toBeCloseTo(urn / healthy, 6);
 });
 
+test('a few values held over and over are not everywhere', () => {
+  const seen = [[0, 'steady'], [5, 'steady'], [-3, 'steady'], ...Array.from({ length: 12 }, (_, at) => [at % 3 === 0 ? -7 : 6 + (at % 3), 'late'] as const)] as const;
+  const { belief, holds } = held(false, ...seen);
+  expect(sameEverywhere(belief, holds)).toBeNull();
+});
+
 test('too few holds, or holds on one side of the scale only, say nothing of everywhere', () => {
   const dark = (...values: readonly number[]) => held(false, ...values.map((value) => [value, 'dark'] as const));
   const few = dark(0, -8, 8, -4, 4, -10, 10);

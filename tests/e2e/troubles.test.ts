@@ -1,0 +1,43 @@
+// A practice camera with something wrong, in the real side panel, by keys: the trouble is named with its checks and its odds
+// when the finish is offered, and at the end; those screens have no fault at either width in either theme.
+import { expect, onTestFinished, test } from 'vitest';
+import { launchChromium } from './chromium.ts';
+import { faults } from './faults.ts';
+import { choose, press, seatAt, tabTo, until, untilPhase, untilText } from './seat.ts';
+import { holdOnce, keys, practiceEye } from './sweeping.ts';
+import { gapSweep, oddSweep, putUnderWay } from './underWay.ts';
+
+test('a light that stays dark at every value is named never lights, and a gap in the band by its values, each with its checks', async () => {
+  const chromium = await launchChromium();
+  onTestFinished(chromium.close);
+  const page = await chromium.openTab();
+  const seat = seatAt(page);
+  await until(seat, 'the start', ({ screen, text }) => screen === 'start' && text.includes('New sweep'));
+  await tabTo(seat, 'Something is wrong with it: find out what');
+  await press(seat, ' ');
+  expect(await faults(page, 'start-practice-odd')).toEqual([]);
+
+  await putUnderWay(chromium, oddSweep(7, 'never lights'));
+  // Two holds are watched to the end; after that the person has seen enough to tell it at once.
+  let phase = (await untilPhase(seat, 'dialling')).phase;
+  for (let hold = 1; phase === 'dialling'; hold += 1) ({ phase } = (await holdOnce(seat, hold <= 2 ? practiceEye(seat) : () => 'nothing', keys)).next);
+  const offered = await untilText(seat, 'Never lights');
+  expect(offered.phase).toBe('offered');
+  expect(offered.announcement).toContain('The light never comes on. Accept it, or go on?');
+  await choose(seat, 'What to check, the likeliest first');
+  expect((await untilText(seat, 'active point lies on the target')).text).toMatch(/8 of 8 values looked so; odds more than 1000 to 1/);
+  expect(await faults(page, 'sweep-never-lights')).toEqual([]);
+
+  await press(seat, 'a');
+  const ended = await untilText(seat, 'It was made to stay dark. The sweep named it.');
+  expect(ended.text).toContain('See that the active point lies on the target');
+  expect(await faults(page, 'outcome-never-lights')).toEqual([]);
+  await choose(seat, 'New sweep');
+  await until(seat, 'the start', ({ screen }) => screen === 'start');
+
+  await putUnderWay(chromium, gapSweep());
+  await untilText(seat, 'A gap in the band');
+  await press(seat, 'a');
+  expect((await untilText(seat, 'fail, with values that hold on both sides')).text).toContain('not sure: the band has a gap');
+  expect(await faults(page, 'outcome-gap')).toEqual([]);
+});
