@@ -57,8 +57,8 @@ function Words({ check }: { readonly check: Check }) {
       <h2 id="words">Your words</h2>
       <p>
         Each word is said {TAKES_A_WORD} times. Teach at least those you use; what is not taught is told by keys, the pedal or
-        the pointer. A value is told as “set”, its sign and its digits. Whether words that were right are learned from is set in
-        the panel, under Voice.
+        the pointer. A value is told as “set”, its sign and its digits. The panel learns from
+        words that were right where its settings say so, under Voice.
       </p>
       <Teaching check={check} />
       {check.listens.value && !check.teaching.value && next !== undefined && (

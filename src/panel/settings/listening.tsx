@@ -69,7 +69,7 @@ const RECOGNISERS: readonly Option<Voice['listen']>[] = [
 ];
 
 const LEARNING_MEANS =
-  'A word that was taken, and not taken back, becomes a further pattern of it from the next sweep on. Forget them in the hearing check.';
+  'A word that was taken, and not taken back, becomes a further pattern of it, from the next sweep on. The hearing check can forget them.';
 
 const OPENINGS: readonly Option<Voice['open']>[] = [
   { value: 'always', label: 'While a sweep runs' },

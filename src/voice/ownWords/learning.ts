@@ -20,7 +20,7 @@ export function takeIn({ word, stretch, recognition, at }: WordHeard, peak: numb
 }
 
 /** So many of a word, the newest, stand beside those that were taught. */
-export const LEARNED_A_WORD = 3;
+export const LEARNED_A_WORD = 2;
 
 /** What the words told became; null when nothing, or when they took something back. */
 export function became(before: readonly SweepEvent[], after: readonly SweepEvent[]): SweepEvent | null {
