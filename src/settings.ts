@@ -16,6 +16,8 @@ export const Settings = v.object({
     listen: v.picklist(['off', 'own', 'here', 'browser']),
     /** `pressed`: the one switch opens the ear, for noisy rooms. */
     open: v.fallback(v.picklist(['always', 'pressed']), 'always'),
+    /** Own words that were taken and stood become further takes. */
+    learn: v.fallback(v.boolean(), false),
     speak: v.boolean(),
     /** Pace of speech, 1 being the voice's own. */
     rate: v.pipe(v.number(), v.minValue(0.5), v.maxValue(2)),
@@ -47,7 +49,7 @@ export type Settings = v.InferOutput<typeof Settings>;
 
 export const USUAL_SETTINGS: Settings = {
   manner: USUAL_MANNER,
-  voice: { listen: 'off', open: 'always', speak: true, rate: 1, voice: '' },
+  voice: { listen: 'off', open: 'always', learn: false, speak: true, rate: 1, voice: '' },
   sound: true,
   logbook: { days: 365, sync: null },
   training: { rounds: [], own: false },

@@ -3,6 +3,7 @@
 // candidates disagree the person is asked again, unless it is a value, which is read back anyway.
 import { inputOf, lightWith, type ArrowWord, type LightWord } from '../sweep/meaning.ts';
 import type { Input, Word } from '../sweep/inputs.ts';
+import type { Take } from './ownWords/take.ts';
 import { correctionIn, wordsOf } from './corrections.ts';
 import { TAUGHT } from './vocabulary/en.ts';
 import { ALSO } from './vocabulary/heard.ts';
@@ -13,6 +14,8 @@ export interface Candidate {
   readonly text: string;
   /** Not sure enough by itself: to be asked back whatever it says. */
   readonly doubtful?: boolean;
+  /** The words as they sounded, where they are good enough to be learned from. */
+  readonly takes?: readonly Take[];
 }
 
 export type Match =

@@ -14,11 +14,11 @@ export const TAUGHT = ['holding', 'solid', 'delayed', 'flicker', 'nothing', 'und
 const manner = { ...USUAL_MANNER, care: 'quick' as const, holdTime: seconds(3) };
 const subject = { situation: 'orrin', body: 'Velde M1', lens: 'Orrin 85 f/1.8', focalLength: millimetres(85), distance: millimetres(4250) };
 
-/** What lies in the browser's storage: a sweep that has just been opened, and listening for own words. */
+/** What lies in the browser's storage: a sweep that has just been opened, and listening for own words that are learned from. */
 export function underWay(): { live: Journal; settings: Settings } {
   return {
     live: [{ ...opened({ subject, arrows: 'absent', practice: null, manner }), at: moment(Date.now()) }],
-    settings: { ...USUAL_SETTINGS, manner, voice: { ...USUAL_SETTINGS.voice, listen: 'own', speak: false } },
+    settings: { ...USUAL_SETTINGS, manner, voice: { ...USUAL_SETTINGS.voice, listen: 'own', learn: true, speak: false } },
   };
 }
 
@@ -34,6 +34,22 @@ export function putTaught(takes: readonly Take[]): Promise<void> {
       change.addEventListener('complete', () => {
         asked.result.close();
         done();
+      });
+    });
+  });
+}
+
+/** Runs in a page of the extension: the words of the takes that were learned. */
+export function wordsLearned(): Promise<readonly string[]> {
+  return new Promise((done, failed) => {
+    const asked = indexedDB.open('sweepbook-words');
+    asked.addEventListener('error', () => failed(new Error('no database')));
+    asked.addEventListener('success', () => {
+      const read: IDBRequest<{ takes: readonly Take[] }> = asked.result.transaction('own').objectStore('own').get('taught');
+      read.addEventListener('error', () => failed(new Error('not read')));
+      read.addEventListener('success', () => {
+        asked.result.close();
+        done(read.result.takes.filter(({ learned }) => learned).map(({ word }) => word));
       });
     });
   });

@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { expect, test, type TestContext } from 'vitest';
 import type { Journal } from '../../src/sweep/event.ts';
 import { replay } from '../../src/sweep/transition.ts';
-import { eye, putTaught, sweepByVoice, TAUGHT, underWay } from './byOwnWords.ts';
+import { eye, putTaught, sweepByVoice, TAUGHT, underWay, wordsLearned } from './byOwnWords.ts';
 import { launchChromium } from './chromium.ts';
 import { launchFirefox } from './firefox.ts';
 import { seatAt, seatAtSidebar, until, type Seat } from './seat.ts';
@@ -51,11 +51,13 @@ test.concurrent('in Chromium taught words alone run a sweep at 20 dB over the no
   const chromium = await launchChromium({ env: sound.env, args: ['--use-fake-ui-for-media-stream', `--log-net-log=${traffic}`] });
   let closed = false;
   context.onTestFinished(() => (closed ? undefined : chromium.close()));
-  await (await chromium.openTab('microphone.html')).evaluate(putTaught, takes);
+  const page = await chromium.openTab('microphone.html');
+  await page.evaluate(putTaught, takes);
   await chromium.worker.evaluate((stored) => chrome.storage.local.set(stored), underWay());
   await speak(seatAt(await chromium.openPanel()), person);
   const { live } = (await chromium.worker.evaluate(() => chrome.storage.local.get('live'))) as { live: Journal };
   expect(await whatCameOf(live)).toEqual(AS_SAID);
+  await context.expect.poll(() => page.evaluate(wordsLearned)).toEqual(expect.arrayContaining(['holding', 'solid']));
   closed = true;
   await chromium.close();
   // The browser's own errands (its clock, its updates) are not the extension's; the speech service and whatever a page of the
@@ -80,4 +82,5 @@ test.concurrent('in Firefox, which has no recogniser of its own, taught words al
   await speak(seat, person);
   const { live } = await sidebar.evaluate(() => browser.storage.local.get('live') as Promise<{ live: Journal }>);
   expect(await whatCameOf(live)).toEqual(AS_SAID);
+  await context.expect.poll(() => sidebar.evaluate(wordsLearned)).toEqual(expect.arrayContaining(['holding', 'solid']));
 }, 240_000);

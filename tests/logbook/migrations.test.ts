@@ -53,7 +53,8 @@ describe('a store of version 2', () => {
     }
     expect([contents.kit, contents.backup]).toEqual([version2.kit, version2.backup]);
     // What was not yet there to be set has its usual value.
-    expect(contents.settings).toEqual({ ...USUAL_SETTINGS, ...version2.settings });
+    const { voice } = version2.settings;
+    expect(contents.settings).toEqual({ ...USUAL_SETTINGS, ...version2.settings, voice: { ...USUAL_SETTINGS.voice, ...voice } });
   });
 });
 

@@ -75,6 +75,15 @@ describe('settings', () => {
     expect(session.settings.value.voice.listen).toBe('own');
   });
 
+  test('taught words are learned from only after a yes, which only they are asked for', async () => {
+    const session = await at('Settings');
+    expect(screen.queryByLabelText(/Learn from words/)).toBeNull();
+    await toggle(/By words I have taught/);
+    expect(session.settings.value.voice.learn).toBe(false);
+    await toggle(/Learn from words that were right/);
+    expect(session.settings.value.voice.learn).toBe(true);
+  });
+
   test('while words are listened for, the ear may wait for a press of the switch', async () => {
     const session = await at('Settings');
     expect(screen.queryByLabelText(/When I press the switch/)).toBeNull();

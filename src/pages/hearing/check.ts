@@ -5,6 +5,7 @@ import { sample } from '../../platform/ear/samples.ts';
 import type { Takes } from '../../platform/takes.ts';
 import { Ear } from '../../voice/ownWords/ear.ts';
 import { forget } from '../../voice/ownWords/forgetting.ts';
+import { withoutLearned } from '../../voice/ownWords/learning.ts';
 import { adviceFor } from '../../voice/ownWords/noiseMeter.ts';
 import { recogniserOf, type Recogniser } from '../../voice/ownWords/recogniser.ts';
 import type { Take } from '../../voice/ownWords/take.ts';
@@ -30,6 +31,7 @@ export interface Check {
   listen(): Promise<void>;
   teach(word: string): void;
   stopTeaching(): void;
+  forgetLearned(): Promise<void>;
   erase(): Promise<void>;
 }
 
@@ -81,16 +83,16 @@ export function createCheck(store: Takes): Check {
     if (outcome.advice !== null) state.value = outcome.advice;
     teaching.value = { word: under.word, done: under.taken.length, said: outcome.sentence };
     if (under.taken.length < TAKES_A_WORD) return;
-    void keep([...forget(takes.peek(), under.word), ...under.taken], `“${under.word}” is taught.`);
+    void change((now) => [...forget(now ?? [], under.word), ...under.taken], `“${under.word}” is taught.`);
   }
 
-  async function keep(all: readonly Take[], sentence: string): Promise<void> {
+  async function change(how: Parameters<Takes['change']>[0], sentence: string): Promise<void> {
     lesson = null;
     teaching.value = null;
-    const kept = await store.write(all);
-    if (kept.ok) takes.value = all;
+    const kept = await store.change(how);
+    if (kept.ok) takes.value = kept.value;
     heard.value = kept.ok ? sentence : kept.sentence;
-    prepare();
+    if (rate > 0) prepare();
   }
 
   return {
@@ -135,6 +137,7 @@ export function createCheck(store: Takes): Check {
       lesson = null;
       teaching.value = null;
     },
+    forgetLearned: () => change((now) => now && withoutLearned(now), 'What was learned is forgotten. What you taught is all there.'),
     async erase() {
       lesson = null;
       teaching.value = null;

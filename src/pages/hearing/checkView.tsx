@@ -43,15 +43,22 @@ function Room({ check }: { readonly check: Check }) {
 }
 
 function Words({ check }: { readonly check: Check }) {
-  const counts = new Map<string, number>();
-  for (const { word } of check.takes.value) counts.set(word, (counts.get(word) ?? 0) + 1);
-  const next = TEACHABLE.find((word) => !counts.has(word));
+  const takes = check.takes.value;
+  const taught = new Set(takes.map(({ word }) => word));
+  const learned = takes.filter((take) => take.learned);
+  const next = TEACHABLE.find((word) => !taught.has(word));
+  const stateOf = (word: string): string => {
+    if (!taught.has(word)) return 'not taught';
+    const more = learned.filter((take) => take.word === word).length;
+    return more > 0 ? `taught, and ${more} learned` : 'taught';
+  };
   return (
     <section aria-labelledby="words">
       <h2 id="words">Your words</h2>
       <p>
         Each word is said {TAKES_A_WORD} times. Teach at least those you use; what is not taught is told by keys, the pedal or
-        the pointer. A value is told as “set”, its sign and its digits.
+        the pointer. A value is told as “set”, its sign and its digits. The panel learns from
+        words that were right where its settings say so, under Voice.
       </p>
       <Teaching check={check} />
       {check.listens.value && !check.teaching.value && next !== undefined && (
@@ -63,15 +70,20 @@ function Words({ check }: { readonly check: Check }) {
         {TEACHABLE.map((word) => (
           <li key={word}>
             <span>
-              {word} <span class="muted small">{counts.has(word) ? 'taught' : 'not taught'}</span>
+              {word} <span class="muted small">{stateOf(word)}</span>
             </span>
-            <button type="button" disabled={!check.listens.value} aria-label={counts.has(word) ? `Teach ${word} again` : `Teach ${word}`} onClick={() => check.teach(word)}>
-              {counts.has(word) ? 'Again' : 'Teach'}
+            <button type="button" disabled={!check.listens.value} aria-label={taught.has(word) ? `Teach ${word} again` : `Teach ${word}`} onClick={() => check.teach(word)}>
+              {taught.has(word) ? 'Again' : 'Teach'}
             </button>
           </li>
         ))}
       </ul>
-      {counts.size > 0 && (
+      {learned.length > 0 && (
+        <button type="button" onClick={() => void check.forgetLearned()}>
+          Forget what was learned, keep what I taught
+        </button>
+      )}
+      {taught.size > 0 && (
         <button type="button" onClick={() => void check.erase()}>
           Erase everything I taught
         </button>

@@ -46,7 +46,5 @@ export async function bringBack(world: World, at: Moment): Promise<Result> {
 
 /** Taught words of a backup: a word taught in both stays as it is here, or becomes the backup's; no word is lost. */
 export async function bringTaught(takes: Takes, brought: readonly Take[], how: Bringing): Promise<Result> {
-  const mine = await takes.read();
-  if (!mine.ok) return mine;
-  return takes.write(how === 'replace' ? joinTaught(brought, mine.value) : joinTaught(mine.value, brought));
+  return takes.change((mine) => mine && (how === 'replace' ? joinTaught(brought, mine) : joinTaught(mine, brought)));
 }

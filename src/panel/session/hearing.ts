@@ -21,7 +21,7 @@ export interface Hearing {
 }
 
 
-export function createHearing(ports: Pick<Ports, 'ear' | 'openPage' | 'now'>, troubles: Troubles): Hearing {
+export function createHearing(ports: Pick<Ports, 'ear' | 'openPage' | 'takes' | 'now'>, troubles: Troubles): Hearing {
   const state = signal<EarState>('off');
   let listener: Listener | null = null;
 

@@ -18,6 +18,7 @@ import { LANGUAGE } from '../../voice/vocabulary/en.ts';
 import { spokenWordsFor } from '../../voice/wordsNow.ts';
 import { UNREAD } from '../../unread.ts';
 import { createGate } from './gate.ts';
+import { createLearning } from './learning.ts';
 import type { Library } from './library.ts';
 import type { Live } from './live.ts';
 import type { Ports } from './ports.ts';
@@ -33,6 +34,7 @@ export interface Listener {
 interface World {
   readonly ear: (owner: EarOwner) => Ear;
   readonly openPage: Ports['openPage'];
+  readonly takes: Ports['takes'];
   readonly now: Ports['now'];
   readonly troubles: Troubles;
   readonly live: Live;
@@ -55,12 +57,13 @@ const BECAME = { take: 'taken', ask: 'asked', drop: 'taken', 'say again': 'uncle
   Extract<SweepEvent, { did: 'heard' }>['became']
 >;
 
-export function createListener({ ear: createEar, openPage, troubles, now, live: { sweep, carrier, note }, library, told, attending, voice, state }: World): Listener {
+export function createListener({ ear: createEar, openPage, takes, troubles, now, live: { sweep, carrier, note }, library, told, attending, voice, state }: World): Listener {
   const heardBy = signal<EarState>('off');
   const language = englishLanguage();
   const matcher = matcherFor(language);
   const questionIn = lookUpIn(language);
   const gate = createGate();
+  const learning = createLearning({ takes, sweep, settings: library.settings, troubles });
   const isByPress = computed(() => voice.value?.open === 'pressed');
   const isShut = computed(() => isByPress.value && !gate.isOpen.value);
   let question: Question | null = null;
@@ -105,6 +108,7 @@ export function createListener({ ear: createEar, openPage, troubles, now, live: 
     if (decision.do === 'nothing') return false;
     question = decision.do === 'ask' ? decision.question : null;
     act(decision, candidates[0]?.text ?? '');
+    if (decision.do === 'take' && standing && !attending.peek()) learning.taken(candidates[0]?.takes ?? [], standing.journal);
     return true;
   }
 

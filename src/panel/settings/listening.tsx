@@ -1,6 +1,7 @@
 // Words instead of keys: who recognises them, and what that means, is said before the yes.
 import { useState } from 'preact/hooks';
 import { Pick, type Option } from '../parts/pick.tsx';
+import { Tick } from '../parts/tick.tsx';
 import { Ear } from '../sweep/ear.tsx';
 import { useSession } from '../useSession.ts';
 import type { Settings } from '../../settings.ts';
@@ -10,7 +11,7 @@ type Voice = Settings['voice'];
 
 export function Listening() {
   const session = useSession();
-  const { listen, open } = session.settings.value.voice;
+  const { listen, open, learn } = session.settings.value.voice;
   return (
     <section class="card" aria-labelledby="voice">
       <h2 id="voice">Voice</h2>
@@ -28,6 +29,9 @@ export function Listening() {
           chosen={open}
           onChoose={(chosen) => session.changeSettings({ voice: { open: chosen } })}
         />
+      )}
+      {listen === 'own' && (
+        <Tick label="Learn from words that were right" note={LEARNING_MEANS} on={learn} onChange={(on) => session.changeSettings({ voice: { learn: on } })} />
       )}
       <button type="button" class="link" onClick={() => session.openPage('hearing.html')}>
         Hearing check: microphone, noise, and teaching your words
@@ -63,6 +67,9 @@ const RECOGNISERS: readonly Option<Voice['listen']>[] = [
   { value: 'here', label: 'By the browser, on this computer only', note: 'Where the browser has it ready; nothing is downloaded for it.' },
   { value: 'browser', label: 'By the browser’s own recogniser', note: LISTENING_MEANS },
 ];
+
+const LEARNING_MEANS =
+  'A word that was taken, and not taken back, becomes a further pattern of it, from the next sweep on. The hearing check can forget them.';
 
 const OPENINGS: readonly Option<Voice['open']>[] = [
   { value: 'always', label: 'While a sweep runs' },

@@ -1,9 +1,11 @@
 // Listening for the words the person taught, on this computer alone. The room is heard all the time, so that its noise is
 // known; what comes while the panel itself sounds is dropped.
 import { Ear, type EarEvent } from '../../voice/ownWords/ear.ts';
+import { takeIn } from '../../voice/ownWords/learning.ts';
 import { recogniserOf } from '../../voice/ownWords/recogniser.ts';
 import { gaveUp, spelt, wholeText, type Spelling } from '../../voice/ownWords/spelledValue.ts';
-import { takes } from '../takes.ts';
+import type { Take } from '../../voice/ownWords/take.ts';
+import { takes as store } from '../takes.ts';
 import { lineIn } from './lineIn.ts';
 import type { Deafness, EarOwner } from './listening.ts';
 import { sample } from './samples.ts';
@@ -14,8 +16,15 @@ const HELD_BACK = 'The browser holds the microphone’s sound back until you tou
 /** A sound context that has not begun by then waits for a touch. */
 const TO_BEGIN = 1500;
 
+/** A value under way, in the words said so far and how they sounded. */
+interface Spelt {
+  readonly value: Spelling;
+  readonly doubtful: boolean;
+  readonly takes: readonly Take[];
+}
+
 export async function keepListeningForOwnWords(owner: EarOwner, deafness: Deafness, stop: AbortSignal): Promise<void> {
-  const taught = await takes.read();
+  const taught = await store.read();
   if (!taught.ok) return giveUp(taught.sentence);
   if (taught.value.length === 0) return giveUp(NOTHING_TAUGHT);
   while (!stop.aborted) {
@@ -54,7 +63,9 @@ export async function keepListeningForOwnWords(owner: EarOwner, deafness: Deafne
     let gap = 0;
     let rate = 1;
     let deaf = false;
-    let spelling: { readonly value: Spelling; readonly doubtful: boolean } | null = null;
+    /** The largest sample since something was heard last. */
+    let peak = 0;
+    let spelling: Spelt | null = null;
 
     function push(samples: Float32Array): void {
       if (!ear) return;
@@ -69,8 +80,14 @@ export async function keepListeningForOwnWords(owner: EarOwner, deafness: Deafne
       if (isDeaf) {
         gap = given;
         spelling = null;
-      } else given += samples.length / rate;
-      for (const event of events) take(event);
+      } else {
+        given += samples.length / rate;
+        for (const one of samples) peak = Math.max(peak, Math.abs(one));
+      }
+      for (const event of events) {
+        take(event);
+        if (event.heard !== 'beginning') peak = 0;
+      }
       if (spelling) finish(spelling);
     }
 
@@ -78,16 +95,18 @@ export async function keepListeningForOwnWords(owner: EarOwner, deafness: Deafne
       if (event.heard !== 'word' && event.heard !== 'unsure') return;
       if (event.began < gap && gap < event.ended) return;
       const doubtful = event.heard === 'unsure' || (spelling?.doubtful ?? false);
+      const good = takeIn(event, peak);
+      const takes = good ? [good] : [];
       const value = spelt(spelling?.value ?? null, event.word, at);
-      spelling = value && { value, doubtful };
-      if (value === null) owner.onHeard([{ text: event.word, doubtful }], true);
+      spelling = value && { value, doubtful, takes: [...(spelling?.takes ?? []), ...takes] };
+      if (value === null) owner.onHeard([{ text: event.word, doubtful, takes }], true);
     }
 
-    function finish({ value, doubtful }: { readonly value: Spelling; readonly doubtful: boolean }): void {
+    function finish({ value, doubtful, takes }: Spelt): void {
       const text = wholeText(value, at);
       if (text === null && !gaveUp(value, at)) return;
       spelling = null;
-      owner.onHeard([{ text: text ?? value.words.join(' '), doubtful }], true);
+      owner.onHeard([{ text: text ?? value.words.join(' '), doubtful, takes }], true);
     }
 
     return {

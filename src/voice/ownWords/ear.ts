@@ -21,13 +21,12 @@ export type EarEvent =
       readonly heard: 'word' | 'unsure';
       readonly word: string;
       readonly sureness: number;
-      /** Nearest first, with their distances; for whoever decides among the words that count now. */
-      readonly candidates: readonly { readonly word: string; readonly apart: number }[];
       readonly began: number;
       readonly ended: number;
       readonly at: number;
-      /** For whoever judges how well it stood out. */
+      /** For whoever judges how well it stood out, and whether it is a good take. */
       readonly stretch: Stretch;
+      readonly recognition: Recognition;
     }
   | {
       readonly heard: 'nothing';
@@ -46,10 +45,8 @@ const WAIT = 35;
 /** Seconds of quiet that end other talk, and how long a sound must be to count as talk. */
 const TALK_ENDS = 0.5;
 const TALK = 0.35;
-/** Nearest words told. */
-const TOLD = 5;
 
-type Verdict = Extract<EarEvent, { heard: 'word' | 'unsure' }>;
+export type WordHeard = Extract<EarEvent, { heard: 'word' | 'unsure' }>;
 
 export class Ear {
   private readonly frames: Frames;
@@ -58,7 +55,7 @@ export class Ear {
   private readonly counts: () => readonly string[];
   private count = 0;
   private talkUntil = -Infinity;
-  private waiting: { verdict: Verdict; until: number } | null = null;
+  private waiting: { verdict: WordHeard; until: number } | null = null;
 
   /** `counts`: the words that count now. */
   constructor(rate: number, recogniser: Recogniser, counts: () => readonly string[] = () => recogniser.words) {
@@ -109,15 +106,15 @@ export class Ear {
       return [this.nothing('unlike every word', recognition)];
     }
     if (!this.counts().includes(word)) return [this.nothing('not now', recognition)];
-    const verdict: Verdict = {
+    const verdict: WordHeard = {
       heard: recognition.sureness < TAKEN ? 'unsure' : 'word',
       word,
       sureness: recognition.sureness,
-      candidates: recognition.words.slice(0, TOLD).map(({ word: one, apart }) => ({ word: one, apart })),
       began,
       ended,
       at: this.now,
       stretch,
+      recognition,
     };
     if (recognition.sureness >= CERTAIN) return [verdict];
     this.waiting = { verdict, until: this.count + WAIT };

@@ -12,6 +12,8 @@ export const Take = v.pipe(
     word: v.pipe(v.string(), v.minLength(1), v.maxLength(80)),
     noise: v.pipe(v.array(Level), v.minLength(8), v.maxLength(64)),
     frames: v.pipe(v.array(Level), v.minLength(1), v.maxLength(20_000)),
+    /** Not taught, but said in a sweep and confirmed. */
+    learned: v.exactOptional(v.literal(true)),
   }),
   v.check(({ noise, frames }) => frames.length % noise.length === 0, 'A take must have whole frames.'),
   v.check(({ noise, frames }) => frames.length / noise.length >= 8, 'A take must be at least 80 ms long.'),

@@ -1,8 +1,9 @@
 // Own words on spoken digits: how many are heard right, how many taken wrongly, how often other sounds are taken for
 // one, how soon it is decided, and what it costs.
+import { learnedFrom } from './learned.ts';
 import { spokenDigits } from './spokenDigits.ts';
-import { stretchesFor, trials, type Trial } from './scenes.ts';
-import type { Recording } from './stream.ts';
+import { stretchesFor, trials } from './scenes.ts';
+import { wordAt, type Recording } from './stream.ts';
 import { Ear, type EarEvent } from '../../../src/voice/ownWords/ear.ts';
 import { recogniserOf } from '../../../src/voice/ownWords/recogniser.ts';
 import type { Take } from '../../../src/voice/ownWords/take.ts';
@@ -14,8 +15,7 @@ const CLOSED = [
   [20, 90],
   [10, 80],
 ] as const;
-/** A decision belongs to a word when it comes before the next can. */
-const BELONGS = 0.85;
+const LEARNED = 'after a sweep that was learned from';
 
 interface Counts {
   said: number;
@@ -32,22 +32,31 @@ export function onSpokenDigits(data: string, tell: (sentence: string) => void): 
   const talk = new Map<string, { taken: number; unsure: number; minutes: number }>();
   const late: number[] = [];
   const cost = { spent: 0, heard: 0 };
+  const afterCost = { spent: 0, heard: 0 };
 
   for (const trial of trials(speakers, TIMES)) {
     tell(`${trial.speaker} teaches and is heard`);
     for (const [decibels] of CLOSED) {
       const said = trial.words(decibels);
-      const heard = tried(trial, said, cost);
+      const heard = tried(trial.rate, trial.takes, said, cost);
       late.push(...heard.late);
       for (const key of [`${decibels}`, `${decibels} ${trial.speaker}`]) add(counts, key, heard);
     }
-    for (const [name, sound] of [
-      ['own talk', trial.ownTalk(20)],
-      ['talk of others', trial.othersTalk(20)],
-      ['clicks, beeps and drives', trial.handling(20)],
+    const learned = learnedFrom(trial, 20);
+    const { late: _, ...after } = tried(trial.rate, learned, trial.words(20), afterCost);
+    add(counts, LEARNED, after);
+    const fewer = new Set(trial.fewer.map(({ word }) => word));
+    const fewerLearned = learned.filter(({ word }) => fewer.has(word));
+    const [ownTalk, othersTalk] = [trial.ownTalk(20), trial.othersTalk(20)];
+    for (const [name, sound, takes] of [
+      ['own talk', ownTalk, trial.fewer],
+      ['talk of others', othersTalk, trial.fewer],
+      ['clicks, beeps and drives', trial.handling(20), trial.fewer],
+      [`own talk ${LEARNED}`, ownTalk, fewerLearned],
+      [`talk of others ${LEARNED}`, othersTalk, fewerLearned],
     ] as const) {
       if (sound === null) continue;
-      const { events, minutes } = listened(sound, trial.rate, trial.fewer);
+      const { events, minutes } = listened(sound, trial.rate, takes);
       const sum = talk.get(name) ?? { taken: 0, unsure: 0, minutes: 0 };
       sum.taken += events.filter(({ heard }) => heard === 'word').length;
       sum.unsure += events.filter(({ heard }) => heard === 'unsure').length;
@@ -92,6 +101,14 @@ export function onSpokenDigits(data: string, tell: (sentence: string) => void): 
     most('decided after the end of the word, ms (median)', 1000 * late[Math.floor(late.length / 2)]!, 400),
     shown('decided after the end of the word, ms (95th percentile)', 1000 * late[Math.floor(late.length * 0.95)]!),
     most('cost, % of one core', (100 * cost.spent) / cost.heard, 5),
+    least(`digits, 20 dB, ${LEARNED}: taken and right, %`, percent(LEARNED, 'right'), 80),
+    most(`digits, 20 dB, ${LEARNED}: taken and wrong, %`, percent(LEARNED, 'wrong'), 2),
+    shown(`digits, 20 dB, ${LEARNED}: asked again, %`, percent(LEARNED, 'unsure')),
+    ...aMinute(`talk of others ${LEARNED}`, 'taken', (value) =>
+      most(`talk of others taken for a word ${LEARNED}, a minute`, value, 0.2),
+    ),
+    ...aMinute(`own talk ${LEARNED}`, 'taken', (value) => shown(`own talk taken for a word ${LEARNED}, a minute`, value)),
+    most(`cost ${LEARNED}, % of one core`, (100 * afterCost.spent) / afterCost.heard, 5),
   ];
 }
 
@@ -100,25 +117,23 @@ function listened(sound: Recording, rate: number, takes: readonly Take[]): { eve
   return { events: ear.push(sound.samples), minutes: sound.samples.length / rate / 60 };
 }
 
-function tried(trial: Trial, said: Recording, cost: { spent: number; heard: number }): Counts & { late: number[] } {
-  const recogniser = recogniserOf(trial.takes, trial.rate);
-  const stretches = stretchesFor(said, trial.rate);
+function tried(rate: number, takes: readonly Take[], said: Recording, cost: { spent: number; heard: number }): Counts & { late: number[] } {
+  const recogniser = recogniserOf(takes, rate);
+  const stretches = stretchesFor(said, rate);
   const closed = stretches.filter(
     (stretch, index) => stretch !== null && recogniser.recognise(stretch)?.words[0]?.word === said.said[index]!.label,
   ).length;
-  const ear = new Ear(trial.rate, recogniser);
+  const ear = new Ear(rate, recogniser);
   const started = performance.now();
   const events = ear.push(said.samples);
   cost.spent += (performance.now() - started) / 1000;
-  cost.heard += said.samples.length / trial.rate;
+  cost.heard += said.samples.length / rate;
   const late: number[] = [];
   let [right, wrong, unsure] = [0, 0, 0];
   for (const event of events) {
     if (event.heard === 'unsure') unsure++;
     if (event.heard !== 'word') continue;
-    const word = said.said.find(
-      ({ begins, ends }) => event.began < ends && event.at > begins && event.at < ends + BELONGS,
-    );
+    const word = wordAt(said, event);
     if (word?.label === event.word) right++;
     else wrong++;
     if (word) late.push(event.at + 0.015 - word.ends);

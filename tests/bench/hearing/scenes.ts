@@ -25,6 +25,8 @@ export interface Trial {
   readonly takes: readonly Take[];
   readonly fewer: readonly Take[];
   words(decibels: number): Recording;
+  /** As many words as `words`, and none of them. */
+  firstSweep(decibels: number): Recording;
   /** Null where the data has no words for it. */
   ownTalk(decibels: number): Recording | null;
   othersTalk(decibels: number): Recording | null;
@@ -75,6 +77,10 @@ function trial(
     chance,
   );
   const takes = takesFrom(teaching, rate);
+  const heard = (list: readonly SpokenDigit[], decibels: number, seed: number): Recording => {
+    const by = chanceFrom(seed + time + decibels);
+    return recording(said(shuffled(list, by), by), rate, decibels, by);
+  };
   const taught = shuffled(digits, chance).slice(0, TAUGHT_AMID_TALK);
   const untaught = (one: SpokenDigit) => !taught.includes(one.digit);
   const talk = (list: readonly SpokenDigit[], decibels: number, seed: number): Recording | null => {
@@ -97,10 +103,8 @@ function trial(
     rate,
     takes,
     fewer: takes.filter(({ word }) => taught.includes(word)),
-    words: (decibels) => {
-      const by = chanceFrom(7 + time + decibels);
-      return recording(said(shuffled(part(TAKES, TAKES + HEARD), by), by), rate, decibels, by);
-    },
+    words: (decibels) => heard(part(TAKES, TAKES + HEARD), decibels, 7),
+    firstSweep: (decibels) => heard(part(TAKES + HEARD, TAKES + 2 * HEARD), decibels, 900),
     ownTalk: (decibels) => talk(part(TAKES + HEARD).filter(untaught), decibels, 31),
     othersTalk: (decibels) =>
       talk(

@@ -25,6 +25,13 @@ export interface Recording {
   readonly said: readonly Heard[];
 }
 
+/** Seconds after a word within which a decision belongs to it: the next cannot have been said yet. */
+const BELONGS = 0.85;
+
+/** The word that a decision belongs to, if any. */
+export const wordAt = ({ said }: Recording, event: { readonly began: number; readonly at: number }): Heard | undefined =>
+  said.find(({ begins, ends }) => event.began < ends && event.at > begins && event.at < ends + BELONGS);
+
 const SPEECH = 0.03;
 const LEAD = 1.5;
 

@@ -1,6 +1,7 @@
 // Contract of hearing and of the one switch in a session.
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { moment } from '../../../src/units.ts';
+import type { Take } from '../../../src/voice/ownWords/take.ts';
 import { addKit, phaseOf, sweeping } from './sweeping.ts';
 import { Computer, settle } from './world.ts';
 
@@ -186,6 +187,57 @@ describe('words', () => {
     expect(computer.log).toContain('open microphone.html');
     window.ear?.onTrouble(null);
     expect(window.session.troubles.value).toEqual([]);
+  });
+});
+
+describe('own words that were right', () => {
+  const take: Take = { word: 'flicker', noise: Array.from({ length: 8 }, () => -100), frames: Array.from({ length: 80 }, () => -60) };
+
+  async function sweptWith(learn: boolean) {
+    const { computer, window } = await sweeping({ voice: { listen: 'own', learn } });
+    computer.taught = [take];
+    const hear = async (text: string, doubtful = false): Promise<void> => {
+      computer.pass(1);
+      window.ear?.onHeard([{ text, doubtful, takes: [{ ...take, word: text }] }], true);
+      await settle();
+    };
+    const hold = async (...words: readonly string[]): Promise<void> => {
+      await hear('holding');
+      for (const word of words) await hear(word);
+    };
+    return { computer, window, hear, hold };
+  }
+
+  test('are learned once the next hold was judged, where the person wished it', async () => {
+    const { computer, hold } = await sweptWith(true);
+    await hold('flicker');
+    expect(computer.taught).toEqual([take]);
+    await hold('flicker');
+    expect(computer.taught).toEqual([take, { ...take, learned: true }]);
+  });
+
+  test('are not learned where nobody wished it', async () => {
+    const { computer, hold } = await sweptWith(false);
+    await hold('flicker');
+    await hold('flicker');
+    expect(computer.taught).toEqual([take]);
+  });
+
+  test('are not learned when they were taken back', async () => {
+    const { computer, hold } = await sweptWith(true);
+    await hold('flicker', 'undo');
+    await hold('delayed');
+    await hold('delayed');
+    expect(computer.taught).toEqual([take]);
+  });
+
+  test('are learned by the second saying, and not the first, when they were asked back', async () => {
+    const { computer, window, hear } = await sweptWith(true);
+    await hear('holding');
+    await hear('flicker', true);
+    await hear('flicker', true);
+    await window.tell('finish');
+    expect(computer.taught).toEqual([take, { ...take, learned: true }]);
   });
 });
 

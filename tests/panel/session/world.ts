@@ -265,9 +265,9 @@ export class Window {
       takes: () =>
         Promise.resolve({
           read: () => Promise.resolve(got(computer.taught)),
-          write: (takes) => {
-            computer.taught = [...takes];
-            return Promise.resolve(DONE);
+          change: (how) => {
+            computer.taught = how(computer.taught) ?? computer.taught;
+            return Promise.resolve(got(computer.taught));
           },
           erase: () => Promise.resolve(DONE),
         }),

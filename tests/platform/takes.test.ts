@@ -1,0 +1,23 @@
+// Contract of the taught words' store: what two windows add is all there, and what cannot be read is left as it is.
+import 'fake-indexeddb/auto';
+import { createStore, get, set } from 'idb-keyval';
+import { expect, test } from 'vitest';
+import { takes } from '../../src/platform/takes.ts';
+import type { Take } from '../../src/voice/ownWords/take.ts';
+
+const take = (word: string): Take => ({ word, noise: Array.from({ length: 8 }, () => -100), frames: Array.from({ length: 64 }, () => -60) });
+const learned: Take = { ...take('solid'), learned: true };
+
+test('what a lesson and a sweep add at the same time is all kept, and told apart', async () => {
+  const add = (one: Take) => takes.change((now) => [...(now ?? []), one]);
+  await Promise.all([add(take('solid')), add(learned)]);
+  expect(await takes.read()).toEqual({ ok: true, value: [take('solid'), learned] });
+});
+
+test('takes that cannot be read are told and left, unless they are taught anew', async () => {
+  const database = createStore('sweepbook-words', 'own');
+  await set('taught', 'spoilt', database);
+  expect(await takes.change((now) => now && [...now, learned])).toMatchObject({ ok: false, sentence: expect.stringContaining('Teach them again') });
+  expect(await get('taught', database)).toBe('spoilt');
+  expect(await takes.change((now) => [...(now ?? []), take('undo')])).toEqual({ ok: true, value: [take('undo')] });
+});
