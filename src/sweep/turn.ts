@@ -93,8 +93,9 @@ interface Looked {
 export function currentOutcome({ plan, belief, holds, spent, journal, troubles }: Known, at: Moment): Outcome {
   const held = holds.map(({ value, reading }) => ({ value, counts: reading.counts }));
   const tally = { holds: holds.length + spent.length, seconds: timeSpent(journal.map((event) => event.at), at) };
-  if (troubles.some(leavesNothing)) return { found: 'nothing', tally };
-  return isTransfer(plan) ? carriedOver(plan, belief, held, tally) : outcomeOf(belief, held, tally);
+  if (isTransfer(plan)) return carriedOver(plan, belief, held, tally);
+  const outcome = outcomeOf(belief, held, tally);
+  return outcome.found !== 'beyond the scale' && troubles.some(leavesNothing) ? { found: 'nothing', tally } : outcome;
 }
 
 export const enter = (state: Known, phase: Phase, effects: readonly Effect[]): Turn => ({ state: { ...state, phase }, effects });

@@ -5,7 +5,7 @@ import type { SweepsDiffer } from '../logbook/combined.ts';
 
 type Named = Trouble | SweepsDiffer;
 
-export const TROUBLE_NAMES: Record<Named['trouble'], string> = {
+const TROUBLE_NAMES: Record<Named['trouble'], string> = {
   'flickers everywhere': 'Flickers everywhere',
   'never lights': 'Never lights',
   'lights everywhere': 'Lights everywhere',
@@ -66,6 +66,10 @@ export const TROUBLE_CHECKS: Record<Named['trouble'], readonly string[]> = {
     'Measure once more, with both ends seen, and go by the sweeps that agree.',
   ],
 };
+
+/** Its name; a focus that nobody has looked at yet is only asked about. */
+export const nameOf = (found: Named): string =>
+  found.trouble === 'focus moved' && !found.seen ? 'Has the focus moved?' : TROUBLE_NAMES[found.trouble];
 
 /** What was seen. */
 export function troubleInWords(found: Trouble): string {

@@ -5,7 +5,7 @@ import { cleanup, fireEvent, screen } from '@testing-library/preact';
 import { act } from 'preact/test-utils';
 import { afterEach, expect, test } from 'vitest';
 import { newBody, newLens } from '../../src/kit/kit.ts';
-import { moment } from '../../src/units.ts';
+import { moment, seconds, steps } from '../../src/units.ts';
 import { FakeSession, KIT } from './fakeSession.ts';
 import { click, partsRead, show, text, type } from './show.tsx';
 
@@ -118,3 +118,21 @@ test('before a value is entered, it is told which lens shares its place in the b
   await partsRead();
   expect(text()).toContain('Velde M1 cannot tell Orrin 85 f/1.8 and Orrin 85 f/1.8 (A12) apart: they share one stored value');
 });
+
+test('two sweeps that differ by more than their intervals allow are named so, with what to check and the odds', async () => {
+  const measured = new FakeSession().open().hold('dark', 0).hold('steady', 6);
+  measured.input({ told: 'finish', by: 'key', heard: null });
+  const one = measured.asRecord('one');
+  const found = (chosen: number) =>
+    ({ ...BAND, low: steps(chosen - 3), high: steps(chosen + 3), centre: chosen, chosen: steps(chosen), interval: { from: chosen - 0.75, to: chosen + 0.75 } }) as const;
+  const other = { ...one, id: 'two', finished: moment(one.finished + 86_400_000), outcome: found(6) };
+  await situation(new FakeSession({ records: [other, { ...one, outcome: found(2) }] }));
+  expect(text()).toContain('The last two lie 4 apart; chance allows 1.1. They differ by more.');
+  expect(text()).toMatch(/The sweeps differ.*Compare the notes.*odds (\d+|more than 1000) to 1 that they differ/);
+  cleanup();
+  await situation(new FakeSession({ records: [{ ...other, outcome: found(2.5) }, { ...one, outcome: found(2) }] }));
+  expect(text()).toContain('They agree.');
+  expect(text()).not.toContain('The sweeps differ');
+});
+
+const BAND = { found: 'band', other: null, within: 0.97, ends: 'seen', tally: { holds: 9, seconds: seconds(90) } } as const;

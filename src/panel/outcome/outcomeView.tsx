@@ -41,7 +41,7 @@ function Result({ outcome, scale, cause, gap }: Found) {
 export function OutcomeView({ sweep, outcome }: Props) {
   const { holds, seconds } = outcome.tally;
   /** A trouble that leaves no band stands in its place. */
-  const cause = outcome.found === 'band' || outcome.found === 'carried over' ? undefined : sweep.troubles.find(isHopeless);
+  const cause = outcome.found === 'nothing' || outcome.found === 'past the limit' ? sweep.troubles.find(isHopeless) : undefined;
   const gap = sweep.troubles.some(({ trouble }) => trouble === 'hole in the band');
   return (
     <>

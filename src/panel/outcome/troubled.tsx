@@ -1,7 +1,7 @@
 // An outcome that gives no value to enter: what was seen, and what to check before the next sweep.
 import type { BandOutcome, CarriedOutcome, Outcome } from '../../sweep/end/outcome.ts';
 import type { Trouble } from '../../sweep/trouble/trouble.ts';
-import { evidenceInWords, TROUBLE_NAMES, troubleInWords } from '../../voice/checks.ts';
+import { evidenceInWords, nameOf, troubleInWords } from '../../voice/checks.ts';
 import { outcomeInWords } from '../../voice/outcomes.ts';
 import { Checks } from '../trouble/troubleNote.tsx';
 
@@ -35,7 +35,7 @@ function Caused({ cause }: { readonly cause: Trouble }) {
   return (
     <>
       <section class="result" aria-label="Result">
-        <p class="headline">{TROUBLE_NAMES[cause.trouble]}</p>
+        <p class="headline">{nameOf(cause)}</p>
         <p>{troubleInWords(cause)}</p>
         <p class="muted small">{evidenceInWords(cause)}</p>
       </section>

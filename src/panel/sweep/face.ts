@@ -4,7 +4,7 @@ import { writeSteps } from '../../sweep/scale.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { isHopeless } from '../../sweep/trouble/troublesOf.ts';
-import { TROUBLE_NAMES } from '../../voice/checks.ts';
+import { nameOf } from '../../voice/checks.ts';
 import { TROUBLE_SAID } from '../../voice/troubles.ts';
 import { between, type Moment, type Steps } from '../../units.ts';
 import { inPercent } from '../words/quantities.ts';
@@ -65,7 +65,7 @@ function wayTo({ holds, spent, dialled, plan }: SweepState, value: Steps): strin
 /** A trouble for which more holds are of no use says so in place of what was found. */
 function troubled({ troubles }: SweepState): Face | null {
   const [first] = troubles;
-  return first && isHopeless(first) ? still(TROUBLE_NAMES[first.trouble], null, TROUBLE_SAID[first.trouble]) : null;
+  return first && isHopeless(first) ? still(nameOf(first), null, TROUBLE_SAID[first.trouble]) : null;
 }
 
 function found(outcome: Outcome): Face {

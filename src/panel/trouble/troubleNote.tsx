@@ -1,7 +1,7 @@
 // A trouble by its name: what was seen, what to check in order of likelihood, and in small print the figures behind it.
 import type { SweepsDiffer } from '../../logbook/combined.ts';
 import type { Trouble } from '../../sweep/trouble/trouble.ts';
-import { evidenceInWords, TROUBLE_CHECKS, TROUBLE_NAMES, troubleInWords } from '../../voice/checks.ts';
+import { evidenceInWords, nameOf, TROUBLE_CHECKS, troubleInWords } from '../../voice/checks.ts';
 
 interface Props {
   readonly found: Trouble | SweepsDiffer;
@@ -10,7 +10,7 @@ interface Props {
 }
 
 export function TroubleNote({ found, folded = false }: Props) {
-  const name = TROUBLE_NAMES[found.trouble];
+  const name = nameOf(found);
   return (
     <section class="notice" aria-label={name}>
       <h2>{name}</h2>

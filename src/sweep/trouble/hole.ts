@@ -2,8 +2,9 @@
 // width, and without. Where the hole is, the light fails whatever the edges say; what it shows there: common practice, no
 // source.
 import type { Belief } from '../belief/belief.ts';
+import type { Posterior } from '../belief/grid.ts';
 import { GRADES, IN, outcomesOf } from '../belief/observation.ts';
-import { likelihoods } from '../end/drift.ts';
+import { likelihoods, type Bands } from '../end/drift.ts';
 import type { Hold } from '../hold.ts';
 import type { Hole } from './trouble.ts';
 
@@ -16,19 +17,20 @@ const FAILS_IN_IT = { near: 0.4, flicker: 0.5, dark: 0.1 };
 const WIDTHS = [1, 2, 3, 4];
 /** One failure may be a blink; a gap fails again. */
 const FEWEST = 2;
+/** Bands less likely than this share of the likeliest, by the holds outside the gap, are left out. */
+const SLIGHT = 1e-7;
 
 /** The hole that most likely is there; null where fewer failures than that lie between two values that held. */
 export function holeIn(belief: Belief, holds: readonly Read[]): Hole | null {
-  const { model, opening } = belief;
+  const { model } = belief;
   const held = holds.filter(({ reading }) => reading.counts === 'in').map(({ value }) => value);
   const [lowest, highest] = [Math.min(...held), Math.max(...held)];
   const failed = holds.filter(({ value, reading }) => reading.counts === 'out' && value > lowest && value < highest);
   if (failed.length < FEWEST) return null;
 
-  const places = [...opening.which.keys()].filter((k) => model.isOfPlainGrades(opening.which[k]!));
-  const which = Int32Array.from(places, (k) => opening.which[k]!);
+  const { which, weight } = explaining(belief, holds.filter((hold) => !failed.includes(hold)));
   const chances = holds.map((hold) => likelihoods(belief, which, hold, 0));
-  const whole = Float64Array.from(places, (k, at) => chances.reduce((chance, each) => chance * each[at]!, opening.mass[k]!));
+  const whole = chances.reduce((product, chance) => product.map((each, k) => each * chance[k]!), weight);
   const { step } = model.scale;
 
   let total = 0;
@@ -58,6 +60,30 @@ export function holeIn(belief: Belief, holds: readonly Read[]): Hole | null {
   const bayesFactor = total / whole.reduce((sum, weight) => sum + weight, 0);
   const ordered = values.toSorted((a, b) => a - b);
   return { trouble: 'hole in the band', bayesFactor, from: ordered[0]!, to: ordered.at(-1)! };
+}
+
+/** The bands by which the holds outside any gap are not wholly unlikely, with the weight they had before the first hold. */
+function explaining(belief: Belief, holds: readonly Read[]): Bands {
+  const { which, weight } = bandsOf(belief);
+  const likely = holds.reduce((product, hold) => {
+    const chance = likelihoods(belief, which, hold, 0);
+    return product.map((each, k) => each * chance[k]!);
+  }, weight);
+  const floor = likely.reduce((most, each) => Math.max(most, each), 0) * SLIGHT;
+  const places = [...likely.keys()].filter((k) => likely[k]! > floor);
+  return { which: Int32Array.from(places, (k) => which[k]!), weight: Float64Array.from(places, (k) => weight[k]!) };
+}
+
+const knownBands = new WeakMap<Posterior, Bands>();
+
+/** Every softness of every pair of edges; worked out once for each opening. */
+function bandsOf({ model, opening }: Belief): Bands {
+  const known = knownBands.get(opening);
+  if (known) return known;
+  const places = [...opening.which.keys()].filter((k) => model.isOfPlainGrades(opening.which[k]!));
+  const bands = { which: Int32Array.from(places, (k) => opening.which[k]!), weight: Float64Array.from(places, (k) => opening.mass[k]!) };
+  knownBands.set(opening, bands);
+  return bands;
 }
 
 /** The arrows in a hole tell nothing. */
