@@ -14,8 +14,19 @@ export const exposureValue = (aperture: FNumber, shutter: Seconds): Ev => ev(Mat
 export const measuredEv = ({ iso, aperture, shutter }: Exposure): Ev =>
   ev(exposureValue(exactAperture(aperture), exactShutter(shutter)) - Math.log2(exactIso(iso) / 100));
 
-/** Light falling on the target, for a reading at ISO 100 from a mid-grey surface. */
-export const illuminance = (ev100: Ev): Lux => lux((250 * 2 ** ev100) / 100);
+const K = 12.5;
+const C = 250;
+
+/** Share of the light that a surface sends back when meters for light coming and light falling agree: π·K/C. */
+export const MID_GREY = (Math.PI * K) / C;
+/** The same of white paper (common practice, no source). */
+export const WHITE_PAPER = 0.85;
+
+/** Light coming from the surface metered, in candela per square metre, for a reading at ISO 100. */
+export const luminance = (ev100: Ev): number => (K * 2 ** ev100) / 100;
+
+/** Light falling on a matt surface that sends back this share of it, 0 to 1: π·L/share. */
+export const illuminance = (ev100: Ev, sentBack: number = MID_GREY): Lux => lux((Math.PI * luminance(ev100)) / sentBack);
 
 /** Where light is enough, as EV at ISO 100 (common practice, no source: settable). */
 export const LightThresholds = v.pipe(

@@ -2,10 +2,12 @@
 // measurements they rest on.
 import { render } from 'preact';
 import { adviceFor, type Advice, type Evidence } from '../logbook/entering/advice.ts';
+import type { Weighing } from '../logbook/entering/oneValue.ts';
 import { USUAL_LIMITS } from '../logbook/due.ts';
 import { shelfOf } from '../logbook/shelf.ts';
 import { contentsOf } from '../logbook/stored.ts';
 import { libraryOf } from '../logbook/storedLibrary.ts';
+import { readAsked } from '../panel/entering/address.ts';
 import { PlaceView } from '../panel/entering/placeView.tsx';
 import { inTenths } from '../panel/words/figures.ts';
 import { holdsCounted, inMetres, inMillimetres, inPercent, onDay } from '../panel/words/quantities.ts';
@@ -13,7 +15,7 @@ import { now } from '../platform/clock.ts';
 import { store } from '../platform/storage.ts';
 import { writeSteps } from '../sweep/scale.ts';
 
-function EnteringPage({ advice: { body, lens, places } }: { readonly advice: Advice }) {
+function EnteringPage({ advice: { body, lens, places }, weighing }: { readonly advice: Advice; readonly weighing: Weighing }) {
   return (
     <main>
       <div class="controls">
@@ -32,11 +34,12 @@ function EnteringPage({ advice: { body, lens, places } }: { readonly advice: Adv
         <section key={place.converter?.id ?? ''} class="place">
           <h2>{place.converter ? `With ${place.converter.name}` : 'Bare lens'}</h2>
           <PlaceView place={place} lens={lens} />
-          <h3>What it rests on</h3>
+          <h3>What it rests on{weighing.by === 'use' && ', weighed by use'}</h3>
           <ul>
             {place.evidence.map((evidence) => (
               <li key={evidence.band.id} class="small">
                 {evidenceInWords(evidence)}
+                {weighing.by === 'use' && ` Counts ${weighing.use.get(evidence.band.id) ?? 1}.`}
               </li>
             ))}
           </ul>
@@ -56,15 +59,15 @@ function evidenceInWords({ band, measured: { at, by, holds, interval, within } }
 }
 
 const place = document.querySelector('#entering');
-const id = decodeURIComponent(location.hash.slice(1));
+const { situation: id, weighing } = readAsked(location.hash);
 const read = await store.read();
 const contents = read.ok ? contentsOf(read.value).contents : null;
 const situation = contents?.kit.situations.find((one) => one.id === id);
 if (place && contents && situation) {
   const { days } = contents.settings.logbook;
   const shelf = shelfOf(libraryOf(contents), { at: now(), temperature: null }, { ...USUAL_LIMITS, days });
-  const advice = adviceFor(situation, contents.kit, shelf, { by: 'worst share' });
-  render(advice ? <EnteringPage advice={advice} /> : <p role="alert">This lens is no longer in the kit. Close this page and open it from the logbook again.</p>, place);
+  const advice = adviceFor(situation, contents.kit, shelf, weighing);
+  render(advice ? <EnteringPage advice={advice} weighing={weighing} /> : <p role="alert">This lens is no longer in the kit. Close this page and open it from the logbook again.</p>, place);
 } else if (place) {
   render(<p role="alert">{read.ok ? 'This is no longer in the kit. Close this page and open it from the logbook again.' : read.sentence}</p>, place);
 }

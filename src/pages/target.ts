@@ -11,12 +11,14 @@ const place = document.querySelector<HTMLElement>('#sheets');
 const paper = document.querySelector<HTMLFieldSetElement>('#paper');
 const print = document.querySelector<HTMLButtonElement>('#print');
 
+const RAMP_WORDS = 'Ramp: 0 line in the target\u2019s plane, top leaning back by 45\u00b0. Numbers: mm, + is behind the target.';
+
 /** All pages for this paper as SVG, or the sentence that says why not. */
 function drawn(order: TargetOrder, name: PaperName): { readonly pages: readonly string[]; readonly say: string } {
   const measure = measureTarget(order);
   if (!measure.ok) return { pages: [], say: measure.say };
   const target = sheets(drawTarget(measure.value, order.words).drawing, name, 'Target');
-  const ramp = sheets(drawRamp(order.depth ?? 'infinite', ['Ramp: mount it under the target, its 0 line in the target\u2019s plane.', ...order.words]).drawing, name, 'Ramp');
+  const ramp = sheets(drawRamp(order.depth ?? 'infinite', [RAMP_WORDS, ...order.words]).drawing, name, 'Ramp');
   const count = target.length === 1 ? 'The target is on one sheet' : `The target is on ${target.length} sheets to be joined at their marks`;
   return {
     pages: [...target, ...ramp].map(({ svg }) => svg),

@@ -1,5 +1,5 @@
 // Tells the short, the double and the long press of one switch apart, from when it went down and came up. Only a press
-// during a hold waits for a possible second one. A press in dialling is told at once, so that the hold begins at the
+// during a hold, or when the finish is offered, waits for a possible second one. A press in dialling is told at once, so that the hold begins at the
 // down itself; should it turn out long, the long press is told as well and takes the hold back.
 import type { Input } from './inputs.ts';
 import type { Phase } from './state.ts';
@@ -18,7 +18,7 @@ export type Contact =
 export type OneSwitch =
   | { readonly is: 'up' }
   | { readonly is: 'down'; readonly since: Moment; readonly during: Phase['name'] }
-  /** Up again after a short press during a hold: a second one would make it double. */
+  /** Up again after a short press: a second one would make it double. */
   | { readonly is: 'between'; readonly since: Moment; readonly during: Phase['name'] }
   /** Down, and everything it could mean has been told. */
   | { readonly is: 'spent' };
@@ -63,7 +63,7 @@ function whileDown(state: Extract<OneSwitch, { is: 'down' }>, contact: Contact):
   if (length >= LONG_AFTER) return { state: contact.move === 'up' ? RELEASED : { is: 'spent' }, presses: [told('long', state)] };
   if (contact.move !== 'up') return { state, presses: [] };
   if (during === 'dialling') return { state: RELEASED, presses: [] };
-  if (during === 'holding' && length < DOUBLE_WITHIN) return { state: { is: 'between', since, during }, presses: [] };
+  if ((during === 'holding' || during === 'offered') && length < DOUBLE_WITHIN) return { state: { is: 'between', since, during }, presses: [] };
   return { state: RELEASED, presses: [told('short', state)] };
 }
 

@@ -3,7 +3,7 @@
 import type { SweepEvent } from './event.ts';
 import type { Input, Meaning } from './inputs.ts';
 import type { Phase, SweepState } from './state.ts';
-import { PRESSES } from './understood.ts';
+import { pressesIn } from './understood.ts';
 import type { Light } from './verdict.ts';
 import type { Moment } from '../units.ts';
 
@@ -12,7 +12,7 @@ const NOTHING: Meaning = { means: 'nothing' };
 
 export function pressed({ press, during, downAt }: Extract<Input, { told: 'press' }>, state: SweepState, at: Moment): Meaning {
   const { phase } = state;
-  const means = PRESSES[during].find((one) => one.press === press)?.means;
+  const means = pressesIn(state, during).find((one) => one.press === press)?.means;
   switch (means) {
     case 'holding':
       return phase.name === 'dialling' ? events({ did: 'began', at: downAt, value: phase.next.value, by }) : NOTHING;
@@ -37,7 +37,7 @@ export function pressed({ press, during, downAt }: Extract<Input, { told: 'press
     case 'same':
       return whileIn('checking', { did: 'checked', at, focus: 'unmoved', by });
     case 'shifted':
-      return whileIn('checking', { did: 'checked', at, focus: 'moved', by });
+      return whileIn(during === 'offered' ? 'offered' : 'checking', { did: 'checked', at, focus: 'moved', by });
     default:
       return NOTHING;
   }

@@ -12,7 +12,11 @@ export interface Understood {
 }
 
 /** The inputs that make sense in the present phase, the most wanted first. */
-export const understood = (state: SweepState): Understood => ({ words: wordsIn(state), presses: PRESSES[state.phase.name] });
+export const understood = (state: SweepState): Understood => ({ words: wordsIn(state), presses: pressesIn(state, state.phase.name) });
+
+/** Practice has no live view in which the focus could be seen to have shifted. */
+export const pressesIn = ({ plan }: SweepState, during: Phase['name']): Understood['presses'] =>
+  during === 'offered' && plan.practice ? PRESSES.offered.filter(({ means }) => means !== 'shifted') : PRESSES[during];
 
 /** What the one switch means in each phase; the plainest press has the commonest meaning. */
 export const PRESSES: Record<Phase['name'], Understood['presses']> = {
@@ -31,6 +35,7 @@ export const PRESSES: Record<Phase['name'], Understood['presses']> = {
   ],
   offered: [
     { press: 'short', means: 'accept' },
+    { press: 'double', means: 'shifted' },
     { press: 'long', means: 'go on' },
   ],
   paused: [{ press: 'short', means: 'resume' }],

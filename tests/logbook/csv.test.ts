@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
 import { readNumber, readText, writeText } from '../../src/logbook/csv/cell.ts';
 import { readCsv, writeCsv } from '../../src/logbook/csv/csv.ts';
@@ -6,7 +7,7 @@ import { planTable } from '../../src/logbook/csv/planTable.ts';
 import { guessMapping, missingFrom, readRows, readTable } from '../../src/logbook/csv/readTable.ts';
 import { rowsOf } from '../../src/logbook/csv/row.ts';
 import { writeRows, writeTable } from '../../src/logbook/csv/writeTable.ts';
-import { EMPTY_LIBRARY } from '../../src/logbook/library.ts';
+import { EMPTY_LIBRARY, Library } from '../../src/logbook/library.ts';
 import { anyLibrary } from './anyLibrary.ts';
 import { libraryWith, sweepRecord, T0 } from './libraryWith.ts';
 
@@ -106,6 +107,13 @@ describe('a table of results', { timeout: 60_000 }, () => {
       'Line 6, lens: it is empty.',
       'Line 7, distance (mm): “1,750” can be read in two ways: write 1750 or 1.750.',
     ]);
+  });
+
+  it.each(['\uFEFF', ' ', '\t', "'\t", '\u00A0'])('takes a name or a serial of blanks, %j, for none', (blank) => {
+    const line = `by hand,2026-01-01T10:00:00Z,Velde M1,"${blank}",Orrin 85 f/1.8,"${blank}",85,4250,value,,5`;
+    const { rows, faults } = read(`kind,date,body,body serial,lens,lens serial,focal length (mm),distance (mm),found,low,value\r\n${line}\r\n`);
+    expect([faults, rows[0]?.row.bodySerial, rows[0]?.row.lensSerial]).toEqual([[], null, null]);
+    expect(v.is(Library, planTable(EMPTY_LIBRARY, { rows, faults }, T0).library)).toBe(true);
   });
 
   it('says which needed columns no heading stands for', () => {

@@ -139,6 +139,19 @@ test('a share of the depth in front is kept with the sweep, and a share that can
   await waitFor(() => expect(session.noted?.readings).toContainEqual({ reads: 'placement', share: 0.33 }));
 });
 
+test('what is read at the bench goes with the sweep although nobody walks through the set-up, once and as it stands at last', async () => {
+  const session = await atTheBench();
+  for (const [label, typed] of [['ISO', '400'], ['Aperture', '1.8'], ['Shutter', '1/125'], ['Share of the depth in front, %', '33']] as const) await enter(label, typed);
+  await press('Back');
+  await press('Set up the bench');
+  await waitFor(() => screen.getByRole('heading', { name: 'Distance' }));
+  await enter('ISO', '800');
+  await press('Back');
+  await press('Begin the sweep');
+  await waitFor(() => expect(session.noted?.readings.map((reading) => (reading as { reads: string }).reads)).toEqual(['light', 'placement', 'light']));
+  expect(session.noted?.readings.at(-1)).toMatchObject({ iso: 800 });
+});
+
 test('a shutter that cuts the lamps’ flicker short is cautioned', async () => {
   await atTheBench();
   await enter('ISO', '100');
@@ -173,6 +186,30 @@ test('what was typed is still there after a look elsewhere', async () => {
   await press('Set up the bench');
   await waitFor(() => screen.getByRole('heading', { name: 'Distance' }));
   expect(screen.getByLabelText<HTMLInputElement>('Widest aperture').value).toBe('2.8');
+});
+
+test('another lens begins with empty readings; what belongs to the room and the body stays', async () => {
+  const other = { ...newLens('orrin-35', 'Orrin 35 f/2', moment(0)), focal: { from: millimetres(35), to: millimetres(35) }, widest: { from: 2, to: 2 } };
+  const far = { ...KNOWN_KIT.situations[0]!, converter: null, distance: millimetres(4250) };
+  const near = { ...far, id: 'near', lens: 'orrin-35', focalLength: millimetres(35), distance: millimetres(1750) };
+  await show(new FakeSession({ kit: { ...KNOWN_KIT, lenses: [...KNOWN_KIT.lenses, other], situations: [far, near] } }));
+  const at = async (lens: string) => {
+    await act(() => void fireEvent.change(screen.getByLabelText('Lens'), { target: { value: lens } }));
+    await press('Set up the bench');
+    await waitFor(() => screen.getByRole('heading', { name: 'Distance' }));
+  };
+  await at('orrin-85');
+  const readings = ['Distance as measured', 'ISO', 'Share of the depth in front, %'];
+  await Promise.all(readings.map((label, index) => enter(label, ['4.2', '400', '33'][index]!)));
+  await enter('Fine from, EV at ISO 100', '6');
+  await press('Back');
+  await at('orrin-85');
+  expect(readings.map((label) => screen.getByLabelText<HTMLInputElement>(label).value)).toEqual(['4.2', '400', '33']);
+  await press('Back');
+  await at('orrin-35');
+  expect(readings.map((label) => screen.getByLabelText<HTMLInputElement>(label).value)).toEqual(['', '', '']);
+  expect(screen.getByLabelText<HTMLInputElement>('Fine from, EV at ISO 100').value).toBe('6');
+  expect(text()).toContain('Yours1.75 m');
 });
 
 test('the page to print is opened for this rig', async () => {

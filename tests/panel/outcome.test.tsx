@@ -1,6 +1,6 @@
 // @vitest-environment happy-dom
 // Contract of the end of a sweep: the value to enter, how sure it is and what to do; or, without one, what to check.
-import { cleanup, screen } from '@testing-library/preact';
+import { cleanup, screen, waitFor } from '@testing-library/preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, test } from 'vitest';
 import { cameraOf } from '../../src/practice/cameras.ts';
@@ -8,17 +8,21 @@ import type { Outcome } from '../../src/sweep/end/outcome.ts';
 import { revealedInWords } from '../../src/panel/outcome/revealed.ts';
 import { seconds, steps } from '../../src/units.ts';
 import { FakeSession, PLAN } from './fakeSession.ts';
-import { click, key, partsRead, phase, show, text } from './show.tsx';
+import { click, key, partsRead, phase, show, text, type } from './show.tsx';
 
 afterEach(cleanup);
 
 /** A sweep ended as the fake leaves it, shown with this outcome instead. */
 async function ended(outcome: Partial<Outcome> & Pick<Outcome, 'found'>, plan = PLAN): Promise<FakeSession> {
   const session = new FakeSession({ plan }).open().hold('flicker', 0).hold('steady', 5);
+  finish(session, outcome);
+  return show(session);
+}
+
+function finish(session: FakeSession, outcome: Partial<Outcome> & Pick<Outcome, 'found'>): void {
   const state = session.sweep.value;
   if (state === null) throw new Error('There is no sweep.');
   session.sweep.value = { ...state, phase: { name: 'finished', at: session.now.value, outcome: { ...BAND, ...outcome } as Outcome } };
-  return show(session);
 }
 
 const BAND = {
@@ -34,6 +38,31 @@ const BAND = {
 } as const;
 
 describe('a band', () => {
+  test('with a share of the depth asked for at the bench, the value to enter is shifted on purpose and says so', async () => {
+    const session = await show(new FakeSession());
+    await act(() => void click('Set up the bench'));
+    await partsRead();
+    await act(() => void type('Widest aperture', '1.8'));
+    await act(() => void type('Share of the depth in front, %', '66'));
+    await act(() => void click('Back'));
+    await act(() => void click('Begin the sweep'));
+    await waitFor(() => expect(session.sweep.value).not.toBe(null));
+    await act(() => finish(session, { found: 'band' }));
+    await partsRead();
+    const [, shifted] = /\+(\d+) instead of \+5, shifted on purpose to put 66 % of the depth of field in front of the subject: an estimate\./.exec(text()) ?? [];
+    expect(Number(shifted)).toBeGreaterThan(5);
+    expect(text()).toContain(`Enter +${shifted} in the camera`);
+    expect(screen.getByLabelText<HTMLInputElement>('Value in the camera').value).toBe(`+${shifted}`);
+    expect(screen.getByLabelText('Value to enter').textContent).toBe('+5');
+  });
+
+  test('a share that was kept with the sweep counts after the panel was closed, as soon as the aperture is known', async () => {
+    const bench = { ticked: [], readings: [{ reads: 'placement', share: 0.66 }] };
+    await ended({ found: 'band' }, { ...PLAN, bench });
+    expect(text()).toContain('enter the widest aperture at the bench to see the value shifted for it.');
+    expect(text()).toContain('Enter +5 in the camera');
+  });
+
   test('its width is set against the depth of focus, as an estimate', async () => {
     await ended({ found: 'band' });
     expect(text()).toContain('The band spans about 50 % of the depth of focus, an estimate: that is plausible.');

@@ -3,8 +3,8 @@
 import { cleanup, fireEvent, screen } from '@testing-library/preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, test } from 'vitest';
-import { EMPTY_KIT, newBody, newConverter } from '../../src/kit/kit.ts';
-import { moment } from '../../src/units.ts';
+import { EMPTY_KIT, newBody, newConverter, newLens } from '../../src/kit/kit.ts';
+import { millimetres, moment } from '../../src/units.ts';
 import { FakeSession, KIT } from './fakeSession.ts';
 import { click, partsRead, show, text, type } from './show.tsx';
 
@@ -170,4 +170,20 @@ test('a sweep that another window runs does not push itself forward, and can be 
   expect(text()).toContain('A sweep runs in another window');
   await act(() => void click('Follow it'));
   expect(screen.getByLabelText('Value to set')).toBeTruthy();
+});
+
+test('a lens of one focal length brings it; a zoom waits for the end, and what was typed for one is not left to the other', async () => {
+  const at = (from: number, to: number) => ({ from: millimetres(from), to: millimetres(to) });
+  const lenses = [
+    { ...newLens('one', 'Orrin 35 f/2', moment(0)), focal: at(35, 35) },
+    { ...newLens('zoom', 'Orrin 24-70 f/4', moment(0)), focal: at(24, 70) },
+  ];
+  await show(new FakeSession({ kit: { ...KIT, lenses, situations: [] } }));
+  expect(typed('Focal length, mm')).toBe('35');
+  expect(typed('Distance to the target, m')).toBe('1.75');
+  await act(() => void fireEvent.change(screen.getByLabelText('Lens'), { target: { value: 'zoom' } }));
+  expect(typed('Focal length, mm')).toBe('');
+  await enter('Focal length, mm', '24');
+  await act(() => void fireEvent.change(screen.getByLabelText('Lens'), { target: { value: 'one' } }));
+  expect(typed('Focal length, mm')).toBe('35');
 });

@@ -117,7 +117,7 @@ describe('offered', () => {
     await offered();
     expect(phase()).toBe('offered');
     expect(text()).toMatch(/\d\d % sure within one step/);
-    expect(button(/^accept long press/)).toBeTruthy();
+    expect(button(/^accept press twice .*long press/)).toBeTruthy();
     await act(() => key('a'));
     expect(phase()).toBe('finished');
   });

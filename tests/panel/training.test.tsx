@@ -4,6 +4,7 @@ import { cleanup, fireEvent, screen } from '@testing-library/preact';
 import { act } from 'preact/test-utils';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import type { TrainingRound } from '../../src/practice/training/round.ts';
+import type { Input } from '../../src/sweep/inputs.ts';
 import { moment } from '../../src/units.ts';
 import { FakeSession } from './fakeSession.ts';
 import { button, click, key, partsRead, show, text } from './show.tsx';
@@ -45,6 +46,21 @@ const tenSteady: TrainingRound = {
   level: 2,
   holds: Array.from({ length: 10 }, () => ({ shown: 'steady', told: 'steady', level: 2 })),
 };
+
+test('a round is told by words alone, and the words are let go with it', async () => {
+  const session = await opened();
+  await act(() => void click('Begin a round'));
+  const say = (input: Input) => act(() => session.listener?.take(input));
+  for (let count = 0; count < 10; count++) {
+    await say({ told: 'hold', by: 'voice', heard: 'holding' });
+    expect(at()).toBe('holding');
+    await pass(session, 2.1);
+    await say({ told: 'verdict', verdict: { light: 'flicker', arrows: 'none' }, by: 'voice', heard: 'flicker' });
+  }
+  expect(text()).toMatch(/\d+ of 10 right/);
+  expect(session.settings.value.training.rounds[0]?.holds.every(({ told }) => told === 'flicker')).toBe(true);
+  expect(session.listener).toBe(null);
+});
 
 test('ten holds told by key end in a score in words, and the round is kept', async () => {
   const session = await opened();

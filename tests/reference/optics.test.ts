@@ -5,7 +5,7 @@ import { apertureWith, convertedError, type ConverterFactor } from '../../src/op
 import { depthOfField, hyperfocal, limitsOfField, type Blur } from '../../src/optics/depthOfField.ts';
 import { airyDisc, depthOfFocus, quarterWaveDepth } from '../../src/optics/depthOfFocus.ts';
 import { flicker } from '../../src/optics/lamps.ts';
-import { exposureValue, illuminance } from '../../src/optics/light.ts';
+import { exposureValue, illuminance, luminance, MID_GREY } from '../../src/optics/light.ts';
 import { thinLensMagnification, type MeasuredFrom } from '../../src/optics/magnification.ts';
 import { mirrorOffset, spotOffset } from '../../src/optics/mirror.ts';
 import { degrees, ev, fNumber, magnification } from '../../src/optics/quantity.ts';
@@ -84,6 +84,8 @@ const COMPUTED: Record<string, () => number[]> = {
       [1, 1],
     ].map(([n, t]) => exposureValue(fNumber(n!), seconds(t!))),
   E2: () => [-3, 0, 8, 10, 18].map((at) => illuminance(ev(at))),
+  E3: () => [-3, 0, 8, 10].map((at) => luminance(ev(at))),
+  E4: () => [MID_GREY],
   E5: () => ([50, 60] as const).flatMap((mains) => [flicker(mains).hertz, flicker(mains).period * 1000]),
 };
 

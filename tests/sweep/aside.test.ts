@@ -42,6 +42,13 @@ test('an offered finish may be accepted or passed over', () => {
   expect(after(offered, { did: 'went on', at: later(900), by: 'switch' }).phase.name).toBe('dialling');
 });
 
+test('focus seen to have moved before the finish begins a fresh series, and the holds so far are kept apart', () => {
+  const offered = inPhase('offered');
+  const moved = after(offered, { did: 'checked', at: later(900), focus: 'moved', by: 'key' });
+  expect(moved).toMatchObject({ phase: { name: 'dialling' }, holds: [], spent: offered.holds });
+  expect(after(offered, { did: 'checked', at: later(900), focus: 'unmoved', by: 'key' }).phase.name).toBe('offered');
+});
+
 test('a sweep may be finished before it is offered, and then states how little is known', () => {
   const { state, effects } = transition(inPhase('dialling'), { did: 'finished', at: later(3), by: 'pointer' });
   expect(state.phase).toMatchObject({ name: 'finished', outcome: { found: 'nothing' } });

@@ -124,6 +124,14 @@ describe('one switch', () => {
     expect(told(inPhase('offered'), press('long', 'offered')).state.phase.name).toBe('dialling');
   });
 
+  test('two presses say that live view shows the focus shifted, and practice, which has none, does not know them', () => {
+    const offered = inPhase('offered');
+    expect(told(offered, press('double', 'offered')).state).toMatchObject({ phase: { name: 'dialling' }, holds: [], spent: offered.holds });
+    const practising = { ...offered, plan: { ...offered.plan, practice: { seed: 1 } } };
+    expect(understood(practising).presses.map(({ press: kind }) => kind)).toEqual(['short', 'long']);
+    expect(meaning(press('double', 'offered'), practising, later(20))).toEqual({ means: 'nothing' });
+  });
+
   test('a press whose hold is over means nothing', () => {
     expect(meaning(press('short', 'holding', later(12)), inPhase('dialling'), later(13))).toEqual({ means: 'nothing' });
     const nextHold = begin(inPhase('dialling'), 20);

@@ -178,3 +178,9 @@ test('a finish that is offered for a trouble says the trouble, and asks', () => 
   const prompt = { say: 'offer', noted: null, outcome: { found: 'nothing', tally }, look: true, trouble } as const;
   expect(promptInWords(prompt).spoken).toBe('The light never comes on. Accept?');
 });
+
+test('before a finish is accepted the live view is asked for, where there is one to look at', () => {
+  const offer = { say: 'offer', noted: null, outcome: band } as const;
+  expect(promptInWords({ ...offer, look: true }).spoken).toMatch(/ Live view still sharp\? Accept\?$/);
+  expect(promptInWords({ ...offer, look: false }).spoken).not.toContain('Live view');
+});

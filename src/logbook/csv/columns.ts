@@ -29,6 +29,15 @@ const text = (key: TextKey, heading: string, also: readonly string[] = [], neede
   read: (cell) => got(readText(cell)),
 });
 
+/** A name or a serial: blanks alone are none. */
+const named = (key: TextKey, heading: string, also: readonly string[] = [], needed = false): Column => ({
+  ...text(key, heading, also, needed),
+  read: (cell) => {
+    const read = readText(cell);
+    return got(read.trim() === '' ? null : read);
+  },
+});
+
 const number = (key: NumberKey, heading: string, also: readonly string[] = [], needed = false, times = 1): Column => ({
   key,
   heading,
@@ -68,11 +77,11 @@ const date: Column = {
 export const COLUMNS: readonly Column[] = [
   oneOf('kind', 'kind', ['sweep', 'by hand', 'from a table', 'from another computer', 'entered']),
   date,
-  text('body', 'body', ['camera', 'camera body'], true),
-  text('bodySerial', 'body serial', ['camera serial', 'body serial number']),
-  text('lens', 'lens', ['lens name', 'objective'], true),
-  text('lensSerial', 'lens serial', ['lens serial number']),
-  text('converter', 'converter', ['teleconverter', 'extender']),
+  named('body', 'body', ['camera', 'camera body'], true),
+  named('bodySerial', 'body serial', ['camera serial', 'body serial number']),
+  named('lens', 'lens', ['lens name', 'objective'], true),
+  named('lensSerial', 'lens serial', ['lens serial number']),
+  named('converter', 'converter', ['teleconverter', 'extender']),
   number('focalLength', 'focal length (mm)', ['focal length', 'focal', 'mm'], true),
   number('distance', 'distance (mm)', [], true),
   oneOf('found', 'found', ['band', 'value', 'past the limit', 'beyond the scale', 'nothing']),

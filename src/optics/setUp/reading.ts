@@ -83,6 +83,12 @@ export function latest<K extends ReadingKind>(bench: BenchRecord, kind: K): Extr
   return bench.readings.filter(isOfKind).at(-1) ?? null;
 }
 
+/** The record with these readings too; one that says what its latest of the kind says is not written down again. */
+export const withReadings = (bench: BenchRecord, readings: readonly BenchReading[]): BenchRecord => ({
+  ...bench,
+  readings: [...bench.readings, ...readings.filter((reading) => JSON.stringify(reading) !== JSON.stringify(latest(bench, reading.reads)))],
+});
+
 /** A stored bench, with what fits; a tick or a reading of a newer program is left out. */
 export const benchFrom = ({ ticked, readings }: StoredBench): BenchRecord => ({
   ticked: ticked.filter((id): id is StepId => STEP_IDS.some((known) => known === id)),

@@ -2,7 +2,7 @@
 // back, "repeat" says the step again; a reading may be entered at any step. What was ticked and read becomes the
 // sweep's bench.
 import { CAMERA_STEPS } from './cameraSteps.ts';
-import { EMPTY_BENCH, type BenchReading, type BenchRecord } from './reading.ts';
+import { EMPTY_BENCH, withReadings, type BenchReading, type BenchRecord } from './reading.ts';
 import { RIG_STEPS } from './rigSteps.ts';
 import type { SetUpCase, SetUpStep, StepRule } from './step.ts';
 
@@ -43,7 +43,8 @@ export type WalkEvent =
   | { readonly walked: 'repeat' }
   | { readonly walked: 'read'; readonly reading: BenchReading };
 
-export const beginWalk = (given: SetUpCase): WalkState => ({ steps: setUpWalk(given), at: 0, bench: EMPTY_BENCH });
+/** `bench`: what was set up and read already. */
+export const beginWalk = (given: SetUpCase, bench: BenchRecord = EMPTY_BENCH): WalkState => ({ steps: setUpWalk(given), at: 0, bench });
 
 export const isDone = ({ steps, at }: WalkState): boolean => at >= steps.length;
 
@@ -64,10 +65,7 @@ export function walk(state: WalkState, event: WalkEvent): { readonly state: Walk
     case 'repeat':
       return spokenAt(state);
     case 'read':
-      return {
-        state: { ...state, bench: { ...state.bench, readings: [...state.bench.readings, event.reading] } },
-        say: null,
-      };
+      return { state: { ...state, bench: withReadings(state.bench, [event.reading]) }, say: null };
   }
 }
 

@@ -1,4 +1,5 @@
 // The bench: the rig worked out for one situation, before its first hold.
+import { useEffect } from 'preact/hooks';
 import { Field } from '../parts/field.tsx';
 import { Heading } from '../parts/heading.tsx';
 import { useSurroundings } from '../useSession.ts';
@@ -9,25 +10,32 @@ import { DistanceCard } from './distanceCard.tsx';
 import { cornersOf } from './given.ts';
 import { LightCard } from './lightCard.tsx';
 import { PlaceCard } from './placeCard.tsx';
+import { reckon } from './reckon.ts';
 import { SquareCard } from './squareCard.tsx';
+import { subjectOf } from './subject.ts';
 import { TargetCard } from './targetCard.tsx';
+import { typedAt } from './fields.ts';
 import { useBench, type Standing } from './useBench.ts';
 import { WalkCard } from './walkCard.tsx';
+import { write, writtenDown } from './writtenDown.ts';
 import { picksOf } from '../start/draft.ts';
+import { focalLengthText } from '../start/typedKit.ts';
 import { MANUAL, SERVICE } from '../../optics/setUp/caution.ts';
 
 export function BenchScreen() {
   const { session, way, start } = useSurroundings();
   const standing = useBench();
-  const open = session.sweep.value === null && picksOf(start.draft.value, session.kit.value, session.records.value).situation === null;
+  const picks = picksOf(start.draft.value, session.kit.value, session.records.value);
+  const open = session.sweep.value === null && picks.situation === null;
+  const focalLength = focalLengthText(start.draft.value, picks);
   return (
     <>
       <Heading onBack={() => way.back()}>The bench</Heading>
       {open && (
         <Field
           label="Focal length, mm"
-          text={start.draft.value.focalLength}
-          fault={'missing' in standing && start.draft.value.focalLength !== '' ? standing.missing : undefined}
+          text={focalLength}
+          fault={'missing' in standing && focalLength !== '' ? standing.missing : undefined}
           numeric
           onTyped={(text) => start.change({ focalLength: text })}
         />
@@ -37,12 +45,28 @@ export function BenchScreen() {
   );
 }
 
+/** What fits when the bench is left goes with the sweep. */
+function useWritingDown(): void {
+  const { session, bench, start } = useSurroundings();
+  useEffect(
+    () => () => {
+      const subject = subjectOf(session, start.draft.peek());
+      if (typeof subject === 'string') return;
+      const typed = typedAt(bench);
+      const record = writtenDown(session, bench, subject, typed, reckon(typed, subject));
+      if (record.readings.length > 0) write(session, bench, subject, record);
+    },
+    [session, bench, start],
+  );
+}
+
 interface Props {
   readonly standing: Extract<Standing, { reckoned: unknown }>;
   readonly open: boolean;
 }
 
 function Cards({ standing: { subject, reckoned }, open }: Props) {
+  useWritingDown();
   const corners = cornersOf(reckoned);
   return (
     <>

@@ -2,7 +2,7 @@
 import { USUAL_LIGHT } from '../../optics/light.ts';
 import { USUAL_AF_AREA } from '../../optics/squareness.ts';
 import { USUAL_STEP_WORTH } from '../../optics/stepWorth.ts';
-import type { BenchStore, Known } from './typed.ts';
+import type { BenchStore } from './typed.ts';
 
 /** What stands in each field before anything is typed there. */
 const UNTYPED = {
@@ -71,7 +71,4 @@ export function typeInto(bench: BenchStore, patch: Partial<Typed>): void {
 }
 export function tickIn(bench: BenchStore, patch: Partial<KitTraits>): void {
   bench.value = { ...bench.value, traits: { ...bench.value.traits, ...patch } };
-}
-export function knowIn(bench: BenchStore, known: Known): void {
-  bench.value = { ...bench.peek(), known };
 }

@@ -1,6 +1,6 @@
 // Whether there is light enough, from what the camera shows for the target.
 import { fits } from '../../optics/answer.ts';
-import { illuminance, LIGHT_SENTENCES, LightThresholds, lightVerdict } from '../../optics/light.ts';
+import { illuminance, LIGHT_SENTENCES, LightThresholds, lightVerdict, WHITE_PAPER } from '../../optics/light.ts';
 import { shutterCaution } from '../../optics/lamps.ts';
 import { readNumber, writeNumber } from '../../optics/quantity.ts';
 import { lampCautions } from '../../optics/setUp/caution.ts';
@@ -51,8 +51,9 @@ export function lightInWords(typed: Typed): string {
   const { ev, shutter } = read.value;
   const { lighting, mains } = lampsOf(typed);
   const flicker = shutterCaution(lighting, mains, shutter);
-  const lux = Math.round(illuminance(ev));
-  return `EV ${writeNumber(ev, 1)} at ISO 100, about ${lux} lux on mid-grey. ${LIGHT_SENTENCES[lightVerdict(ev, thresholds.value)]}${flicker === null ? '' : ` ${flicker}`}`;
+  const onGrey = Math.round(illuminance(ev));
+  const onPaper = Math.round(illuminance(ev, WHITE_PAPER));
+  return `EV ${writeNumber(ev, 1)} at ISO 100: about ${onGrey} lux where the meter saw mid-grey, ${onPaper} where it saw white paper. ${LIGHT_SENTENCES[lightVerdict(ev, thresholds.value)]}${flicker === null ? '' : ` ${flicker}`}`;
 }
 
 const LIGHTINGS = [

@@ -1,9 +1,10 @@
 // After a sweep: whether the width of its band is plausible, and the value that places the depth of field where the bench
 // was told to. Both are estimates, from what one step may be worth.
 import { placeDepth, type Placement } from '../../optics/placement.ts';
-import type { Answer } from '../../optics/answer.ts';
+import { benchFrom, latest } from '../../optics/setUp/reading.ts';
+import type { StoredBench } from '../../optics/setUp/stored.ts';
 import { bandWidth, StepWorth, USUAL_STEP_WORTH } from '../../optics/stepWorth.ts';
-import { fits } from '../../optics/answer.ts';
+import { answer, cannot, fits, type Answer } from '../../optics/answer.ts';
 import { readNumber } from '../../optics/quantity.ts';
 import type { BandOutcome } from '../../sweep/end/outcome.ts';
 import type { Scale } from '../../sweep/scale.ts';
@@ -17,13 +18,17 @@ interface Props {
   readonly scale: Scale;
 }
 
-/** The value shifted on purpose; null where no share was asked for. */
-export function usePlaced({ outcome, scale }: Props): Answer<Placement> | null {
+/** The value shifted on purpose; null where no share was asked for. What is typed goes before what was stored. */
+export function usePlaced({ outcome, scale, stored }: Props & { readonly stored: StoredBench | undefined }): Answer<Placement> | null {
   const typed = typedAt(useSurroundings().bench);
   const standing = useBench();
-  if (typed.share.trim() === '' || 'missing' in standing || !standing.reckoned.bench?.ok) return null;
-  const share = placementReading(typed);
+  const kept = stored ? latest(benchFrom(stored), 'placement') : null;
+  if (typed.share.trim() === '' && !kept) return null;
+  const share = typed.share.trim() === '' && kept ? answer(kept) : placementReading(typed);
   if (!share.ok) return share;
+  if ('missing' in standing || !standing.reckoned.bench?.ok) {
+    return cannot('A share of the depth in front was asked for: enter the widest aperture at the bench to see the value shifted for it.');
+  }
   const { depth, step } = standing.reckoned.bench.value;
   return placeDepth(outcome.chosen, share.value.share, depth, step, scale);
 }

@@ -79,7 +79,7 @@ function tiltCost(tilt: Degrees, { rig, bench }: Reckoned): string {
   if (!rig || !bench?.ok) return 'of unknown cost';
   const { magnification, blur } = bench.value;
   const steps = edgeDefocus(rig.area, magnification, tilt) / stepAtSensor(blur, rig.worth);
-  return `about ${writeNumber(steps, 1)} steps at the edge of the AF area`;
+  return steps < 0.1 ? 'far less than a step' : `about ${writeNumber(steps, 1)} steps at the edge of the AF area`;
 }
 
 const WAYS = [

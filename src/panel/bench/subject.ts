@@ -5,7 +5,7 @@ import { readFocalLength } from '../../optics/length.ts';
 import type { Millimetres } from '../../units.ts';
 import type { Session } from '../session/session.ts';
 import { picksOf, type Draft } from '../start/draft.ts';
-import { distanceText, inMillimetresTyped } from '../start/typedKit.ts';
+import { distanceText, focalLengthText, inMillimetresTyped } from '../start/typedKit.ts';
 
 export interface BenchSubject {
   readonly body: string;
@@ -22,7 +22,7 @@ export function subjectOf(session: Session, draft: Draft): BenchSubject | string
   const { body, lens, situation } = picks;
   const names = { body: body?.name ?? draft.bodyName.trim(), lens: lens?.name ?? draft.lensName.trim() };
   if (situation) return { ...names, focalLength: situation.focalLength, distance: situation.distance };
-  const focalLength = readFocalLength(draft.focalLength);
+  const focalLength = readFocalLength(focalLengthText(draft, picks));
   if (!focalLength.ok) return focalLength.say;
   const distance = v.safeParse(Distance, inMillimetresTyped(distanceText(draft, picks)));
   return distance.success ? { ...names, focalLength: focalLength.value, distance: distance.output } : distance.issues[0].message;

@@ -17,6 +17,8 @@ export interface Noted {
 }
 
 interface BenchState {
+  /** Whose rig stands there: what is typed of it counts for no other. */
+  readonly rig?: BenchSubject;
   /** What the kit knows of body, lens and converter; what is typed and ticked goes before it. */
   readonly known?: Known;
   readonly typed: Partial<Typed>;

@@ -1,9 +1,10 @@
 // The bench as it stands: whose it is and what follows from what is known and typed, or the sentence of what is missing.
 import { useLayoutEffect } from 'preact/hooks';
 import { useSurroundings } from '../useSession.ts';
-import { knowIn, typedAt } from './fields.ts';
+import { typedAt } from './fields.ts';
 import { knownOf } from './known.ts';
 import { reckon, type Reckoned } from './reckon.ts';
+import { standFor } from './rig.ts';
 import { subjectOf, type BenchSubject } from './subject.ts';
 
 export type Standing = { readonly subject: BenchSubject; readonly reckoned: Reckoned } | { readonly missing: string };
@@ -12,9 +13,14 @@ export function useBench(): Standing {
   const { session, start, bench } = useSurroundings();
   const draft = start.draft.value;
   const subject = subjectOf(session, draft);
-  const focalLength = typeof subject === 'string' ? 0 : subject.focalLength;
   const sweep = session.sweep.value?.id;
   const { kit, records } = session;
-  useLayoutEffect(() => knowIn(bench, knownOf(session, draft, focalLength)), [session, bench, draft, focalLength, sweep, kit.value, records.value]);
+  useLayoutEffect(() => {
+    const standing = subjectOf(session, draft);
+    if (typeof standing === 'string') return;
+    const typed = typedAt(bench);
+    const measured = typed.distance.trim() === '' ? null : reckon(typed, standing).distance;
+    standFor(bench, standing, measured, knownOf(session, draft, standing.focalLength));
+  }, [session, bench, draft, sweep, kit.value, records.value]);
   return typeof subject === 'string' ? { missing: subject } : { subject, reckoned: reckon(typedAt(bench), subject) };
 }

@@ -7,13 +7,12 @@ import type { Word } from '../../sweep/inputs.ts';
 import { Heading } from '../parts/heading.tsx';
 import { useSurroundings } from '../useSession.ts';
 import { caseOf } from './given.ts';
-import { placementReading } from './readings.ts';
 import { StepView } from './stepView.tsx';
-import { noteIn } from './typed.ts';
 import { useBench, type Standing } from './useBench.ts';
 import { newWalking } from './walking.ts';
 import { WalkDone } from './walkDone.tsx';
 import { WalkSwitch } from './walkSwitch.tsx';
+import { write, writtenDown } from './writtenDown.ts';
 import { traitsAt, typedAt } from './fields.ts';
 
 export function WalkScreen() {
@@ -38,11 +37,8 @@ function Walk({ standing: { subject, reckoned } }: { readonly standing: Extract<
   const [begun] = useState(() => {
     if (!reckoned.rig) return null;
     const typed = typedAt(bench);
-    const walking = newWalking(caseOf(typed, traitsAt(bench), reckoned, reckoned.rig, session.sweep.peek()?.dialled ?? steps(0)));
-    // A share of the depth that was asked for goes with the sweep, so that its value is known to be shifted on purpose.
-    const placement = placementReading(typed);
-    if (placement.ok) walking.move({ walked: 'read', reading: placement.value });
-    return walking;
+    const given = caseOf(typed, traitsAt(bench), reckoned, reckoned.rig, session.sweep.peek()?.dialled ?? steps(0));
+    return newWalking(given, writtenDown(session, bench, subject, typed, reckoned));
   });
   const [isKept, setKept] = useState(true);
   const move = useCallback(
@@ -51,9 +47,7 @@ function Walk({ standing: { subject, reckoned } }: { readonly standing: Extract<
       const say = begun.move(event);
       if (say !== null) session.say(say);
       if (event.walked === 'back' || event.walked === 'repeat') return;
-      const record = begun.state.peek().bench;
-      if (session.sweep.peek() === null) noteIn(bench, { subject, bench: record });
-      else setKept(session.noteBench(record));
+      setKept(write(session, bench, subject, begun.state.peek().bench));
     },
     [begun, session, bench, subject],
   );

@@ -1,5 +1,6 @@
 // A set-up walk under way: where it is, for the screen to draw.
 import { signal, type ReadonlySignal } from '@preact/signals';
+import type { BenchRecord } from '../../optics/setUp/reading.ts';
 import type { SetUpCase } from '../../optics/setUp/step.ts';
 import { beginWalk, walk, type WalkEvent, type WalkState } from '../../optics/setUp/walk.ts';
 
@@ -9,8 +10,8 @@ export interface Walking {
   move(event: WalkEvent): string | null;
 }
 
-export function newWalking(given: SetUpCase): Walking {
-  const state = signal(beginWalk(given));
+export function newWalking(given: SetUpCase, bench: BenchRecord): Walking {
+  const state = signal(beginWalk(given, bench));
   return {
     state,
     move(event) {

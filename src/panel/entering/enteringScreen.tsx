@@ -9,6 +9,7 @@ import { useSurroundings } from '../useSession.ts';
 import type { Body } from '../../kit/kit.ts';
 import type { Choice } from '../../logbook/entering/oneValue.ts';
 import { inMillimetres } from '../words/quantities.ts';
+import { writeAsked } from './address.ts';
 import { PlaceView } from './placeView.tsx';
 import { WeighPick } from './weighPick.tsx';
 
@@ -43,7 +44,7 @@ export function EnteringScreen({ id }: { readonly id: string }) {
           <EnterForms place={place} body={body} />
         </section>
       ))}
-      <button type="button" onClick={() => session.openPage(`entering.html#${encodeURIComponent(id)}`)}>
+      <button type="button" onClick={() => session.openPage(`entering.html#${writeAsked({ situation: id, weighing })}`)}>
         Page to print
       </button>
     </>

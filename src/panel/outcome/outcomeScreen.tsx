@@ -30,8 +30,8 @@ function ToDo({ sweep, outcome }: Props) {
 }
 
 function Found({ sweep, outcome }: { readonly sweep: SweepState; readonly outcome: BandOutcome }) {
-  const { subject, scale } = sweep.plan;
-  const placed = usePlaced({ outcome, scale });
+  const { subject, scale, bench } = sweep.plan;
+  const placed = usePlaced({ outcome, scale, stored: bench });
   const value = placed?.ok ? placed.value.chosen : outcome.chosen;
   return (
     <>

@@ -23,7 +23,8 @@ export interface Draft {
   readonly step: string;
   readonly arrows: ArrowDisplay;
   readonly lensName: string;
-  readonly focalLength: string;
+  /** Millimetres; null until it is typed, and then it no longer follows the lens. */
+  readonly focalLength: string | null;
   /** Metres; null until it is typed, and then it no longer follows the focal length. */
   readonly distance: string | null;
   /** One sentence for each field that did not fit. */
@@ -43,7 +44,7 @@ export const EMPTY_DRAFT: Draft = {
   step: '1',
   arrows: 'absent',
   lensName: '',
-  focalLength: '',
+  focalLength: null,
   distance: null,
   faults: {},
 };

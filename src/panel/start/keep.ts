@@ -4,7 +4,7 @@ import { Distance, FocalLength } from '../../kit/kit.ts';
 import type { Saved, Session } from '../session/session.ts';
 import { typedNumber } from '../words/typedNumber.ts';
 import { NEW, type Draft, type FieldName, type Picks } from './draft.ts';
-import { distanceText, inMillimetresTyped } from './typedKit.ts';
+import { distanceText, focalLengthText, inMillimetresTyped } from './typedKit.ts';
 
 type Faults = Partial<Record<FieldName, string>>;
 type Saving = Pick<Session, 'saveBody' | 'saveLens' | 'saveSituation'>;
@@ -41,7 +41,7 @@ function keepSituation(
   session: Saving,
   faults: Faults,
 ): string | null {
-  const focalLength = v.safeParse(FocalLength, typedNumber(draft.focalLength));
+  const focalLength = v.safeParse(FocalLength, typedNumber(focalLengthText(draft, picks)));
   const distance = v.safeParse(Distance, inMillimetresTyped(distanceText(draft, picks)));
   if (!focalLength.success) faults.focalLength = focalLength.issues[0].message;
   if (!distance.success) faults.distance = distance.issues[0].message;

@@ -16,7 +16,7 @@ export function LensPick({ picks }: { readonly picks: Picks }) {
           label="Lens"
           options={[...lenses.map(({ id, name }) => ({ value: id, label: name })), { value: NEW, label: 'Add a lens\u2026' }]}
           chosen={picks.lens?.id ?? NEW}
-          onChoose={(lens) => start.change({ lens, converter: null, situation: null })}
+          onChoose={(lens) => start.change({ lens, converter: null, situation: null, focalLength: null, distance: null })}
         />
       )}
       {picks.lens === null && <NewLens another={lenses.length > 0} />}

@@ -2,7 +2,7 @@
 import { Field } from '../parts/field.tsx';
 import { useSurroundings } from '../useSession.ts';
 import type { Picks } from './draft.ts';
-import { distanceText } from './typedKit.ts';
+import { distanceText, focalLengthText } from './typedKit.ts';
 
 export function NewSituation({ picks }: { readonly picks: Picks }) {
   const { start } = useSurroundings();
@@ -11,7 +11,7 @@ export function NewSituation({ picks }: { readonly picks: Picks }) {
     <>
       <Field
         label="Focal length, mm"
-        text={draft.focalLength}
+        text={focalLengthText(draft, picks)}
         fault={draft.faults.focalLength}
         {...(picks.converter ? { hint: 'As engraved on the lens, without the converter.' } : {})}
         numeric

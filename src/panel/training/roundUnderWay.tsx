@@ -1,5 +1,5 @@
 // One hold after another: the light, what is asked, and the same switch, keys and words as in a sweep.
-import { useMemo } from 'preact/hooks';
+import { useEffect, useMemo } from 'preact/hooks';
 import { HOLDS_A_ROUND } from '../../practice/training/round.ts';
 import type { Training } from '../../practice/training/training.ts';
 import { useKeys } from '../keys/useKeys.ts';
@@ -34,6 +34,7 @@ function Hold({ trainer, training }: Props) {
   const { phase } = training;
   const { understood } = useSession();
   useKeys(trainer.tell);
+  useEffect(() => trainer.listen(), [trainer]);
   const lamp = useLamp('course' in phase ? phase.course : null, phase);
   const lights = understood.value?.words.filter((word) => word !== 'holding') ?? [];
   return (

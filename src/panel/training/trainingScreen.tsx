@@ -44,5 +44,5 @@ function useSwitchToBegin(begin: (() => void) | null): void {
 }
 
 const WHAT =
-  'Ten holds of two seconds on the practice light. Tell each as in a sweep, by key, by pointer or by the one switch. Two right ' +
+  'Ten holds of two seconds on the practice light. Tell each as in a sweep: by voice, by key, by pointer or by the one switch. Two right ' +
   'in a row, and late and flickering lights become harder to see; one wrong, and they become easier.';

@@ -22,6 +22,8 @@ export interface Trainer {
   begin(): void;
   stop(): void;
   tell(word: Word): void;
+  /** From now on spoken words go to the round, until the returned function is called. */
+  listen(): () => void;
 }
 
 export function useTrainer(): Trainer {
@@ -72,6 +74,11 @@ function createTrainer(session: Session): Trainer {
     else if (means !== undefined && LIGHTS.includes(means)) judge(lightOf(means), input.downAt);
   }
 
+  function heard(input: Input): void {
+    if (input.told === 'hold') move({ did: 'began', at: session.clock() });
+    else if (input.told === 'verdict') judge(input.verdict.light, session.clock());
+  }
+
   return {
     training,
     session: {
@@ -89,6 +96,7 @@ function createTrainer(session: Session): Trainer {
       clearTimeout(timer);
       training.value = null;
     },
+    listen: () => session.attend({ words: ['holding', ...LIGHTS], take: heard }),
     tell(word) {
       if (word === 'holding') move({ did: 'began', at: session.clock() });
       else if (LIGHTS.includes(word)) judge(lightOf(word), session.clock());

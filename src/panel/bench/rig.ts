@@ -1,0 +1,38 @@
+// Whose rig stands at the bench. What was measured on one rig is not true of the next: another lens, another end or
+// another distance begins with empty readings, while what belongs to the room, the body and the person's habits stays.
+import type { Millimetres } from '../../units.ts';
+import { metresTyped } from '../words/quantities.ts';
+import type { BenchField, KitTraits, Typed } from './fields.ts';
+import type { BenchSubject } from './subject.ts';
+import type { BenchStore, Known } from './typed.ts';
+
+const OF_ROOM: readonly BenchField[] = [
+  'unit', 'from', 'area', 'confusion', 'ownConfusion', 'worth', 'fine', 'plenty', 'lighting', 'mains', 'squareBy', 'paper', 'version',
+];
+const OF_BODY: readonly BenchField[] = ['sensor', 'pixels'];
+const TRAITS_OF_BODY: readonly (keyof KitTraits)[] = ['bodyStabiliser', 'liveView', 'rearButton', 'manualAtBody'];
+
+/** Sets the bench up for a subject; `measured` is the distance typed at the bench, null where none was. */
+export function standFor(bench: BenchStore, subject: BenchSubject, measured: Millimetres | null, known: Known): void {
+  const { rig, typed, traits, noted } = bench.peek();
+  const sameBody = rig === undefined || rig.body === subject.body;
+  bench.value =
+    sameBody && (rig === undefined || stands(rig, subject, measured))
+      ? { rig: subject, known, typed, traits, noted }
+      : {
+          rig: subject,
+          known,
+          typed: only<Typed>(typed, sameBody ? [...OF_ROOM, ...OF_BODY] : OF_ROOM),
+          traits: only<KitTraits>(traits, sameBody ? TRAITS_OF_BODY : []),
+          noted,
+        };
+}
+
+/** The same lens, where it stood or where the bench measured that it stands. */
+function stands(rig: BenchSubject, subject: BenchSubject, measured: Millimetres | null): boolean {
+  if (rig.lens !== subject.lens || rig.focalLength !== subject.focalLength) return false;
+  return rig.distance === subject.distance || (measured !== null && metresTyped(measured) === metresTyped(subject.distance));
+}
+
+const only = <Of extends object>(all: Partial<Of>, names: readonly (keyof Of)[]): Partial<Of> =>
+  Object.fromEntries(names.filter((name) => name in all).map((name) => [name, all[name]])) as Partial<Of>;
