@@ -1,6 +1,6 @@
 // Did the focus move during the sweep? Two stories are weighed against each other: one band made all the holds, or the
 // same band was shifted at some moment. The Bayes factor is their odds (Kass & Raftery 1995, J. Am. Stat. Assoc. 90:773:
-// above 10 is strong), averaged over the moment and the shift, which nobody knows.
+// above 20 is strong), averaged over the moment and the shift, which nobody knows.
 import { stimulusOf, type Belief } from '../belief/belief.ts';
 import type { Posterior } from '../belief/grid.ts';
 import { outcomesOf } from '../belief/observation.ts';
@@ -13,10 +13,10 @@ export interface Drift {
 }
 
 /**
- * Odds at which the sweep stops and asks for a look in live view. They are read after every hold, and at ten 3.5 % of
- * still sweeps on bodies with arrows were doubted (found on simulated observers).
+ * Odds at which the sweep stops and asks for a look in live view. They are read after every hold: at ten, 3.5 % of still
+ * sweeps on bodies with arrows were doubted, at twenty under 2 % (found on simulated observers).
  */
-export const STRONG = 15;
+export const STRONG = 20;
 /** Neither story can be told from fewer holds than this on each side. */
 export const FEWEST = 2;
 /** Shifts of the band that a knock to the focus ring may bring, in steps. */
