@@ -49,7 +49,7 @@ export const troubles: Family = {
       shown('healthy: sweeps', all),
       most('healthy: any trouble named, but a moved focus', shareOf(({ any }) => any), 0.02),
       // The question about the focus has its own bound, as in the family of moved ones.
-      ...names.map((name) => most(`healthy: ${name}`, shareOf((summary) => summary.named[name] ?? 0), name === 'focus moved' ? 0.03 : 0.02)),
+      ...names.map((name) => most(`healthy: ${name}`, shareOf((summary) => summary.named[name] ?? 0), 0.02)),
     ];
   },
 };
