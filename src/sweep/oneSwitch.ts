@@ -1,6 +1,6 @@
 // Tells the short, the double and the long press of one switch apart, from when it went down and came up. Only a press
-// during a hold, or when the finish is offered, waits for a possible second one. A press in dialling is told at once, so that the hold begins at the
-// down itself; should it turn out long, the long press is told as well and takes the hold back.
+// during a hold, or when the finish is offered, waits for a possible second one. A press in dialling is told at once, so
+// that the hold begins at the down itself; should it turn out long, the long press is told as well and takes the hold back.
 import type { Input } from './inputs.ts';
 import type { Phase } from './state.ts';
 import { between, moment, type Moment } from '../units.ts';

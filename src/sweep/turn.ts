@@ -2,6 +2,7 @@
 // changes what is known ends here, so the three are judged in one place.
 import { readiness, type Readiness } from './end/care.ts';
 import { driftOf, STRONG, type Drift } from './end/drift.ts';
+import { heldValues } from './end/ends.ts';
 import { outcomeOf, type Outcome } from './end/outcome.ts';
 import type { Effect, Prompt } from './effect.ts';
 import type { Hold } from './hold.ts';
@@ -72,7 +73,7 @@ export const dial = (state: Known, next: Suggestion, prompt: Effect): Turn =>
 /** Is the care met, and which value would be held next? `hidden`: strong evidence of a shift that harms. */
 export function look({ belief, holds, plan, dialled, skipped, trustedUpTo }: Known): Looked {
   const { care, order, holdTime } = plan.manner;
-  const held = holds.map(({ value, reading }) => ({ value, counts: reading.counts }));
+  const held = heldValues(holds);
   const enough = readiness(belief, held, care);
   const { hidden, test } = closingOf({ belief, holds, readiness: enough, care, skipped, trustedUpTo });
   if (test) return { readiness: enough, ready: false, hidden, next: test };
@@ -91,7 +92,7 @@ interface Looked {
 
 /** What would come out if the sweep ended at this moment; where the light fails everywhere, one lucky hold is no band. */
 export function currentOutcome({ plan, belief, holds, spent, journal, troubles }: Known, at: Moment): Outcome {
-  const held = holds.map(({ value, reading }) => ({ value, counts: reading.counts }));
+  const held = heldValues(holds);
   const tally = { holds: holds.length + spent.length, seconds: timeSpent(journal.map((event) => event.at), at) };
   if (isTransfer(plan)) return carriedOver(plan, belief, held, tally);
   const outcome = outcomeOf(belief, held, tally);

@@ -1,5 +1,5 @@
-// The backup file: the whole logbook as one JSON text, with the version inside, and the words the person taught. `backup.schema.json` beside this file
-// describes it for other programs; a test keeps the two in step.
+// The backup file: the whole logbook as one JSON text, with the version inside, and the words the person taught.
+// `backup.schema.json` beside this file describes it for other programs; a test keeps the two in step.
 import * as v from 'valibot';
 import { failed, got, type Got } from '../../result.ts';
 import { Moment } from '../../units.ts';

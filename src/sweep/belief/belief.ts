@@ -62,6 +62,14 @@ export function chancesOfIn({ model, posterior }: Belief): readonly number[] {
   return chances;
 }
 
+/** The value most likely to be in, and its chance; of equals the lowest. */
+export function likeliestIn(belief: Belief): { readonly value: Steps; readonly chance: number } {
+  return chancesOfIn(belief).reduce((best, chance, at) => (chance > best.chance ? { value: belief.model.values[at]!, chance } : best), {
+    value: belief.model.scale.min,
+    chance: -1,
+  });
+}
+
 /** Bands enough for a chance of in: all of them once a few holds have thinned the belief out. */
 const STAND_IN = 5000;
 

@@ -1,7 +1,7 @@
 // When a sweep may end, by the care the person chose. Quick asks only for a sure centre; standard also wants both
 // ends seen; thorough wants both settled. A limit of the scale stands for an end that cannot be seen.
 import * as v from 'valibot';
-import { chanceThat, chancesOfIn, type Belief } from '../belief/belief.ts';
+import { chanceThat, likeliestIn, type Belief } from '../belief/belief.ts';
 import { surestValue } from './confidence.ts';
 import { endsOf, isSeen, type End, type Ends, type HeldValue } from './ends.ts';
 
@@ -55,8 +55,6 @@ function beyondTheScale(belief: Belief): 'above' | 'below' | null {
 
 /** Hardly a chance anywhere; or, with a band that may be narrower than a step, none in the likeliest value time and again. */
 function nothingHolds(belief: Belief, holds: readonly HeldValue[]): boolean {
-  const chances = chancesOfIn(belief);
-  const best = Math.max(...chances);
-  const likeliest = belief.model.values[chances.indexOf(best)];
-  return best < NOTHING_BELOW || holds.filter(({ value }) => value === likeliest).length >= TIME_AND_AGAIN;
+  const likeliest = likeliestIn(belief);
+  return likeliest.chance < NOTHING_BELOW || holds.filter(({ value }) => value === likeliest.value).length >= TIME_AND_AGAIN;
 }

@@ -1,6 +1,7 @@
 // Did the focus move during the sweep? Two stories are weighed against each other: one band made all the holds, or the
 // same band was shifted at some moment. The Bayes factor is their odds (Kass & Raftery 1995, J. Am. Stat. Assoc. 90:773:
 // above 20 is strong), averaged over the moment and the shift, which nobody knows.
+import type { BandModel } from '../belief/bandModel.ts';
 import { stimulusOf, type Belief } from '../belief/belief.ts';
 import type { Posterior } from '../belief/grid.ts';
 import { outcomesOf } from '../belief/observation.ts';
@@ -25,7 +26,9 @@ const SHIFTS = [-8, -6, -4, -3, -2, 2, 3, 4, 6, 8];
 /** Only a reading less likely than this gives cause to tell the other story at all. */
 const DOUBTFUL = 0.05;
 
-export type Told = Pick<Hold, 'value' | 'reading' | 'predictive'>;
+/** What a story needs to know of a hold. */
+export type Read = Pick<Hold, 'value' | 'reading'>;
+export type Told = Read & Pick<Hold, 'predictive'>;
 
 /**
  * Weighs the stories; moments at or before hold `trusted` are out of the question. Null while too little was held, or
@@ -54,23 +57,28 @@ export interface Bands {
   readonly weight: Float64Array;
 }
 
-const knownBands = new WeakMap<Posterior, Bands>();
-
-/** One band for each pair of edges, with the weight it had before the first hold. */
-export function plainBands({ model, opening }: Belief): Bands {
-  const known = knownBands.get(opening);
-  if (known) return known;
-  const places = [...opening.which.keys()].filter((k) => model.isPlain(opening.which[k]!));
-  const bands = {
-    which: Int32Array.from(places, (k) => opening.which[k]!),
-    weight: Float64Array.from(places, (k) => opening.mass[k]!),
+/** Some of a belief's bands, with the weight they had before the first hold; worked out once for each opening. */
+export function bandsThat(isOne: (model: BandModel) => (hypothesis: number) => boolean): (belief: Belief) => Bands {
+  const known = new WeakMap<Posterior, Bands>();
+  return ({ model, opening }) => {
+    const before = known.get(opening);
+    if (before) return before;
+    const counts = isOne(model);
+    const places = [...opening.which.keys()].filter((k) => counts(opening.which[k]!));
+    const bands = {
+      which: Int32Array.from(places, (k) => opening.which[k]!),
+      weight: Float64Array.from(places, (k) => opening.mass[k]!),
+    };
+    known.set(opening, bands);
+    return bands;
   };
-  knownBands.set(opening, bands);
-  return bands;
 }
 
+/** One band for each pair of edges. */
+export const plainBands = bandsThat(({ isPlain }) => isPlain);
+
 /** The weight of each band after each hold, had nothing moved. */
-export function unmoved(belief: Belief, { which, weight }: Bands, holds: readonly Told[]): Float64Array[] {
+export function unmoved(belief: Belief, { which, weight }: Bands, holds: readonly Read[]): Float64Array[] {
   let running = weight;
   return holds.map((hold) => (running = product(running, likelihoods(belief, which, hold, 0))));
 }
@@ -102,7 +110,7 @@ export function movedBy(
 }
 
 /** The chance each band gives to a hold, had it been shifted up by `shift` steps. */
-export function likelihoods({ model }: Belief, which: Int32Array, { value, reading }: Omit<Told, 'predictive'>, shift: number): Float64Array {
+export function likelihoods({ model }: Belief, which: Int32Array, { value, reading }: Read, shift: number): Float64Array {
   const n = which.length;
   const rows = new Float64Array(model.outcomes * n);
   model.likelihoods(stimulusOf(model, value) - shift, which, rows);

@@ -3,6 +3,7 @@
 // belief agrees strongly; past a limit of the scale it cannot be seen, only believed.
 import type { Belief } from '../belief/belief.ts';
 import { chancesOfIn, chanceThat, centreOf } from '../belief/belief.ts';
+import type { Hold } from '../hold.ts';
 import { nearestOn, neighbour } from '../scale.ts';
 import type { Steps } from '../../units.ts';
 
@@ -34,6 +35,9 @@ export interface HeldValue {
   readonly value: Steps;
   readonly counts: 'in' | 'out';
 }
+
+export const heldValues = (holds: readonly Pick<Hold, 'value' | 'reading'>[]): HeldValue[] =>
+  holds.map(({ value, reading }) => ({ value, counts: reading.counts }));
 
 /**
  * Reads both ends off the belief and the holds behind it; null when no value is believed to hold. The likeliest value is

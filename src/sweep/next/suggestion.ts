@@ -1,7 +1,7 @@
 // The next value to hold, and why. The order of thought: to begin with, where the centre most likely is (one look ahead
 // would start far out, and needs more time in the end); then the value that was surprising; then the walk outwards where
 // the person chose it; then whatever tells most; once the centre is sure, the marginal values of the ends.
-import { chancesOfIn, type Belief } from '../belief/belief.ts';
+import { likeliestIn, type Belief } from '../belief/belief.ts';
 import type { Care, Readiness } from '../end/care.ts';
 import { surestValue } from '../end/confidence.ts';
 import { wasSurprising, type Hold } from '../hold.ts';
@@ -47,7 +47,8 @@ export function suggest(standing: Standing, rating: Rating = worthOfHolds): Sugg
   const centreIsSure = readiness.ready || readiness.wanted === 'ends';
   const marginal = centreIsSure ? cheapestOf(standing) : null;
   if (marginal) return { value: marginal.value, reason: { because: 'end', side: marginal.side, part: marginal.part } };
-  const hoped = !readiness.ready && readiness.wanted === 'ends' && readiness.ends === null ? likeliestIn(belief) : null;
+  // Where the centre is sure and yet nothing is believed to hold, only the likeliest value can tell whether anything does.
+  const hoped = !readiness.ready && readiness.wanted === 'ends' && readiness.ends === null ? likeliestIn(belief).value : null;
   if (allowed(hoped)) return { value: hoped, reason: reasonFor(hoped, standing) };
   const worthiest = mostWorth(standing, rating);
   return { value: worthiest, reason: reasonFor(worthiest, standing) };
@@ -65,12 +66,6 @@ function mostWorth(standing: Standing, rating: Rating): Steps {
     return worth + (part ? SHOWING_AN_END * Math.abs(best) * part.chance : 0);
   };
   return candidates.reduce((chosen, next) => (total(next) > total(chosen) ? next : chosen)).value;
-}
-
-/** Where the centre is sure and yet nothing is believed to hold, only the likeliest value can tell whether anything does. */
-function likeliestIn(belief: Belief): Steps | null {
-  const chances = chancesOfIn(belief);
-  return belief.model.values[chances.indexOf(Math.max(...chances))] ?? null;
 }
 
 /** A band that comes to a limit of the scale: its centre stays open, so even quick care ends by its visible end. */

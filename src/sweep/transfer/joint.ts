@@ -4,7 +4,7 @@
 // Series B opens with p(centre B) p(shape | A), and after it p(centre A, shape | A, B) = p(centre A | shape, A) p(shape | A, B).
 // The plain product of Bayes' rule; no other source. The centre of A has a flat prior within the reach: pairs that end
 // up here are not drawn from the bell of those that stay on the scale, and the bell would pull them back to it.
-import { beliefFrom, modelOf, openBelief, weigh, type Belief } from '../belief/belief.ts';
+import { beliefFrom, modelOf, weigh, type Belief } from '../belief/belief.ts';
 import type { BandModel } from '../belief/bandModel.ts';
 import { plainBell, shapeWeights } from '../belief/prior.ts';
 import type { Plan } from '../plan.ts';
@@ -38,7 +38,7 @@ export function firstBelief({ scale, arrows, lapse, memory, transfer }: Transfer
 
 /** What is believed before the first hold of B: the shapes that A left, with their centre wherever the focus was turned to. */
 export function asideOpening(plan: TransferPlan): Belief {
-  const { model } = openBelief(plan.scale, plan.arrows !== 'absent', plan.memory, plan.lapse);
+  const model = modelOf(plan.scale, plan.arrows !== 'absent', plan.lapse);
   const chances = shapeChances(firstBelief(plan));
   const centres = model.centre.map(plainBell(plan.scale, ANYWHERE));
   const room = summedByShape(model, (h) => centres[h]!);

@@ -1,11 +1,8 @@
 // Do the arrows say what the lights say? The lights alone tell where the band is; four stories of the arrows are weighed on
 // that: they point as the body is set, the other way round, one way and from some hold on the other, or by chance.
 import { centreOf, type Belief } from '../belief/belief.ts';
-import { likelihoods, plainBands } from '../end/drift.ts';
-import type { Hold } from '../hold.ts';
+import { likelihoods, plainBands, type Read } from '../end/drift.ts';
 import type { ArrowsContradict } from './trouble.ts';
-
-type Read = Pick<Hold, 'value' | 'reading'>;
 
 /** Arrows against the lights, before the other stories are told at all. */
 const FEWEST = 2;

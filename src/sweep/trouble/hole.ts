@@ -2,13 +2,9 @@
 // width, and without. Where the hole is, the light fails whatever the edges say; what it shows there: common practice, no
 // source.
 import type { Belief } from '../belief/belief.ts';
-import type { Posterior } from '../belief/grid.ts';
 import { GRADES, IN, outcomesOf } from '../belief/observation.ts';
-import { likelihoods, type Bands } from '../end/drift.ts';
-import type { Hold } from '../hold.ts';
+import { bandsThat, likelihoods, unmoved, type Bands, type Read } from '../end/drift.ts';
 import type { Hole } from './trouble.ts';
-
-type Read = Pick<Hold, 'value' | 'reading'>;
 
 /** In the hole: how often it holds all the same, and how it fails. */
 const HOLDS_IN_IT = 0.15;
@@ -65,26 +61,14 @@ export function holeIn(belief: Belief, holds: readonly Read[]): Hole | null {
 /** The bands by which the holds outside any gap are not wholly unlikely, with the weight they had before the first hold. */
 function explaining(belief: Belief, holds: readonly Read[]): Bands {
   const { which, weight } = bandsOf(belief);
-  const likely = holds.reduce((product, hold) => {
-    const chance = likelihoods(belief, which, hold, 0);
-    return product.map((each, k) => each * chance[k]!);
-  }, weight);
+  const likely = unmoved(belief, { which, weight }, holds).at(-1) ?? weight;
   const floor = likely.reduce((most, each) => Math.max(most, each), 0) * SLIGHT;
   const places = [...likely.keys()].filter((k) => likely[k]! > floor);
   return { which: Int32Array.from(places, (k) => which[k]!), weight: Float64Array.from(places, (k) => weight[k]!) };
 }
 
-const knownBands = new WeakMap<Posterior, Bands>();
-
-/** Every softness of every pair of edges; worked out once for each opening. */
-function bandsOf({ model, opening }: Belief): Bands {
-  const known = knownBands.get(opening);
-  if (known) return known;
-  const places = [...opening.which.keys()].filter((k) => model.isOfPlainGrades(opening.which[k]!));
-  const bands = { which: Int32Array.from(places, (k) => opening.which[k]!), weight: Float64Array.from(places, (k) => opening.mass[k]!) };
-  knownBands.set(opening, bands);
-  return bands;
-}
+/** Every softness of every pair of edges. */
+const bandsOf = bandsThat(({ isOfPlainGrades }) => isOfPlainGrades);
 
 /** The arrows in a hole tell nothing. */
 function chanceInHole({ reading }: Read, arrows: boolean): number {
