@@ -12,6 +12,7 @@ import { now } from '../platform/clock.ts';
 import { store } from '../platform/storage.ts';
 import { writeSteps } from '../sweep/scale.ts';
 import { millimetres } from '../units.ts';
+import { PrintButton } from './printButton.tsx';
 
 /** CSS knows A4 by name, but not A6 (CSS Paged Media 3, 7.1). */
 const PAPER = { A6: 'size: 105mm 148mm; margin: 8mm', A4: 'size: 210mm 297mm; margin: 18mm' } as const;
@@ -32,9 +33,7 @@ function CardPage({ card }: { readonly card: Card }) {
             <input type="radio" name="size" checked={one === size} onChange={() => setSize(one)} /> {one}
           </label>
         ))}
-        <button type="button" class="chief" onClick={() => print()}>
-          Print
-        </button>
+        <PrintButton />
       </div>
       <h1>{card.body}</h1>
       <p class="muted">

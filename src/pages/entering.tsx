@@ -14,14 +14,13 @@ import { holdsCounted, inMetres, inMillimetres, inPercent, onDay } from '../pane
 import { now } from '../platform/clock.ts';
 import { store } from '../platform/storage.ts';
 import { writeSteps } from '../sweep/scale.ts';
+import { PrintButton } from './printButton.tsx';
 
 function EnteringPage({ advice: { body, lens, places }, weighing }: { readonly advice: Advice; readonly weighing: Weighing }) {
   return (
     <main>
       <div class="controls">
-        <button type="button" class="chief" onClick={() => print()}>
-          Print
-        </button>
+        <PrintButton />
       </div>
       <h1>
         {lens.name} on {body.name}

@@ -13,6 +13,7 @@ import { holdsCounted, inMetres, inMillimetres, onDay } from '../panel/words/qua
 import { store } from '../platform/storage.ts';
 import { writeSteps } from '../sweep/scale.ts';
 import { outcomeInWords } from '../voice/outcomes.ts';
+import { PrintButton } from './printButton.tsx';
 
 function WorkshopPage({ evidence }: { readonly evidence: Evidence }) {
   const { record, plan, inFocus, aside } = evidence;
@@ -22,9 +23,7 @@ function WorkshopPage({ evidence }: { readonly evidence: Evidence }) {
   return (
     <main>
       <div class="controls">
-        <button type="button" class="chief" onClick={() => print()}>
-          Print
-        </button>
+        <PrintButton />
       </div>
       <p>For the workshop</p>
       <h1>

@@ -11,6 +11,7 @@ import { USUAL_SCALE } from '../../src/sweep/scale.ts';
 import { seconds, steps } from '../../src/units.ts';
 import { FakeSession, PLAN } from './fakeSession.ts';
 import { button, click, key, phase, show, text } from './show.tsx';
+import { CARRIED } from '../carriedOutcome.ts';
 
 afterEach(cleanup);
 
@@ -19,22 +20,7 @@ const interval = { from: 17, to: 24 };
 const past = { found: 'past the limit', side: 'high', visible: steps(13), bound: 16.5, interval, tally } as const;
 const both = { found: 'past the limit', side: 'both', visible: null, bound: null, interval, tally } as const;
 const transfer: Transfer = { of: 'a', side: 'high', visible: steps(13), holds: [{ value: steps(13), verdict: { light: 'steady', arrows: 'none' } }] };
-const carried: CarriedOutcome = {
-  found: 'carried over',
-  side: 'high',
-  visible: steps(13),
-  aside: { low: steps(-5), high: steps(5) },
-  halfWidth: 5.5,
-  halfInterval: { from: 5, to: 6.5 },
-  centre: 18,
-  interval: { from: 17.25, to: 19.25 },
-  chosen: steps(18),
-  within: 0.87,
-  inside: true,
-  service: false,
-  ends: 'seen',
-  tally,
-};
+const carried: CarriedOutcome = { ...CARRIED, tally };
 
 async function ended(outcome: Outcome, plan = PLAN): Promise<FakeSession> {
   const session = new FakeSession({ plan }).open();

@@ -7,6 +7,7 @@ import type { Suggestion } from '../../src/sweep/next/suggestion.ts';
 import { moment, seconds, steps } from '../../src/units.ts';
 import { helpInWords, promptInWords, tersely } from '../../src/voice/prompts.ts';
 import { reasonInWords } from '../../src/voice/reasons.ts';
+import { CARRIED } from '../carriedOutcome.ts';
 
 const next: Suggestion = {
   value: steps(6),
@@ -42,19 +43,11 @@ const band: Outcome = {
 };
 
 const carried: CarriedOutcome = {
-  found: 'carried over',
-  side: 'high',
+  ...CARRIED,
   visible: steps(12),
   aside: { low: steps(-7), high: steps(5) },
   halfWidth: 6.5,
   halfInterval: { from: 6, to: 7.5 },
-  centre: 18,
-  interval: { from: 17.25, to: 19.25 },
-  chosen: steps(18),
-  within: 0.87,
-  inside: true,
-  service: false,
-  ends: 'seen',
   tally,
 };
 

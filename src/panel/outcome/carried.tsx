@@ -5,6 +5,7 @@ import type { CarriedOutcome } from '../../sweep/end/outcome.ts';
 import { BigValue } from '../parts/bigValue.tsx';
 import { inTenths } from '../words/figures.ts';
 import { inPercent } from '../words/quantities.ts';
+import { CentreFacts } from './centreFacts.tsx';
 import { CarriedDrawing } from './carriedDrawing.tsx';
 
 interface Props {
@@ -21,12 +22,7 @@ export function CarriedResult({ outcome, scale }: Props) {
       </section>
       <CarriedDrawing outcome={outcome} scale={scale} />
       <dl class="facts">
-        <dt>Centre</dt>
-        <dd>{inTenths(centre)}</dd>
-        <dt>95 % interval</dt>
-        <dd>
-          {inTenths(interval.from)} to {inTenths(interval.to)}
-        </dd>
+        <CentreFacts centre={centre} interval={interval} />
         <dt>Seen in focus</dt>
         <dd>{visible === null ? 'no value held' : `held from ${writeSteps(visible)} to the limit`}</dd>
         <dt>Half the width</dt>

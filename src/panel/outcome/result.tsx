@@ -2,8 +2,8 @@
 import { writeSteps } from '../../sweep/scale.ts';
 import type { BandOutcome } from '../../sweep/end/outcome.ts';
 import { BigValue } from '../parts/bigValue.tsx';
-import { inTenths } from '../words/figures.ts';
 import { inPercent } from '../words/quantities.ts';
+import { CentreFacts } from './centreFacts.tsx';
 
 interface Props {
   readonly outcome: BandOutcome;
@@ -32,12 +32,7 @@ export function BandResult({ outcome, gap }: Props) {
           {low === high ? value : `${writeSteps(low)} to ${writeSteps(high)}`}
           {ends === 'believed' && <small>its ends were not both held on both sides</small>}
         </dd>
-        <dt>Centre</dt>
-        <dd>{inTenths(centre)}</dd>
-        <dt>95 % interval</dt>
-        <dd>
-          {inTenths(interval.from)} to {inTenths(interval.to)}
-        </dd>
+        <CentreFacts centre={centre} interval={interval} />
       </dl>
     </>
   );
