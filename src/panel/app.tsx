@@ -28,6 +28,7 @@ const SettingsScreen = late(async () => (await import('./settings/settingsScreen
 const TrainingScreen = late(async () => (await import('./training/trainingScreen.tsx')).TrainingScreen);
 const SituationScreen = late(async () => (await import('./logbook/situationScreen.tsx')).SituationScreen);
 const SweepScreen = late(async () => (await import('./sweep/sweepScreen.tsx')).SweepScreen);
+const VoiceScreen = late(async () => (await import('./voice/voiceScreen.tsx')).VoiceScreen);
 
 export function App({ session }: { readonly session: Session }) {
   const around = useMemo(() => ({ session, way: newWay(), start: newDraft(), bench: newBench() }), [session]);
@@ -113,5 +114,7 @@ function Screen({ place }: { readonly place: Place }) {
       return <HelpScreen />;
     case 'training':
       return <TrainingScreen />;
+    case 'voice':
+      return <VoiceScreen />;
   }
 }

@@ -4,8 +4,8 @@ import type { Tone } from '../sweep/effect.ts';
 import { seconds, type Seconds } from '../units.ts';
 
 export interface Tones {
-  /** Sounds the tone `after` so many seconds, and tells how long it is. */
-  play(tone: Tone, after: Seconds): Seconds;
+  /** Sounds the tone `after` so many seconds, and tells how long it is; `loudness`: 0 to 1. */
+  play(tone: Tone, after: Seconds, loudness: number): Seconds;
   /** Takes back what has been scheduled but not begun. */
   cancel(): void;
   /** To be called at a gesture of the person: before the first one a browser may keep sound back. */
@@ -35,7 +35,7 @@ const NOTES: Record<Tone, readonly Note[]> = {
   ],
   count: [{ hertz: 440, from: 0, to: 0.05 }],
 };
-const LOUDNESS = 0.25;
+const LOUDEST = 0.25;
 /** Long enough that a note does not click. */
 const RAMP = 0.008;
 const STANDS_STILL = 500;
@@ -45,12 +45,12 @@ export function createTones(): Tones {
   const scheduled = new Map<OscillatorNode, number>();
   let last = { clock: 0, at: 0 };
 
-  function play(tone: Tone, after: Seconds): Seconds {
+  function play(tone: Tone, after: Seconds, loudness: number): Seconds {
     const notes = NOTES[tone];
     wake();
     if (context) {
       forgetUnheard(context);
-      for (const note of notes) sound(context, note, context.currentTime + after);
+      for (const note of notes) sound(context, note, context.currentTime + after, LOUDEST * loudness);
     }
     return seconds(Math.max(...notes.map(({ to }) => to)));
   }
@@ -75,12 +75,12 @@ export function createTones(): Tones {
     }
   }
 
-  function sound(audio: AudioContext, { hertz, from, to }: Note, at: number): void {
+  function sound(audio: AudioContext, { hertz, from, to }: Note, at: number, loudness: number): void {
     const oscillator = new OscillatorNode(audio, { type: 'triangle', frequency: hertz });
     const gain = new GainNode(audio, { gain: 0 });
     gain.gain.setValueAtTime(0, at + from);
-    gain.gain.linearRampToValueAtTime(LOUDNESS, at + from + RAMP);
-    gain.gain.setValueAtTime(LOUDNESS, at + to - RAMP);
+    gain.gain.linearRampToValueAtTime(loudness, at + from + RAMP);
+    gain.gain.setValueAtTime(loudness, at + to - RAMP);
     gain.gain.linearRampToValueAtTime(0, at + to);
     oscillator.connect(gain).connect(audio.destination);
     oscillator.start(at + from);

@@ -11,7 +11,10 @@ import { createKitForms } from '../../src/panel/session/kitForms.ts';
 import { createLibrary } from '../../src/panel/session/library.ts';
 import { createWritings } from '../../src/panel/session/writings.ts';
 import { DONE, got } from '../../src/result.ts';
-import type { Attendant, EarState, Heard, Role, Session, Trouble } from '../../src/panel/session/session.ts';
+import type { Microphone } from '../../src/platform/ear/asking.ts';
+import type { Deaf } from '../../src/platform/ear/deaf.ts';
+import type { RecognisedBy } from '../../src/platform/ear/ear.ts';
+import type { Attendant, EarState, Heard, Role, Session, SoundHeard, Trouble } from '../../src/panel/session/session.ts';
 import type { StoredBench } from '../../src/optics/setUp/stored.ts';
 import { USUAL_SETTINGS } from '../../src/settings.ts';
 import { NO_MEMORY } from '../../src/sweep/belief/prior.ts';
@@ -73,6 +76,12 @@ export class FakeSession implements Session {
   readonly announcement = signal('');
   readonly heard = signal<Heard | null>(null);
   readonly ear = signal<EarState>('off');
+  readonly deaf = signal<Deaf | null>(null);
+  readonly mute = signal(false);
+  /** What the browser would say of the microphone. */
+  readonly mic = { allowed: 'prompt' as PermissionState, asked: null as Awaited<ReturnType<Microphone['ask']>>, proposed: 'browser' as RecognisedBy, inTheWay: null as Deaf | null };
+  taughtWords: readonly string[] = [];
+  soundHeard: SoundHeard = { tones: 'sounded', speech: 'said' };
   readonly understood = signal<ReturnType<typeof understood> | null>(null);
   readonly pressed = signal<Moment | null>(null);
   readonly now = signal<Moment>(OPENED);
@@ -177,7 +186,23 @@ export class FakeSession implements Session {
     return Promise.resolve(DONE);
   };
   bringBack: Session['bringBack'] = () => Promise.resolve(DONE);
-  taught: Session['taught'] = () => Promise.resolve(got([]));
+  taught: Session['taught'] = () => Promise.resolve(got(this.taughtWords.map((word) => ({ word, noise: [], frames: [] }))));
+  microphone: Session['microphone'] = () =>
+    Promise.resolve({
+      allowed: () => Promise.resolve(this.mic.allowed),
+      ask: () => {
+        this.asked.push('ask for the microphone');
+        return Promise.resolve(this.mic.asked);
+      },
+      changed: (stop) => new Promise((over) => stop.addEventListener('abort', () => over())),
+      inTheWay: () => Promise.resolve(this.mic.inTheWay),
+      proposed: () => Promise.resolve(this.mic.proposed),
+    });
+  listenAgain = (here: boolean): void => void this.asked.push(here ? 'listen here' : 'listen again');
+  trySound = (): Promise<SoundHeard> => {
+    this.asked.push('try the sound');
+    return Promise.resolve(this.soundHeard);
+  };
   bringTaught: Session['bringTaught'] = () => Promise.resolve(DONE);
   say(sentence: string): void {
     this.said.push(sentence);

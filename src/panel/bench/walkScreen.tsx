@@ -6,6 +6,7 @@ import { useKeys } from '../keys/useKeys.ts';
 import type { Word } from '../../sweep/inputs.ts';
 import { Heading } from '../parts/heading.tsx';
 import { useSurroundings } from '../useSession.ts';
+import { VoiceMark } from '../voice/mark.tsx';
 import { caseOf } from './given.ts';
 import { StepView } from './stepView.tsx';
 import { useBench, type Standing } from './useBench.ts';
@@ -20,7 +21,7 @@ export function WalkScreen() {
   const standing = useBench();
   return (
     <>
-      <Heading onBack={() => way.back()}>Set-up walk</Heading>
+      <Heading onBack={() => way.back()} beside={<VoiceMark />}>Set-up walk</Heading>
       {'missing' in standing ? <output>{standing.missing}</output> : <Walk standing={standing} />}
     </>
   );

@@ -48,6 +48,18 @@ export function createSession(ports: Ports): Session {
     (press) => (attending.peek() ?? told).take(press),
   );
   hearing.start(live, library, told, attending);
+  const rest = effect(() => {
+    if (live.sweep.value) void keepAwake();
+  });
+  async function keepAwake(): Promise<void> {
+    rest();
+    try {
+      const [part, route] = await Promise.all([import('./route.ts'), ports.route()]);
+      part.keepAwake(route, { ...live, settings: library.settings });
+    } catch {
+      troubles.add('route', UNREAD);
+    }
+  }
 
   store.onChange((changes) => {
     if (!contentsOf || !library.isFilled()) return;
@@ -101,6 +113,11 @@ export function createSession(ports: Ports): Session {
     announcement: live.carrier.announcement,
     heard: told.latest,
     ear: hearing.state,
+    deaf: hearing.deaf,
+    mute: live.carrier.mute,
+    microphone: ports.microphone,
+    listenAgain: hearing.again,
+    trySound: async () => (await import('./tryingSound.ts')).trySound(ports, library.settings.peek(), hearing.deafen),
     understood: computed(() => (live.sweep.value ? understood(live.sweep.value) : null)),
     pressed: gestures.pressed,
     now: ticking(() => live.sweep.value?.phase.name === 'holding', now),

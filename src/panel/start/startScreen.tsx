@@ -2,10 +2,12 @@
 import { Heading } from '../parts/heading.tsx';
 import { late } from '../parts/late.tsx';
 import { useSurroundings } from '../useSession.ts';
+import { VoiceMark } from '../voice/mark.tsx';
 
 /** Read while what is stored is being read, so that both are there with the rest. */
 export const NewSweep = late(async () => (await import('./newSweep.tsx')).NewSweep);
 export const Practise = late(async () => (await import('./practise.tsx')).Practise);
+const SoundLine = late(async () => (await import('../voice/soundCheck.tsx')).SoundLine);
 const Unfinished = late(async () => (await import('./unfinished.tsx')).Unfinished);
 
 export function StartScreen() {
@@ -14,7 +16,7 @@ export function StartScreen() {
   const first = session.kit.value.bodies.length === 0;
   return (
     <>
-      <Heading>Sweepbook</Heading>
+      <Heading beside={<VoiceMark />}>Sweepbook</Heading>
       <nav class="row" aria-label="More">
         {PLACES.map(({ at, label }) => (
           <button key={at} type="button" class="link" onClick={() => way.go({ at })}>
@@ -29,6 +31,7 @@ export function StartScreen() {
           {first && <Practise first />}
           <NewSweep />
           {!first && <Practise />}
+          {!session.settings.value.soundChecked && <SoundLine />}
         </>
       )}
     </>

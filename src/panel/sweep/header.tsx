@@ -1,6 +1,7 @@
 // Whose correction this is, and the way out.
 import type { SweepState } from '../../sweep/state.ts';
 import { Back } from '../parts/back.tsx';
+import { VoiceMark } from '../voice/mark.tsx';
 import { subjectInWords } from '../words/subjects.ts';
 
 export function SweepHeader({ sweep, onLeave }: { readonly sweep: SweepState; readonly onLeave: () => void }) {
@@ -12,6 +13,7 @@ export function SweepHeader({ sweep, onLeave }: { readonly sweep: SweepState; re
         <h1>{lens}</h1>
         <p class="muted small">{details}</p>
       </div>
+      <VoiceMark />
     </header>
   );
 }

@@ -1,10 +1,7 @@
-// The last thing the panel took in, what became of it, whether it listens, and the way to take it back.
+// The last thing the panel took in, what became of it, and the way to take it back.
 import type { Word } from '../../sweep/inputs.ts';
-import { late } from '../parts/late.tsx';
 import { useSession } from '../useSession.ts';
 import { WordButton } from './wordButton.tsx';
-
-const Ear = late(async () => (await import('./ear.tsx')).Ear);
 
 interface Props {
   readonly undoable: boolean;
@@ -26,7 +23,6 @@ export function HeardLine({ undoable, tell }: Props) {
             <span class="muted">nothing told yet</span>
           )}
         </p>
-        {session.ear.value !== 'off' && <Ear />}
       </div>
       {undoable && <WordButton word="undo" tell={tell} />}
     </fieldset>

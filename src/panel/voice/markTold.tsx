@@ -1,0 +1,100 @@
+// The microphone mark where there is more to tell than that voice is off: what the ear does, or why it is deaf, and whether
+// the panel can be heard itself. One press does what helps.
+import { useEffect, useState } from 'preact/hooks';
+import type { Deaf } from '../../platform/ear/deaf.ts';
+import type { RecognisedBy } from '../../platform/ear/ear.ts';
+import type { Session } from '../session/session.ts';
+import { useSession, useSurroundings } from '../useSession.ts';
+import { askFor } from './askFor.ts';
+import { MarkShape } from './markShape.tsx';
+import { markStateOf, type MarkState } from './markState.ts';
+import { toSheet } from './toSheet.ts';
+import { DEAF, MARK, MARK_DEAF, MARK_MEANS, MARK_PRESS, MARK_SOUND, SOUND } from './words.ts';
+
+export function MarkTold() {
+  const { session, way } = useSurroundings();
+  const state = useMarkState();
+  const { voice, sound } = session.settings.value;
+  const silent = !voice.speak && !sound ? 'off' : session.mute.value ? 'mute' : null;
+  const means = [state.is === 'deaf' ? DEAF[state.why] : MARK_MEANS[state.is], silent && SOUND[silent]].filter(Boolean).join(' ');
+  const helps = pressOn(state);
+  return (
+    <>
+      <button
+        type="button"
+        class="mark"
+        data-voice={state.is}
+        data-deaf={state.is === 'deaf' ? state.why : undefined}
+        title={means}
+        aria-label={`${wordOf(state)}: ${MARK_PRESS[helps]}`}
+        onClick={() => (helps === 'sheet' ? toSheet(session, way) : HELP[helps](session))}
+      >
+        <MarkShape is={state.is} />
+        <span>{wordOf(state)}</span>
+        {silent && <span>{MARK_SOUND[silent]}</span>}
+      </button>
+      <output class="unseen" aria-label="Voice" aria-live="polite">
+        {state.is === 'deaf' || silent ? means : ''}
+      </output>
+    </>
+  );
+}
+
+const wordOf = (state: MarkState): string => (state.is === 'deaf' ? MARK_DEAF[state.why] : MARK[state.is]);
+
+function pressOn(state: MarkState): keyof typeof MARK_PRESS {
+  if (state.is !== 'deaf') return 'sheet';
+  switch (state.why) {
+    case 'not asked':
+      return 'allow';
+    case 'blocked':
+      return 'page';
+    case 'no words':
+    case 'words unreadable':
+      return 'teach';
+    case 'another window':
+      return 'here';
+    default:
+      return 'sheet';
+  }
+}
+
+const HELP: Record<Exclude<keyof typeof MARK_PRESS, 'sheet'>, (session: Session) => void> = {
+  allow: (session) => void askFor(session),
+  page: (session) => session.openPage('microphone.html'),
+  teach: (session) => session.openPage('hearing.html#first'),
+  // A window that only follows hears nothing before it runs the sweep.
+  here: (session) => (session.role.peek() === 'follower' ? session.takeOver() : session.listenAgain(true)),
+};
+
+/** What is true of the ear; while no sweep runs, also what would stand in its way. */
+export function useMarkState(): MarkState {
+  const session = useSession();
+  const { listen, wish } = session.settings.value.voice;
+  const ear = session.ear.value;
+  const inTheWay = useInTheWay(session, listen !== 'off' && ear === 'off' ? listen : null);
+  return markStateOf({ listen, wish, ear, inTheWay, deaf: session.deaf.value, role: session.role.value, sweeping: session.sweep.value !== null });
+}
+
+function useInTheWay(session: Session, by: RecognisedBy | null): Deaf | null {
+  const [found, setFound] = useState<Deaf | null>(null);
+  useEffect(() => {
+    setFound(null);
+    if (by === null) return;
+    const over = new AbortController();
+    const look = async (): Promise<void> => {
+      const microphone = await session.microphone();
+      while (!over.signal.aborted) {
+        const why = await microphone.inTheWay(by);
+        if (!over.signal.aborted) setFound(why);
+        await microphone.changed(AbortSignal.any([over.signal, AbortSignal.timeout(LOOKED_AGAIN_AFTER)]));
+      }
+    };
+    void look();
+    return () => over.abort();
+  }, [session, by]);
+  return found;
+}
+
+/** Words are taught in another tab, which no event tells of. */
+const LOOKED_AGAIN_AFTER = 2000;

@@ -1,0 +1,105 @@
+// The voice sheet: where the sound goes, a clear yes, and a word to try, on one screen. It remembers where it was, follows
+// what it waits for, and goes on by itself; the way to begin a sweep stands below it.
+import type { RecognisedBy } from '../../platform/ear/ear.ts';
+import { Heading } from '../parts/heading.tsx';
+import { NewSweep } from '../start/startScreen.tsx';
+import { useSession, useSurroundings } from '../useSession.ts';
+import { askFor } from './askFor.ts';
+import { Trial } from './trial.tsx';
+import { useStage } from './useStage.ts';
+import { FIRST_WORDS } from '../../voice/vocabulary/wordGroups.ts';
+import { GOES, SHEET } from './words.ts';
+
+export function VoiceScreen() {
+  const { session, way } = useSurroundings();
+  const stage = useStage();
+  const sweep = session.sweep.value;
+  return (
+    <>
+      <Heading onBack={() => way.back()}>{SHEET.title}</Heading>
+      <section class="card" data-stage={stage?.at} aria-label={SHEET.title}>
+        {stage && <Step stage={stage} />}
+      </section>
+      {stage?.at === 'on' && !sweep && <NewSweep />}
+      {stage?.at === 'on' && sweep && (
+        <button type="button" class="chief" onClick={() => way.home({ at: 'sweep' })}>
+          {SHEET.toSweep}
+        </button>
+      )}
+    </>
+  );
+}
+
+function Step({ stage }: { readonly stage: NonNullable<ReturnType<typeof useStage>> }) {
+  const session = useSession();
+  switch (stage.at) {
+    case 'offered':
+      return <Offer by={stage.by} />;
+    case 'asking':
+      return (
+        <>
+          <output>{SHEET.asking}</output>
+          <p class="muted small">{SHEET.once}</p>
+          <button type="button" class="chief" onClick={() => void askFor(session)}>
+            {SHEET.askAgain}
+          </button>
+          <LeaveOff />
+        </>
+      );
+    case 'refused':
+      return (
+        <>
+          <output>{SHEET.refused}</output>
+          <button type="button" class="chief" onClick={() => session.openPage('microphone.html')}>
+            {SHEET.howToUnblock}
+          </button>
+          <LeaveOff />
+        </>
+      );
+    case 'teaching':
+      return (
+        <>
+          <output>{SHEET.teach(stage.taught, FIRST_WORDS.length)}</output>
+          <p>{FIRST_WORDS.join(', ')}</p>
+          <button type="button" class="chief" onClick={() => session.openPage('hearing.html#first')}>
+            {SHEET.openLesson}
+          </button>
+          <LeaveOff />
+        </>
+      );
+    case 'complete':
+    case 'on':
+      return <Trial />;
+  }
+}
+
+function Offer({ by }: { readonly by: RecognisedBy }) {
+  const session = useSession();
+  const wish = (wanted: RecognisedBy): void => {
+    session.changeSettings({ voice: { wish: wanted } });
+    void askFor(session);
+  };
+  return (
+    <>
+      <p>{SHEET.offered}</p>
+      <p>{GOES[by]}</p>
+      <button type="button" class="chief" onClick={() => wish(by)}>
+        {by === 'own' ? SHEET.allowAndTeach : SHEET.allow}
+      </button>
+      {by !== 'own' && (
+        <button type="button" class="link" onClick={() => wish('own')}>
+          {SHEET.instead.own}
+        </button>
+      )}
+    </>
+  );
+}
+
+function LeaveOff() {
+  const session = useSession();
+  return (
+    <button type="button" onClick={() => session.changeSettings({ voice: { wish: 'none' } })}>
+      {SHEET.leaveOff}
+    </button>
+  );
+}

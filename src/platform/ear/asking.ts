@@ -1,0 +1,63 @@
+// Before listening: whether the microphone is allowed, asking for it, and what else stands in the way, all without hearing
+// anything.
+import { LANGUAGE } from '../../voice/vocabulary/en.ts';
+import { takes } from '../takes.ts';
+import { knowsLocally, recogniserOf } from './available.ts';
+import type { Deaf } from './deaf.ts';
+import type { RecognisedBy } from './ear.ts';
+import { microphoneChanged, microphonePermission, openMicrophone, type NoMicrophone } from './microphone.ts';
+
+export interface Microphone {
+  /** `unknown`: the browser does not tell. */
+  allowed(): Promise<PermissionState | 'unknown'>;
+  /**
+   * Has the browser ask; null when it may be used. `at once`: refused before anybody could have read a question, as in a
+   * panel that can show none.
+   */
+  ask(): Promise<{ readonly why: NoMicrophone; readonly atOnce: boolean } | null>;
+  /** Resolves when the permission, or the microphones there are, have changed. */
+  changed(stop: AbortSignal): Promise<void>;
+  /** What stands in the way of listening so; null when nothing is known to. */
+  inTheWay(by: RecognisedBy): Promise<Deaf | null>;
+  /** How this browser hears best: on this computer where it can, else as its maker does, else by taught words. */
+  proposed(): Promise<RecognisedBy>;
+}
+
+/** Nobody reads a question and answers it within this. */
+const AT_ONCE = 250;
+
+export const microphone: Microphone = {
+  changed: microphoneChanged,
+  allowed: async () => (await microphonePermission())?.state ?? 'unknown',
+  async ask() {
+    const began = performance.now();
+    const opened = await openMicrophone();
+    // Only the permission was wanted here.
+    if (opened.ok) opened.track.stop();
+    return opened.ok ? null : { why: opened.why, atOnce: performance.now() - began < AT_ONCE };
+  },
+  async inTheWay(by) {
+    if (by !== 'own' && !recogniserOf()) return 'no recogniser';
+    if (by === 'here' && !(await knowsLocally(LANGUAGE))) return 'not on this computer';
+    if (by === 'own') {
+      const taught = await takes.read();
+      if (!taught.ok) return 'words unreadable';
+      if (taught.value.length === 0) return 'no words';
+    }
+    if (!(await anyMicrophone())) return 'no microphone';
+    const state = (await microphonePermission())?.state;
+    return state === 'denied' ? 'blocked' : state === 'prompt' ? 'not asked' : null;
+  },
+  async proposed() {
+    if (!recogniserOf()) return 'own';
+    return (await knowsLocally(LANGUAGE)) ? 'here' : 'browser';
+  },
+};
+
+async function anyMicrophone(): Promise<boolean> {
+  try {
+    return (await navigator.mediaDevices.enumerateDevices()).some(({ kind }) => kind === 'audioinput');
+  } catch {
+    return true;
+  }
+}
