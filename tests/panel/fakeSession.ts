@@ -79,7 +79,7 @@ export class FakeSession implements Session {
   readonly deaf = signal<Deaf | null>(null);
   readonly mute = signal(false);
   /** What the browser would say of the microphone. */
-  readonly mic = { allowed: 'prompt' as PermissionState, asked: null as Awaited<ReturnType<Microphone['ask']>>, proposed: 'browser' as RecognisedBy, inTheWay: null as Deaf | null };
+  readonly mic = { allowed: 'prompt' as PermissionState, asked: { why: 'not asked', atOnce: false } as Awaited<ReturnType<Microphone['ask']>>, proposed: 'browser' as RecognisedBy, inTheWay: null as Deaf | null };
   taughtWords: readonly string[] = [];
   soundHeard: SoundHeard = { tones: 'sounded', speech: 'said' };
   readonly understood = signal<ReturnType<typeof understood> | null>(null);

@@ -15,6 +15,7 @@ export function MarkShape({ is }: { readonly is: MarkState['is'] }) {
 const SLASH = 'M4 18.5 20 1.5';
 const PARTS: Partial<Record<MarkState['is'], string>> = {
   off: SLASH,
+  begun: SLASH,
   deaf: 'M18 2.5l4.5 4.5M22.5 2.5 18 7M1.5 2.5l4.5 4.5M6 2.5 1.5 7',
   listening: 'M20 3a7 7 0 0 1 0 7.5M4 3a7 7 0 0 0 0 7.5',
   asking: 'M19.5 3a2 2 0 1 1 2 2.5v1M21.5 8.600v.1',

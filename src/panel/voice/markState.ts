@@ -7,6 +7,8 @@ export type MarkState =
   | { readonly is: 'off' }
   /** On, and nothing known to be in its way; it listens as soon as a sweep runs. */
   | { readonly is: 'ready' }
+  /** The person said yes, and something is still to be done for it. */
+  | { readonly is: 'begun' }
   /** The browser asks the person. */
   | { readonly is: 'asking' }
   | { readonly is: 'opening' }
@@ -28,7 +30,7 @@ export interface Known {
 }
 
 export function markStateOf({ listen, wish, ear, deaf, inTheWay, role, sweeping }: Known): MarkState {
-  if (listen === 'off') return { is: wish === 'none' ? 'off' : 'asking' };
+  if (listen === 'off') return wish === 'none' ? { is: 'off' } : settingUp(inTheWay);
   if (deaf) return { is: 'deaf', why: deaf };
   switch (ear) {
     case 'off':
@@ -48,4 +50,9 @@ export function markStateOf({ listen, wish, ear, deaf, inTheWay, role, sweeping 
     case 'opens when pressed':
       return { is: ear };
   }
+}
+
+function settingUp(inTheWay: Deaf | null): MarkState {
+  if (inTheWay === null) return { is: 'begun' };
+  return inTheWay === 'not asked' ? { is: 'asking' } : { is: 'deaf', why: inTheWay };
 }

@@ -72,7 +72,8 @@ export function useMarkState(): MarkState {
   const session = useSession();
   const { listen, wish } = session.settings.value.voice;
   const ear = session.ear.value;
-  const inTheWay = useInTheWay(session, listen !== 'off' && ear === 'off' ? listen : null);
+  const wanted = listen !== 'off' ? (ear === 'off' ? listen : null) : wish === 'none' ? null : wish;
+  const inTheWay = useInTheWay(session, wanted);
   return markStateOf({ listen, wish, ear, inTheWay, deaf: session.deaf.value, role: session.role.value, sweeping: session.sweep.value !== null });
 }
 

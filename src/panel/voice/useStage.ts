@@ -10,8 +10,8 @@ type Found = Pick<Parameters<typeof stageOf>[0], 'proposed' | 'allowed' | 'taugh
 /** No event tells that another tab has taught a word. */
 const LOOKED_AGAIN_AFTER = 500;
 
-/** Null until it is known what can be proposed here. */
-export function useStage(): Stage | null {
+/** Null until it is known what can be proposed here. `granted`: the browser has just said yes, whatever it records. */
+export function useStage(granted: boolean): Stage | null {
   const session = useSession();
   const [found, setFound] = useState<Found | null>(null);
   const { voice } = session.settings.value;
@@ -30,7 +30,7 @@ export function useStage(): Stage | null {
     void look();
     return () => over.abort();
   }, [session]);
-  const stage = found && stageOf({ ...found, voice, wanted: FIRST_WORDS.length });
+  const stage = found && stageOf({ ...found, ...(granted && { allowed: 'granted' }), voice, wanted: FIRST_WORDS.length });
   useEffect(() => {
     if (stage?.at === 'complete') session.changeSettings({ voice: { listen: stage.by, wish: 'none' } });
   });

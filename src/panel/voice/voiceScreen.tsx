@@ -1,24 +1,27 @@
 // The voice sheet: where the sound goes, a clear yes, and a word to try, on one screen. It remembers where it was, follows
 // what it waits for, and goes on by itself; the way to begin a sweep stands below it.
 import type { RecognisedBy } from '../../platform/ear/ear.ts';
+import { useState } from 'preact/hooks';
 import { Heading } from '../parts/heading.tsx';
 import { NewSweep } from '../start/startScreen.tsx';
 import { useSession, useSurroundings } from '../useSession.ts';
 import { askFor } from './askFor.ts';
 import { Trial } from './trial.tsx';
+import type { Stage } from './stage.ts';
 import { useStage } from './useStage.ts';
 import { FIRST_WORDS } from '../../voice/vocabulary/wordGroups.ts';
 import { GOES, SHEET } from './words.ts';
 
 export function VoiceScreen() {
   const { session, way } = useSurroundings();
-  const stage = useStage();
+  const [granted, setGranted] = useState(false);
+  const stage = useStage(granted);
   const sweep = session.sweep.value;
   return (
     <>
       <Heading onBack={() => way.back()}>{SHEET.title}</Heading>
       <section class="card" data-stage={stage?.at} aria-label={SHEET.title}>
-        {stage && <Step stage={stage} />}
+        {stage && <Step stage={stage} ask={() => void askFor(session).then(setGranted)} />}
       </section>
       {stage?.at === 'on' && !sweep && <NewSweep />}
       {stage?.at === 'on' && sweep && (
@@ -30,17 +33,22 @@ export function VoiceScreen() {
   );
 }
 
-function Step({ stage }: { readonly stage: NonNullable<ReturnType<typeof useStage>> }) {
+interface Props {
+  readonly stage: Stage;
+  readonly ask: () => void;
+}
+
+function Step({ stage, ask }: Props) {
   const session = useSession();
   switch (stage.at) {
     case 'offered':
-      return <Offer by={stage.by} />;
+      return <Offer by={stage.by} ask={ask} />;
     case 'asking':
       return (
         <>
           <output>{SHEET.asking}</output>
           <p class="muted small">{SHEET.once}</p>
-          <button type="button" class="chief" onClick={() => void askFor(session)}>
+          <button type="button" class="chief" onClick={ask}>
             {SHEET.askAgain}
           </button>
           <LeaveOff />
@@ -73,11 +81,11 @@ function Step({ stage }: { readonly stage: NonNullable<ReturnType<typeof useStag
   }
 }
 
-function Offer({ by }: { readonly by: RecognisedBy }) {
+function Offer({ by, ask }: Pick<Props, 'ask'> & { readonly by: RecognisedBy }) {
   const session = useSession();
   const wish = (wanted: RecognisedBy): void => {
     session.changeSettings({ voice: { wish: wanted } });
-    void askFor(session);
+    ask();
   };
   return (
     <>

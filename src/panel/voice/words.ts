@@ -8,6 +8,7 @@ import { OFF } from './off.ts';
 export const MARK: Record<Exclude<MarkState['is'], 'deaf'>, string> = {
   off: OFF.word,
   ready: 'voice on',
+  begun: 'not set up',
   asking: 'asking',
   opening: 'opening',
   listening: 'listening',
@@ -40,6 +41,7 @@ export const MARK_SOUND = { mute: 'not spoken', off: 'sound off' } as const;
 export const MARK_MEANS: Record<Exclude<MarkState['is'], 'deaf'>, string> = {
   off: 'Voice is off.',
   ready: 'Voice is on; it listens while a sweep runs.',
+  begun: 'Voice is off until it is set up.',
   asking: 'The browser asks whether the microphone may be used.',
   opening: 'The microphone is being opened.',
   listening: 'Listening.',
@@ -110,6 +112,7 @@ export const SHEET = {
   allow: 'Allow',
   allowAndTeach: 'Allow, then teach seven words',
   instead: { own: 'Teach seven words instead: no sound leaves this computer', browser: 'Use the browser’s recogniser instead' },
+  begun: 'Voice is off until it is set up.',
   asking: 'The browser asks whether Sweepbook may use the microphone. Answer “Allow” there; this goes on by itself.',
   once: 'If you allow it for this time only, leave that tab open while you work: the permission ends with it.',
   askAgain: 'Ask again',

@@ -1,6 +1,7 @@
 // Before listening: whether the microphone is allowed, asking for it, and what else stands in the way, all without hearing
 // anything.
 import { LANGUAGE } from '../../voice/vocabulary/en.ts';
+import { browser } from '../browser.ts';
 import { takes } from '../takes.ts';
 import { knowsLocally, recogniserOf } from './available.ts';
 import type { Deaf } from './deaf.ts';
@@ -46,7 +47,9 @@ export const microphone: Microphone = {
     }
     if (!(await anyMicrophone())) return 'no microphone';
     const state = (await microphonePermission())?.state;
-    return state === 'denied' ? 'blocked' : state === 'prompt' ? 'not asked' : null;
+    if (state === 'denied') return 'blocked';
+    // Elsewhere the panel itself can ask, when it comes to that.
+    return state === 'prompt' && 'sidePanel' in browser ? 'not asked' : null;
   },
   async proposed() {
     if (!recogniserOf()) return 'own';

@@ -29,8 +29,8 @@ describe('the mark', () => {
     );
   });
 
-  test('is never anything but off or asking without the person’s yes', () => {
-    fc.assert(fc.property(known, (one) => void expect(one.listen !== 'off' || ['off', 'asking'].includes(markStateOf(one).is)).toBe(true)));
+  test('never claims to be on without the person’s yes', () => {
+    fc.assert(fc.property(known, (one) => void expect(one.listen !== 'off' || ['off', 'begun', 'asking', 'deaf'].includes(markStateOf(one).is)).toBe(true)));
   });
 
   test.each(REASONS)('names “%s” as the reason whatever the ear does meanwhile', (why) => {
