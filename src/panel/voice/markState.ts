@@ -42,9 +42,10 @@ export function markStateOf({ listen, wish, ear, deaf, inTheWay, role, sweeping 
       return { is: 'deaf', why: 'not asked' };
     case 'waiting':
     case 'starting':
-      return { is: 'opening' };
+      return inTheWay ? { is: 'deaf', why: inTheWay } : { is: 'opening' };
+    // What is in the way is known before the panel has finished speaking.
     case 'deaf while speaking':
-      return { is: 'speaking' };
+      return inTheWay ? { is: 'deaf', why: inTheWay } : { is: 'speaking' };
     case 'asking':
     case 'listening':
     case 'opens when pressed':

@@ -17,6 +17,7 @@ export function MarkTold() {
   const { voice, sound } = session.settings.value;
   const silent = !voice.speak && !sound ? 'off' : session.mute.value ? 'mute' : null;
   const means = [state.is === 'deaf' ? DEAF[state.why] : MARK_MEANS[state.is], silent && SOUND[silent]].filter(Boolean).join(' ');
+  const shown = [wordOf(state), ...(silent ? [MARK_SOUND[silent]] : [])];
   const helps = pressOn(state);
   return (
     <>
@@ -26,12 +27,18 @@ export function MarkTold() {
         data-voice={state.is}
         data-deaf={state.is === 'deaf' ? state.why : undefined}
         title={means}
-        aria-label={`${wordOf(state)}: ${MARK_PRESS[helps]}`}
-        onClick={() => (helps === 'sheet' ? toSheet(session, way) : HELP[helps](session))}
+        aria-label={`${shown.join(' ')}: ${MARK_PRESS[helps]}`}
+        onClick={({ currentTarget }) => {
+          if (helps === 'sheet') return toSheet(session, way);
+          // Where the person stays, the next press of a key is for the sweep again.
+          currentTarget.blur();
+          HELP[helps](session);
+        }}
       >
         <MarkShape is={state.is} />
-        <span>{wordOf(state)}</span>
-        {silent && <span>{MARK_SOUND[silent]}</span>}
+        {shown.map((word) => (
+          <span key={word}>{word} </span>
+        ))}
       </button>
       <output class="unseen" aria-label="Voice" aria-live="polite">
         {state.is === 'deaf' || silent ? means : ''}
@@ -72,8 +79,9 @@ export function useMarkState(): MarkState {
   const session = useSession();
   const { listen, wish } = session.settings.value.voice;
   const ear = session.ear.value;
-  const wanted = listen !== 'off' ? (ear === 'off' ? listen : null) : wish === 'none' ? null : wish;
-  const inTheWay = useInTheWay(session, wanted);
+  const hears = ear === 'listening' || ear === 'starting' || ear === 'opens when pressed';
+  const wanted = hears ? 'off' : listen === 'off' ? wish : listen;
+  const inTheWay = useInTheWay(session, wanted === 'off' || wanted === 'none' ? null : wanted);
   return markStateOf({ listen, wish, ear, inTheWay, deaf: session.deaf.value, role: session.role.value, sweeping: session.sweep.value !== null });
 }
 

@@ -48,10 +48,10 @@ const DIRECT: Partial<Record<Deaf, string>> = {
 describe('the mark', () => {
   test('says on the start screen and in a sweep that voice is off', async () => {
     const session = await show(new FakeSession());
-    expect([mark().dataset['voice'], mark().textContent]).toEqual(['off', 'voice off']);
+    expect([mark().dataset['voice'], mark().textContent?.trim()]).toEqual(['off', 'voice off']);
     await act(() => void session.open());
     await partsRead();
-    expect([mark().dataset['voice'], mark().textContent]).toEqual(['off', 'voice off']);
+    expect([mark().dataset['voice'], mark().textContent?.trim()]).toEqual(['off', 'voice off']);
   });
 
   test.each(Object.keys(DEAF) as Deaf[])('in a sweep deaf because of “%s” shows it in words and a shape, tells the sentence, and one press does what helps', async (why) => {
@@ -59,7 +59,7 @@ describe('the mark', () => {
     session.changeSettings({ voice: { listen: 'browser' } });
     session.deaf.value = why;
     await show(session.open());
-    expect([mark().dataset['deaf'], mark().textContent]).toEqual([why, MARK_DEAF[why]]);
+    expect([mark().dataset['deaf'], mark().textContent?.trim()]).toEqual([why, MARK_DEAF[why]]);
     expect(screen.getByLabelText('Voice').textContent).toBe(DEAF[why]);
     await act(() => mark().click());
     await partsRead();
@@ -94,10 +94,10 @@ describe('the mark', () => {
     const session = await show(new FakeSession().open());
     await act(() => void (session.mute.value = true));
     await partsRead();
-    expect(mark().textContent).toBe('voice offnot spoken');
+    expect(mark().textContent?.trim()).toBe('voice off not spoken');
     expect(screen.queryByRole('alert')).toBeNull();
     await act(() => session.changeSettings({ sound: false, voice: { speak: false } }));
-    expect(mark().textContent).toBe('voice offsound off');
+    expect(mark().textContent?.trim()).toBe('voice off sound off');
     expect(screen.getByLabelText('Voice').textContent).toContain(SOUND.off);
   });
 });
@@ -148,7 +148,7 @@ describe('the sheet', () => {
     const session = await sheet();
     await press('Allow');
     await act(() => key('Escape'));
-    expect([mark().dataset['voice'], mark().textContent]).toEqual(['begun', 'not set up']);
+    expect([mark().dataset['voice'], mark().textContent?.trim()]).toEqual(['begun', 'not set up']);
     await act(() => mark().click());
     await partsRead();
     expect(stage()).toBe('asking');
