@@ -41,7 +41,7 @@ test('the sheet from the offer to the trial, refused, and by taught words', asyn
   await playSound(page);
   await untilText(seat, 'no voice on this computer');
   expect(await faults(page, 'voice-sound-check')).toEqual([]);
-  await page.locator('::-p-text(I heard it)').click();
+  await page.locator('::-p-aria([name="Done"][role="button"])').click();
 
   await seat.click('.mark');
   await untilText(seat, 'Allow');

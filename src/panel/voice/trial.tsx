@@ -3,7 +3,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Word } from '../../sweep/inputs.ts';
 import { wordsOfInput } from '../../voice/became.ts';
 import { useSession } from '../useSession.ts';
-import { MarkTold, useMarkState } from './markTold.tsx';
+import { useMarkState } from './markTold.tsx';
 import { DEAF, GOES, SHEET } from './words.ts';
 
 const WORDS = ['holding', 'solid', 'delayed', 'flicker', 'nothing', 'undo', 'accept'] as const satisfies readonly Word[];
@@ -25,12 +25,9 @@ export function Trial() {
   );
   return (
     <>
-      <div class="row">
-        <MarkTold />
-        <p class="grow">
-          {SHEET.on} {SHEET.begin}
-        </p>
-      </div>
+      <p>
+        {SHEET.on} {session.sweep.value ? '' : SHEET.begin}
+      </p>
       {state.is === 'deaf' ? (
         <>
           <p>{DEAF[state.why]}</p>

@@ -6,6 +6,7 @@ import { Heading } from '../parts/heading.tsx';
 import { NewSweep } from '../start/startScreen.tsx';
 import { useSession, useSurroundings } from '../useSession.ts';
 import { askFor } from './askFor.ts';
+import { MarkTold } from './markTold.tsx';
 import { Trial } from './trial.tsx';
 import type { Stage } from './stage.ts';
 import { useStage } from './useStage.ts';
@@ -19,7 +20,9 @@ export function VoiceScreen() {
   const sweep = session.sweep.value;
   return (
     <>
-      <Heading onBack={() => way.back()}>{SHEET.title}</Heading>
+      <Heading onBack={() => way.back()} beside={<MarkTold />}>
+        {SHEET.title}
+      </Heading>
       <section class="card" data-stage={stage?.at} aria-label={SHEET.title}>
         {stage && <Step stage={stage} ask={() => void askFor(session).then(setGranted)} />}
       </section>

@@ -4,7 +4,7 @@ import type { RecognisedBy } from '../../platform/ear/ear.ts';
 import type { MarkState } from './markState.ts';
 import { OFF } from './off.ts';
 
-/** In the mark: two words, for it has no room for more. */
+/** In the mark, which has room for twelve letters. */
 export const MARK: Record<Exclude<MarkState['is'], 'deaf'>, string> = {
   off: OFF.word,
   ready: 'voice on',
@@ -13,21 +13,21 @@ export const MARK: Record<Exclude<MarkState['is'], 'deaf'>, string> = {
   opening: 'opening',
   listening: 'listening',
   speaking: 'speaking',
-  'opens when pressed': 'press to speak',
+  'opens when pressed': 'press, speak',
 };
 
 export const MARK_DEAF: Record<Deaf, string> = {
-  'no microphone': 'no microphone',
+  'no microphone': 'no mic',
   'not asked': 'not allowed',
   blocked: 'mic blocked',
   'in use': 'mic in use',
   muted: 'mic muted',
   'no service': 'no service',
-  'no recogniser': 'no recogniser',
+  'no recogniser': 'teach words',
   'not on this computer': 'not ready',
   'not usable': 'not usable',
   'no words': 'no words yet',
-  'words unreadable': 'words unread',
+  'words unreadable': 'teach again',
   'no sound': 'no sound in',
   'held back': 'press a key',
   'another window': 'other window',
@@ -141,7 +141,7 @@ export const SOUND = {
   percent: (value: number) => `${value} %`,
   playing: 'A rising tone begins a hold, a falling one ends it; then a value.',
   heard: 'Did you hear two tones and “plus six”? If not, turn the computer’s sound up, or choose another output.',
-  done: 'I heard it',
+  done: 'Done',
   tonesOnly: 'Did you hear two tones? Speech is off, so values are only shown.',
   speechOnly: 'Did you hear “plus six”? Tones are off, so a hold begins and ends without one.',
   standsStill: 'This computer gives no sound out. Connect a loudspeaker or headphones; until then everything is shown.',

@@ -46,7 +46,7 @@ describe('the mark', () => {
   test('has no two states with the same words, and none longer than its place', () => {
     const words = [...Object.values(MARK), ...Object.values(MARK_DEAF)];
     expect(new Set(words).size).toBe(words.length);
-    for (const word of words) expect(word.length).toBeLessThanOrEqual(14);
+    for (const word of words) expect(word.length).toBeLessThanOrEqual(12);
   });
 
   test('says of every reason what to do, and says it aloud in one breath', () => {
