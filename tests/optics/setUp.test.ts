@@ -3,7 +3,8 @@ import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
 import { fNumber } from '../../src/optics/quantity.ts';
 import { BenchReading, BenchRecord, latest } from '../../src/optics/setUp/reading.ts';
-import { STEP_IDS, type SetUpCase } from '../../src/optics/setUp/step.ts';
+import type { SetUpCase } from '../../src/optics/setUp/step.ts';
+import { STEP_IDS } from '../../src/optics/setUp/stepIds.ts';
 import { beginWalk, currentStep, isDone, setUpWalk, walk, type WalkEvent } from '../../src/optics/setUp/walk.ts';
 import { millimetres as mm, steps } from '../../src/units.ts';
 
