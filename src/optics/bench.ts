@@ -9,7 +9,7 @@ import type { Degrees, FNumber, Magnification } from './quantity.ts';
 import { confusion, type ConfusionRule, type Sensor } from './sensor.ts';
 import { allowedTilt } from './squareness.ts';
 import { stepAtTarget, type StepWorth } from './stepWorth.ts';
-import { measureTarget, type TargetMeasure } from './target/measure.ts';
+import { measureTarget, type TargetMeasure } from './print/measure.ts';
 
 /** One rig. A converter is counted in already: see `focalLengthWith` and `apertureWith`. */
 export interface Rig {

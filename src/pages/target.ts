@@ -1,10 +1,10 @@
 // Prints the target of one rig, and the ramp beside it, at true size: a side panel is too narrow to print from. What to
 // draw stands in the address.
-import { measureTarget } from '../optics/target/measure.ts';
-import { readOrder, type TargetOrder } from '../optics/target/order.ts';
-import { drawRamp } from '../optics/target/ramp.ts';
-import { sheets, type PaperName } from '../optics/target/sheets.ts';
-import { drawTarget } from '../optics/target/target.ts';
+import { measureTarget } from '../optics/print/measure.ts';
+import { readOrder, type TargetOrder } from '../optics/print/order.ts';
+import { drawRamp } from '../optics/print/ramp.ts';
+import { sheets, type PaperName } from '../optics/print/sheets.ts';
+import { drawTarget } from '../optics/print/target.ts';
 
 const says = document.querySelector('#says');
 const place = document.querySelector<HTMLElement>('#sheets');

@@ -11,7 +11,7 @@ import { fromFilmPlane, measuredMagnification } from '../../optics/magnification
 import { readNumber } from '../../optics/quantity.ts';
 import { ConfusionRule, pixelPitch, readSensor } from '../../optics/sensor.ts';
 import { StepWorth } from '../../optics/stepWorth.ts';
-import { checkPrint, printed, TRUE_SIZE, type PrintCheck } from '../../optics/target/print.ts';
+import { checkPrint, printed, TRUE_SIZE, type PrintCheck } from '../../optics/print/printCheck.ts';
 import { millimetres, type Millimetres } from '../../units.ts';
 import type { BenchSubject } from './subject.ts';
 import type { BenchField, Typed } from './untyped.ts';

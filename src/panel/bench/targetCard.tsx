@@ -1,6 +1,6 @@
 // The target for this rig: how large it is, the page that prints it, and whether the print came out at true size.
-import { sheets } from '../../optics/target/sheets.ts';
-import { drawTarget } from '../../optics/target/target.ts';
+import { sheets } from '../../optics/print/sheets.ts';
+import { drawTarget } from '../../optics/print/target.ts';
 import { writeNumber } from '../../optics/quantity.ts';
 import { useSurroundings } from '../useSession.ts';
 import { onDay } from '../words/quantities.ts';

@@ -6,7 +6,7 @@ import { millimetres, type Millimetres } from '../../units.ts';
 import { answer, cannot, type Answer } from '../answer.ts';
 import { degrees, fromRadians, radians, writeNumber, type Degrees } from '../quantity.ts';
 import { rectangle, text, wrapWords, type Drawing, type Shape } from './drawing.ts';
-import { TRUE_SIZE, type PrintFactor } from './print.ts';
+import { TRUE_SIZE, type PrintFactor } from './printCheck.ts';
 
 /** The lean the ramp is drawn for. */
 export const RAMP_LEAN: Degrees = degrees(45);
