@@ -10,7 +10,7 @@ import type { JobPlan } from '../../logbook/plan/jobPlan.ts';
 import type { LogRecord } from '../../logbook/record.ts';
 import { byHandKey, entryKey, KEY, noteKey, recordKey } from '../../logbook/keys.ts';
 import { newestFirst } from '../../logbook/newestFirst.ts';
-import type { Contents, Read, Stored } from '../../logbook/stored.ts';
+import type { Contents, CheckedStore, Stored } from '../../logbook/stored.ts';
 import { Settings, USUAL_SETTINGS } from '../../settings.ts';
 import type { Moment } from '../../units.ts';
 import type { Keeper } from './keeper.ts';
@@ -29,7 +29,7 @@ export interface Library {
   take(contents: Contents): void;
   isFilled(): boolean;
   /** What another window has changed. */
-  changed(changes: Stored, read: Read): void;
+  changed(changes: Stored, read: CheckedStore): void;
   changeKit(kit: Kit): void;
   changeSettings(patch: SettingsPatch): void;
   record(record: LogRecord): Promise<void>;
