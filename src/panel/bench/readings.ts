@@ -13,12 +13,12 @@ import { millimetres } from '../../units.ts';
 import { needed, numberTyped, SCALE, type Reckoned } from './reckon.ts';
 import type { Typed } from './untyped.ts';
 
-type Reading<K extends ReadingKind> = Extract<BenchReading, { reads: K }>;
+type ReadingOf<K extends ReadingKind> = Extract<BenchReading, { reads: K }>;
 
 /** One standard deviation of a length measured in live view, as a share of it (from memory). */
 const MEASURING_ERROR = 0.005;
 
-export function lightReading({ iso, metered, shutter }: Typed): Answer<Reading<'light'>> {
+export function lightReading({ iso, metered, shutter }: Typed): Answer<ReadingOf<'light'>> {
   const speed = needed(iso, 'Enter ISO, aperture and shutter as the camera shows them for the target.', readIso);
   if (!speed.ok) return speed;
   const aperture = readAperture(metered);
@@ -29,7 +29,7 @@ export function lightReading({ iso, metered, shutter }: Typed): Answer<Reading<'
   return answer({ reads: 'light', ...shown, ev: measuredEv(shown) });
 }
 
-export function mirrorReading({ mirror }: Typed, { rig, bench }: Reckoned): Answer<Reading<'mirror'>> {
+export function mirrorReading({ mirror }: Typed, { rig, bench }: Reckoned): Answer<ReadingOf<'mirror'>> {
   const pixels = numberTyped(mirror, 'Enter how many pixels of a full-size photograph the reflection is off the middle.');
   if (!pixels.ok) return pixels;
   if (!rig || !bench?.ok) return cannot('Enter the aperture and what else the bench asks for, so that the tilt can be reckoned.');
@@ -39,7 +39,7 @@ export function mirrorReading({ mirror }: Typed, { rig, bench }: Reckoned): Answ
 }
 
 /** The spot is sent from beside the front of the lens, near enough the thin lens itself. */
-export function spotReading({ spot }: Typed, { bench }: Reckoned): Answer<Reading<'spot'>> {
+export function spotReading({ spot }: Typed, { bench }: Reckoned): Answer<ReadingOf<'spot'>> {
   const offset = numberTyped(spot, 'Enter how many millimetres off its source the spot comes back.');
   if (!offset.ok) return offset;
   if (!bench?.ok) return cannot('Enter the aperture and what else the bench asks for, so that the tilt can be reckoned.');
@@ -138,7 +138,7 @@ export function rampErrorTyped({ rampReading, rampFace, rampSetBack }: Typed, { 
   return lean.ok ? rampError(line.value, lean.value, factor) : lean;
 }
 
-export function placementReading({ share }: Typed): Answer<Reading<'placement'>> {
+export function placementReading({ share }: Typed): Answer<ReadingOf<'placement'>> {
   const percent = numberTyped(share, SHARE);
   if (!percent.ok) return percent;
   const part = fits(FrontShare, percent.value / 100);
