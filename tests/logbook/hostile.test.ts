@@ -12,7 +12,7 @@ import { readCsv } from '../../src/logbook/csv/csv.ts';
 import { guessMapping, readRows, readTable } from '../../src/logbook/csv/readTable.ts';
 import { writeTable } from '../../src/logbook/csv/writeTable.ts';
 import { Library } from '../../src/logbook/library.ts';
-import { takeIn } from '../../src/logbook/sync/unpack.ts';
+import { takeInCopies } from '../../src/logbook/sync/unpack.ts';
 import type { Got } from '../../src/result.ts';
 import { libraryWith, sweepRecord, T0 } from './libraryWith.ts';
 
@@ -175,7 +175,7 @@ describe('ten thousand damaged backups and ten thousand damaged tables', { timeo
       fc.property(
         fc.dictionary(fc.constantFrom('values/old/0', 'values/new/1', '__proto__', 'other'), item),
         (synced) => {
-          const { library: whole } = takeIn(library, 'here', synced);
+          const { library: whole } = takeInCopies(library, 'here', synced);
           unpolluted();
           expect(v.is(Library, whole)).toBe(true);
         },

@@ -13,14 +13,14 @@ export interface Table {
 /** For each heading the column it means, or null for one that is passed over. */
 export type Mapping = readonly (Column | null)[];
 
-export interface Fault {
+export interface RowFault {
   readonly line: number;
   readonly sentence: string;
 }
 
 export interface ReadRows {
   readonly rows: readonly { readonly line: number; readonly row: Row }[];
-  readonly faults: readonly Fault[];
+  readonly faults: readonly RowFault[];
 }
 
 const MOST_LINES = 100_000;
@@ -57,7 +57,7 @@ export const missingFrom = (mapping: Mapping): Column[] =>
 /** Reads every line by the mapping. A line with a fault is left out and reported; the others stand. */
 export function readRows(table: Table, mapping: Mapping): ReadRows {
   const rows: { line: number; row: Row }[] = [];
-  const faults: Fault[] = [];
+  const faults: RowFault[] = [];
   for (const { line, cells } of table.lines) {
     const row = readRow(cells, mapping);
     if (row.ok) rows.push({ line, row: row.value });
