@@ -15,7 +15,7 @@ export interface Exposure {
 export const readAperture = (text: string): Answer<FNumber> =>
   fits(FNumber, readNumber(text.trim().replace(/^(f\s*\/?|1\s*:)\s*/i, '')));
 
-export function readIso(text: string): Answer<number> {
+export function readIsoSpeed(text: string): Answer<number> {
   const iso = readNumber(text.trim().replace(/^iso\s*/i, ''));
   if (iso !== null && iso >= 6 && iso <= 3_300_000) return answer(iso);
   return cannot('Enter the ISO speed as the camera shows it, such as 400.');

@@ -20,7 +20,7 @@ export function LightCard() {
     <section class="card" aria-labelledby="bench-light">
       <h2 id="bench-light">Light</h2>
       <LightFields />
-      <Says>{lightInWords(typed)}</Says>
+      <Says>{exposureInWords(typed)}</Says>
       <details>
         <summary>Lamps, and what is enough</summary>
         <div class="stack">
@@ -44,7 +44,7 @@ export const LightFields = () => (
 );
 
 /** The verdict on what is typed, or what to enter. */
-export function lightInWords(typed: Typed): string {
+export function exposureInWords(typed: Typed): string {
   const read = lightReading(typed);
   if (!read.ok) return read.say;
   const thresholds = fits(LightThresholds, { fine: readNumber(typed.fine), plenty: readNumber(typed.plenty) });

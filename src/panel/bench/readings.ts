@@ -1,6 +1,6 @@
 // What was typed at the bench as readings that are stored with the sweep, or one sentence that says what to enter.
 import { answer, cannot, fits, type Answer } from '../../optics/answer.ts';
-import { readAperture, readIso, readShutter } from '../../optics/exposure.ts';
+import { readAperture, readIsoSpeed, readShutter } from '../../optics/exposure.ts';
 import { tiltFromSides, type Room, type Tilt } from '../../optics/fourSides.ts';
 import { measuredEv } from '../../optics/light.ts';
 import { readDistance } from '../../optics/length.ts';
@@ -19,7 +19,7 @@ type ReadingOf<K extends ReadingKind> = Extract<BenchReading, { reads: K }>;
 const MEASURING_ERROR = 0.005;
 
 export function lightReading({ iso, metered, shutter }: Typed): Answer<ReadingOf<'light'>> {
-  const speed = needed(iso, 'Enter ISO, aperture and shutter as the camera shows them for the target.', readIso);
+  const speed = needed(iso, 'Enter ISO, aperture and shutter as the camera shows them for the target.', readIsoSpeed);
   if (!speed.ok) return speed;
   const aperture = readAperture(metered);
   if (!aperture.ok) return aperture;
