@@ -16,7 +16,7 @@ import type { Moment } from '../../units.ts';
 import type { Keeper } from './keeper.ts';
 import type { SettingsPatch } from './session.ts';
 
-export interface Library {
+export interface LibraryStore {
   readonly kit: ReadonlySignal<Kit>;
   readonly records: ReadonlySignal<readonly LogRecord[]>;
   readonly byHand: ReadonlySignal<readonly HandRecord[]>;
@@ -43,7 +43,7 @@ export interface Library {
   backUp(at: Moment): void;
 }
 
-export function createLibrary(keeper: Keeper): Library {
+export function createLibrary(keeper: Keeper): LibraryStore {
   const kit = signal<Kit>({ bodies: [], lenses: [], converters: [], situations: [] });
   const records = signal<readonly LogRecord[]>([]);
   const byHand = signal<readonly HandRecord[]>([]);

@@ -13,10 +13,10 @@ import { isOnScale, nearestOn, USUAL_SCALE } from '../../sweep/scale.ts';
 import { transferPlan } from '../../sweep/transfer/opened.ts';
 import { replay } from '../../sweep/transition.ts';
 import { millimetres } from '../../units.ts';
-import type { Library } from './library.ts';
+import type { LibraryStore } from './library.ts';
 import type { Beginning } from './session.ts';
 
-type Known = Pick<Library, 'kit' | 'records' | 'byHand' | 'entries' | 'settings'>;
+type Known = Pick<LibraryStore, 'kit' | 'records' | 'byHand' | 'entries' | 'settings'>;
 
 export function planFor(beginning: Beginning, known: Known, newSeed: () => number): Got<Plan> {
   const { manner, training } = known.settings.peek();

@@ -146,7 +146,7 @@ export interface Session {
   /** Puts an item of the kit away, or back. */
   retireKit(list: KitList, id: string, away: boolean): Saved;
   /** Plans these situations, in the order that moves and swaps least; none: the plan is given up. */
-  planFor(situations: readonly string[]): void;
+  planJob(situations: readonly string[]): void;
   /** A value was entered in the camera. */
   enter(entry: Omit<Entry, 'id'>): Result;
   /** A value is put in without a sweep. */
