@@ -1,7 +1,7 @@
 // Saving and retiring kit. A change says which state it was made from, so that two windows editing the same record
 // cannot overwrite each other unseen; nothing is ever taken out, because old values point at it.
 import type { Moment } from '../units.ts';
-import { failed, got, type Got } from '../result.ts';
+import { failed, got, type Result } from '../result.ts';
 import type { Body, Converter, Kit, Lens, Situation } from './kit.ts';
 
 /** The lists of the kit and what each holds. */
@@ -30,7 +30,7 @@ export function put<List extends KitList>(
   item: KitItem[List],
   seen: Moment | null,
   now: Moment,
-): Got<Kit> {
+): Result<Kit> {
   const items: readonly KitItem[KitList][] = kit[list];
   const index = items.findIndex(({ id }) => id === item.id);
   const known = items[index];
@@ -55,7 +55,7 @@ export function retire<List extends KitList>(
   id: string,
   retired: Moment | null,
   now: Moment,
-): Got<Kit> {
+): Result<Kit> {
   const items: readonly KitItem[KitList][] = kit[list];
   const known = items.find((item) => item.id === id);
   if (!known) return failed(`This ${CALLED[list]} is no longer here: reload the list.`);

@@ -16,7 +16,7 @@ const RAMP_WORDS = 'Ramp: 0 line in the target\u2019s plane, top leaning back by
 /** All pages for this paper as SVG, or the sentence that says why not. */
 function drawn(order: TargetOrder, name: PaperName): { readonly pages: readonly string[]; readonly say: string } {
   const measure = measureTarget(order);
-  if (!measure.ok) return { pages: [], say: measure.say };
+  if (!measure.ok) return { pages: [], say: measure.sentence };
   const target = sheets(drawTarget(measure.value, order.words).drawing, name, 'Target');
   const ramp = sheets(drawRamp(order.depth ?? 'infinite', [RAMP_WORDS, ...order.words]).drawing, name, 'Ramp');
   const count = target.length === 1 ? 'The target is on one sheet' : `The target is on ${target.length} sheets to be joined at their marks`;
@@ -45,7 +45,7 @@ function show(order: TargetOrder, name: PaperName): void {
 
 const read = readOrder(location.hash.slice(1));
 if (!read.ok) {
-  if (says) says.textContent = read.say;
+  if (says) says.textContent = read.sentence;
 } else {
   const order = read.value;
   show(order, order.paper);

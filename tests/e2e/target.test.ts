@@ -103,7 +103,7 @@ test.each(['A4', 'Letter'] as const)('on %s the PDF has the paper\u2019s size, a
   }
 
   const measure = measureTarget(asked);
-  if (!measure.ok) throw new Error(measure.say);
+  if (!measure.ok) throw new Error(measure.sentence);
   const rectangles = streamsOf(pdf).flatMap(rectanglesIn);
   // The scale's base line runs between the outer edges of its end marks.
   const scale = rectangles.filter(({ width, height }) => near(width, 100) && near(height, 0.3));

@@ -13,7 +13,7 @@ import { guessMapping, readRows, readTable } from '../../src/logbook/csv/readTab
 import { writeTable } from '../../src/logbook/csv/writeTable.ts';
 import { Library } from '../../src/logbook/library.ts';
 import { takeInCopies } from '../../src/logbook/sync/unpack.ts';
-import type { Got } from '../../src/result.ts';
+import type { Result } from '../../src/result.ts';
 import { libraryWith, sweepRecord, T0 } from './libraryWith.ts';
 
 const library = libraryWith({
@@ -33,7 +33,7 @@ const unpolluted = () => {
 };
 
 /** Nothing when it was read, else one sentence for the person. */
-const sentenceOf = (read: Got<unknown>): string => (read.ok ? '' : read.sentence);
+const sentenceOf = (read: Result): string => (read.ok ? '' : read.sentence);
 const SENTENCE = /^$|^[A-Z].*\.$/;
 
 /** A text with pieces taken out, put in, doubled and swapped. */

@@ -145,7 +145,7 @@ export class FakeSession implements Session {
     this.asked.push([`begin with ${beginning.with}`, ...howIn(beginning)].filter(Boolean).join(', '));
     if (beginning.with === 'kit') this.noted = beginning.bench ?? null;
     this.open();
-    return { ok: true };
+    return DONE;
   }
 
   leave(): void {

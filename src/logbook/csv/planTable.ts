@@ -3,7 +3,7 @@
 // time.
 import * as v from 'valibot';
 import { newBody, newLens, Situation, subjectFrom, type Kit, type Pairing } from '../../kit/kit.ts';
-import { failed, got, type Got } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 import { moment, Steps, type Moment } from '../../units.ts';
 import { canonical, fingerprintOf } from '../canonical.ts';
 import { HandRecord } from '../byHand.ts';
@@ -67,7 +67,7 @@ interface Placed {
 }
 
 /** The situation of a row, in a kit that has it. */
-function placeRow(kit: Kit, row: Row, now: Moment): Got<Placed> {
+function placeRow(kit: Kit, row: Row, now: Moment): Result<Placed> {
   const idFor = (...parts: readonly (string | number | null)[]) => `table-${fingerprintOf(canonical(parts))}`;
   const body = matching(kit.bodies, row.body, row.bodySerial) ?? {
     ...newBody(idFor('body', row.body, row.bodySerial), row.body, now),
@@ -108,7 +108,7 @@ function placeRow(kit: Kit, row: Row, now: Moment): Got<Placed> {
   });
 }
 
-function recordOf(row: Row, id: string, { situation, pairing }: Placed, now: Moment): Got<HandRecord | Entry> {
+function recordOf(row: Row, id: string, { situation, pairing }: Placed, now: Moment): Result<HandRecord | Entry> {
   const at = row.at ?? now;
   const { light, temperature, firmware, note } = row;
   const about = {

@@ -1,6 +1,6 @@
 // Reading a table of results, ours or a person's own: first which heading means what, shown before anything is taken,
 // then line by line, every fault with its line and all of them at once.
-import { failed, got, type Got } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 import { ALSO_READ, COLUMNS, type Column } from './columns.ts';
 import { readCsv, type CsvLine } from './csv.ts';
 import type { Row } from './row.ts';
@@ -25,7 +25,7 @@ export interface ReadRows {
 
 const MOST_LINES = 100_000;
 
-export function readTable(text: string): Got<Table> {
+export function readTable(text: string): Result<Table> {
   const lines = readCsv(text);
   if (!lines.ok) return lines;
   const [headings, ...rest] = lines.value;
@@ -93,7 +93,7 @@ const EMPTY_ROW: Row = {
   note: null,
 };
 
-function readRow(cells: readonly string[], mapping: Mapping): Got<Row> {
+function readRow(cells: readonly string[], mapping: Mapping): Result<Row> {
   const read: Partial<Record<keyof Row, Row[keyof Row]>> = {};
   for (const [index, column] of mapping.entries()) {
     const cell = cells[index] ?? '';

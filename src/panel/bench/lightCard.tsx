@@ -1,5 +1,5 @@
 // Whether there is light enough, from what the camera shows for the target.
-import { fits } from '../../optics/answer.ts';
+import { fits } from '../../optics/fits.ts';
 import { illuminance, LIGHT_SENTENCES, LightThresholds, lightVerdict, WHITE_PAPER } from '../../optics/light.ts';
 import { shutterCaution } from '../../optics/lamps.ts';
 import { readNumber, writeNumber } from '../../optics/quantity.ts';
@@ -46,9 +46,9 @@ export const LightFields = () => (
 /** The verdict on what is typed, or what to enter. */
 export function exposureInWords(typed: Typed): string {
   const read = lightReading(typed);
-  if (!read.ok) return read.say;
+  if (!read.ok) return read.sentence;
   const thresholds = fits(LightThresholds, { fine: readNumber(typed.fine), plenty: readNumber(typed.plenty) });
-  if (!thresholds.ok) return thresholds.say;
+  if (!thresholds.ok) return thresholds.sentence;
   const { ev, shutter } = read.value;
   const { lighting, mains } = lampsOf(typed);
   const flicker = shutterCaution(lighting, mains, shutter);

@@ -8,6 +8,7 @@ import { shelfOf, type Shelved } from '../../logbook/shelf.ts';
 import { libraryOf } from '../../logbook/storedLibrary.ts';
 import { ownKeys, pack } from '../../logbook/sync/pack.ts';
 import { takeInCopies } from '../../logbook/sync/unpack.ts';
+import { DONE } from '../../result.ts';
 import { writeSteps } from '../../sweep/scale.ts';
 import type { LibraryStore } from './library.ts';
 import type { Ports } from './ports.ts';
@@ -41,7 +42,7 @@ export function exchangeValues(world: SyncWorld, name: string): () => Promise<vo
     const { items, leftOut } = pack(name, shelfIn(world, libraryNow(library)), read.value);
     const changed = Object.entries(items).filter(([key, list]) => canonical(read.value[key]) !== canonical(list));
     const gone = Object.keys(read.value).filter((key) => key.startsWith(ownKeys(name)) && !(key in items));
-    const written = changed.length > 0 ? await (await store).write(Object.fromEntries(changed)) : ({ ok: true } as const);
+    const written = changed.length > 0 ? await (await store).write(Object.fromEntries(changed)) : DONE;
     const removed = written.ok && gone.length > 0 ? await (await store).remove(gone) : written;
     if (!removed.ok) return fault(removed.sentence);
     if (unread > 0) troubles.add('sync', 'Some values from another computer cannot be read here. Update Sweepbook on both.');
