@@ -10,7 +10,7 @@ export interface Loading {
   readonly listening: readonly string[];
 }
 
-const LISTENING = /\/(listener|ear|listening|ownWords|asking|markTold|voiceScreen)-/;
+const LISTENING = /\/(listener|ear|listening|ownWords|asking|markTold|voiceScreen|voice)-/;
 
 export function loadingOf({ outputs }: Metafile, entry: string): Loading {
   const scripts = Object.keys(outputs).filter((path) => path.endsWith('.js'));

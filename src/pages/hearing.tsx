@@ -3,7 +3,7 @@
 // words (#first) is asked at once, and then taught one word after the other.
 import { render } from 'preact';
 import { takes } from '../platform/takes.ts';
-import { FIRST_WORDS } from '../voice/vocabulary/wordGroups.ts';
+import { FIRST_WORDS } from '../voice/wordGroups.ts';
 import { createCheck } from './hearing/check.ts';
 import { CheckView } from './hearing/checkView.tsx';
 import { groupsToTeach } from './hearing/groups.ts';

@@ -11,24 +11,24 @@ import { newDraft } from './start/draft.ts';
 import { NewSweep, Practise, StartScreen } from './start/startScreen.tsx';
 import { Around, useSurroundings } from './useSession.ts';
 
-const BodyScreen = late(async () => (await import('./kit/bodyScreen.tsx')).BodyScreen);
-const ConverterScreen = late(async () => (await import('./kit/converterScreen.tsx')).ConverterScreen);
+const BodyScreen = late(async () => (await import('./kit/bodyScreen.tsx')).BodyScreen, 'kit');
+const ConverterScreen = late(async () => (await import('./kit/converterScreen.tsx')).ConverterScreen, 'kit');
 const EnteringScreen = late(async () => (await import('./entering/enteringScreen.tsx')).EnteringScreen);
 const FilesScreen = late(async () => (await import('./files/filesScreen.tsx')).FilesScreen);
 const BenchScreen = late(async () => (await import('./bench/benchScreen.tsx')).BenchScreen);
 const WalkScreen = late(async () => (await import('./bench/walkScreen.tsx')).WalkScreen);
 const HelpScreen = late(async () => (await import('./help/helpScreen.tsx')).HelpScreen);
-const KitScreen = late(async () => (await import('./kit/kitScreen.tsx')).KitScreen);
-const LensScreen = late(async () => (await import('./kit/lensScreen.tsx')).LensScreen);
+const KitScreen = late(async () => (await import('./kit/kitScreen.tsx')).KitScreen, 'kit');
+const LensScreen = late(async () => (await import('./kit/lensScreen.tsx')).LensScreen, 'kit');
 const LogbookScreen = late(async () => (await import('./logbook/logbookScreen.tsx')).LogbookScreen);
 const OutcomeScreen = late(async () => (await import('./outcome/outcomeScreen.tsx')).OutcomeScreen);
 const PlanScreen = late(async () => (await import('./plan/planScreen.tsx')).PlanScreen);
 const RecordScreen = late(async () => (await import('./logbook/recordScreen.tsx')).RecordScreen);
-const SettingsScreen = late(async () => (await import('./settings/settingsScreen.tsx')).SettingsScreen);
+const SettingsScreen = late(async () => (await import('./settings/settingsScreen.tsx')).SettingsScreen, 'sound');
 const TrainingScreen = late(async () => (await import('./training/trainingScreen.tsx')).TrainingScreen);
 const SituationScreen = late(async () => (await import('./logbook/situationScreen.tsx')).SituationScreen);
 const SweepScreen = late(async () => (await import('./sweep/sweepScreen.tsx')).SweepScreen);
-const VoiceScreen = late(async () => (await import('./voice/voiceScreen.tsx')).VoiceScreen);
+const VoiceScreen = late(async () => (await import('./voice/voiceScreen.tsx')).VoiceScreen, 'voice', 'sound');
 
 export function App({ session }: { readonly session: Session }) {
   const around = useMemo(() => ({ session, way: newWay(), start: newDraft(), bench: newBench() }), [session]);

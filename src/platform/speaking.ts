@@ -1,6 +1,14 @@
 // Speaking, under a watchdog: on some systems an utterance never ends, and on some there is no voice at all. Only voices
 // of this computer are used, so that no text leaves it.
-import type { Speech } from './speech.ts';
+
+export interface Speech {
+  /** Ends when it has been said, cut off, or given up: then no voice on this computer answers. `loudness`: 0 to 1. */
+  say(text: string, manner: { readonly rate: number; readonly voice: string; readonly loudness: number }): Promise<'said' | 'no voice'>;
+  /** The names of the voices there are to choose from. */
+  voices(): Promise<readonly string[]>;
+  /** Cuts off what is being said. */
+  cancel(): void;
+}
 
 const VOICES_WITHIN = 3000;
 /** Slow speech takes about 0.1 s a letter; twice that, and a start, is time enough. */

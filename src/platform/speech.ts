@@ -1,12 +1,5 @@
 // Speaking, as the session knows it. What it takes is read when the panel stands, since nothing is said before.
-export interface Speech {
-  /** Ends when it has been said, cut off, or given up: then no voice on this computer answers. `loudness`: 0 to 1. */
-  say(text: string, manner: { readonly rate: number; readonly voice: string; readonly loudness: number }): Promise<'said' | 'no voice'>;
-  /** The names of the voices there are to choose from. */
-  voices(): Promise<readonly string[]>;
-  /** Cuts off what is being said. */
-  cancel(): void;
-}
+import type { Speech } from './speaking.ts';
 
 export function createSpeech(language: string): Speech {
   const speaking = import('./speaking.ts').then(({ createSpeaking }) => createSpeaking(language));

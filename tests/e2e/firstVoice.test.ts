@@ -3,7 +3,7 @@
 // and printed.
 import type { Page } from 'puppeteer-core';
 import { expect, onTestFinished, test } from 'vitest';
-import { FIRST_WORDS } from '../../src/voice/vocabulary/wordGroups.ts';
+import { FIRST_WORDS } from '../../src/voice/wordGroups.ts';
 import { launchChromium } from './chromium.ts';
 import { launchFirefox, type Firefox } from './firefox.ts';
 import type { Sidebar } from './firefox-sidebar.ts';

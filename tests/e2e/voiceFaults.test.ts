@@ -2,7 +2,7 @@
 // says what to do, and nothing is lost. What a driver cannot do to a microphone is done to the browser's real track.
 import type { Page } from 'puppeteer-core';
 import { expect, onTestFinished, test } from 'vitest';
-import { DEAF } from '../../src/panel/voice/words.ts';
+import { words } from '../../src/words/en/voice.ts';
 import { launchChromium, type Chromium } from './chromium.ts';
 import { answer, murmuring } from './murmuring.ts';
 import { look, seatAt, until, untilMark, untilText, type Seat } from './seat.ts';
@@ -67,14 +67,14 @@ test('a microphone that another program takes, or that is muted, in mid-sweep: a
 
   await setMuted(page, true);
   await untilMark(seat, 'muted');
-  await untilText(seat, DEAF.muted);
+  await untilText(seat, words.deaf.muted);
   expect(await topOfSwitch(seat)).toBe(before);
   await setMuted(page, false);
   await untilMark(seat, 'listening');
 
   await setInUse(page, true);
   await untilMark(seat, 'in use');
-  await untilText(seat, DEAF['in use']);
+  await untilText(seat, words.deaf['in use']);
   expect(await topOfSwitch(seat)).toBe(before);
   const { next } = await holdOnce(seat, () => 'flicker', keys);
   expect(next.holds).toHaveLength(1);
@@ -94,7 +94,7 @@ test('of two windows that try a word one listens; the other says so, and listens
   await untilMark(one, 'listening');
   await other.click('.mark');
   await untilMark(other, 'another window');
-  await untilText(other, DEAF['another window']);
+  await untilText(other, words.deaf['another window']);
   await other.click('.mark');
   await untilMark(other, 'listening');
   await untilMark(one, 'another window');

@@ -1,7 +1,7 @@
 // The hearing check as it is seen: the meter with its advice, what was heard, and every word that can be taught, in groups
 // that each say what they are for.
 import type { Take } from '../../voice/ownWords/take.ts';
-import type { WordGroup } from '../../voice/vocabulary/wordGroups.ts';
+import type { WordGroup } from '../../voice/wordGroups.ts';
 import type { Check } from './check.ts';
 import { TAKES_A_WORD } from './lesson.ts';
 import { CHECK } from './words.ts';

@@ -1,7 +1,7 @@
 // The groups of words to teach, with the names of the person's own lenses as the last.
 import { contentsOf } from '../../logbook/stored.ts';
 import { store } from '../../platform/storage.ts';
-import { WORD_GROUPS, type WordGroup } from '../../voice/vocabulary/wordGroups.ts';
+import { WORD_GROUPS, type WordGroup } from '../../voice/wordGroups.ts';
 import { CHECK } from './words.ts';
 
 /** A name longer than this is no word to teach. */

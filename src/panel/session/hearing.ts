@@ -1,8 +1,9 @@
 // Listening for words while a sweep or a set-up walk runs here, once the person has said yes to it. What it takes to listen
 // is read then, and not at all where nobody does.
 import { computed, effect, signal, type ReadonlySignal } from '@preact/signals';
-import type { Deaf } from '../../platform/ear/deaf.ts';
-import type { Library } from './library.ts';
+import type { Deaf } from '../../voice/deaf.ts';
+import { readWords } from '../../words/catalogue.ts';
+import type { LibraryStore } from './library.ts';
 import type { Listener } from './listener.ts';
 import type { Live } from './live.ts';
 import type { Ports } from './ports.ts';
@@ -19,7 +20,7 @@ export interface Hearing {
   /** Deaf until the returned function is called, and a moment longer. */
   deafen(): () => void;
   /** Opens and closes the ear from now on. */
-  start(live: Live, library: Library, told: Told, attending: ReadonlySignal<Attendant | null>): void;
+  start(live: Live, library: LibraryStore, told: Told, attending: ReadonlySignal<Attendant | null>): void;
   /** The one switch; true when it is the switch that opens the ear, and tells nothing else. */
   contact(move: 'down' | 'up'): boolean;
 }
@@ -48,7 +49,7 @@ export function createHearing(ports: Pick<Ports, 'ear' | 'takes' | 'now'>, troub
       async function read(): Promise<void> {
         stop();
         try {
-          const { createListener } = await import('./listener.ts');
+          const [{ createListener }] = await Promise.all([import('./listener.ts'), readWords('voice')]);
           listener = createListener({ ...ports, ear: await ports.ear(), troubles, live, library, told, attending, voice, state, deaf });
         } catch {
           deaf.value = 'unread';

@@ -1,9 +1,9 @@
 // What is heard becomes what is told. One matcher decides whichever recogniser heard; what it does not find clear is read
 // back and counts when it is said again. The ear is open only while a sweep runs here, or only when the switch asks for it.
 import { computed, effect, signal, type ReadonlySignal, type Signal } from '@preact/signals';
-import type { Deaf } from '../../platform/ear/deaf.ts';
-import type { Ear, RecognisedBy } from '../../platform/ear/ear.ts';
-import type { EarOwner } from '../../platform/ear/listening.ts';
+import type { Deaf, RecognisedBy } from '../../voice/deaf.ts';
+import type { Ear } from '../../platform/ear/ear.ts';
+import type { EarOwner } from '../../platform/ear/owner.ts';
 import type { Settings } from '../../settings.ts';
 import type { SweepEvent } from '../../sweep/event.ts';
 import type { Word } from '../../sweep/inputs.ts';
@@ -17,10 +17,10 @@ import { matcherFor } from '../../voice/phonetic/match.ts';
 import { LANGUAGE } from '../../voice/vocabulary/en.ts';
 import { spokenWordsFor } from '../../voice/wordsNow.ts';
 import { UNREAD } from '../../unread.ts';
-import { DEAF_SAID, HEARS_AGAIN } from '../voice/words.ts';
+import { words } from '../../words/catalogue.ts';
 import { createGate } from './gate.ts';
 import { createLearning } from './learning.ts';
-import type { Library } from './library.ts';
+import type { LibraryStore } from './library.ts';
 import type { Live } from './live.ts';
 import type { Ports } from './ports.ts';
 import type { Attendant, EarState } from './session.ts';
@@ -39,7 +39,7 @@ interface World {
   readonly now: Ports['now'];
   readonly troubles: Troubles;
   readonly live: Live;
-  readonly library: Library;
+  readonly library: LibraryStore;
   readonly told: Told;
   /** Whoever is talked to in place of the sweep. */
   readonly attending: ReadonlySignal<Attendant | null>;
@@ -101,7 +101,8 @@ export function createListener(world: World): Listener {
     if (why === before) return;
     deaf.value = why;
     if (attending.peek() || !ear.isOpen()) return;
-    carrier.sayBeside(why ? DEAF_SAID[why] : HEARS_AGAIN);
+    const { deafSaid, hearsAgain } = words('voice');
+    carrier.sayBeside(why ? deafSaid[why] : hearsAgain);
   }
 
   function heard(candidates: readonly Candidate[], final: boolean): boolean {

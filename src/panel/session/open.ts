@@ -24,7 +24,7 @@ export const openSession = (): Session =>
     speech: createSpeech(LANGUAGE),
     wakeLock: createWakeLock(),
     ear: async () => (await import('../../platform/ear/ear.ts')).createEar,
-    microphone: async () => (await import('../../platform/ear/asking.ts')).microphone,
+    microphone: async () => (await import('../../platform/ear/asking.ts')).microphoneFor(LANGUAGE),
     route: async () => (await import('../../platform/soundRoute.ts')).createSoundRoute(),
     takes: async () => (await import('../../platform/takes.ts')).takes,
     browserRecognises: recogniserOf() !== null,

@@ -2,11 +2,11 @@
 import type { Alarms } from '../../platform/alarm.ts';
 import type { Microphone } from '../../platform/ear/asking.ts';
 import type { Ear } from '../../platform/ear/ear.ts';
-import type { EarOwner } from '../../platform/ear/listening.ts';
+import type { EarOwner } from '../../platform/ear/owner.ts';
 import type { Ownership } from '../../platform/ownership.ts';
 import type { Snapshots } from '../../platform/snapshots.ts';
 import type { SoundRoute } from '../../platform/soundRoute.ts';
-import type { Speech } from '../../platform/speech.ts';
+import type { Speech } from '../../platform/speaking.ts';
 import type { Store } from '../../platform/storage.ts';
 import type { Takes } from '../../platform/takes.ts';
 import type { Page } from '../../platform/tabs.ts';

@@ -7,7 +7,7 @@ import { VoiceMark } from '../voice/mark.tsx';
 /** Read while what is stored is being read, so that both are there with the rest. */
 export const NewSweep = late(async () => (await import('./newSweep.tsx')).NewSweep);
 export const Practise = late(async () => (await import('./practise.tsx')).Practise);
-const SoundLine = late(async () => (await import('../voice/soundCheck.tsx')).SoundLine);
+const SoundLine = late(async () => (await import('../voice/soundCheck.tsx')).SoundLine, 'sound');
 const Unfinished = late(async () => (await import('./unfinished.tsx')).Unfinished);
 
 export function StartScreen() {

@@ -1,7 +1,7 @@
 // How loud tones and speech are, beside the computer's own volume.
 import { useId } from 'preact/hooks';
 import { useSession } from '../useSession.ts';
-import { SOUND } from './words.ts';
+import { words } from '../../words/catalogue.ts';
 
 export function Loudness() {
   const session = useSession();
@@ -10,7 +10,7 @@ export function Loudness() {
   return (
     <div class="field">
       <label for={id}>
-        {SOUND.loudness}: {SOUND.percent(percent)}
+        {words('sound').loudness}: {words('sound').percent(percent)}
       </label>
       <input
         id={id}
@@ -19,10 +19,10 @@ export function Loudness() {
         max={100}
         step={5}
         value={percent}
-        aria-valuetext={SOUND.percent(percent)}
+        aria-valuetext={words('sound').percent(percent)}
         onInput={(event) => session.changeSettings({ loudness: event.currentTarget.valueAsNumber / 100 })}
       />
-      {percent === 0 && <span class="muted small">{SOUND.loudnessAt0}</span>}
+      {percent === 0 && <span class="muted small">{words('sound').loudnessAt0}</span>}
     </div>
   );
 }

@@ -1,5 +1,5 @@
 // What is true of the ear at this moment, out of everything that bears on it.
-import type { Deaf } from '../../platform/ear/deaf.ts';
+import type { Deaf } from '../../voice/deaf.ts';
 import type { Settings } from '../../settings.ts';
 import type { EarState, Role } from '../session/session.ts';
 

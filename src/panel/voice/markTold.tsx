@@ -1,23 +1,25 @@
 // The microphone mark where there is more to tell than that voice is off: what the ear does, or why it is deaf, and whether
 // the panel can be heard itself. One press does what helps.
 import { useEffect, useState } from 'preact/hooks';
-import type { Deaf } from '../../platform/ear/deaf.ts';
-import type { RecognisedBy } from '../../platform/ear/ear.ts';
+import type { Deaf } from '../../voice/deaf.ts';
+import type { RecognisedBy } from '../../voice/deaf.ts';
 import type { Session } from '../session/session.ts';
 import { useSession, useSurroundings } from '../useSession.ts';
 import { askFor } from './askFor.ts';
 import { MarkShape } from './markShape.tsx';
 import { markStateOf, type MarkState } from './markState.ts';
 import { toSheet } from './toSheet.ts';
-import { DEAF, MARK, MARK_DEAF, MARK_MEANS, MARK_PRESS, MARK_SOUND, SOUND } from './words.ts';
+import { words } from '../../words/catalogue.ts';
+import type { VoiceWords } from '../../words/voiceWords.ts';
 
 export function MarkTold() {
   const { session, way } = useSurroundings();
   const state = useMarkState();
+  const say = words('voice');
   const { voice, sound } = session.settings.value;
   const silent = !voice.speak && !sound ? 'off' : session.mute.value ? 'mute' : null;
-  const means = [state.is === 'deaf' ? DEAF[state.why] : MARK_MEANS[state.is], silent && SOUND[silent]].filter(Boolean).join(' ');
-  const shown = [wordOf(state), ...(silent ? [MARK_SOUND[silent]] : [])];
+  const means = [state.is === 'deaf' ? say.deaf[state.why] : say.means[state.is], silent && words('sound')[silent]].filter(Boolean).join(' ');
+  const shown = [wordOf(state), ...(silent ? [say.markSilent[silent]] : [])];
   const helps = pressOn(state);
   return (
     <>
@@ -27,7 +29,7 @@ export function MarkTold() {
         data-voice={state.is}
         data-deaf={state.is === 'deaf' ? state.why : undefined}
         title={means}
-        aria-label={`${shown.join(' ')}: ${MARK_PRESS[helps]}`}
+        aria-label={`${shown.join(' ')}: ${say.press[helps]}`}
         onClick={({ currentTarget }) => {
           if (helps === 'sheet') return toSheet(session, way);
           // Where the person stays, the next press of a key is for the sweep again.
@@ -40,16 +42,16 @@ export function MarkTold() {
           <span key={word}>{word} </span>
         ))}
       </button>
-      <output class="unseen" aria-label="Voice" aria-live="polite">
+      <output class="unseen" aria-label={say.sheet.title} aria-live="polite">
         {state.is === 'deaf' || silent ? means : ''}
       </output>
     </>
   );
 }
 
-const wordOf = (state: MarkState): string => (state.is === 'deaf' ? MARK_DEAF[state.why] : MARK[state.is]);
+const wordOf = (state: MarkState): string => (state.is === 'deaf' ? words('voice').markDeaf[state.why] : words('voice').mark[state.is]);
 
-function pressOn(state: MarkState): keyof typeof MARK_PRESS {
+function pressOn(state: MarkState): keyof VoiceWords['press'] {
   if (state.is !== 'deaf') return 'sheet';
   switch (state.why) {
     case 'not asked':
@@ -66,7 +68,7 @@ function pressOn(state: MarkState): keyof typeof MARK_PRESS {
   }
 }
 
-const HELP: Record<Exclude<keyof typeof MARK_PRESS, 'sheet'>, (session: Session) => void> = {
+const HELP: Record<Exclude<keyof VoiceWords['press'], 'sheet'>, (session: Session) => void> = {
   allow: (session) => void askFor(session),
   page: (session) => session.openPage('microphone.html'),
   teach: (session) => session.openPage('hearing.html#first'),

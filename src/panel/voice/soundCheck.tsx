@@ -4,8 +4,8 @@ import { useState } from 'preact/hooks';
 import { Speaking } from '../settings/speaking.tsx';
 import type { SoundHeard } from '../session/session.ts';
 import { useSession } from '../useSession.ts';
+import { words } from '../../words/catalogue.ts';
 import { Loudness } from './loudness.tsx';
-import { SOUND } from './words.ts';
 
 /** A quiet line until somebody said that they heard it. */
 export function SoundLine() {
@@ -22,21 +22,21 @@ export function SoundLine() {
   if (!open) {
     return (
       <button type="button" class="link" onClick={() => void play()}>
-        {SOUND.offer}
+        {words('sound').offer}
       </button>
     );
   }
   return (
-    <section class="card" aria-label="Sound check">
-      <output>{playing || !heard ? SOUND.playing : came(heard)}</output>
+    <section class="card" aria-label={words('sound').title}>
+      <output>{playing || !heard ? words('sound').playing : came(heard)}</output>
       <Loudness />
       {session.settings.value.voice.speak && <Speaking />}
       <SwitchOn />
       <button type="button" disabled={playing} onClick={() => void play()}>
-        {SOUND.again}
+        {words('sound').again}
       </button>
       <button type="button" class="chief" onClick={() => session.changeSettings({ soundChecked: true })}>
-        {SOUND.done}
+        {words('sound').done}
       </button>
     </section>
   );
@@ -57,10 +57,10 @@ export function SoundCheck() {
     <>
       <Loudness />
       <button type="button" disabled={playing} onClick={() => void play()}>
-        {SOUND.play}
+        {words('sound').play}
       </button>
       <output class="muted small">
-        {playing ? SOUND.playing : heard && came(heard)}
+        {playing ? words('sound').playing : heard && came(heard)}
       </output>
       <SwitchOn />
     </>
@@ -73,18 +73,18 @@ function SwitchOn() {
   if (voice.speak || sound) return null;
   return (
     <>
-      <p>{SOUND.off}</p>
+      <p>{words('sound').off}</p>
       <button type="button" onClick={() => session.changeSettings({ sound: true, voice: { speak: true } })}>
-        {SOUND.switchOn}
+        {words('sound').switchOn}
       </button>
     </>
   );
 }
 
 function came({ tones, speech }: SoundHeard): string {
-  if (tones === 'off' && speech === 'off') return SOUND.off;
-  if (tones === 'stands still') return SOUND.standsStill;
-  if (speech === 'no voice') return SOUND.mute;
-  if (speech === 'off') return SOUND.tonesOnly;
-  return tones === 'off' ? SOUND.speechOnly : SOUND.heard;
+  if (tones === 'off' && speech === 'off') return words('sound').off;
+  if (tones === 'stands still') return words('sound').standsStill;
+  if (speech === 'no voice') return words('sound').mute;
+  if (speech === 'off') return words('sound').tonesOnly;
+  return tones === 'off' ? words('sound').speechOnly : words('sound').heard;
 }

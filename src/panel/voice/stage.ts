@@ -1,6 +1,6 @@
 // Where the voice sheet stands, out of what the person said and what the browser and the taught words say to it. Nothing is
 // on before the person's yes and the browser's.
-import type { RecognisedBy } from '../../platform/ear/ear.ts';
+import type { RecognisedBy } from '../../voice/deaf.ts';
 import type { Settings } from '../../settings.ts';
 
 export type Stage =

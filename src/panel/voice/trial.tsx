@@ -4,7 +4,7 @@ import type { Word } from '../../sweep/inputs.ts';
 import { wordsOfInput } from '../../voice/became.ts';
 import { useSession } from '../useSession.ts';
 import { useMarkState } from './markTold.tsx';
-import { DEAF, GOES, SHEET } from './words.ts';
+import { words } from '../../words/catalogue.ts';
 
 const WORDS = ['holding', 'solid', 'delayed', 'flicker', 'nothing', 'undo', 'accept'] as const satisfies readonly Word[];
 
@@ -12,6 +12,7 @@ export function Trial() {
   const session = useSession();
   const [heard, setHeard] = useState<string | null>(null);
   const state = useMarkState();
+  const { sheet, goes, deaf } = words('voice');
   const { listen } = session.settings.value.voice;
   useEffect(
     () =>
@@ -26,26 +27,26 @@ export function Trial() {
   return (
     <>
       <p>
-        {SHEET.on} {session.sweep.value ? '' : SHEET.begin}
+        {sheet.on} {session.sweep.value ? '' : sheet.begin}
       </p>
       {state.is === 'deaf' ? (
         <>
-          <p>{DEAF[state.why]}</p>
+          <p>{deaf[state.why]}</p>
           <button type="button" onClick={() => session.listenAgain(false)}>
-            {SHEET.again}
+            {sheet.again}
           </button>
         </>
       ) : (
         <output class="trial">
-          {heard ? SHEET.heard(heard) : SHEET.trial}
+          {heard ? sheet.heard(heard) : sheet.trial}
         </output>
       )}
-      {listen !== 'off' && <p class="muted small">{GOES[listen]} {SHEET.once}</p>}
+      {listen !== 'off' && <p class="muted small">{goes[listen]} {sheet.once}</p>}
       <button type="button" class="link" onClick={() => session.openPage('hearing.html')}>
-        {SHEET.checkHearing}
+        {sheet.checkHearing}
       </button>
       <button type="button" onClick={() => session.changeSettings({ voice: { listen: 'off' } })}>
-        {SHEET.switchOff}
+        {sheet.switchOff}
       </button>
     </>
   );

@@ -1,6 +1,6 @@
 // Follows what the sheet waits for: the permission, and the words that are being taught in another tab.
 import { useEffect, useState } from 'preact/hooks';
-import { FIRST_WORDS } from '../../voice/vocabulary/wordGroups.ts';
+import { FIRST_WORDS } from '../../voice/wordGroups.ts';
 import { useSession } from '../useSession.ts';
 import type { Session } from '../session/session.ts';
 import { stageOf, type Stage } from './stage.ts';

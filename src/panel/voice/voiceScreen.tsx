@@ -1,6 +1,6 @@
 // The voice sheet: where the sound goes, a clear yes, and a word to try, on one screen. It remembers where it was, follows
 // what it waits for, and goes on by itself; the way to begin a sweep stands below it.
-import type { RecognisedBy } from '../../platform/ear/ear.ts';
+import type { RecognisedBy } from '../../voice/deaf.ts';
 import { useState } from 'preact/hooks';
 import { Heading } from '../parts/heading.tsx';
 import { NewSweep } from '../start/startScreen.tsx';
@@ -10,8 +10,8 @@ import { MarkTold } from './markTold.tsx';
 import { Trial } from './trial.tsx';
 import type { Stage } from './stage.ts';
 import { useStage } from './useStage.ts';
-import { FIRST_WORDS } from '../../voice/vocabulary/wordGroups.ts';
-import { GOES, SHEET } from './words.ts';
+import { FIRST_WORDS } from '../../voice/wordGroups.ts';
+import { words } from '../../words/catalogue.ts';
 
 export function VoiceScreen() {
   const { session, way } = useSurroundings();
@@ -21,15 +21,15 @@ export function VoiceScreen() {
   return (
     <>
       <Heading onBack={() => way.back()} beside={<MarkTold />}>
-        {SHEET.title}
+        {words('voice').sheet.title}
       </Heading>
-      <section class="card" data-stage={stage?.at} aria-label={SHEET.title}>
+      <section class="card" data-stage={stage?.at} aria-label={words('voice').sheet.title}>
         {stage && <Step stage={stage} ask={() => void askFor(session).then(setGranted)} />}
       </section>
       {stage?.at === 'on' && !sweep && <NewSweep />}
       {stage?.at === 'on' && sweep && (
         <button type="button" class="chief" onClick={() => way.home({ at: 'sweep' })}>
-          {SHEET.toSweep}
+          {words('voice').sheet.toSweep}
         </button>
       )}
     </>
@@ -49,10 +49,10 @@ function Step({ stage, ask }: Props) {
     case 'asking':
       return (
         <>
-          <output>{SHEET.asking}</output>
-          <p class="muted small">{SHEET.once}</p>
+          <output>{words('voice').sheet.asking}</output>
+          <p class="muted small">{words('voice').sheet.once}</p>
           <button type="button" class="chief" onClick={ask}>
-            {SHEET.askAgain}
+            {words('voice').sheet.askAgain}
           </button>
           <LeaveOff />
         </>
@@ -60,9 +60,9 @@ function Step({ stage, ask }: Props) {
     case 'refused':
       return (
         <>
-          <output>{SHEET.refused}</output>
+          <output>{words('voice').sheet.refused}</output>
           <button type="button" class="chief" onClick={() => session.openPage('microphone.html')}>
-            {SHEET.howToUnblock}
+            {words('voice').sheet.howToUnblock}
           </button>
           <LeaveOff />
         </>
@@ -70,10 +70,10 @@ function Step({ stage, ask }: Props) {
     case 'teaching':
       return (
         <>
-          <output>{SHEET.teach(stage.taught, FIRST_WORDS.length)}</output>
+          <output>{words('voice').sheet.teach(stage.taught, FIRST_WORDS.length)}</output>
           <p>{FIRST_WORDS.join(', ')}</p>
           <button type="button" class="chief" onClick={() => session.openPage('hearing.html#first')}>
-            {SHEET.openLesson}
+            {words('voice').sheet.openLesson}
           </button>
           <LeaveOff />
         </>
@@ -92,14 +92,14 @@ function Offer({ by, ask }: Pick<Props, 'ask'> & { readonly by: RecognisedBy }) 
   };
   return (
     <>
-      <p>{SHEET.offered}</p>
-      <p>{GOES[by]}</p>
+      <p>{words('voice').sheet.offered}</p>
+      <p>{words('voice').goes[by]}</p>
       <button type="button" class="chief" onClick={() => wish(by)}>
-        {by === 'own' ? SHEET.allowAndTeach : SHEET.allow}
+        {by === 'own' ? words('voice').sheet.allowAndTeach : words('voice').sheet.allow}
       </button>
       {by !== 'own' && (
         <button type="button" class="link" onClick={() => wish('own')}>
-          {SHEET.instead.own}
+          {words('voice').sheet.teachInstead}
         </button>
       )}
     </>
@@ -110,7 +110,7 @@ function LeaveOff() {
   const session = useSession();
   return (
     <button type="button" onClick={() => session.changeSettings({ voice: { wish: 'none' } })}>
-      {SHEET.leaveOff}
+      {words('voice').sheet.leaveOff}
     </button>
   );
 }

@@ -1,11 +1,9 @@
 // Before listening: whether the microphone is allowed, asking for it, and what else stands in the way, all without hearing
 // anything.
-import { LANGUAGE } from '../../voice/vocabulary/en.ts';
 import { browser } from '../browser.ts';
 import { takes } from '../takes.ts';
 import { knowsLocally, recogniserOf } from './available.ts';
-import type { Deaf } from './deaf.ts';
-import type { RecognisedBy } from './ear.ts';
+import type { Deaf, RecognisedBy } from '../../voice/deaf.ts';
 import { microphoneChanged, microphonePermission, openMicrophone, type NoMicrophone } from './microphone.ts';
 
 export interface Microphone {
@@ -27,7 +25,8 @@ export interface Microphone {
 /** Nobody reads a question and answers it within this. */
 const AT_ONCE = 250;
 
-export const microphone: Microphone = {
+/** `language`: of the words to be recognised. */
+export const microphoneFor = (language: string): Microphone => ({
   changed: microphoneChanged,
   allowed: async () => (await microphonePermission())?.state ?? 'unknown',
   async ask() {
@@ -39,7 +38,7 @@ export const microphone: Microphone = {
   },
   async inTheWay(by) {
     if (by !== 'own' && !recogniserOf()) return 'no recogniser';
-    if (by === 'here' && !(await knowsLocally(LANGUAGE))) return 'not on this computer';
+    if (by === 'here' && !(await knowsLocally(language))) return 'not on this computer';
     if (by === 'own') {
       const taught = await takes.read();
       if (!taught.ok) return 'words unreadable';
@@ -53,9 +52,9 @@ export const microphone: Microphone = {
   },
   async proposed() {
     if (!recogniserOf()) return 'own';
-    return (await knowsLocally(LANGUAGE)) ? 'here' : 'browser';
+    return (await knowsLocally(language)) ? 'here' : 'browser';
   },
-};
+});
 
 async function anyMicrophone(): Promise<boolean> {
   try {

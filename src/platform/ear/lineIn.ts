@@ -1,7 +1,7 @@
 // The microphone for as long as listening goes on: asked for again whenever permission or devices change, or when the other
 // program may have let go of it; and watched for being switched off where it stands.
-import type { EarOwner } from './listening.ts';
 import { microphoneChanged, microphonePermission, openMicrophone, type Treatment } from './microphone.ts';
+import type { EarOwner } from './owner.ts';
 
 /** Nothing tells that another program has let go of it. */
 const TRIED_AGAIN_AFTER = 5000;

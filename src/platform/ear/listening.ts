@@ -1,36 +1,10 @@
 // Listening goes on, utterance after utterance, until it is stopped: it waits while the panel speaks, gets the
 // microphone back when it was lost, and backs off from a service that does not answer instead of calling it in circles.
-import type { Candidate } from '../../voice/matching.ts';
 import { knowsLocally, recogniserOf } from './available.ts';
-import type { Deaf } from './deaf.ts';
+import type { Deaf } from '../../voice/deaf.ts';
 import { faultOf, lineIn } from './lineIn.ts';
+import type { EarOwner } from './owner.ts';
 import { listenOnce, type UtteranceEnd } from './utterance.ts';
-
-/** `waiting`: not listening just now, it tries again by itself. */
-export type EarState =
-  | 'off'
-  | 'unavailable'
-  | 'needs permission'
-  /** The browser asks the person whether it may. */
-  | 'asking'
-  | 'starting'
-  | 'listening'
-  | 'deaf while speaking'
-  | 'opens when pressed'
-  | 'waiting';
-
-export interface EarOwner {
-  readonly language: string;
-  /** What makes sense now, word by word. */
-  wordsNow(): readonly string[];
-  /** Names of lenses that a question may be about now. */
-  namesNow(): readonly string[];
-  onState(state: EarState): void;
-  /** True when it was meant for the panel: the rest of the utterance is dropped. */
-  onHeard(candidates: readonly Candidate[], final: boolean): boolean;
-  /** Null: nothing stands in the way of hearing any more. */
-  onDeaf(why: Deaf | null): void;
-}
 
 /** Stops while the panel makes sounds of its own. */
 export interface Deafness {

@@ -1,6 +1,6 @@
 // The microphone: asked for, watched, and given back. A side panel can never show the browser's question, so a refusal
 // tells whether it was never asked or was blocked.
-import type { Deaf } from './deaf.ts';
+import type { Deaf } from '../../voice/deaf.ts';
 
 export type NoMicrophone = Extract<Deaf, 'no microphone' | 'not asked' | 'blocked' | 'in use'>;
 type Opened = { readonly ok: true; readonly track: MediaStreamTrack } | { readonly ok: false; readonly why: NoMicrophone };

@@ -7,9 +7,10 @@ import { asked, isQuestion, wholeQuestion } from '../../voice/ownWords/spelledQu
 import { gaveUp, spelt, wholeText, type Spelling } from '../../voice/ownWords/spelledValue.ts';
 import type { Take } from '../../voice/ownWords/take.ts';
 import { takes as store } from '../takes.ts';
-import type { Deaf } from './deaf.ts';
+import type { Deaf } from '../../voice/deaf.ts';
 import { faultOf, lineIn } from './lineIn.ts';
-import type { Deafness, EarOwner } from './listening.ts';
+import type { Deafness } from './listening.ts';
+import type { EarOwner } from './owner.ts';
 import { sample } from './samples.ts';
 
 /** A sound context that has not begun by then waits for a touch. */

@@ -1,7 +1,7 @@
 // Contract of hearing and of the one switch in a session.
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { DEAF_SAID, HEARS_AGAIN } from '../../../src/panel/voice/words.ts';
-import type { Deaf } from '../../../src/platform/ear/deaf.ts';
+import { words } from '../../../src/words/en/voice.ts';
+import type { Deaf } from '../../../src/voice/deaf.ts';
 import { moment } from '../../../src/units.ts';
 import type { Take } from '../../../src/voice/ownWords/take.ts';
 import { addKit, phaseOf, sweeping } from './sweeping.ts';
@@ -180,7 +180,7 @@ describe('words', () => {
     expect(window.earOpen).toBe(true);
   });
 
-  test.each(Object.keys(DEAF_SAID) as Deaf[])('an ear that is deaf because of “%s” says so aloud once, that it hears again, and moves nothing', async (why) => {
+  test.each(Object.keys(words.deafSaid) as Deaf[])('an ear that is deaf because of “%s” says so aloud once, that it hears again, and moves nothing', async (why) => {
     const { computer, window } = await sweeping({ voice: { listen: 'browser' } });
     const before = [window.session.sweep.value, window.session.announcement.value];
     window.ear?.onDeaf(why);
@@ -190,7 +190,7 @@ describe('words', () => {
     window.ear?.onDeaf(null);
     await settle();
     expect(window.session.deaf.value).toBeNull();
-    expect(computer.log).toEqual([`say ${DEAF_SAID[why]}`, `say ${HEARS_AGAIN}`]);
+    expect(computer.log).toEqual([`say ${words.deafSaid[why]}`, `say ${words.hearsAgain}`]);
     expect([window.session.sweep.value, window.session.announcement.value]).toEqual(before);
     expect(window.session.troubles.value).toEqual([]);
   });

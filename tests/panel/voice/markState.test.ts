@@ -3,7 +3,9 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { markStateOf, type Known } from '../../../src/panel/voice/markState.ts';
 import { stageOf } from '../../../src/panel/voice/stage.ts';
-import { DEAF, DEAF_SAID, MARK, MARK_DEAF } from '../../../src/panel/voice/words.ts';
+import { words } from '../../../src/words/en/voice.ts';
+
+const { deaf: DEAF, deafSaid: DEAF_SAID, mark: MARK, markDeaf: MARK_DEAF } = words;
 
 const KNOWN: Known = { listen: 'browser', wish: 'none', ear: 'off', deaf: null, inTheWay: null, role: 'owner', sweeping: false };
 const EARS = ['off', 'unavailable', 'needs permission', 'asking', 'starting', 'listening', 'deaf while speaking', 'opens when pressed', 'waiting'] as const;

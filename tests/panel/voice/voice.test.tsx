@@ -4,9 +4,10 @@
 import { cleanup, screen } from '@testing-library/preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, test, vi } from 'vitest';
-import type { Deaf } from '../../../src/platform/ear/deaf.ts';
-import { DEAF, MARK_DEAF, SOUND } from '../../../src/panel/voice/words.ts';
-import { FIRST_WORDS } from '../../../src/voice/vocabulary/wordGroups.ts';
+import type { Deaf } from '../../../src/voice/deaf.ts';
+import { words as SOUND } from '../../../src/words/en/sound.ts';
+import { words } from '../../../src/words/en/voice.ts';
+import { FIRST_WORDS } from '../../../src/voice/wordGroups.ts';
 import { FakeSession } from '../fakeSession.ts';
 import { button, click, key, partsRead, show, text } from '../show.tsx';
 
@@ -54,18 +55,18 @@ describe('the mark', () => {
     expect([mark().dataset['voice'], mark().textContent?.trim()]).toEqual(['off', 'voice off']);
   });
 
-  test.each(Object.keys(DEAF) as Deaf[])('in a sweep deaf because of “%s” shows it in words and a shape, tells the sentence, and one press does what helps', async (why) => {
+  test.each(Object.keys(words.deaf) as Deaf[])('in a sweep deaf because of “%s” shows it in words and a shape, tells the sentence, and one press does what helps', async (why) => {
     const session = new FakeSession();
     session.changeSettings({ voice: { listen: 'browser' } });
     session.deaf.value = why;
     await show(session.open());
-    expect([mark().dataset['deaf'], mark().textContent?.trim()]).toEqual([why, MARK_DEAF[why]]);
-    expect(screen.getByLabelText('Voice').textContent).toBe(DEAF[why]);
+    expect([mark().dataset['deaf'], mark().textContent?.trim()]).toEqual([why, words.markDeaf[why]]);
+    expect(screen.getByLabelText('Voice').textContent).toBe(words.deaf[why]);
     await act(() => mark().click());
     await partsRead();
     const ways = DIRECT[why] ? [DIRECT[why], undefined, session.sweep.value?.phase.name] : [undefined, 'on', 'paused'];
     expect([session.asked[0], stage(), session.sweep.value?.phase.name]).toEqual(ways);
-    expect(text()).toContain(DEAF[why]);
+    expect(text()).toContain(words.deaf[why]);
   });
 
   test('where the panel can show no question it opens the tab that asks at once', async () => {

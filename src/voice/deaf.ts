@@ -24,3 +24,6 @@ export type Deaf =
   | 'another window'
   /** A part of the panel cannot be read. */
   | 'unread';
+
+/** What recognises the words: those the person taught, or the browser, on this computer only or wherever its maker does. */
+export type RecognisedBy = 'own' | 'here' | 'browser';

@@ -1,8 +1,8 @@
 // The words in the groups in which they are taught, and what each group is for. The first is enough to run a sweep.
-import { WORDS, type Word } from '../../sweep/inputs.ts';
-import { SPELLING_WORDS } from '../ownWords/spelledValue.ts';
-import { LOOK_UP_WORD } from '../ownWords/spelledQuestion.ts';
-import { TAUGHT } from './en.ts';
+import { WORDS, type Word } from '../sweep/inputs.ts';
+import { SPELLING_WORDS } from './ownWords/spelledValue.ts';
+import { LOOK_UP_WORD } from './ownWords/spelledQuestion.ts';
+import { TAUGHT } from './vocabulary/en.ts';
 
 export interface WordGroup {
   readonly name: string;
