@@ -85,20 +85,24 @@ test('a microphone that another program takes, or that is muted, in mid-sweep: a
 
 test('of two windows that try a word one listens; the other says so, and listens in its place at one press', async () => {
   const chromium = await launch();
-  const first = await chromium.openTab();
-  const [one, other] = [seatAt(first), seatAt(await chromium.openTab())];
+  const pages = [await chromium.openTab(), await chromium.openTab()] as const;
+  const [one, other] = [seatAt(pages[0]), seatAt(pages[1])];
   for (const seat of [one, other]) await until(seat, 'the start', ({ screen }) => screen === 'start');
-  await first.bringToFront();
+  const pressMark = async (page: Page): Promise<void> => {
+    await page.bringToFront();
+    await page.locator('.mark').click();
+  };
+  await pages[0].bringToFront();
   await agreeToListening(one);
-  await one.click('.mark');
+  await pressMark(pages[0]);
   await untilMark(one, 'listening');
-  await other.click('.mark');
+  await pressMark(pages[1]);
   await untilMark(other, 'another window');
   await untilText(other, words.deaf['another window']);
-  await other.click('.mark');
+  await pressMark(pages[1]);
   await untilMark(other, 'listening');
   await untilMark(one, 'another window');
-  await one.click('.mark');
+  await pressMark(pages[0]);
   await untilMark(one, 'listening');
   await untilMark(other, 'another window');
   expect((await look(other)).screen).toBe('voice');

@@ -46,12 +46,14 @@ function Room({ check }: Pick<Props, 'check'>) {
 
 function Words({ check, groups }: Props) {
   const takes = check.takes.value;
+  const taught = new Set(takes.map(({ word }) => word));
+  const next = groups.find(({ words }) => words.some((word) => !taught.has(word)));
   return (
     <section aria-labelledby="words">
       <h2 id="words">{CHECK.words}</h2>
       <p>{CHECK.howMany(TAKES_A_WORD)}</p>
       {groups.map((group) => (
-        <Group key={group.name} group={group} check={check} takes={takes} />
+        <Group key={group.name} group={group} check={check} takes={takes} isNext={group === next} />
       ))}
       {takes.some((take) => take.learned) && (
         <button type="button" onClick={() => void check.forgetLearned()}>
@@ -70,9 +72,11 @@ function Words({ check, groups }: Props) {
 interface GroupProps extends Pick<Props, 'check'> {
   readonly group: WordGroup;
   readonly takes: readonly Take[];
+  /** The first that is not wholly taught. */
+  readonly isNext: boolean;
 }
 
-function Group({ group: { name, for: what, words }, check, takes }: GroupProps) {
+function Group({ group: { name, for: what, words }, check, takes, isNext }: GroupProps) {
   const taught = new Set(takes.map(({ word }) => word));
   const left = words.filter((word) => !taught.has(word));
   const stateOf = (word: string): string => {
@@ -85,7 +89,7 @@ function Group({ group: { name, for: what, words }, check, takes }: GroupProps) 
       <h3>{name}</h3>
       <p class="muted small">{what}</p>
       {check.listens.value && !check.teaching.value && left.length > 1 && (
-        <button type="button" class="chief" onClick={() => check.teach(left)}>
+        <button type="button" class={isNext ? 'chief' : undefined} onClick={() => check.teach(left)}>
           {CHECK.teachGroup(left.length, words.length)}
         </button>
       )}
