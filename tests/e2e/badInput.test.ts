@@ -80,7 +80,7 @@ test('where the panel may not ask for the microphone it offers the page that may
   await beginWith(seat, KIT);
   await untilText(seat, 'The browser has not allowed the microphone yet. Allow it; listening then begins by itself.');
   expect((await hold(seat, 'flicker')).holds).toHaveLength(1);
-  await choose(seat, 'not allowed: Allow the microphone');
+  await seat.click('.mark');
   const page = await chromium.browser.waitForTarget((target) => target.url().endsWith('/microphone.html#ask'));
   expect(page.type()).toBe('page');
 });
