@@ -7,3 +7,9 @@ export const got = <T>(value: T): Result<T> => ({ ok: true, value });
 export const failed = (sentence: string): Failed => ({ ok: false, sentence });
 /** It is done, and there is nothing to hand over. */
 export const DONE = got(undefined);
+
+/** A value, or what was wrong as data: the catalogue writes its sentence. */
+export type Answer<Value, Fault> = { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly fault: Fault };
+
+export const answered = <Value>(value: Value): { readonly ok: true; readonly value: Value } => ({ ok: true, value });
+export const cannot = <Fault>(fault: Fault): { readonly ok: false; readonly fault: Fault } => ({ ok: false, fault });

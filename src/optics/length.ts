@@ -1,7 +1,7 @@
 // Lengths as people write them: focal lengths in millimetres, distances in metres or feet. The core keeps millimetres
 // throughout. What can be read in two ways that are both possible is asked about, never guessed.
 import { Distance, FocalLength } from '../kit/lengths.ts';
-import { failed, type Result } from '../result.ts';
+import { failed, got, type Result } from '../result.ts';
 import type { Millimetres } from '../units.ts';
 import { fits } from './fits.ts';
 import { writeNumber } from './quantity.ts';
@@ -15,12 +15,8 @@ export function readDistance(text: string, unit: DistanceUnit): Result<Millimetr
   if (ways.length === 0) {
     return failed(unit === 'm' ? 'Write the distance in metres, such as 1.75.' : 'Write the distance in feet, such as 5.74.');
   }
-  const checked = onlyOne(text, ways, (length) => fits(Distance, length));
-  if (checked.ok || unit === 'm' || ways.some(isPossible)) return checked;
-  return failed('Enter the distance in feet, from 0.17 to 1640.');
+  return onlyOne(text, ways, Distance) ?? failed(`Enter the distance in ${unit === 'm' ? 'metres, from 0.05 to 500' : 'feet, from 0.17 to 1640'}.`);
 }
-
-const isPossible = ({ millimetres }: LengthRead): boolean => fits(Distance, millimetres).ok;
 
 /** A distance for the screen: centimetres matter below 10, not above 100. */
 export function writeDistance(distance: Millimetres, unit: DistanceUnit): string {
@@ -42,14 +38,16 @@ export function readFocalLength(text: string): Result<Millimetres> {
       `${writeNumber(first.value, 3)} looks like metres: write the focal length in millimetres, here ${writeNumber(first.value * 1000, 0)}.`,
     );
   }
-  return onlyOne(text, ways, (length) => fits(FocalLength, length));
+  return onlyOne(text, ways, FocalLength) ?? failed('Enter the focal length in millimetres, from 4 to 2000.');
 }
 
-/** The one way to read the text that the range allows; a question where it allows two. */
-function onlyOne(text: string, ways: readonly LengthRead[], check: (length: number) => Result<Millimetres>): Result<Millimetres> {
-  const checked = ways.map((way) => ({ way, is: check(way.millimetres) }));
-  const possible = checked.filter(({ is }) => is.ok);
-  const [one, other] = possible.length > 0 ? possible : checked;
-  if (possible.length > 1 && one && other) return failed(`Write ${one.way.plain} or ${other.way.plain}: \u201c${text.trim()}\u201d can mean both.`);
-  return one?.is ?? failed('Write one length with its unit.');
+/** The one way to read the text that the range allows; a question where it allows two, and null where it allows none. */
+function onlyOne(text: string, ways: readonly LengthRead[], range: typeof Distance | typeof FocalLength): Result<Millimetres> | null {
+  const possible = ways.flatMap((way) => {
+    const checked = fits(range, way.millimetres);
+    return checked.ok ? [{ plain: way.plain, length: checked.value }] : [];
+  });
+  const [one, other] = possible;
+  if (one && other) return failed(`Write ${one.plain} or ${other.plain}: \u201c${text.trim()}\u201d can mean both.`);
+  return one ? got(one.length) : null;
 }
