@@ -15,6 +15,7 @@ import { sweeps } from './sweep/ordinaryFamily.ts';
 import { transfer } from './sweep/transferFamily.ts';
 import { troubles } from './sweep/troublesFamily.ts';
 import { taughtRule } from './taughtRule.ts';
+import { makeReady } from '../programs/ready.ts';
 
 const families: readonly Family[] = [taughtRule, sweeps, awkwardSweeps, moved, troubles, memory, transfer, suggestion, panel, lookUp, hearing];
 
@@ -24,6 +25,8 @@ if (chosen.length === 0) {
   console.error(`No family is called ${values.only}. There are: ${families.map(({ name }) => name).join(', ')}.`);
   process.exit(2);
 }
+
+makeReady(chosen.flatMap(({ needs }) => needs ?? []));
 
 const all: (Figure & { family: string; holds: boolean })[] = [];
 for (const family of chosen) {

@@ -9,6 +9,7 @@ const OPENINGS = 5;
 
 export const panel: Family = {
   name: 'panel',
+  needs: ['chromium'],
   async run() {
     const { atOnce, onDemand } = JSON.parse(readFileSync('dist/chromium.json', 'utf8')) as Loading;
     const paints: number[] = [];

@@ -1,7 +1,7 @@
 // Starts a stock Chromium with the built extension in it, and opens its real side panel.
 import { resolve } from 'node:path';
 import puppeteer, { type Browser, type Page, type Target, type WebWorker } from 'puppeteer-core';
-import { program } from './browsers.ts';
+import { program } from '../programs/programs.ts';
 import { cutPower } from './power-cut.ts';
 import { removeFolder, temporaryFolder } from './temporary.ts';
 
