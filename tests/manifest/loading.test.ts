@@ -34,3 +34,7 @@ test('the first script, what is loaded at once, on demand and for listening are 
   const scripts = Object.keys(metafile.outputs).filter((path) => path.endsWith('.js'));
   expect(all.toSorted()).toEqual([...scripts, 'dist/chromium/early.js'].toSorted());
 });
+
+test('no name the build goes by says in which folder it lies, so that two clones come out the same', () => {
+  expect(JSON.stringify(metafile)).not.toContain(process.cwd());
+});
