@@ -22,7 +22,7 @@ async function pagesIn(folder: string): Promise<string[]> {
 }
 
 const pages = [...(await pagesIn('src/panel')), ...(await pagesIn('src/pages'))];
-const drawn = await drawnPanel();
+const panel = await drawnPanel(await readFile(PANEL, 'utf8'));
 
 for (const browser of browsers) {
   const out = join('dist', browser.name);
@@ -39,7 +39,7 @@ for (const browser of browsers) {
       continue;
     }
     await writeFile(`${out}.json`, JSON.stringify(loadingOf(metafile, join(out, 'early.js'), join(out, 'panel.js')), null, 2));
-    await writeFile(join(out, basename(page)), (await readFile(page, 'utf8')).replace('<!-- drawn -->', () => drawn));
+    await writeFile(join(out, basename(page)), panel);
   }
   for (const size of Object.values(browser.manifest.icons ?? {})) await cp(size, join(out, size));
   await cp('manifest/_locales', join(out, '_locales'), { recursive: true });

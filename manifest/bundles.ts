@@ -3,6 +3,7 @@
 // panel has a first script, early.ts, which asks for the panel's own script when the first frame is drawn.
 import { existsSync } from 'node:fs';
 import { build, type BuildOptions, type BuildResult, type Plugin } from 'esbuild';
+import { polyfillAsModule } from './asModule.ts';
 import { leaningOn } from './parts.ts';
 
 export const PANEL = 'src/panel/panel.html';
@@ -28,7 +29,7 @@ export const optionsFor = (out: string, target: string) =>
 export function bundlePage(page: string, options: BuildOptions): Promise<BuildResult<{ metafile: true }>> {
   const stem = page.slice(0, -'.html'.length);
   const entryPoints = [`${stem}.ts`, `${stem}.tsx`, `${stem}.css`].filter((path) => existsSync(path));
-  const plugins = entryPoints.filter((path) => !path.endsWith('.css')).map(leaningOn);
+  const plugins = [polyfillAsModule, ...entryPoints.filter((path) => !path.endsWith('.css')).map(leaningOn)];
   return build({ ...options, entryPoints, plugins, splitting: true, metafile: true });
 }
 

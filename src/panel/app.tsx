@@ -12,15 +12,15 @@ import { newDraft } from './start/draft.ts';
 import { NewSweep, Practise, StartScreen } from './start/startScreen.tsx';
 import { Around, useSurroundings } from './useSession.ts';
 
-const BodyScreen = late(async () => (await import('./kit/bodyScreen.tsx')).BodyScreen);
-const ConverterScreen = late(async () => (await import('./kit/converterScreen.tsx')).ConverterScreen);
+const BodyScreen = late(async () => (await import('./kit/bodyScreen.tsx')).BodyScreen, 'kit');
+const ConverterScreen = late(async () => (await import('./kit/converterScreen.tsx')).ConverterScreen, 'kit');
 const EnteringScreen = late(async () => (await import('./entering/enteringScreen.tsx')).EnteringScreen);
 const FilesScreen = late(async () => (await import('./files/filesScreen.tsx')).FilesScreen);
 const BenchScreen = late(async () => (await import('./bench/benchScreen.tsx')).BenchScreen);
 const WalkScreen = late(async () => (await import('./bench/walkScreen.tsx')).WalkScreen);
 const HelpScreen = late(async () => (await import('./help/helpScreen.tsx')).HelpScreen);
-const KitScreen = late(async () => (await import('./kit/kitScreen.tsx')).KitScreen);
-const LensScreen = late(async () => (await import('./kit/lensScreen.tsx')).LensScreen);
+const KitScreen = late(async () => (await import('./kit/kitScreen.tsx')).KitScreen, 'kit');
+const LensScreen = late(async () => (await import('./kit/lensScreen.tsx')).LensScreen, 'kit');
 const LogbookScreen = late(async () => (await import('./logbook/logbookScreen.tsx')).LogbookScreen);
 const OutcomeScreen = late(async () => (await import('./outcome/outcomeScreen.tsx')).OutcomeScreen);
 const PlanScreen = late(async () => (await import('./plan/planScreen.tsx')).PlanScreen);
@@ -79,10 +79,10 @@ function useWhereTheSweepIs(session: Session, way: Way): void {
 /** Before what is stored has been read, the kit only looks empty, and a sweep left unfinished is not there yet. */
 function useReady(session: Session, onReady: (() => void) | undefined): boolean {
   const [ready, setReady] = useState(false);
-  useEffect(() => void session.ready.then(() => setReady(true)), [session]);
   useEffect(() => {
     if (ready) onReady?.();
-  }, [ready, onReady]);
+    else void session.ready.then(() => setReady(true));
+  }, [ready, session, onReady]);
   return ready;
 }
 

@@ -83,6 +83,6 @@ test('a panel whose script cannot be read says so instead of standing dead', asy
   await page.setRequestInterception(true);
   page.on('request', (request) => void (request.url().endsWith('/panel.js') ? request.abort() : request.continue()));
   await page.goto(`chrome-extension://${chromium.extensionId}/panel.html`);
-  await page.waitForFunction(() => document.body.innerText !== '' && !document.querySelector('button'));
+  await page.waitForFunction(() => document.body.innerText !== '' && !document.querySelector('button')?.checkVisibility());
   expect(await page.evaluate(() => document.body.innerText)).toContain('cannot be read');
 });

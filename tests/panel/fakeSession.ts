@@ -5,16 +5,16 @@ import { newBody, newLens, type Kit } from '../../src/kit/kit.ts';
 import { restored } from '../../src/logbook/backup/restore.ts';
 import type { LogRecord } from '../../src/logbook/record.ts';
 import type { Contents } from '../../src/logbook/stored.ts';
-import { libraryIn } from '../../src/panel/logbook/libraryIn.ts';
+import { libraryIn } from '../../src/panel/session/libraryIn.ts';
 import { createJob } from '../../src/panel/session/job.ts';
 import { createKitForms } from '../../src/panel/session/kitForms.ts';
 import { createLibrary } from '../../src/panel/session/library.ts';
 import { createWritings } from '../../src/panel/session/writings.ts';
 import { DONE, got } from '../../src/result.ts';
 import type { Attendant, EarState, Heard, Role, Session, Trouble } from '../../src/panel/session/session.ts';
-import type { StoredBench } from '../../src/optics/setUp/stored.ts';
+import type { StoredBench } from '../../src/sweep/storedBench.ts';
 import { USUAL_SETTINGS } from '../../src/settings.ts';
-import { NO_MEMORY } from '../../src/sweep/belief/prior.ts';
+import { NO_MEMORY } from '../../src/sweep/memory.ts';
 import type { SweepEvent } from '../../src/sweep/event.ts';
 import type { Input } from '../../src/sweep/inputs.ts';
 import { meaning } from '../../src/sweep/meaning.ts';
@@ -145,7 +145,7 @@ export class FakeSession implements Session {
     this.asked.push([`begin with ${beginning.with}`, ...howIn(beginning)].filter(Boolean).join(', '));
     if (beginning.with === 'kit') this.noted = beginning.bench ?? null;
     this.open();
-    return { ok: true };
+    return DONE;
   }
 
   leave(): void {
@@ -162,7 +162,7 @@ export class FakeSession implements Session {
   saveSituation: Session['saveSituation'] = this.#forms.saveSituation;
   putKit: Session['putKit'] = this.#forms.putKit;
   retireKit: Session['retireKit'] = this.#forms.retireKit;
-  planFor: Session['planFor'] = createJob(this.#library, this.clock).planFor;
+  planJob: Session['planJob'] = createJob(this.#library, this.clock).planJob;
   enter: Session['enter'] = this.#writings.enter;
   writeByHand: Session['writeByHand'] = this.#writings.writeByHand;
   noteOn: Session['noteOn'] = this.#writings.noteOn;

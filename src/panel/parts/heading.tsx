@@ -14,7 +14,7 @@ export function Heading({ children, onBack }: Props) {
   // Before anything can be pressed on the new screen, or the focus would be taken from there. On the screen that stood in the
   // page before the panel was drawn, it may be somewhere already.
   useLayoutEffect(() => {
-    if (document.activeElement === null || document.activeElement === document.body) heading.current?.focus();
+    if (document.activeElement === document.body) heading.current?.focus();
   }, []);
   useEffect(() => {
     if (!onBack) return;

@@ -11,18 +11,19 @@ const Unfinished = late(async () => (await import('./unfinished.tsx')).Unfinishe
 /** Until what is stored has been read, what is true anyway stands alone. */
 export function StartScreen({ ready }: { readonly ready: boolean }) {
   const { session, way } = useSurroundings();
+  const sweep = session.sweep.value;
+  const first = session.kit.value.bodies.length === 0;
   return (
     <>
       <First go={way.go} />
-      {ready && (session.sweep.value ? <Unfinished sweep={session.sweep.value} /> : <Beginning first={session.kit.value.bodies.length === 0} />)}
+      {ready && sweep && <Unfinished sweep={sweep} />}
+      {ready && !sweep && (
+        <>
+          {first && <Practise first />}
+          <NewSweep />
+          {!first && <Practise />}
+        </>
+      )}
     </>
   );
 }
-
-const Beginning = ({ first }: { readonly first: boolean }) => (
-  <>
-    {first && <Practise first />}
-    <NewSweep />
-    {!first && <Practise />}
-  </>
-);

@@ -8,7 +8,7 @@ import { drawn } from '../../../src/panel/early/drawn.tsx';
 import { FakeSession } from '../fakeSession.ts';
 
 test('the panel keeps every element of the drawn page, before and after it is ready', async () => {
-  document.body.innerHTML = `<div id="panel">${drawn()}</div>`;
+  document.body.innerHTML = `<div id="panel">${drawn().drawn}</div>`;
   const place = document.querySelector('#panel') as HTMLElement;
   const before = [...place.querySelectorAll('*')];
   const html = place.innerHTML;
