@@ -3,6 +3,7 @@
 import { readiness, type Readiness } from './end/care.ts';
 import { driftOf, STRONG, type Drift } from './end/drift.ts';
 import { heldValues } from './end/ends.ts';
+import { standing } from './end/finding.ts';
 import { outcomeOf, type Outcome } from './end/outcome.ts';
 import type { Effect, Prompt } from './effect.ts';
 import type { Hold } from './hold.ts';
@@ -41,7 +42,7 @@ export function turn(before: Known, at: Moment, noted: Hold | null): Turn {
   if (way) return enter(state, { name: 'turning', way, next }, [say(turnTheFocus(state.plan, way, noted))]);
   if (ready || state.troubles.some(isHopeless)) {
     const outcome = currentOutcome(state, at);
-    return enter(state, { name: 'offered', outcome, next }, [say({ say: 'offer', noted, outcome, look: hasLiveView(state.plan), ...told })]);
+    return enter(state, { name: 'offered', outcome, next }, [say({ say: 'offer', noted, outcome, look: hasLiveView(state.plan), ...doubt(state) })]);
   }
   return dial(state, next, say({ say: 'next', noted, next, ...told }));
 }
@@ -54,6 +55,12 @@ function newIn(now: Known, before: Known): { trouble?: Trouble } {
   const [first] = now.troubles;
   if (!first || first.trouble === 'focus moved' || before.troubles.some(({ trouble }) => trouble === first.trouble)) return {};
   return { trouble: first };
+}
+
+/** The likeliest trouble that stands: while it does, nothing said of the outcome is certain. */
+export function doubt({ troubles }: Pick<SweepState, 'troubles'>): { trouble?: Trouble } {
+  const [trouble] = standing(troubles);
+  return trouble ? { trouble } : {};
 }
 
 /** Is there a focus in live view that must still be sharp? */

@@ -34,14 +34,14 @@ export function outcomeInWords(outcome: Outcome): InWords {
 }
 
 function band({ low, high, centre, chosen, other, within, ends }: BandOutcome): InWords {
-  const sure = `${Math.floor(within * 100)} % sure to be within one step`;
+  const sure = `Enter ${writeSteps(chosen)}: ${Math.min(99, Math.floor(within * 100))} % sure to be within one step of the centre`;
   const spoken = `${capital(sayCorrection(chosen))}.`;
   if (ends === 'believed') {
-    return { spoken, written: `${writeSteps(chosen)}, ${sure}. The ends of the band were not both seen.` };
+    return { spoken, written: `${sure}. The ends of the band were not both seen.` };
   }
   const held = low === high ? `Only ${writeSteps(low)} held` : `The band runs from ${writeSteps(low)} to ${writeSteps(high)}`;
-  const even = other === null ? '' : ` Its centre, ${writeSteps(centre)}, lies between two values: ${writeSteps(other)} is as good.`;
-  return { spoken, written: `${writeSteps(chosen)}, ${sure}. ${held}.${even}` };
+  const even = other === null ? '' : ` Its centre lies at ${writeSteps(centre)}, between two values: ${writeSteps(other)} is as good.`;
+  return { spoken, written: `${sure}. ${held}.${even}` };
 }
 
 function pastTheLimit({ side, visible, bound }: Extract<Outcome, { found: 'past the limit' }>): InWords {

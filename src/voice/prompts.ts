@@ -2,6 +2,7 @@
 // the next hold waits for it; what is written says the same in a whole sentence, with the reason.
 import type { NotNow, Prompt } from '../sweep/effect.ts';
 import type { Word } from '../sweep/inputs.ts';
+import { findingOf, toEnter } from '../sweep/end/finding.ts';
 import type { Outcome } from '../sweep/end/outcome.ts';
 import type { Suggestion } from '../sweep/next/suggestion.ts';
 import type { Way } from '../sweep/transfer/turning.ts';
@@ -9,6 +10,7 @@ import { writeSteps } from '../sweep/scale.ts';
 import type { Trouble } from '../sweep/trouble/trouble.ts';
 import type { Verdict } from '../sweep/verdict.ts';
 import type { Steps } from '../units.ts';
+import { NOTHING_TO_MARK } from './marking.ts';
 import { sayCorrection, sayNumber } from './numbers.ts';
 import { outcomeInWords, type InWords } from './outcomes.ts';
 import { reasonInWords, startAloud } from './reasons.ts';
@@ -56,7 +58,7 @@ export function promptInWords(prompt: Prompt): InWords {
     case 'paused':
       return both('Paused.');
     case 'outcome':
-      return afterwards(prompt.outcome);
+      return prompt.trouble ? troubled(prompt.trouble) : afterwards(prompt.outcome, prompt.practice);
     case 'not now':
       return NOT_NOW[prompt.why];
   }
@@ -77,10 +79,14 @@ export function tersely(prompt: Prompt): InWords {
 export const readBack = ({ verdict }: { readonly verdict: Verdict }): string =>
   [LIGHT[verdict.light].noted, ARROWS[verdict.arrows]].filter(Boolean).join(', ');
 
-/** After a width transfer the focus still stands aside. */
-function afterwards(outcome: Outcome): InWords {
-  const words = outcomeInWords(outcome);
-  return outcome.found === 'carried over' ? { ...words, spoken: `${words.spoken} Now focus sharp again.` } : words;
+const troubled = (trouble: Trouble): InWords => both(`${TROUBLE_SAID[trouble.trouble]} See what to check.`);
+
+/** A value is to be entered, and said to be. After a width transfer the focus still stands aside. */
+function afterwards(outcome: Outcome, practice: boolean): InWords {
+  const { spoken, written } = outcomeInWords(outcome);
+  const value = toEnter(findingOf(outcome, []));
+  const enter = value !== null && !practice && outcome.found === 'band' ? `Enter ${sayCorrection(value)}, then say entered.` : spoken;
+  return { spoken: outcome.found === 'carried over' ? `${enter} Now focus sharp again.` : enter, written };
 }
 
 /** The words that make sense now, for a person who asks. */
@@ -133,6 +139,8 @@ const NOT_NOW: Record<NotNow, InWords> = {
   'check focus first': { spoken: 'Same or shifted?', written: 'First look at the focus in live view: same, or shifted?' },
   'turn first': { spoken: 'Shifted?', written: 'First turn the focus in live view, then say shifted.' },
   'nothing to check': { spoken: 'Nothing to check.', written: 'There is no question about the focus now.' },
+  'not finished': { spoken: 'Not finished yet.', written: 'There is no result yet, so nothing can be marked as entered.' },
+  'nothing to enter': NOTHING_TO_MARK,
   'not offered': { spoken: 'Not ready yet.', written: 'There is no result to accept yet. Finish ends the sweep as it stands.' },
 };
 

@@ -31,9 +31,9 @@ export function createHearing(ports: Pick<Ports, 'ear' | 'openPage' | 'takes' | 
     contact: (move) => listener?.contact(move) ?? false,
     start(live, library, told, attending) {
       const voice = computed(() => {
-        const phase = live.role.value === 'owner' ? live.sweep.value?.phase.name : undefined;
+        // To the end: at a result "entered", "next" and "undo" are still heard.
+        const isSweeping = live.role.value === 'owner' && live.sweep.value !== null;
         const { voice: chosen } = library.settings.value;
-        const isSweeping = phase !== undefined && phase !== 'finished';
         return (isSweeping || attending.value) && chosen.listen !== 'off' ? chosen : null;
       });
       const stop = effect(() => {

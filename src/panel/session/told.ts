@@ -4,10 +4,13 @@ import type { Input } from '../../sweep/inputs.ts';
 import { currentPrompt } from '../../sweep/currentPrompt.ts';
 import { meaning } from '../../sweep/meaning.ts';
 import { refused } from '../../sweep/step.ts';
+import type { By } from '../../sweep/event.ts';
+import type { SweepState } from '../../sweep/state.ts';
 import { understood } from '../../sweep/understood.ts';
 import type { Moment } from '../../units.ts';
 import { becameInWords, wordsOfInput } from '../../voice/became.ts';
 import { helpInWords, promptInWords } from '../../voice/prompts.ts';
+import type { Ending } from './ending.ts';
 import type { Live } from './live.ts';
 import type { Heard } from './session.ts';
 
@@ -19,8 +22,17 @@ export interface Told {
 
 const NOT_HERE = 'another window runs this sweep: take it over to run it here';
 
-export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => Moment): Told {
+export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => Moment, ending: () => Ending | null, nextLens: () => void): Told {
   const latest = signal<Heard | null>(null);
+
+  /** A mark goes before the finish. */
+  function takeBack(state: SweepState, at: Moment, by: By): string | null {
+    const unmarked = ending()?.takeBack(state);
+    if (unmarked) return unmarked;
+    const event = { did: 'undid', at, by } as const;
+    const step = dispatch(event);
+    return step && becameInWords(event, step.state);
+  }
 
   function take(input: Input): void {
     const state = sweep.peek();
@@ -43,6 +55,14 @@ export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => 
       case 'not now':
         carrier.carry(refused(state, meant.why).effects, at);
         return became(promptInWords({ say: 'not now', why: meant.why }).written);
+      case 'entered':
+        return became(ending()?.mark(state) ?? '');
+      case 'undo': {
+        const what = takeBack(state, at, 'by' in input ? input.by : 'switch');
+        return what === null ? undefined : became(what);
+      }
+      case 'next lens':
+        return nextLens();
       case 'repeat':
         carrier.tell(promptInWords(currentPrompt(state, at)));
         return became('said again');

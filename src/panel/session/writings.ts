@@ -25,7 +25,7 @@ export function createWritings(library: Library, newId: () => string): Writings 
   }
 
   return {
-    enter: (entry) => added(Entry, entry, library.addEntry),
+    enter: (entry) => added(Entry, entry, (one) => void library.addEntry(one)),
     noteOn: (note) => added(KitNote, note, library.addNote),
     tellConditions(id, conditions) {
       const record = library.records.peek().find((one) => one.id === id);
@@ -37,7 +37,7 @@ export function createWritings(library: Library, newId: () => string): Writings 
       const written = recordByHand(draft, { record: newId(), entry: newId() });
       if (!written.ok) return written;
       library.addByHand(written.value.record);
-      if (written.value.entry) library.addEntry(written.value.entry);
+      if (written.value.entry) void library.addEntry(written.value.entry);
       return DONE;
     },
   };
