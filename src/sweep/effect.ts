@@ -47,7 +47,6 @@ export type NotNow =
   | 'turn first'
   | 'nothing to check'
   | 'not offered'
-  | 'not finished'
   | 'nothing to enter';
 
 /** Clocks the sweep may set; each kind runs once at a time, and a new phase clears the others. */

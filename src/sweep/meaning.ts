@@ -49,8 +49,8 @@ function plain(told: Plain, state: SweepState, at: Moment, by: By): Meaning {
     case 'help':
       return { means: told };
     case 'entered':
-      if (state.phase.name !== 'finished') return { means: 'not now', why: 'not finished' };
-      return isToBeEntered(state) ? { means: 'entered' } : { means: 'not now', why: 'nothing to enter' };
+      if (isToBeEntered(state)) return { means: 'entered' };
+      return { means: 'not now', why: state.phase.name === 'finished' ? 'nothing to enter' : 'not offered' };
     case 'next':
       return state.phase.name === 'finished' ? { means: 'next lens' } : { means: 'nothing' };
     case 'back':

@@ -3,7 +3,6 @@
 import { readiness, type Readiness } from './end/care.ts';
 import { driftOf, STRONG, type Drift } from './end/drift.ts';
 import { heldValues } from './end/ends.ts';
-import { standing } from './end/finding.ts';
 import { outcomeOf, type Outcome } from './end/outcome.ts';
 import type { Effect, Prompt } from './effect.ts';
 import type { Hold } from './hold.ts';
@@ -13,6 +12,7 @@ import { suggest, type Suggestion } from './next/suggestion.ts';
 import type { Plan } from './plan.ts';
 import type { Phase, SweepState } from './state.ts';
 import { say, sound, wake } from './step.ts';
+import { standing } from './toEnter.ts';
 import { timeSpent } from './timeSpent.ts';
 import { carriedOver } from './transfer/carried.ts';
 import { isTransfer } from './transfer/joint.ts';

@@ -1,8 +1,8 @@
 // What a sweep understands at this moment: the words (each also a key and a button) and what the one switch would mean.
 // The screens show exactly this, and the recogniser listens for nothing else.
-import { findingOf, toEnter } from './end/finding.ts';
 import type { Press, Word } from './inputs.ts';
 import type { Phase, SweepState } from './state.ts';
+import { toEnter } from './toEnter.ts';
 
 /**
  * What one press would tell. `failed` is the switch's own way to say that the light failed, without saying how; `turned` says
@@ -28,7 +28,7 @@ export function pressesIn(state: SweepState, during: Phase['name']): Understood[
 
 /** Did the sweep find a value to enter in a real camera? */
 export const isToBeEntered = ({ phase, plan, troubles }: Pick<SweepState, 'phase' | 'plan' | 'troubles'>): boolean =>
-  phase.name === 'finished' && plan.practice === null && toEnter(findingOf(phase.outcome, troubles)) !== null;
+  phase.name === 'finished' && plan.practice === null && toEnter(phase.outcome, troubles) !== null;
 
 /** What the one switch means in each phase; the plainest press has the commonest meaning. */
 export const PRESSES: Record<Phase['name'], Understood['presses']> = {

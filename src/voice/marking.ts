@@ -17,8 +17,3 @@ export const MARK_TAKEN_BACK = (written: string): InWords => ({
   spoken: 'The mark is taken back.',
   written: `The mark is taken back: ${written} does not count as entered.`,
 });
-
-export const NOTHING_TO_MARK: InWords = {
-  spoken: 'There is no value to enter.',
-  written: 'This result gives no value to enter. If you entered one all the same, write it into the form.',
-};

@@ -19,16 +19,12 @@ export function outcomeInWords(outcome: Outcome): InWords {
     case 'beyond the scale':
       return {
         spoken: `The band lies ${outcome.side} the scale.`,
-        written:
-          `The whole band lies ${outcome.side} the scale, so no correction reaches it. ` +
-          'Check the focus and the bench once more; if it stays so, the pair needs service.',
+        written: `The whole band lies ${outcome.side} the scale, so no correction reaches it.`,
       };
     case 'nothing':
       return {
         spoken: 'No value held.',
-        written:
-          'No value held steady. Check that the target is lit and square to the camera, that the lens is focused on it in ' +
-          'live view and set to manual, and that the half-press is what lights the focus light on this body.',
+        written: 'No value held steady, so there is none to enter.',
       };
   }
 }
@@ -48,7 +44,7 @@ function pastTheLimit({ side, visible, bound }: Extract<Outcome, { found: 'past 
   if (visible === null || bound === null) {
     return {
       spoken: 'Every value holds.',
-      written: 'Every value of the scale holds, so neither end of the band is seen and no centre can be told.',
+      written: 'Every value of the scale holds, so no centre can be told.',
     };
   }
   const limit = writeSteps(2 * bound - visible);

@@ -2,7 +2,6 @@
 // the next hold waits for it; what is written says the same in a whole sentence, with the reason.
 import type { NotNow, Prompt } from '../sweep/effect.ts';
 import type { Word } from '../sweep/inputs.ts';
-import { findingOf, toEnter } from '../sweep/end/finding.ts';
 import type { Outcome } from '../sweep/end/outcome.ts';
 import type { Suggestion } from '../sweep/next/suggestion.ts';
 import type { Way } from '../sweep/transfer/turning.ts';
@@ -10,7 +9,6 @@ import { writeSteps } from '../sweep/scale.ts';
 import type { Trouble } from '../sweep/trouble/trouble.ts';
 import type { Verdict } from '../sweep/verdict.ts';
 import type { Steps } from '../units.ts';
-import { NOTHING_TO_MARK } from './marking.ts';
 import { sayCorrection, sayNumber } from './numbers.ts';
 import { outcomeInWords, type InWords } from './outcomes.ts';
 import { reasonInWords, startAloud } from './reasons.ts';
@@ -83,10 +81,10 @@ const troubled = (trouble: Trouble): InWords => both(`${TROUBLE_SAID[trouble.tro
 
 /** A value is to be entered, and said to be. After a width transfer the focus still stands aside. */
 function afterwards(outcome: Outcome, practice: boolean): InWords {
-  const { spoken, written } = outcomeInWords(outcome);
-  const value = toEnter(findingOf(outcome, []));
-  const enter = value !== null && !practice && outcome.found === 'band' ? `Enter ${sayCorrection(value)}, then say entered.` : spoken;
-  return { spoken: outcome.found === 'carried over' ? `${enter} Now focus sharp again.` : enter, written };
+  const words = outcomeInWords(outcome);
+  if (outcome.found === 'carried over') return { ...words, spoken: `${words.spoken} Now focus sharp again.` };
+  if (outcome.found !== 'band' || practice) return words;
+  return { ...words, spoken: `Enter ${sayCorrection(outcome.chosen)}, then say entered.` };
 }
 
 /** The words that make sense now, for a person who asks. */
@@ -139,9 +137,8 @@ const NOT_NOW: Record<NotNow, InWords> = {
   'check focus first': { spoken: 'Same or shifted?', written: 'First look at the focus in live view: same, or shifted?' },
   'turn first': { spoken: 'Shifted?', written: 'First turn the focus in live view, then say shifted.' },
   'nothing to check': { spoken: 'Nothing to check.', written: 'There is no question about the focus now.' },
-  'not finished': { spoken: 'Not finished yet.', written: 'There is no result yet, so nothing can be marked as entered.' },
-  'nothing to enter': NOTHING_TO_MARK,
-  'not offered': { spoken: 'Not ready yet.', written: 'There is no result to accept yet. Finish ends the sweep as it stands.' },
+  'nothing to enter': { spoken: 'There is no value to enter.', written: 'This result gives no value to enter.' },
+  'not offered': { spoken: 'Not ready yet.', written: 'There is no result yet. Finish ends the sweep as it stands.' },
 };
 
 /** Joins parts into short sentences: "Flicker. Plus six." */

@@ -160,7 +160,7 @@ describe('one switch', () => {
       expect(meaning({ told: 'entered', by: 'key', heard: null }, state, NOW)).toEqual({ means: 'not now', why: 'nothing to enter' });
       expect(meaning(press('long', 'finished'), state, NOW)).toEqual({ means: 'nothing' });
     }
-    expect(meaning({ told: 'entered', by: 'key', heard: null }, inPhase('dialling'), NOW)).toEqual({ means: 'not now', why: 'not finished' });
+    expect(meaning({ told: 'entered', by: 'key', heard: null }, inPhase('dialling'), NOW)).toEqual({ means: 'not now', why: 'not offered' });
   });
 });
 

@@ -1,5 +1,5 @@
 // The one step that matters at a result, and so its chief button.
-import type { Finding } from '../../sweep/end/finding.ts';
+import type { Finding } from '../../sweep/finding.ts';
 
 export type Chief = 'mark' | 'next lens' | 'what to check' | 'measure the width';
 

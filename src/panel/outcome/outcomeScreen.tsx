@@ -1,6 +1,7 @@
 // The end of a sweep: what came out, and the one step that matters now.
 import { useCallback, useEffect } from 'preact/hooks';
-import { findingOf, toEnter } from '../../sweep/end/finding.ts';
+import { findingOf } from '../../sweep/finding.ts';
+import { toEnter } from '../../sweep/toEnter.ts';
 import type { BandOutcome, Outcome } from '../../sweep/end/outcome.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { transferPlan } from '../../sweep/transfer/opened.ts';
@@ -75,7 +76,7 @@ function Whole({ sweep, outcome, enter, estimates }: WholeProps) {
   const mark = markOf(session.entries.value, sweep.id)?.value ?? null;
   const measurable = transferPlan(sweep, outcome) !== null;
   const chief = chiefOf(finding, { practice, marked: mark !== null, measurable, holds: outcome.tally.holds });
-  const value = enter ?? toEnter(finding);
+  const value = enter ?? toEnter(outcome, sweep.troubles);
   const planned = isPlanned(session.plan.value, sweep);
   const next = planned ? STEP_WORDS.nextOfPlan : CHIEF_WORDS['next lens'];
   return (

@@ -1,6 +1,6 @@
 // A finished sweep as it is looked at, right after it and years later in the logbook: everything on it follows from one finding.
 import type { ComponentChildren } from 'preact';
-import { findingOf, type Finding } from '../../sweep/end/finding.ts';
+import { findingOf, type Finding } from '../../sweep/finding.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { transferPlan } from '../../sweep/transfer/opened.ts';

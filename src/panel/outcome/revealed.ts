@@ -2,7 +2,7 @@
 // the fault, and no band that its light never showed.
 import { cameraOf } from '../../practice/cameras.ts';
 import { holeOf, knockOf } from '../../practice/oddCamera.ts';
-import type { Oddity } from '../../practice/oddity.ts';
+import type { Oddity } from '../../sweep/oddity.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
 import type { Plan } from '../../sweep/plan.ts';
 import type { Trouble } from '../../sweep/trouble/trouble.ts';

@@ -15,6 +15,7 @@ import type { Attendant, Session } from './session.ts';
 import { failed } from '../../result.ts';
 import { createTold } from './told.ts';
 import { UNREAD } from '../../unread.ts';
+import { readWords } from '../../words/catalogue.ts';
 import { createTroubles } from './troubles.ts';
 
 const TICK = 100;
@@ -65,7 +66,7 @@ export function createSession(ports: Ports): Session {
   }
 
   async function read(): Promise<void> {
-    const part = await import('./desk.ts').catch(() => null);
+    const [part] = await Promise.all([import('./desk.ts'), readWords('kit')]).catch(() => [null]);
     const contents = part ? await part.load({ ...ports, keeper, troubles }, () => void read()).catch(() => unread()) : unread();
     if (!part || contents === null) return;
     desk = part.createDesk(library, live.carrier, ports.newId, now);

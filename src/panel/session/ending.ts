@@ -2,13 +2,14 @@
 // of the logbook that rests on the record of the sweep, and it is on disk before anything is said of it.
 import { unknownConditions } from '../../logbook/conditions.ts';
 import type { Entry } from '../../logbook/entry.ts';
-import { findingOf, toEnter } from '../../sweep/end/finding.ts';
+import { toEnter } from '../../sweep/toEnter.ts';
 import { writeSteps } from '../../sweep/scale.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import type { Moment, Steps } from '../../units.ts';
 import { sayCorrection } from '../../voice/numbers.ts';
 import type { InWords } from '../../voice/outcomes.ts';
-import { ALREADY_MARKED, MARK_TAKEN_BACK, MARKED, NOTHING_TO_MARK } from '../../voice/marking.ts';
+import { ALREADY_MARKED, MARK_TAKEN_BACK, MARKED } from '../../voice/marking.ts';
+import { promptInWords } from '../../voice/prompts.ts';
 import type { Carrier } from './carrier.ts';
 import type { Library } from './library.ts';
 
@@ -44,8 +45,8 @@ export function createEnding({ library, carrier, now, newId }: World): Ending {
       proposed = value;
     },
     mark({ id, phase, plan, troubles }) {
-      const found = phase.name === 'finished' && plan.practice === null ? toEnter(findingOf(phase.outcome, troubles)) : null;
-      if (found === null) return told(NOTHING_TO_MARK);
+      const found = phase.name === 'finished' && plan.practice === null ? toEnter(phase.outcome, troubles) : null;
+      if (found === null) return told(promptInWords({ say: 'not now', why: 'nothing to enter' }));
       const value = proposed ?? found;
       if (markOf(library.entries.peek(), id)?.value === value) return told(ALREADY_MARKED(sayCorrection(value), writeSteps(value)));
       const at = now();

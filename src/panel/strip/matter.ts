@@ -1,7 +1,7 @@
 // What the strip draws of a sweep: under way, or as the logbook keeps it.
 import { useMemo } from 'preact/hooks';
 import { centreInterval, centreProfile } from '../../sweep/belief/belief.ts';
-import { standing } from '../../sweep/end/finding.ts';
+import { standing } from '../../sweep/toEnter.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
 import type { Phase, SweepState } from '../../sweep/state.ts';
 import type { StripMatter } from './geometry.ts';

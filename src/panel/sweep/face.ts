@@ -1,7 +1,7 @@
 // What the large face of the sweep screen shows in each phase: a caption, the value, how much of the hold has run, and
 // the one line below it. Everything counted is counted here.
 import { writeSteps } from '../../sweep/scale.ts';
-import { findingOf, type Finding } from '../../sweep/end/finding.ts';
+import { findingOf, type Finding } from '../../sweep/finding.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { nameOf, troubleInWords } from '../../voice/checks.ts';
 import { between, type Moment, type Steps } from '../../units.ts';

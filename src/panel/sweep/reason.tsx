@@ -1,5 +1,5 @@
 // Why this value, or what the offer means.
-import { findingOf } from '../../sweep/end/finding.ts';
+import { findingOf } from '../../sweep/finding.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { isHopeless } from '../../sweep/trouble/troublesOf.ts';
 import { hasLiveView } from '../../sweep/turn.ts';

@@ -3,11 +3,12 @@
 import { readiness } from '../../sweep/end/care.ts';
 import { heldValues } from '../../sweep/end/ends.ts';
 import { surestValue } from '../../sweep/end/confidence.ts';
-import { findingOf, standing } from '../../sweep/end/finding.ts';
+import { findingOf } from '../../sweep/finding.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
 import { holdsToCome } from '../../sweep/end/remaining.ts';
 import { writeSteps } from '../../sweep/scale.ts';
 import type { SweepState } from '../../sweep/state.ts';
+import { standing } from '../../sweep/toEnter.ts';
 import { STANDING_WORDS } from '../outcome/words.ts';
 import { inTenths } from '../words/figures.ts';
 import { holdsCounted, inPercent } from '../words/quantities.ts';

@@ -1,7 +1,7 @@
 // The troubles of a sweep under way, below everything else: each is said once on a screen, so the one that the face or the
 // question about the focus has said shows only what to check.
 import type { SweepState } from '../../sweep/state.ts';
-import { findingOf } from '../../sweep/end/finding.ts';
+import { findingOf } from '../../sweep/finding.ts';
 import { TroubleNote, WhatIsToBeChecked } from './troubleNote.tsx';
 
 export function SweepTroubles({ sweep: { phase, troubles } }: { readonly sweep: SweepState }) {

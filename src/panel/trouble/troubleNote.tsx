@@ -1,6 +1,6 @@
 // A trouble by its name: what was seen, what to check in order of likelihood, and behind a fold the figures. Where the screen
 // has said it already, only what to check.
-import type { SweepsDiffer } from '../../logbook/combined.ts';
+import type { SweepsDiffer } from '../../sweep/trouble/sweepsDiffer.ts';
 import type { Trouble } from '../../sweep/trouble/trouble.ts';
 import { evidenceInWords, nameOf, TROUBLE_CHECKS, troubleInWords } from '../../voice/checks.ts';
 import { CHECK_WORDS, STEP_WORDS } from '../outcome/words.ts';

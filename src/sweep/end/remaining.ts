@@ -4,7 +4,8 @@
 // arrows; `npm run bench -- --only remaining` counts on others how often the guess was true within two holds. At thorough care
 // the ends settle by luck: no guess from the belief was true more often than in seven of ten.
 import { centreOf, type Belief } from '../belief/belief.ts';
-import { SURE, type Care, type Readiness } from './care.ts';
+import type { Care } from '../care.ts';
+import { SURE, type Readiness } from './care.ts';
 import { surestValue } from './confidence.ts';
 import { isSeen, type End } from './ends.ts';
 

@@ -105,6 +105,6 @@ export const PRESS_MEANS: Record<PressMeaning, string> = {
   help: 'help',
   entered: 'mark as entered',
   'next lens': 'next lens',
-  next: 'next lens; in the set-up walk, next step',
+  next: 'next lens, or next step',
   back: 'one step back',
 };

@@ -1,7 +1,8 @@
 // Whole sweeps through the reducer in a process of its own: how often the number of holds that stood on the screen was within
 // two of what the sweep took in the end. One that was never offered to finish was never told true.
 import { halfPress } from '../../../src/practice/camera.ts';
-import { readiness, type Care } from '../../../src/sweep/end/care.ts';
+import type { Care } from '../../../src/sweep/care.ts';
+import { readiness } from '../../../src/sweep/end/care.ts';
 import { heldValues } from '../../../src/sweep/end/ends.ts';
 import { holdsToCome } from '../../../src/sweep/end/remaining.ts';
 import type { SweepState } from '../../../src/sweep/state.ts';

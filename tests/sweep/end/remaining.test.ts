@@ -1,7 +1,8 @@
 // Contract of the guess at the holds to come: none when the finish may be offered, otherwise a whole number of at least one, and
 // about what a sweep of that care takes before the first hold. How often it is true, the bench counts.
 import { expect, test } from 'vitest';
-import { readiness, type Care } from '../../../src/sweep/end/care.ts';
+import type { Care } from '../../../src/sweep/care.ts';
+import { readiness } from '../../../src/sweep/end/care.ts';
 import { heldValues } from '../../../src/sweep/end/ends.ts';
 import { holdsToCome } from '../../../src/sweep/end/remaining.ts';
 import type { Opened } from '../../../src/sweep/event.ts';

@@ -1,11 +1,12 @@
 // Contract of the finding: a value to enter only where one was found and nothing is doubted.
 import { expect, test } from 'vitest';
-import { findingOf, standing, toEnter } from '../../../src/sweep/end/finding.ts';
-import type { Outcome } from '../../../src/sweep/end/outcome.ts';
-import type { Trouble } from '../../../src/sweep/trouble/trouble.ts';
-import { steps } from '../../../src/units.ts';
-import { BAND } from '../../bandOutcome.ts';
-import { CARRIED } from '../../carriedOutcome.ts';
+import { findingOf } from '../../src/sweep/finding.ts';
+import { standing, toEnter } from '../../src/sweep/toEnter.ts';
+import type { Outcome } from '../../src/sweep/end/outcome.ts';
+import type { Trouble } from '../../src/sweep/trouble/trouble.ts';
+import { steps } from '../../src/units.ts';
+import { BAND } from '../bandOutcome.ts';
+import { CARRIED } from '../carriedOutcome.ts';
 
 const { tally, interval } = BAND;
 const NOTHING: Outcome = { found: 'nothing', tally };
@@ -26,13 +27,13 @@ test.each([
   ['nothing that held', NOTHING, 'nothing', null],
 ] as const)('%s is %s with the value to enter that it has', (_, outcome, is, value) => {
   const finding = findingOf(outcome, []);
-  expect([finding.is, toEnter(finding)]).toEqual([is, value]);
+  expect([finding.is, toEnter(outcome, []), 'enter' in finding ? finding.enter : null]).toEqual([is, value, value]);
 });
 
 test.each([BAND, CARRIED, SERVICE, PAST, BEYOND, NOTHING])('while a trouble stands any outcome is doubtful, and gives no value to enter', (outcome) => {
   const finding = findingOf(outcome, [GAP, ARROWS]);
   expect(finding).toMatchObject({ is: 'doubtful', trouble: GAP, others: [ARROWS] });
-  expect(toEnter(finding)).toBeNull();
+  expect(toEnter(outcome, [GAP, ARROWS])).toBeNull();
 });
 
 test('a focus seen to have moved doubts nothing any more, for the holds before it are put aside; one that nobody looked at does', () => {

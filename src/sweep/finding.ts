@@ -1,8 +1,9 @@
 // What a sweep may claim of itself, offered or finished: one union, from which face, lines, prompts and the result all draw, so
 // that no two of them can say different things. Where a trouble stands nothing is certain, whatever the belief says.
-import type { Steps } from '../../units.ts';
-import type { Trouble } from '../trouble/trouble.ts';
-import type { BandOutcome, CarriedOutcome, Outcome } from './found.ts';
+import type { Steps } from '../units.ts';
+import { standing, toEnter } from './toEnter.ts';
+import type { Trouble } from './trouble/trouble.ts';
+import type { BandOutcome, CarriedOutcome, Outcome } from './end/found.ts';
 
 type BoundedOutcome = Extract<Outcome, { found: 'past the limit' | 'beyond the scale' }> | CarriedOutcome;
 
@@ -23,7 +24,7 @@ export function findingOf(outcome: Outcome, troubles: readonly Trouble[]): Findi
       return { is: 'sure', outcome, enter: outcome.chosen };
     case 'carried over':
       if (!outcome.service) return { is: 'sure', outcome, enter: outcome.chosen };
-      return { is: 'bounded', outcome, enter: outcome.inside ? outcome.chosen : null };
+      return { is: 'bounded', outcome, enter: toEnter(outcome, troubles) };
     case 'past the limit':
     case 'beyond the scale':
       return { is: 'bounded', outcome, enter: null };
@@ -31,10 +32,3 @@ export function findingOf(outcome: Outcome, troubles: readonly Trouble[]): Findi
       return { is: 'nothing' };
   }
 }
-
-/** A focus that was seen to have moved is no doubt any more: the holds before it are put aside, and the series is a new one. */
-export const standing = (troubles: readonly Trouble[]): readonly Trouble[] =>
-  troubles.filter((one) => one.trouble !== 'focus moved' || !one.seen);
-
-/** The value to enter; null where none is. */
-export const toEnter = (finding: Finding): Steps | null => ('enter' in finding ? finding.enter : null);
