@@ -1,4 +1,4 @@
-// Listening for words while a sweep or a set-up walk runs here, once the person has said yes to it. What it takes to listen
+// Listening for words while a sweep, its result or a set-up walk stands here, once the person has said yes to it. What it takes to listen
 // is read then, and not at all where nobody does.
 import { computed, effect, signal, type ReadonlySignal } from '@preact/signals';
 import { UNREAD } from '../../unread.ts';

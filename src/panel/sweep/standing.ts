@@ -1,5 +1,5 @@
 // How far the sweep has come, in two short lines: what is believed of the centre, and how many holds it will be. Where a trouble
-// stands nothing is said of the centre; where the finish is offered the face says how sure it is.
+// is shown nothing is said of the centre; where the finish is offered the face says how sure it is.
 import { readiness } from '../../sweep/end/care.ts';
 import { heldValues } from '../../sweep/end/ends.ts';
 import { surestValue } from '../../sweep/end/confidence.ts';
@@ -34,12 +34,16 @@ export function standingOf({ belief, holds, plan, troubles, offered, checking }:
   if (offered) return { centre: centreFound(findingOf(offered, troubles)), wanted: count };
   if (standing(troubles).length > 0 || checking) return { centre: null, wanted: count };
   const enough = readiness(belief, heldValues(holds), plan.manner.care);
-  const { value, within } = surestValue(belief);
-  const centre =
-    within < WORTH_NAMING ? STANDING_WORDS.anywhere : STANDING_WORDS.near({ value: writeSteps(value), percent: inPercent(within) });
+  const centre = troubles.length > 0 ? null : centreNear(belief);
   if (enough.ready) return { centre, wanted: count };
   const about = STANDING_WORDS.about({ made, all: made + holdsToCome(belief, enough, plan.manner.care) });
   return { centre, wanted: `${about}, ${STANDING_WORDS.wanted[enough.wanted]}` };
+}
+
+function centreNear(belief: SweepState['belief']): string {
+  const { value, within } = surestValue(belief);
+  if (within < WORTH_NAMING) return STANDING_WORDS.anywhere;
+  return STANDING_WORDS.near({ value: writeSteps(value), percent: inPercent(within) });
 }
 
 function centreFound(finding: ReturnType<typeof findingOf>): string | null {
