@@ -5,7 +5,7 @@ import type { Carrier } from './carrier.ts';
 import { createEnding, type Ending } from './ending.ts';
 import { createJob, type Job } from './job.ts';
 import { createKitForms, type KitForms } from './kitForms.ts';
-import type { Library } from './library.ts';
+import type { LibraryStore } from './library.ts';
 import { createWritings, type Writings } from './writings.ts';
 
 export { contentsOf } from '../../logbook/stored.ts';
@@ -14,7 +14,7 @@ export { watchSync } from './watchSync.ts';
 
 export type Desk = KitForms & Writings & Job & Ending;
 
-export const createDesk = (library: Library, carrier: Carrier, newId: () => string, now: () => Moment): Desk => ({
+export const createDesk = (library: LibraryStore, carrier: Carrier, newId: () => string, now: () => Moment): Desk => ({
   ...createKitForms(library, newId, now),
   ...createWritings(library, newId),
   ...createJob(library, now),

@@ -11,7 +11,7 @@ import type { InWords } from '../../voice/outcomes.ts';
 import { ALREADY_MARKED, MARK_TAKEN_BACK, MARKED } from '../../voice/marking.ts';
 import { promptInWords } from '../../voice/prompts.ts';
 import type { Carrier } from './carrier.ts';
-import type { Library } from './library.ts';
+import type { LibraryStore } from './library.ts';
 
 export interface Ending {
   /** The value that the screen asks to be entered, where it is another than the one found: one that was shifted on purpose. */
@@ -23,7 +23,7 @@ export interface Ending {
 }
 
 interface World {
-  readonly library: Pick<Library, 'entries' | 'addEntry' | 'withdrawEntry'>;
+  readonly library: Pick<LibraryStore, 'entries' | 'addEntry' | 'withdrawEntry'>;
   readonly carrier: Pick<Carrier, 'inTurn' | 'tell'>;
   readonly now: () => Moment;
   readonly newId: () => string;
