@@ -2,7 +2,7 @@
 import type { Speech } from './speaking.ts';
 
 export function createSpeech(language: string): Speech {
-  const speaking = import('./speaking.ts').then(({ createSpeaking }) => createSpeaking(language));
+  const speaking = import('./aloud.ts').then(({ createSpeaking }) => createSpeaking(language));
   return {
     say: (text, manner) => speaking.then((voice) => voice.say(text, manner)).catch(() => 'no voice'),
     voices: () => speaking.then((voice) => voice.voices()).catch(() => []),

@@ -3,7 +3,6 @@ export interface SoundWords {
   readonly title: string;
   readonly offer: string;
   readonly play: string;
-  readonly again: string;
   readonly loudness: string;
   readonly percent: (value: number) => string;
   readonly playing: string;
@@ -15,5 +14,4 @@ export interface SoundWords {
   readonly mute: string;
   readonly off: string;
   readonly switchOn: string;
-  readonly loudnessAt0: string;
 }

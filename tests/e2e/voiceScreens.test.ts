@@ -28,7 +28,7 @@ async function open(args: readonly string[]): Promise<{ chromium: Chromium; page
 async function playSound(page: Page): Promise<void> {
   await page.locator('::-p-text(Sound check)').click();
   await untilText(seatAt(page), 'Loudness');
-  await page.locator('::-p-text(Play them again)').wait();
+  await page.locator('::-p-text(Play the tones)').wait();
 }
 
 test('the sheet from the offer to the trial, refused, and by taught words', async () => {

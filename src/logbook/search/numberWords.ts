@@ -22,27 +22,13 @@ export function inFigures(text: string): string {
   return written.join(' ');
 }
 
+const DIGIT = `(?:${wordsOfOnes.slice(0, 10).join('|')}|\\d)`;
+/** Not the end of "thirty five". */
+const DIGITS = new RegExp(`(?<!(?:${wordsOfTens.slice(2).join('|')})[\\s-]+)\\b${DIGIT}(?:\\s+${DIGIT})+\\b`, 'g');
+
 /** Digits told one after another are one number: "eight five" is 85, and a serial number is as long as it is. */
-export function digitsJoined(text: string): string {
-  const joined: string[] = [];
-  let run = '';
-  const flush = (): void => {
-    if (run.length > 1) joined.push(run);
-    else if (run !== '') joined.push(wordsOfOnes[Number(run)] ?? run);
-    run = '';
-  };
-  for (const word of text.toLowerCase().split(/\s+/)) {
-    const digit = /^\d$/.test(word) ? Number(word) : wordsOfOnes.slice(0, 10).indexOf(word);
-    if (digit >= 0) {
-      run += digit;
-      continue;
-    }
-    flush();
-    joined.push(word);
-  }
-  flush();
-  return joined.join(' ');
-}
+export const digitsJoined = (text: string): string =>
+  text.toLowerCase().replace(DIGITS, (run) => run.replace(/[a-z]+/g, (word) => String(wordsOfOnes.indexOf(word))).replace(/\s+/g, ''));
 
 interface Read {
   readonly text: string;

@@ -22,7 +22,6 @@ export function Loudness() {
         aria-valuetext={words('sound').percent(percent)}
         onInput={(event) => session.changeSettings({ loudness: event.currentTarget.valueAsNumber / 100 })}
       />
-      {percent === 0 && <span class="muted small">{words('sound').loudnessAt0}</span>}
     </div>
   );
 }

@@ -7,84 +7,50 @@ import { useSession } from '../useSession.ts';
 import { words } from '../../words/catalogue.ts';
 import { Loudness } from './loudness.tsx';
 
-/** A quiet line until somebody said that they heard it. */
-export function SoundLine() {
+/** `quiet`: one line until it is pressed, and gone once it is done. Elsewhere the pace of speech stands beside it already. */
+export function SoundCheck({ quiet = false }: { readonly quiet?: boolean }) {
   const session = useSession();
-  const [open, setOpen] = useState(false);
-  const [playing, setPlaying] = useState(false);
-  const [heard, setHeard] = useState<SoundHeard | null>(null);
+  const say = words('sound');
+  const [came, setCame] = useState<SoundHeard | 'nothing yet' | 'playing'>('nothing yet');
+  const { voice, sound } = session.settings.value;
+  const silent = !voice.speak && !sound;
   const play = async (): Promise<void> => {
-    setOpen(true);
-    setPlaying(true);
-    setHeard(await session.trySound());
-    setPlaying(false);
+    setCame('playing');
+    setCame(await session.trySound());
   };
-  if (!open) {
+  if (quiet && came === 'nothing yet') {
     return (
       <button type="button" class="link" onClick={() => void play()}>
-        {words('sound').offer}
+        {say.offer}
       </button>
     );
   }
   return (
-    <section class="card" aria-label={words('sound').title}>
-      <output>{playing || !heard ? words('sound').playing : came(heard)}</output>
+    <section class={quiet ? 'card' : 'stack'} aria-label={say.title}>
+      <output>{silent ? say.off : came === 'nothing yet' ? '' : came === 'playing' ? say.playing : sentenceOf(came)}</output>
       <Loudness />
-      {session.settings.value.voice.speak && <Speaking />}
-      <SwitchOn />
-      <button type="button" disabled={playing} onClick={() => void play()}>
-        {words('sound').again}
+      {quiet && voice.speak && <Speaking />}
+      {silent && (
+        <button type="button" onClick={() => session.changeSettings({ sound: true, voice: { speak: true } })}>
+          {say.switchOn}
+        </button>
+      )}
+      <button type="button" disabled={came === 'playing'} onClick={() => void play()}>
+        {say.play}
       </button>
-      <button type="button" class="chief" onClick={() => session.changeSettings({ soundChecked: true })}>
-        {words('sound').done}
-      </button>
+      {quiet && (
+        <button type="button" class="chief" onClick={() => session.changeSettings({ soundChecked: true })}>
+          {say.done}
+        </button>
+      )}
     </section>
   );
 }
 
-/** In the settings, where loudness and pace stand already. */
-export function SoundCheck() {
-  const session = useSession();
-  const [playing, setPlaying] = useState(false);
-  const [heard, setHeard] = useState<SoundHeard | null>(null);
-  const play = async (): Promise<void> => {
-    setPlaying(true);
-    setHeard(await session.trySound());
-    setPlaying(false);
-    session.changeSettings({ soundChecked: true });
-  };
-  return (
-    <>
-      <Loudness />
-      <button type="button" disabled={playing} onClick={() => void play()}>
-        {words('sound').play}
-      </button>
-      <output class="muted small">
-        {playing ? words('sound').playing : heard && came(heard)}
-      </output>
-      <SwitchOn />
-    </>
-  );
-}
-
-function SwitchOn() {
-  const session = useSession();
-  const { voice, sound } = session.settings.value;
-  if (voice.speak || sound) return null;
-  return (
-    <>
-      <p>{words('sound').off}</p>
-      <button type="button" onClick={() => session.changeSettings({ sound: true, voice: { speak: true } })}>
-        {words('sound').switchOn}
-      </button>
-    </>
-  );
-}
-
-function came({ tones, speech }: SoundHeard): string {
-  if (tones === 'off' && speech === 'off') return words('sound').off;
-  if (tones === 'stands still') return words('sound').standsStill;
-  if (speech === 'no voice') return words('sound').mute;
-  if (speech === 'off') return words('sound').tonesOnly;
-  return tones === 'off' ? words('sound').speechOnly : words('sound').heard;
+function sentenceOf({ tones, speech }: SoundHeard): string {
+  const say = words('sound');
+  if (tones === 'stands still') return say.standsStill;
+  if (speech === 'no voice') return say.mute;
+  if (speech === 'off') return say.tonesOnly;
+  return tones === 'off' ? say.speechOnly : say.heard;
 }

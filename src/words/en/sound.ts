@@ -5,7 +5,6 @@ export const words: SoundWords = {
   title: 'Sound check',
   offer: 'Sound check: hear the tones and the voice once',
   play: 'Play the tones and a value',
-  again: 'Play them again',
   loudness: 'Loudness',
   percent: (value: number) => `${value} %`,
   playing: 'A rising tone begins a hold, a falling one ends it; then a value.',
@@ -19,5 +18,4 @@ export const words: SoundWords = {
     'To have it spoken, install a voice in the system’s speech settings.',
   off: 'Tones and speech are both off: only the screen says when a hold begins and ends.',
   switchOn: 'Switch both on',
-  loudnessAt0: 'At 0 % nothing is heard.',
 };

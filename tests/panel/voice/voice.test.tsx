@@ -176,7 +176,6 @@ describe('the sound check', () => {
   test.each([
     [{ tones: 'stands still', speech: 'said' }, SOUND.standsStill],
     [{ tones: 'sounded', speech: 'no voice' }, SOUND.mute],
-    [{ tones: 'off', speech: 'off' }, SOUND.off],
     [{ tones: 'off', speech: 'said' }, SOUND.speechOnly],
     [{ tones: 'sounded', speech: 'off' }, SOUND.tonesOnly],
   ] as const)('where %o came of it, one sentence says what is so and what to do', async (heard, sentence) => {
