@@ -18,7 +18,7 @@ import { NextSteps } from './nextSteps.tsx';
 import { OffTheScale } from './offTheScale.tsx';
 import { OutcomeView } from './outcomeView.tsx';
 
-const PlanProgress = late(async () => (await import('../plan/planProgress.tsx')).PlanProgress);
+const PlanProgress = late(async () => (await import('../plan/planProgress.tsx')).PlanProgress, 'plan');
 
 interface Props {
   readonly sweep: SweepState;

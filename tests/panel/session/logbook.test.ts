@@ -119,7 +119,7 @@ describe('reading what is stored', () => {
     expect(session.records.value).toEqual([]);
     expect('record:r1' in computer.disk).toBe(false);
     expect(Object.entries(computer.disk).filter(([key]) => key.startsWith('set-aside:record:r1:')).map(([, value]) => value)).toEqual([spoilt]);
-    expect(session.troubles.value.map(({ sentence }) => sentence)).toEqual([expect.stringMatching(/record:r1.*set aside whole/)]);
+    expect(session.troubles.value.map(({ sentence }) => sentence)).toEqual([expect.stringMatching(/record:r1.*kept whole/)]);
   });
 
   test('what a newer program wrote is left untouched, and nothing can be written over it', async () => {
