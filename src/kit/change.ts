@@ -2,7 +2,6 @@
 // cannot overwrite each other unseen; nothing is ever taken out, because old values point at it.
 import type { Moment } from '../units.ts';
 import { answered, cannot, type Answer } from '../result.ts';
-import type { SavingFault } from './fault.ts';
 import type { Body, Converter, Kit, Lens, Situation } from './kit.ts';
 
 /** The lists of the kit and what each holds. */
@@ -13,6 +12,12 @@ export interface KitItem {
   readonly situations: Situation;
 }
 export type KitList = keyof KitItem;
+
+/** What keeps a change from being saved: the sentence belongs to the form as a whole. */
+export type SavingFault =
+  | { readonly is: 'changed elsewhere' | 'gone'; readonly list: KitList }
+  | { readonly is: 'situation lacks'; readonly what: 'body' | 'lens' | 'converter' };
+
 
 /**
  * The kit with this item added or replaced, stamped `now`. `seen` is the `changed` of the state it was edited from, or

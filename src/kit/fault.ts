@@ -1,5 +1,4 @@
 // What may be wrong with a piece of kit, as data. The catalogue has a sentence for each that says what to do.
-import type { KitList } from './change.ts';
 
 /** What does not fit a field, by the name that its schema gives it. */
 export const FIELD_FAULTS = [
@@ -32,11 +31,6 @@ export const FIELD_FAULTS = [
   'does not fit',
 ] as const;
 export type FieldFault = (typeof FIELD_FAULTS)[number];
-
-/** What keeps a change from being saved: the sentence belongs to the form as a whole. */
-export type SavingFault =
-  | { readonly is: 'changed elsewhere' | 'gone'; readonly list: KitList }
-  | { readonly is: 'situation lacks'; readonly what: 'body' | 'lens' | 'converter' };
 
 /** The fault of a field, where a schema wants a message. */
 export const fault = (name: FieldFault): FieldFault => name;

@@ -38,7 +38,7 @@ export interface Today {
 const DAY = 86_400_000;
 
 /** The reasons to measure again, the longest due first. `notes`: of the situation's body, lens and converter. */
-export function dueAgain(history: History, notes: readonly KitNote[], today: Today, limits: Limits): Reason[] {
+export function dueAgain(history: History, notes: readonly KitNote[], today: Today, limits: Limits): DueReason[] {
   const last = history.measured.at(-1) ?? null;
   const from = last?.at ?? history.entries.at(-1)?.at;
   if (from === undefined) return [];
@@ -52,7 +52,7 @@ export function dueAgain(history: History, notes: readonly KitNote[], today: Tod
   return reasons.filter((reason) => reason !== null).sort((a, b) => a.since - b.since);
 }
 
-function age(from: Moment, today: Today, { days }: Limits): Reason | null {
+function age(from: Moment, today: Today, { days }: Limits): DueReason | null {
   const since = moment(from + days * DAY);
   if (today.at < since) return null;
   return { why: 'age', since, days: Math.floor((today.at - from) / DAY) };
@@ -60,7 +60,7 @@ function age(from: Moment, today: Today, { days }: Limits): Reason | null {
 
 const noted = ({ at, what, note }: KitNote): Reason => ({ why: what, since: at, note });
 
-function temperature({ measured, entries }: History, today: Today, { degrees }: Limits): Reason | null {
+function temperature({ measured, entries }: History, today: Today, { degrees }: Limits): DueReason | null {
   const then = measured.at(-1)?.conditions?.temperature ?? entries.at(-1)?.conditions.temperature ?? null;
   if (then === null || today.temperature === null) return null;
   if (Math.abs(today.temperature - then) < degrees) return null;
@@ -68,7 +68,7 @@ function temperature({ measured, entries }: History, today: Today, { degrees }: 
 }
 
 /** A sweep after the value was entered that does not have the value in its band. */
-function failedRecheck({ measured, entries }: History): Reason | null {
+function failedRecheck({ measured, entries }: History): DueReason | null {
   const entry = entries.at(-1);
   const last = measured.at(-1);
   if (!entry || !last || last.at <= entry.at || last.by !== 'sweep' || holds(last, entry.value)) return null;
@@ -81,7 +81,7 @@ function holds({ found, low, high }: Measured, value: number): boolean {
 }
 
 /** Further apart than the limit, and than both intervals together allow. */
-function drift(measured: readonly Measured[], { steps }: Limits): Reason | null {
+function drift(measured: readonly Measured[], { steps }: Limits): DueReason | null {
   const [before, last] = measured.filter(({ centre }) => centre !== null).slice(-2);
   if (!before || !last || before.centre === null || last.centre === null) return null;
   const apart = Math.abs(last.centre - before.centre);

@@ -2,7 +2,8 @@
 // (international yard and pound agreement, 1959). The core keeps millimetres throughout.
 import { Distance, FocalLength } from '../kit/kit.ts';
 import { millimetres, type Millimetres } from '../units.ts';
-import { answer, cannot, fits, type Answer } from './answer.ts';
+import { failed, got, type Result } from '../result.ts';
+import { fits } from './fits.ts';
 import { readNumber, writeNumber } from './quantity.ts';
 
 export type DistanceUnit = 'm' | 'ft';
@@ -26,7 +27,7 @@ function readLength(text: string, unsaid: LengthUnit): { value: number; unit: Le
 }
 
 /** A distance: "1.75", "1,75 m", "175 cm", "5.74 ft", "5 ft 9 in", `5' 9"`. Without a unit, the one in use. */
-export function readDistance(text: string, unit: DistanceUnit): Answer<Millimetres> {
+export function readDistance(text: string, unit: DistanceUnit): Result<Millimetres> {
   const plain = text.trim().toLowerCase().replaceAll('\u2032', "'").replaceAll('\u2033', '"');
   const [, feet, inches] = /^(.+?(?:ft|feet|foot|'))\s*(.+?(?:in|inch|inches|"))$/.exec(plain) ?? [];
   const parts = feet === undefined || inches === undefined ? [plain] : [feet, inches];
@@ -34,14 +35,14 @@ export function readDistance(text: string, unit: DistanceUnit): Answer<Millimetr
   for (const part of parts) {
     const read = readLength(part.trim(), unit);
     if (!read)
-      return cannot(
+      return failed(
         unit === 'm' ? 'Write the distance in metres, such as 1.75.' : 'Write the distance in feet, such as 5.74.',
       );
     sum += read.value * MILLIMETRES_IN[read.unit];
   }
   const checked = fits(Distance, sum);
   if (checked.ok) return checked;
-  return cannot(unit === 'm' ? 'Enter the distance in metres, from 0.05 to 500.' : 'Enter the distance in feet, from 0.17 to 1640.');
+  return failed(unit === 'm' ? 'Enter the distance in metres, from 0.05 to 500.' : 'Enter the distance in feet, from 0.17 to 1640.');
 }
 
 /** A distance for the screen: centimetres matter below 10, not above 100. */
@@ -51,21 +52,21 @@ export function writeDistance(distance: Millimetres, unit: DistanceUnit): string
 }
 
 /** A focal length in millimetres; another unit is recognised and the millimetres are offered. */
-export function readFocalLength(text: string): Answer<Millimetres> {
+export function readFocalLength(text: string): Result<Millimetres> {
   const read = readLength(text.trim().toLowerCase(), 'mm');
-  if (!read) return cannot('Write the focal length in millimetres, such as 85.');
+  if (!read) return failed('Write the focal length in millimetres, such as 85.');
   const meant = read.value * MILLIMETRES_IN[read.unit];
   if (read.unit !== 'mm' && fits(FocalLength, meant).ok) {
-    return cannot(
+    return failed(
       `Write the focal length in millimetres: ${writeNumber(read.value, 3)} ${read.unit} is ${writeNumber(meant, 1)}.`,
     );
   }
   if (read.unit === 'mm' && read.value > 0 && read.value < 2) {
-    return cannot(
+    return failed(
       `${writeNumber(read.value, 3)} looks like metres: write the focal length in millimetres, here ` +
         `${writeNumber(read.value * 1000, 0)}.`,
     );
   }
   const checked = fits(FocalLength, meant);
-  return checked.ok ? answer(millimetres(checked.value)) : cannot('Enter the focal length in millimetres, from 4 to 2000.');
+  return checked.ok ? got(millimetres(checked.value)) : failed('Enter the focal length in millimetres, from 4 to 2000.');
 }

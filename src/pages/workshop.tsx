@@ -3,7 +3,7 @@
 import { render } from 'preact';
 import { contentsOf } from '../logbook/stored.ts';
 import { libraryOf } from '../logbook/storedLibrary.ts';
-import { evidenceOf, type Evidence, type Series } from '../logbook/workshop.ts';
+import { evidenceOf, type WorkshopCase, type Series } from '../logbook/workshop.ts';
 import { benchFrom } from '../optics/setUp/reading.ts';
 import { BenchNotes } from '../panel/bench/benchNotes.tsx';
 import { CarriedDrawing } from '../panel/outcome/carriedDrawing.tsx';

@@ -1,5 +1,6 @@
 // What the kit's screens say: bodies, lenses, converters, what does not fit a field, and what a body cannot keep apart.
-import type { FieldFault, SavingFault } from '../kit/fault.ts';
+import type { SavingFault } from '../kit/change.ts';
+import type { FieldFault } from '../kit/fault.ts';
 import type { Offer } from '../kit/photograph/offers.ts';
 import type { Photograph } from '../kit/photograph/photograph.ts';
 import type { Warning } from '../kit/warnings.ts';

@@ -176,7 +176,7 @@ describe('ten thousand damaged backups and ten thousand damaged tables', { timeo
       fc.property(
         fc.dictionary(fc.constantFrom('values/old/0', 'values/new/1', '__proto__', 'other'), item),
         (synced) => {
-          const { library: whole } = takeIn(library, 'here', synced);
+          const { library: whole } = takeInCopies(library, 'here', synced);
           unpolluted();
           expect(v.is(Library, whole)).toBe(true);
         },

@@ -145,7 +145,7 @@ export class FakeSession implements Session {
     this.asked.push([`begin with ${beginning.with}`, ...howIn(beginning)].filter(Boolean).join(', '));
     if (beginning.with === 'kit') this.noted = beginning.bench ?? null;
     this.open();
-    return { ok: true };
+    return DONE;
   }
 
   leave(): void {
@@ -162,7 +162,7 @@ export class FakeSession implements Session {
   saveSituation: Session['saveSituation'] = this.#forms.saveSituation;
   putKit: Session['putKit'] = this.#forms.putKit;
   retireKit: Session['retireKit'] = this.#forms.retireKit;
-  planFor: Session['planFor'] = createJob(this.#library, this.clock).planFor;
+  planJob: Session['planJob'] = createJob(this.#library, this.clock).planJob;
   enter: Session['enter'] = this.#writings.enter;
   writeByHand: Session['writeByHand'] = this.#writings.writeByHand;
   noteOn: Session['noteOn'] = this.#writings.noteOn;

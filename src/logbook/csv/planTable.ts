@@ -5,7 +5,7 @@ import * as v from 'valibot';
 import { newBody, newLens, Situation, subjectFrom, type Kit, type Pairing } from '../../kit/kit.ts';
 import { answered, cannot, type Answer } from '../../result.ts';
 import { moment, Steps, type Moment } from '../../units.ts';
-import { canonical, nameOf } from '../canonical.ts';
+import { canonical, fingerprintOf } from '../canonical.ts';
 import { HandRecord } from '../byHand.ts';
 import { Entry } from '../entry.ts';
 import type { Library } from '../library.ts';
@@ -37,7 +37,7 @@ export function planTable(mine: Library, { rows, faults: unread }: ReadRows, now
   let same = 0;
   let withoutValue = 0;
   for (const { line, row } of rows) {
-    const id = row.id ?? `table-${nameOf(canonical(row))}`;
+    const id = row.id ?? `table-${fingerprintOf(canonical(row))}`;
     if (here.has(id)) same++;
     else if (row.value === null && (row.kind === 'entered' || row.low === null || row.high === null)) withoutValue++;
     else {

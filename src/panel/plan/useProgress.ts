@@ -9,7 +9,7 @@ import { useSession } from '../useSession.ts';
 
 export interface PlanNow {
   readonly progress: Progress;
-  readonly pace: Pace;
+  readonly pace: SweepTime;
   readonly shelved: ReadonlyMap<string, Shelved>;
 }
 

@@ -132,7 +132,7 @@ export function createSession(ports: Ports): Session {
     saveSituation: (draft) => desk?.saveSituation(draft) ?? UNSAVED,
     putKit: (list, item, seen) => desk?.putKit(list, item, seen) ?? UNSAVED,
     retireKit: (list, id, away) => desk?.retireKit(list, id, away) ?? UNSAVED,
-    planFor: (situations) => desk?.planFor(situations),
+    planJob: (situations) => desk?.planJob(situations),
     enter: (entry) => desk?.enter(entry) ?? failed(NOT_READ),
     writeByHand: (draft) => desk?.writeByHand(draft) ?? failed(NOT_READ),
     tellConditions: (record, conditions) => desk?.tellConditions(record, conditions) ?? failed(NOT_READ),

@@ -3,7 +3,7 @@
 import type { Moment } from '../../units.ts';
 import { createJob, type Job } from './job.ts';
 import { createKitForms, type KitForms } from './kitForms.ts';
-import type { Library } from './library.ts';
+import type { LibraryStore } from './library.ts';
 import { createWritings, type Writings } from './writings.ts';
 
 export { contentsOf } from '../../logbook/stored.ts';
@@ -12,7 +12,7 @@ export { watchSync } from './watchSync.ts';
 
 export type Desk = KitForms & Writings & Job;
 
-export const createDesk = (library: Library, newId: () => string, now: () => Moment): Desk => ({
+export const createDesk = (library: LibraryStore, newId: () => string, now: () => Moment): Desk => ({
   ...createKitForms(library, newId, now),
   ...createWritings(library, newId),
   ...createJob(library, now),

@@ -19,7 +19,7 @@ import { spokenWordsFor } from '../../voice/wordsNow.ts';
 import { UNREAD } from '../../unread.ts';
 import { createGate } from './gate.ts';
 import { createLearning } from './learning.ts';
-import type { Library } from './library.ts';
+import type { LibraryStore } from './library.ts';
 import type { Live } from './live.ts';
 import type { Ports } from './ports.ts';
 import type { Attendant, EarState } from './session.ts';
@@ -38,7 +38,7 @@ interface World {
   readonly now: Ports['now'];
   readonly troubles: Troubles;
   readonly live: Live;
-  readonly library: Library;
+  readonly library: LibraryStore;
   readonly told: Told;
   /** Whoever is talked to in place of the sweep. */
   readonly attending: ReadonlySignal<Attendant | null>;

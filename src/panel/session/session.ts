@@ -147,7 +147,7 @@ export interface Session {
   /** Puts an item of the kit away, or back. */
   retireKit(list: KitList, id: string, away: boolean): Saved;
   /** Plans these situations, in the order that moves and swaps least; none: the plan is given up. */
-  planFor(situations: readonly string[]): void;
+  planJob(situations: readonly string[]): void;
   /** A value was entered in the camera. */
   enter(entry: Omit<Entry, 'id'>): Result;
   /** A value is put in without a sweep. */
@@ -172,7 +172,7 @@ export interface Session {
   clock(): Moment;
   changeSettings(patch: SettingsPatch): void;
   /** The patterns of the words the person taught. */
-  taught(): Promise<Got<readonly Take[]>>;
+  taught(): Promise<Result<readonly Take[]>>;
   /** Brings taught words in beside those here; a word taught in both stays, or is replaced. */
   bringTaught(takes: readonly Take[], how: Bringing): Promise<Result>;
   /** Erases every word that was heard and kept with the holds, also in the copies. */

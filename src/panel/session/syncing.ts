@@ -16,7 +16,7 @@ import type { Library } from './library.ts';
 import type { Ports } from './ports.ts';
 import type { Troubles } from './troubles.ts';
 
-export type SyncWorld = Pick<Ports, 'synced' | 'now'> & { readonly library: Library; readonly troubles: Troubles };
+export type SyncWorld = Pick<Ports, 'synced' | 'now'> & { readonly library: LibraryStore; readonly troubles: Troubles };
 
 /** At most two writes each time: far below the 120 a minute that a browser allows, also with several windows open. */
 const QUIET = 5000;
@@ -96,7 +96,7 @@ export async function takeBack(world: SyncWorld, name: string): Promise<void> {
 function receive(world: SyncWorld, name: string, synced: Readonly<Record<string, unknown>>): number {
   const { library, troubles } = world;
   const before = libraryNow(library);
-  const { library: after, added, unread } = takeIn(before, name, synced);
+  const { library: after, added, unread } = takeInCopies(before, name, synced);
   if (added === 0) return unread;
   batch(() => {
     after.byHand.slice(before.byHand.length).forEach((record) => library.addByHand(record));
@@ -119,7 +119,7 @@ function overtaken(before: readonly Shelved[], after: readonly Shelved[]): Overt
   return { lens: subject.lens, body: subject.body, value, old, more: more.length };
 }
 
-const libraryNow = (library: Library): Logbook =>
+const libraryNow = (library: LibraryStore): Logbook =>
   libraryOf({
     kit: library.kit.peek(),
     records: library.records.peek(),
@@ -129,6 +129,6 @@ const libraryNow = (library: Library): Logbook =>
   });
 
 /** Whatever runs this runs again when the logbook has changed. */
-const libraryRead = ({ kit, records, byHand, entries }: Library): unknown[] => [kit.value, records.value, byHand.value, entries.value];
+const libraryRead = ({ kit, records, byHand, entries }: LibraryStore): unknown[] => [kit.value, records.value, byHand.value, entries.value];
 
 const shelfIn = ({ now }: SyncWorld, logbook: Logbook): Shelved[] => shelfOf(logbook, { at: now(), temperature: null }, USUAL_LIMITS);

@@ -4,13 +4,13 @@
 // the same on every level.
 
 /** What a level asks of the eye: seconds before a late light comes on, and for which a flickering one goes out. */
-export interface Level {
+export interface LadderLevel {
   readonly delay: number;
   readonly gap: number;
 }
 
 /** From plain to see to the limit of the eye; common practice, no source. */
-const LEVELS: readonly Level[] = [
+const LEVELS: readonly LadderLevel[] = [
   { delay: 1, gap: 0.5 },
   { delay: 0.75, gap: 0.35 },
   { delay: 0.6, gap: 0.25 },
@@ -26,7 +26,7 @@ export const LAST_LEVEL = LEVELS.length;
 export const PLAIN_LEVEL = 4;
 
 /** Levels count from 1. */
-export const levelOf = (level: number): Level => LEVELS[level - 1] ?? { delay: 0.5, gap: 0.15 };
+export const levelOf = (level: number): LadderLevel => LEVELS[level - 1] ?? { delay: 0.5, gap: 0.15 };
 
 export interface Ladder {
   readonly level: number;
