@@ -7,7 +7,7 @@ import type { KitNote } from './kitNote.ts';
 import type { Measured } from './measured.ts';
 
 /** `since`: since when it has been due. */
-export type Reason = { readonly since: Moment } & (
+export type DueReason = { readonly since: Moment } & (
   | { readonly why: 'age'; readonly days: number }
   /** What the person noted of it; may be empty. */
   | { readonly why: 'firmware' | 'service'; readonly note: string }
@@ -58,7 +58,7 @@ function age(from: Moment, today: Today, { days }: Limits): DueReason | null {
   return { why: 'age', since, days: Math.floor((today.at - from) / DAY) };
 }
 
-const noted = ({ at, what, note }: KitNote): Reason => ({ why: what, since: at, note });
+const noted = ({ at, what, note }: KitNote): DueReason => ({ why: what, since: at, note });
 
 function temperature({ measured, entries }: History, today: Today, { degrees }: Limits): DueReason | null {
   const then = measured.at(-1)?.conditions?.temperature ?? entries.at(-1)?.conditions.temperature ?? null;

@@ -13,7 +13,7 @@ import { outcomeInWords } from '../voice/outcomes.ts';
 import { readWords, words } from '../words/catalogue.ts';
 import { PrintButton } from './printButton.tsx';
 
-function WorkshopPage({ evidence }: { readonly evidence: Evidence }) {
+function WorkshopPage({ evidence }: { readonly evidence: WorkshopCase }) {
   const say = words('workshop');
   const { record, plan, inFocus, aside } = evidence;
   const { outcome, subject } = record;
@@ -52,7 +52,7 @@ function WorkshopPage({ evidence }: { readonly evidence: Evidence }) {
   );
 }
 
-function Facts({ evidence: { record, plan, pairing, inFocus } }: { readonly evidence: Evidence }) {
+function Facts({ evidence: { record, plan, pairing, inFocus } }: { readonly evidence: WorkshopCase }) {
   const say = words('workshop');
   const { scale, subject } = plan;
   const facts = [

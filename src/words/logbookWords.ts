@@ -1,6 +1,6 @@
 // The logbook's list: finding and narrowing, and how each situation stands in it. The screen of a situation reads these too.
 import type { BackupReminder } from '../logbook/backup/reminder.ts';
-import type { Reason } from '../logbook/due.ts';
+import type { DueReason } from '../logbook/due.ts';
 import type { Shelved, Show } from '../logbook/shelf.ts';
 import type { Outcome } from '../sweep/end/outcome.ts';
 import type { Subject } from '../sweep/plan.ts';
@@ -27,8 +27,8 @@ export interface LogbookWords {
   readonly more: (count: number) => string;
   readonly details: (subject: Subject) => string;
   readonly standing: (one: Pick<Shelved, 'state' | 'at' | 'value' | 'measured'>) => string;
-  readonly due: (reason: Reason) => string;
-  readonly dueAgain: (reason: Reason) => string;
+  readonly due: (reason: DueReason) => string;
+  readonly dueAgain: (reason: DueReason) => string;
   /** In as few words as a list has room for. */
   readonly result: (outcome: Outcome) => string;
   readonly day: (at: Moment) => string;

@@ -1,6 +1,6 @@
 // The plan of a job: what it is made from, what is to be done before each situation, and how far it is.
 import type { Change } from '../logbook/plan/changes.ts';
-import type { Pace } from '../logbook/plan/pace.ts';
+import type { SweepTime } from '../logbook/plan/pace.ts';
 import type { Ends, WantedFault } from '../logbook/plan/wanted.ts';
 import type { Subject } from '../sweep/plan.ts';
 import type { Seconds, Steps } from '../units.ts';
@@ -26,7 +26,7 @@ export interface PlanWords {
   readonly next: string;
   readonly underWay: string;
   readonly anew: string;
-  readonly pace: (pace: Pace) => string;
+  readonly pace: (pace: SweepTime) => string;
   /** To be read and to be heard. `next`: null when all is measured. */
   readonly progress: (progress: { readonly done: number; readonly all: number; readonly left: Seconds; readonly next: Subject | null }) => readonly string[];
   readonly stations: string;

@@ -12,7 +12,7 @@ import { readCsv } from '../../src/logbook/csv/csv.ts';
 import { guessMapping, readRows, readTable } from '../../src/logbook/csv/readTable.ts';
 import { writeTable } from '../../src/logbook/csv/writeTable.ts';
 import { Library } from '../../src/logbook/library.ts';
-import { takeIn } from '../../src/logbook/sync/unpack.ts';
+import { takeInCopies } from '../../src/logbook/sync/unpack.ts';
 import { words } from '../../src/words/catalogue.ts';
 import { libraryWith, sweepRecord, T0 } from './libraryWith.ts';
 

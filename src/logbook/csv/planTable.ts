@@ -73,7 +73,7 @@ interface Placed {
 
 /** The situation of a row, in a kit that has it. */
 function placeRow(kit: Kit, row: Row, now: Moment): Answer<Placed, RowFault> {
-  const idFor = (...parts: readonly (string | number | null)[]) => `table-${nameOf(canonical(parts))}`;
+  const idFor = (...parts: readonly (string | number | null)[]) => `table-${fingerprintOf(canonical(parts))}`;
   const body = matching(kit.bodies, row.body, row.bodySerial) ?? {
     ...newBody(idFor('body', row.body, row.bodySerial), row.body, now),
     serial: row.bodySerial,

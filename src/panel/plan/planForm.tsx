@@ -42,7 +42,7 @@ export function PlanForm({ onPlanned }: { readonly onPlanned: () => void }) {
     const saved = wanted.value.map((situation) => session.saveSituation(situation));
     const refused = saved.find(({ ok }) => !ok);
     if (refused && !refused.ok) return setRefusal(refused.faults[0]?.sentence ?? say.unfit);
-    session.planFor(saved.flatMap((one) => (one.ok ? [one.id] : [])));
+    session.planJob(saved.flatMap((one) => (one.ok ? [one.id] : [])));
     onPlanned();
   };
   if (bodies.length === 0 || lenses.length === 0) {

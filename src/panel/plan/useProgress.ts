@@ -2,7 +2,7 @@
 import { useMemo } from 'preact/hooks';
 import type { Shelved } from '../../logbook/shelf.ts';
 import { progressOf, type Progress } from '../../logbook/plan/jobPlan.ts';
-import { paceOf, type Pace } from '../../logbook/plan/pace.ts';
+import { paceOf, type SweepTime } from '../../logbook/plan/pace.ts';
 import { words } from '../../words/catalogue.ts';
 import { useShelf } from '../logbook/useShelf.ts';
 import { useSession } from '../useSession.ts';

@@ -6,12 +6,12 @@ import type { Moment } from '../../units.ts';
 import type { InWords } from '../../voice/outcomes.ts';
 import { readWords, words } from '../../words/catalogue.ts';
 import { libraryIn } from './libraryIn.ts';
-import type { Library } from './library.ts';
+import type { LibraryStore } from './library.ts';
 
 /** As many as a person reads at a glance. */
 const SHOWN = 4;
 
-export async function lookedUp(library: Library, question: string, at: Moment): Promise<InWords> {
+export async function lookedUp(library: LibraryStore, question: string, at: Moment): Promise<InWords> {
   await readWords('lookUp');
   const logbook = libraryIn(library);
   const finder = finderOf(logbook.kit, shelfOf(logbook, { at, temperature: null }, USUAL_LIMITS));

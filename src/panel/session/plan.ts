@@ -14,7 +14,7 @@ import { transferPlan } from '../../sweep/transfer/opened.ts';
 import { replay } from '../../sweep/transition.ts';
 import { millimetres } from '../../units.ts';
 import { words } from '../../words/catalogue.ts';
-import type { Library } from './library.ts';
+import type { LibraryStore } from './library.ts';
 import type { Beginning } from './session.ts';
 
 type Known = Pick<LibraryStore, 'kit' | 'records' | 'byHand' | 'entries' | 'settings'>;

@@ -14,7 +14,7 @@ import type { HandDraft } from '../../logbook/recordByHand.ts';
 import type { EarState } from '../../platform/ear/owner.ts';
 import type { CopyFault } from '../../platform/snapshots.ts';
 import type { Page } from '../../platform/tabs.ts';
-import type { Answer, Got, Result } from '../../result.ts';
+import type { Answer, Result } from '../../result.ts';
 import type { Settings } from '../../settings.ts';
 import type { By } from '../../sweep/event.ts';
 import type { Care } from '../../sweep/care.ts';

@@ -7,12 +7,12 @@ import type { Library as Logbook } from '../../logbook/library.ts';
 import { shelfOf, type Shelved } from '../../logbook/shelf.ts';
 import { libraryOf } from '../../logbook/storedLibrary.ts';
 import { ownKeys, pack } from '../../logbook/sync/pack.ts';
-import { takeIn } from '../../logbook/sync/unpack.ts';
+import { takeInCopies } from '../../logbook/sync/unpack.ts';
 import type { SyncFault } from '../../platform/syncedStore.ts';
 import { answered } from '../../result.ts';
 import { words } from '../../words/catalogue.ts';
 import type { Overtaken } from '../../words/sessionWords.ts';
-import type { Library } from './library.ts';
+import type { LibraryStore } from './library.ts';
 import type { Ports } from './ports.ts';
 import type { Troubles } from './troubles.ts';
 

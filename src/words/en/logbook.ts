@@ -1,5 +1,5 @@
 // English: the logbook's list.
-import type { Reason } from '../../logbook/due.ts';
+import type { DueReason } from '../../logbook/due.ts';
 import { writeSteps } from '../../sweep/scale.ts';
 import { line } from '../line.ts';
 import type { LogbookWords } from '../logbookWords.ts';
@@ -13,7 +13,7 @@ const RECORDS = { one: '# record', other: '# records' };
 const since = (happened: string, note: string): string =>
   note === '' ? `${happened} since it was measured.` : `${happened} since it was measured: ${note.replace(/\.$/, '')}.`;
 
-function due(reason: Reason): string {
+function due(reason: DueReason): string {
   switch (reason.why) {
     case 'age':
       return reason.days < 60
