@@ -4,7 +4,7 @@ import { FIELD_FAULTS, type FieldFault } from '../kit/fault.ts';
 import { CONDITION_FAULTS, type ConditionFault } from './conditions.ts';
 
 /** The low end of a band lies above its high end. */
-export const ENDS_TURNED = 'ends turned round';
+export const ENDS_TURNED = 'ends turned round' as const;
 
 export type NamedFault = FieldFault | ConditionFault | typeof ENDS_TURNED;
 

@@ -129,7 +129,7 @@ function recordOf(row: Row, id: string, { situation, pairing }: Placed, now: Mom
   const band = low !== null && high !== null;
   const chosen = value ?? (band ? Math.trunc((low + high) / 2) : null);
   const finding = band ? { known: 'band', low, high, chosen } : { known: 'value', chosen };
-  const source = row.kind === 'by hand' || row.kind === 'from another computer' ? row.kind : 'from a table';
+  const source: HandRecord['source'] = row.kind === 'by hand' || row.kind === 'from another computer' ? row.kind : 'from a table';
   const read =
     row.kind === 'entered'
       ? v.safeParse(Entry, { ...about, value, record: null })

@@ -36,7 +36,7 @@ export function bandPlotOf({ evidence, one, two }: Place, width: number): BandPl
   const bands = evidence.map(({ band }) => band);
   if (!one || bands.length === 0) return null;
   const lengths = new Set(bands.map(({ focalLength }) => focalLength));
-  const along = lengths.size > 1 ? 'focal length' : 'distance';
+  const along: BandPlot['along'] = lengths.size > 1 ? 'focal length' : 'distance';
   const placeOf = (band: Band): number => (along === 'focal length' ? band.focalLength : band.distance);
   const places = bands.map(placeOf);
   const x = scaleOf(Math.min(...places), Math.max(...places), width);

@@ -31,7 +31,7 @@ export async function copyOfTheDay(world: CopyWorld, stored: Stored, reload: () 
 function offer(world: CopyWorld, at: Moment, reload: () => void): void {
   const { snapshots, store, keeper, troubles, now } = world;
   const say = words('session');
-  troubles.add('bring back', say.copies.offered(at), {
+  troubles.add('wiped', say.copies.offered(at), {
     label: say.copies.bringBack,
     run: () => void bringBack(),
   });
@@ -40,13 +40,13 @@ function offer(world: CopyWorld, at: Moment, reload: () => void): void {
   async function bringBack(): Promise<void> {
     const [snapshot, there] = [await (await snapshots()).read(at), await store.read()];
     if (!snapshot.ok || !there.ok) {
-      troubles.add('bring back', snapshot.ok ? say.stored.unread : say.copies.fault[snapshot.fault]);
+      troubles.add('wiped', snapshot.ok ? say.stored.unread : say.copies.fault[snapshot.fault]);
       return;
     }
     const kit = there.value[KEY.kit];
     const stays = KEY.live in there.value ? { [KEY.live]: there.value[KEY.live] } : {};
     await keeper.keep({ ...snapshot.value.stored, ...stays, ...(kit === undefined ? {} : { [setAsideKey(KEY.kit, now())]: kit }) });
-    troubles.clear('bring back');
+    troubles.clear('wiped');
     reload();
   }
 }

@@ -103,7 +103,7 @@ function receive(world: SyncWorld, name: string, synced: Readonly<Record<string,
     after.entries.slice(before.entries.length).forEach((entry) => library.addEntry(entry));
   });
   const found = overtaken(shelfIn(world, before), shelfIn(world, after));
-  if (found !== null) troubles.add('later elsewhere', words('session').sync.overtaken(found));
+  if (found !== null) troubles.add('overtaken', words('session').sync.overtaken(found));
   return unread;
 }
 
