@@ -13,7 +13,7 @@ const NOT_MOVED: readonly RegExp[] = [
   /^src\/logbook\/search\/finder\./,
   /^src\/panel\/logbook\/enterForm\./,
   /^src\/panel\/(bench|help|keys|outcome|practice|settings|start|strip|sweep|training|trouble|words|parts)\//,
-  /^src\/(kit\/(kit|wholeKit|photograph\/photograph)|unread|panel\/app)\.tsx?$/,
+  /^src\/(kit\/(kit|wholeKit|photograph\/photograph)|unread|panel\/(app|frame))\.tsx?$/,
 ];
 /** The headings of the results table are a file format: a table written in one language is read in every other. */
 const FORMAT = /^src\/logbook\/csv\/columns\./;
