@@ -14,20 +14,20 @@ import { Around, useSurroundings } from './useSession.ts';
 
 const BodyScreen = late(async () => (await import('./kit/bodyScreen.tsx')).BodyScreen, 'kit');
 const ConverterScreen = late(async () => (await import('./kit/converterScreen.tsx')).ConverterScreen, 'kit');
-const EnteringScreen = late(async () => (await import('./entering/enteringScreen.tsx')).EnteringScreen);
-const FilesScreen = late(async () => (await import('./files/filesScreen.tsx')).FilesScreen);
+const EnteringScreen = late(async () => (await import('./entering/enteringScreen.tsx')).EnteringScreen, 'entering', 'conditions', 'kit');
+const FilesScreen = late(async () => (await import('./files/filesScreen.tsx')).FilesScreen, 'files');
 const BenchScreen = late(async () => (await import('./bench/benchScreen.tsx')).BenchScreen);
 const WalkScreen = late(async () => (await import('./bench/walkScreen.tsx')).WalkScreen);
 const HelpScreen = late(async () => (await import('./help/helpScreen.tsx')).HelpScreen);
 const KitScreen = late(async () => (await import('./kit/kitScreen.tsx')).KitScreen, 'kit');
 const LensScreen = late(async () => (await import('./kit/lensScreen.tsx')).LensScreen, 'kit');
-const LogbookScreen = late(async () => (await import('./logbook/logbookScreen.tsx')).LogbookScreen);
-const OutcomeScreen = late(async () => (await import('./outcome/outcomeScreen.tsx')).OutcomeScreen);
-const PlanScreen = late(async () => (await import('./plan/planScreen.tsx')).PlanScreen);
-const RecordScreen = late(async () => (await import('./logbook/recordScreen.tsx')).RecordScreen);
+const LogbookScreen = late(async () => (await import('./logbook/logbookScreen.tsx')).LogbookScreen, 'logbook', 'lookUp');
+const OutcomeScreen = late(async () => (await import('./outcome/outcomeScreen.tsx')).OutcomeScreen, 'conditions', 'kit');
+const PlanScreen = late(async () => (await import('./plan/planScreen.tsx')).PlanScreen, 'plan');
+const RecordScreen = late(async () => (await import('./logbook/recordScreen.tsx')).RecordScreen, 'record', 'conditions', 'kit');
 const SettingsScreen = late(async () => (await import('./settings/settingsScreen.tsx')).SettingsScreen);
 const TrainingScreen = late(async () => (await import('./training/trainingScreen.tsx')).TrainingScreen);
-const SituationScreen = late(async () => (await import('./logbook/situationScreen.tsx')).SituationScreen);
+const SituationScreen = late(async () => (await import('./logbook/situationScreen.tsx')).SituationScreen, 'situation', 'logbook', 'conditions', 'kit');
 const SweepScreen = late(async () => (await import('./sweep/sweepScreen.tsx')).SweepScreen);
 
 interface Props {

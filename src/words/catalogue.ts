@@ -1,11 +1,33 @@
 // Every sentence that is shown or said, by area and language. An area is read when the screen that needs it is; its
 // interface says which sentences there are, so that a language in which one is missing does not compile.
 import { signal } from '@preact/signals';
+import type { CardWords } from './cardWords.ts';
+import type { ConditionsWords } from './conditionsWords.ts';
+import type { EnteringWords } from './enteringWords.ts';
+import type { FilesWords } from './filesWords.ts';
 import type { KitWords } from './kitWords.ts';
+import type { LogbookWords } from './logbookWords.ts';
+import type { LookUpWords } from './lookUpWords.ts';
+import type { PlanWords } from './planWords.ts';
+import type { RecordWords } from './recordWords.ts';
+import type { SessionWords } from './sessionWords.ts';
+import type { SituationWords } from './situationWords.ts';
+import type { WorkshopWords } from './workshopWords.ts';
 
 /** The areas and what each can say. */
 export interface Words {
+  readonly card: CardWords;
+  readonly conditions: ConditionsWords;
+  readonly entering: EnteringWords;
+  readonly files: FilesWords;
   readonly kit: KitWords;
+  readonly logbook: LogbookWords;
+  readonly lookUp: LookUpWords;
+  readonly plan: PlanWords;
+  readonly record: RecordWords;
+  readonly session: SessionWords;
+  readonly situation: SituationWords;
+  readonly workshop: WorkshopWords;
 }
 export type Area = keyof Words;
 
@@ -14,7 +36,18 @@ type Language = { readonly [Name in Area]: () => Promise<{ readonly words: Words
 /** Literal imports: the extension's own policy lets nothing be fetched. */
 const LANGUAGES = {
   en: {
+    card: () => import('./en/card.ts'),
+    conditions: () => import('./en/conditions.ts'),
+    entering: () => import('./en/entering.ts'),
+    files: () => import('./en/files.ts'),
     kit: () => import('./en/kit.ts'),
+    logbook: () => import('./en/logbook.ts'),
+    lookUp: () => import('./en/lookUp.ts'),
+    plan: () => import('./en/plan.ts'),
+    record: () => import('./en/record.ts'),
+    session: () => import('./en/session.ts'),
+    situation: () => import('./en/situation.ts'),
+    workshop: () => import('./en/workshop.ts'),
   },
 } satisfies Record<string, Language>;
 

@@ -11,7 +11,7 @@ import { createJob } from '../../src/panel/session/job.ts';
 import { createKitForms } from '../../src/panel/session/kitForms.ts';
 import { createLibrary } from '../../src/panel/session/library.ts';
 import { createWritings } from '../../src/panel/session/writings.ts';
-import { DONE, got } from '../../src/result.ts';
+import { answered, DONE, got } from '../../src/result.ts';
 import type { Attendant, EarState, Heard, Role, Session, Trouble } from '../../src/panel/session/session.ts';
 import type { StoredBench } from '../../src/sweep/storedBench.ts';
 import { USUAL_SETTINGS } from '../../src/settings.ts';
@@ -188,7 +188,7 @@ export class FakeSession implements Session {
   tellConditions: Session['tellConditions'] = this.#writings.tellConditions;
   changeSettings: Session['changeSettings'] = this.#library.changeSettings;
   syncValues: Session['syncValues'] = (on) => this.#library.changeSettings({ logbook: { sync: on ? 'here' : null } });
-  copies: Session['copies'] = () => Promise.resolve(got([]));
+  copies: Session['copies'] = () => Promise.resolve(answered([]));
   bring: Session['bring'] = (library, how) => {
     this.asked.push(how);
     const kept = { settings: this.settings.value, live: null, plan: this.plan.value, backup: this.backedUp.value };

@@ -28,7 +28,7 @@ import { PressesNow } from './pressesNow.tsx';
 import { StepButton } from './stepButton.tsx';
 import { CHIEF_WORDS, STEP_WORDS } from './words.ts';
 
-const PlanProgress = late(async () => (await import('../plan/planProgress.tsx')).PlanProgress);
+const PlanProgress = late(async () => (await import('../plan/planProgress.tsx')).PlanProgress, 'plan');
 
 interface Props {
   readonly sweep: SweepState;

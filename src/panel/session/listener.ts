@@ -121,7 +121,7 @@ export function createListener({ ear: createEar, openPage, takes, troubles, now,
   async function lookUp(asked: string, words: string): Promise<void> {
     try {
       const { lookedUp } = await import('./looking.ts');
-      answer(words, 'looked up', lookedUp(library, asked, now()));
+      answer(words, 'looked up', await lookedUp(library, asked, now()));
     } catch {
       troubles.add('ear', UNREAD);
     }

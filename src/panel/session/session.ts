@@ -12,8 +12,9 @@ import type { JobPlan } from '../../logbook/plan/jobPlan.ts';
 import type { LogRecord } from '../../logbook/record.ts';
 import type { HandDraft } from '../../logbook/recordByHand.ts';
 import type { EarState } from '../../platform/ear/owner.ts';
+import type { CopyFault } from '../../platform/snapshots.ts';
 import type { Page } from '../../platform/tabs.ts';
-import type { Result } from '../../result.ts';
+import type { Answer, Result } from '../../result.ts';
 import type { Settings } from '../../settings.ts';
 import type { By } from '../../sweep/event.ts';
 import type { Care } from '../../sweep/care.ts';
@@ -162,7 +163,7 @@ export interface Session {
   /** Joins another logbook with this one, or puts it in its place; a copy is kept first, and without one nothing is done. */
   bring(library: Library, how: Bringing): Promise<Result>;
   /** When the copies were taken, newest first. */
-  copies(): Promise<Result<readonly Moment[]>>;
+  copies(): Promise<Answer<readonly Moment[], CopyFault>>;
   /** Puts the logbook back as it was then; what is here now becomes a copy. */
   bringBack(at: Moment): Promise<Result>;
   /** A backup file was written. */
