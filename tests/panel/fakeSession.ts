@@ -6,6 +6,7 @@ import { restored } from '../../src/logbook/backup/restore.ts';
 import type { LogRecord } from '../../src/logbook/record.ts';
 import type { Contents } from '../../src/logbook/stored.ts';
 import { libraryIn } from '../../src/panel/session/libraryIn.ts';
+import { createEnding } from '../../src/panel/session/ending.ts';
 import { createJob } from '../../src/panel/session/job.ts';
 import { createKitForms } from '../../src/panel/session/kitForms.ts';
 import { createLibrary } from '../../src/panel/session/library.ts';
@@ -128,6 +129,13 @@ export class FakeSession implements Session {
     let became = '';
     if (meant.means === 'events') {
       for (const event of meant.events) became = becameInWords(event, this.#dispatch(event));
+    } else if (meant.means === 'entered') {
+      became = this.#ending.mark(state);
+    } else if (meant.means === 'undo') {
+      const event = { did: 'undid', at: this.now.value, by: 'key' } as const;
+      became = this.#ending.takeBack(state) ?? becameInWords(event, this.#dispatch(event));
+    } else if (meant.means === 'next lens') {
+      this.nextLens();
     } else {
       this.asked.push(meant.means);
     }
@@ -152,11 +160,22 @@ export class FakeSession implements Session {
     this.#show(null);
   }
 
+  nextLens(): void {
+    this.leave();
+  }
+
   #ids = 0;
   readonly #newId = () => `id-${++this.#ids}`;
   readonly clock = () => this.now.value;
   readonly #forms = createKitForms(this.#library, this.#newId, this.clock);
   readonly #writings = createWritings(this.#library, this.#newId);
+  readonly #ending = createEnding({
+    library: this.#library,
+    carrier: { inTurn: () => undefined, tell: ({ spoken, written }) => void (this.said.push(spoken), (this.announcement.value = written)) },
+    now: this.clock,
+    newId: this.#newId,
+  });
+  propose: Session['propose'] = this.#ending.propose;
   saveBody: Session['saveBody'] = this.#forms.saveBody;
   saveLens: Session['saveLens'] = this.#forms.saveLens;
   saveSituation: Session['saveSituation'] = this.#forms.saveSituation;

@@ -15,7 +15,7 @@ export function Repeated({ measured }: { readonly measured: readonly Measured[] 
   return (
     <section class="card" aria-labelledby="repeated">
       <h2 id="repeated">{say.title(estimates.length)}</h2>
-      <p>{say.centre(all.random)}</p>
+      {!trouble && <p>{say.centre(all.random)}</p>}
       <p>{say.last(compare(before, last)).join(' ')}</p>
       <details class="small">
         <summary>{say.figures}</summary>

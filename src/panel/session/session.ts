@@ -24,7 +24,7 @@ import type { Order, Pace } from '../../sweep/plan.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import type { Understood } from '../../sweep/understood.ts';
 import type { ArrowDisplay } from '../../sweep/verdict.ts';
-import type { Moment, Seconds } from '../../units.ts';
+import type { Moment, Seconds, Steps } from '../../units.ts';
 import type { Take } from '../../voice/ownWords/take.ts';
 
 /** `owner`: this panel may run a sweep. `follower`: another window runs it, this one shows it. `asking`: not yet known. */
@@ -139,6 +139,10 @@ export interface Session {
   begin(beginning: Beginning): Promise<Result>;
   /** Away from the sweep, back to the start. One that is not finished is finished first, so nothing is lost. */
   leave(): void;
+  /** On from a result to whatever is to be measured next. */
+  nextLens(): void;
+  /** The value that the result on the screen asks to be entered; null: the one that was found. */
+  propose(value: Steps | null): void;
   saveBody(draft: BodyDraft): Saved;
   saveLens(draft: LensDraft): Saved;
   saveSituation(draft: SituationDraft): Saved;

@@ -100,7 +100,7 @@ function receive(world: SyncWorld, name: string, synced: Readonly<Record<string,
   if (added === 0) return unread;
   batch(() => {
     after.byHand.slice(before.byHand.length).forEach((record) => library.addByHand(record));
-    after.entries.slice(before.entries.length).forEach((entry) => library.addEntry(entry));
+    after.entries.slice(before.entries.length).forEach((entry) => void library.addEntry(entry));
   });
   const found = overtaken(shelfIn(world, before), shelfIn(world, after));
   if (found !== null) troubles.add('overtaken', words('session').sync.overtaken(found));
