@@ -10,7 +10,7 @@ import { libraryOf } from '../logbook/storedLibrary.ts';
 import { now } from '../platform/clock.ts';
 import { store } from '../platform/storage.ts';
 import { writeSteps } from '../sweep/scale.ts';
-import { readWords, words } from '../words/catalogue.ts';
+import { cardWords } from '../words/paper.ts';
 import { PrintButton } from './printButton.tsx';
 
 /** CSS knows A4 by name, but not A6 (CSS Paged Media 3, 7.1). */
@@ -22,7 +22,7 @@ const paper = new CSSStyleSheet();
 document.adoptedStyleSheets = [paper];
 
 function CardPage({ card }: { readonly card: Card }) {
-  const say = words('card');
+  const say = cardWords;
   const [size, setSize] = useState<keyof typeof PAPER>('A6');
   useLayoutEffect(() => paper.replaceSync(`@page { ${PAPER[size]} }`), [size]);
   return (
@@ -62,7 +62,6 @@ function CardPage({ card }: { readonly card: Card }) {
   );
 }
 
-await readWords('card');
 const place = document.querySelector('#card');
 const id = decodeURIComponent(location.hash.slice(1));
 const read = await store.read();
@@ -73,7 +72,7 @@ if (place && contents && body) {
   const shelf = shelfOf(libraryOf(contents), { at: now(), temperature: null }, { ...USUAL_LIMITS, days });
   render(<CardPage card={cardOf(body, contents.kit, shelf)} />, place);
 } else if (place) {
-  const { title, gone } = words('card');
+  const { title, gone } = cardWords;
   render(
     <main>
       <h1>{title}</h1>

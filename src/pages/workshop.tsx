@@ -11,10 +11,11 @@ import { store } from '../platform/storage.ts';
 import { writeSteps } from '../sweep/scale.ts';
 import { outcomeInWords } from '../voice/outcomes.ts';
 import { readWords, words } from '../words/catalogue.ts';
+import { workshopWords } from '../words/paper.ts';
 import { PrintButton } from './printButton.tsx';
 
 function WorkshopPage({ evidence }: { readonly evidence: WorkshopCase }) {
-  const say = words('workshop');
+  const say = workshopWords;
   const { record, plan, inFocus, aside } = evidence;
   const { outcome, subject } = record;
   const started = inFocus.record?.journal[0];
@@ -53,7 +54,7 @@ function WorkshopPage({ evidence }: { readonly evidence: WorkshopCase }) {
 }
 
 function Facts({ evidence: { record, plan, pairing, inFocus } }: { readonly evidence: WorkshopCase }) {
-  const say = words('workshop');
+  const say = workshopWords;
   const { scale, subject } = plan;
   const facts = [
     ['body', say.named(subject.body, pairing.body?.serial ?? null)],
@@ -81,7 +82,7 @@ function Facts({ evidence: { record, plan, pairing, inFocus } }: { readonly evid
 }
 
 function SeriesView({ title, series: { holds } }: { readonly title: string; readonly series: Series }) {
-  const { table, number, light, arrows, counts: counted } = words('workshop');
+  const { table, number, light, arrows, counts: counted } = workshopWords;
   const withArrows = holds.some(({ verdict }) => verdict.arrows !== 'none');
   return (
     <table>
@@ -112,7 +113,7 @@ function SeriesView({ title, series: { holds } }: { readonly title: string; read
   );
 }
 
-await readWords('workshop', 'conditions');
+await readWords('conditions');
 const place = document.querySelector('#workshop');
 const id = decodeURIComponent(location.hash.slice(1));
 const read = await store.read();
@@ -121,7 +122,7 @@ const record = library?.records.find((one) => one.id === id);
 if (place && library && record) {
   render(<WorkshopPage evidence={evidenceOf(record, library)} />, place);
 } else if (place) {
-  const { title, gone } = words('workshop');
+  const { title, gone } = workshopWords;
   render(
     <main>
       <h1>{title}</h1>

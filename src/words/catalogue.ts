@@ -1,57 +1,9 @@
 // Every sentence that is shown or said, by area and language. An area is read when the screen that needs it is; its
 // interface says which sentences there are, so that a language in which one is missing does not compile.
 import { signal } from '@preact/signals';
-import type { CardWords } from './cardWords.ts';
-import type { ConditionsWords } from './conditionsWords.ts';
-import type { EnteringWords } from './enteringWords.ts';
-import type { FilesWords } from './filesWords.ts';
-import type { KitWords } from './kitWords.ts';
-import type { LogbookWords } from './logbookWords.ts';
-import type { LookUpWords } from './lookUpWords.ts';
-import type { PlanWords } from './planWords.ts';
-import type { RecordWords } from './recordWords.ts';
-import type { SessionWords } from './sessionWords.ts';
-import type { SituationWords } from './situationWords.ts';
-import type { WorkshopWords } from './workshopWords.ts';
+import type { Area, Words } from './areas.ts';
 
-/** The areas and what each can say. */
-export interface Words {
-  readonly card: CardWords;
-  readonly conditions: ConditionsWords;
-  readonly entering: EnteringWords;
-  readonly files: FilesWords;
-  readonly kit: KitWords;
-  readonly logbook: LogbookWords;
-  readonly lookUp: LookUpWords;
-  readonly plan: PlanWords;
-  readonly record: RecordWords;
-  readonly session: SessionWords;
-  readonly situation: SituationWords;
-  readonly workshop: WorkshopWords;
-}
-export type Area = keyof Words;
-
-type Language = { readonly [Name in Area]: () => Promise<{ readonly words: Words[Name] }> };
-
-/** Literal imports: the extension's own policy lets nothing be fetched. */
-const LANGUAGES = {
-  en: {
-    card: () => import('./en/card.ts'),
-    conditions: () => import('./en/conditions.ts'),
-    entering: () => import('./en/entering.ts'),
-    files: () => import('./en/files.ts'),
-    kit: () => import('./en/kit.ts'),
-    logbook: () => import('./en/logbook.ts'),
-    lookUp: () => import('./en/lookUp.ts'),
-    plan: () => import('./en/plan.ts'),
-    record: () => import('./en/record.ts'),
-    session: () => import('./en/session.ts'),
-    situation: () => import('./en/situation.ts'),
-    workshop: () => import('./en/workshop.ts'),
-  },
-} satisfies Record<string, Language>;
-
-export const AREAS = Object.keys(LANGUAGES.en) as readonly Area[];
+export type { Area };
 
 const read = signal<Partial<Words>>({});
 
@@ -59,6 +11,7 @@ const read = signal<Partial<Words>>({});
 export async function readWords(...areas: readonly Area[]): Promise<void> {
   const wanted = areas.filter((area) => read.peek()[area] === undefined);
   if (wanted.length === 0) return;
+  const { LANGUAGES } = await import('./areas.ts');
   const found = await Promise.all(wanted.map(async (area) => [area, (await LANGUAGES.en[area]()).words] as const));
   read.value = { ...read.peek(), ...Object.fromEntries(found) };
 }
