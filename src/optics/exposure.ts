@@ -3,7 +3,7 @@
 import { seconds, type Seconds } from '../units.ts';
 import { failed, got, type Result } from '../result.ts';
 import { fits } from './fits.ts';
-import { FNumber, readNumber } from './quantity.ts';
+import { FNumber, readCount, readNumber } from './quantity.ts';
 
 /** What was read from the camera, as shown. */
 export interface Exposure {
@@ -17,7 +17,7 @@ export const readAperture = (text: string): Result<FNumber> =>
   fits(FNumber, readNumber(text.trim().replace(/^(f\s*\/?|1\s*:)\s*/i, '')));
 
 export function readIsoSpeed(text: string): Result<number> {
-  const iso = readNumber(text.trim().replace(/^iso\s*/i, ''));
+  const iso = readCount(text.trim().replace(/^iso\s*/i, ''));
   if (iso !== null && iso >= 6 && iso <= 3_300_000) return got(iso);
   return failed('Enter the ISO speed as the camera shows it, such as 400.');
 }
@@ -33,7 +33,7 @@ export function readShutter(text: string): Result<Seconds> {
   const fraction = /^1\s*\/\s*(\S+?)\s*(s|sec)?$/.exec(plain)?.[1];
   const marked = /^(\d+)"(\d*)$/.exec(plain);
   const said = /^(\S+?)\s*(s|sec|seconds?)$/.exec(plain)?.[1];
-  if (fraction !== undefined) return inRange(1 / (readNumber(fraction) ?? Number.NaN));
+  if (fraction !== undefined) return inRange(1 / (readCount(fraction) ?? Number.NaN));
   if (marked) return inRange(Number(`${marked[1]}.${marked[2]}0`));
   if (said !== undefined) return inRange(readNumber(said) ?? Number.NaN);
   const bare = readNumber(plain) ?? Number.NaN;

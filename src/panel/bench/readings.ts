@@ -8,6 +8,7 @@ import { readDistance } from '../../optics/length.ts';
 import { pixelsOnSensor, tiltFromMirror, tiltFromSpot } from '../../optics/mirror.ts';
 import { FrontShare, SHARE } from '../../optics/placement.ts';
 import { BenchReading, type ReadingKind } from '../../optics/setUp/reading.ts';
+import { readCount } from '../../optics/quantity.ts';
 import { printed, TRUE_SIZE } from '../../optics/print/printCheck.ts';
 import { RAMP_LEAN, rampError, rampLean } from '../../optics/print/ramp.ts';
 import { millimetres } from '../../units.ts';
@@ -15,6 +16,8 @@ import { needed, numberTyped, SCALE, type Reckoned } from './reckon.ts';
 import type { Typed } from './untyped.ts';
 
 type ReadingOf<K extends ReadingKind> = Extract<BenchReading, { reads: K }>;
+
+const SPANS = 'Enter how many pixels of a full-size photograph the scale spans.';
 
 /** One standard deviation of a length measured in live view, as a share of it (from memory). */
 const MEASURING_ERROR = 0.005;
@@ -113,7 +116,10 @@ export function readingOf(
       return checked({ reads: kind, ...sidesTyped(typed), tilt: tilt.value.whole, uncertainty: tilt.value.uncertainty });
     }
     case 'magnification': {
-      const pixels = numberTyped(typed.scalePixels, 'Enter how many pixels of a full-size photograph the scale spans.');
+      const pixels = needed(typed.scalePixels, SPANS, (text) => {
+        const count = readCount(text);
+        return count === null ? failed(SPANS) : got(count);
+      });
       if (!pixels.ok) return pixels;
       const length = printed(SCALE, reckoned.print?.factor ?? TRUE_SIZE);
       return reckoned.faults.scalePixels ? failed(reckoned.faults.scalePixels) : checked({ reads: kind, length, pixels: pixels.value });

@@ -8,7 +8,7 @@ import { ConverterFactor, apertureWith, focalLengthWith } from '../../optics/con
 import { readAperture } from '../../optics/exposure.ts';
 import { readDistance, type DistanceUnit } from '../../optics/length.ts';
 import { fromFilmPlane, measuredMagnification } from '../../optics/magnification.ts';
-import { readNumber } from '../../optics/quantity.ts';
+import { readCount, readNumber } from '../../optics/quantity.ts';
 import { ConfusionRule, pixelPitch, readSensor } from '../../optics/sensor.ts';
 import { StepWorth } from '../../optics/stepWorth.ts';
 import { checkPrint, printed, TRUE_SIZE, type PrintCheck } from '../../optics/print/printCheck.ts';
@@ -63,14 +63,14 @@ export function reckon(typed: Typed, subject: BenchSubject): Reckoned {
   const reach = reachTyped();
   const distance = distanceFrom();
   const sensor = readSensor(typed.sensor);
-  const pitch = read('pixels', (text) => pixelPitch(sensor, number(text) ?? Number.NaN));
+  const pitch = read('pixels', (text) => pixelPitch(sensor, readCount(text) ?? Number.NaN));
   const area = read('area', (text) => fits(Area, number(text)));
   const worth = read('worth', (text) => fits(StepWorth, number(text)));
   const rule = fits(ConfusionRule, typed.confusion === 'own' ? { by: 'own', diameter: number(typed.ownConfusion) } : { by: typed.confusion });
   if (!rule.ok) faults.ownConfusion = rule.sentence;
   const print = read('printed', (text) => checkPrint(SCALE, millimetres(number(text) ?? Number.NaN)));
   const scale = printed(SCALE, print?.factor ?? TRUE_SIZE);
-  const measured = pitch === null ? null : read('scalePixels', (text) => measuredMagnification(scale, number(text) ?? Number.NaN, pitch));
+  const measured = pitch === null ? null : read('scalePixels', (text) => measuredMagnification(scale, readCount(text) ?? Number.NaN, pitch));
 
   const complete = aperture !== null && pitch !== null && area !== null && worth !== null && rule.ok && !faults.converter;
   const rig: Rig | null = complete

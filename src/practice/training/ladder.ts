@@ -3,6 +3,8 @@
 // the person and can be told in a sentence. Only lights that come late or flicker move it: a steady or a dark one looks
 // the same on every level.
 
+import { LAST_LEVEL } from './levels.ts';
+
 /** What a level asks of the eye: seconds before a late light comes on, and for which a flickering one goes out. */
 export interface LadderLevel {
   readonly delay: number;
@@ -20,10 +22,6 @@ const LEVELS: readonly LadderLevel[] = [
   { delay: 0.22, gap: 0.08 },
   { delay: 0.15, gap: 0.06 },
 ];
-
-export const LAST_LEVEL = LEVELS.length;
-/** The level of the practice camera's shortest delay and gap: a light this plain ought not to be missed. */
-export const PLAIN_LEVEL = 4;
 
 /** Levels count from 1. */
 export const levelOf = (level: number): LadderLevel => LEVELS[level - 1] ?? { delay: 0.5, gap: 0.15 };
