@@ -92,11 +92,12 @@ function Whole({ sweep, outcome, enter, estimates }: WholeProps) {
         {chief === 'mark' && <StepButton word="entered" chief label={CHIEF_WORDS.mark} />}
         {chief === 'what to check' && <WhatToCheck />}
         {chief === 'next lens' && <StepButton word="next" chief label={next} />}
+        {chief === 'measure the width' && <OffTheScale sweep={sweep} outcome={outcome} chief />}
         <PressesNow sweep={sweep} />
         {planned && <PlanProgress />}
       </OutcomeView>
       {estimates}
-      <OffTheScale sweep={sweep} outcome={outcome} chief={chief === 'measure the width'} />
+      {chief !== 'measure the width' && <OffTheScale sweep={sweep} outcome={outcome} chief={false} />}
       {!practice && finding.is !== 'nothing' && (
         <details>
           <summary>{value === null ? STEP_WORDS.allTheSame : STEP_WORDS.otherwise}</summary>

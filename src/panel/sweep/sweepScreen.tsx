@@ -10,6 +10,8 @@ import { Following } from './following.tsx';
 import { SweepHeader } from './header.tsx';
 import { HeardLine } from './heardLine.tsx';
 import { Middle } from './middle.tsx';
+import { standing as standingTroubles } from '../../sweep/toEnter.ts';
+import { WhatToCheck } from '../trouble/whatToCheck.tsx';
 import { standingOf } from './standing.ts';
 import { SwitchArea } from './switchArea.tsx';
 import { Answers, Asides } from './understoodNow.tsx';
@@ -57,6 +59,7 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
       <Middle sweep={sweep} setting={setting} onSet={() => setSetting(false)} />
       {!setting && <HeardLine undoable={words.includes('undo')} tell={tell} />}
       {following ? <Following /> : <SwitchArea />}
+      {offered && standingTroubles(troubles).length > 0 && <WhatToCheck />}
       <Answers sweep={sweep} words={words} tell={tell} />
       <Strip sweep={sweep} />
       <p class="standing small">
