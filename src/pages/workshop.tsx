@@ -64,7 +64,8 @@ function WorkshopPage({ evidence }: { readonly evidence: Evidence }) {
 }
 
 function Facts({ evidence: { record, plan, pairing, inFocus } }: { readonly evidence: Evidence }) {
-  const { scale, subject } = plan;
+  const { scale } = plan;
+  const { subject } = record;
   const step = scale.step === 1 ? '' : ` in steps of ${scale.step}`;
   const facts = [
     ['Body', [subject.body, pairing.body?.serial].filter(Boolean).join(', ')],

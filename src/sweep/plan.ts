@@ -44,11 +44,31 @@ export const Subject = v.object({
 });
 export type Subject = v.InferOutput<typeof Subject>;
 
+/** A piece of the kit, as it was called then. */
+const Piece = v.object({ id: v.string(), name: v.string() });
+export type Piece = v.InferOutput<typeof Piece>;
+
+/** A sweep may begin before anybody has said whose it is: what was told of it so far, null where nothing was. */
+export const Unnamed = v.object({
+  body: v.nullable(Piece),
+  lens: v.nullable(Piece),
+  /** Null where the lens is straight on the body. */
+  converter: v.nullable(Piece),
+  focalLength: v.nullable(Millimetres),
+  /** Null where it follows the focal length. */
+  distance: v.nullable(Millimetres),
+});
+export type Unnamed = v.InferOutput<typeof Unnamed>;
+
+export const NOTHING_TOLD: Unnamed = { body: null, lens: null, converter: null, focalLength: null, distance: null };
+
+export const isNamed = (subject: Subject | Unnamed): subject is Subject => 'situation' in subject;
+
 /** A person who spoils no hold in two hundred, or more than one in ten, is not believed. */
 const Lapse = v.pipe(v.number(), v.minValue(0.005), v.maxValue(0.1));
 
 export const Plan = v.object({
-  subject: Subject,
+  subject: v.union([Subject, Unnamed]),
   scale: Scale,
   arrows: ArrowDisplay,
   manner: Manner,

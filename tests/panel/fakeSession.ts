@@ -7,11 +7,12 @@ import type { LogRecord } from '../../src/logbook/record.ts';
 import type { Contents } from '../../src/logbook/stored.ts';
 import { libraryIn } from '../../src/panel/logbook/libraryIn.ts';
 import { createJob } from '../../src/panel/session/job.ts';
+import { createDescribing } from '../../src/panel/session/describing.ts';
 import { createKitForms } from '../../src/panel/session/kitForms.ts';
 import { createLibrary } from '../../src/panel/session/library.ts';
 import { createWritings } from '../../src/panel/session/writings.ts';
 import { DONE, got } from '../../src/result.ts';
-import type { Attendant, EarState, Heard, Role, Session, Trouble } from '../../src/panel/session/session.ts';
+import type { Attendant, EarState, Heard, LeftFor, Role, Session, Trouble } from '../../src/panel/session/session.ts';
 import type { StoredBench } from '../../src/optics/setUp/stored.ts';
 import { USUAL_SETTINGS } from '../../src/settings.ts';
 import { NO_MEMORY } from '../../src/sweep/belief/prior.ts';
@@ -20,16 +21,19 @@ import type { Input } from '../../src/sweep/inputs.ts';
 import { meaning } from '../../src/sweep/meaning.ts';
 import { lookAgainAt, moveSwitch, RELEASED, type Contact } from '../../src/sweep/oneSwitch.ts';
 import { open } from '../../src/sweep/opening.ts';
-import type { Plan } from '../../src/sweep/plan.ts';
+import type { Plan, Subject } from '../../src/sweep/plan.ts';
 import { USUAL_SCALE } from '../../src/sweep/scale.ts';
 import type { SweepState } from '../../src/sweep/state.ts';
+import { replanned } from '../../src/sweep/replanned.ts';
 import { transition } from '../../src/sweep/transition.ts';
 import { understood } from '../../src/sweep/understood.ts';
 import { becameInWords, wordsOfInput } from '../../src/voice/became.ts';
 import { millimetres, moment, steps, type Moment } from '../../src/units.ts';
 
+export const SUBJECT: Subject = { situation: 'orrin-85-near', body: 'Velde M1', lens: 'Orrin 85 f/1.8', focalLength: millimetres(85), distance: millimetres(4250) };
+
 export const PLAN: Plan = {
-  subject: { situation: 'orrin-85-near', body: 'Velde M1', lens: 'Orrin 85 f/1.8', focalLength: millimetres(85), distance: millimetres(4250) },
+  subject: SUBJECT,
   scale: USUAL_SCALE,
   arrows: 'absent',
   manner: USUAL_SETTINGS.manner,
@@ -117,7 +121,7 @@ export class FakeSession implements Session {
     const state = this.sweep.value;
     if (state?.phase.name !== 'finished') throw new Error('The sweep is not finished.');
     const { plan, phase, journal } = state;
-    return { id, finished: phase.at, practice: plan.practice !== null, subject: plan.subject, outcome: phase.outcome, journal: [...journal] };
+    return { id, finished: phase.at, practice: plan.practice !== null, subject: plan.subject as Subject, outcome: phase.outcome, journal: [...journal] };
   }
 
   input(input: Input): void {
@@ -143,12 +147,24 @@ export class FakeSession implements Session {
 
   async begin(beginning: Parameters<Session['begin']>[0]): ReturnType<Session['begin']> {
     this.asked.push([`begin with ${beginning.with}`, ...howIn(beginning)].filter(Boolean).join(', '));
-    if (beginning.with === 'kit') this.noted = beginning.bench ?? null;
+    if (beginning.with === 'kit' || beginning.with === 'told') this.noted = beginning.bench ?? null;
+    if (beginning.with === 'told') {
+      const opening = this.#describing.opening(beginning.about);
+      if (!opening.ok) return { ok: false, sentence: opening.fault.sentence };
+      this.#plan = { ...this.#plan, subject: opening.subject, ...opening.onBody };
+    }
     this.open();
     return { ok: true };
   }
 
   leave(): void {
+    this.leftFor.value = null;
+    this.#show(null);
+  }
+
+  readonly leftFor = signal<LeftFor | null>(null);
+  nextLens(name?: string): void {
+    this.leftFor.value = { name: name ?? null };
     this.#show(null);
   }
 
@@ -162,6 +178,19 @@ export class FakeSession implements Session {
   saveSituation: Session['saveSituation'] = this.#forms.saveSituation;
   putKit: Session['putKit'] = this.#forms.putKit;
   retireKit: Session['retireKit'] = this.#forms.retireKit;
+  readonly #describing = createDescribing(this.#library, this.#forms, {
+    sweep: this.sweep,
+    replan: (plan) => {
+      const state = this.sweep.value;
+      const again = state && replanned(state.journal, state, plan);
+      if (again) this.#show(again.state);
+      return again !== null;
+    },
+  });
+  describe: Session['describe'] = (told) => this.#describing.describe(told);
+  named: Session['named'] = () => this.#describing.named();
+  nameKept: Session['nameKept'] = (situation, told) => this.#describing.nameKept(situation, told);
+  situationFor: Session['situationFor'] = (about) => this.#describing.situationFor(about);
   planFor: Session['planFor'] = createJob(this.#library, this.clock).planFor;
   enter: Session['enter'] = this.#writings.enter;
   writeByHand: Session['writeByHand'] = this.#writings.writeByHand;
@@ -244,6 +273,8 @@ function howIn(beginning: Parameters<Session['begin']>[0]): readonly unknown[] {
   switch (beginning.with) {
     case 'practice':
       return [beginning.arrows, beginning.band, beginning.odd && 'odd'];
+    case 'told':
+      return [];
     case 'kit':
       return [beginning.care];
     case 'transfer':

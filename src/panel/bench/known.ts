@@ -1,6 +1,6 @@
 // What the kit knows already of the body, the lens and the converter at the bench, as the fields would have it typed.
-import type { Situation } from '../../kit/kit.ts';
 import { widestAt, zooms } from '../../kit/lens.ts';
+import { partsOf } from '../../kit/told.ts';
 import { writeNumber } from '../../optics/quantity.ts';
 import { writeSensor } from '../../optics/sensor.ts';
 import type { Session } from '../session/session.ts';
@@ -29,10 +29,9 @@ export function knownOf(session: Session, draft: Draft, focalLength: number): Kn
 
 /** Those of the sweep under way, or else those picked for the next one. */
 function piecesOf({ sweep, kit, records }: Session, draft: Draft): Pieces {
-  const { bodies, lenses, converters, situations } = kit.value;
+  const { bodies, lenses, converters } = kit.value;
   if (!sweep.value) return picksOf(draft, kit.value, records.value);
-  const { situation } = sweep.value.plan.subject;
-  const one: Situation | undefined = situations.find(({ id }) => id === situation);
+  const parts = partsOf(sweep.value.plan.subject, kit.value);
   const named = <Piece extends { readonly id: string }>(all: readonly Piece[], id: string | null | undefined) => all.find((each) => each.id === id) ?? null;
-  return { body: named(bodies, one?.body), lens: named(lenses, one?.lens), converter: named(converters, one?.converter) };
+  return { body: named(bodies, parts.body?.id), lens: named(lenses, parts.lens?.id), converter: named(converters, parts.converter?.id) };
 }

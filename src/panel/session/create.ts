@@ -11,13 +11,16 @@ import { NOT_READ } from './notRead.ts';
 import { createLibrary } from './library.ts';
 import { createLive } from './live.ts';
 import type { Ports } from './ports.ts';
-import type { Attendant, Session } from './session.ts';
-import { failed } from '../../result.ts';
+import type { Settled } from './plan.ts';
+import type { Attendant, Beginning, LeftFor, Session } from './session.ts';
+import { failed, type Failed } from '../../result.ts';
+import { isNamed } from '../../sweep/plan.ts';
 import { createTold } from './told.ts';
 import { UNREAD } from '../../unread.ts';
 import { createTroubles } from './troubles.ts';
 
 const TICK = 100;
+const UNTOLD = { ok: false, fault: { of: null, sentence: NOT_READ } } as const;
 const UNSAVED = { ok: false, faults: [{ field: null, sentence: NOT_READ }] } as const;
 
 export function createSession(ports: Ports): Session {
@@ -41,6 +44,7 @@ export function createSession(ports: Ports): Session {
   );
   const told = createTold(live, now);
   const attending = signal<Attendant | null>(null);
+  const leftFor = signal<LeftFor | null>(null);
   // Beside a sweep a press waits for a possible second one, as it does during a hold.
   const gestures = createGestures(
     now,
@@ -66,7 +70,7 @@ export function createSession(ports: Ports): Session {
     const part = await import('./desk.ts').catch(() => null);
     const contents = part ? await part.load({ ...ports, keeper, troubles }, () => void read()).catch(() => unread()) : unread();
     if (!part || contents === null) return;
-    desk = part.createDesk(library, ports.newId, now);
+    desk = part.createDesk(library, ports.newId, now, live);
     ({ contentsOf } = part);
     library.take(contents);
     part.watchSync({ ...ports, library, troubles });
@@ -84,6 +88,33 @@ export function createSession(ports: Ports): Session {
     const state = live.sweep.peek();
     return state?.id === record && state.phase.name === 'finished';
   };
+
+  /** What was told of a sweep is put into the kit before the plan is made. */
+  function settle(beginning: Beginning): Settled | Failed {
+    if (beginning.with !== 'told') return beginning;
+    const opening = desk?.opening(beginning.about);
+    if (!opening) return failed(NOT_READ);
+    if (!opening.ok) return failed(opening.fault.sentence);
+    const { subject, onBody } = opening;
+    const bench = beginning.bench && { bench: beginning.bench };
+    return isNamed(subject) ? { with: 'kit', situation: subject.situation, ...bench } : { with: 'unnamed', subject, onBody, ...bench };
+  }
+
+  /** What was held is in the logbook when this ends, under a stand-in where nobody has named it. */
+  async function kept(): Promise<void> {
+    const state = live.sweep.peek();
+    if (state && state.holds.length + state.spent.length > 0) desk?.named();
+    await new Promise<void>((done) => live.carrier.inTurn(done));
+  }
+
+  async function leave(wanted: LeftFor | null): Promise<void> {
+    if (live.role.peek() === 'owner') {
+      const state = live.sweep.peek();
+      if (state && state.holds.length + state.spent.length > 0) desk?.named();
+    }
+    leftFor.value = wanted;
+    await live.leave();
+  }
 
   return {
     ready: read(),
@@ -117,15 +148,25 @@ export function createSession(ports: Ports): Session {
     async begin(beginning) {
       if (!library.isFilled()) return failed(NOT_READ);
       const { planFor } = await import('./plan.ts');
-      const plan = planFor(beginning, library, ports.newSeed);
+      const settled = settle(beginning);
+      if ('sentence' in settled) return settled;
+      if (beginning.with === 'transfer' && isOver(beginning.record)) await kept();
+      const plan = planFor(settled, library, ports.newSeed);
       if (!plan.ok) return plan;
       touched();
       if (beginning.with === 'transfer' && isOver(beginning.record)) await live.leave();
       const begun = await live.begin(plan.value);
+      if (begun.ok) leftFor.value = null;
       if (begun.ok) ports.wakeLock.keepAwake();
       return begun;
     },
-    leave: () => void live.leave(),
+    leave: () => void leave(null),
+    nextLens: (name) => void leave({ name: name ?? null }),
+    leftFor,
+    describe: (told) => desk?.describe(told) ?? UNTOLD,
+    named: () => desk?.named() ?? null,
+    nameKept: (situation, told) => desk?.nameKept(situation, told) ?? UNTOLD,
+    situationFor: (about) => desk?.situationFor(about) ?? UNSAVED,
     saveBody: (draft) => desk?.saveBody(draft) ?? UNSAVED,
     saveLens: (draft) => desk?.saveLens(draft) ?? UNSAVED,
     saveSituation: (draft) => desk?.saveSituation(draft) ?? UNSAVED,

@@ -9,7 +9,7 @@ import type { Ports } from './ports.ts';
 import { createRunner, type Logbook, type Runner, type RunnerWorld } from './runner.ts';
 import type { Role } from './session.ts';
 
-export interface Live extends Pick<Runner, 'sweep' | 'carrier' | 'dispatch' | 'note' | 'rewrite'> {
+export interface Live extends Pick<Runner, 'sweep' | 'carrier' | 'dispatch' | 'note' | 'rewrite' | 'replan'> {
   readonly role: ReadonlySignal<Role>;
   begin(plan: Plan): Promise<Result>;
   /** Resolves when the sweep is put away. */
@@ -68,6 +68,7 @@ export function createLive(
     note: runner.note,
     noteBench: runner.noteBench,
     rewrite: runner.rewrite,
+    replan: runner.replan,
     role,
     follow,
     async adopt(journal) {

@@ -8,17 +8,26 @@ import { drawOddity } from '../../practice/oddCamera.ts';
 import { lapseOf } from '../../practice/training/score.ts';
 import { failed, got, type Got } from '../../result.ts';
 import { NO_MEMORY } from '../../sweep/belief/prior.ts';
-import type { Plan } from '../../sweep/plan.ts';
-import { isOnScale, nearestOn, USUAL_SCALE } from '../../sweep/scale.ts';
+import type { Plan, Unnamed } from '../../sweep/plan.ts';
+import { isOnScale, nearestOn, USUAL_SCALE, type Scale } from '../../sweep/scale.ts';
 import { transferPlan } from '../../sweep/transfer/opened.ts';
 import { replay } from '../../sweep/transition.ts';
-import { millimetres } from '../../units.ts';
+import { millimetres, type Steps } from '../../units.ts';
 import type { Library } from './library.ts';
 import type { Beginning } from './session.ts';
 
 type Known = Pick<Library, 'kit' | 'records' | 'byHand' | 'entries' | 'settings'>;
 
-export function planFor(beginning: Beginning, known: Known, newSeed: () => number): Got<Plan> {
+/** What was told has gone into the kit by now; `unnamed` where something of it is still open. */
+export type Settled =
+  | Exclude<Beginning, { with: 'told' }>
+  | ({ readonly with: 'unnamed'; readonly subject: Unnamed; readonly onBody: Pick<Plan, 'scale' | 'arrows'> } & Pick<Extract<Beginning, { with: 'told' }>, 'bench'>);
+
+/** The value the body is set to: the one entered last, or the one nearest zero. */
+export const startFor = (scale: Scale, entered: number | undefined): Steps =>
+  entered !== undefined && isOnScale(scale, entered) ? entered : nearestOn(scale, 0);
+
+export function planFor(beginning: Settled, known: Known, newSeed: () => number): Got<Plan> {
   const { manner, training } = known.settings.peek();
   const own = training.own ? lapseOf(training.rounds) : null;
   const lapse = own === null ? {} : { lapse: own };
@@ -37,13 +46,17 @@ export function planFor(beginning: Beginning, known: Known, newSeed: () => numbe
       practice: { seed, ...(beginning.band && { band: beginning.band }), ...oddity },
     });
   }
+  if (beginning.with === 'unnamed') {
+    const { subject, onBody, bench } = beginning;
+    return got({ subject, ...onBody, manner, memory: NO_MEMORY, ...lapse, start: startFor(onBody.scale, undefined), practice: null, ...(bench && { bench }) });
+  }
   const kit = known.kit.peek();
   const situation = kit.situations.find(({ id }) => id === beginning.situation);
   const body = kit.bodies.find(({ id }) => id === situation?.body);
   const lens = kit.lenses.find(({ id }) => id === situation?.lens);
   if (!situation || !body || !lens) return failed('That body, lens or distance is no longer in the kit. Choose another.');
   const entered = known.entries.peek().filter(({ subject }) => subject.situation === situation.id).toSorted(byTime).at(-1)?.value;
-  const start = beginning.start ?? (entered !== undefined && isOnScale(body.scale, entered) ? entered : nearestOn(body.scale, 0));
+  const start = beginning.start ?? startFor(body.scale, entered);
   if (!isOnScale(body.scale, start)) return failed('The value the body is set to now is not on its scale. Enter it again.');
   return got({
     subject: subjectOf(kit, situation),

@@ -5,13 +5,16 @@ import type { LogRecord } from '../../logbook/record.ts';
 import { KEY } from '../../logbook/keys.ts';
 import type { StoredBench } from '../../optics/setUp/stored.ts';
 import { currentPrompt } from '../../sweep/currentPrompt.ts';
+import type { Effect } from '../../sweep/effect.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
 import type { Journal, Opened, SweepEvent } from '../../sweep/event.ts';
 import { open } from '../../sweep/opening.ts';
-import type { Plan } from '../../sweep/plan.ts';
-import type { SweepState } from '../../sweep/state.ts';
+import { isNamed, type Plan } from '../../sweep/plan.ts';
+import { replanned } from '../../sweep/replanned.ts';
+import type { Phase, SweepState } from '../../sweep/state.ts';
 import type { Step } from '../../sweep/step.ts';
-import { replay, transition } from '../../sweep/transition.ts';
+import { transition } from '../../sweep/transition.ts';
+import type { Moment, Steps } from '../../units.ts';
 import { promptInWords } from '../../voice/prompts.ts';
 import { createCarrier, type Carrier, type CarrierWorld } from './carrier.ts';
 import { followed } from './follow.ts';
@@ -32,6 +35,8 @@ export interface Runner {
   begin(plan: Plan): void;
   /** The plan is settled by the first hold; until then it may be told how the rig was set up. */
   noteBench(bench: StoredBench): boolean;
+  /** Changes what the sweep opened with; false where it does not run here, or where what was held does not fit it. */
+  replan(plan: Plan): boolean;
   /** Shows this journal, or none. */
   show(journal: Journal | null): void;
   /** Runs from now on what is shown, as it was left by another panel or by this one before a crash. */
@@ -56,14 +61,13 @@ export function createRunner(world: RunnerWorld, logbook: Logbook): Runner {
   let journal: readonly SweepEvent[] = [];
   let running = false;
 
-  async function keep(event: SweepEvent): Promise<void> {
-    if (!running) return;
-    journal = [...journal, event];
-    await keeper.keep({ [KEY.live]: journal });
+  /** Everything up to this event is on disk when it ends. */
+  async function write(): Promise<void> {
+    if (running) await keeper.keep({ [KEY.live]: journal });
   }
 
   const carrier = createCarrier(world, {
-    keep,
+    keep: write,
     record,
     ring(alarm, due, late) {
       const state = sweep.peek();
@@ -72,25 +76,45 @@ export function createRunner(world: RunnerWorld, logbook: Logbook): Runner {
     },
   });
 
+  function carry(effects: readonly Effect[], at: Moment): void {
+    journal = [...journal, ...effects.flatMap((effect) => (effect.do === 'keep' ? [effect.event] : []))];
+    carrier.carry(effects, at);
+  }
+
   function dispatch(event: SweepEvent): Step | null {
     const before = sweep.peek();
     if (!before || !running) return null;
     const step = transition(before, event);
     const isFinished = step.state.phase.name === 'finished';
     sweep.value = step.state;
-    carrier.carry(step.effects, event.at);
+    carry(step.effects, event.at);
     if (before.phase.name === 'finished' && !isFinished) carrier.inTurn(() => logbook.withdraw(before.id));
     if (isFinished) world.wakeLock.release();
     return step;
   }
 
-  /** A sweep in which nothing was held leaves no record. */
+  /** A sweep in which nothing was held leaves no record, and one that nobody has named yet waits for its name. */
   async function record(outcome: Outcome): Promise<void> {
     const state = sweep.peek();
     if (state?.phase.name !== 'finished' || outcome.tally.holds === 0) return;
     const { id, plan, phase } = state;
+    const { subject } = plan;
+    if (!isNamed(subject)) return;
     const practice = plan.practice !== null;
-    await logbook.record({ id, finished: phase.at, practice, subject: plan.subject, outcome, journal: [...journal] });
+    await logbook.record({ id, finished: phase.at, practice, subject, outcome, journal: [...journal] });
+  }
+
+  function replan(plan: Plan): boolean {
+    const before = sweep.peek();
+    const again = before && running ? replanned(journal, before, plan) : null;
+    if (!before || !again) return false;
+    ({ journal } = again);
+    sweep.value = again.state;
+    carrier.inTurn(write);
+    const { phase } = again.state;
+    if (phase.name === 'finished') carrier.inTurn(() => record(phase.outcome));
+    else if (valueIn(phase) !== valueIn(before.phase)) carrier.tell(promptInWords(currentPrompt(again.state, now())));
+    return true;
   }
 
   function stop(): void {
@@ -105,16 +129,20 @@ export function createRunner(world: RunnerWorld, logbook: Logbook): Runner {
     carrier,
     dispatch,
     stop,
-    note: (event) => carrier.inTurn(() => keep(event)),
+    note(event) {
+      if (!running) return;
+      journal = [...journal, event];
+      carrier.inTurn(write);
+    },
     isRunning: () => running,
     rewrite(change) {
       const state = sweep.peek();
       if (!state || !running) return Promise.resolve();
       sweep.value = { ...state, holds: change(state.holds), spent: change(state.spent), journal: change(state.journal) };
+      journal = change(journal);
       return new Promise((done) => {
         carrier.inTurn(async () => {
-          journal = change(journal);
-          await keeper.keep({ [KEY.live]: journal });
+          await write();
           done();
         });
       });
@@ -125,17 +153,14 @@ export function createRunner(world: RunnerWorld, logbook: Logbook): Runner {
       running = true;
       journal = [];
       sweep.value = step.state;
-      carrier.carry(step.effects, opened.at);
+      carry(step.effects, opened.at);
     },
     noteBench(bench) {
-      const [opened, ...rest] = journal;
-      if (!running || opened?.did !== 'opened' || rest.some(({ did }) => did === 'began')) return false;
-      const noted: Journal = [{ ...opened, plan: { ...opened.plan, bench } }, ...rest];
-      journal = noted;
-      sweep.value = replay(noted);
-      carrier.inTurn(() => keeper.keep({ [KEY.live]: journal }));
-      return true;
+      const state = sweep.peek();
+      if (!state || journal.some(({ did }) => did === 'began')) return false;
+      return replan({ ...state.plan, bench });
     },
+    replan,
     show(found) {
       sweep.value = found && followed(journal, sweep.peek(), found);
       journal = found ?? [];
@@ -166,3 +191,5 @@ export function createRunner(world: RunnerWorld, logbook: Logbook): Runner {
     },
   };
 }
+
+const valueIn = (phase: Phase): Steps | null => ('next' in phase ? phase.next.value : null);
