@@ -26,8 +26,9 @@ export type Plain =
   | 'unmoved'
   | 'moved'
   | 'finish'
-  /** Of the set-up walk alone. */
+  /** The next step of the set-up walk, or from a finished sweep the next lens. */
   | 'next'
+  /** Of the set-up walk alone. */
   | 'back';
 
 /** What the one switch can do: `double` is a second press within 0.4 s, `long` is held for 0.6 s. */
@@ -47,6 +48,8 @@ export type Meaning =
   | { readonly means: 'not now'; readonly why: NotNow }
   /** Say the last prompt again; say what is understood now. The sweep itself does not change. */
   | { readonly means: 'repeat' | 'help' }
+  /** Leave the finished sweep for the next lens. */
+  | { readonly means: 'next lens' }
   /** A press that has no meaning any more, because the hold it was about is over. */
   | { readonly means: 'nothing' };
 

@@ -48,6 +48,7 @@ function plain(told: Plain, state: SweepState, at: Moment, by: By): Meaning {
     case 'help':
       return { means: told };
     case 'next':
+      return state.phase.name === 'finished' ? { means: 'next lens' } : { means: 'nothing' };
     case 'back':
       return { means: 'nothing' };
   }

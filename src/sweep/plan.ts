@@ -60,10 +60,6 @@ export const Unnamed = v.object({
 });
 export type Unnamed = v.InferOutput<typeof Unnamed>;
 
-export const NOTHING_TOLD: Unnamed = { body: null, lens: null, converter: null, focalLength: null, distance: null };
-
-export const isNamed = (subject: Subject | Unnamed): subject is Subject => 'situation' in subject;
-
 /** A person who spoils no hold in two hundred, or more than one in ten, is not believed. */
 const Lapse = v.pipe(v.number(), v.minValue(0.005), v.maxValue(0.1));
 

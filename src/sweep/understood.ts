@@ -17,9 +17,9 @@ export interface Understood {
 /** The inputs that make sense in the present phase, the most wanted first. */
 export const understood = (state: SweepState): Understood => ({ words: wordsIn(state), presses: pressesIn(state, state.phase.name) });
 
-/** Practice has no live view in which the focus could be seen to have shifted. */
+/** Practice has no live view in which the focus could be seen to have shifted, and no next lens. */
 export const pressesIn = ({ plan }: SweepState, during: Phase['name']): Understood['presses'] =>
-  during === 'offered' && plan.practice ? PRESSES.offered.filter(({ means }) => means !== 'shifted') : PRESSES[during];
+  plan.practice ? PRESSES[during].filter(({ means }) => means !== 'next' && (during !== 'offered' || means !== 'shifted')) : PRESSES[during];
 
 /** What the one switch means in each phase; the plainest press has the commonest meaning. */
 export const PRESSES: Record<Phase['name'], Understood['presses']> = {
@@ -47,7 +47,7 @@ export const PRESSES: Record<Phase['name'], Understood['presses']> = {
     { press: 'long', means: 'shifted' },
   ],
   turning: [{ press: 'short', means: 'turned' }],
-  finished: [],
+  finished: [{ press: 'double', means: 'next' }],
 };
 
 function wordsIn({ phase, plan, journal }: SweepState): readonly Word[] {
@@ -70,6 +70,6 @@ function wordsIn({ phase, plan, journal }: SweepState): readonly Word[] {
     case 'turning':
       return ['shifted', 'undo', 'repeat', 'finish', 'help'];
     case 'finished':
-      return ['undo', 'repeat', 'help'];
+      return [...(plan.practice ? [] : (['next'] as const)), 'undo', 'repeat', 'help'];
   }
 }

@@ -132,6 +132,8 @@ export class FakeSession implements Session {
     let became = '';
     if (meant.means === 'events') {
       for (const event of meant.events) became = becameInWords(event, this.#dispatch(event));
+    } else if (meant.means === 'next lens') {
+      this.nextLens();
     } else {
       this.asked.push(meant.means);
     }

@@ -1,6 +1,7 @@
 // "It is in the camera": from then on the value is not only measured. What was entered before is kept.
 import { useId, useState } from 'preact/hooks';
-import { isNamed, type Subject, type Unnamed } from '../../sweep/plan.ts';
+import { isNamed } from '../../sweep/named.ts';
+import type { Subject, Unnamed } from '../../sweep/plan.ts';
 import { isOnScale, writeSteps, type Scale } from '../../sweep/scale.ts';
 import type { Steps } from '../../units.ts';
 import { BodyWarnings } from '../kit/bodyWarnings.tsx';

@@ -4,8 +4,8 @@ import { useState } from 'preact/hooks';
 import type { Shelved } from '../../logbook/shelf.ts';
 import { writeSteps } from '../../sweep/scale.ts';
 import { useSurroundings } from '../useSession.ts';
-import { onDay } from '../words/quantities.ts';
 import { subjectInWords } from '../words/subjects.ts';
+import { standingInWords } from './standingInWords.ts';
 
 const DRAWN = 20;
 
@@ -41,18 +41,4 @@ export function Shelf({ shelf }: { readonly shelf: readonly Shelved[] }) {
       )}
     </>
   );
-}
-
-export function standingInWords({ state, at, value, measured }: Pick<Shelved, 'state' | 'at' | 'value' | 'measured'>): string {
-  if (state === 'never measured' || at === null) return 'never measured';
-  if (measured?.service) return `needs service, measured ${onDay(measured.at)}`;
-  if (value === null) return `no value found, ${onDay(at)}`;
-  switch (state) {
-    case 'measured':
-      return `measured ${onDay(at)}, not entered yet`;
-    case 'entered':
-      return `entered ${onDay(at)}`;
-    case 'differ':
-      return `entered ${onDay(at)}, but ${writeSteps(measured?.chosen ?? value)} was measured`;
-  }
 }

@@ -9,7 +9,7 @@ import { HandForm } from './handForm.tsx';
 import { HistoryChart } from './historyChart.tsx';
 import { Repeated } from './repeated.tsx';
 import { HistoryLines } from './historyLines.tsx';
-import { standingInWords } from './shelf.tsx';
+import { standingInWords } from './standingInWords.ts';
 import { useShelf } from './useShelf.ts';
 
 interface Props {

@@ -18,6 +18,7 @@ import { NextSteps } from './nextSteps.tsx';
 import { OffTheScale } from './offTheScale.tsx';
 import { OutcomeView } from './outcomeView.tsx';
 
+const WhoseResult = late(async () => (await import('../told/whoseResult.tsx')).WhoseResult);
 const PlanProgress = late(async () => (await import('../plan/planProgress.tsx')).PlanProgress);
 
 interface Props {
@@ -59,11 +60,12 @@ export function OutcomeScreen({ sweep, outcome }: Props) {
       <p class="muted small">{details}</p>
       <Troubles />
       <OutcomeView sweep={sweep} outcome={outcome} />
+      <WhoseResult sweep={sweep} />
       <OffTheScale sweep={sweep} outcome={outcome} />
       {!practice && <ToDo sweep={sweep} outcome={outcome} />}
       {planned && <PlanProgress />}
-      <button type="button" class={transferPlan(sweep, outcome) ? '' : 'chief'} onClick={() => session.leave()}>
-        {planned ? 'Go on with the plan' : 'New sweep'}
+      <button type="button" class={transferPlan(sweep, outcome) ? '' : 'chief'} onClick={() => (practice ? session.leave() : session.nextLens())}>
+        {practice ? 'To the start' : 'Next lens'}
       </button>
       <button type="button" onClick={() => session.input({ told: 'undo', by: 'pointer', heard: null })}>
         Back to the sweep

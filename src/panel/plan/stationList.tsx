@@ -1,9 +1,9 @@
 // The situations of a plan in their order, with what has to be changed before each. A shape says which are done.
-import type { Change } from '../../logbook/plan/changes.ts';
 import type { Progress } from '../../logbook/plan/jobPlan.ts';
 import { writeSteps } from '../../sweep/scale.ts';
 import { useSurroundings } from '../useSession.ts';
 import { subjectInWords } from '../words/subjects.ts';
+import { changeInWords } from './changeInWords.ts';
 import type { PlanNow } from './useProgress.ts';
 
 type Station = Progress['stations'][number];
@@ -49,17 +49,4 @@ function Mark({ is }: Pick<Station, 'is'>) {
       {is !== 'to do' && <circle cx="9" cy="9" r={is === 'done' ? 8 : 3.5} fill="currentColor" />}
     </svg>
   );
-}
-
-const SAID: readonly (readonly [keyof Change, string])[] = [
-  ['tripod', 'move the tripod'],
-  ['body', 'change the body'],
-  ['lens', 'change the lens'],
-  ['converter', 'change the converter'],
-  ['zoom', 'turn the zoom'],
-];
-
-function changeInWords(change: Change): string {
-  const [first, ...rest] = SAID.filter(([part]) => change[part]).map(([, words]) => words);
-  return first ? `${[first.charAt(0).toUpperCase() + first.slice(1), ...rest].join(', ')}:` : '';
 }

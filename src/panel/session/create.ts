@@ -11,10 +11,8 @@ import { NOT_READ } from './notRead.ts';
 import { createLibrary } from './library.ts';
 import { createLive } from './live.ts';
 import type { Ports } from './ports.ts';
-import type { Settled } from './plan.ts';
-import type { Attendant, Beginning, LeftFor, Session } from './session.ts';
-import { failed, type Failed } from '../../result.ts';
-import { isNamed } from '../../sweep/plan.ts';
+import type { Attendant, LeftFor, Session } from './session.ts';
+import { failed } from '../../result.ts';
 import { createTold } from './told.ts';
 import { UNREAD } from '../../unread.ts';
 import { createTroubles } from './troubles.ts';
@@ -42,7 +40,7 @@ export function createSession(ports: Ports): Session {
       withdraw: (id) => library.withdraw(id),
     },
   );
-  const told = createTold(live, now);
+  const told = createTold(live, now, () => void leave({ name: null }));
   const attending = signal<Attendant | null>(null);
   const leftFor = signal<LeftFor | null>(null);
   // Beside a sweep a press waits for a possible second one, as it does during a hold.
@@ -89,29 +87,14 @@ export function createSession(ports: Ports): Session {
     return state?.id === record && state.phase.name === 'finished';
   };
 
-  /** What was told of a sweep is put into the kit before the plan is made. */
-  function settle(beginning: Beginning): Settled | Failed {
-    if (beginning.with !== 'told') return beginning;
-    const opening = desk?.opening(beginning.about);
-    if (!opening) return failed(NOT_READ);
-    if (!opening.ok) return failed(opening.fault.sentence);
-    const { subject, onBody } = opening;
-    const bench = beginning.bench && { bench: beginning.bench };
-    return isNamed(subject) ? { with: 'kit', situation: subject.situation, ...bench } : { with: 'unnamed', subject, onBody, ...bench };
-  }
-
-  /** What was held is in the logbook when this ends, under a stand-in where nobody has named it. */
-  async function kept(): Promise<void> {
+  /** What was held goes into the logbook, under a stand-in where nobody has named it. */
+  function keepUnderSomeName(): void {
     const state = live.sweep.peek();
-    if (state && state.holds.length + state.spent.length > 0) desk?.named();
-    await new Promise<void>((done) => live.carrier.inTurn(done));
+    if (live.role.peek() === 'owner' && state && state.holds.length + state.spent.length > 0) desk?.named();
   }
 
   async function leave(wanted: LeftFor | null): Promise<void> {
-    if (live.role.peek() === 'owner') {
-      const state = live.sweep.peek();
-      if (state && state.holds.length + state.spent.length > 0) desk?.named();
-    }
+    keepUnderSomeName();
     leftFor.value = wanted;
     await live.leave();
   }
@@ -148,10 +131,11 @@ export function createSession(ports: Ports): Session {
     async begin(beginning) {
       if (!library.isFilled()) return failed(NOT_READ);
       const { planFor } = await import('./plan.ts');
-      const settled = settle(beginning);
-      if ('sentence' in settled) return settled;
-      if (beginning.with === 'transfer' && isOver(beginning.record)) await kept();
-      const plan = planFor(settled, library, ports.newSeed);
+      if (beginning.with === 'transfer' && isOver(beginning.record)) {
+        keepUnderSomeName();
+        await new Promise<void>((done) => live.carrier.inTurn(done));
+      }
+      const plan = planFor(beginning, library, ports.newSeed, desk);
       if (!plan.ok) return plan;
       touched();
       if (beginning.with === 'transfer' && isOver(beginning.record)) await live.leave();

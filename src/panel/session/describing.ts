@@ -4,7 +4,8 @@ import type { Kit } from '../../kit/kit.ts';
 import { partsOf } from '../../kit/told.ts';
 import { memoryFor } from '../../logbook/memory.ts';
 import type { LogRecord } from '../../logbook/record.ts';
-import { isNamed, NOTHING_TOLD, type Plan, type Subject, type Unnamed } from '../../sweep/plan.ts';
+import { isNamed, NOTHING_TOLD } from '../../sweep/named.ts';
+import type { Plan, Subject, Unnamed } from '../../sweep/plan.ts';
 import { Scale, USUAL_SCALE, writeSteps } from '../../sweep/scale.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import type { Moment } from '../../units.ts';
@@ -12,7 +13,7 @@ import * as v from 'valibot';
 import { faultsIn } from './faults.ts';
 import type { KitForms } from './kitForms.ts';
 import type { Library } from './library.ts';
-import { startFor } from './plan.ts';
+import { startFor } from './startFor.ts';
 import type { Described, Description, Saved } from './session.ts';
 import { withStandIns } from './standIns.ts';
 import { subjectOfParts, takeIn, type KitDesk } from './telling.ts';
@@ -86,7 +87,7 @@ export function createDescribing(library: Library, forms: KitForms, live: Runnin
       if (newScale && isHeld(state)) return faulty(told.body ? 'body' : told.scale ? 'scale' : 'arrows', TELLING.holdFirst);
       const scaled = newScale ? { ...plan, ...wanted, ...(fresh(state) && { start: startFor(wanted.scale, undefined) }) } : plan;
       if (!live.replan(scaled)) return unfit(state, told, wanted);
-      const { parts, described } = takeIn(before, told, wanted, desk);
+      const { parts, described } = takeIn(before, { ...unknownIn(before), ...told }, wanted, desk);
       keepOnBody(parts, told, wanted);
       const subject = subjectOfParts(parts, desk) ?? parts;
       putAwayUnused(plan.subject, subject);
@@ -109,7 +110,7 @@ export function createDescribing(library: Library, forms: KitForms, live: Runnin
       const before = partsOf({ situation } as Subject, kit());
       const body = kit().bodies.find(({ id }) => id === kept.body);
       if (!body) return faulty(null, TELLING.gone);
-      const { parts, described } = takeIn(kept.standIn ? { ...before, focalLength: null, distance: null } : before, told, body, desk);
+      const { parts, described } = takeIn(before, told, body, desk);
       if (!described.ok) return described;
       const subject = subjectOfParts(parts, desk);
       if (!subject) return faulty('focalLength', TELLING.missing(parts));
@@ -168,6 +169,11 @@ export function createDescribing(library: Library, forms: KitForms, live: Runnin
 
 const fresh = ({ journal }: SweepState): boolean => journal.every(({ did }) => did !== 'began');
 const isHeld = ({ phase }: SweepState): boolean => phase.name === 'holding' || phase.name === 'judging';
+
+/** Pieces that the kit does not have are put into it by their names. */
+function unknownIn({ body, lens }: Unnamed): Description {
+  return { ...(body?.id === '' && { body: { name: body.name } }), ...(lens?.id === '' && { lens: { name: lens.name } }) };
+}
 
 function unfit({ holds, spent }: SweepState, told: Description, { scale }: OnBody): Described {
   const outside = [...spent, ...holds].find(({ value }) => value < scale.min || value > scale.max || (value - scale.min) % scale.step !== 0);

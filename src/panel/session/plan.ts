@@ -6,28 +6,25 @@ import { memoryFor } from '../../logbook/memory.ts';
 import { shiftInside } from '../../practice/cameras.ts';
 import { drawOddity } from '../../practice/oddCamera.ts';
 import { lapseOf } from '../../practice/training/score.ts';
-import { failed, got, type Got } from '../../result.ts';
+import { failed, got, type Failed, type Got } from '../../result.ts';
 import { NO_MEMORY } from '../../sweep/belief/prior.ts';
+import { isNamed } from '../../sweep/named.ts';
 import type { Plan, Unnamed } from '../../sweep/plan.ts';
-import { isOnScale, nearestOn, USUAL_SCALE, type Scale } from '../../sweep/scale.ts';
+import { isOnScale, nearestOn, USUAL_SCALE } from '../../sweep/scale.ts';
 import { transferPlan } from '../../sweep/transfer/opened.ts';
 import { replay } from '../../sweep/transition.ts';
-import { millimetres, type Steps } from '../../units.ts';
+import { millimetres } from '../../units.ts';
+import type { Describing } from './describing.ts';
 import type { Library } from './library.ts';
+import { NOT_READ } from './notRead.ts';
 import type { Beginning } from './session.ts';
+import { startFor } from './startFor.ts';
 
 type Known = Pick<Library, 'kit' | 'records' | 'byHand' | 'entries' | 'settings'>;
 
-/** What was told has gone into the kit by now; `unnamed` where something of it is still open. */
-export type Settled =
-  | Exclude<Beginning, { with: 'told' }>
-  | ({ readonly with: 'unnamed'; readonly subject: Unnamed; readonly onBody: Pick<Plan, 'scale' | 'arrows'> } & Pick<Extract<Beginning, { with: 'told' }>, 'bench'>);
-
-/** The value the body is set to: the one entered last, or the one nearest zero. */
-export const startFor = (scale: Scale, entered: number | undefined): Steps =>
-  entered !== undefined && isOnScale(scale, entered) ? entered : nearestOn(scale, 0);
-
-export function planFor(beginning: Settled, known: Known, newSeed: () => number): Got<Plan> {
+export function planFor(wanted: Beginning, known: Known, newSeed: () => number, desk: Pick<Describing, 'opening'> | null): Got<Plan> {
+  const beginning = settled(wanted, desk);
+  if ('sentence' in beginning) return beginning;
   const { manner, training } = known.settings.peek();
   const own = training.own ? lapseOf(training.rounds) : null;
   const lapse = own === null ? {} : { lapse: own };
@@ -79,4 +76,19 @@ function transferFrom(id: string, { records }: Pick<Known, 'records'>): Got<Plan
   if (!plan) return failed('That sweep has no width to carry over. Measure the situation anew.');
   const { practice, scale, arrows } = plan;
   return got(practice ? { ...plan, practice: { ...practice, shift: shiftInside(practice, scale, arrows) } } : plan);
+}
+
+/** What was told goes into the kit before the plan is made; `unnamed` where something of it is still open. */
+type Settled =
+  | Exclude<Beginning, { with: 'told' }>
+  | ({ readonly with: 'unnamed'; readonly subject: Unnamed; readonly onBody: Pick<Plan, 'scale' | 'arrows'> } & Pick<Extract<Beginning, { with: 'told' }>, 'bench'>);
+
+function settled(beginning: Beginning, desk: Pick<Describing, 'opening'> | null): Settled | Failed {
+  if (beginning.with !== 'told') return beginning;
+  const opening = desk?.opening(beginning.about);
+  if (!opening) return failed(NOT_READ);
+  if (!opening.ok) return failed(opening.fault.sentence);
+  const { subject, onBody } = opening;
+  const bench = beginning.bench && { bench: beginning.bench };
+  return isNamed(subject) ? { with: 'kit', situation: subject.situation, ...bench } : { with: 'unnamed', subject, onBody, ...bench };
 }

@@ -4,8 +4,7 @@ import * as v from 'valibot';
 import { Distance, FocalLength, subjectOf, type Body, type Kit, type Lens } from '../../kit/kit.ts';
 import { distanceOf, isSameName, onlyFocal, pieceOf } from '../../kit/told.ts';
 import { focalInName } from '../../kit/focalInName.ts';
-import type { Piece, Subject, Unnamed } from '../../sweep/plan.ts';
-import type { Plan } from '../../sweep/plan.ts';
+import type { Piece, Plan, Subject, Unnamed } from '../../sweep/plan.ts';
 import type { KitForms } from './kitForms.ts';
 import type { Called, Described, Description, Saved } from './session.ts';
 
@@ -98,6 +97,7 @@ function named(all: readonly Piece[], id: string): Piece | null {
   return one ? pieceOf(one) : null;
 }
 
-function settled<Item extends Body | Lens>({ standIn: _, ...rest }: Item): Omit<Item, 'standIn'> & { readonly name: string } {
+function settled<Item extends Body | Lens>(item: Item): Omit<Item, 'standIn'> {
+  const { standIn: _, ...rest } = item;
   return rest;
 }

@@ -19,7 +19,8 @@ export interface Told {
 
 const NOT_HERE = 'another window runs this sweep: take it over to run it here';
 
-export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => Moment): Told {
+/** `onNextLens`: the sweep is to be left for the next lens. */
+export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => Moment, onNextLens: () => void): Told {
   const latest = signal<Heard | null>(null);
 
   function take(input: Input): void {
@@ -49,6 +50,9 @@ export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => 
       case 'help':
         carrier.tell(helpInWords(understood(state).words));
         return became('help');
+      case 'next lens':
+        became('next lens');
+        return onNextLens();
       case 'nothing':
         return;
     }

@@ -1,20 +1,25 @@
-// Where everything begins: go on with a sweep, begin one, practise, or look something up.
+// Where everything begins: the field that looks up or names a lens, and Start.
 import { Heading } from '../parts/heading.tsx';
 import { late } from '../parts/late.tsx';
 import { useSurroundings } from '../useSession.ts';
 
-/** Read while what is stored is being read, so that both are there with the rest. */
-export const NewSweep = late(async () => (await import('./newSweep.tsx')).NewSweep);
-export const Practise = late(async () => (await import('./practise.tsx')).Practise);
+/** Read while what is stored is being read, so that it is there with the rest. */
+export const Begin = late(async () => (await import('./begin.tsx')).Begin);
+const NameIt = late(async () => (await import('./nameIt.tsx')).NameIt);
+const PracticeLink = late(async () => (await import('./practiceLink.tsx')).PracticeLink);
 const Unfinished = late(async () => (await import('./unfinished.tsx')).Unfinished);
 
 export function StartScreen() {
   const { session, way } = useSurroundings();
   const sweep = session.sweep.value;
-  const first = session.kit.value.bodies.length === 0;
+  const { lenses, situations } = session.kit.value;
+  const waits = [...lenses, ...situations].some(({ standIn, retired }) => standIn && retired === null);
   return (
     <>
       <Heading>Sweepbook</Heading>
+      {sweep ? <Unfinished sweep={sweep} /> : <Begin />}
+      {!sweep && waits && <NameIt />}
+      {!sweep && <PracticeLink />}
       <nav class="row" aria-label="More">
         {PLACES.map(({ at, label }) => (
           <button key={at} type="button" class="link" onClick={() => way.go({ at })}>
@@ -22,15 +27,6 @@ export function StartScreen() {
           </button>
         ))}
       </nav>
-      {sweep ? (
-        <Unfinished sweep={sweep} />
-      ) : (
-        <>
-          {first && <Practise first />}
-          <NewSweep />
-          {!first && <Practise />}
-        </>
-      )}
     </>
   );
 }

@@ -1,5 +1,6 @@
 // Whose correction it is, in words.
-import { isNamed, type Subject, type Unnamed } from '../../sweep/plan.ts';
+import { isNamed } from '../../sweep/named.ts';
+import type { Subject, Unnamed } from '../../sweep/plan.ts';
 import { inMetres, inMillimetres } from './quantities.ts';
 
 interface SubjectInWords {

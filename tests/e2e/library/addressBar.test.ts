@@ -25,10 +25,11 @@ test('the toolbar button is marked while a sweep is under way', async () => {
   const badge = () => chromium.worker.evaluate(() => chrome.action.getBadgeText({}));
   const page = await chromium.openTab();
   await page.waitForSelector('h1');
+  await click(page, 'Practice camera');
   await click(page, 'Practise');
   await page.waitForSelector('[data-phase="dialling"]');
   await expect.poll(badge).toBe('…');
   await page.keyboard.press('x');
-  await click(page, 'New sweep');
+  await click(page, 'To the start');
   await expect.poll(badge).toBe('');
 });

@@ -1,7 +1,7 @@
 // Contract of telling whose sweep it is: at any time, on disk before it is said, no hold lost, and a result that nobody named
 // is kept under a stand-in until it gets its name.
 import { expect, test } from 'vitest';
-import { isNamed } from '../../../src/sweep/plan.ts';
+import { isNamed } from '../../../src/sweep/named.ts';
 import { Computer, settle, type Window } from './world.ts';
 
 const SHORT = { min: -8, max: 8, step: 1 };
