@@ -41,7 +41,7 @@ const ofNames = ({ body, lens, focalLength, distance }: Subject): Unnamed => ({
 export function distanceOf({ focalLength, distance, converter }: Unnamed, { converters }: Pick<Kit, 'converters'>): Millimetres | null {
   if (distance !== null || focalLength === null) return distance;
   const factor = converters.find(({ id }) => id === converter?.id)?.factor ?? 1;
-  return usualDistance(millimetres(focalLength * factor));
+  return millimetres(Math.round(usualDistance(millimetres(focalLength * factor))));
 }
 
 /** The focal lengths of a lens: those the kit knows, or those it is called by. */

@@ -1,5 +1,5 @@
 // Tells the short, the double and the long press of one switch apart, from when it went down and came up. Only a press
-// during a hold, or when the finish is offered, waits for a possible second one. A press in dialling is told at once, so
+// during a hold, when the finish is offered, or on the result waits for a possible second one. A press in dialling is told at once, so
 // that the hold begins at the down itself; should it turn out long, the long press is told as well and takes the hold back.
 import type { Input } from './inputs.ts';
 import type { Phase } from './state.ts';
@@ -63,7 +63,7 @@ function whileDown(state: Extract<OneSwitch, { is: 'down' }>, contact: Contact):
   if (length >= LONG_AFTER) return { state: contact.move === 'up' ? RELEASED : { is: 'spent' }, presses: [told('long', state)] };
   if (contact.move !== 'up') return { state, presses: [] };
   if (during === 'dialling') return { state: RELEASED, presses: [] };
-  if ((during === 'holding' || during === 'offered') && length < DOUBLE_WITHIN) return { state: { is: 'between', since, during }, presses: [] };
+  if ((during === 'holding' || during === 'offered' || during === 'finished') && length < DOUBLE_WITHIN) return { state: { is: 'between', since, during }, presses: [] };
   return { state: RELEASED, presses: [told('short', state)] };
 }
 

@@ -50,4 +50,5 @@ const PHASES: readonly { readonly phase: Phase['name']; readonly when: string }[
   { phase: 'paused', when: 'While paused' },
   { phase: 'checking', when: 'When asked about the focus' },
   { phase: 'turning', when: 'When asked to turn the focus' },
+  { phase: 'finished', when: 'On the result' },
 ];

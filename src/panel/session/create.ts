@@ -49,7 +49,7 @@ export function createSession(ports: Ports): Session {
     () => (attending.peek() ? 'holding' : (live.sweep.peek()?.phase.name ?? null)),
     (press) => (attending.peek() ?? told).take(press),
   );
-  hearing.start(live, library, told, attending);
+  hearing.start(live, library, told, attending, (name) => void leave({ name }));
 
   store.onChange((changes) => {
     if (!contentsOf || !library.isFilled()) return;

@@ -35,7 +35,7 @@ export interface Describing {
 }
 
 type OnBody = Pick<Plan, 'scale' | 'arrows'>;
-export type Opening = { readonly ok: true; readonly subject: Subject | Unnamed; readonly onBody: OnBody } | Extract<Described, { ok: false }>;
+type Opening = { readonly ok: true; readonly subject: Subject | Unnamed; readonly onBody: OnBody } | Extract<Described, { ok: false }>;
 
 const FINE: Described = { ok: true };
 const faulty = (of: keyof Description | null, sentence: string) => ({ ok: false, fault: { of, sentence } }) as const;

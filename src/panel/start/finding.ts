@@ -3,13 +3,16 @@ import { answerOf } from '../../logbook/search/answer.ts';
 import { finderOf, isQuestion, lookUpSpoken, lookUpTyped, type Finder } from '../../logbook/search/finder.ts';
 import { shelfOf, type Shelved } from '../../logbook/shelf.ts';
 import { USUAL_LIMITS } from '../../logbook/due.ts';
-import { libraryIn } from '../logbook/libraryIn.ts';
-import type { Session } from '../session/session.ts';
+import { libraryOf } from '../../logbook/storedLibrary.ts';
+import type { Contents } from '../../logbook/stored.ts';
+import type { Moment } from '../../units.ts';
 import { onDay } from '../words/quantities.ts';
 
-export function finderIn(session: Session): Finder {
-  const library = libraryIn(session);
-  const shelf = shelfOf(library, { at: session.clock(), temperature: null }, USUAL_LIMITS);
+type Known = Pick<Contents, 'kit' | 'records' | 'byHand' | 'entries'>;
+
+export function finderIn(known: Known, at: Moment): Finder {
+  const library = libraryOf({ ...known, notes: [] });
+  const shelf = shelfOf(library, { at, temperature: null }, USUAL_LIMITS);
   return finderOf(library.kit, shelf.filter(({ situation, retired }) => situation !== null && !retired));
 }
 

@@ -7,7 +7,7 @@ export function PracticeLink() {
   const { way } = useSurroundings();
   const note = useId();
   return (
-    <button type="button" class="practice-link" aria-label={START.practice} aria-describedby={note} onClick={() => way.go({ at: 'practice' })}>
+    <div class="practice-link">
       <svg viewBox="0 0 64 44" width="64" height="44" aria-hidden="true">
         <rect class="frame" x="1" y="1" width="62" height="42" rx="7" />
         <path class="target" d="M20 12v20M26 12v20M32 12v20M38 12v20M44 12v20" />
@@ -15,9 +15,11 @@ export function PracticeLink() {
         <circle class="lamp" cx="57" cy="37" r="3.4" />
       </svg>
       <span>
-        <b>{START.practice}</b>
+        <button type="button" class="link" aria-describedby={note} onClick={() => way.go({ at: 'practice' })}>
+          {START.practice}
+        </button>
         <small id={note}>{START.practiceNote}</small>
       </span>
-    </button>
+    </div>
   );
 }

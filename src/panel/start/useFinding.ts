@@ -16,7 +16,7 @@ export function useFinding(query: string): Found {
   const [part, setPart] = useState<typeof Finding | null>(null);
   useEffect(() => void import('./finding.ts').then(setPart, () => undefined), []);
   const [kit, records, byHand, entries] = [session.kit.value, session.records.value, session.byHand.value, session.entries.value];
-  const finder = useMemo(() => part?.finderIn(session) ?? null, [part, session, kit, records, byHand, entries]);
+  const finder = useMemo(() => part?.finderIn({ kit, records, byHand, entries }, session.clock()) ?? null, [part, session, kit, records, byHand, entries]);
   const all = useMemo(() => (part && finder ? part.lookUp(finder, query) : []), [part, finder, query]);
   return { all, of: (situation) => finder?.shelf.find(({ subject }) => subject.situation === situation), answerTo: part?.answerTo ?? null };
 }

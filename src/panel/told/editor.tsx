@@ -1,7 +1,7 @@
 // The field behind a chip. What was typed is taken with Enter, with Done, and when something else is pressed; where it does
 // not fit, it stays, with one sentence.
 import type { ComponentChildren } from 'preact';
-import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { focalOf } from '../../kit/told.ts';
 import { Choose } from '../parts/choose.tsx';
 import { Field } from '../parts/field.tsx';
@@ -26,6 +26,8 @@ const BARE = 'bare';
 
 export function Editor({ part, onDone, children, ...line }: Props) {
   const form = useRef<HTMLFormElement>(null);
+  /** What was typed is given up. */
+  const droppedRef = useRef(false);
   const [typed, setTyped] = useState<readonly string[]>(() => typedOf(part, line));
   const [taken, setTaken] = useState(typed);
   const [fault, setFault] = useState('');
@@ -52,6 +54,25 @@ export function Editor({ part, onDone, children, ...line }: Props) {
   const choose = (told: Description): void => {
     if (tell(told)) onDone();
   };
+  useEffect(() => {
+    const place = form.current;
+    const left = ({ relatedTarget }: FocusEvent): void => {
+      if (!droppedRef.current && !(relatedTarget instanceof Node && place?.contains(relatedTarget))) take();
+    };
+    const keyed = (event: KeyboardEvent): void => {
+      if (event.key !== 'Escape') return;
+      event.stopPropagation();
+      droppedRef.current = true;
+      if (fault) line.tell({});
+      onDone();
+    };
+    place?.addEventListener('focusout', left);
+    place?.addEventListener('keydown', keyed);
+    return () => {
+      place?.removeEventListener('focusout', left);
+      place?.removeEventListener('keydown', keyed);
+    };
+  });
   return (
     <form
       ref={form}
@@ -61,15 +82,6 @@ export function Editor({ part, onDone, children, ...line }: Props) {
       onSubmit={(event) => {
         event.preventDefault();
         if (take()) onDone();
-      }}
-      onFocusOut={(event) => {
-        if (!(event.relatedTarget instanceof Node && form.current?.contains(event.relatedTarget))) take();
-      }}
-      onKeyDown={(event) => {
-        if (event.key !== 'Escape') return;
-        event.stopPropagation();
-        if (fault) line.tell({});
-        onDone();
       }}
     >
       <Fields part={part} line={line} typed={typed} type={type} fault={fault} tell={tell} choose={choose} />
@@ -217,7 +229,7 @@ function toldBy(part: Part, [first = '', second = '', third = '']: readonly stri
     case 'length':
       return first.trim() === '' ? null : { focalLength: typedNumber(first) };
     case 'distance':
-      return { distance: first.trim() === '' ? null : typedNumber(first) * 1000 };
+      return { distance: first.trim() === '' ? null : Math.round(typedNumber(first) * 1000) };
     case 'scale':
       return { scale: { min: typedNumber(first), max: typedNumber(second), step: typedNumber(third) } };
     case 'more':

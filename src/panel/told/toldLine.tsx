@@ -23,12 +23,10 @@ export interface Line {
 }
 
 interface Props extends Line {
-  /** Over a sweep, which keeps the keys. */
+  /** Over a sweep, which keeps the keys: one row, until more is asked for. */
   readonly small?: boolean;
   /** Where the lens has a field of its own. */
   readonly onLens?: () => void;
-  /** The lens stands above the line already. */
-  readonly withoutLens?: boolean;
   /** Before a field opens. */
   readonly onOpen?: () => void;
   /** Behind “More”, beside the arrows and the converter. */
@@ -37,9 +35,10 @@ interface Props extends Line {
 
 const PARTS: readonly Part[] = ['lens', 'body', 'length', 'distance', 'scale', 'more'];
 
-export function ToldLine({ small = false, withoutLens = false, onLens, onOpen, children, ...line }: Props) {
+export function ToldLine({ small = false, onLens, onOpen, children, ...line }: Props) {
   const { kit } = useSession();
   const [open, setOpen] = useState<Part | null>(null);
+  const [all, setAll] = useState(!small);
   const opener = useRef<HTMLButtonElement>(null);
   const values = valuesOf(line, kit.value);
   useEffect(() => {
@@ -53,11 +52,12 @@ export function ToldLine({ small = false, withoutLens = false, onLens, onOpen, c
   const close = (): void => {
     if (!small) opener.current?.focus();
     setOpen(null);
+    setAll(!small);
   };
   return (
     <div class={small ? 'told small' : 'told'}>
-      <div class="chips" role="group" aria-label={TOLD.line}>
-        {PARTS.filter((part) => !(withoutLens && part === 'lens')).map((part) => {
+      <fieldset class="chips" aria-label={TOLD.line}>
+        {(all ? PARTS : PARTS.filter((part) => isWanted(part, values))).map((part) => {
           const value = values[part];
           const name = TOLD.parts[part];
           return (
@@ -75,7 +75,12 @@ export function ToldLine({ small = false, withoutLens = false, onLens, onOpen, c
             </button>
           );
         })}
-      </div>
+        {small && (
+          <button type="button" class="chip" data-told="true" aria-expanded={all} onClick={() => (all ? close() : setAll(true))}>
+            {all ? TOLD.fewer : summaryOf(values)}
+          </button>
+        )}
+      </fieldset>
       {open && (
         <Editor key={open} part={open} {...line} onDone={close}>
           {children}
@@ -99,3 +104,10 @@ function valuesOf({ parts, onBody: { scale } }: Line, kit: ReturnType<typeof use
     more: TOLD.parts.more,
   };
 }
+
+/** What is asked for before anything else: the focal length comes with the lens. */
+const isWanted = (part: Part, values: Record<Part, string | null>): boolean =>
+  values[part] === null && (part === 'lens' || part === 'body' || (part === 'length' && values.lens !== null));
+
+const summaryOf = ({ body, length, distance, scale }: Record<Part, string | null>): string =>
+  [length, distance, body].filter((value) => value !== null).join(' \u00b7 ') || (scale ?? '');

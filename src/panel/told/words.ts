@@ -7,6 +7,7 @@ export const TOLD = {
   is: (part: string, value: string): string => `${part}: ${value}`,
   scale: (min: string, max: string, step: number): string => `${min}\u2026${max}${step === 1 ? '' : ` by ${step}`}`,
   done: 'Done',
+  fewer: 'Close',
   body: { choose: 'Body', another: 'Another body\u2026', name: 'Name of the body', hint: 'Your own name for it.' },
   lens: { choose: 'Lens', another: 'Another lens\u2026', name: 'Name of the lens', hint: 'With its focal length, such as \u201cCorvid 85\u201d.' },
   length: {

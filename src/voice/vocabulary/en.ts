@@ -102,6 +102,6 @@ export const PRESS_MEANS: Record<PressMeaning, string> = {
   turned: 'the ring is turned',
   finish: 'finish',
   help: 'help',
-  next: 'next step',
+  next: 'next lens',
   back: 'one step back',
 };

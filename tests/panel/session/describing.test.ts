@@ -197,3 +197,15 @@ test('left for the next lens, the panel knows for which', async () => {
   await settle();
   expect([window.session.sweep.value, window.session.leftFor.value]).toEqual([null, { name: 'Corvid 35' }]);
 });
+
+test('“next lens” with a name, said on the result, leaves for the lens of that name, its number in figures', async () => {
+  const computer = new Computer();
+  const window = await computer.open();
+  window.session.changeSettings({ voice: { listen: 'browser' } });
+  await window.session.begin({ with: 'told', about: { scale: SHORT } });
+  await settle();
+  await hold(window, 'solid');
+  await window.tell('finish');
+  expect(window.ear?.onHeard([{ text: 'next lens Corvid eighty-five' }], true)).toBe(true);
+  await expect.poll(() => window.session.leftFor.value).toEqual({ name: 'Corvid 85' });
+});
