@@ -23,11 +23,11 @@ export type OneSwitch =
   /** Down, and everything it could mean has been told. */
   | { readonly is: 'spent' };
 
-type Told = Extract<Input, { told: 'press' }>;
+type Press = Extract<Input, { told: 'press' }>;
 
 export interface Switched {
   readonly state: OneSwitch;
-  readonly presses: readonly Told[];
+  readonly presses: readonly Press[];
 }
 
 export const RELEASED: OneSwitch = { is: 'up' };
@@ -77,7 +77,7 @@ function inBetween(state: Extract<OneSwitch, { is: 'between' }>, contact: Contac
   return { state: next.state, presses: [first, ...next.presses] };
 }
 
-const told = (press: Told['press'], { since, during }: { since: Moment; during: Phase['name'] }): Told => ({
+const told = (press: Press['press'], { since, during }: { since: Moment; during: Phase['name'] }): Press => ({
   told: 'press',
   press,
   during,

@@ -5,7 +5,7 @@ import { newBody, newLens, type Kit } from '../../src/kit/kit.ts';
 import { restored } from '../../src/logbook/backup/restore.ts';
 import type { LogRecord } from '../../src/logbook/record.ts';
 import type { Contents } from '../../src/logbook/stored.ts';
-import { libraryIn } from '../../src/panel/logbook/libraryIn.ts';
+import { libraryIn } from '../../src/panel/session/libraryIn.ts';
 import { createJob } from '../../src/panel/session/job.ts';
 import { createDescribing } from '../../src/panel/session/describing.ts';
 import { createKitForms } from '../../src/panel/session/kitForms.ts';
@@ -13,9 +13,9 @@ import { createLibrary } from '../../src/panel/session/library.ts';
 import { createWritings } from '../../src/panel/session/writings.ts';
 import { DONE, got } from '../../src/result.ts';
 import type { Attendant, EarState, Heard, LeftFor, Role, Session, Trouble } from '../../src/panel/session/session.ts';
-import type { StoredBench } from '../../src/optics/setUp/stored.ts';
+import type { StoredBench } from '../../src/sweep/storedBench.ts';
 import { USUAL_SETTINGS } from '../../src/settings.ts';
-import { NO_MEMORY } from '../../src/sweep/belief/prior.ts';
+import { NO_MEMORY } from '../../src/sweep/memory.ts';
 import type { SweepEvent } from '../../src/sweep/event.ts';
 import type { Input } from '../../src/sweep/inputs.ts';
 import { meaning } from '../../src/sweep/meaning.ts';
@@ -156,7 +156,7 @@ export class FakeSession implements Session {
       this.#plan = { ...this.#plan, subject: opening.subject, ...opening.onBody };
     }
     this.open();
-    return { ok: true };
+    return DONE;
   }
 
   leave(): void {
@@ -193,7 +193,7 @@ export class FakeSession implements Session {
   named: Session['named'] = () => this.#describing.named();
   nameKept: Session['nameKept'] = (situation, told) => this.#describing.nameKept(situation, told);
   situationFor: Session['situationFor'] = (about) => this.#describing.situationFor(about);
-  planFor: Session['planFor'] = createJob(this.#library, this.clock).planFor;
+  planJob: Session['planJob'] = createJob(this.#library, this.clock).planJob;
   enter: Session['enter'] = this.#writings.enter;
   writeByHand: Session['writeByHand'] = this.#writings.writeByHand;
   noteOn: Session['noteOn'] = this.#writings.noteOn;

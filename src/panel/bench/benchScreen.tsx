@@ -15,7 +15,7 @@ import { SquareCard } from './squareCard.tsx';
 import { subjectOf } from './subject.ts';
 import { TargetCard } from './targetCard.tsx';
 import { typedAt } from './fields.ts';
-import { useBench, type Standing } from './useBench.ts';
+import { useBench, type BenchNow } from './useBench.ts';
 import { WalkCard } from './walkCard.tsx';
 import { write, writtenDown } from './writtenDown.ts';
 import { previewOf } from '../start/preview.ts';
@@ -51,7 +51,7 @@ function FocalField({ known }: { readonly known: Millimetres | null }) {
     const length = readFocalLength(now);
     if (length.ok) start.tell({ focalLength: length.value });
   };
-  return <Field label="Focal length, mm" text={text} fault={read.ok || text === '' ? undefined : read.say} numeric onTyped={typed} />;
+  return <Field label="Focal length, mm" text={text} fault={read.ok || text === '' ? undefined : read.sentence} numeric onTyped={typed} />;
 }
 
 /** A situation of the kit keeps its lengths. */
@@ -79,7 +79,7 @@ function useWritingDown(): void {
 }
 
 interface Props {
-  readonly standing: Extract<Standing, { reckoned: unknown }>;
+  readonly standing: Extract<BenchNow, { reckoned: unknown }>;
   readonly open: boolean;
 }
 

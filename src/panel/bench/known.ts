@@ -8,7 +8,7 @@ import type { Session } from '../session/session.ts';
 import type { Draft } from '../start/draft.ts';
 import { previewOf } from '../start/preview.ts';
 import { metresTyped } from '../words/quantities.ts';
-import type { Known } from './typed.ts';
+import type { FromKit } from './typed.ts';
 
 interface Pieces {
   readonly body: Body | null;
@@ -16,7 +16,7 @@ interface Pieces {
   readonly converter: Converter | null;
 }
 
-export function knownOf(session: Session, draft: Draft, focalLength: number): Known {
+export function knownOf(session: Session, draft: Draft, focalLength: number): FromKit {
   const { body, lens, converter } = piecesOf(session, draft);
   const widest = lens === null ? null : widestAt(lens, focalLength);
   return {

@@ -15,6 +15,7 @@ import type { Attendant, LeftFor, Session } from './session.ts';
 import { failed } from '../../result.ts';
 import { createTold } from './told.ts';
 import { UNREAD } from '../../unread.ts';
+import { readWords } from '../../words/catalogue.ts';
 import { createTroubles } from './troubles.ts';
 
 const TICK = 100;
@@ -65,7 +66,7 @@ export function createSession(ports: Ports): Session {
   }
 
   async function read(): Promise<void> {
-    const part = await import('./desk.ts').catch(() => null);
+    const [part] = await Promise.all([import('./desk.ts'), readWords('kit')]).catch(() => [null]);
     const contents = part ? await part.load({ ...ports, keeper, troubles }, () => void read()).catch(() => unread()) : unread();
     if (!part || contents === null) return;
     desk = part.createDesk(library, ports.newId, now, live);
@@ -156,7 +157,7 @@ export function createSession(ports: Ports): Session {
     saveSituation: (draft) => desk?.saveSituation(draft) ?? UNSAVED,
     putKit: (list, item, seen) => desk?.putKit(list, item, seen) ?? UNSAVED,
     retireKit: (list, id, away) => desk?.retireKit(list, id, away) ?? UNSAVED,
-    planFor: (situations) => desk?.planFor(situations),
+    planJob: (situations) => desk?.planJob(situations),
     enter: (entry) => desk?.enter(entry) ?? failed(NOT_READ),
     writeByHand: (draft) => desk?.writeByHand(draft) ?? failed(NOT_READ),
     tellConditions: (record, conditions) => desk?.tellConditions(record, conditions) ?? failed(NOT_READ),

@@ -12,7 +12,7 @@ import type { Moment } from '../../units.ts';
 import * as v from 'valibot';
 import { faultsIn } from './faults.ts';
 import type { KitForms } from './kitForms.ts';
-import type { Library } from './library.ts';
+import type { LibraryStore } from './library.ts';
 import { startFor } from './startFor.ts';
 import type { Described, Description, Saved } from './session.ts';
 import { withStandIns } from './standIns.ts';
@@ -40,16 +40,16 @@ type Opening = { readonly ok: true; readonly subject: Subject | Unnamed; readonl
 const FINE: Described = { ok: true };
 const faulty = (of: keyof Description | null, sentence: string) => ({ ok: false, fault: { of, sentence } }) as const;
 
-export function createDescribing(library: Library, forms: KitForms, live: Running): Describing {
+export function createDescribing(library: LibraryStore, forms: KitForms, live: Running): Describing {
   const desk: KitDesk = { ...forms, kit: () => library.kit.peek() };
   const kit = (): Kit => library.kit.peek();
 
   function onBody(told: Description, now: OnBody): OnBody | Extract<Described, { ok: false }> {
     const picked = told.body && 'id' in told.body ? told.body.id : null;
     const body = kit().bodies.find(({ id }) => id === picked);
-    const scale = told.scale ? v.safeParse(Scale, told.scale) : null;
+    const scale = told.scale ? v.safeParse(v.object({ scale: Scale }), { scale: told.scale }) : null;
     if (scale && !scale.success) return faulty('scale', faultsIn(scale.issues)[0]?.sentence ?? TELLING.scale);
-    return { scale: scale?.output ?? body?.scale ?? now.scale, arrows: told.arrows ?? body?.arrows ?? now.arrows };
+    return { scale: scale?.output.scale ?? body?.scale ?? now.scale, arrows: told.arrows ?? body?.arrows ?? now.arrows };
   }
 
   /** What was told of the scale and the arrows holds for the body itself. */

@@ -4,7 +4,7 @@ import type { Moment } from '../../units.ts';
 import { createDescribing, type Describing, type Running } from './describing.ts';
 import { createJob, type Job } from './job.ts';
 import { createKitForms, type KitForms } from './kitForms.ts';
-import type { Library } from './library.ts';
+import type { LibraryStore } from './library.ts';
 import { createWritings, type Writings } from './writings.ts';
 
 export { contentsOf } from '../../logbook/stored.ts';
@@ -13,7 +13,7 @@ export { watchSync } from './watchSync.ts';
 
 export type Desk = KitForms & Writings & Job & Describing;
 
-export function createDesk(library: Library, newId: () => string, now: () => Moment, live: Running): Desk {
+export function createDesk(library: LibraryStore, newId: () => string, now: () => Moment, live: Running): Desk {
   const forms = createKitForms(library, newId, now);
   return { ...forms, ...createWritings(library, newId), ...createJob(library, now), ...createDescribing(library, forms, live) };
 }

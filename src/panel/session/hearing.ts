@@ -2,7 +2,7 @@
 // is read then, and not at all where nobody does.
 import { computed, effect, signal, type ReadonlySignal } from '@preact/signals';
 import { UNREAD } from '../../unread.ts';
-import type { Library } from './library.ts';
+import type { LibraryStore } from './library.ts';
 import type { Listener } from './listener.ts';
 import type { Live } from './live.ts';
 import type { Ports } from './ports.ts';
@@ -15,7 +15,7 @@ export interface Hearing {
   /** Deaf until the returned function is called, and a moment longer. */
   deafen(): () => void;
   /** Opens and closes the ear from now on. */
-  start(live: Live, library: Library, told: Told, attending: ReadonlySignal<Attendant | null>, onNextLens: (name: string) => void): void;
+  start(live: Live, library: LibraryStore, told: Told, attending: ReadonlySignal<Attendant | null>, onNextLens: (name: string) => void): void;
   /** The one switch; true when it is the switch that opens the ear, and tells nothing else. */
   contact(move: 'down' | 'up'): boolean;
 }

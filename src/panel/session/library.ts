@@ -10,13 +10,13 @@ import type { JobPlan } from '../../logbook/plan/jobPlan.ts';
 import type { LogRecord } from '../../logbook/record.ts';
 import { byHandKey, entryKey, KEY, noteKey, recordKey } from '../../logbook/keys.ts';
 import { newestFirst } from '../../logbook/newestFirst.ts';
-import type { Contents, Read, Stored } from '../../logbook/stored.ts';
+import type { Contents, CheckedStore, Stored } from '../../logbook/stored.ts';
 import { Settings, USUAL_SETTINGS } from '../../settings.ts';
 import type { Moment } from '../../units.ts';
 import type { Keeper } from './keeper.ts';
 import type { SettingsPatch } from './session.ts';
 
-export interface Library {
+export interface LibraryStore {
   readonly kit: ReadonlySignal<Kit>;
   readonly records: ReadonlySignal<readonly LogRecord[]>;
   readonly byHand: ReadonlySignal<readonly HandRecord[]>;
@@ -29,7 +29,7 @@ export interface Library {
   take(contents: Contents): void;
   isFilled(): boolean;
   /** What another window has changed. */
-  changed(changes: Stored, read: Read): void;
+  changed(changes: Stored, read: CheckedStore): void;
   changeKit(kit: Kit): void;
   changeSettings(patch: SettingsPatch): void;
   record(record: LogRecord): Promise<void>;
@@ -43,7 +43,7 @@ export interface Library {
   backUp(at: Moment): void;
 }
 
-export function createLibrary(keeper: Keeper): Library {
+export function createLibrary(keeper: Keeper): LibraryStore {
   const kit = signal<Kit>({ bodies: [], lenses: [], converters: [], situations: [] });
   const records = signal<readonly LogRecord[]>([]);
   const byHand = signal<readonly HandRecord[]>([]);

@@ -6,8 +6,8 @@ import { memoryFor } from '../../logbook/memory.ts';
 import { shiftInside } from '../../practice/cameras.ts';
 import { drawOddity } from '../../practice/oddCamera.ts';
 import { lapseOf } from '../../practice/training/score.ts';
-import { failed, got, type Failed, type Got } from '../../result.ts';
-import { NO_MEMORY } from '../../sweep/belief/prior.ts';
+import { failed, got, type Failed, type Result } from '../../result.ts';
+import { NO_MEMORY } from '../../sweep/memory.ts';
 import { isNamed } from '../../sweep/named.ts';
 import type { Plan, Unnamed } from '../../sweep/plan.ts';
 import { isOnScale, nearestOn, USUAL_SCALE } from '../../sweep/scale.ts';
@@ -15,14 +15,14 @@ import { transferPlan } from '../../sweep/transfer/opened.ts';
 import { replay } from '../../sweep/transition.ts';
 import { millimetres } from '../../units.ts';
 import type { Describing } from './describing.ts';
-import type { Library } from './library.ts';
+import type { LibraryStore } from './library.ts';
 import { NOT_READ } from './notRead.ts';
 import type { Beginning } from './session.ts';
 import { startFor } from './startFor.ts';
 
-type Known = Pick<Library, 'kit' | 'records' | 'byHand' | 'entries' | 'settings'>;
+type Known = Pick<LibraryStore, 'kit' | 'records' | 'byHand' | 'entries' | 'settings'>;
 
-export function planFor(wanted: Beginning, known: Known, newSeed: () => number, desk: Pick<Describing, 'opening'> | null): Got<Plan> {
+export function planFor(wanted: Beginning, known: Known, newSeed: () => number, desk: Pick<Describing, 'opening'> | null): Result<Plan> {
   const beginning = settled(wanted, desk);
   if ('sentence' in beginning) return beginning;
   const { manner, training } = known.settings.peek();
@@ -69,7 +69,7 @@ export function planFor(wanted: Beginning, known: Known, newSeed: () => number, 
 }
 
 /** The practice camera turns its own ring. */
-function transferFrom(id: string, { records }: Pick<Known, 'records'>): Got<Plan> {
+function transferFrom(id: string, { records }: Pick<Known, 'records'>): Result<Plan> {
   const record = records.peek().find((one) => one.id === id);
   if (!record) return failed('That sweep is not in the logbook yet. Wait a moment, then try again.');
   const plan = transferPlan(replay(record.journal), record.outcome);

@@ -11,13 +11,13 @@ import type { Library } from '../../logbook/library.ts';
 import type { JobPlan } from '../../logbook/plan/jobPlan.ts';
 import type { LogRecord } from '../../logbook/record.ts';
 import type { HandDraft } from '../../logbook/recordByHand.ts';
-import type { EarState } from '../../platform/ear/listening.ts';
+import type { EarState } from '../../platform/ear/owner.ts';
 import type { Page } from '../../platform/tabs.ts';
-import type { Got, Result } from '../../result.ts';
+import type { Result } from '../../result.ts';
 import type { Settings } from '../../settings.ts';
 import type { By } from '../../sweep/event.ts';
-import type { Care } from '../../sweep/end/care.ts';
-import type { StoredBench } from '../../optics/setUp/stored.ts';
+import type { Care } from '../../sweep/care.ts';
+import type { StoredBench } from '../../sweep/storedBench.ts';
 import type { Input, Word } from '../../sweep/inputs.ts';
 import type { Order, Pace, Subject } from '../../sweep/plan.ts';
 import type { SweepState } from '../../sweep/state.ts';
@@ -182,7 +182,7 @@ export interface Session {
   /** Puts an item of the kit away, or back. */
   retireKit(list: KitList, id: string, away: boolean): Saved;
   /** Plans these situations, in the order that moves and swaps least; none: the plan is given up. */
-  planFor(situations: readonly string[]): void;
+  planJob(situations: readonly string[]): void;
   /** A value was entered in the camera. */
   enter(entry: Omit<Entry, 'id'>): Result;
   /** A value is put in without a sweep. */
@@ -194,7 +194,7 @@ export interface Session {
   /** Joins another logbook with this one, or puts it in its place; a copy is kept first, and without one nothing is done. */
   bring(library: Library, how: Bringing): Promise<Result>;
   /** When the copies were taken, newest first. */
-  copies(): Promise<Got<readonly Moment[]>>;
+  copies(): Promise<Result<readonly Moment[]>>;
   /** Puts the logbook back as it was then; what is here now becomes a copy. */
   bringBack(at: Moment): Promise<Result>;
   /** A backup file was written. */
@@ -207,7 +207,7 @@ export interface Session {
   clock(): Moment;
   changeSettings(patch: SettingsPatch): void;
   /** The patterns of the words the person taught. */
-  taught(): Promise<Got<readonly Take[]>>;
+  taught(): Promise<Result<readonly Take[]>>;
   /** Brings taught words in beside those here; a word taught in both stays, or is replaced. */
   bringTaught(takes: readonly Take[], how: Bringing): Promise<Result>;
   /** Erases every word that was heard and kept with the holds, also in the copies. */

@@ -5,6 +5,7 @@ import { Distance, FocalLength, subjectOf, type Body, type Kit, type Lens } from
 import { distanceOf, isSameName, onlyFocal, pieceOf } from '../../kit/told.ts';
 import { focalInName } from '../../kit/focalInName.ts';
 import type { Piece, Plan, Subject, Unnamed } from '../../sweep/plan.ts';
+import { faultsIn } from './faults.ts';
 import type { KitForms } from './kitForms.ts';
 import type { Called, Described, Description, Saved } from './session.ts';
 
@@ -18,6 +19,8 @@ export type KitDesk = KitForms & { readonly kit: () => Kit };
 
 const FINE: Described = { ok: true };
 const faulty = (of: keyof Description | null, sentence: string): Described => ({ ok: false, fault: { of, sentence } });
+
+const sentenceFor = (issues: readonly v.BaseIssue<unknown>[]): string => faultsIn(issues)[0]?.sentence ?? '';
 
 /** Takes the parts one after another and stops at the first that does not fit; what was taken before it stays. */
 export function takeIn(before: Unnamed, told: Description, scale: Pick<Plan, 'scale' | 'arrows'>, desk: KitDesk): Taken {
@@ -45,12 +48,12 @@ export function takeIn(before: Unnamed, told: Description, scale: Pick<Plan, 'sc
   }
   if (told.focalLength !== undefined) {
     const length = v.safeParse(FocalLength, told.focalLength);
-    if (!length.success) return { parts, described: faulty('focalLength', length.issues[0].message) };
+    if (!length.success) return { parts, described: faulty('focalLength', sentenceFor(length.issues)) };
     parts = { ...parts, focalLength: length.output };
   }
   if (told.distance !== undefined) {
     const distance = v.safeParse(v.nullable(Distance), told.distance);
-    if (!distance.success) return { parts, described: faulty('distance', distance.issues[0].message) };
+    if (!distance.success) return { parts, described: faulty('distance', sentenceFor(distance.issues)) };
     parts = { ...parts, distance: distance.output };
   }
   return { parts, described: FINE };

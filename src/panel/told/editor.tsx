@@ -12,7 +12,7 @@ import type { Description } from '../session/session.ts';
 import { useSession } from '../useSession.ts';
 import { inMillimetres, metresTyped } from '../words/quantities.ts';
 import { typedNumber } from '../words/typedNumber.ts';
-import type { Line, Part } from './toldLine.tsx';
+import type { Line, Part } from './line.ts';
 import { TOLD } from './words.ts';
 
 interface Props extends Line {

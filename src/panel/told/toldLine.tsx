@@ -4,23 +4,13 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { distanceOf } from '../../kit/told.ts';
 import { late } from '../parts/late.tsx';
 import { writeSteps } from '../../sweep/scale.ts';
-import type { Plan, Unnamed } from '../../sweep/plan.ts';
-import type { Described, Description } from '../session/session.ts';
 import { useSession } from '../useSession.ts';
 import { inMetres, inMillimetres } from '../words/quantities.ts';
+import type { Line, Part } from './line.ts';
 import { TOLD } from './words.ts';
 import type { ComponentChildren } from 'preact';
 
 const Editor = late(async () => (await import('./editor.tsx')).Editor);
-
-export type Part = keyof typeof TOLD.parts;
-export type Telling = (told: Description) => Described;
-
-export interface Line {
-  readonly parts: Unnamed;
-  readonly onBody: Pick<Plan, 'scale' | 'arrows'>;
-  readonly tell: Telling;
-}
 
 interface Props extends Line {
   /** Over a sweep, which keeps the keys: one row, until more is asked for. */

@@ -9,7 +9,7 @@ import type { Description } from '../session/session.ts';
 import { useSession } from '../useSession.ts';
 import { inMillimetres } from '../words/quantities.ts';
 import { typedNumber } from '../words/typedNumber.ts';
-import type { Telling } from './toldLine.tsx';
+import type { Telling } from './line.ts';
 import { WHOSE } from './words.ts';
 
 interface Props {
