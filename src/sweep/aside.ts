@@ -7,7 +7,7 @@ import { isOnScale } from './scale.ts';
 import type { Phase, SweepState } from './state.ts';
 import { ignored, refused, say, taken, type Move } from './step.ts';
 import { focusMoved } from './trouble/troublesOf.ts';
-import { currentOutcome, dial, enter, look, turn } from './turn.ts';
+import { currentOutcome, dial, doubt, enter, look, turn } from './turn.ts';
 
 type Did<Name extends SweepEvent['did']> = Extract<SweepEvent, { did: Name }>;
 
@@ -100,7 +100,7 @@ export function finished(state: SweepState, event: Did<'finished'>): Move {
   const outcome = currentOutcome(state, event.at);
   const after = enter(state, { name: 'finished', outcome, at: event.at }, [
     { do: 'record', outcome },
-    say({ say: 'outcome', outcome }),
+    say({ say: 'outcome', outcome, practice: state.plan.practice !== null, ...doubt(state) }),
   ]);
   return taken(after.state, event, after.effects);
 }

@@ -38,10 +38,12 @@ export function pressed({ press, during, downAt }: Extract<Input, { told: 'press
       return whileIn('checking', { did: 'checked', at, focus: 'unmoved', by });
     case 'shifted':
       return whileIn(during === 'offered' ? 'offered' : 'checking', { did: 'checked', at, focus: 'moved', by });
-    case 'next':
-      return phase.name === 'finished' ? { means: 'next lens' } : NOTHING;
     case 'turned':
       return whileIn('turning', { did: 'checked', at, focus: 'moved', by });
+    case 'repeat':
+    case 'entered':
+    case 'next lens':
+      return phase.name === 'finished' ? { means } : NOTHING;
     default:
       return NOTHING;
   }

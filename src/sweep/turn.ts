@@ -12,6 +12,7 @@ import { suggest, type Suggestion } from './next/suggestion.ts';
 import type { Plan } from './plan.ts';
 import type { Phase, SweepState } from './state.ts';
 import { say, sound, wake } from './step.ts';
+import { standing } from './toEnter.ts';
 import { timeSpent } from './timeSpent.ts';
 import { carriedOver } from './transfer/carried.ts';
 import { isTransfer } from './transfer/joint.ts';
@@ -41,7 +42,7 @@ export function turn(before: BetweenPhases, at: Moment, noted: Hold | null): Tur
   if (way) return enter(state, { name: 'turning', way, next }, [say(turnTheFocus(state.plan, way, noted))]);
   if (ready || state.troubles.some(isHopeless)) {
     const outcome = currentOutcome(state, at);
-    return enter(state, { name: 'offered', outcome, next }, [say({ say: 'offer', noted, outcome, look: hasLiveView(state.plan), ...told })]);
+    return enter(state, { name: 'offered', outcome, next }, [say({ say: 'offer', noted, outcome, look: hasLiveView(state.plan), ...doubt(state) })]);
   }
   return dial(state, next, say({ say: 'next', noted, next, ...told }));
 }
@@ -54,6 +55,12 @@ function newIn(now: BetweenPhases, before: BetweenPhases): { trouble?: Trouble }
   const [first] = now.troubles;
   if (!first || first.trouble === 'focus moved' || before.troubles.some(({ trouble }) => trouble === first.trouble)) return {};
   return { trouble: first };
+}
+
+/** The likeliest trouble that stands: while it does, nothing said of the outcome is certain. */
+export function doubt({ troubles }: Pick<SweepState, 'troubles'>): { trouble?: Trouble } {
+  const [trouble] = standing(troubles);
+  return trouble ? { trouble } : {};
 }
 
 /** Is there a focus in live view that must still be sharp? */

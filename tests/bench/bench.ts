@@ -12,13 +12,14 @@ import { suggestion } from './suggestion.ts';
 import { awkwardSweeps } from './sweep/awkwardFamily.ts';
 import { memory } from './sweep/memoryFamily.ts';
 import { moved } from './sweep/movedFamily.ts';
+import { remaining } from './sweep/remainingFamily.ts';
 import { sweeps } from './sweep/ordinaryFamily.ts';
 import { transfer } from './sweep/transferFamily.ts';
 import { troubles } from './sweep/troublesFamily.ts';
 import { taughtRule } from './taughtRule.ts';
 import { makeReady } from '../programs/ready.ts';
 
-const families: readonly Family[] = [taughtRule, sweeps, awkwardSweeps, moved, troubles, memory, transfer, suggestion, panel, paint, lookUp, hearing];
+const families: readonly Family[] = [taughtRule, sweeps, awkwardSweeps, moved, troubles, remaining, memory, transfer, suggestion, panel, paint, lookUp, hearing];
 
 const { values } = parseArgs({ options: { only: { type: 'string' }, json: { type: 'string' }, data: { type: 'string' } } });
 const chosen = families.filter(({ name }) => values.only === undefined || name === values.only);

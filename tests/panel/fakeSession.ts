@@ -6,6 +6,7 @@ import { restored } from '../../src/logbook/backup/restore.ts';
 import type { LogRecord } from '../../src/logbook/record.ts';
 import type { Contents } from '../../src/logbook/stored.ts';
 import { libraryIn } from '../../src/panel/session/libraryIn.ts';
+import { createEnding } from '../../src/panel/session/ending.ts';
 import { createJob } from '../../src/panel/session/job.ts';
 import { createDescribing } from '../../src/panel/session/describing.ts';
 import { createKitForms } from '../../src/panel/session/kitForms.ts';
@@ -24,7 +25,6 @@ import { open } from '../../src/sweep/opening.ts';
 import type { Plan, Subject } from '../../src/sweep/plan.ts';
 import { USUAL_SCALE } from '../../src/sweep/scale.ts';
 import type { SweepState } from '../../src/sweep/state.ts';
-import { replanned } from '../../src/sweep/replanned.ts';
 import { transition } from '../../src/sweep/transition.ts';
 import { understood } from '../../src/sweep/understood.ts';
 import { becameInWords, wordsOfInput } from '../../src/voice/became.ts';
@@ -132,6 +132,11 @@ export class FakeSession implements Session {
     let became = '';
     if (meant.means === 'events') {
       for (const event of meant.events) became = becameInWords(event, this.#dispatch(event));
+    } else if (meant.means === 'entered') {
+      became = this.#ending.mark(state);
+    } else if (meant.means === 'undo') {
+      const event = { did: 'undid', at: this.now.value, by: 'key' } as const;
+      became = this.#ending.takeBack(state) ?? becameInWords(event, this.#dispatch(event));
     } else if (meant.means === 'next lens') {
       this.nextLens();
     } else {
@@ -166,7 +171,7 @@ export class FakeSession implements Session {
 
   readonly leftFor = signal<LeftFor | null>(null);
   nextLens(name?: string): void {
-    this.leftFor.value = { name: name ?? null };
+    this.leftFor.value = this.sweep.value?.plan.practice ? null : { name: name ?? null };
     this.#show(null);
   }
 
@@ -175,6 +180,14 @@ export class FakeSession implements Session {
   readonly clock = () => this.now.value;
   readonly #forms = createKitForms(this.#library, this.#newId, this.clock);
   readonly #writings = createWritings(this.#library, this.#newId);
+  readonly #ending = createEnding({
+    library: this.#library,
+    carrier: { inTurn: () => undefined, tell: ({ spoken, written }) => void (this.said.push(spoken), (this.announcement.value = written)) },
+    now: this.clock,
+    newId: this.#newId,
+    named: () => this.#describing.named(),
+  });
+  propose: Session['propose'] = this.#ending.propose;
   saveBody: Session['saveBody'] = this.#forms.saveBody;
   saveLens: Session['saveLens'] = this.#forms.saveLens;
   saveSituation: Session['saveSituation'] = this.#forms.saveSituation;
@@ -182,9 +195,9 @@ export class FakeSession implements Session {
   retireKit: Session['retireKit'] = this.#forms.retireKit;
   readonly #describing = createDescribing(this.#library, this.#forms, {
     sweep: this.sweep,
-    replan: (plan) => {
+    rework: (change) => {
       const state = this.sweep.value;
-      const again = state && replanned(state.journal, state, plan);
+      const again = state && change(state.journal, state);
       if (again) this.#show(again.state);
       return again !== null;
     },

@@ -20,6 +20,7 @@ export const ROOMS = table({
       'src/sweep/oddity.ts',
       'src/sweep/storedBench.ts',
       'src/sweep/widthTransfer.ts',
+      'src/sweep/manner.ts',
       'src/sweep/plan.ts',
       'src/sweep/named.ts',
       'src/sweep/event.ts',

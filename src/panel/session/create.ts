@@ -41,7 +41,7 @@ export function createSession(ports: Ports): Session {
       withdraw: (id) => library.withdraw(id),
     },
   );
-  const told = createTold(live, now, () => void leave({ name: null }));
+  const told = createTold(live, now, () => desk, () => nextLens());
   const attending = signal<Attendant | null>(null);
   const leftFor = signal<LeftFor | null>(null);
   // Beside a sweep a press waits for a possible second one, as it does during a hold.
@@ -50,7 +50,7 @@ export function createSession(ports: Ports): Session {
     () => (attending.peek() ? 'holding' : (live.sweep.peek()?.phase.name ?? null)),
     (press) => (attending.peek() ?? told).take(press),
   );
-  hearing.start(live, library, told, attending, (name) => void leave({ name }));
+  hearing.start(live, library, told, attending, nextLens);
 
   store.onChange((changes) => {
     if (!contentsOf || !library.isFilled()) return;
@@ -69,7 +69,7 @@ export function createSession(ports: Ports): Session {
     const [part] = await Promise.all([import('./desk.ts'), readWords('kit')]).catch(() => [null]);
     const contents = part ? await part.load({ ...ports, keeper, troubles }, () => void read()).catch(() => unread()) : unread();
     if (!part || contents === null) return;
-    desk = part.createDesk(library, ports.newId, now, live);
+    desk = part.createDesk({ library, live, newId: ports.newId, now });
     ({ contentsOf } = part);
     library.take(contents);
     part.watchSync({ ...ports, library, troubles });
@@ -98,6 +98,11 @@ export function createSession(ports: Ports): Session {
     keepUnderSomeName();
     leftFor.value = wanted;
     await live.leave();
+  }
+
+  /** On from a result; the practice camera has no next lens. */
+  function nextLens(name: string | null = null): void {
+    void leave(live.sweep.peek()?.plan.practice ? null : { name });
   }
 
   return {
@@ -146,12 +151,13 @@ export function createSession(ports: Ports): Session {
       return begun;
     },
     leave: () => void leave(null),
-    nextLens: (name) => void leave({ name: name ?? null }),
+    nextLens,
     leftFor,
     describe: (told) => desk?.describe(told) ?? UNTOLD,
     named: () => desk?.named() ?? null,
     nameKept: (situation, told) => desk?.nameKept(situation, told) ?? UNTOLD,
     situationFor: (about) => desk?.situationFor(about) ?? UNSAVED,
+    propose: (value) => desk?.propose(value),
     saveBody: (draft) => desk?.saveBody(draft) ?? UNSAVED,
     saveLens: (draft) => desk?.saveLens(draft) ?? UNSAVED,
     saveSituation: (draft) => desk?.saveSituation(draft) ?? UNSAVED,
@@ -193,7 +199,7 @@ export function createSession(ports: Ports): Session {
         if (attending.peek() === attendant) attending.value = null;
       };
     },
-    noteBench: live.noteBench,
+    noteBench: (bench) => desk?.noteBench(bench) ?? false,
     dismiss: troubles.dismiss,
   };
 }

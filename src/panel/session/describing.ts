@@ -4,8 +4,11 @@ import type { Kit } from '../../kit/kit.ts';
 import { partsOf } from '../../kit/told.ts';
 import { memoryFor } from '../../logbook/memory.ts';
 import type { LogRecord } from '../../logbook/record.ts';
+import type { SweepEvent } from '../../sweep/event.ts';
 import { isNamed, NOTHING_TOLD } from '../../sweep/named.ts';
 import type { Plan, Subject, Unnamed } from '../../sweep/plan.ts';
+import { replanned, type Replanned } from '../../sweep/replanned.ts';
+import type { StoredBench } from '../../sweep/storedBench.ts';
 import { Scale, USUAL_SCALE, writeSteps } from '../../sweep/scale.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import type { Moment } from '../../units.ts';
@@ -22,10 +25,12 @@ import { TELLING } from './tellingWords.ts';
 /** The sweep of this panel, as far as telling needs it. */
 export interface Running {
   readonly sweep: { peek(): SweepState | null };
-  replan(plan: Plan): boolean;
+  rework(change: (journal: readonly SweepEvent[], state: SweepState) => Replanned | null): boolean;
 }
 
 export interface Describing {
+  /** Stores with the sweep how its rig was set up: the first hold settles it. */
+  noteBench(bench: StoredBench): boolean;
   describe(told: Description): Described;
   named(): Subject | null;
   nameKept(situation: string, told: Description): Described;
@@ -43,6 +48,7 @@ const faulty = (of: keyof Description | null, sentence: string) => ({ ok: false,
 export function createDescribing(library: LibraryStore, forms: KitForms, live: Running): Describing {
   const desk: KitDesk = { ...forms, kit: () => library.kit.peek() };
   const kit = (): Kit => library.kit.peek();
+  const replan = (plan: Plan): boolean => live.rework((journal, state) => replanned(journal, state, plan));
 
   function onBody(told: Description, now: OnBody): OnBody | Extract<Described, { ok: false }> {
     const picked = told.body && 'id' in told.body ? told.body.id : null;
@@ -70,6 +76,7 @@ export function createDescribing(library: LibraryStore, forms: KitForms, live: R
   }
 
   return {
+    noteBench: (bench) => live.rework((journal, state) => (journal.some(({ did }) => did === 'began') ? null : replanned(journal, state, { ...state.plan, bench }))),
     opening,
     situationFor(about) {
       const told = opening(about);
@@ -86,12 +93,13 @@ export function createDescribing(library: LibraryStore, forms: KitForms, live: R
       const newScale = JSON.stringify(wanted) !== JSON.stringify({ scale: plan.scale, arrows: plan.arrows });
       if (newScale && isHeld(state)) return faulty(told.body ? 'body' : told.scale ? 'scale' : 'arrows', TELLING.holdFirst);
       const scaled = newScale ? { ...plan, ...wanted, ...(fresh(state) && { start: startFor(wanted.scale, undefined) }) } : plan;
-      if (!live.replan(scaled)) return unfit(state, told, wanted);
+      if (!replan(scaled)) return unfit(state, told, wanted);
       const { parts, described } = takeIn(before, { ...unknownIn(before), ...told }, wanted, desk);
       keepOnBody(parts, told, wanted);
       const subject = subjectOfParts(parts, desk) ?? parts;
+      if (isNamed(subject)) moveMarks(state.id, subject);
       putAwayUnused(plan.subject, subject);
-      live.replan({ ...scaled, ...remembered(state, subject, scaled), subject });
+      replan({ ...scaled, ...remembered(state, subject, scaled), subject });
       return described;
     },
     named() {
@@ -101,7 +109,7 @@ export function createDescribing(library: LibraryStore, forms: KitForms, live: R
       if (isNamed(subject)) return subject;
       const opened = state.journal[0]?.at ?? (0 as Moment);
       const named = standInFor(subject, state.plan, opened);
-      if (named) live.replan({ ...state.plan, subject: named });
+      if (named) replan({ ...state.plan, subject: named });
       return named;
     },
     nameKept(situation, told) {
@@ -125,6 +133,11 @@ export function createDescribing(library: LibraryStore, forms: KitForms, live: R
     const situation = kit().situations.find(({ id }) => id === named?.situation);
     if (situation && lengthToo) forms.putKit('situations', { ...situation, standIn: true }, situation.changed);
     return named;
+  }
+
+  /** What was marked as entered of this sweep goes with its name. */
+  function moveMarks(sweep: string, to: Subject): void {
+    for (const entry of library.entries.peek()) if (entry.record === sweep && entry.subject.situation !== to.situation) void library.addEntry({ ...entry, subject: to });
   }
 
   /** Everything that was kept of one situation is of another from now on; the stand-ins behind it are put away. */

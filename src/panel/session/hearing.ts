@@ -1,4 +1,4 @@
-// Listening for words while a sweep or a set-up walk runs here, once the person has said yes to it. What it takes to listen
+// Listening for words while a sweep, its result or a set-up walk stands here, once the person has said yes to it. What it takes to listen
 // is read then, and not at all where nobody does.
 import { computed, effect, signal, type ReadonlySignal } from '@preact/signals';
 import { UNREAD } from '../../unread.ts';
@@ -31,9 +31,10 @@ export function createHearing(ports: Pick<Ports, 'ear' | 'openPage' | 'takes' | 
     contact: (move) => listener?.contact(move) ?? false,
     start(live, library, told, attending, onNextLens) {
       const voice = computed(() => {
-        const phase = live.role.value === 'owner' ? live.sweep.value?.phase.name : undefined;
+        // To the end: at a result "entered", "next" and "undo" are still heard.
+        const isSweeping = live.role.value === 'owner' && live.sweep.value !== null;
         const { voice: chosen } = library.settings.value;
-        return (phase !== undefined || attending.value) && chosen.listen !== 'off' ? chosen : null;
+        return (isSweeping || attending.value) && chosen.listen !== 'off' ? chosen : null;
       });
       const stop = effect(() => {
         if (voice.value) void read();

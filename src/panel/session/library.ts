@@ -37,7 +37,9 @@ export interface LibraryStore {
   /** Shows the records changed, as they are on disk already. */
   rewriteRecords(change: <Part>(part: Part) => Part): void;
   addByHand(record: HandRecord): void;
-  addEntry(entry: Entry): void;
+  /** Resolves when it is on disk. */
+  addEntry(entry: Entry): Promise<void>;
+  withdrawEntry(id: string): Promise<void>;
   addNote(note: KitNote): void;
   changePlan(plan: JobPlan | null): void;
   backUp(at: Moment): void;
@@ -141,7 +143,11 @@ export function createLibrary(keeper: Keeper): LibraryStore {
     },
     addEntry(entry) {
       entries.value = [...without(entries.value, entry.id), entry];
-      void keeper.keep({ [entryKey(entry.id)]: entry });
+      return keeper.keep({ [entryKey(entry.id)]: entry });
+    },
+    withdrawEntry(id) {
+      entries.value = without(entries.value, id);
+      return keeper.keep({ [entryKey(id)]: undefined });
     },
     addNote(note) {
       notes.value = [...without(notes.value, note.id), note];

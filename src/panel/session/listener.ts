@@ -1,5 +1,5 @@
 // What is heard becomes what is told. One matcher decides whichever recogniser heard; what it does not find clear is read
-// back and counts when it is said again. The ear is open only while a sweep runs here, or only when the switch asks for it.
+// back and counts when it is said again. The ear is open only while a sweep or its result stands here, or only when the switch asks for it.
 import { computed, effect, signal, type ReadonlySignal, type Signal } from '@preact/signals';
 import type { Ear, RecognisedBy } from '../../platform/ear/ear.ts';
 import type { EarOwner } from '../../platform/ear/owner.ts';

@@ -3,7 +3,6 @@
 import { signal, type ReadonlySignal } from '@preact/signals';
 import type { LogRecord } from '../../logbook/record.ts';
 import { KEY } from '../../logbook/keys.ts';
-import type { StoredBench } from '../../sweep/storedBench.ts';
 import { currentPrompt } from '../../sweep/currentPrompt.ts';
 import type { Effect } from '../../sweep/effect.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
@@ -11,7 +10,7 @@ import type { Journal, Opened, SweepEvent } from '../../sweep/event.ts';
 import { open } from '../../sweep/opening.ts';
 import { isNamed } from '../../sweep/named.ts';
 import type { Plan } from '../../sweep/plan.ts';
-import { replanned } from '../../sweep/replanned.ts';
+import type { Replanned } from '../../sweep/replanned.ts';
 import type { Phase, SweepState } from '../../sweep/state.ts';
 import type { Move } from '../../sweep/step.ts';
 import { transition } from '../../sweep/transition.ts';
@@ -22,6 +21,9 @@ import { followed } from './follow.ts';
 import type { Keeper } from './keeper.ts';
 import type { Ports } from './ports.ts';
 import { rung } from './rung.ts';
+
+/** Another journal, and the state it adds up to; null where it cannot be. */
+type Rework = (journal: readonly SweepEvent[], state: SweepState) => Replanned | null;
 
 export interface Runner {
   readonly sweep: ReadonlySignal<SweepState | null>;
@@ -34,10 +36,8 @@ export interface Runner {
   /** Changes what the sweep remembers, in hand and on disk, where nothing of it counts for the search. */
   rewrite(change: <Part>(part: Part) => Part): Promise<void>;
   begin(plan: Plan): void;
-  /** The plan is settled by the first hold; until then it may be told how the rig was set up. */
-  noteBench(bench: StoredBench): boolean;
-  /** Changes what the sweep opened with; false where it does not run here, or where what was held does not fit it. */
-  replan(plan: Plan): boolean;
+  /** Changes what the journal opened with; false where the sweep does not run here, or where `change` says that it does not fit. */
+  rework(change: Rework): boolean;
   /** Shows this journal, or none. */
   show(journal: Journal | null): void;
   /** Runs from now on what is shown, as it was left by another panel or by this one before a crash. */
@@ -105,9 +105,9 @@ export function createRunner(world: RunnerWorld, logbook: Logbook): Runner {
     await logbook.record({ id, finished: phase.at, practice, subject, outcome, journal: [...journal] });
   }
 
-  function replan(plan: Plan): boolean {
+  function rework(change: Rework): boolean {
     const before = sweep.peek();
-    const again = before && running ? replanned(journal, before, plan) : null;
+    const again = before && running ? change(journal, before) : null;
     if (!before || !again) return false;
     ({ journal } = again);
     sweep.value = again.state;
@@ -156,12 +156,7 @@ export function createRunner(world: RunnerWorld, logbook: Logbook): Runner {
       sweep.value = step.state;
       carry(step.effects, opened.at);
     },
-    noteBench(bench) {
-      const state = sweep.peek();
-      if (!state || journal.some(({ did }) => did === 'began')) return false;
-      return replan({ ...state.plan, bench });
-    },
-    replan,
+    rework,
     show(found) {
       sweep.value = found && followed(journal, sweep.peek(), found);
       journal = found ?? [];

@@ -19,11 +19,12 @@ import type { By } from '../../sweep/event.ts';
 import type { Care } from '../../sweep/care.ts';
 import type { StoredBench } from '../../sweep/storedBench.ts';
 import type { Input, Word } from '../../sweep/inputs.ts';
-import type { Order, Pace, Subject } from '../../sweep/plan.ts';
+import type { Order, Pace } from '../../sweep/manner.ts';
+import type { Subject } from '../../sweep/plan.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import type { Understood } from '../../sweep/understood.ts';
 import type { ArrowDisplay } from '../../sweep/verdict.ts';
-import type { Moment, Seconds } from '../../units.ts';
+import type { Moment, Seconds, Steps } from '../../units.ts';
 import type { Take } from '../../voice/ownWords/take.ts';
 
 /** `owner`: this panel may run a sweep. `follower`: another window runs it, this one shows it. `asking`: not yet known. */
@@ -162,7 +163,7 @@ export interface Session {
   begin(beginning: Beginning): Promise<Result>;
   /** Away from the sweep, back to the start. One that is not finished is finished first, so nothing is lost. */
   leave(): void;
-  /** Away from the finished sweep and on to the next lens: the next of the plan, one of this name, or one to be named. */
+  /** On from a result: to the next of the plan, a lens of this name, or one to be named. */
   nextLens(name?: string): void;
   /** What the sweep was left for; null while one goes on, or where it was left for the start. */
   readonly leftFor: ReadonlySignal<LeftFor | null>;
@@ -174,6 +175,8 @@ export interface Session {
   nameKept(situation: string, told: Description): Described;
   /** The situation of a description that leaves nothing open, in the kit from now on. */
   situationFor(about: Description): Saved;
+  /** The value that the result on the screen asks to be entered; null: the one that was found. */
+  propose(value: Steps | null): void;
   saveBody(draft: BodyDraft): Saved;
   saveLens(draft: LensDraft): Saved;
   saveSituation(draft: SituationDraft): Saved;

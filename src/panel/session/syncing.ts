@@ -96,7 +96,7 @@ function receive(world: SyncWorld, name: string, synced: Readonly<Record<string,
   if (added === 0) return unread;
   batch(() => {
     after.byHand.slice(before.byHand.length).forEach((record) => library.addByHand(record));
-    after.entries.slice(before.entries.length).forEach((entry) => library.addEntry(entry));
+    after.entries.slice(before.entries.length).forEach((entry) => void library.addEntry(entry));
   });
   const sentence = overtaken(shelfIn(world, before), shelfIn(world, after));
   if (sentence !== null) troubles.add('later elsewhere', sentence);

@@ -26,7 +26,7 @@ export function createWritings(library: LibraryStore, newId: () => string): Writ
   }
 
   return {
-    enter: (entry) => added(Entry, entry, library.addEntry),
+    enter: (entry) => added(Entry, entry, (one) => void library.addEntry(one)),
     noteOn: (note) => added(KitNote, note, library.addNote),
     tellConditions(id, conditions) {
       const record = library.records.peek().find((one) => one.id === id);
@@ -38,7 +38,7 @@ export function createWritings(library: LibraryStore, newId: () => string): Writ
       const written = recordByHand(draft, { record: newId(), entry: newId() });
       if (!written.ok) return written;
       library.addByHand(written.value.record);
-      if (written.value.entry) library.addEntry(written.value.entry);
+      if (written.value.entry) void library.addEntry(written.value.entry);
       return DONE;
     },
   };

@@ -30,6 +30,6 @@ test('the toolbar button is marked while a sweep is under way', async () => {
   await page.waitForSelector('[data-phase="dialling"]');
   await expect.poll(badge).toBe('…');
   await page.keyboard.press('x');
-  await click(page, 'To the start');
+  await click(page, 'Next lens');
   await expect.poll(badge).toBe('');
 });
