@@ -18,6 +18,7 @@ export function partsOf(subject: Subject | Unnamed, kit: Kit): Unnamed {
     return one ? pieceOf(one) : null;
   };
   const parts = {
+    situation: null,
     body: piece(kit.bodies, situation.body),
     lens: piece(kit.lenses, situation.lens),
     converter: piece(kit.converters, situation.converter),

@@ -26,6 +26,7 @@ export type Piece = v.InferOutput<typeof Piece>;
 
 /** A sweep may begin before anybody has said whose it is: what was told of it so far, null where nothing was. */
 export const Unnamed = v.object({
+  situation: v.null(),
   body: v.nullable(Piece),
   lens: v.nullable(Piece),
   /** Null where the lens is straight on the body. */
@@ -40,7 +41,7 @@ export type Unnamed = v.InferOutput<typeof Unnamed>;
 const Lapse = v.pipe(v.number(), v.minValue(0.005), v.maxValue(0.1));
 
 export const Plan = v.object({
-  subject: v.union([Subject, Unnamed]),
+  subject: v.variant('situation', [Subject, Unnamed]),
   scale: Scale,
   arrows: ArrowDisplay,
   manner: Manner,

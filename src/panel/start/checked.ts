@@ -7,17 +7,16 @@ import { faultsIn } from '../session/faults.ts';
 import type { Described, Description } from '../session/session.ts';
 
 const RULES = v.object({
-  body: v.optional(v.union([v.object({ name: Name }), v.object({ id: v.string() })])),
-  lens: v.optional(v.union([v.object({ name: Name }), v.object({ id: v.string() })])),
+  name: v.optional(Name),
   focalLength: v.optional(FocalLength),
   distance: v.optional(v.nullable(Distance)),
   scale: v.optional(Scale),
 });
 
 export function checked(told: Description): Described {
-  const result = v.safeParse(RULES, told);
+  const called = told.body ?? told.lens;
+  const result = v.safeParse(RULES, { ...told, ...(called && 'name' in called && { name: called.name }) });
   if (result.success) return { ok: true };
-  const named = [told.body, told.lens].flatMap((called) => (called && 'name' in called ? v.safeParse(Name, called.name).issues ?? [] : []));
-  const [fault] = faultsIn(named.length > 0 ? named : result.issues);
+  const [fault] = faultsIn(result.issues);
   return { ok: false, fault: { of: null, sentence: fault?.sentence ?? '' } };
 }

@@ -81,6 +81,7 @@ function withTold(parts: Unnamed, told: Description, kit: Kit): Unnamed {
   const focal = own && own.id !== parts.lens?.id ? onlyFocal(kit.lenses.find(({ id }) => id === own.id) ?? { name: own.name, focal: null }) : parts.focalLength;
   const converter = told.converter === undefined ? parts.converter : pieceCalled({ id: told.converter ?? '' }, kit.converters);
   return {
+    situation: null,
     body,
     lens: own ?? parts.lens,
     converter,

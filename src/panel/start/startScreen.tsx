@@ -13,8 +13,6 @@ const Unfinished = late(async () => (await import('./unfinished.tsx')).Unfinishe
 export function StartScreen({ ready }: { readonly ready: boolean }) {
   const { session, way } = useSurroundings();
   const sweep = session.sweep.value;
-  const { lenses, situations } = session.kit.value;
-  const waits = [...lenses, ...situations].some(({ standIn, retired }) => standIn && retired === null);
   return (
     <>
       <First go={way.go} />
@@ -22,7 +20,7 @@ export function StartScreen({ ready }: { readonly ready: boolean }) {
       {ready && !sweep && (
         <>
           <Begin />
-          {waits && <NameIt />}
+          <NameIt />
           <PracticeLink />
         </>
       )}
