@@ -1,7 +1,7 @@
 // What the person has set once for every sweep: the manner of working, and how the panel speaks, listens and sounds.
 import * as v from 'valibot';
 import { TrainingRound } from './practice/training/round.ts';
-import { Manner, USUAL_MANNER } from './sweep/plan.ts';
+import { Manner, USUAL_MANNER } from './sweep/manner.ts';
 
 /** More would say little: only the newest count. */
 export const ROUNDS_KEPT = 20;

@@ -12,6 +12,7 @@ import { decide, NOT_TAKEN, questionInWords, SAY_AGAIN, type Decision, type Ques
 import type { Candidate } from '../../voice/matching.ts';
 import type { InWords } from '../../voice/outcomes.ts';
 import { englishLanguage } from '../../voice/phonetic/language.ts';
+import { asName, nameAfterNext } from '../../voice/nextLens.ts';
 import { lookUpIn } from '../../voice/phonetic/lookUp.ts';
 import { matcherFor } from '../../voice/phonetic/match.ts';
 import { LANGUAGE } from '../../voice/vocabulary/en.ts';
@@ -45,6 +46,8 @@ interface World {
   /** How to listen now; null while nothing is to be listened for. */
   readonly voice: ReadonlySignal<Settings['voice'] | null>;
   readonly state: Signal<EarState>;
+  /** The finished sweep is to be left for the lens of this name. */
+  readonly onNextLens: (name: string) => void;
 }
 
 const TROUBLE = 'ear';
@@ -57,7 +60,7 @@ const BECAME = { take: 'taken', ask: 'asked', drop: 'taken', 'say again': 'uncle
   Extract<SweepEvent, { did: 'heard' }>['became']
 >;
 
-export function createListener({ ear: createEar, openPage, takes, troubles, now, live: { sweep, carrier, note }, library, told, attending, voice, state }: World): Listener {
+export function createListener({ ear: createEar, openPage, takes, troubles, now, live: { sweep, carrier, note }, library, told, attending, voice, state, onNextLens }: World): Listener {
   const heardBy = signal<EarState>('off');
   const language = englishLanguage();
   const matcher = matcherFor(language);
@@ -101,6 +104,12 @@ export function createListener({ ear: createEar, openPage, takes, troubles, now,
       void lookUp(asked, candidates[0]?.text ?? '');
       return true;
     }
+    const name = final && !attending.peek() && standing?.phase.name === 'finished' && !standing.plan.practice ? nameIn(candidates) : null;
+    if (name !== null) {
+      gate.close();
+      nextLens(name);
+      return true;
+    }
     const decision = decide(question, found, standing?.journal.length ?? 0);
     if (!attending.peek()) note({ did: 'heard', at: now(), guesses: kept(candidates), became: BECAME[decision.do] });
     if (decision.do === 'take') gate.close();
@@ -116,6 +125,16 @@ export function createListener({ ear: createEar, openPage, takes, troubles, now,
   function questionToLogbook(candidates: readonly Candidate[], { phase }: SweepState): string | null {
     if (phase.name === 'holding' || phase.name === 'judging') return null;
     return candidates.map(({ text }) => questionIn(text)).find((one) => one !== null && one !== '') ?? null;
+  }
+
+  const nameIn = (candidates: readonly Candidate[]): string | null => candidates.map(({ text }) => nameAfterNext(text)).find((one) => one !== null) ?? null;
+
+  /** The lens that was named begins with its number in figures. */
+  function nextLens(said: string): void {
+    void import('../../logbook/search/numberWords.ts').then(
+      ({ inFigures }) => onNextLens(asName(inFigures(said))),
+      () => troubles.add('ear', UNREAD),
+    );
   }
 
   async function lookUp(asked: string, words: string): Promise<void> {

@@ -20,7 +20,8 @@ import type { By } from '../../sweep/event.ts';
 import type { Care } from '../../sweep/care.ts';
 import type { StoredBench } from '../../sweep/storedBench.ts';
 import type { Input, Word } from '../../sweep/inputs.ts';
-import type { Order, Pace } from '../../sweep/plan.ts';
+import type { Order, Pace } from '../../sweep/manner.ts';
+import type { Subject } from '../../sweep/plan.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import type { Understood } from '../../sweep/understood.ts';
 import type { ArrowDisplay } from '../../sweep/verdict.ts';
@@ -71,6 +72,23 @@ export interface SituationDraft {
   readonly distance: number;
 }
 
+/** One of the kit, by its id, or one by the name it is called by, new or known. */
+export type Called = { readonly id: string } | { readonly name: string };
+
+/** What may be told of a sweep before or while it goes on, each part when it is known. Lengths are in millimetres. */
+export interface Description {
+  readonly body?: Called;
+  readonly lens?: Called;
+  /** An id of the kit; null: the lens is straight on the body. */
+  readonly converter?: string | null;
+  readonly focalLength?: number;
+  /** Null: fifty focal lengths. */
+  readonly distance?: number | null;
+  readonly scale?: BodyDraft['scale'];
+  readonly arrows?: ArrowDisplay;
+}
+export type Described = { readonly ok: true } | { readonly ok: false; readonly fault: { readonly of: keyof Description | null; readonly sentence: string } };
+
 export interface SettingsPatch {
   readonly manner?: Partial<{ care: Settings['manner']['care']; order: Order; pace: Pace; holdTime: Seconds }>;
   readonly voice?: Partial<Settings['voice']>;
@@ -90,10 +108,17 @@ export type Beginning =
    * without it, that of the settings.
    */
   | { readonly with: 'kit'; readonly situation: string; readonly start?: number; readonly care?: Care; readonly bench?: StoredBench }
+  /** Whatever was told of it by now, down to nothing: the rest may be told later. */
+  | { readonly with: 'told'; readonly about: Description; readonly bench?: StoredBench }
   /** The width of a band that this record of the logbook found past a limit or beyond the scale. */
   | { readonly with: 'transfer'; readonly record: string }
   /** Without a seed a new practice camera is drawn. `odd`: with something wrong that the person is to find out. */
   | { readonly with: 'practice'; readonly seed?: number; readonly arrows: ArrowDisplay; readonly band?: 'past the limit'; readonly odd?: boolean };
+
+/** `name`: the lens that was said; null where it is still to be typed. */
+export interface LeftFor {
+  readonly name: string | null;
+}
 
 /** Something beside the sweep that a person talks to by word, key and switch, such as the set-up walk. */
 export interface Attendant {
@@ -139,8 +164,18 @@ export interface Session {
   begin(beginning: Beginning): Promise<Result>;
   /** Away from the sweep, back to the start. One that is not finished is finished first, so nothing is lost. */
   leave(): void;
-  /** On from a result to whatever is to be measured next. */
-  nextLens(): void;
+  /** On from a result: to the next of the plan, a lens of this name, or one to be named. */
+  nextLens(name?: string): void;
+  /** What the sweep was left for; null while one goes on, or where it was left for the start. */
+  readonly leftFor: ReadonlySignal<LeftFor | null>;
+  /** Tells more of the sweep that goes on or has just finished here; on disk before anything is said. */
+  describe(told: Description): Described;
+  /** Whose result the sweep of this panel brings; where nobody has said so, a stand-in that can be named later. */
+  named(): Subject | null;
+  /** Names what was kept under a stand-in. */
+  nameKept(situation: string, told: Description): Described;
+  /** The situation of a description that leaves nothing open, in the kit from now on. */
+  situationFor(about: Description): Saved;
   /** The value that the result on the screen asks to be entered; null: the one that was found. */
   propose(value: Steps | null): void;
   saveBody(draft: BodyDraft): Saved;
