@@ -1,7 +1,8 @@
 // What a sweep understands at this moment: the words (each also a key and a button) and what the one switch would mean.
 // The screens show exactly this, and the recogniser listens for nothing else.
-import type { Press, Word } from './inputs.ts';
+import type { Asked, Press, Word } from './inputs.ts';
 import type { Phase, SweepState } from './state.ts';
+import { isUndoable } from './undoable.ts';
 
 /**
  * What one press would tell. `failed` is the switch's own way to say that the light failed, without saying how; `turned` says
@@ -9,23 +10,44 @@ import type { Phase, SweepState } from './state.ts';
  */
 export type PressMeaning = Exclude<Word, 'set'> | 'failed' | 'turned';
 
+/** `kept, double`: a long press that begins the hold, and then two presses. */
+export type Gesture = Press | 'kept, double';
+
 export interface Understood {
   readonly words: readonly Word[];
-  readonly presses: readonly { readonly press: Press; readonly means: PressMeaning }[];
+  readonly presses: readonly { readonly press: Gesture; readonly means: PressMeaning }[];
 }
 
-/** The inputs that make sense in the present phase, the most wanted first. */
-export const understood = (state: SweepState): Understood => ({ words: wordsIn(state), presses: pressesIn(state, state.phase.name) });
+/** The inputs that make sense in the present phase, the most wanted first; `asked`: what the person was asked last. */
+export const understood = (state: SweepState, asked: Asked | null = null): Understood => ({
+  words: wordsIn(state),
+  presses: pressesIn(state, state.phase.name, asked),
+});
 
-/** Practice has no live view in which the focus could be seen to have shifted. */
-export const pressesIn = ({ plan }: SweepState, during: Phase['name']): Understood['presses'] =>
-  during === 'offered' && plan.practice ? PRESSES.offered.filter(({ means }) => means !== 'shifted') : PRESSES[during];
+/** What is answered when it is said or keyed: undo also where there is nothing to undo, or silence would follow. */
+export const heeded = (words: readonly Word[]): readonly Word[] => (words.includes('undo') ? words : [...words, 'undo']);
+
+/** Practice has no live view in which the focus could be seen to have shifted; undo is only there where it finds something. */
+export function pressesIn(state: SweepState, during: Phase['name'], asked: Asked | null = null): Understood['presses'] {
+  const presses = PRESSES[during];
+  if (during === 'dialling' && !isUndoable(state)) return presses.filter(({ means }) => means !== 'undo');
+  if (during === 'offered' && state.plan.practice) return presses.filter(({ means }) => means !== 'shifted');
+  if (during === 'holding' && asked?.about === 'kept' && isStanding(asked, state) && isUndoableBefore(state)) return KEPT;
+  return presses;
+}
+
+/** Is the hold that the question is about still under way? */
+export const isStanding = ({ hold }: Asked, { phase }: SweepState): boolean => phase.name === 'holding' && phase.since === hold;
+
+/** Was anything done before the hold under way that undo takes back? */
+export const isUndoableBefore = ({ journal, phase }: SweepState): boolean =>
+  isUndoable({ journal: phase.name === 'holding' ? journal.slice(0, journal.findLastIndex(({ did }) => did === 'began')) : journal });
 
 /** What the one switch means in each phase; the plainest press has the commonest meaning. */
 export const PRESSES: Record<Phase['name'], Understood['presses']> = {
   dialling: [
     { press: 'short', means: 'holding' },
-    { press: 'long', means: 'undo' },
+    { press: 'kept, double', means: 'undo' },
   ],
   holding: [
     { press: 'short', means: 'flicker' },
@@ -50,7 +72,15 @@ export const PRESSES: Record<Phase['name'], Understood['presses']> = {
   finished: [],
 };
 
-function wordsIn({ phase, plan, journal }: SweepState): readonly Word[] {
+/** A hold begun by a long press: the switch takes back what came before it. */
+const KEPT: Understood['presses'] = PRESSES.holding.map((one) => (one.press === 'double' ? { press: 'double', means: 'undo' } : one));
+
+const wordsIn = (state: SweepState): readonly Word[] => {
+  const words = wordsOf(state);
+  return isUndoable(state) ? words : words.filter((word) => word !== 'undo');
+};
+
+function wordsOf({ phase, plan, journal }: SweepState): readonly Word[] {
   const lights = ['solid', 'delayed', 'flicker', 'nothing'] as const;
   const signs = plan.arrows === 'absent' ? [] : (['left', 'right', 'balanced', 'lopsided'] as const);
   /** Right after a verdict the arrows may still be told. */

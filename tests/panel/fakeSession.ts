@@ -11,12 +11,12 @@ import { createKitForms } from '../../src/panel/session/kitForms.ts';
 import { createLibrary } from '../../src/panel/session/library.ts';
 import { createWritings } from '../../src/panel/session/writings.ts';
 import { DONE, got } from '../../src/result.ts';
-import type { Attendant, EarState, Heard, Role, Session, Trouble } from '../../src/panel/session/session.ts';
+import type { Attendant, EarState, Heard, KeysGo, Role, Session, Trouble } from '../../src/panel/session/session.ts';
 import type { StoredBench } from '../../src/optics/setUp/stored.ts';
 import { USUAL_SETTINGS } from '../../src/settings.ts';
 import { NO_MEMORY } from '../../src/sweep/belief/prior.ts';
 import type { SweepEvent } from '../../src/sweep/event.ts';
-import type { Input } from '../../src/sweep/inputs.ts';
+import type { Asked, Input } from '../../src/sweep/inputs.ts';
 import { meaning } from '../../src/sweep/meaning.ts';
 import { lookAgainAt, moveSwitch, RELEASED, type Contact } from '../../src/sweep/oneSwitch.ts';
 import { open } from '../../src/sweep/opening.ts';
@@ -24,7 +24,7 @@ import type { Plan } from '../../src/sweep/plan.ts';
 import { USUAL_SCALE } from '../../src/sweep/scale.ts';
 import type { SweepState } from '../../src/sweep/state.ts';
 import { transition } from '../../src/sweep/transition.ts';
-import { understood } from '../../src/sweep/understood.ts';
+import { isStanding, understood } from '../../src/sweep/understood.ts';
 import { becameInWords, wordsOfInput } from '../../src/voice/became.ts';
 import { millimetres, moment, steps, type Moment } from '../../src/units.ts';
 
@@ -74,6 +74,8 @@ export class FakeSession implements Session {
   readonly heard = signal<Heard | null>(null);
   readonly ear = signal<EarState>('off');
   readonly understood = signal<ReturnType<typeof understood> | null>(null);
+  readonly pressAsked = signal<Asked | null>(null);
+  readonly keysGo = signal<KeysGo>('here');
   readonly pressed = signal<Moment | null>(null);
   readonly now = signal<Moment>(OPENED);
   /** What the screens asked for that has no place in a signal. */
@@ -124,7 +126,11 @@ export class FakeSession implements Session {
     if (this.listener && input.told === 'press') return this.listener.take(input);
     const state = this.sweep.value;
     if (state === null) return;
-    const meant = meaning(input, state, this.now.value);
+    const meant = meaning(input, state, this.now.value, this.pressAsked.value);
+    if (meant.means === 'asked') {
+      this.pressAsked.value = meant.about;
+      this.understood.value = understood(state, meant.about);
+    }
     let became = '';
     if (meant.means === 'events') {
       for (const event of meant.events) became = becameInWords(event, this.#dispatch(event));
@@ -185,6 +191,12 @@ export class FakeSession implements Session {
   }
   eraseHeard: Session['eraseHeard'] = () => Promise.resolve(DONE);
   sayNext = (sentence: string): void => this.say(sentence);
+  sayShown = (sentence: string): void => void this.said.push(sentence);
+  heeded = 0;
+  heedKeys = (): (() => void) => {
+    this.heeded += 1;
+    return () => void (this.heeded -= 1);
+  };
   backUp = (): void => this.#library.backUp(this.now.value);
 
   takeOver(): void {
@@ -235,7 +247,8 @@ export class FakeSession implements Session {
 
   #show(state: SweepState | null): void {
     this.sweep.value = state;
-    this.understood.value = state && understood(state);
+    if (this.pressAsked.value && !(state && isStanding(this.pressAsked.value, state))) this.pressAsked.value = null;
+    this.understood.value = state && understood(state, this.pressAsked.value);
     this.announcement.value = state ? `now ${state.phase.name}` : '';
   }
 }

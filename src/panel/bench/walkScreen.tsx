@@ -2,6 +2,7 @@
 import { useCallback, useEffect, useState } from 'preact/hooks';
 import { currentStep, isDone, type WalkEvent } from '../../optics/setUp/walk.ts';
 import { steps } from '../../units.ts';
+import { KeysNotice } from '../keys/keysNotice.tsx';
 import { useKeys } from '../keys/useKeys.ts';
 import type { Word } from '../../sweep/inputs.ts';
 import { Heading } from '../parts/heading.tsx';
@@ -85,6 +86,7 @@ function Walk({ standing: { subject, reckoned } }: { readonly standing: Extract<
         <WalkDone record={state.bench} isKept={isKept} leadsTo={leadsTo} onGo={finish} />
       )}
       <WalkSwitch tell={tell} words={WORDS} means={step ? 'done: next step' : leadsTo} />
+      <KeysNotice afloat />
     </>
   );
 }

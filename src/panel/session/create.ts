@@ -11,7 +11,7 @@ import { NOT_READ } from './notRead.ts';
 import { createLibrary } from './library.ts';
 import { createLive } from './live.ts';
 import type { Ports } from './ports.ts';
-import type { Attendant, Session } from './session.ts';
+import type { Attendant, KeysGo, Session } from './session.ts';
 import { failed } from '../../result.ts';
 import { createTold } from './told.ts';
 import { UNREAD } from '../../unread.ts';
@@ -48,6 +48,25 @@ export function createSession(ports: Ports): Session {
     (press) => (attending.peek() ?? told).take(press),
   );
   hearing.start(live, library, told, attending);
+  const heeding = signal(0);
+  const keysGo = signal<KeysGo>('here');
+  const wanted = computed(() => {
+    const phase = live.role.value === 'owner' ? live.sweep.value?.phase.name : undefined;
+    return heeding.value > 0 && (attending.value !== null || (phase !== undefined && phase !== 'finished'));
+  });
+  const unwatched = effect(() => {
+    if (wanted.value) void watchKeys();
+  });
+
+  async function watchKeys(): Promise<void> {
+    unwatched();
+    try {
+      const [part, keyboard] = await Promise.all([import('./keysGo.ts'), ports.keyboard()]);
+      part.watchKeys({ keyboard, live, wanted, ear: hearing.state, go: keysGo, now });
+    } catch {
+      troubles.add('keys', UNREAD);
+    }
+  }
 
   store.onChange((changes) => {
     if (!contentsOf || !library.isFilled()) return;
@@ -101,7 +120,9 @@ export function createSession(ports: Ports): Session {
     announcement: live.carrier.announcement,
     heard: told.latest,
     ear: hearing.state,
-    understood: computed(() => (live.sweep.value ? understood(live.sweep.value) : null)),
+    understood: computed(() => (live.sweep.value ? understood(live.sweep.value, told.asked.value) : null)),
+    pressAsked: told.asked,
+    keysGo,
     pressed: gestures.pressed,
     now: ticking(() => live.sweep.value?.phase.name === 'holding', now),
     input(input) {
@@ -153,6 +174,13 @@ export function createSession(ports: Ports): Session {
     backUp: () => library.backUp(now()),
     say: (sentence) => live.carrier.tell({ spoken: sentence, written: sentence }),
     sayNext: (sentence) => live.carrier.tellNext({ spoken: sentence, written: sentence }),
+    sayShown: (sentence) => live.carrier.tellNext({ spoken: sentence }),
+    heedKeys() {
+      heeding.value += 1;
+      return () => {
+        heeding.value -= 1;
+      };
+    },
     clock: now,
     changeSettings: library.changeSettings,
     syncValues: (on) => library.changeSettings({ logbook: { sync: on ? ports.newId() : null } }),

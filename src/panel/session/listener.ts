@@ -7,7 +7,7 @@ import type { Settings } from '../../settings.ts';
 import type { SweepEvent } from '../../sweep/event.ts';
 import type { Word } from '../../sweep/inputs.ts';
 import type { SweepState } from '../../sweep/state.ts';
-import { understood } from '../../sweep/understood.ts';
+import { heeded, understood } from '../../sweep/understood.ts';
 import { decide, NOT_TAKEN, questionInWords, SAY_AGAIN, type Decision, type Question } from '../../voice/askBack.ts';
 import type { Candidate } from '../../voice/matching.ts';
 import type { InWords } from '../../voice/outcomes.ts';
@@ -70,7 +70,7 @@ export function createListener({ ear: createEar, openPage, takes, troubles, now,
 
   function wordsNow(): readonly Word[] {
     const standing = sweep.peek();
-    return attending.peek()?.words ?? (standing ? understood(standing).words : []);
+    return attending.peek()?.words ?? (standing ? heeded(understood(standing).words) : []);
   }
 
   const ear = createEar({

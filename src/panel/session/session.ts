@@ -18,7 +18,7 @@ import type { Settings } from '../../settings.ts';
 import type { By } from '../../sweep/event.ts';
 import type { Care } from '../../sweep/end/care.ts';
 import type { StoredBench } from '../../optics/setUp/stored.ts';
-import type { Input, Word } from '../../sweep/inputs.ts';
+import type { Asked, Input, Word } from '../../sweep/inputs.ts';
 import type { Order, Pace } from '../../sweep/plan.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import type { Understood } from '../../sweep/understood.ts';
@@ -45,6 +45,9 @@ export interface Heard {
   readonly by: By;
   readonly at: Moment;
 }
+
+/** Where the keys go while a screen waits for them; `back`: they have just come back. */
+export type KeysGo = 'here' | 'elsewhere' | 'back';
 
 /** A field that does not fit, and the sentence to show beside it; `field` is null when it is about the whole. */
 export interface Fault {
@@ -76,6 +79,7 @@ export interface SettingsPatch {
   readonly sound?: boolean;
   readonly logbook?: Partial<Settings['logbook']>;
   readonly training?: Settings['training'];
+  readonly coached?: Settings['coached'];
 }
 
 /** Everything of the logbook in place of what is here, or joined with it; both after a copy of what was here. */
@@ -126,6 +130,9 @@ export interface Session {
   readonly ear: ReadonlySignal<EarState>;
   /** The words, keys and presses that make sense right now; null without a sweep. */
   readonly understood: ReadonlySignal<Understood | null>;
+  /** What the person was asked about a press, while the hold it came in is under way. */
+  readonly pressAsked: ReadonlySignal<Asked | null>;
+  readonly keysGo: ReadonlySignal<KeysGo>;
   /** Since when the one switch is down, while it is; for the screen to show that the press is felt. */
   readonly pressed: ReadonlySignal<Moment | null>;
   /** Ticks about ten times a second while a hold is under way, and stands still otherwise. */
@@ -167,6 +174,10 @@ export interface Session {
   say(sentence: string): void;
   /** Says it when what is being said has been said. */
   sayNext(sentence: string): void;
+  /** The same for what the screen shows in a place of its own: it is not announced. */
+  sayShown(sentence: string): void;
+  /** A screen waits for keys, until the returned function is called. */
+  heedKeys(): () => void;
   /** The time now, for what is dated. */
   clock(): Moment;
   changeSettings(patch: SettingsPatch): void;

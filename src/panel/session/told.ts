@@ -1,10 +1,10 @@
 // Takes in what the person tells: finds its meaning, moves the sweep, and shows back what it became.
-import { signal, type Signal } from '@preact/signals';
-import type { Input } from '../../sweep/inputs.ts';
+import { computed, signal, type ReadonlySignal, type Signal } from '@preact/signals';
+import type { Asked, Input } from '../../sweep/inputs.ts';
 import { currentPrompt } from '../../sweep/currentPrompt.ts';
 import { meaning } from '../../sweep/meaning.ts';
 import { refused } from '../../sweep/step.ts';
-import { understood } from '../../sweep/understood.ts';
+import { isStanding, isUndoableBefore, understood } from '../../sweep/understood.ts';
 import type { Moment } from '../../units.ts';
 import { becameInWords, wordsOfInput } from '../../voice/became.ts';
 import { helpInWords, promptInWords } from '../../voice/prompts.ts';
@@ -14,6 +14,8 @@ import type { Heard } from './session.ts';
 export interface Told {
   /** What was told last, and what became of it. */
   readonly latest: Signal<Heard | null>;
+  /** What the person was asked about a press, while the hold it came in is under way. */
+  readonly asked: ReadonlySignal<Asked | null>;
   take(input: Input): void;
 }
 
@@ -21,6 +23,19 @@ const NOT_HERE = 'another window runs this sweep: take it over to run it here';
 
 export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => Moment): Told {
   const latest = signal<Heard | null>(null);
+  const askedLast = signal<Asked | null>(null);
+  const asked = computed(() => {
+    const state = sweep.value;
+    return state && askedLast.value && isStanding(askedLast.value, state) ? askedLast.value : null;
+  });
+
+  /** Its words are read when they are first wanted: few need them twice. */
+  async function ask(about: Asked): Promise<void> {
+    askedLast.value = about;
+    const { askedInWords } = await import('../../voice/asked.ts');
+    const state = sweep.peek();
+    if (asked.peek() === about && state) carrier.tell(askedInWords(about, isUndoableBefore(state)));
+  }
 
   function take(input: Input): void {
     const state = sweep.peek();
@@ -30,7 +45,7 @@ export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => 
       latest.value = { words: wordsOfInput(input), became: what, by: 'by' in input ? input.by : 'switch', at };
     };
     if (role.peek() !== 'owner') return became(NOT_HERE);
-    const meant = meaning(input, state, at);
+    const meant = meaning(input, state, at, asked.peek());
     switch (meant.means) {
       case 'events':
         for (const event of meant.events) {
@@ -43,6 +58,9 @@ export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => 
       case 'not now':
         carrier.carry(refused(state, meant.why).effects, at);
         return became(promptInWords({ say: 'not now', why: meant.why }).written);
+      case 'asked':
+        void ask(meant.about);
+        return became('asked back');
       case 'repeat':
         carrier.tell(promptInWords(currentPrompt(state, at)));
         return became('said again');
@@ -54,5 +72,5 @@ export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => 
     }
   }
 
-  return { latest, take };
+  return { latest, asked, take };
 }

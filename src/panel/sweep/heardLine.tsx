@@ -1,5 +1,9 @@
-// The last thing the panel took in, what became of it, whether it listens, and the way to take it back.
+// The line above the switch, always as high: the last thing the panel took in, what became of it, whether it listens, and
+// the way to take it back. What must not be missed stands in its place: that the keys go to the page, or a question.
 import type { Word } from '../../sweep/inputs.ts';
+import { isUndoableBefore } from '../../sweep/understood.ts';
+import { askedInWords } from '../../voice/asked.ts';
+import { KeysNotice } from '../keys/keysNotice.tsx';
 import { late } from '../parts/late.tsx';
 import { useSession } from '../useSession.ts';
 import { WordButton } from './wordButton.tsx';
@@ -13,6 +17,24 @@ interface Props {
 
 export function HeardLine({ undoable, tell }: Props) {
   const session = useSession();
+  const sweep = session.sweep.value;
+  const asked = session.pressAsked.value;
+  if (session.keysGo.value !== 'here') {
+    return (
+      <div class="heard">
+        <KeysNotice />
+      </div>
+    );
+  }
+  if (asked && sweep) {
+    return (
+      <div class="heard">
+        <p class="minded" role="alert" data-asked={asked.about}>
+          {askedInWords(asked, isUndoableBefore(sweep)).written}
+        </p>
+      </div>
+    );
+  }
   const heard = session.heard.value;
   return (
     <fieldset class="heard" aria-label="Last heard">

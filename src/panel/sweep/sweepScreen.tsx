@@ -1,8 +1,13 @@
 // The sweep under way. Everything needed with the eye at the viewfinder comes first and fits a low window; what is only
-// looked at between holds comes below it.
+// looked at between holds comes below it. What stands above the switch has one height for the whole sweep, so that the
+// switch never moves under a finger; a notice lies over what is below.
 import { useCallback, useMemo, useState } from 'preact/hooks';
+import { isNew } from '../coach/coaching.ts';
+import { useCoaching } from '../coach/useCoaching.ts';
 import { useKeys } from '../keys/useKeys.ts';
+import { LIGHTS_OPEN } from '../lights/words.ts';
 import { late } from '../parts/late.tsx';
+import { Troubles } from '../parts/troubles.tsx';
 import { useSurroundings } from '../useSession.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { FaceView } from './faceView.tsx';
@@ -17,6 +22,7 @@ import { useTell } from './useTell.ts';
 
 const TurnFocus = late(async () => (await import('./turnFocus.tsx')).TurnFocus);
 const CheckFocus = late(async () => (await import('./checkFocus.tsx')).CheckFocus);
+const LightsSheet = late(async () => (await import('../lights/lightsSheet.tsx')).LightsSheet);
 const TroubleNote = late(async () => (await import('../trouble/troubleNote.tsx')).TroubleNote);
 /** Only looked at between holds: the face, the switch and the voice do not wait for it. */
 const Strip = late(async () => (await import('../strip/strip.tsx')).Strip);
@@ -38,6 +44,11 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
   const { belief, holds, plan, troubles } = sweep;
   const standing = useMemo(() => standingOf({ belief, holds, plan, troubles }), [belief, holds, plan, troubles]);
   const following = session.role.value !== 'owner';
+  const coached = useCoaching(sweep, !following);
+  /** For the whole of a sweep: the last coached hold must not let the switch jump. */
+  const [roomy] = useState(() => isNew(session.settings.peek(), session.records.peek()));
+  const [lights, setLights] = useState(false);
+  const closeLights = useCallback(() => setLights(false), []);
   const words = following ? [] : (session.understood.value?.words ?? []);
   /** Elsewhere no key is heard, so the sweep waits. */
   const leave = (to: () => void): void => {
@@ -48,11 +59,19 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
   return (
     <>
       <SweepHeader sweep={sweep} onLeave={() => leave(() => way.home({ at: 'start' }))} />
-      <Upper sweep={sweep} />
-      <Middle sweep={sweep} setting={setting} onSet={() => setSetting(false)} />
+      <div class="above" data-roomy={roomy} data-setting={setting}>
+        <Upper sweep={sweep} />
+        <Middle sweep={sweep} coached={coached} setting={setting} onSet={() => setSetting(false)} />
+        {lights && <LightsSheet onClose={closeLights} />}
+      </div>
       {!setting && <HeardLine undoable={words.includes('undo')} tell={tell} />}
       {following ? <Following /> : <SwitchArea />}
       <Answers sweep={sweep} words={words} tell={tell} />
+      <div class="over">
+        <div>
+          <Troubles />
+        </div>
+      </div>
       <Strip sweep={sweep} />
       <p class="standing small">
         <span>{standing.centre}</span>
@@ -62,6 +81,9 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
         <TroubleNote key={found.trouble} found={found} folded />
       ))}
       <Asides words={words} tell={tell} />
+      <button type="button" class="link" aria-expanded={lights} onClick={() => setLights(!lights)}>
+        {LIGHTS_OPEN}
+      </button>
       {fresh && (
         <button type="button" class="link" onClick={() => leave(() => way.go({ at: 'bench' }))}>
           Set up the bench
