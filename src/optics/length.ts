@@ -40,8 +40,8 @@ export function readDistance(text: string, unit: DistanceUnit): Answer<Millimetr
     sum += read.value * MILLIMETRES_IN[read.unit];
   }
   const checked = fits(Distance, sum);
-  if (checked.ok || unit === 'm') return checked;
-  return cannot('Enter the distance in feet, from 0.17 to 1640.');
+  if (checked.ok) return checked;
+  return cannot(unit === 'm' ? 'Enter the distance in metres, from 0.05 to 500.' : 'Enter the distance in feet, from 0.17 to 1640.');
 }
 
 /** A distance for the screen: centimetres matter below 10, not above 100. */
@@ -67,5 +67,5 @@ export function readFocalLength(text: string): Answer<Millimetres> {
     );
   }
   const checked = fits(FocalLength, meant);
-  return checked.ok ? answer(millimetres(checked.value)) : checked;
+  return checked.ok ? answer(millimetres(checked.value)) : cannot('Enter the focal length in millimetres, from 4 to 2000.');
 }

@@ -11,15 +11,15 @@ import { newDraft } from './start/draft.ts';
 import { NewSweep, Practise, StartScreen } from './start/startScreen.tsx';
 import { Around, useSurroundings } from './useSession.ts';
 
-const BodyScreen = late(async () => (await import('./kit/bodyScreen.tsx')).BodyScreen);
-const ConverterScreen = late(async () => (await import('./kit/converterScreen.tsx')).ConverterScreen);
+const BodyScreen = late(async () => (await import('./kit/bodyScreen.tsx')).BodyScreen, 'kit');
+const ConverterScreen = late(async () => (await import('./kit/converterScreen.tsx')).ConverterScreen, 'kit');
 const EnteringScreen = late(async () => (await import('./entering/enteringScreen.tsx')).EnteringScreen);
 const FilesScreen = late(async () => (await import('./files/filesScreen.tsx')).FilesScreen);
 const BenchScreen = late(async () => (await import('./bench/benchScreen.tsx')).BenchScreen);
-const WalkScreen = late(async () => (await import('./bench/walkScreen.tsx')).WalkScreen);
-const HelpScreen = late(async () => (await import('./help/helpScreen.tsx')).HelpScreen);
-const KitScreen = late(async () => (await import('./kit/kitScreen.tsx')).KitScreen);
-const LensScreen = late(async () => (await import('./kit/lensScreen.tsx')).LensScreen);
+const WalkScreen = late(async () => (await import('./bench/walkScreen.tsx')).WalkScreen, 'firstHold');
+const HelpScreen = late(async () => (await import('./help/helpScreen.tsx')).HelpScreen, 'firstHold');
+const KitScreen = late(async () => (await import('./kit/kitScreen.tsx')).KitScreen, 'kit');
+const LensScreen = late(async () => (await import('./kit/lensScreen.tsx')).LensScreen, 'kit');
 const LogbookScreen = late(async () => (await import('./logbook/logbookScreen.tsx')).LogbookScreen);
 const OutcomeScreen = late(async () => (await import('./outcome/outcomeScreen.tsx')).OutcomeScreen);
 const PlanScreen = late(async () => (await import('./plan/planScreen.tsx')).PlanScreen);
@@ -27,7 +27,7 @@ const RecordScreen = late(async () => (await import('./logbook/recordScreen.tsx'
 const SettingsScreen = late(async () => (await import('./settings/settingsScreen.tsx')).SettingsScreen);
 const TrainingScreen = late(async () => (await import('./training/trainingScreen.tsx')).TrainingScreen);
 const SituationScreen = late(async () => (await import('./logbook/situationScreen.tsx')).SituationScreen);
-const SweepScreen = late(async () => (await import('./sweep/sweepScreen.tsx')).SweepScreen);
+const SweepScreen = late(async () => (await import('./sweep/sweepScreen.tsx')).SweepScreen, 'firstHold');
 
 export function App({ session }: { readonly session: Session }) {
   const around = useMemo(() => ({ session, way: newWay(), start: newDraft(), bench: newBench() }), [session]);

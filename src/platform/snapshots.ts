@@ -3,7 +3,6 @@
 import { createStore, delMany, get, keys, set } from 'idb-keyval';
 import * as v from 'valibot';
 import { DONE, failed, got, type Got, type Result } from '../result.ts';
-import type { Stored } from '../logbook/stored.ts';
 import { Moment } from '../units.ts';
 
 const KEPT = 10;
@@ -11,7 +10,8 @@ const KEPT = 10;
 const Snapshot = v.object({
   at: Moment,
   why: v.picklist(['daily', 'before a migration', 'before an import']),
-  stored: v.custom<Stored>((value) => typeof value === 'object' && value !== null),
+  /** Everything, as it lay in the store. */
+  stored: v.custom<Readonly<Record<string, unknown>>>((value) => typeof value === 'object' && value !== null),
 });
 export type Snapshot = v.InferOutput<typeof Snapshot>;
 

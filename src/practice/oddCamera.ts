@@ -2,7 +2,7 @@
 // changes what a half-press shows; the rest of the camera stays as it was drawn. Behaviour from common practice, no source.
 import type { Arrows, Light, Verdict } from '../sweep/verdict.ts';
 import { halfPress, type PracticeCamera } from './camera.ts';
-import { Oddity } from './oddity.ts';
+import { Oddity } from '../sweep/oddity.ts';
 import { seededRandom, type Random } from './random.ts';
 
 /** One of them by chance; without arrows on the body none can turn. */

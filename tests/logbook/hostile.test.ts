@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
 import { readBackup, writeBackup } from '../../src/logbook/backup/backup.ts';
-import { canonical } from '../../src/logbook/backup/canonical.ts';
+import { canonical } from '../../src/logbook/canonical.ts';
 import { merge } from '../../src/logbook/backup/merge.ts';
 import { planRestore } from '../../src/logbook/backup/restore.ts';
 import { planTable } from '../../src/logbook/csv/planTable.ts';

@@ -6,7 +6,7 @@ import { act } from 'preact/test-utils';
 import { afterEach, expect, test } from 'vitest';
 import { carriedPlot } from '../../src/panel/outcome/carriedPlot.ts';
 import type { CarriedOutcome, Outcome } from '../../src/sweep/end/outcome.ts';
-import type { Transfer } from '../../src/sweep/transfer/transfer.ts';
+import type { Transfer } from '../../src/sweep/widthTransfer.ts';
 import { USUAL_SCALE } from '../../src/sweep/scale.ts';
 import { seconds, steps } from '../../src/units.ts';
 import { FakeSession, PLAN } from './fakeSession.ts';

@@ -3,7 +3,7 @@
 // can never change are both kept, one of them under a name made from its content.
 import type { Kit } from '../../kit/kit.ts';
 import type { Library } from '../library.ts';
-import { canonical, nameOf } from './canonical.ts';
+import { canonical, nameOf } from '../canonical.ts';
 import { coreOf, isRecord, toldAt, type KitItem, type RecordItem } from './items.ts';
 
 export function merge(mine: Library, theirs: Library): Library {

@@ -5,7 +5,7 @@ import * as v from 'valibot';
 import { newBody, newLens, Situation, subjectFrom, type Kit, type Pairing } from '../../kit/kit.ts';
 import { failed, got, type Got } from '../../result.ts';
 import { moment, Steps, type Moment } from '../../units.ts';
-import { canonical, nameOf } from '../backup/canonical.ts';
+import { canonical, nameOf } from '../canonical.ts';
 import { HandRecord } from '../byHand.ts';
 import { Entry } from '../entry.ts';
 import type { Library } from '../library.ts';

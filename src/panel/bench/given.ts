@@ -8,7 +8,7 @@ import { inMillimetres } from '../words/quantities.ts';
 import { writeDistance } from '../../optics/length.ts';
 import type { Reckoned } from './reckon.ts';
 import type { BenchSubject } from './subject.ts';
-import type { KitTraits, Typed } from './fields.ts';
+import type { KitTraits, Typed } from './untyped.ts';
 
 export const lampsOf = ({ lighting, mains }: Typed): Pick<SetUpCase, 'lighting' | 'mains'> => ({
   lighting: LIGHTINGS.find((one) => one === lighting) ?? 'daylight',

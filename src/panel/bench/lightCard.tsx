@@ -9,7 +9,8 @@ import { Cautions } from './cautions.tsx';
 import { lampsOf } from './given.ts';
 import { Says } from './fact.tsx';
 import { lightReading } from './readings.ts';
-import { typedAt, type Typed } from './fields.ts';
+import { typedAt } from './fields.ts';
+import type { Typed } from './untyped.ts';
 import { Choosing, Typing } from './typing.tsx';
 
 export function LightCard() {

@@ -2,7 +2,7 @@
 // was told to. Both are estimates, from what one step may be worth.
 import { placeDepth, type Placement } from '../../optics/placement.ts';
 import { benchFrom, latest } from '../../optics/setUp/reading.ts';
-import type { StoredBench } from '../../optics/setUp/stored.ts';
+import type { StoredBench } from '../../sweep/storedBench.ts';
 import { bandWidth, StepWorth, USUAL_STEP_WORTH } from '../../optics/stepWorth.ts';
 import { answer, cannot, fits, type Answer } from '../../optics/answer.ts';
 import { readNumber } from '../../optics/quantity.ts';

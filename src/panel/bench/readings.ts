@@ -11,7 +11,7 @@ import { printed, TRUE_SIZE } from '../../optics/target/print.ts';
 import { RAMP_LEAN, rampError, rampLean } from '../../optics/target/ramp.ts';
 import { millimetres } from '../../units.ts';
 import { needed, numberTyped, SCALE, type Reckoned } from './reckon.ts';
-import type { Typed } from './fields.ts';
+import type { Typed } from './untyped.ts';
 
 type Reading<K extends ReadingKind> = Extract<BenchReading, { reads: K }>;
 

@@ -14,7 +14,7 @@ import { StepWorth } from '../../optics/stepWorth.ts';
 import { checkPrint, printed, TRUE_SIZE, type PrintCheck } from '../../optics/target/print.ts';
 import { millimetres, type Millimetres } from '../../units.ts';
 import type { BenchSubject } from './subject.ts';
-import type { BenchField, Typed } from './fields.ts';
+import type { BenchField, Typed } from './untyped.ts';
 
 /** The target's scale, as it is drawn. */
 export const SCALE: Millimetres = millimetres(100);

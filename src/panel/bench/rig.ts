@@ -2,7 +2,7 @@
 // another distance begins with empty readings, while what belongs to the room, the body and the person's habits stays.
 import type { Millimetres } from '../../units.ts';
 import { metresTyped } from '../words/quantities.ts';
-import type { BenchField, KitTraits, Typed } from './fields.ts';
+import type { BenchField, KitTraits, Typed } from './untyped.ts';
 import type { BenchSubject } from './subject.ts';
 import type { BenchStore, Known } from './typed.ts';
 

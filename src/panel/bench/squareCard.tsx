@@ -10,7 +10,8 @@ import { Cautions } from './cautions.tsx';
 import { Says } from './fact.tsx';
 import { mirrorReading, roomFor, sidesTilt, spotReading } from './readings.ts';
 import type { Reckoned } from './reckon.ts';
-import { typedAt, type Typed } from './fields.ts';
+import { typedAt } from './fields.ts';
+import type { Typed } from './untyped.ts';
 import { Choosing, Typing } from './typing.tsx';
 
 interface Props {

@@ -2,7 +2,7 @@
 // loses nothing.
 import { signal, type Signal } from '@preact/signals';
 import type { BenchRecord } from '../../optics/setUp/reading.ts';
-import type { KitTraits, Typed } from './fields.ts';
+import type { KitTraits, Typed } from './untyped.ts';
 import type { BenchSubject } from './subject.ts';
 
 export interface Known {

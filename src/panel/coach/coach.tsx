@@ -3,29 +3,30 @@
 import { FourLights } from '../lights/fourLights.tsx';
 import { CameraButton, PanelSwitch } from './buttonsDrawing.tsx';
 import type { Coached } from './coaching.ts';
-import { BUTTONS, LIGHTS_LEAD, STEPS } from './words.ts';
+import { words } from '../../words/catalogue.ts';
 
 export function Coach({ coached }: { readonly coached: Coached }) {
+  const say = words('firstHold').coach;
   return (
-    <section class="coach" aria-label="How a hold goes" data-shows={coached.shows}>
+    <section class="coach" aria-label={say.label} data-shows={coached.shows}>
       {coached.shows === 'buttons' && (
         <>
           <p class="which">
             <CameraButton />
-            <span>{BUTTONS.camera}</span>
+            <span>{say.camera}</span>
           </p>
           <p class="which">
             <PanelSwitch />
-            <span>{BUTTONS.panel}</span>
+            <span>{say.panel}</span>
           </p>
         </>
       )}
       {coached.shows === 'phase' && (
         <p>
-          <b>{STEPS[coached.phase].now}</b> {STEPS[coached.phase].press}
+          <b>{say.steps[coached.phase].now}</b> {say.steps[coached.phase].press}
         </p>
       )}
-      {coached.shows === 'lights' && <p>{LIGHTS_LEAD}</p>}
+      {coached.shows === 'lights' && <p>{say.lights}</p>}
       {(coached.shows === 'lights' || coached.lights) && <FourLights brief />}
     </section>
   );

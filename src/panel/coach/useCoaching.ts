@@ -3,7 +3,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import type { SweepState } from '../../sweep/state.ts';
 import { useSession } from '../useSession.ts';
 import { coachedNow, isNew, type Coached } from './coaching.ts';
-import { FIRST_ALOUD, STEPS } from './words.ts';
+import { words } from '../../words/catalogue.ts';
 
 export function useCoaching(sweep: SweepState, here: boolean): Coached | null {
   const session = useSession();
@@ -27,6 +27,7 @@ export function useCoaching(sweep: SweepState, here: boolean): Coached | null {
 /** After the end tone it would only keep the ear of a person who speaks from hearing the answer. */
 function aloudNow(coached: Coached, byHand: boolean): string | null {
   if (coached.shows === 'lights') return null;
-  if (coached.shows === 'buttons') return FIRST_ALOUD;
-  return coached.phase === 'judging' && !byHand ? null : STEPS[coached.phase].aloud;
+  const say = words('firstHold').coach;
+  if (coached.shows === 'buttons') return say.firstAloud;
+  return coached.phase === 'judging' && !byHand ? null : say.steps[coached.phase].aloud;
 }

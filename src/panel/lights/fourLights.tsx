@@ -4,14 +4,16 @@ import { FOUR_LIGHTS, litStretches, showingOf, type Shown } from '../../practice
 import { capOf } from '../keys/keys.ts';
 import { LightShape } from '../strip/lightShape.tsx';
 import { PressShape } from '../sweep/pressShape.tsx';
-import { LIGHTS_TITLE, LIGHTS_TOLD } from './words.ts';
+import { TAUGHT } from '../../voice/vocabulary/en.ts';
+import { words } from '../../words/catalogue.ts';
+import { TELLING } from './telling.ts';
 import { useShowing } from './useShowing.ts';
 
 /** `brief`: in a row, without the sentences. */
 export function FourLights({ brief = false }: { readonly brief?: boolean }) {
   const lit = useShowing();
   return (
-    <ul class="lights plain" data-brief={brief} data-moving={lit !== null} aria-label={LIGHTS_TITLE}>
+    <ul class="lights plain" data-brief={brief} data-moving={lit !== null} aria-label={words('firstHold').lights.title}>
       {FOUR_LIGHTS.map((light) => (
         <OneLight key={light} light={light} lit={lit && lit[light]} brief={brief} />
       ))}
@@ -27,14 +29,15 @@ interface One {
 }
 
 function OneLight({ light, lit, brief }: One) {
-  const { word, does, press, when } = LIGHTS_TOLD[light];
+  const { word, press } = TELLING[light];
+  const { does, when } = words('firstHold').lights;
   return (
     <li data-light={light}>
       <Lamp light={light} lit={lit} />
-      <b>{word}</b>
-      {!brief && <span>{does}</span>}
+      <b>{TAUGHT[word]}</b>
+      {!brief && <span>{does[light]}</span>}
       <span class="tells">
-        <kbd>{capOf(word)}</kbd> <PressShape press={press} /> {(!brief || light === 'steady') && when}
+        <kbd>{capOf(word)}</kbd> <PressShape press={press} /> {(!brief || light === 'steady') && when[light]}
       </span>
     </li>
   );

@@ -1,7 +1,7 @@
 // The four lights over the face, until they are closed: whoever wants to see them again need not leave the sweep.
 import { useEffect } from 'preact/hooks';
 import { FourLights } from './fourLights.tsx';
-import { LIGHTS_CLOSE, LIGHTS_TITLE } from './words.ts';
+import { words } from '../../words/catalogue.ts';
 
 export function LightsSheet({ onClose }: { readonly onClose: () => void }) {
   useEffect(() => {
@@ -12,8 +12,8 @@ export function LightsSheet({ onClose }: { readonly onClose: () => void }) {
     return () => document.removeEventListener('keydown', pressed);
   }, [onClose]);
   return (
-    <section class="sheet" aria-label={LIGHTS_TITLE}>
-      <button type="button" class="shut" aria-label={LIGHTS_CLOSE} onClick={onClose}>
+    <section class="sheet" aria-label={words('firstHold').lights.title}>
+      <button type="button" class="shut" aria-label={words('firstHold').lights.close} onClick={onClose}>
         {'\u00d7'}
       </button>
       <FourLights />

@@ -5,13 +5,15 @@ import { FOUR_LIGHTS, isLit, showingOf, untilNextChange, type Shown } from '../.
 import { between, seconds } from '../../units.ts';
 import { useSession } from '../useSession.ts';
 
+/** No words of a person's: a query of the style sheet. */
+const STILL: `(${string})` = '(prefers-reduced-motion: reduce)';
 const COURSES = FOUR_LIGHTS.map(showingOf);
 
 /** Which lights are on; null where they are to stand still. */
 export function useShowing(): Readonly<Record<Shown, boolean>> | null {
   const { clock } = useSession();
   const [elapsed, setElapsed] = useState(seconds(0));
-  const still = matchMedia('(prefers-reduced-motion: reduce)').matches;
+  const still = matchMedia(STILL).matches;
   useEffect(() => {
     if (still) return undefined;
     const began = clock();

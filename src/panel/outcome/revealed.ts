@@ -1,6 +1,6 @@
 // The true band of a practice camera in words, and how close the sweep came.
 import { cameraOf } from '../../practice/cameras.ts';
-import type { Oddity } from '../../practice/oddity.ts';
+import type { Oddity } from '../../sweep/oddity.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
 import type { Plan } from '../../sweep/plan.ts';
 import type { Trouble } from '../../sweep/trouble/trouble.ts';

@@ -15,6 +15,7 @@ import type { Attendant, KeysGo, Session } from './session.ts';
 import { failed } from '../../result.ts';
 import { createTold } from './told.ts';
 import { UNREAD } from '../../unread.ts';
+import { readWords } from '../../words/catalogue.ts';
 import { createTroubles } from './troubles.ts';
 
 const TICK = 100;
@@ -49,20 +50,12 @@ export function createSession(ports: Ports): Session {
   );
   hearing.start(live, library, told, attending);
   const heeding = signal(0);
+  let isWatching = false;
   const keysGo = signal<KeysGo>('here');
-  const wanted = computed(() => {
-    const phase = live.role.value === 'owner' ? live.sweep.value?.phase.name : undefined;
-    return heeding.value > 0 && (attending.value !== null || (phase !== undefined && phase !== 'finished'));
-  });
-  const unwatched = effect(() => {
-    if (wanted.value) void watchKeys();
-  });
-
   async function watchKeys(): Promise<void> {
-    unwatched();
     try {
-      const [part, keyboard] = await Promise.all([import('./keysGo.ts'), ports.keyboard()]);
-      part.watchKeys({ keyboard, live, wanted, ear: hearing.state, go: keysGo, now });
+      const [part, keyboard] = await Promise.all([import('./keysGo.ts'), ports.keyboard(), readWords('firstHold')]);
+      part.watchKeys({ keyboard, live, heeding, attending, ear: hearing.state, go: keysGo, now });
     } catch {
       troubles.add('keys', UNREAD);
     }
@@ -82,7 +75,7 @@ export function createSession(ports: Ports): Session {
   }
 
   async function read(): Promise<void> {
-    const part = await import('./desk.ts').catch(() => null);
+    const [part] = await Promise.all([import('./desk.ts'), readWords('kit')]).catch(() => [null]);
     const contents = part ? await part.load({ ...ports, keeper, troubles }, () => void read()).catch(() => unread()) : unread();
     if (!part || contents === null) return;
     desk = part.createDesk(library, ports.newId, now);
@@ -176,6 +169,8 @@ export function createSession(ports: Ports): Session {
     sayNext: (sentence) => live.carrier.tellNext({ spoken: sentence, written: sentence }),
     sayShown: (sentence) => live.carrier.tellNext({ spoken: sentence }),
     heedKeys() {
+      if (!isWatching) void watchKeys();
+      isWatching = true;
       heeding.value += 1;
       return () => {
         heeding.value -= 1;

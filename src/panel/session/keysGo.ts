@@ -4,15 +4,17 @@ import { computed, effect, signal, type ReadonlySignal, type Signal } from '@pre
 import type { KeyboardFocus } from '../../platform/keyboardFocus.ts';
 import { currentPrompt } from '../../sweep/currentPrompt.ts';
 import { promptInWords } from '../../voice/prompts.ts';
-import { KEYS_SAID } from '../keys/words.ts';
+import { words } from '../../words/catalogue.ts';
 import type { Live } from './live.ts';
 import type { EarState, KeysGo } from './session.ts';
 
 interface World {
   readonly keyboard: KeyboardFocus;
-  readonly live: Pick<Live, 'sweep' | 'carrier'>;
-  /** A screen waits for keys, and what they would tell can be told here. */
-  readonly wanted: ReadonlySignal<boolean>;
+  readonly live: Pick<Live, 'sweep' | 'role' | 'carrier'>;
+  /** How many screens wait for keys. */
+  readonly heeding: ReadonlySignal<number>;
+  /** Whoever is talked to in place of the sweep. */
+  readonly attending: ReadonlySignal<unknown>;
   readonly ear: ReadonlySignal<EarState>;
   readonly go: Signal<KeysGo>;
   readonly now: () => Parameters<typeof currentPrompt>[1];
@@ -21,9 +23,14 @@ interface World {
 /** How long it stays on the screen that the keys are back, in milliseconds. */
 const BACK_SHOWN = 3000;
 
-export function watchKeys({ keyboard, live: { sweep, carrier }, wanted, ear, go, now }: World): void {
+export function watchKeys({ keyboard, live: { sweep, role, carrier }, heeding, attending, ear, go, now }: World): void {
   const here = signal(keyboard.isHere());
   const phase = computed(() => sweep.value?.phase.name);
+  /** What the keys would tell can be told here. */
+  const wanted = computed(() => {
+    const isSweeping = role.value === 'owner' && phase.value !== undefined && phase.value !== 'finished';
+    return heeding.value > 0 && (attending.value !== null || isSweeping);
+  });
   let timer: ReturnType<typeof setTimeout> | undefined;
 
   keyboard.onChange(() => {
@@ -38,7 +45,7 @@ export function watchKeys({ keyboard, live: { sweep, carrier }, wanted, ear, go,
 
   /** With what was asked last, which may have been cut short or not been heard. */
   function tellBack(): void {
-    carrier.tell({ spoken: KEYS_SAID.back });
+    carrier.tell({ spoken: words('firstHold').keys.back });
     const state = sweep.peek();
     if (state?.phase.name !== 'dialling' && state?.phase.name !== 'judging') return;
     carrier.tellNext({ spoken: promptInWords(currentPrompt(state, now())).spoken });
@@ -54,7 +61,7 @@ export function watchKeys({ keyboard, live: { sweep, carrier }, wanted, ear, go,
       tellBack();
     } else if (!isHere && before !== 'elsewhere') {
       show('elsewhere');
-      carrier.tell({ spoken: KEYS_SAID.elsewhere });
+      carrier.tell({ spoken: words('firstHold').keys.elsewhere });
     }
   });
 
@@ -62,6 +69,6 @@ export function watchKeys({ keyboard, live: { sweep, carrier }, wanted, ear, go,
   effect(() => {
     if (phase.value !== 'judging' || go.peek() !== 'elsewhere' || ear.peek() === 'listening') return;
     // The step that ended the hold is carried out first: its end tone.
-    queueMicrotask(() => carrier.tellNext({ spoken: KEYS_SAID.holdAtStake }));
+    queueMicrotask(() => carrier.tellNext({ spoken: words('firstHold').keys.holdAtStake }));
   });
 }

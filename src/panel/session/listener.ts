@@ -2,7 +2,7 @@
 // back and counts when it is said again. The ear is open only while a sweep runs here, or only when the switch asks for it.
 import { computed, effect, signal, type ReadonlySignal, type Signal } from '@preact/signals';
 import type { Ear, RecognisedBy } from '../../platform/ear/ear.ts';
-import type { EarOwner } from '../../platform/ear/listening.ts';
+import type { EarOwner } from '../../platform/ear/owner.ts';
 import type { Settings } from '../../settings.ts';
 import type { SweepEvent } from '../../sweep/event.ts';
 import type { Word } from '../../sweep/inputs.ts';

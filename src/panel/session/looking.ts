@@ -5,7 +5,7 @@ import { finderOf, lookUpSpoken } from '../../logbook/search/finder.ts';
 import { shelfOf } from '../../logbook/shelf.ts';
 import type { Moment } from '../../units.ts';
 import type { InWords } from '../../voice/outcomes.ts';
-import { libraryIn } from '../logbook/libraryIn.ts';
+import { libraryIn } from './libraryIn.ts';
 import { onDay } from '../words/quantities.ts';
 import type { Library } from './library.ts';
 

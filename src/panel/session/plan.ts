@@ -7,7 +7,7 @@ import { shiftInside } from '../../practice/cameras.ts';
 import { drawOddity } from '../../practice/oddCamera.ts';
 import { lapseOf } from '../../practice/training/score.ts';
 import { failed, got, type Got } from '../../result.ts';
-import { NO_MEMORY } from '../../sweep/belief/prior.ts';
+import { NO_MEMORY } from '../../sweep/memory.ts';
 import type { Plan } from '../../sweep/plan.ts';
 import { isOnScale, nearestOn, USUAL_SCALE } from '../../sweep/scale.ts';
 import { transferPlan } from '../../sweep/transfer/opened.ts';

@@ -3,7 +3,7 @@
 import { signal, type ReadonlySignal } from '@preact/signals';
 import type { LogRecord } from '../../logbook/record.ts';
 import { KEY } from '../../logbook/keys.ts';
-import type { StoredBench } from '../../optics/setUp/stored.ts';
+import type { StoredBench } from '../../sweep/storedBench.ts';
 import { currentPrompt } from '../../sweep/currentPrompt.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
 import type { Journal, Opened, SweepEvent } from '../../sweep/event.ts';

@@ -1,7 +1,7 @@
 // Last values between the person's computers: what others have written is taken in, then what only this one knows is
 // written, at most once in a while. A later value from elsewhere that changes what stands here is told.
 import { batch, effect } from '@preact/signals';
-import { canonical } from '../../logbook/backup/canonical.ts';
+import { canonical } from '../../logbook/canonical.ts';
 import { USUAL_LIMITS } from '../../logbook/due.ts';
 import type { Library as Logbook } from '../../logbook/library.ts';
 import { shelfOf, type Shelved } from '../../logbook/shelf.ts';

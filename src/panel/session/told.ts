@@ -4,10 +4,12 @@ import type { Asked, Input } from '../../sweep/inputs.ts';
 import { currentPrompt } from '../../sweep/currentPrompt.ts';
 import { meaning } from '../../sweep/meaning.ts';
 import { refused } from '../../sweep/step.ts';
+import type { SweepState } from '../../sweep/state.ts';
 import { isStanding, isUndoableBefore, understood } from '../../sweep/understood.ts';
 import type { Moment } from '../../units.ts';
 import { becameInWords, wordsOfInput } from '../../voice/became.ts';
 import { helpInWords, promptInWords } from '../../voice/prompts.ts';
+import { readWords, words } from '../../words/catalogue.ts';
 import type { Live } from './live.ts';
 import type { Heard } from './session.ts';
 
@@ -32,9 +34,11 @@ export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => 
   /** Its words are read when they are first wanted: few need them twice. */
   async function ask(about: Asked): Promise<void> {
     askedLast.value = about;
-    const { askedInWords } = await import('../../voice/asked.ts');
+    await readWords('firstHold');
     const state = sweep.peek();
-    if (asked.peek() === about && state) carrier.tell(askedInWords(about, isUndoableBefore(state)));
+    if (asked.peek() !== about || !state) return;
+    const text = askedInWords(about, state);
+    carrier.tell({ spoken: text, written: text });
   }
 
   function take(input: Input): void {
@@ -73,4 +77,10 @@ export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => 
   }
 
   return { latest, asked, take };
+}
+
+/** The question about a press, once its words have been read. */
+export function askedInWords({ about }: Asked, state: SweepState): string {
+  const { asked } = words('firstHold');
+  return about === 'kept' ? asked.kept(isUndoableBefore(state)) : asked[about];
 }

@@ -6,6 +6,7 @@ import { Entry } from '../../logbook/entry.ts';
 import { KitNote } from '../../logbook/kitNote.ts';
 import { recordByHand, type HandDraft } from '../../logbook/recordByHand.ts';
 import { DONE, failed, type Result } from '../../result.ts';
+import { words } from '../../words/catalogue.ts';
 import { faultsIn } from './faults.ts';
 import type { Library } from './library.ts';
 
@@ -19,7 +20,7 @@ export interface Writings {
 export function createWritings(library: Library, newId: () => string): Writings {
   function added<Item>(schema: v.GenericSchema<unknown, Item>, draft: object, add: (item: Item) => void): Result {
     const checked = v.safeParse(schema, { ...draft, id: newId() });
-    if (!checked.success) return failed(faultsIn(checked.issues)[0]?.sentence ?? 'This does not fit. Check what you entered.');
+    if (!checked.success) return failed(faultsIn(checked.issues)[0]?.sentence ?? words('kit').fault['does not fit']);
     add(checked.output);
     return DONE;
   }

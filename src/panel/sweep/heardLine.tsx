@@ -1,8 +1,7 @@
 // The line above the switch, always as high: the last thing the panel took in, what became of it, whether it listens, and
 // the way to take it back. What must not be missed stands in its place: that the keys go to the page, or a question.
 import type { Word } from '../../sweep/inputs.ts';
-import { isUndoableBefore } from '../../sweep/understood.ts';
-import { askedInWords } from '../../voice/asked.ts';
+import { askedInWords } from '../session/told.ts';
 import { KeysNotice } from '../keys/keysNotice.tsx';
 import { late } from '../parts/late.tsx';
 import { useSession } from '../useSession.ts';
@@ -30,7 +29,7 @@ export function HeardLine({ undoable, tell }: Props) {
     return (
       <div class="heard">
         <p class="minded" role="alert" data-asked={asked.about}>
-          {askedInWords(asked, isUndoableBefore(sweep)).written}
+          {askedInWords(asked, sweep)}
         </p>
       </div>
     );

@@ -5,9 +5,9 @@ import { useCallback, useMemo, useState } from 'preact/hooks';
 import { isNew } from '../coach/coaching.ts';
 import { useCoaching } from '../coach/useCoaching.ts';
 import { useKeys } from '../keys/useKeys.ts';
-import { LIGHTS_OPEN } from '../lights/words.ts';
 import { late } from '../parts/late.tsx';
 import { Troubles } from '../parts/troubles.tsx';
+import { words as sentences } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { FaceView } from './faceView.tsx';
@@ -82,7 +82,7 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
       ))}
       <Asides words={words} tell={tell} />
       <button type="button" class="link" aria-expanded={lights} onClick={() => setLights(!lights)}>
-        {LIGHTS_OPEN}
+        {sentences('firstHold').lights.open}
       </button>
       {fresh && (
         <button type="button" class="link" onClick={() => leave(() => way.go({ at: 'bench' }))}>

@@ -1,5 +1,5 @@
 // A trouble by its name: what was seen, what to check in order of likelihood, and in small print the figures behind it.
-import type { SweepsDiffer } from '../../logbook/combined.ts';
+import type { SweepsDiffer } from '../../sweep/trouble/sweepsDiffer.ts';
 import type { Trouble } from '../../sweep/trouble/trouble.ts';
 import { evidenceInWords, nameOf, TROUBLE_CHECKS, troubleInWords } from '../../voice/checks.ts';
 

@@ -6,7 +6,8 @@ import type { Steps } from '../../units.ts';
 import { bandModel, USUAL_LAPSE, USUAL_REACH, type BandModel } from './bandModel.ts';
 import { momentsOf, observe, startFrom, thinned, type Posterior } from './grid.ts';
 import { IN, outcomesOf } from './observation.ts';
-import { priorWeights, type Memory } from './prior.ts';
+import { priorWeights } from './prior.ts';
+import type { Memory } from '../memory.ts';
 
 export interface Belief {
   readonly model: BandModel;

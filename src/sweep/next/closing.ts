@@ -1,7 +1,8 @@
 // The last thing before the finish is offered: where a hidden shift of the focus could still harm, one early value is
 // held again. More than quick care asks for it.
 import type { Belief } from '../belief/belief.ts';
-import type { Care, Readiness } from '../end/care.ts';
+import type { Care } from '../care.ts';
+import type { Readiness } from '../end/care.ts';
 import type { Drift } from '../end/drift.ts';
 import { stillnessOf } from '../end/stillness.ts';
 import type { Hold } from '../hold.ts';

@@ -4,7 +4,7 @@ import { chancesOfIn, stimulusOf } from '../belief/belief.ts';
 import type { End } from '../end/ends.ts';
 import type { Steps } from '../../units.ts';
 import { secondsOfHold } from './seconds.ts';
-import type { Standing } from './suggestion.ts';
+import type { Standing } from './standing.ts';
 
 interface Part {
   readonly value: Steps;

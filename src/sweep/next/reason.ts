@@ -1,9 +1,9 @@
 // Why a value is suggested, as data; the words are found by the voice folder.
-import type { Memory, RememberedCentre } from '../belief/prior.ts';
+import type { Memory, RememberedCentre } from '../memory.ts';
 import type { Hold } from '../hold.ts';
 import type { Light } from '../verdict.ts';
 import type { Steps } from '../../units.ts';
-import type { Standing } from './suggestion.ts';
+import type { Standing } from './standing.ts';
 
 /** A value already held, and its light. */
 export interface Landmark {

@@ -2,31 +2,19 @@
 // would start far out, and needs more time in the end); then the value that was surprising; then the walk outwards where
 // the person chose it; then whatever tells most; once the centre is sure, the marginal values of the ends.
 import { likeliestIn, type Belief } from '../belief/belief.ts';
-import type { Care, Readiness } from '../end/care.ts';
+import type { Readiness } from '../end/care.ts';
 import { surestValue } from '../end/confidence.ts';
 import { wasSurprising, type Hold } from '../hold.ts';
-import type { Order } from '../plan.ts';
 import type { Seconds, Steps } from '../../units.ts';
 import { worthOfHolds, type Candidate } from './lookAhead.ts';
 import { cheapestOf, missingParts } from './marginal.ts';
 import { outwardFrom } from './outward.ts';
 import { reasonFor, type Reason } from './reason.ts';
+import type { Standing } from './standing.ts';
 
 export interface Suggestion {
   readonly value: Steps;
   readonly reason: Reason;
-}
-
-/** Everything the choice rests on. */
-export interface Standing {
-  readonly belief: Belief;
-  readonly holds: readonly Hold[];
-  readonly readiness: Readiness;
-  readonly care: Care;
-  readonly order: Order;
-  readonly dialled: Steps;
-  readonly holdTime: Seconds;
-  readonly skipped: readonly Steps[];
 }
 
 /** Rates every value of the scale for one more hold. */

@@ -1,7 +1,7 @@
 // Whole sweeps through the reducer itself, as the panel runs them: events in, phases out. States that the same verdicts
 // have led to before are kept, since a thousand sweeps begin alike.
-import { NO_MEMORY, type Memory } from '../../../src/sweep/belief/prior.ts';
-import type { Care } from '../../../src/sweep/end/care.ts';
+import { NO_MEMORY, type Memory } from '../../../src/sweep/memory.ts';
+import type { Care } from '../../../src/sweep/care.ts';
 import type { Outcome } from '../../../src/sweep/end/outcome.ts';
 import type { SweepEvent } from '../../../src/sweep/event.ts';
 import { open } from '../../../src/sweep/opening.ts';

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { centreInterval, centreOf, centreProfile, chancesOfIn, openBelief, weigh, type Belief } from '../../../src/sweep/belief/belief.ts';
 import { thinned } from '../../../src/sweep/belief/grid.ts';
 import { outcomeCount } from '../../../src/sweep/belief/observation.ts';
-import { NO_MEMORY } from '../../../src/sweep/belief/prior.ts';
+import { NO_MEMORY } from '../../../src/sweep/memory.ts';
 import type { Scale } from '../../../src/sweep/scale.ts';
 import type { Reading } from '../../../src/sweep/verdict.ts';
 import { steps } from '../../../src/units.ts';
