@@ -2,14 +2,18 @@
 // tell of it at once by focus and blur of the window; a panel that is hidden gets no keys either.
 export interface KeyboardFocus {
   isHere(): boolean;
-  onChange(listener: () => void): void;
+  /** Until the returned function is called. */
+  onChange(listener: () => void): () => void;
 }
 
 export const keyboardFocus: KeyboardFocus = {
   isHere: () => document.hasFocus() && document.visibilityState === 'visible',
   onChange(listener) {
-    window.addEventListener('focus', listener);
-    window.addEventListener('blur', listener);
-    document.addEventListener('visibilitychange', listener);
+    const ended = new AbortController();
+    const { signal } = ended;
+    window.addEventListener('focus', listener, { signal });
+    window.addEventListener('blur', listener, { signal });
+    document.addEventListener('visibilitychange', listener, { signal });
+    return () => ended.abort();
   },
 };

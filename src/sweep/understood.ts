@@ -24,9 +24,6 @@ export const understood = (state: SweepState, asked: Asked | null = null): Under
   presses: pressesIn(state, state.phase.name, asked),
 });
 
-/** What is answered when it is said or keyed: undo also where there is nothing to undo, or silence would follow. */
-export const heeded = (words: readonly Word[]): readonly Word[] => (words.includes('undo') ? words : [...words, 'undo']);
-
 /** Practice has no live view in which the focus could be seen to have shifted; undo is only there where it finds something. */
 export function pressesIn(state: SweepState, during: Phase['name'], asked: Asked | null = null): Understood['presses'] {
   const presses = PRESSES[during];

@@ -15,6 +15,8 @@ export interface FirstHoldWords {
     /** `undoable`: there is something to take back from before this hold. */
     readonly kept: (undoable: boolean) => string;
   };
+  /** Undo by the switch. */
+  readonly keptDouble: string;
   readonly coach: {
     readonly label: string;
     readonly camera: string;

@@ -11,7 +11,7 @@ import { createKitForms } from '../../src/panel/session/kitForms.ts';
 import { createLibrary } from '../../src/panel/session/library.ts';
 import { createWritings } from '../../src/panel/session/writings.ts';
 import { DONE, got } from '../../src/result.ts';
-import type { Attendant, EarState, Heard, KeysGo, Role, Session, Trouble } from '../../src/panel/session/session.ts';
+import type { Attendant, EarState, Heard, Role, Session, Trouble } from '../../src/panel/session/session.ts';
 import type { StoredBench } from '../../src/sweep/storedBench.ts';
 import { USUAL_SETTINGS } from '../../src/settings.ts';
 import { NO_MEMORY } from '../../src/sweep/memory.ts';
@@ -75,7 +75,6 @@ export class FakeSession implements Session {
   readonly ear = signal<EarState>('off');
   readonly understood = signal<ReturnType<typeof understood> | null>(null);
   readonly pressAsked = signal<Asked | null>(null);
-  readonly keysGo = signal<KeysGo>('here');
   readonly pressed = signal<Moment | null>(null);
   readonly now = signal<Moment>(OPENED);
   /** What the screens asked for that has no place in a signal. */
@@ -192,11 +191,6 @@ export class FakeSession implements Session {
   eraseHeard: Session['eraseHeard'] = () => Promise.resolve(DONE);
   sayNext = (sentence: string): void => this.say(sentence);
   sayShown = (sentence: string): void => void this.said.push(sentence);
-  heeded = 0;
-  heedKeys = (): (() => void) => {
-    this.heeded += 1;
-    return () => void (this.heeded -= 1);
-  };
   backUp = (): void => this.#library.backUp(this.now.value);
 
   takeOver(): void {

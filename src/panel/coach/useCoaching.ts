@@ -19,7 +19,7 @@ export function useCoaching(sweep: SweepState, here: boolean): Coached | null {
 
   const aloud = coached && aloudNow(coached, session.ear.peek() === 'off');
   useEffect(() => {
-    if (aloud !== null) session.sayShown(aloud);
+    if (aloud !== null) session.sayShown(aloud, 'next');
   }, [aloud, session]);
   return coached;
 }

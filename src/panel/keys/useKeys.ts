@@ -2,7 +2,7 @@
 // typed. A focused button keeps Enter and Space, but the switch itself is one with the keys.
 import { useLayoutEffect } from 'preact/hooks';
 import type { Word } from '../../sweep/inputs.ts';
-import { heeded } from '../../sweep/understood.ts';
+import { heeded } from '../../sweep/heeded.ts';
 import { useSession } from '../useSession.ts';
 import { isSwitchKey, wordOfKey } from './keys.ts';
 
@@ -41,9 +41,7 @@ export function useKeys(tell: (word: Word) => void, instead?: readonly Word[]): 
     document.addEventListener('keydown', pressed);
     document.addEventListener('keyup', released);
     window.addEventListener('blur', lost);
-    const unheed = session.heedKeys();
     return () => {
-      unheed();
       lost();
       document.removeEventListener('keydown', pressed);
       document.removeEventListener('keyup', released);

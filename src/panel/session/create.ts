@@ -11,7 +11,7 @@ import { NOT_READ } from './notRead.ts';
 import { createLibrary } from './library.ts';
 import { createLive } from './live.ts';
 import type { Ports } from './ports.ts';
-import type { Attendant, KeysGo, Session } from './session.ts';
+import type { Attendant, Session } from './session.ts';
 import { failed } from '../../result.ts';
 import { createTold } from './told.ts';
 import { UNREAD } from '../../unread.ts';
@@ -49,17 +49,6 @@ export function createSession(ports: Ports): Session {
     (press) => (attending.peek() ?? told).take(press),
   );
   hearing.start(live, library, told, attending);
-  const heeding = signal(0);
-  let isWatching = false;
-  const keysGo = signal<KeysGo>('here');
-  async function watchKeys(): Promise<void> {
-    try {
-      const [part, keyboard] = await Promise.all([import('./keysGo.ts'), ports.keyboard(), readWords('firstHold')]);
-      part.watchKeys({ keyboard, live, heeding, attending, ear: hearing.state, go: keysGo, now });
-    } catch {
-      troubles.add('keys', UNREAD);
-    }
-  }
 
   store.onChange((changes) => {
     if (!contentsOf || !library.isFilled()) return;
@@ -115,7 +104,6 @@ export function createSession(ports: Ports): Session {
     ear: hearing.state,
     understood: computed(() => (live.sweep.value ? understood(live.sweep.value, told.asked.value) : null)),
     pressAsked: told.asked,
-    keysGo,
     pressed: gestures.pressed,
     now: ticking(() => live.sweep.value?.phase.name === 'holding', now),
     input(input) {
@@ -167,15 +155,7 @@ export function createSession(ports: Ports): Session {
     backUp: () => library.backUp(now()),
     say: (sentence) => live.carrier.tell({ spoken: sentence, written: sentence }),
     sayNext: (sentence) => live.carrier.tellNext({ spoken: sentence, written: sentence }),
-    sayShown: (sentence) => live.carrier.tellNext({ spoken: sentence }),
-    heedKeys() {
-      if (!isWatching) void watchKeys();
-      isWatching = true;
-      heeding.value += 1;
-      return () => {
-        heeding.value -= 1;
-      };
-    },
+    sayShown: (sentence, when) => live.carrier[when === 'now' ? 'tell' : 'tellNext']({ spoken: sentence }),
     clock: now,
     changeSettings: library.changeSettings,
     syncValues: (on) => library.changeSettings({ logbook: { sync: on ? ports.newId() : null } }),

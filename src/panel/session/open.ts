@@ -23,7 +23,6 @@ export const openSession = (): Session =>
     tones: createTones(),
     speech: createSpeech(LANGUAGE),
     wakeLock: createWakeLock(),
-    keyboard: async () => (await import('../../platform/keyboardFocus.ts')).keyboardFocus,
     ear: async () => (await import('../../platform/ear/ear.ts')).createEar,
     takes: async () => (await import('../../platform/takes.ts')).takes,
     browserRecognises: recogniserOf() !== null,

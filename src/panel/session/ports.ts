@@ -2,7 +2,6 @@
 import type { Alarms } from '../../platform/alarm.ts';
 import type { Ear } from '../../platform/ear/ear.ts';
 import type { EarOwner } from '../../platform/ear/owner.ts';
-import type { KeyboardFocus } from '../../platform/keyboardFocus.ts';
 import type { Ownership } from '../../platform/ownership.ts';
 import type { Snapshots } from '../../platform/snapshots.ts';
 import type { Speech } from '../../platform/speech.ts';
@@ -23,7 +22,6 @@ export interface Ports {
   readonly tones: Tones;
   readonly speech: Speech;
   readonly wakeLock: WakeLock;
-  readonly keyboard: () => Promise<KeyboardFocus>;
   readonly ear: () => Promise<(owner: EarOwner) => Ear>;
   readonly takes: () => Promise<Takes>;
   readonly browserRecognises: boolean;

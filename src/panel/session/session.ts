@@ -46,9 +46,6 @@ export interface Heard {
   readonly at: Moment;
 }
 
-/** Where the keys go while a screen waits for them; `back`: they have just come back. */
-export type KeysGo = 'here' | 'elsewhere' | 'back';
-
 /** A field that does not fit, and the sentence to show beside it; `field` is null when it is about the whole. */
 export interface Fault {
   readonly field: string | null;
@@ -130,9 +127,8 @@ export interface Session {
   readonly ear: ReadonlySignal<EarState>;
   /** The words, keys and presses that make sense right now; null without a sweep. */
   readonly understood: ReadonlySignal<Understood | null>;
-  /** What the person was asked about a press, while the hold it came in is under way. */
+  /** What the person was asked last about a press; it stands while the hold it came in is under way. */
   readonly pressAsked: ReadonlySignal<Asked | null>;
-  readonly keysGo: ReadonlySignal<KeysGo>;
   /** Since when the one switch is down, while it is; for the screen to show that the press is felt. */
   readonly pressed: ReadonlySignal<Moment | null>;
   /** Ticks about ten times a second while a hold is under way, and stands still otherwise. */
@@ -174,10 +170,8 @@ export interface Session {
   say(sentence: string): void;
   /** Says it when what is being said has been said. */
   sayNext(sentence: string): void;
-  /** The same for what the screen shows in a place of its own: it is not announced. */
-  sayShown(sentence: string): void;
-  /** A screen waits for keys, until the returned function is called. */
-  heedKeys(): () => void;
+  /** Says what the screen shows in a place of its own, so that it is not announced: at once, or as `sayNext` does. */
+  sayShown(sentence: string, when: 'now' | 'next'): void;
   /** The time now, for what is dated. */
   clock(): Moment;
   changeSettings(patch: SettingsPatch): void;

@@ -1,23 +1,21 @@
 // Takes in what the person tells: finds its meaning, moves the sweep, and shows back what it became.
-import { computed, signal, type ReadonlySignal, type Signal } from '@preact/signals';
+import { signal, type Signal } from '@preact/signals';
 import type { Asked, Input } from '../../sweep/inputs.ts';
 import { currentPrompt } from '../../sweep/currentPrompt.ts';
 import { meaning } from '../../sweep/meaning.ts';
 import { refused } from '../../sweep/step.ts';
-import type { SweepState } from '../../sweep/state.ts';
-import { isStanding, isUndoableBefore, understood } from '../../sweep/understood.ts';
+import { understood } from '../../sweep/understood.ts';
 import type { Moment } from '../../units.ts';
 import { becameInWords, wordsOfInput } from '../../voice/became.ts';
 import { helpInWords, promptInWords } from '../../voice/prompts.ts';
-import { readWords, words } from '../../words/catalogue.ts';
 import type { Live } from './live.ts';
 import type { Heard } from './session.ts';
 
 export interface Told {
   /** What was told last, and what became of it. */
   readonly latest: Signal<Heard | null>;
-  /** What the person was asked about a press, while the hold it came in is under way. */
-  readonly asked: ReadonlySignal<Asked | null>;
+  /** What the person was asked last about a press. */
+  readonly asked: Signal<Asked | null>;
   take(input: Input): void;
 }
 
@@ -25,21 +23,7 @@ const NOT_HERE = 'another window runs this sweep: take it over to run it here';
 
 export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => Moment): Told {
   const latest = signal<Heard | null>(null);
-  const askedLast = signal<Asked | null>(null);
-  const asked = computed(() => {
-    const state = sweep.value;
-    return state && askedLast.value && isStanding(askedLast.value, state) ? askedLast.value : null;
-  });
-
-  /** Its words are read when they are first wanted: few need them twice. */
-  async function ask(about: Asked): Promise<void> {
-    askedLast.value = about;
-    await readWords('firstHold');
-    const state = sweep.peek();
-    if (asked.peek() !== about || !state) return;
-    const text = askedInWords(about, state);
-    carrier.tell({ spoken: text, written: text });
-  }
+  const asked = signal<Asked | null>(null);
 
   function take(input: Input): void {
     const state = sweep.peek();
@@ -63,7 +47,9 @@ export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => 
         carrier.carry(refused(state, meant.why).effects, at);
         return became(promptInWords({ say: 'not now', why: meant.why }).written);
       case 'asked':
-        void ask(meant.about);
+        asked.value = meant.about;
+        // Few need its words twice.
+        void import('./asking.ts').then(({ ask }) => ask(meant.about, sweep, carrier));
         return became('asked back');
       case 'repeat':
         carrier.tell(promptInWords(currentPrompt(state, at)));
@@ -77,10 +63,4 @@ export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => 
   }
 
   return { latest, asked, take };
-}
-
-/** The question about a press, once its words have been read. */
-export function askedInWords({ about }: Asked, state: SweepState): string {
-  const { asked } = words('firstHold');
-  return about === 'kept' ? asked.kept(isUndoableBefore(state)) : asked[about];
 }

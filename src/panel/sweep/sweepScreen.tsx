@@ -5,6 +5,7 @@ import { useCallback, useMemo, useState } from 'preact/hooks';
 import { isNew } from '../coach/coaching.ts';
 import { useCoaching } from '../coach/useCoaching.ts';
 import { useKeys } from '../keys/useKeys.ts';
+import { useKeysGo } from '../keys/useKeysGo.ts';
 import { late } from '../parts/late.tsx';
 import { Troubles } from '../parts/troubles.tsx';
 import { words as sentences } from '../../words/catalogue.ts';
@@ -40,6 +41,7 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
   const [setting, setSetting] = useState(false);
   const openEntry = useCallback(() => setSetting(true), []);
   useKeys(useTell('key', openEntry));
+  const keysGo = useKeysGo();
   const tell = useTell('pointer', openEntry);
   const { belief, holds, plan, troubles } = sweep;
   const standing = useMemo(() => standingOf({ belief, holds, plan, troubles }), [belief, holds, plan, troubles]);
@@ -64,7 +66,7 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
         <Middle sweep={sweep} coached={coached} setting={setting} onSet={() => setSetting(false)} />
         {lights && <LightsSheet onClose={closeLights} />}
       </div>
-      {!setting && <HeardLine undoable={words.includes('undo')} tell={tell} />}
+      {!setting && <HeardLine keysGo={keysGo} undoable={words.includes('undo')} tell={tell} />}
       {following ? <Following /> : <SwitchArea />}
       <Answers sweep={sweep} words={words} tell={tell} />
       <div class="over">

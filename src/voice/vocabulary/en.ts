@@ -1,7 +1,7 @@
 // English: the words a person is taught to say, and the words the panel uses itself. Taught words were chosen to be far
 // apart in sound. "Moved" and "unmoved" are left out on purpose: they sound alike, and one of them throws the series away.
-import type { Word } from '../../sweep/inputs.ts';
-import type { Gesture, PressMeaning } from '../../sweep/understood.ts';
+import type { Press, Word } from '../../sweep/inputs.ts';
+import type { PressMeaning } from '../../sweep/understood.ts';
 import type { Arrows, Light } from '../../sweep/verdict.ts';
 
 export const LANGUAGE = 'en-US';
@@ -76,12 +76,7 @@ export const ARROWS: Record<Arrows, string | null> = {
   lopsided: 'lopsided',
 };
 
-export const PRESS: Record<Gesture, string> = {
-  short: 'press',
-  double: 'press twice',
-  long: 'long press',
-  'kept, double': 'long press, then press twice',
-};
+export const PRESS: Record<Press, string> = { short: 'press', double: 'press twice', long: 'long press' };
 
 /** What a press tells, beside `PRESS`: "press: it flickered". */
 export const PRESS_MEANS: Record<PressMeaning, string> = {

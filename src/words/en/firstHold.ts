@@ -13,6 +13,7 @@ export const words: FirstHoldWords = {
     long: 'Is it dark already? Press long again if it is. If not, keep holding.',
     kept: (undoable) => `Tap to begin, then keep only the camera\u2019s button pressed.${undoable ? ' Press twice to undo.' : ''}`,
   },
+  keptDouble: 'long press, then press twice',
   coach: {
     label: 'How a hold goes',
     camera: 'The camera\u2019s button lights the focus light: half-press and keep it.',

@@ -98,8 +98,6 @@ export class Window {
   deaf = 0;
   /** Utterances end at once unless they are held back. */
   holdSpeech = false;
-  keysHere = true;
-  private onKeys: (() => void) | null = null;
   /** Everything begun to be spoken; `whole` once it was heard to its end. */
   readonly speeches: { readonly text: string; whole: boolean }[] = [];
   private endSpeech: (() => void) | null = null;
@@ -125,13 +123,6 @@ export class Window {
     this.alarms.delete(alarm);
     this.computer.time = moment(set.due + late * 1000);
     set.ring(seconds(late));
-    await settle();
-  }
-
-  /** The keyboard goes to the page, or comes back. */
-  async keysTo(whom: 'page' | 'panel'): Promise<void> {
-    this.keysHere = whom === 'panel';
-    this.onKeys?.();
     await settle();
   }
 
@@ -252,13 +243,6 @@ export class Window {
         voices: () => Promise.resolve([]),
         cancel: () => this.endSpeech?.(),
       },
-      keyboard: () =>
-        Promise.resolve({
-          isHere: () => this.keysHere,
-          onChange: (listener) => {
-            this.onKeys = listener;
-          },
-        }),
       wakeLock: { keepAwake: () => undefined, release: () => undefined },
       ear: () => Promise.resolve((owner) => {
         this.ear = owner;
