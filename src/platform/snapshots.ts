@@ -2,7 +2,7 @@
 // empty at any time; the next copy fills it again.
 import { createStore, delMany, get, keys, set } from 'idb-keyval';
 import * as v from 'valibot';
-import { DONE, failed, got, type Got, type Result } from '../result.ts';
+import { DONE, failed, got, type Result } from '../result.ts';
 import { Moment } from '../units.ts';
 
 const KEPT = 10;
@@ -17,8 +17,8 @@ export type Snapshot = v.InferOutput<typeof Snapshot>;
 
 export interface Snapshots {
   /** When each was taken, newest first. */
-  times(): Promise<Got<readonly Moment[]>>;
-  read(at: Moment): Promise<Got<Snapshot>>;
+  times(): Promise<Result<readonly Moment[]>>;
+  read(at: Moment): Promise<Result<Snapshot>>;
   /** Keeps this one and drops all but the last ten. */
   keep(snapshot: Snapshot): Promise<Result>;
 }

@@ -26,8 +26,11 @@ export type Plain =
   | 'unmoved'
   | 'moved'
   | 'finish'
-  /** Of the set-up walk alone. */
+  /** The value found stands in the camera now. */
+  | 'entered'
+  /** In the set-up walk the next step; at a result, the next lens. */
   | 'next'
+  /** Of the set-up walk alone. */
   | 'back';
 
 /** What the one switch can do: `double` is a second press within 0.4 s, `long` is held for 0.6 s. */
@@ -49,6 +52,8 @@ export type Meaning =
   | { readonly means: 'repeat' | 'help' }
   /** A press of the switch that may not be meant as it came: the person is asked, and the sweep does not change. */
   | { readonly means: 'asked'; readonly about: Asked }
+  /** What follows a result: the value is marked as entered, the mark or else the finish is taken back, or the next lens is wanted. */
+  | { readonly means: 'entered' | 'undo' | 'next lens' }
   /** A press that has no meaning any more, because the hold it was about is over. */
   | { readonly means: 'nothing' };
 
@@ -84,6 +89,7 @@ export const WORDS = [
   'shifted',
   'finish',
   'help',
+  'entered',
   'next',
   'back',
 ] as const;

@@ -12,6 +12,7 @@ import { suggest, type Suggestion } from './next/suggestion.ts';
 import type { Plan } from './plan.ts';
 import type { Phase, SweepState } from './state.ts';
 import { say, sound, wake } from './step.ts';
+import { standing } from './toEnter.ts';
 import { timeSpent } from './timeSpent.ts';
 import { carriedOver } from './transfer/carried.ts';
 import { isTransfer } from './transfer/joint.ts';
@@ -27,10 +28,10 @@ export interface Turn {
 }
 
 /** Everything of a state but where it stands in the loop. */
-export type Known = Omit<SweepState, 'phase'>;
+export type BetweenPhases = Omit<SweepState, 'phase'>;
 
 /** Judges the holds so far and enters the phase that follows; `noted` is the hold just judged, to be read back. */
-export function turn(before: Known, at: Moment, noted: Hold | null): Turn {
+export function turn(before: BetweenPhases, at: Moment, noted: Hold | null): Turn {
   const { readiness: enough, ready, hidden, next } = look(before);
   const seen = driftOf(before.belief, before.holds, before.trustedUpTo);
   const drift = seen && seen.bayesFactor > STRONG ? seen : hidden;
@@ -41,7 +42,7 @@ export function turn(before: Known, at: Moment, noted: Hold | null): Turn {
   if (way) return enter(state, { name: 'turning', way, next }, [say(turnTheFocus(state.plan, way, noted))]);
   if (ready || state.troubles.some(isHopeless)) {
     const outcome = currentOutcome(state, at);
-    return enter(state, { name: 'offered', outcome, next }, [say({ say: 'offer', noted, outcome, look: hasLiveView(state.plan), ...told })]);
+    return enter(state, { name: 'offered', outcome, next }, [say({ say: 'offer', noted, outcome, look: hasLiveView(state.plan), ...doubt(state) })]);
   }
   return dial(state, next, say({ say: 'next', noted, next, ...told }));
 }
@@ -50,10 +51,16 @@ export function turn(before: Known, at: Moment, noted: Hold | null): Turn {
 const wasSeen = (trouble: Trouble): boolean => trouble.trouble === 'focus moved' && trouble.seen;
 
 /** The likeliest trouble, where it was not told before; the question about the focus tells of itself. */
-function newIn(now: Known, before: Known): { trouble?: Trouble } {
+function newIn(now: BetweenPhases, before: BetweenPhases): { trouble?: Trouble } {
   const [first] = now.troubles;
   if (!first || first.trouble === 'focus moved' || before.troubles.some(({ trouble }) => trouble === first.trouble)) return {};
   return { trouble: first };
+}
+
+/** The likeliest trouble that stands: while it does, nothing said of the outcome is certain. */
+export function doubt({ troubles }: Pick<SweepState, 'troubles'>): { trouble?: Trouble } {
+  const [trouble] = standing(troubles);
+  return trouble ? { trouble } : {};
 }
 
 /** Is there a focus in live view that must still be sharp? */
@@ -67,11 +74,11 @@ export const turnTheFocus = (plan: Plan, way: Way, noted: Hold | null): Prompt =
 });
 
 /** Asks for a value to be dialled in; with a counted pace the hold begins by itself when the time to dial is over. */
-export const dial = (state: Known, next: Suggestion, prompt: Effect): Turn =>
+export const dial = (state: BetweenPhases, next: Suggestion, prompt: Effect): Turn =>
   enter(state, { name: 'dialling', next }, [prompt, ...countIn(state)]);
 
 /** Is the care met, and which value would be held next? `hidden`: strong evidence of a shift that harms. */
-export function look({ belief, holds, plan, dialled, skipped, trustedUpTo }: Known): Looked {
+export function look({ belief, holds, plan, dialled, skipped, trustedUpTo }: BetweenPhases): Looked {
   const { care, order, holdTime } = plan.manner;
   const held = heldValues(holds);
   const enough = readiness(belief, held, care);
@@ -91,7 +98,7 @@ interface Looked {
 }
 
 /** What would come out if the sweep ended at this moment; where the light fails everywhere, one lucky hold is no band. */
-export function currentOutcome({ plan, belief, holds, spent, journal, troubles }: Known, at: Moment): Outcome {
+export function currentOutcome({ plan, belief, holds, spent, journal, troubles }: BetweenPhases, at: Moment): Outcome {
   const held = heldValues(holds);
   const tally = { holds: holds.length + spent.length, seconds: timeSpent(journal.map((event) => event.at), at) };
   if (isTransfer(plan)) return carriedOver(plan, belief, held, tally);
@@ -99,9 +106,9 @@ export function currentOutcome({ plan, belief, holds, spent, journal, troubles }
   return outcome.found !== 'beyond the scale' && troubles.some(leavesNothing) ? { found: 'nothing', tally } : outcome;
 }
 
-export const enter = (state: Known, phase: Phase, effects: readonly Effect[]): Turn => ({ state: { ...state, phase }, effects });
+export const enter = (state: BetweenPhases, phase: Phase, effects: readonly Effect[]): Turn => ({ state: { ...state, phase }, effects });
 
-function countIn({ plan }: Known): Effect[] {
+function countIn({ plan }: BetweenPhases): Effect[] {
   const { pace } = plan.manner;
   if (pace.set === 'own') return [];
   const ticks = [3, 2, 1].filter((before) => before < pace.toDial);

@@ -2,13 +2,14 @@
 // The screens show exactly this, and the recogniser listens for nothing else.
 import type { Asked, Press, Word } from './inputs.ts';
 import type { Phase, SweepState } from './state.ts';
+import { toEnter } from './toEnter.ts';
 import { isUndoable } from './undoable.ts';
 
 /**
  * What one press would tell. `failed` is the switch's own way to say that the light failed, without saying how; `turned` says
- * that the focus was set aside as asked, as `shifted` does.
+ * that the focus was set aside as asked, as `shifted` does; `next lens` is what "next" means at a result.
  */
-export type PressMeaning = Exclude<Word, 'set'> | 'failed' | 'turned';
+export type PressMeaning = Exclude<Word, 'set'> | 'failed' | 'turned' | 'next lens';
 
 /** `kept, double`: a long press that begins the hold, and then two presses. */
 export type Gesture = Press | 'kept, double';
@@ -24,13 +25,18 @@ export const understood = (state: SweepState, asked: Asked | null = null): Under
   presses: pressesIn(state, state.phase.name, asked),
 });
 
-/** Practice has no live view in which the focus could be seen to have shifted; undo is only there where it finds something. */
+/**
+ * Practice has no live view in which the focus could be seen to have shifted, and no camera to enter a value in; undo is only
+ * there where it finds something.
+ */
 export function pressesIn(state: SweepState, during: Phase['name'], asked: Asked | null = null): Understood['presses'] {
-  const presses = PRESSES[during];
-  if (during === 'dialling' && !isUndoable(state)) return presses.filter(({ means }) => means !== 'undo');
-  if (during === 'offered' && state.plan.practice) return presses.filter(({ means }) => means !== 'shifted');
   if (during === 'holding' && asked?.about === 'kept' && isStanding(asked, state) && isUndoableBefore(state)) return KEPT;
-  return presses;
+  const unfit: Partial<Record<PressMeaning, boolean>> = {
+    shifted: during === 'offered' && state.plan.practice !== null,
+    entered: !isToBeEntered(state),
+    undo: !isUndoable(state),
+  };
+  return PRESSES[during].filter(({ means }) => !unfit[means]);
 }
 
 /** Is the hold that the question is about still under way? */
@@ -39,6 +45,10 @@ export const isStanding = ({ hold }: Asked, { phase }: SweepState): boolean => p
 /** Was anything done before the hold under way that undo takes back? */
 export const isUndoableBefore = ({ journal, phase }: SweepState): boolean =>
   isUndoable({ journal: phase.name === 'holding' ? journal.slice(0, journal.findLastIndex(({ did }) => did === 'began')) : journal });
+
+/** Did the sweep find a value to enter in a real camera? */
+export const isToBeEntered = ({ phase, plan, troubles }: Pick<SweepState, 'phase' | 'plan' | 'troubles'>): boolean =>
+  phase.name === 'finished' && plan.practice === null && toEnter(phase.outcome, troubles) !== null;
 
 /** What the one switch means in each phase; the plainest press has the commonest meaning. */
 export const PRESSES: Record<Phase['name'], Understood['presses']> = {
@@ -66,7 +76,11 @@ export const PRESSES: Record<Phase['name'], Understood['presses']> = {
     { press: 'long', means: 'shifted' },
   ],
   turning: [{ press: 'short', means: 'turned' }],
-  finished: [],
+  finished: [
+    { press: 'short', means: 'repeat' },
+    { press: 'double', means: 'next lens' },
+    { press: 'long', means: 'entered' },
+  ],
 };
 
 /** A hold begun by a long press: the switch takes back what came before it. */
@@ -77,7 +91,8 @@ const wordsIn = (state: SweepState): readonly Word[] => {
   return isUndoable(state) ? words : words.filter((word) => word !== 'undo');
 };
 
-function wordsOf({ phase, plan, journal }: SweepState): readonly Word[] {
+function wordsOf(state: SweepState): readonly Word[] {
+  const { phase, plan, journal } = state;
   const lights = ['solid', 'delayed', 'flicker', 'nothing'] as const;
   const signs = plan.arrows === 'absent' ? [] : (['left', 'right', 'balanced', 'lopsided'] as const);
   /** Right after a verdict the arrows may still be told. */
@@ -97,6 +112,6 @@ function wordsOf({ phase, plan, journal }: SweepState): readonly Word[] {
     case 'turning':
       return ['shifted', 'undo', 'repeat', 'finish', 'help'];
     case 'finished':
-      return ['undo', 'repeat', 'help'];
+      return [...(isToBeEntered(state) ? (['entered'] as const) : []), 'next', 'undo', 'repeat', 'help'];
   }
 }

@@ -6,17 +6,20 @@ import { parseArgs } from 'node:util';
 import { hearing } from './hearing/hearing.ts';
 import { isMet, type Family, type Figure } from './figure.ts';
 import { lookUp } from './lookUp/lookUp.ts';
+import { paint } from './paint/paint.ts';
 import { panel } from './panel.ts';
 import { suggestion } from './suggestion.ts';
 import { awkwardSweeps } from './sweep/awkwardFamily.ts';
 import { memory } from './sweep/memoryFamily.ts';
 import { moved } from './sweep/movedFamily.ts';
+import { remaining } from './sweep/remainingFamily.ts';
 import { sweeps } from './sweep/ordinaryFamily.ts';
 import { transfer } from './sweep/transferFamily.ts';
 import { troubles } from './sweep/troublesFamily.ts';
 import { taughtRule } from './taughtRule.ts';
+import { makeReady } from '../programs/ready.ts';
 
-const families: readonly Family[] = [taughtRule, sweeps, awkwardSweeps, moved, troubles, memory, transfer, suggestion, panel, lookUp, hearing];
+const families: readonly Family[] = [taughtRule, sweeps, awkwardSweeps, moved, troubles, remaining, memory, transfer, suggestion, panel, paint, lookUp, hearing];
 
 const { values } = parseArgs({ options: { only: { type: 'string' }, json: { type: 'string' }, data: { type: 'string' } } });
 const chosen = families.filter(({ name }) => values.only === undefined || name === values.only);
@@ -24,6 +27,8 @@ if (chosen.length === 0) {
   console.error(`No family is called ${values.only}. There are: ${families.map(({ name }) => name).join(', ')}.`);
   process.exit(2);
 }
+
+makeReady(chosen.flatMap(({ needs }) => needs ?? []));
 
 const all: (Figure & { family: string; holds: boolean })[] = [];
 for (const family of chosen) {

@@ -7,7 +7,7 @@ import { looseIn, programOf } from './looseText.ts';
 const NOT_MOVED: readonly RegExp[] = [
   /^src\/(background|logbook|optics|pages|platform|sweep|voice)\//,
   /^src\/panel\/(bench|entering|files|help|keys|logbook|outcome|plan|practice|session|settings|start|strip|sweep|training|trouble|words|parts)\//,
-  /^src\/(kit\/(kit|wholeKit|photograph\/photograph)|unread|panel\/app)\.tsx?$/,
+  /^src\/(kit\/(kit|wholeKit|photograph\/photograph)|unread|panel\/(app|frame))\.tsx?$/,
 ];
 /** What the panel calls itself to the browser, and to itself: a name of a lock is no word of a person. */
 const NAMES = /^(sweepbook [a-z ]+)$/;

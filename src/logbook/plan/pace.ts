@@ -8,7 +8,7 @@ interface Timed {
   readonly outcome: { readonly tally: { readonly seconds: Seconds } };
 }
 
-export interface Pace {
+export interface SweepTime {
   readonly perSweep: Seconds;
   /** How many sweeps it rests on; 0 for a guess. */
   readonly sweeps: number;
@@ -19,7 +19,7 @@ const LATEST = 15;
 const GUESS = seconds(210);
 
 /** From the records, newest first. The practice camera is quicker to dial and tells nothing of it. */
-export function paceOf(records: readonly Timed[]): Pace {
+export function paceOf(records: readonly Timed[]): SweepTime {
   const taken = records.filter(({ practice }) => !practice).slice(0, LATEST).map(({ outcome }) => outcome.tally.seconds);
   const sorted = taken.toSorted((a, b) => a - b);
   const middle = (sorted.length - 1) / 2;

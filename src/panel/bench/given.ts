@@ -1,8 +1,8 @@
 // The case that the set-up walk adapts to, and what the target's page is asked to print.
 import type { Rig } from '../../optics/bench.ts';
 import type { SetUpCase } from '../../optics/setUp/step.ts';
-import { drawTarget } from '../../optics/target/target.ts';
-import { writeOrder } from '../../optics/target/order.ts';
+import { drawTarget } from '../../optics/print/target.ts';
+import { writeOrder } from '../../optics/print/order.ts';
 import { millimetres, type Steps } from '../../units.ts';
 import { inMillimetres } from '../words/quantities.ts';
 import { writeDistance } from '../../optics/length.ts';

@@ -18,8 +18,9 @@ export function late<Props extends object>(load: () => Promise<ComponentType<Pro
   function fetch(): void {
     if (part.peek() !== 'unread') return;
     part.value = 'reading';
-    Promise.all([load(), readWords(...areas)]).then(
-      ([Part]) => (part.value = { Part }),
+    const ready = areas.length === 0 ? load() : Promise.all([load(), readWords(...areas)]).then(([Part]) => Part);
+    ready.then(
+      (Part) => (part.value = { Part }),
       () => (part.value = 'failed'),
     );
   }

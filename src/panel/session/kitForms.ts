@@ -6,7 +6,7 @@ import { Body, Converter, Lens, newBody, newLens, Situation } from '../../kit/ki
 import type { Moment } from '../../units.ts';
 import { words } from '../../words/catalogue.ts';
 import { faultsIn } from './faults.ts';
-import type { Library } from './library.ts';
+import type { LibraryStore } from './library.ts';
 import type { BodyDraft, LensDraft, Saved, SituationDraft } from './session.ts';
 
 export interface KitForms {
@@ -24,7 +24,7 @@ const SCHEMA: { readonly [List in KitList]: v.GenericSchema<unknown, KitItem[Lis
   situations: Situation,
 };
 
-export function createKitForms(library: Pick<Library, 'kit' | 'changeKit'>, newId: () => string, now: () => Moment): KitForms {
+export function createKitForms(library: Pick<LibraryStore, 'kit' | 'changeKit'>, newId: () => string, now: () => Moment): KitForms {
   const { kit, changeKit } = library;
 
   function putKit<List extends KitList>(list: List, item: unknown, seen: Moment | null): Saved {

@@ -4,10 +4,12 @@ import type { Asked, Input } from '../../sweep/inputs.ts';
 import { currentPrompt } from '../../sweep/currentPrompt.ts';
 import { meaning } from '../../sweep/meaning.ts';
 import { refused } from '../../sweep/step.ts';
+import type { SweepEvent } from '../../sweep/event.ts';
 import { understood } from '../../sweep/understood.ts';
 import type { Moment } from '../../units.ts';
 import { becameInWords, wordsOfInput } from '../../voice/became.ts';
 import { helpInWords, promptInWords } from '../../voice/prompts.ts';
+import type { Ending } from './ending.ts';
 import type { Live } from './live.ts';
 import type { Heard } from './session.ts';
 
@@ -21,7 +23,7 @@ export interface Told {
 
 const NOT_HERE = 'another window runs this sweep: take it over to run it here';
 
-export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => Moment): Told {
+export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => Moment, ending: () => Ending | null, nextLens: () => void): Told {
   const latest = signal<Heard | null>(null);
   const asked = signal<Asked | null>(null);
 
@@ -32,17 +34,17 @@ export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => 
     const became = (what: string): void => {
       latest.value = { words: wordsOfInput(input), became: what, by: 'by' in input ? input.by : 'switch', at };
     };
+    const moved = (event: SweepEvent): void => {
+      const step = dispatch(event);
+      if (!step) return;
+      const refusal = step.effects.some((effect) => effect.do === 'keep') ? undefined : step.effects.find((effect) => effect.do === 'say');
+      became(refusal ? promptInWords(refusal.prompt).written : becameInWords(event, step.state));
+    };
     if (role.peek() !== 'owner') return became(NOT_HERE);
     const meant = meaning(input, state, at, asked.peek());
     switch (meant.means) {
       case 'events':
-        for (const event of meant.events) {
-          const step = dispatch(event);
-          if (!step) return;
-          const refusal = step.effects.some((effect) => effect.do === 'keep') ? undefined : step.effects.find((effect) => effect.do === 'say');
-          became(refusal ? promptInWords(refusal.prompt).written : becameInWords(event, step.state));
-        }
-        return;
+        return meant.events.forEach(moved);
       case 'not now':
         carrier.carry(refused(state, meant.why).effects, at);
         return became(promptInWords({ say: 'not now', why: meant.why }).written);
@@ -51,6 +53,15 @@ export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => 
         // Few need its words twice.
         void import('./asking.ts').then(({ ask }) => ask(meant.about, sweep, carrier));
         return became('asked back');
+      case 'entered':
+        return became(ending()?.mark(state) ?? '');
+      case 'undo': {
+        // A mark goes before the finish.
+        const unmarked = ending()?.takeBack(state);
+        return unmarked ? became(unmarked) : moved({ did: 'undid', at, by: 'by' in input ? input.by : 'switch' });
+      }
+      case 'next lens':
+        return nextLens();
       case 'repeat':
         carrier.tell(promptInWords(currentPrompt(state, at)));
         return became('said again');

@@ -8,7 +8,7 @@ import { recordByHand, type HandDraft } from '../../logbook/recordByHand.ts';
 import { DONE, failed, type Result } from '../../result.ts';
 import { words } from '../../words/catalogue.ts';
 import { faultsIn } from './faults.ts';
-import type { Library } from './library.ts';
+import type { LibraryStore } from './library.ts';
 
 export interface Writings {
   enter(entry: Omit<Entry, 'id'>): Result;
@@ -17,7 +17,7 @@ export interface Writings {
   tellConditions(record: string, conditions: Conditions): Result;
 }
 
-export function createWritings(library: Library, newId: () => string): Writings {
+export function createWritings(library: LibraryStore, newId: () => string): Writings {
   function added<Item>(schema: v.GenericSchema<unknown, Item>, draft: object, add: (item: Item) => void): Result {
     const checked = v.safeParse(schema, { ...draft, id: newId() });
     if (!checked.success) return failed(faultsIn(checked.issues)[0]?.sentence ?? words('kit').fault['does not fit']);
@@ -26,7 +26,7 @@ export function createWritings(library: Library, newId: () => string): Writings 
   }
 
   return {
-    enter: (entry) => added(Entry, entry, library.addEntry),
+    enter: (entry) => added(Entry, entry, (one) => void library.addEntry(one)),
     noteOn: (note) => added(KitNote, note, library.addNote),
     tellConditions(id, conditions) {
       const record = library.records.peek().find((one) => one.id === id);
@@ -38,7 +38,7 @@ export function createWritings(library: Library, newId: () => string): Writings 
       const written = recordByHand(draft, { record: newId(), entry: newId() });
       if (!written.ok) return written;
       library.addByHand(written.value.record);
-      if (written.value.entry) library.addEntry(written.value.entry);
+      if (written.value.entry) void library.addEntry(written.value.entry);
       return DONE;
     },
   };

@@ -24,7 +24,7 @@ import { useTell } from './useTell.ts';
 const TurnFocus = late(async () => (await import('./turnFocus.tsx')).TurnFocus);
 const CheckFocus = late(async () => (await import('./checkFocus.tsx')).CheckFocus);
 const LightsSheet = late(async () => (await import('../lights/lightsSheet.tsx')).LightsSheet);
-const TroubleNote = late(async () => (await import('../trouble/troubleNote.tsx')).TroubleNote);
+const SweepTroubles = late(async () => (await import('../trouble/sweepTroubles.tsx')).SweepTroubles);
 /** Only looked at between holds: the face, the switch and the voice do not wait for it. */
 const Strip = late(async () => (await import('../strip/strip.tsx')).Strip);
 
@@ -43,8 +43,13 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
   useKeys(useTell('key', openEntry));
   const keysGo = useKeysGo();
   const tell = useTell('pointer', openEntry);
-  const { belief, holds, plan, troubles } = sweep;
-  const standing = useMemo(() => standingOf({ belief, holds, plan, troubles }), [belief, holds, plan, troubles]);
+  const { belief, holds, plan, troubles, phase } = sweep;
+  const offered = phase.name === 'offered' ? phase.outcome : null;
+  const checking = phase.name === 'checking';
+  const standing = useMemo(
+    () => standingOf({ belief, holds, plan, troubles, offered, checking }),
+    [belief, holds, plan, troubles, offered, checking],
+  );
   const following = session.role.value !== 'owner';
   const coached = useCoaching(sweep, !following);
   /** For the whole of a sweep: the last coached hold must not let the switch jump. */
@@ -76,12 +81,10 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
       </div>
       <Strip sweep={sweep} />
       <p class="standing small">
-        <span>{standing.centre}</span>
+        {standing.centre && <span>{standing.centre}</span>}
         <span class="muted">{standing.wanted}</span>
       </p>
-      {troubles.map((found) => (
-        <TroubleNote key={found.trouble} found={found} folded />
-      ))}
+      {troubles.length > 0 && <SweepTroubles sweep={sweep} />}
       <Asides words={words} tell={tell} />
       <button type="button" class="link" aria-expanded={lights} onClick={() => setLights(!lights)}>
         {sentences('firstHold').lights.open}

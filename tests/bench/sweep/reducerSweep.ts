@@ -31,6 +31,8 @@ interface Terms {
   readonly memory?: Memory;
   /** Asked to look at the focus, the person stops there, or says that it has not moved and goes on. */
   readonly looks?: 'stop' | 'go on';
+  /** Is shown the state after every hold. */
+  readonly watch?: (state: SweepState) => void;
 }
 
 /** Nobody would go on for longer than this. */
@@ -42,7 +44,7 @@ const BETWEEN_HOLDS = 12_000;
 type Sweep = (press: (value: number, before: number) => Verdict, own?: readonly number[]) => Ended;
 
 /** A way to run sweeps on these terms. */
-export function sweeper({ care, arrows, memory = NO_MEMORY, looks = 'stop' }: Terms): Sweep {
+export function sweeper({ care, arrows, memory = NO_MEMORY, looks = 'stop', watch = () => undefined }: Terms): Sweep {
   const kept = new Map<string, SweepState>();
   const first = opened(care, arrows, memory);
   return (press, own = []) => {
@@ -65,6 +67,7 @@ export function sweeper({ care, arrows, memory = NO_MEMORY, looks = 'stop' }: Te
       spent += 4 + 0.3 * Math.abs(value - dialled) + (steady ? 5 : 2);
       dialled = value;
       named.push(...state.troubles.map(({ trouble }) => trouble));
+      watch(state);
       if (looks === 'go on' && state.phase.name === 'checking') {
         state = transition(state, { did: 'checked', at: moment(spent * 1000), focus: 'unmoved', by: 'key' }).state;
         key += 'unmoved;';

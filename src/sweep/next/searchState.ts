@@ -7,7 +7,7 @@ import type { Order } from '../plan.ts';
 import type { Seconds, Steps } from '../../units.ts';
 
 /** Everything the choice rests on. */
-export interface Standing {
+export interface SearchState {
   readonly belief: Belief;
   readonly holds: readonly Hold[];
   readonly readiness: Readiness;
