@@ -44,6 +44,8 @@ export const Settings = v.object({
     }),
     { rounds: [], own: false },
   ),
+  /** Holds on a real camera in which the person was told what to press. */
+  coached: v.optional(v.pipe(v.number(), v.integer(), v.minValue(0)), 0),
 });
 export type Settings = v.InferOutput<typeof Settings>;
 
@@ -53,4 +55,5 @@ export const USUAL_SETTINGS: Settings = {
   sound: true,
   logbook: { days: 365, sync: null },
   training: { rounds: [], own: false },
+  coached: 0,
 };

@@ -17,8 +17,8 @@ const ConverterScreen = late(async () => (await import('./kit/converterScreen.ts
 const EnteringScreen = late(async () => (await import('./entering/enteringScreen.tsx')).EnteringScreen, 'entering', 'conditions', 'kit');
 const FilesScreen = late(async () => (await import('./files/filesScreen.tsx')).FilesScreen, 'files');
 const BenchScreen = late(async () => (await import('./bench/benchScreen.tsx')).BenchScreen);
-const WalkScreen = late(async () => (await import('./bench/walkScreen.tsx')).WalkScreen);
-const HelpScreen = late(async () => (await import('./help/helpScreen.tsx')).HelpScreen);
+const WalkScreen = late(async () => (await import('./bench/walkScreen.tsx')).WalkScreen, 'firstHold');
+const HelpScreen = late(async () => (await import('./help/helpScreen.tsx')).HelpScreen, 'firstHold');
 const KitScreen = late(async () => (await import('./kit/kitScreen.tsx')).KitScreen, 'kit');
 const LensScreen = late(async () => (await import('./kit/lensScreen.tsx')).LensScreen, 'kit');
 const LogbookScreen = late(async () => (await import('./logbook/logbookScreen.tsx')).LogbookScreen, 'logbook', 'lookUp');
@@ -30,7 +30,7 @@ const RecordScreen = late(async () => (await import('./logbook/recordScreen.tsx'
 const SettingsScreen = late(async () => (await import('./settings/settingsScreen.tsx')).SettingsScreen);
 const TrainingScreen = late(async () => (await import('./training/trainingScreen.tsx')).TrainingScreen);
 const SituationScreen = late(async () => (await import('./logbook/situationScreen.tsx')).SituationScreen, 'situation', 'logbook', 'conditions', 'kit');
-const SweepScreen = late(async () => (await import('./sweep/sweepScreen.tsx')).SweepScreen);
+const SweepScreen = late(async () => (await import('./sweep/sweepScreen.tsx')).SweepScreen, 'firstHold');
 
 interface Props {
   readonly session: Session;

@@ -3,6 +3,7 @@
 import type { ConditionsWords } from './conditionsWords.ts';
 import type { EnteringWords } from './enteringWords.ts';
 import type { FilesWords } from './filesWords.ts';
+import type { FirstHoldWords } from './firstHoldWords.ts';
 import type { KitWords } from './kitWords.ts';
 import type { LogbookWords } from './logbookWords.ts';
 import type { LookUpWords } from './lookUpWords.ts';
@@ -11,12 +12,12 @@ import type { RecordWords } from './recordWords.ts';
 import type { SessionWords } from './sessionWords.ts';
 import type { SituationWords } from './situationWords.ts';
 
-
 /** The areas and what each can say. */
 export interface Words {
   readonly conditions: ConditionsWords;
   readonly entering: EnteringWords;
   readonly files: FilesWords;
+  readonly firstHold: FirstHoldWords;
   readonly kit: KitWords;
   readonly logbook: LogbookWords;
   readonly lookUp: LookUpWords;
@@ -35,6 +36,7 @@ export const LANGUAGES = {
     conditions: () => import('./en/conditions.ts'),
     entering: () => import('./en/entering.ts'),
     files: () => import('./en/files.ts'),
+    firstHold: () => import('./en/firstHold.ts'),
     kit: () => import('./en/kit.ts'),
     logbook: () => import('./en/logbook.ts'),
     lookUp: () => import('./en/lookUp.ts'),

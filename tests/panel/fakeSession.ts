@@ -18,7 +18,7 @@ import type { StoredBench } from '../../src/sweep/storedBench.ts';
 import { USUAL_SETTINGS } from '../../src/settings.ts';
 import { NO_MEMORY } from '../../src/sweep/memory.ts';
 import type { SweepEvent } from '../../src/sweep/event.ts';
-import type { Input } from '../../src/sweep/inputs.ts';
+import type { Asked, Input } from '../../src/sweep/inputs.ts';
 import { meaning } from '../../src/sweep/meaning.ts';
 import { lookAgainAt, moveSwitch, RELEASED, type Contact } from '../../src/sweep/oneSwitch.ts';
 import { open } from '../../src/sweep/opening.ts';
@@ -26,7 +26,7 @@ import type { Plan, Subject } from '../../src/sweep/plan.ts';
 import { USUAL_SCALE } from '../../src/sweep/scale.ts';
 import type { SweepState } from '../../src/sweep/state.ts';
 import { transition } from '../../src/sweep/transition.ts';
-import { understood } from '../../src/sweep/understood.ts';
+import { isStanding, understood } from '../../src/sweep/understood.ts';
 import { becameInWords, wordsOfInput } from '../../src/voice/became.ts';
 import { millimetres, moment, steps, type Moment } from '../../src/units.ts';
 
@@ -78,6 +78,7 @@ export class FakeSession implements Session {
   readonly heard = signal<Heard | null>(null);
   readonly ear = signal<EarState>('off');
   readonly understood = signal<ReturnType<typeof understood> | null>(null);
+  readonly pressAsked = signal<Asked | null>(null);
   readonly pressed = signal<Moment | null>(null);
   readonly now = signal<Moment>(OPENED);
   /** What the screens asked for that has no place in a signal. */
@@ -128,7 +129,11 @@ export class FakeSession implements Session {
     if (this.listener && input.told === 'press') return this.listener.take(input);
     const state = this.sweep.value;
     if (state === null) return;
-    const meant = meaning(input, state, this.now.value);
+    const meant = meaning(input, state, this.now.value, this.pressAsked.value);
+    if (meant.means === 'asked') {
+      this.pressAsked.value = meant.about;
+      this.understood.value = understood(state, meant.about);
+    }
     let became = '';
     if (meant.means === 'events') {
       for (const event of meant.events) became = becameInWords(event, this.#dispatch(event));
@@ -182,7 +187,7 @@ export class FakeSession implements Session {
   readonly #writings = createWritings(this.#library, this.#newId);
   readonly #ending = createEnding({
     library: this.#library,
-    carrier: { inTurn: () => undefined, tell: ({ spoken, written }) => void (this.said.push(spoken), (this.announcement.value = written)) },
+    carrier: { inTurn: () => undefined, tell: ({ spoken, written }) => void (this.said.push(spoken), (this.announcement.value = written ?? '')) },
     now: this.clock,
     newId: this.#newId,
     named: () => this.#describing.named(),
@@ -229,6 +234,7 @@ export class FakeSession implements Session {
   }
   eraseHeard: Session['eraseHeard'] = () => Promise.resolve(DONE);
   sayNext = (sentence: string): void => this.say(sentence);
+  sayShown = (sentence: string): void => void this.said.push(sentence);
   backUp = (): void => this.#library.backUp(this.now.value);
 
   takeOver(): void {
@@ -279,7 +285,8 @@ export class FakeSession implements Session {
 
   #show(state: SweepState | null): void {
     this.sweep.value = state;
-    this.understood.value = state && understood(state);
+    if (this.pressAsked.value && !(state && isStanding(this.pressAsked.value, state))) this.pressAsked.value = null;
+    this.understood.value = state && understood(state, this.pressAsked.value);
     this.announcement.value = state ? `now ${state.phase.name}` : '';
   }
 }

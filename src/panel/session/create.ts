@@ -121,7 +121,8 @@ export function createSession(ports: Ports): Session {
     announcement: live.carrier.announcement,
     heard: told.latest,
     ear: hearing.state,
-    understood: computed(() => (live.sweep.value ? understood(live.sweep.value) : null)),
+    understood: computed(() => (live.sweep.value ? understood(live.sweep.value, told.asked.value) : null)),
+    pressAsked: told.asked,
     pressed: gestures.pressed,
     now: ticking(() => live.sweep.value?.phase.name === 'holding', now),
     input(input) {
@@ -185,6 +186,7 @@ export function createSession(ports: Ports): Session {
     backUp: () => library.backUp(now()),
     say: (sentence) => live.carrier.tell({ spoken: sentence, written: sentence }),
     sayNext: (sentence) => live.carrier.tellNext({ spoken: sentence, written: sentence }),
+    sayShown: (sentence, when) => live.carrier[when === 'now' ? 'tell' : 'tellNext']({ spoken: sentence }),
     clock: now,
     changeSettings: library.changeSettings,
     syncValues: (on) => library.changeSettings({ logbook: { sync: on ? ports.newId() : null } }),

@@ -7,6 +7,7 @@ import type { Settings } from '../../settings.ts';
 import type { SweepEvent } from '../../sweep/event.ts';
 import type { Word } from '../../sweep/inputs.ts';
 import type { SweepState } from '../../sweep/state.ts';
+import { heeded } from '../../sweep/heeded.ts';
 import { understood } from '../../sweep/understood.ts';
 import { decide, NOT_TAKEN, questionInWords, SAY_AGAIN, type Decision, type Question } from '../../voice/askBack.ts';
 import type { Candidate } from '../../voice/matching.ts';
@@ -73,7 +74,7 @@ export function createListener({ ear: createEar, openPage, takes, troubles, now,
 
   function wordsNow(): readonly Word[] {
     const standing = sweep.peek();
-    return attending.peek()?.words ?? (standing ? understood(standing).words : []);
+    return attending.peek()?.words ?? (standing ? heeded(understood(standing).words) : []);
   }
 
   const ear = createEar({

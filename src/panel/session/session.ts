@@ -19,7 +19,7 @@ import type { Settings } from '../../settings.ts';
 import type { By } from '../../sweep/event.ts';
 import type { Care } from '../../sweep/care.ts';
 import type { StoredBench } from '../../sweep/storedBench.ts';
-import type { Input, Word } from '../../sweep/inputs.ts';
+import type { Asked, Input, Word } from '../../sweep/inputs.ts';
 import type { Order, Pace } from '../../sweep/manner.ts';
 import type { Subject } from '../../sweep/plan.ts';
 import type { SweepState } from '../../sweep/state.ts';
@@ -95,6 +95,7 @@ export interface SettingsPatch {
   readonly sound?: boolean;
   readonly logbook?: Partial<Settings['logbook']>;
   readonly training?: Settings['training'];
+  readonly coached?: Settings['coached'];
 }
 
 /** Everything of the logbook in place of what is here, or joined with it; both after a copy of what was here. */
@@ -152,6 +153,8 @@ export interface Session {
   readonly ear: ReadonlySignal<EarState>;
   /** The words, keys and presses that make sense right now; null without a sweep. */
   readonly understood: ReadonlySignal<Understood | null>;
+  /** What the person was asked last about a press; it stands while the hold it came in is under way. */
+  readonly pressAsked: ReadonlySignal<Asked | null>;
   /** Since when the one switch is down, while it is; for the screen to show that the press is felt. */
   readonly pressed: ReadonlySignal<Moment | null>;
   /** Ticks about ten times a second while a hold is under way, and stands still otherwise. */
@@ -207,6 +210,8 @@ export interface Session {
   say(sentence: string): void;
   /** Says it when what is being said has been said. */
   sayNext(sentence: string): void;
+  /** Says what the screen shows in a place of its own, so that it is not announced: at once, or as `sayNext` does. */
+  sayShown(sentence: string, when: 'now' | 'next'): void;
   /** The time now, for what is dated. */
   clock(): Moment;
   changeSettings(patch: SettingsPatch): void;
