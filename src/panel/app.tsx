@@ -27,10 +27,11 @@ const NextScreen = late(async () => (await import('./start/nextScreen.tsx')).Nex
 const PlanScreen = late(async () => (await import('./plan/planScreen.tsx')).PlanScreen, 'plan');
 const PracticeScreen = late(async () => (await import('./start/practiceScreen.tsx')).PracticeScreen);
 const RecordScreen = late(async () => (await import('./logbook/recordScreen.tsx')).RecordScreen, 'record', 'conditions', 'kit');
-const SettingsScreen = late(async () => (await import('./settings/settingsScreen.tsx')).SettingsScreen);
+const SettingsScreen = late(async () => (await import('./settings/settingsScreen.tsx')).SettingsScreen, 'sound');
 const TrainingScreen = late(async () => (await import('./training/trainingScreen.tsx')).TrainingScreen);
 const SituationScreen = late(async () => (await import('./logbook/situationScreen.tsx')).SituationScreen, 'situation', 'logbook', 'conditions', 'kit');
 const SweepScreen = late(async () => (await import('./sweep/sweepScreen.tsx')).SweepScreen, 'firstHold');
+const VoiceScreen = late(async () => (await import('./voice/voiceScreen.tsx')).VoiceScreen, 'voice', 'sound');
 
 interface Props {
   readonly session: Session;
@@ -135,5 +136,7 @@ function Screen({ place, ready }: { readonly place: Place; readonly ready: boole
       return <HelpScreen />;
     case 'training':
       return <TrainingScreen />;
+    case 'voice':
+      return <VoiceScreen />;
   }
 }

@@ -11,6 +11,8 @@ import type { PlanWords } from './planWords.ts';
 import type { RecordWords } from './recordWords.ts';
 import type { SessionWords } from './sessionWords.ts';
 import type { SituationWords } from './situationWords.ts';
+import type { SoundWords } from './soundWords.ts';
+import type { VoiceWords } from './voiceWords.ts';
 
 /** The areas and what each can say. */
 export interface Words {
@@ -25,6 +27,8 @@ export interface Words {
   readonly record: RecordWords;
   readonly session: SessionWords;
   readonly situation: SituationWords;
+  readonly sound: SoundWords;
+  readonly voice: VoiceWords;
 }
 export type Area = keyof Words;
 
@@ -44,6 +48,8 @@ export const LANGUAGES = {
     record: () => import('./en/record.ts'),
     session: () => import('./en/session.ts'),
     situation: () => import('./en/situation.ts'),
+    sound: () => import('./en/sound.ts'),
+    voice: () => import('./en/voice.ts'),
   },
 } satisfies Record<string, Language>;
 

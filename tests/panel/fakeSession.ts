@@ -13,7 +13,9 @@ import { createKitForms } from '../../src/panel/session/kitForms.ts';
 import { createLibrary } from '../../src/panel/session/library.ts';
 import { createWritings } from '../../src/panel/session/writings.ts';
 import { answered, DONE, got } from '../../src/result.ts';
-import type { Attendant, EarState, Heard, LeftFor, Role, Session, Trouble } from '../../src/panel/session/session.ts';
+import type { Attendant, EarState, Heard, LeftFor, Role, Session, SoundHeard, Trouble } from '../../src/panel/session/session.ts';
+import type { Microphone } from '../../src/platform/ear/asking.ts';
+import type { Deaf, RecognisedBy } from '../../src/voice/deaf.ts';
 import type { StoredBench } from '../../src/sweep/storedBench.ts';
 import { USUAL_SETTINGS } from '../../src/settings.ts';
 import { NO_MEMORY } from '../../src/sweep/memory.ts';
@@ -77,6 +79,12 @@ export class FakeSession implements Session {
   readonly announcement = signal('');
   readonly heard = signal<Heard | null>(null);
   readonly ear = signal<EarState>('off');
+  readonly deaf = signal<Deaf | null>(null);
+  readonly mute = signal(false);
+  /** What the browser would say of the microphone. */
+  readonly mic = { allowed: 'prompt' as PermissionState, asked: { why: 'not asked', atOnce: false } as Awaited<ReturnType<Microphone['ask']>>, proposed: 'browser' as RecognisedBy, inTheWay: null as Deaf | null };
+  taughtWords: readonly string[] = [];
+  soundHeard: SoundHeard = { tones: 'sounded', speech: 'said' };
   readonly understood = signal<ReturnType<typeof understood> | null>(null);
   readonly pressAsked = signal<Asked | null>(null);
   readonly pressed = signal<Moment | null>(null);
@@ -226,7 +234,23 @@ export class FakeSession implements Session {
     return Promise.resolve(DONE);
   };
   bringBack: Session['bringBack'] = () => Promise.resolve(DONE);
-  taught: Session['taught'] = () => Promise.resolve(got([]));
+  taught: Session['taught'] = () => Promise.resolve(got(this.taughtWords.map((word) => ({ word, noise: [], frames: [] }))));
+  microphone: Session['microphone'] = () =>
+    Promise.resolve({
+      allowed: () => Promise.resolve(this.mic.allowed),
+      ask: () => {
+        this.asked.push('ask for the microphone');
+        return Promise.resolve(this.mic.asked);
+      },
+      changed: (stop) => new Promise((over) => stop.addEventListener('abort', () => over())),
+      inTheWay: () => Promise.resolve(this.mic.inTheWay),
+      proposed: () => Promise.resolve(this.mic.proposed),
+    });
+  listenAgain = (here: boolean): void => void this.asked.push(here ? 'listen here' : 'listen again');
+  trySound = (): Promise<SoundHeard> => {
+    this.asked.push('try the sound');
+    return Promise.resolve(this.soundHeard);
+  };
   bringTaught: Session['bringTaught'] = () => Promise.resolve(DONE);
   say(sentence: string): void {
     this.said.push(sentence);

@@ -73,6 +73,7 @@ export function createSession(ports: Ports): Session {
     ({ contentsOf } = part);
     library.take(contents);
     part.watchSync({ ...ports, library, troubles });
+    part.watchRoute({ ...ports, ...live, ...library, troubles });
     await live.adopt(contents.live);
   }
 
@@ -121,6 +122,11 @@ export function createSession(ports: Ports): Session {
     announcement: live.carrier.announcement,
     heard: told.latest,
     ear: hearing.state,
+    deaf: hearing.deaf,
+    mute: live.carrier.mute,
+    microphone: ports.microphone,
+    listenAgain: hearing.again,
+    trySound: async () => (await import('./tryingSound.ts')).trySound(ports, library.settings.peek(), hearing.deafen),
     understood: computed(() => (live.sweep.value ? understood(live.sweep.value, told.asked.value) : null)),
     pressAsked: told.asked,
     pressed: gestures.pressed,

@@ -11,10 +11,13 @@ import type { Library } from '../../logbook/library.ts';
 import type { JobPlan } from '../../logbook/plan/jobPlan.ts';
 import type { LogRecord } from '../../logbook/record.ts';
 import type { HandDraft } from '../../logbook/recordByHand.ts';
+import type { Microphone } from '../../platform/ear/asking.ts';
+import type { Deaf } from '../../voice/deaf.ts';
 import type { EarState } from '../../platform/ear/owner.ts';
 import type { CopyFault } from '../../platform/snapshots.ts';
 import type { Page } from '../../platform/tabs.ts';
 import type { Answer, Result } from '../../result.ts';
+import type { SoundHeard } from './tryingSound.ts';
 import type { Settings } from '../../settings.ts';
 import type { By } from '../../sweep/event.ts';
 import type { Care } from '../../sweep/care.ts';
@@ -32,6 +35,8 @@ import type { Take } from '../../voice/ownWords/take.ts';
 export type Role = 'owner' | 'follower' | 'asking';
 
 export type { EarState };
+
+export type { SoundHeard };
 
 /** Something that went wrong, in one sentence that says what to do; `remedy` does it. */
 export interface Trouble {
@@ -93,6 +98,8 @@ export interface SettingsPatch {
   readonly manner?: Partial<{ care: Settings['manner']['care']; order: Order; pace: Pace; holdTime: Seconds }>;
   readonly voice?: Partial<Settings['voice']>;
   readonly sound?: boolean;
+  readonly loudness?: number;
+  readonly soundChecked?: boolean;
   readonly logbook?: Partial<Settings['logbook']>;
   readonly training?: Settings['training'];
   readonly coached?: Settings['coached'];
@@ -151,6 +158,10 @@ export interface Session {
   readonly announcement: ReadonlySignal<string>;
   readonly heard: ReadonlySignal<Heard | null>;
   readonly ear: ReadonlySignal<EarState>;
+  /** Why nothing is heard although it is listened for; null while nothing stands in the way. */
+  readonly deaf: ReadonlySignal<Deaf | null>;
+  /** What was last said could not be spoken: no voice on this computer answers. */
+  readonly mute: ReadonlySignal<boolean>;
   /** The words, keys and presses that make sense right now; null without a sweep. */
   readonly understood: ReadonlySignal<Understood | null>;
   /** What the person was asked last about a press; it stands while the hold it came in is under way. */
@@ -230,6 +241,12 @@ export interface Session {
    * one that prints: the card of a body, what to enter for a lens, the target of a situation.
    */
   openPage(page: Page): void;
+  /** Asking for the microphone, and what stands in the way of it. */
+  microphone(): Promise<Microphone>;
+  /** Tries again at once to hear; `here`: in place of the other window that listens. */
+  listenAgain(here: boolean): void;
+  /** Sounds the tones of a hold and speaks a value, as they are set. */
+  trySound(): Promise<SoundHeard>;
   /** The browser has a recogniser of its own. */
   readonly browserRecognises: boolean;
   /** The names of this computer's voices that speak the language, once the browser has found them. */
