@@ -1,7 +1,7 @@
 // What the person has set once for every sweep: the manner of working, and how the panel speaks, listens and sounds.
 import * as v from 'valibot';
 import { TrainingRound } from './practice/training/round.ts';
-import { Manner, USUAL_MANNER } from './sweep/plan.ts';
+import { Manner, USUAL_MANNER } from './sweep/manner.ts';
 
 /** More would say little: only the newest count. */
 export const ROUNDS_KEPT = 20;
@@ -50,6 +50,8 @@ export const Settings = v.object({
     }),
     { rounds: [], own: false },
   ),
+  /** Holds on a real camera in which the person was told what to press. */
+  coached: v.optional(v.pipe(v.number(), v.integer(), v.minValue(0)), 0),
 });
 export type Settings = v.InferOutput<typeof Settings>;
 
@@ -61,4 +63,5 @@ export const USUAL_SETTINGS: Settings = {
   soundChecked: false,
   logbook: { days: 365, sync: null },
   training: { rounds: [], own: false },
+  coached: 0,
 };

@@ -3,7 +3,7 @@ import { expect, onTestFinished, test } from 'vitest';
 import { fillUp, withCeiling } from './ceiling.ts';
 import { launchChromium, type Chromium, type ChromiumOptions } from './chromium.ts';
 import { choose, press, seatAt, until, untilPhase, untilText, type Look, type Seat } from './seat.ts';
-import { agreeToListening, beginWith, holdOnce, keys, type Word } from './sweeping.ts';
+import { agreeToListening, beginWith, holdOnce, keys, type Word, toTheStart } from './sweeping.ts';
 import { putUnderWay, sweepIn } from './underWay.ts';
 
 const KIT = { body: 'Velde M1', lens: 'Orrin 85 f/1.8', focalLength: '85' };
@@ -27,8 +27,7 @@ test('a stored record that does not fit is set aside whole and told in one sente
   await hold(seatAt(first), 'flicker');
   await press(seatAt(first), 'x');
   await untilPhase(seatAt(first), 'finished');
-  await choose(seatAt(first), 'Next lens');
-  await until(seatAt(first), 'the start', ({ screen }) => screen === 'start');
+  await toTheStart(seatAt(first));
   await first.close();
   const spoilt = { id: 'b7', finished: 'last Tuesday', outcome: { found: 'treasure' } };
   await chromium.worker.evaluate((record) => chrome.storage.local.set({ 'record:b7': record }), spoilt);

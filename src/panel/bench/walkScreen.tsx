@@ -2,7 +2,9 @@
 import { useCallback, useEffect, useState } from 'preact/hooks';
 import { currentStep, isDone, type WalkEvent } from '../../optics/setUp/walk.ts';
 import { steps } from '../../units.ts';
+import { KeysNotice } from '../keys/keysNotice.tsx';
 import { useKeys } from '../keys/useKeys.ts';
+import { useKeysGo } from '../keys/useKeysGo.ts';
 import type { Word } from '../../sweep/inputs.ts';
 import { Heading } from '../parts/heading.tsx';
 import { useSurroundings } from '../useSession.ts';
@@ -66,6 +68,7 @@ function Walk({ standing: { subject, reckoned } }: { readonly standing: Extract<
     [begun, move, finish],
   );
   useKeys(tell, WORDS);
+  const keysGo = useKeysGo(true);
   useEffect(() => session.attend({ words: WORDS, take: (input) => tell(input.told === 'press' ? PRESSES[input.press] : input.told) }), [session, tell]);
   useEffect(() => {
     const first = begun && currentStep(begun.state.peek());
@@ -86,6 +89,7 @@ function Walk({ standing: { subject, reckoned } }: { readonly standing: Extract<
         <WalkDone record={state.bench} isKept={isKept} leadsTo={leadsTo} onGo={finish} />
       )}
       <WalkSwitch tell={tell} words={WORDS} means={step ? 'done: next step' : leadsTo} />
+      <KeysNotice go={keysGo} afloat />
     </>
   );
 }

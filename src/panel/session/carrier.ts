@@ -11,15 +11,18 @@ import type { Settings } from '../../settings.ts';
 import type { Ports } from './ports.ts';
 import type { Troubles } from './troubles.ts';
 
+/** Without written words the screen shows it in a place of its own, and the latest prompt stands. */
+type Said = Pick<InWords, 'spoken'> & Partial<InWords>;
+
 export interface Carrier {
   /** The latest prompt in words. */
   readonly announcement: ReadonlySignal<string>;
   /** `at`: the moment of the event that the effects come from. */
   carry(effects: readonly Effect[], at: Moment): void;
   /** Says something that belongs to no step, in place of what is being said beside the sweep; its clock runs on. */
-  tell(words: InWords): void;
+  tell(words: Said): void;
   /** Says this when what is being said has been said, unless the sweep moves first. */
-  tellNext(words: InWords): void;
+  tellNext(words: Said): void;
   /** Says this after what is being said; what is shown and announced stays. */
   sayBeside(spoken: string): void;
   /** What was last said could not be spoken: no voice on this computer answers. */
@@ -55,7 +58,7 @@ export function createCarrier(world: CarrierWorld, owner: CarrierOwner): Carrier
   /** Steps taken so far; what an earlier one still wanted to say is dropped. */
   let latest = 0;
   /** The newest thing told: an older one that still waits is dropped. */
-  let newest: InWords | null = null;
+  let newest: Said | null = null;
   /** When the first step was carried out here. */
   let first: Moment | null = null;
   const isUsedToIt = (): boolean => first !== null && between(first, world.now()) > FIRST_MINUTES;
@@ -73,8 +76,8 @@ export function createCarrier(world: CarrierWorld, owner: CarrierOwner): Carrier
     world.speech.cancel();
   }
 
-  function say({ spoken, written }: InWords): Promise<void> {
-    announcement.value = written;
+  function say({ spoken, written }: Said): Promise<void> {
+    if (written !== undefined) announcement.value = written;
     return speak(spoken);
   }
 

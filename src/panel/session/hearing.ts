@@ -20,7 +20,7 @@ export interface Hearing {
   /** Deaf until the returned function is called, and a moment longer. */
   deafen(): () => void;
   /** Opens and closes the ear from now on. */
-  start(live: Live, library: LibraryStore, told: Told, attending: ReadonlySignal<Attendant | null>): void;
+  start(live: Live, library: LibraryStore, told: Told, attending: ReadonlySignal<Attendant | null>, onNextLens: (name: string) => void): void;
   /** The one switch; true when it is the switch that opens the ear, and tells nothing else. */
   contact(move: 'down' | 'up'): boolean;
 }
@@ -36,7 +36,7 @@ export function createHearing(ports: Pick<Ports, 'ear' | 'takes' | 'now'>, troub
     again: (here) => listener?.again(here),
     deafen: () => listener?.deafen() ?? (() => undefined),
     contact: (move) => listener?.contact(move) ?? false,
-    start(live, library, told, attending) {
+    start(live, library, told, attending, onNextLens) {
       const voice = computed(() => {
         // To the end: at a result "entered", "next" and "undo" are still heard.
         const isSweeping = live.role.value === 'owner' && live.sweep.value !== null;
@@ -50,7 +50,7 @@ export function createHearing(ports: Pick<Ports, 'ear' | 'takes' | 'now'>, troub
         stop();
         try {
           const [{ createListener }] = await Promise.all([import('./listener.ts'), readWords('voice')]);
-          listener = createListener({ ...ports, ear: await ports.ear(), troubles, live, library, told, attending, voice, state, deaf });
+          listener = createListener({ ...ports, ear: await ports.ear(), troubles, live, library, told, attending, voice, state, deaf, onNextLens });
         } catch {
           deaf.value = 'unread';
         }

@@ -7,11 +7,13 @@ import type { EarOwner } from '../../platform/ear/owner.ts';
 import type { Settings } from '../../settings.ts';
 import type { SweepEvent } from '../../sweep/event.ts';
 import type { Word } from '../../sweep/inputs.ts';
+import { heeded } from '../../sweep/heeded.ts';
 import { understood } from '../../sweep/understood.ts';
 import { decide, NOT_TAKEN, questionInWords, SAY_AGAIN, type Decision, type Question } from '../../voice/askBack.ts';
 import type { Candidate } from '../../voice/matching.ts';
 import type { InWords } from '../../voice/outcomes.ts';
 import { englishLanguage } from '../../voice/phonetic/language.ts';
+import { asName, nameAfterNext } from '../../voice/nextLens.ts';
 import { lookUpIn } from '../../voice/phonetic/lookUp.ts';
 import { matcherFor } from '../../voice/phonetic/match.ts';
 import { LANGUAGE } from '../../voice/vocabulary/en.ts';
@@ -46,6 +48,8 @@ interface World {
   /** How to listen now; null while nothing is to be listened for. */
   readonly voice: ReadonlySignal<Settings['voice'] | null>;
   readonly state: Signal<EarState>;
+  /** The finished sweep is to be left for the lens of this name. */
+  readonly onNextLens: (name: string) => void;
   readonly deaf: Signal<Deaf | null>;
 }
 
@@ -59,7 +63,7 @@ const BECAME = { take: 'taken', ask: 'asked', drop: 'taken', 'say again': 'uncle
 >;
 
 export function createListener(world: World): Listener {
-  const { ear: createEar, takes, troubles, now, live, library, told, attending, voice, state, deaf } = world;
+  const { ear: createEar, takes, troubles, now, live, library, told, attending, voice, state, deaf, onNextLens } = world;
   const { sweep, carrier, note } = live;
   const heardBy = signal<EarState>('off');
   const language = englishLanguage();
@@ -73,7 +77,7 @@ export function createListener(world: World): Listener {
 
   function wordsNow(): readonly Word[] {
     const standing = sweep.peek();
-    return attending.peek()?.words ?? (standing ? understood(standing).words : []);
+    return attending.peek()?.words ?? (standing ? heeded(understood(standing).words) : []);
   }
 
   /** During a hold nothing else may be said, and beside a sweep the logbook is not asked. */
@@ -119,6 +123,12 @@ export function createListener(world: World): Listener {
       void lookUp(asked, candidates[0]?.text ?? '');
       return true;
     }
+    const name = final && !attending.peek() && standing?.phase.name === 'finished' && !standing.plan.practice ? nameIn(candidates) : null;
+    if (name !== null) {
+      gate.close();
+      nextLens(name);
+      return true;
+    }
     const decision = decide(question, found, standing?.journal.length ?? 0);
     if (!attending.peek()) note({ did: 'heard', at: now(), guesses: kept(candidates), became: BECAME[decision.do] });
     if (decision.do === 'take') gate.close();
@@ -135,10 +145,20 @@ export function createListener(world: World): Listener {
     return candidates.map(({ text }) => questionIn(text)).find((one) => one !== null && one !== '') ?? null;
   }
 
+  const nameIn = (candidates: readonly Candidate[]): string | null => candidates.map(({ text }) => nameAfterNext(text)).find((one) => one !== null) ?? null;
+
+  /** The lens that was named begins with its number in figures. */
+  function nextLens(said: string): void {
+    void import('../../logbook/search/numberWords.ts').then(
+      ({ inFigures }) => onNextLens(asName(inFigures(said))),
+      () => troubles.add('ear', UNREAD),
+    );
+  }
+
   async function lookUp(asked: string, words: string): Promise<void> {
     try {
       const { lookedUp } = await import('./looking.ts');
-      answer(words, 'looked up', lookedUp(library, asked, now()));
+      answer(words, 'looked up', await lookedUp(library, asked, now()));
     } catch {
       troubles.add(TROUBLE, UNREAD);
     }

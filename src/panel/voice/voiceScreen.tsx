@@ -3,7 +3,7 @@
 import type { RecognisedBy } from '../../voice/deaf.ts';
 import { useState } from 'preact/hooks';
 import { Heading } from '../parts/heading.tsx';
-import { NewSweep } from '../start/startScreen.tsx';
+import { Begin } from '../start/startScreen.tsx';
 import { useSession, useSurroundings } from '../useSession.ts';
 import { askFor } from './askFor.ts';
 import { MarkTold } from './markTold.tsx';
@@ -26,7 +26,7 @@ export function VoiceScreen() {
       <section class="card" data-stage={stage?.at} aria-label={words('voice').sheet.title}>
         {stage && <Step stage={stage} ask={() => void askFor(session).then(setGranted)} />}
       </section>
-      {stage?.at === 'on' && !sweep && <NewSweep />}
+      {stage?.at === 'on' && !sweep && <Begin />}
       {stage?.at === 'on' && sweep && (
         <button type="button" class="chief" onClick={() => way.home({ at: 'sweep' })}>
           {words('voice').sheet.toSweep}

@@ -385,14 +385,45 @@ describe('one switch', () => {
     expect(window.session.sweep.value?.holds.at(-1)?.verdict.light).toBe('flicker');
   });
 
-  test('a long press in dialling takes back the hold it began and the verdict before it', async () => {
+  test('a switch kept down from the beginning of a hold takes nothing back and books nothing: the hold goes on, and is explained', async () => {
+    const { computer, window, wait, press } = await start();
+    await window.tell('holding');
+    await window.tell('flicker');
+    await press(2500);
+    await wait(10);
+    expect(phaseOf(window)).toBe('holding');
+    expect(window.session.sweep.value?.holds).toHaveLength(1);
+    expect(computer.journal()).toEqual(['opened', 'began', 'judged', 'began']);
+    expect(computer.log.at(-1)).toBe('say Tap to begin, then keep only the camera\u2019s button pressed. Press twice to undo.');
+  });
+
+  test('after such a long press two presses take back that hold and the verdict before it', async () => {
     const { computer, window, wait, press } = await start();
     await window.tell('holding');
     await window.tell('flicker');
     await press(700);
+    await wait(200);
+    expect(window.session.understood.value?.presses).toContainEqual({ press: 'double', means: 'undo' });
+    await press(60);
+    await press(60);
     await wait(10);
     expect(phaseOf(window)).toBe('dialling');
     expect(window.session.sweep.value?.holds).toEqual([]);
     expect(computer.journal()).toEqual(['opened', 'began', 'judged', 'began', 'undid', 'undid']);
+  });
+
+  test('a press within 0.7 s of the hold’s beginning is asked about, the same press again counts, and silence leaves the hold alone', async () => {
+    const { computer, window, wait, press } = await start();
+    await press(50);
+    await wait(400);
+    await press(50);
+    await wait(500);
+    expect(phaseOf(window)).toBe('holding');
+    expect(window.session.pressAsked.value).toMatchObject({ about: 'short' });
+    expect(computer.log.at(-1)).toBe('say Did it flicker already? Press again if it did. If not, keep holding.');
+    expect(computer.journal()).toEqual(['opened', 'began']);
+    await press(50);
+    await wait(500);
+    expect(window.session.sweep.value?.holds.map(({ verdict }) => verdict.light)).toEqual(['flicker']);
   });
 });
