@@ -8,7 +8,12 @@ import { button, click, group, key, partsRead, phase, show, text, valueToSet } f
 
 afterEach(cleanup);
 
-const sweep = (): FakeSession => new FakeSession().open();
+/** A person who knows what the switch is for. */
+function sweep(): FakeSession {
+  const session = new FakeSession().open();
+  session.changeSettings({ coached: 2 });
+  return session;
+}
 
 describe('dialling', () => {
   test('the value, the way to it from the value set now, and the reason are in sight', async () => {
