@@ -77,7 +77,7 @@ describe('with an empty kit', () => {
     await empty();
     await enter('step', '7');
     await begin();
-    expect(text()).toContain('The step must divide the scale evenly.');
+    expect(text()).toContain('The step must divide the range evenly.');
   });
 
   test('what was kept before a fault is not kept twice', async () => {
