@@ -42,18 +42,23 @@ function EnteringPage({ advice, weighing }: { readonly advice: Advice; readonly 
   );
 }
 
-await readWords('entering');
-const { lensGone, gone } = words('entering').page;
-const place = document.querySelector('#entering');
-const { situation: id, weighing } = readAsked(location.hash);
-const read = await store.read();
-const contents = read.ok ? contentsOf(read.value).contents : null;
-const situation = contents?.kit.situations.find((one) => one.id === id);
-if (place && contents && situation) {
-  const { days } = contents.settings.logbook;
-  const shelf = shelfOf(libraryOf(contents), { at: now(), temperature: null }, { ...USUAL_LIMITS, days });
-  const advice = adviceOnEntering(situation, contents.kit, shelf, weighing);
-  render(advice ? <EnteringPage advice={advice} weighing={weighing} /> : <p role="alert">{lensGone}</p>, place);
-} else if (place) {
-  render(<p role="alert">{read.ok ? gone : read.sentence}</p>, place);
+/** Not awaited by the script itself: whatever it reads on demand waits until the script has run. */
+async function draw(): Promise<void> {
+  await readWords('entering');
+  const { lensGone, gone } = words('entering').page;
+  const place = document.querySelector('#entering');
+  const { situation: id, weighing } = readAsked(location.hash);
+  const read = await store.read();
+  const contents = read.ok ? contentsOf(read.value).contents : null;
+  const situation = contents?.kit.situations.find((one) => one.id === id);
+  if (place && contents && situation) {
+    const { days } = contents.settings.logbook;
+    const shelf = shelfOf(libraryOf(contents), { at: now(), temperature: null }, { ...USUAL_LIMITS, days });
+    const advice = adviceOnEntering(situation, contents.kit, shelf, weighing);
+    render(advice ? <EnteringPage advice={advice} weighing={weighing} /> : <p role="alert">{lensGone}</p>, place);
+  } else if (place) {
+    render(<p role="alert">{read.ok ? gone : read.sentence}</p>, place);
+  }
 }
+
+void draw();

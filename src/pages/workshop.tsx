@@ -114,21 +114,26 @@ function SeriesView({ title, series: { holds } }: { readonly title: string; read
   );
 }
 
-await readWords('conditions');
-const place = document.querySelector('#workshop');
-const id = decodeURIComponent(location.hash.slice(1));
-const read = await store.read();
-const library = read.ok ? libraryOf(contentsOf(read.value).contents) : null;
-const record = library?.records.find((one) => one.id === id);
-if (place && library && record) {
-  render(<WorkshopPage evidence={evidenceOf(record, library)} />, place);
-} else if (place) {
-  const { title, gone } = workshopWords;
-  render(
-    <main>
-      <h1>{title}</h1>
-      <p role="alert">{read.ok ? gone : read.sentence}</p>
-    </main>,
-    place,
-  );
+/** Not awaited by the script itself: whatever it reads on demand waits until the script has run. */
+async function draw(): Promise<void> {
+  await readWords('conditions');
+  const place = document.querySelector('#workshop');
+  const id = decodeURIComponent(location.hash.slice(1));
+  const read = await store.read();
+  const library = read.ok ? libraryOf(contentsOf(read.value).contents) : null;
+  const record = library?.records.find((one) => one.id === id);
+  if (place && library && record) {
+    render(<WorkshopPage evidence={evidenceOf(record, library)} />, place);
+  } else if (place) {
+    const { title, gone } = workshopWords;
+    render(
+      <main>
+        <h1>{title}</h1>
+        <p role="alert">{read.ok ? gone : read.sentence}</p>
+      </main>,
+      place,
+    );
+  }
 }
+
+void draw();

@@ -88,7 +88,7 @@ describe('with an empty kit', () => {
     [/^Focal length:/, 'Focal length, mm', '8500', 'Enter the focal length in millimetres, from 4 to 2000.'],
     [/^Distance:/, 'Distance to the target, m', 'far', 'Enter the distance in metres, from 0.05 to 500.'],
     [/^Scale:/, 'From', 'twenty', 'Enter the lowest correction as a whole number, such as \u221220.'],
-    [/^Scale:/, 'step', '7', 'The step must divide the scale evenly.'],
+    [/^Scale:/, 'step', '7', 'The step must divide the range evenly.'],
   ])('%s %s “%s” is refused in one sentence, stays as it was typed, and nothing begins until it is settled', async (chip, label, typed, sentence) => {
     const session = await empty();
     await tell(chip, label, typed);

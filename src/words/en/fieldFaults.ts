@@ -25,8 +25,8 @@ export const FIELD_FAULT: Readonly<Record<FieldFault, string>> = {
   'no lowest correction': 'Enter the lowest correction as a whole number, such as \u221220.',
   'no highest correction': 'Enter the highest correction as a whole number, such as 20.',
   'no step': 'Enter how many corrections one click moves, as a whole number from 1.',
-  'scale too short': 'The scale must have at least three values.',
-  'step does not divide': 'The step must divide the scale evenly.',
+  'scale too short': 'The range must have at least three corrections.',
+  'step does not divide': 'The step must divide the range evenly.',
   'arrows not chosen': 'Choose what this body shows beside its focus light.',
   'does not fit': 'This does not fit. Check what you entered.',
 };

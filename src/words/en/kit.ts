@@ -42,7 +42,7 @@ export const words: KitWords = {
     serial: 'Serial number',
     model: 'Model, as in its photographs',
     sensor: { legend: 'Sensor, mm', width: 'width', height: 'height' },
-    scale: { legend: 'Scale of corrections', from: 'From', to: 'to', step: 'step' },
+    scale: { legend: 'Range of corrections', from: 'From', to: 'to', step: 'step' },
     remembers: { label: 'How many lenses it remembers', hint: 'Leave empty if you do not know. The manual says it.' },
     focal: { legend: 'Focal length, mm', hint: 'Leave the longest empty if the lens does not zoom.', from: 'shortest', to: 'longest' },
     widest: { legend: 'Widest aperture, f/', from: 'at the shortest', to: 'at the longest' },

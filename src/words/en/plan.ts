@@ -67,7 +67,7 @@ export const words: PlanWords = {
   done: (value) => (value === null ? 'done: no value' : `done: ${writeSteps(value)}`),
   before: (change) => {
     const wanted = CHANGES.filter(([part]) => change[part]).map(([, what]) => what);
-    return wanted.length === 0 ? '' : `Before it: ${write.list(wanted)}.`;
+    return wanted.length === 0 ? '' : `First ${write.list(wanted)}.`;
   },
   toEnter: 'What to enter',
   toEnterFor: (subject) => `What to enter for ${subject.lens}, ${place(subject)}, ${subject.body}`,

@@ -14,13 +14,12 @@ export const words: WorkshopWords = {
   how: {
     title: 'How it was measured',
     focused: (holdTime) =>
-      'The lens was focused in live view, enlarged, at full aperture, on a target square to the camera, and left there. Then corrections were dialled in ' +
-      `one after another. Each time, the focus light was watched for ${write.count(holdTime, { one: '# second', other: '# seconds' })} of half-press.`,
-    counts:
-      'A value counts as in where the light came on at once and stayed on. The values that are in form one band, and the correction is the middle of it.',
+      'The lens was focused in live view, enlarged, at full aperture, on a target square to the camera, and left there. Corrections were dialled in one ' +
+      `after another, and the focus light was watched for ${write.count(holdTime, { one: '# second', other: '# seconds' })} of half-press each time.`,
+    counts: 'A value counts as in where the light came on at once and stayed on. The values that are in form one band. The correction is its middle.',
     aside:
-      'The band runs past the range of corrections. Its width was measured once more with the focus turned slightly aside, where all of it lies within the range. ' +
-      'The centre in sharp focus is half that width from the end seen there. The interval allows for the wavering of the light at the ends.',
+      'The band runs past the range of corrections, so its width was measured once more with the focus turned slightly aside. The centre in sharp focus is half ' +
+      'that width from the end seen there. The interval allows for the wavering of the light at the ends.',
     decides: 'It is what the owner saw in the viewfinder. The workshop’s own measurement decides.',
   },
   holds: {
@@ -34,7 +33,7 @@ export const words: WorkshopWords = {
     lens: 'Lens',
     focalLength: 'Focal length',
     distance: 'Distance',
-    range: 'Range of corrections',
+    range: 'Corrections',
     measured: 'Measured',
   },
   named: (name, serial) => (serial === null ? name : `${name}, ${serial}`),

@@ -59,7 +59,7 @@ test('the screens of a full kit have no fault', async () => {
   const found: string[] = [];
   found.push(...(await faults(page, 'start-full')));
   await click(page, 'Kit');
-  await says(page, 'they share one stored value');
+  await says(page, 'They share one stored value');
   await giveFile(page, 'image', 'photograph.jpg', jpegFile(tiffFile(VELDE)));
   await says(page, 'Taken on');
   await unfold(page);

@@ -20,7 +20,7 @@ test('a yes puts the last value into the sync, a later one from elsewhere stands
     T0 + 60 * 86_400_000,
   );
   await expect.poll(async () => (await kept(chromium.worker))['entry:e2'], { timeout: 10_000 }).toMatchObject({ value: 8, subject: { situation: 's' } });
-  await says(page, 'Another computer has a later value for Orrin 85 f/1.8 on Velde M1, +8 in place of +5: both stay in the history.');
+  await says(page, 'Another computer has a later value for Orrin 85 f/1.8 on Velde M1: +8 in place of +5. Both stay in the history.');
   expect((await kept(chromium.worker))['entry:e1']).toMatchObject({ value: 5 });
 
   await toggle();
