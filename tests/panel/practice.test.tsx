@@ -59,13 +59,11 @@ test('the person judges it: a wrong word counts as it was told', async () => {
   expect(light()).toBeUndefined();
 });
 
-test('a trouble does not hide the light while a hold is judged, and is shown after it', async () => {
+test('a trouble does not hide the light while a hold is judged', async () => {
   const session = await held('steady');
   session.troubles.value = [{ id: 'speech', sentence: 'No voice answers.', remedy: null }];
   await act(() => undefined);
   expect(light()).toBe('Practice light: lit');
-  expect(screen.queryByRole('alert')).toBeNull();
-  await act(() => key('n'));
   expect(screen.getByRole('alert').textContent).toContain('No voice answers.');
 });
 

@@ -30,7 +30,7 @@ import { StepButton } from './stepButton.tsx';
 import { CHIEF_WORDS, STEP_WORDS } from './words.ts';
 
 const WhoseResult = late(async () => (await import('../told/whoseResult.tsx')).WhoseResult);
-const PlanProgress = late(async () => (await import('../plan/planProgress.tsx')).PlanProgress);
+const PlanProgress = late(async () => (await import('../plan/planProgress.tsx')).PlanProgress, 'plan');
 
 interface Props {
   readonly sweep: SweepState;
@@ -94,12 +94,13 @@ function Whole({ sweep, outcome, enter, estimates }: WholeProps) {
         {chief === 'mark' && <StepButton word="entered" chief label={CHIEF_WORDS.mark} />}
         {chief === 'what to check' && <WhatToCheck />}
         {chief === 'next lens' && <StepButton word="next" chief label={next} />}
+        {chief === 'measure the width' && <OffTheScale sweep={sweep} outcome={outcome} chief />}
         <WhoseResult sweep={sweep} />
         <PressesNow sweep={sweep} />
         {planned && <PlanProgress />}
       </OutcomeView>
       {estimates}
-      <OffTheScale sweep={sweep} outcome={outcome} chief={chief === 'measure the width'} />
+      {chief !== 'measure the width' && <OffTheScale sweep={sweep} outcome={outcome} chief={false} />}
       {!practice && finding.is !== 'nothing' && (
         <details>
           <summary>{value === null ? STEP_WORDS.allTheSame : STEP_WORDS.otherwise}</summary>

@@ -66,13 +66,14 @@ export function createSession(ports: Ports): Session {
   }
 
   async function read(): Promise<void> {
-    const [part] = await Promise.all([import('./desk.ts'), readWords('kit')]).catch(() => [null]);
+    const [part] = await Promise.all([import('./desk.ts'), readWords('kit', 'session')]).catch(() => [null]);
     const contents = part ? await part.load({ ...ports, keeper, troubles }, () => void read()).catch(() => unread()) : unread();
     if (!part || contents === null) return;
     desk = part.createDesk({ library, live, newId: ports.newId, now });
     ({ contentsOf } = part);
     library.take(contents);
     part.watchSync({ ...ports, library, troubles });
+    part.watchRoute({ ...ports, ...live, ...library, troubles });
     await live.adopt(contents.live);
   }
 
@@ -121,7 +122,13 @@ export function createSession(ports: Ports): Session {
     announcement: live.carrier.announcement,
     heard: told.latest,
     ear: hearing.state,
-    understood: computed(() => (live.sweep.value ? understood(live.sweep.value) : null)),
+    deaf: hearing.deaf,
+    mute: live.carrier.mute,
+    microphone: ports.microphone,
+    listenAgain: hearing.again,
+    trySound: async () => (await import('./tryingSound.ts')).trySound(ports, library.settings.peek(), hearing.deafen),
+    understood: computed(() => (live.sweep.value ? understood(live.sweep.value, told.asked.value) : null)),
+    pressAsked: told.asked,
     pressed: gestures.pressed,
     now: ticking(() => live.sweep.value?.phase.name === 'holding', now),
     input(input) {
@@ -185,6 +192,7 @@ export function createSession(ports: Ports): Session {
     backUp: () => library.backUp(now()),
     say: (sentence) => live.carrier.tell({ spoken: sentence, written: sentence }),
     sayNext: (sentence) => live.carrier.tellNext({ spoken: sentence, written: sentence }),
+    sayShown: (sentence, when) => live.carrier[when === 'now' ? 'tell' : 'tellNext']({ spoken: sentence }),
     clock: now,
     changeSettings: library.changeSettings,
     syncValues: (on) => library.changeSettings({ logbook: { sync: on ? ports.newId() : null } }),

@@ -14,6 +14,7 @@ import { isOnScale, nearestOn, USUAL_SCALE } from '../../sweep/scale.ts';
 import { transferPlan } from '../../sweep/transfer/opened.ts';
 import { replay } from '../../sweep/transition.ts';
 import { millimetres } from '../../units.ts';
+import { words } from '../../words/catalogue.ts';
 import type { Describing } from './describing.ts';
 import type { LibraryStore } from './library.ts';
 import { NOT_READ } from './notRead.ts';
@@ -33,7 +34,7 @@ export function planFor(wanted: Beginning, known: Known, newSeed: () => number, 
     const seed = beginning.seed ?? newSeed();
     const oddity = beginning.odd ? { oddity: drawOddity(seed, beginning.arrows !== 'absent') } : {};
     return got({
-      subject: { situation: 'practice', body: 'Practice camera', lens: 'Practice lens', focalLength: millimetres(50), distance: millimetres(2500) },
+      subject: { situation: 'practice', ...words('session').practice, focalLength: millimetres(50), distance: millimetres(2500) },
       scale: USUAL_SCALE,
       arrows: beginning.arrows,
       manner,
@@ -51,10 +52,10 @@ export function planFor(wanted: Beginning, known: Known, newSeed: () => number, 
   const situation = kit.situations.find(({ id }) => id === beginning.situation);
   const body = kit.bodies.find(({ id }) => id === situation?.body);
   const lens = kit.lenses.find(({ id }) => id === situation?.lens);
-  if (!situation || !body || !lens) return failed('That body, lens or distance is no longer in the kit. Choose another.');
+  if (!situation || !body || !lens) return failed(words('session').unplanned['kit gone']);
   const entered = known.entries.peek().filter(({ subject }) => subject.situation === situation.id).toSorted(byTime).at(-1)?.value;
   const start = beginning.start ?? startFor(body.scale, entered);
-  if (!isOnScale(body.scale, start)) return failed('The value the body is set to now is not on its scale. Enter it again.');
+  if (!isOnScale(body.scale, start)) return failed(words('session').unplanned['value off the scale']);
   return got({
     subject: subjectOf(kit, situation),
     scale: body.scale,
@@ -71,9 +72,9 @@ export function planFor(wanted: Beginning, known: Known, newSeed: () => number, 
 /** The practice camera turns its own ring. */
 function transferFrom(id: string, { records }: Pick<Known, 'records'>): Result<Plan> {
   const record = records.peek().find((one) => one.id === id);
-  if (!record) return failed('That sweep is not in the logbook yet. Wait a moment, then try again.');
+  if (!record) return failed(words('session').unplanned['sweep not kept yet']);
   const plan = transferPlan(replay(record.journal), record.outcome);
-  if (!plan) return failed('That sweep has no width to carry over. Measure the situation anew.');
+  if (!plan) return failed(words('session').unplanned['no width']);
   const { practice, scale, arrows } = plan;
   return got(practice ? { ...plan, practice: { ...practice, shift: shiftInside(practice, scale, arrows) } } : plan);
 }

@@ -1,12 +1,11 @@
 // Look-up on the start screen: the situations of the logbook that what is typed may mean.
-import { answerOf } from '../../logbook/search/answer.ts';
 import { finderOf, isQuestion, lookUpSpoken, lookUpTyped, type Finder } from '../../logbook/search/finder.ts';
 import { shelfOf, type Shelved } from '../../logbook/shelf.ts';
 import { USUAL_LIMITS } from '../../logbook/due.ts';
 import { libraryOf } from '../../logbook/storedLibrary.ts';
 import type { Contents } from '../../logbook/stored.ts';
 import type { Moment } from '../../units.ts';
-import { onDay } from '../words/quantities.ts';
+import { words } from '../../words/catalogue.ts';
 
 type Known = Pick<Contents, 'kit' | 'records' | 'byHand' | 'entries'>;
 
@@ -23,4 +22,4 @@ export function lookUp(finder: Finder, query: string): readonly Shelved[] {
 }
 
 /** What the logbook says of it, to be heard. */
-export const answerTo = (found: Shelved): string => answerOf([found], onDay);
+export const answerTo = (found: Shelved): string => words('lookUp').answer([found]);

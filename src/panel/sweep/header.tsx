@@ -3,6 +3,7 @@ import type { SweepState } from '../../sweep/state.ts';
 import { Back } from '../parts/back.tsx';
 import { late } from '../parts/late.tsx';
 import { useSession } from '../useSession.ts';
+import { VoiceMark } from '../voice/mark.tsx';
 import { subjectInWords } from '../words/subjects.ts';
 
 const SweepTold = late(async () => (await import('../told/sweepTold.tsx')).SweepTold);
@@ -18,6 +19,7 @@ export function SweepHeader({ sweep, onLeave }: { readonly sweep: SweepState; re
         <h1>{lens}</h1>
         {practice || transfer || !owner ? <p class="muted small">{details}</p> : <SweepTold sweep={sweep} />}
       </div>
+      <VoiceMark />
     </header>
   );
 }

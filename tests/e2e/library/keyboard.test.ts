@@ -51,8 +51,8 @@ test('from an empty kit to a value in the camera and a backup file, without a po
   await untilText(seat, 'The centre is +5.5.');
   await tabTo(seat, '+5');
   await press(seat, 'ArrowDown');
-  await choose(seat, 'Write it down');
-  await untilText(seat, 'Written into the logbook.');
+  await choose(seat, 'Save the value');
+  await untilText(seat, 'Saved in the logbook.');
   await tabTo(seat, 'Value in the camera');
   await choose(seat, 'It is entered');
   await untilText(seat, 'Noted: +6 is in the camera.');
