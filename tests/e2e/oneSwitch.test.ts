@@ -71,5 +71,5 @@ test('one switch grades a failing light, says it failed after the end tone, take
   await long(foot);
   await untilText(seat, '\u22123 is marked as entered in the camera.');
   await double(foot);
-  await until(seat, 'the start', ({ screen }) => screen === 'start');
+  await until(seat, 'the next lens', ({ screen }) => screen === 'next');
 });

@@ -106,14 +106,10 @@ export async function nameKit(seat: Seat, { body, lens, focalLength }: KitNames)
   await tell(seat, 'Focal length', 'Focal length, mm', focalLength);
 }
 
-/** Opens a chip, types into its field in place of what stands there, and takes it with Enter. */
+/** Opens a chip, types in place of what stands in its field, all of which is selected, and takes it with Enter. */
 export async function tell(seat: Seat, chip: string, field: string, text: string): Promise<void> {
   await choose(seat, chip);
   await tabTo(seat, field);
-  await press(seat, 'Home');
-  await seat.down('Shift');
-  await press(seat, 'End');
-  await seat.up('Shift');
   await type(seat, text);
   await press(seat, 'Enter');
 }

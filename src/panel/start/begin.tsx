@@ -39,6 +39,8 @@ export function Begin({ next = false }: { readonly next?: boolean }) {
     if (focused === null || focused === document.body || focused.tagName === 'H1') field.current?.focus();
   }, []);
 
+  /** Enter may come right after a letter. */
+  const meantNow = (): Shelved | null => (next ? null : (found.now(start.draft.peek().query)[0] ?? null));
   const pick = ({ subject }: Shelved): void => {
     start.change({ query: '', picked: subject.situation, about: {} });
     field.current?.focus();
@@ -50,7 +52,7 @@ export function Begin({ next = false }: { readonly next?: boolean }) {
     refuse('');
     return described;
   };
-  const go = (): void => {
+  const go = (meant = meantNow()): void => {
     if (refusedRef.current) return refuse(START.fits);
     if (meant) start.change({ query: '', picked: meant.subject.situation, about: {} });
     void begin(preview());
@@ -58,7 +60,8 @@ export function Begin({ next = false }: { readonly next?: boolean }) {
   /** Enter takes the first that is known, and says its value; with nothing to take it starts. */
   const entered = (event: Event): void => {
     event.preventDefault();
-    if (!meant) return go();
+    const meant = meantNow();
+    if (!meant) return go(null);
     if (found.answerTo) session.say(found.answerTo(meant));
     pick(meant);
   };
@@ -88,7 +91,7 @@ export function Begin({ next = false }: { readonly next?: boolean }) {
       {isNew ? (
         <>
           {meant && (
-            <button type="button" class="chief start" onClick={go}>
+            <button type="button" class="chief start" onClick={() => go()}>
               {START.startWith(meant.subject.lens)}
             </button>
           )}
@@ -97,7 +100,7 @@ export function Begin({ next = false }: { readonly next?: boolean }) {
           </button>
         </>
       ) : (
-        <button type="button" class="chief start" onClick={go}>
+        <button type="button" class="chief start" onClick={() => go()}>
           {meant ? START.startWith(meant.subject.lens) : START.start}
         </button>
       )}

@@ -7,6 +7,8 @@ import type { Shelved } from '../../logbook/shelf.ts';
 
 export interface Found {
   readonly all: readonly Shelved[];
+  /** The same for what is typed by now, before it is drawn. */
+  readonly now: (query: string) => readonly Shelved[];
   /** Where each situation stands. */
   readonly of: (situation: string) => Shelved | undefined;
   readonly answerTo: ((found: Shelved) => string) | null;
@@ -19,5 +21,5 @@ export function useFinding(query: string): Found {
   const [kit, records, byHand, entries] = [session.kit.value, session.records.value, session.byHand.value, session.entries.value];
   const finder = useMemo(() => part?.finderIn({ kit, records, byHand, entries }, session.clock()) ?? null, [part, session, kit, records, byHand, entries]);
   const all = useMemo(() => (part && finder ? part.lookUp(finder, query) : []), [part, finder, query]);
-  return { all, of: (situation) => finder?.shelf.find(({ subject }) => subject.situation === situation), answerTo: part?.answerTo ?? null };
+  return { all, now: (typed) => (part && finder ? part.lookUp(finder, typed) : []), of: (situation) => finder?.shelf.find(({ subject }) => subject.situation === situation), answerTo: part?.answerTo ?? null };
 }

@@ -13,6 +13,7 @@ import { useSession } from '../useSession.ts';
 import { inMillimetres, metresTyped } from '../words/quantities.ts';
 import { typedNumber } from '../words/typedNumber.ts';
 import type { Line, Part } from './line.ts';
+import { newTyped } from './typed.ts';
 import { TOLD } from './words.ts';
 
 interface Props extends Line {
@@ -28,29 +29,29 @@ export function Editor({ part, onDone, children, ...line }: Props) {
   const form = useRef<HTMLFormElement>(null);
   /** What was typed is given up. */
   const droppedRef = useRef(false);
-  const [typed, setTyped] = useState<readonly string[]>(() => typedOf(part, line));
-  const [taken, setTaken] = useState(typed);
-  const [fault, setFault] = useState('');
+  const [typed] = useState(() => newTyped(typedOf(part, line)));
   // With the field, so that no letter goes to the sweep.
-  useLayoutEffect(() => form.current?.querySelector<HTMLElement>('input:not([type=radio]), select, button')?.focus(), []);
+  useLayoutEffect(() => {
+    const first = form.current?.querySelector<HTMLElement>('input:not([type=radio]), select, button');
+    first?.focus();
+    // What is typed takes the place of what stands there.
+    if (first instanceof HTMLInputElement) first.select();
+  }, []);
   const tell = (told: Description): boolean => {
     const described = line.tell(told);
-    setFault(described.ok ? '' : described.fault.sentence);
+    typed.refuse(described.ok ? '' : described.fault.sentence);
     return described.ok;
   };
   /** True when nothing is left that does not fit. */
   const take = (): boolean => {
-    if (typed.every((text, at) => text === taken[at])) return fault === '';
-    const told = toldBy(part, typed);
+    if (!typed.isOpen()) return typed.fault.peek() === '';
+    const told = toldBy(part, typed.texts.peek());
     if (told === null) return true;
     const fits = tell(told);
-    if (fits) setTaken(typed);
+    if (fits) typed.took();
     return fits;
   };
-  const type = (at: number) => (text: string) => {
-    setTyped(typed.map((old, index) => (index === at ? text : old)));
-    setFault('');
-  };
+  const type = (at: number) => (text: string) => typed.type(at, text);
   const choose = (told: Description): void => {
     if (tell(told)) onDone();
   };
@@ -63,7 +64,7 @@ export function Editor({ part, onDone, children, ...line }: Props) {
       if (event.key !== 'Escape') return;
       event.stopPropagation();
       droppedRef.current = true;
-      if (fault) line.tell({});
+      if (typed.fault.peek() !== '') line.tell({});
       onDone();
     };
     place?.addEventListener('focusout', left);
@@ -84,10 +85,10 @@ export function Editor({ part, onDone, children, ...line }: Props) {
         if (take()) onDone();
       }}
     >
-      <Fields part={part} line={line} typed={typed} type={type} fault={fault} tell={tell} choose={choose} />
-      {part === 'more' && fault && (
+      <Fields part={part} line={line} typed={typed.texts.value} type={type} fault={typed.fault.value} tell={tell} choose={choose} />
+      {part === 'more' && typed.fault.value && (
         <p class="fault small" role="alert">
-          {fault}
+          {typed.fault}
         </p>
       )}
       {part === 'more' && children}

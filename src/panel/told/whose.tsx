@@ -1,7 +1,6 @@
 // Whose result it is, asked of whoever has not said so: at most two fields at a time. What fits is kept at once and not asked
 // for again.
 import { useId, useState } from 'preact/hooks';
-import { focalInName } from '../../kit/focalInName.ts';
 import { focalOf } from '../../kit/told.ts';
 import type { Unnamed } from '../../sweep/plan.ts';
 import { Field } from '../parts/field.tsx';
@@ -10,6 +9,7 @@ import { useSession } from '../useSession.ts';
 import { inMillimetres } from '../words/quantities.ts';
 import { typedNumber } from '../words/typedNumber.ts';
 import type { Telling } from './line.ts';
+import { newTyped } from './typed.ts';
 import { WHOSE } from './words.ts';
 
 interface Props {
@@ -23,21 +23,26 @@ interface Props {
 export function Whose({ parts, tell, atOnce = false }: Props) {
   const kit = useSession().kit.value;
   const title = useId();
-  const [body, setBody] = useState('');
-  const [lens, setLens] = useState('');
-  const [length, setLength] = useState('');
+  const [typed] = useState(() => newTyped(['', '', '']));
+  const [body = '', lens = '', length = ''] = typed.texts.value;
   const [fault, setFault] = useState<{ readonly of: keyof Description | null; readonly sentence: string } | null>(null);
   const asks = { body: parts.body === null, lens: parts.lens === null };
-  const named = kit.lenses.find(({ id }) => id === parts.lens?.id) ?? (lens.trim() === '' ? null : { name: lens, focal: focalInName(lens) });
-  const focal = named && focalOf(named);
+  const focalOfNamed = (lens: string) => {
+    const named = kit.lenses.find(({ id }) => id === parts.lens?.id) ?? (lens.trim() === '' ? null : { name: lens, focal: null });
+    return named && focalOf(named);
+  };
+  const focal = focalOfNamed(lens);
   const zoom = focal && focal.from < focal.to ? [focal.from, focal.to] : [];
   const asksLength = !asks.lens && parts.focalLength === null && zoom.length === 0;
   const keep = (end?: number): void => {
+    const [body = '', lens = '', length = ''] = typed.texts.peek();
+    const focal = focalOfNamed(lens);
+    const zooms = focal !== null && focal.from < focal.to;
     if (asks.body && body.trim() === '') return setFault({ of: 'body', sentence: WHOSE.bodyMissing });
     if (asks.lens && lens.trim() === '') return setFault({ of: 'lens', sentence: WHOSE.lensMissing });
     const focalLength = end ?? (length.trim() === '' ? undefined : typedNumber(length));
-    const lacksLength = parts.focalLength === null && focalLength === undefined && (!focal || focal.from < focal.to);
-    if (lacksLength && (atOnce || !asks.lens)) return setFault({ of: asks.lens ? 'lens' : 'focalLength', sentence: zoom.length > 0 ? WHOSE.ends : WHOSE.lengthMissing });
+    const lacksLength = parts.focalLength === null && focalLength === undefined && (focal === null || zooms);
+    if (lacksLength && (atOnce || !asks.lens)) return setFault({ of: asks.lens ? 'lens' : 'focalLength', sentence: zooms ? WHOSE.ends : WHOSE.lengthMissing });
     const told = tell({
       ...(asks.body && { body: { name: body } }),
       ...(asks.lens && { lens: { name: lens } }),
@@ -57,9 +62,9 @@ export function Whose({ parts, tell, atOnce = false }: Props) {
       }}
     >
       <h2 id={title}>{WHOSE.title}</h2>
-      {asks.body && <Field label={WHOSE.body} text={body} fault={faultOf('body')} onTyped={setBody} />}
-      {asks.lens && <Field label={WHOSE.lens} text={lens} fault={faultOf('lens')} hint={WHOSE.hint} onTyped={setLens} />}
-      {asksLength && <Field label={WHOSE.length} text={length} fault={faultOf('focalLength')} numeric onTyped={setLength} />}
+      {asks.body && <Field label={WHOSE.body} text={body} fault={faultOf('body')} onTyped={(text) => typed.type(0, text)} />}
+      {asks.lens && <Field label={WHOSE.lens} text={lens} fault={faultOf('lens')} hint={WHOSE.hint} onTyped={(text) => typed.type(1, text)} />}
+      {asksLength && <Field label={WHOSE.length} text={length} fault={faultOf('focalLength')} numeric onTyped={(text) => typed.type(2, text)} />}
       {zoom.length > 0 && parts.focalLength === null ? (
         <fieldset>
           <legend>{WHOSE.ends}</legend>
