@@ -5,7 +5,7 @@ import { VoiceMark } from '../voice/mark.tsx';
 import { First } from './first.tsx';
 
 /** Read while what is stored is being read, so that it is there with the rest. */
-export const Begin = late(async () => (await import('./begin.tsx')).Begin);
+export const Begin = late(async () => (await import('./begin.tsx')).Begin, 'logbook');
 const NameIt = late(async () => (await import('./nameIt.tsx')).NameIt);
 const PracticeLink = late(async () => (await import('./practiceLink.tsx')).PracticeLink);
 const SoundCheck = late(async () => (await import('../voice/soundCheck.tsx')).SoundCheck, 'sound');
