@@ -111,7 +111,7 @@ test('in Firefox seven words are taught in under two minutes, and one of them be
   await presses(seat, pressed, '.mark');
   await untilText(seat, 'No sound leaves it and none is kept.');
   await presses(seat, pressed, ALLOW);
-  await untilText(seat, 'Teach the seven words');
+  await untilText(seat, 'of 7 words are taught.');
   await presses(seat, pressed, '[data-stage="teaching"] .chief');
   const lesson = await theLesson(firefox, sidebar);
   person.fan();
