@@ -55,7 +55,8 @@ function WorkshopPage({ evidence }: { readonly evidence: WorkshopCase }) {
 
 function Facts({ evidence: { record, plan, pairing, inFocus } }: { readonly evidence: WorkshopCase }) {
   const say = workshopWords;
-  const { scale, subject } = plan;
+  const { scale } = plan;
+  const { subject } = record;
   const facts = [
     ['body', say.named(subject.body, pairing.body?.serial ?? null)],
     ['lens', say.named(subject.lens, pairing.lens?.serial ?? null)],

@@ -14,13 +14,13 @@ import { transferPlan } from '../../src/sweep/transfer/opened.ts';
 import { moment, steps } from '../../src/units.ts';
 import { words } from '../../src/words/catalogue.ts';
 import { ranWith } from '../sweep/noiseFree.ts';
-import { after, later, opened } from '../sweep/staged.ts';
+import { after, later, opened, SUBJECT } from '../sweep/staged.ts';
 import { libraryWith } from './libraryWith.ts';
 
 /** A short one, so that sweeps are replayed in little time. */
 const SCALE = { min: steps(-10), max: steps(10), step: 1 };
 const library = libraryWith({});
-const subject = { ...opened().plan.subject, situation: 's' };
+const subject = { ...SUBJECT, situation: 's' };
 
 function recordOf(id: string, state: ReturnType<typeof ranWith>): LogRecord {
   const { phase, journal } = after(state, { did: 'finished', at: later(900), by: 'key' });

@@ -7,7 +7,7 @@ import { afterEach, expect, test } from 'vitest';
 import { newBody, newLens } from '../../src/kit/kit.ts';
 import { moment, seconds, steps } from '../../src/units.ts';
 import { FakeSession, KIT } from './fakeSession.ts';
-import { click, partsRead, show, text, type } from './show.tsx';
+import { behindMore, lookUp, click, partsRead, show, text, type } from './show.tsx';
 
 afterEach(cleanup);
 
@@ -95,9 +95,8 @@ test('what was measured can be re-checked quickly or measured anew', async () =>
 
 test('a value can be put in by hand for a lens that was never swept, straight from the start', async () => {
   const session = await show(new FakeSession({ kit: { ...KIT, situations: [] } }));
-  await enter('Focal length, mm', '85');
-  await press('Put a value in by hand instead');
-  await partsRead();
+  await lookUp('Orrin 85 f/1.8');
+  await behindMore('Put a value in by hand instead');
   await partsRead();
   await enter('One end', '2');
   await enter('Other end', '9');

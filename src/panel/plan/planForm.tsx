@@ -4,7 +4,7 @@ import { Distance } from '../../kit/lengths.ts';
 import { situationsWanted, type Wanted } from '../../logbook/plan/wanted.ts';
 import type { Millimetres } from '../../units.ts';
 import { words } from '../../words/catalogue.ts';
-import { inMillimetresTyped } from '../start/typedKit.ts';
+import { inMillimetresTyped } from '../words/typedNumber.ts';
 import { Field } from '../parts/field.tsx';
 import { Pick } from '../parts/pick.tsx';
 import { Tick } from '../parts/tick.tsx';

@@ -4,7 +4,7 @@ import { vi } from 'vitest';
 import { createSession } from '../../../src/panel/session/create.ts';
 import type { Ports } from '../../../src/panel/session/ports.ts';
 import type { Session } from '../../../src/panel/session/session.ts';
-import type { RecognisedBy } from '../../../src/platform/ear/ear.ts';
+import type { RecognisedBy } from '../../../src/voice/deaf.ts';
 import type { EarOwner } from '../../../src/platform/ear/owner.ts';
 import type { Snapshot } from '../../../src/platform/snapshots.ts';
 import type { SyncFault } from '../../../src/platform/syncedStore.ts';
@@ -96,6 +96,11 @@ export class Window {
   earOpen = false;
   earBy: RecognisedBy | null = null;
   deaf = 0;
+  /** The route of sound is kept awake. */
+  routeAwake = false;
+  readonly loudnesses: number[] = [];
+  /** No voice of the computer answers. */
+  noVoice = false;
   /** Utterances end at once unless they are held back. */
   holdSpeech = false;
   /** Everything begun to be spoken; `whole` once it was heard to its end. */
@@ -221,7 +226,8 @@ export class Window {
         clear: () => this.alarms.clear(),
       },
       tones: {
-        play: (tone, after) => {
+        play: (tone, after, loudness) => {
+          this.loudnesses.push(loudness);
           log.push(after === 0 ? `tone ${tone}` : `tone ${tone} in ${after}`);
           return seconds(0.1);
         },
@@ -229,14 +235,16 @@ export class Window {
         wake: () => undefined,
       },
       speech: {
-        say: (text) => {
+        say: (text, { loudness }) => {
+          this.loudnesses.push(loudness);
           log.push(`say ${text}`);
           this.speeches.push({ text, whole: !this.holdSpeech });
-          if (!this.holdSpeech) return Promise.resolve(DONE);
+          if (this.noVoice) return Promise.resolve('no voice');
+          if (!this.holdSpeech) return Promise.resolve('said');
           return new Promise((end) => {
             this.endSpeech = () => {
               this.endSpeech = null;
-              end(DONE);
+              end('said');
             };
           });
         },
@@ -254,6 +262,8 @@ export class Window {
           close: () => {
             this.earOpen = false;
           },
+          isOpen: () => this.earOpen,
+          again: (here) => void log.push(here ? 'listen here' : 'listen again'),
           deafen: () => {
             this.deaf += 1;
             return () => {
@@ -262,6 +272,14 @@ export class Window {
           },
         };
       }),
+      route: () =>
+        Promise.resolve({
+          keep: (awake) => {
+            this.routeAwake = awake;
+          },
+          runs: () => true,
+        }),
+      microphone: () => Promise.reject(new Error('no microphone here')),
       takes: () =>
         Promise.resolve({
           read: () => Promise.resolve(got(computer.taught)),
