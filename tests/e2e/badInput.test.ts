@@ -33,8 +33,8 @@ test('a stored record that does not fit is set aside whole and told in one sente
   await chromium.worker.evaluate((record) => chrome.storage.local.set({ 'record:b7': record }), spoilt);
 
   const seat = seatAt(await chromium.openTab());
-  const { text } = await untilText(seat, 'It was set aside whole as');
-  expect(text).toContain('Stored under “record:b7” is something that does not fit');
+  const { text } = await untilText(seat, 'It is kept whole under');
+  expect(text).toContain('Something stored under “record:b7” cannot be used');
   const kept = await stored(chromium);
   expect(kept['record:b7']).toBeUndefined();
   expect(Object.entries(kept).filter(([key]) => key.startsWith('set-aside:record:b7:'))).toEqual([[expect.any(String), spoilt]]);

@@ -54,7 +54,7 @@ async function acceptedAndEntered(where: string, seat: Seat, { accept, mark, nex
   await untilText(seat, MARKED);
   console.log(`${where}: accepted and entered in ${person.did.length} (${person.did.join(', ')}), value ${found}`);
   await next();
-  await until(seat, 'the start', ({ screen }) => screen === 'start');
+  await until(seat, 'the next lens', ({ screen }) => screen === 'next');
   return person.did.length;
 }
 
@@ -109,7 +109,7 @@ test('Chromium: one word accepts, one marks and one goes on', async () => {
   await putUnderWay(chromium, sweepIn('offered'));
   await untilPhase(mine, 'offered');
   seat = mine;
-  await until(mine, 'the start', ({ screen }) => screen === 'start');
+  await until(mine, 'the next lens', ({ screen }) => screen === 'next');
   const words = [...new Set(said)];
   console.log(`Chromium, voice: accepted, entered and on by ${words.length} words (${words.join(', ')}); said ${said.length} times`);
   expect(words).toEqual(['accept', 'entered', 'next']);
@@ -120,11 +120,11 @@ test('Firefox: one press accepts and one marks, and one key each', async () => {
   const firefox = await launchFirefox();
   onTestFinished(firefox.close);
   const sidebar = await firefox.openSidebar();
-  await sidebar.waitFor(() => document.querySelector('h1') !== null);
+  await sidebar.waitFor(() => document.querySelector('main')?.dataset['screen'] === 'start');
   await sidebar.click('h1');
   const seat = seatAtSidebar(sidebar);
   for (const [name, way] of [['pointer', byPointer(seat)], ['keys', byKey(seat)]] as const) {
-    await until(seat, 'the start', ({ screen }) => screen === 'start');
+    await until(seat, 'no sweep', ({ screen }) => screen === 'start' || screen === 'next');
     await seat.evaluate((live) => browser.storage.local.set({ live }), [...sweepIn('offered')]);
     expect(await acceptedAndEntered(`Firefox, ${name}`, seat, way)).toBe(2);
     await seat.evaluate(() => browser.storage.local.clear());

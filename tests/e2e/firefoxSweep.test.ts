@@ -12,7 +12,7 @@ async function sitDown(): Promise<Seat> {
   const firefox = await launchFirefox();
   onTestFinished(firefox.close);
   const sidebar = await firefox.openSidebar();
-  await sidebar.waitFor(() => document.querySelector('h1') !== null);
+  await sidebar.waitFor(() => document.querySelector('main')?.dataset['screen'] === 'start');
   await sidebar.click('h1');
   return seatAtSidebar(sidebar);
 }

@@ -50,6 +50,7 @@ test('a press by keyboard in what is drawn first is taken', async () => {
 test('with a sweep under way the start is never shown, not for a frame', async () => {
   chromium = await launchChromium();
   const first = await chromium.openTab();
+  await choose(seatAt(first), 'Practice camera');
   await choose(seatAt(first), 'Practise');
   await untilPhase(seatAt(first), 'dialling');
   await first.close();

@@ -48,6 +48,8 @@ async function accept(seat: Seat): Promise<void> {
   await untilFound(seat);
   await until(seat, 'the progress, shown and said', ({ announcement, text }) => announcement.includes('measured') && text.includes(announcement));
   await choose(seat, 'Go on with the plan');
+  await untilText(seat, 'See the plan');
+  await choose(seat, 'See the plan');
   await until(seat, 'the plan', ({ screen }) => screen === 'plan');
 }
 

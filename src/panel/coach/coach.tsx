@@ -8,7 +8,8 @@ import { words } from '../../words/catalogue.ts';
 export function Coach({ coached }: { readonly coached: Coached }) {
   const say = words('firstHold').coach;
   return (
-    <section class="coach" aria-label={say.label} data-shows={coached.shows}>
+    // In a low window it scrolls, also by keys.
+    <section class="coach" tabIndex={0} aria-label={say.label} data-shows={coached.shows}>
       {coached.shows === 'buttons' && (
         <>
           <p class="which">

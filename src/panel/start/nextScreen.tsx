@@ -9,7 +9,7 @@ import { useBegin } from './useBegin.ts';
 import { NEXT } from './words.ts';
 import { NOTHING_TOLD } from '../../sweep/named.ts';
 
-const Planned = late(async () => (await import('./planned.tsx')).Planned);
+const Planned = late(async () => (await import('./planned.tsx')).Planned, 'plan');
 
 export function NextScreen() {
   const { session, way, start } = useSurroundings();

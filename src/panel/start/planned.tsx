@@ -12,7 +12,12 @@ export function Planned() {
   const [refusal, setRefusal] = useState('');
   const next = now?.progress.next;
   const subject = next && now.shelved.get(next.id)?.subject;
-  if (!next || !subject) return null;
+  const toPlan = (
+    <button type="button" class="link" onClick={() => way.go({ at: 'plan' })}>
+      {NEXT.plan}
+    </button>
+  );
+  if (!next || !subject) return now && toPlan;
   const change = now.progress.stations.find(({ is }) => is === 'next')?.change ?? null;
   const { lens, details } = subjectInWords(subject);
   const begin = async (): Promise<void> => {
@@ -34,9 +39,7 @@ export function Planned() {
           {refusal}
         </p>
       )}
-      <button type="button" class="link" onClick={() => way.go({ at: 'plan' })}>
-        {NEXT.plan}
-      </button>
+      {toPlan}
     </section>
   );
 }

@@ -5,7 +5,7 @@ import { driftInWords } from '../words/drift.ts';
 /** `aside`: the focus was set aside on purpose. */
 export function CheckFocus({ drift, aside }: { readonly drift: Drift; readonly aside: boolean }) {
   return (
-    <section class="check" aria-label="Check the focus">
+    <section class="check" tabIndex={0} aria-label="Check the focus">
       <h2>Check the focus</h2>
       <p>{driftInWords(drift)}</p>
       <p>

@@ -1,12 +1,10 @@
 // Whose correction this is, and the way out.
 import type { SweepState } from '../../sweep/state.ts';
 import { Back } from '../parts/back.tsx';
-import { late } from '../parts/late.tsx';
+import { SweepTold } from '../told/sweepTold.tsx';
 import { useSession } from '../useSession.ts';
 import { VoiceMark } from '../voice/mark.tsx';
 import { subjectInWords } from '../words/subjects.ts';
-
-const SweepTold = late(async () => (await import('../told/sweepTold.tsx')).SweepTold);
 
 export function SweepHeader({ sweep, onLeave }: { readonly sweep: SweepState; readonly onLeave: () => void }) {
   const { lens, details } = subjectInWords(sweep.plan.subject);

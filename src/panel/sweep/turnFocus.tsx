@@ -8,7 +8,7 @@ interface Props {
 
 export function TurnFocus({ way, practice }: Props) {
   return (
-    <section class="check" aria-label="Turn the focus">
+    <section class="check" tabIndex={0} aria-label="Turn the focus">
       <h2>{practice ? 'Set the focus aside' : TITLE[way]}</h2>
       {practice ? (
         <p>With a real lens you would turn the ring in live view, until just off sharp. The practice camera turns its own.</p>
