@@ -1,7 +1,7 @@
 // What the person has set once for every sweep: the manner of working, and how the panel speaks, listens and sounds.
 import * as v from 'valibot';
 import { TrainingRound } from './practice/training/round.ts';
-import { Manner, USUAL_MANNER } from './sweep/plan.ts';
+import { Manner } from './sweep/plan.ts';
 
 /** More would say little: only the newest count. */
 export const ROUNDS_KEPT = 20;
@@ -46,11 +46,3 @@ export const Settings = v.object({
   ),
 });
 export type Settings = v.InferOutput<typeof Settings>;
-
-export const USUAL_SETTINGS: Settings = {
-  manner: USUAL_MANNER,
-  voice: { listen: 'off', open: 'always', learn: false, speak: true, rate: 1, voice: '' },
-  sound: true,
-  logbook: { days: 365, sync: null },
-  training: { rounds: [], own: false },
-};

@@ -5,7 +5,8 @@ import * as v from 'valibot';
 import { isOnScale, writeSteps, type Scale } from '../sweep/scale.ts';
 import { Subject } from '../sweep/plan.ts';
 import { failed, got, type Result } from '../result.ts';
-import { Moment, Steps, steps } from '../units.ts';
+import { steps } from '../units.ts';
+import { Moment, Steps } from '../storedUnits.ts';
 import { Conditions } from './conditions.ts';
 
 /** What is known: both ends of the band and the value taken, or only the value in force. */

@@ -1,14 +1,14 @@
 // What is fixed when a sweep opens: whose correction is sought, on which scale, and how the person wants to work.
 // It is stored whole with the journal, so a record can be read long after kit and settings have changed.
 import * as v from 'valibot';
-import { Millimetres, Steps, seconds, type Seconds } from '../units.ts';
+import { Millimetres, Steps } from '../storedUnits.ts';
 import { Care } from './care.ts';
 import { Memory } from './memory.ts';
 import { Oddity } from './oddity.ts';
-import { Scale } from './scale.ts';
+import { Scale } from './storedScale.ts';
 import { StoredBench } from './storedBench.ts';
 import { Transfer } from './widthTransfer.ts';
-import { ArrowDisplay } from './verdict.ts';
+import { ArrowDisplay } from './storedVerdict.ts';
 
 const secondsFrom = (least: number, most: number) =>
   v.pipe(v.number(), v.minValue(least), v.maxValue(most), v.brand('Seconds'));
@@ -24,15 +24,12 @@ export const Pace = v.variant('set', [
 ]);
 export type Pace = v.InferOutput<typeof Pace>;
 
-/** The hold time in use: five seconds is common practice, no source; three to fifteen may be set. */
+/** Three to fifteen seconds may be set. */
 const HoldTime = secondsFrom(3, 15);
-export const USUAL_HOLD_TIME: Seconds = seconds(5);
 
 /** How the person wants to work; the same for every sweep until they change it. */
 export const Manner = v.object({ care: Care, order: Order, pace: Pace, holdTime: HoldTime });
 export type Manner = v.InferOutput<typeof Manner>;
-
-export const USUAL_MANNER: Manner = { care: 'standard', order: 'fewest', pace: { set: 'own' }, holdTime: USUAL_HOLD_TIME };
 
 /** Whose correction this is, in the person's own words, as they stood when the sweep opened. */
 export const Subject = v.object({

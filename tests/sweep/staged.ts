@@ -2,7 +2,8 @@
 import { NO_MEMORY } from '../../src/sweep/memory.ts';
 import type { Opened, SweepEvent } from '../../src/sweep/event.ts';
 import { open } from '../../src/sweep/opening.ts';
-import { USUAL_MANNER, type Plan } from '../../src/sweep/plan.ts';
+import type { Plan } from '../../src/sweep/plan.ts';
+import { USUAL_MANNER } from '../../src/sweep/usualManner.ts';
 import type { Phase, SweepState } from '../../src/sweep/state.ts';
 import { transition } from '../../src/sweep/transition.ts';
 import type { Verdict } from '../../src/sweep/verdict.ts';

@@ -10,6 +10,7 @@ import { createWritings, type Writings } from './writings.ts';
 
 export { contentsOf } from '../../logbook/stored.ts';
 export { load } from './load.ts';
+export { settled } from './settled.ts';
 export { watchSync } from './watchSync.ts';
 
 export type Desk = KitForms & Writings & Job & Ending;
