@@ -4,8 +4,11 @@ import { USUAL_MANNER } from './sweep/usualManner.ts';
 
 export const USUAL_SETTINGS: Settings = {
   manner: USUAL_MANNER,
-  voice: { listen: 'off', open: 'always', learn: false, speak: true, rate: 1, voice: '' },
+  voice: { listen: 'off', wish: 'none', open: 'always', learn: false, speak: true, rate: 1, voice: '' },
   sound: true,
+  loudness: 1,
+  soundChecked: false,
   logbook: { days: 365, sync: null },
   training: { rounds: [], own: false },
+  coached: 0,
 };

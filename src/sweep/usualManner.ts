@@ -1,6 +1,6 @@
 // How a person works who has not said how.
 import { seconds, type Seconds } from '../units.ts';
-import type { Manner } from './plan.ts';
+import type { Manner } from './manner.ts';
 
 /** Common practice, no source. */
 export const USUAL_HOLD_TIME: Seconds = seconds(5);
