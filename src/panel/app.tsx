@@ -13,26 +13,9 @@ import { newDraft } from './start/draft.ts';
 import { Begin, StartScreen } from './start/startScreen.tsx';
 import { Around, useSurroundings } from './useSession.ts';
 
-const BodyScreen = late(async () => (await import('./kit/bodyScreen.tsx')).BodyScreen, 'kit');
-const ConverterScreen = late(async () => (await import('./kit/converterScreen.tsx')).ConverterScreen, 'kit');
-const EnteringScreen = late(async () => (await import('./entering/enteringScreen.tsx')).EnteringScreen, 'entering', 'conditions', 'kit');
-const FilesScreen = late(async () => (await import('./files/filesScreen.tsx')).FilesScreen, 'files');
-const BenchScreen = late(async () => (await import('./bench/benchScreen.tsx')).BenchScreen);
-const WalkScreen = late(async () => (await import('./bench/walkScreen.tsx')).WalkScreen, 'firstHold');
-const HelpScreen = late(async () => (await import('./help/helpScreen.tsx')).HelpScreen, 'firstHold');
-const KitScreen = late(async () => (await import('./kit/kitScreen.tsx')).KitScreen, 'kit');
-const LensScreen = late(async () => (await import('./kit/lensScreen.tsx')).LensScreen, 'kit');
-const LogbookScreen = late(async () => (await import('./logbook/logbookScreen.tsx')).LogbookScreen, 'logbook', 'lookUp');
+const Elsewhere = late(async () => (await import('./elsewhere.tsx')).Elsewhere);
 const OutcomeScreen = late(async () => (await import('./outcome/outcomeScreen.tsx')).OutcomeScreen, 'conditions', 'kit');
-const NextScreen = late(async () => (await import('./start/nextScreen.tsx')).NextScreen);
-const PlanScreen = late(async () => (await import('./plan/planScreen.tsx')).PlanScreen, 'plan');
-const PracticeScreen = late(async () => (await import('./start/practiceScreen.tsx')).PracticeScreen);
-const RecordScreen = late(async () => (await import('./logbook/recordScreen.tsx')).RecordScreen, 'record', 'conditions', 'kit');
-const SettingsScreen = late(async () => (await import('./settings/settingsScreen.tsx')).SettingsScreen, 'sound');
-const TrainingScreen = late(async () => (await import('./training/trainingScreen.tsx')).TrainingScreen);
-const SituationScreen = late(async () => (await import('./logbook/situationScreen.tsx')).SituationScreen, 'situation', 'logbook', 'conditions', 'kit');
 const SweepScreen = late(async () => (await import('./sweep/sweepScreen.tsx')).SweepScreen, 'firstHold');
-const VoiceScreen = late(async () => (await import('./voice/voiceScreen.tsx')).VoiceScreen, 'voice', 'sound');
 
 interface Props {
   readonly session: Session;
@@ -51,6 +34,7 @@ export function App({ session, held }: Props) {
   useEffect(() => {
     void Begin.fetch();
     void SweepScreen.fetch();
+    void Elsewhere.fetch();
   }, []);
   // A key pressed the moment a sweep is over is heard by the screen of its end.
   const sweeping = sweep !== null;
@@ -103,41 +87,7 @@ function Screen({ place, ready }: { readonly place: Place; readonly ready: boole
     case 'sweep':
       if (sweep === null) return <StartScreen ready={ready} />;
       return sweep.phase.name === 'finished' ? <OutcomeScreen sweep={sweep} outcome={sweep.phase.outcome} /> : <SweepScreen sweep={sweep} />;
-    case 'logbook':
-      return <LogbookScreen />;
-    case 'record':
-      return <RecordScreen id={place.id} />;
-    case 'situation':
-      return <SituationScreen id={place.id} byHand={place.byHand ?? false} />;
-    case 'entering':
-      return <EnteringScreen id={place.id} />;
-    case 'next':
-      return <NextScreen />;
-    case 'practice':
-      return <PracticeScreen />;
-    case 'plan':
-      return <PlanScreen />;
-    case 'kit':
-      return <KitScreen />;
-    case 'body':
-      return <BodyScreen id={place.id} />;
-    case 'lens':
-      return <LensScreen id={place.id} />;
-    case 'converter':
-      return <ConverterScreen id={place.id} />;
-    case 'files':
-      return <FilesScreen />;
-    case 'settings':
-      return <SettingsScreen />;
-    case 'bench':
-      return <BenchScreen />;
-    case 'walk':
-      return <WalkScreen />;
-    case 'help':
-      return <HelpScreen />;
-    case 'training':
-      return <TrainingScreen />;
-    case 'voice':
-      return <VoiceScreen />;
+    default:
+      return <Elsewhere place={place} />;
   }
 }

@@ -76,3 +76,12 @@ export const clickInPage = `async () => {
     window.synthesizeMouseEvent(event, x + width / 2, y + height / 2, { button: 0, clickCount: 1 });
   }
 }`;
+
+/** A key pressed on the keyboard, wherever the window's focus is. */
+export const typeInWindow = `async (key) => {
+  const typist = Cc['@mozilla.org/text-input-processor;1'].createInstance(Ci.nsITextInputProcessor);
+  typist.beginInputTransactionForTests(window);
+  const event = new KeyboardEvent('', { key });
+  typist.keydown(event);
+  typist.keyup(event);
+}`;

@@ -22,7 +22,7 @@ test('a light that stays dark at every value is named never lights, and a gap in
   // Two holds are watched to the end; after that the person has seen enough to tell it at once.
   let phase = (await untilPhase(seat, 'dialling')).phase;
   for (let hold = 1; phase === 'dialling'; hold += 1) ({ phase } = (await holdOnce(seat, hold <= 2 ? practiceEye(seat) : () => 'nothing', keys)).next);
-  const offered = await untilText(seat, 'Never lights');
+  const offered = await untilText(seat, 'values looked so');
   expect(offered.phase).toBe('offered');
   expect(offered.announcement).toContain('The light never comes on. Accept it, or go on?');
   expect(offered.text).toMatch(/active point lies on the target.*8 of 8 values looked so; odds more than 1000 to 1/);

@@ -238,12 +238,12 @@ describe('marking the value as entered', () => {
 
   test('it is the chief button, and then the next lens is', async () => {
     const session = await ended({ found: 'band' });
-    expect(chief()).toEqual(['Mark as entered E']);
+    expect(chief()).toEqual(['Mark as entered']);
     await act(() => void click(/^Mark as entered/));
     expect(session.entries.value).toMatchObject([{ value: 5, record: 'sweep', subject: PLAN.subject }]);
     expect(session.announcement.value).toBe('+5 is marked as entered in the camera. Undo takes the mark back.');
     expect(session.said).toEqual(['Plus five is marked as entered.']);
-    expect(chief()).toEqual(['Next lens N']);
+    expect(chief()).toEqual(['Next lens']);
   });
 
   test('the key, and a long press of the switch, do the same; done again it is not entered twice', async () => {
@@ -265,7 +265,7 @@ describe('marking the value as entered', () => {
     await act(() => key('u'));
     expect(session.entries.value).toEqual([]);
     expect(phase()).toBe('finished');
-    expect(chief()).toEqual(['Mark as entered E']);
+    expect(chief()).toEqual(['Mark as entered']);
     await act(() => key('u'));
     expect(phase()).toBe('dialling');
   });
@@ -280,7 +280,7 @@ describe('marking the value as entered', () => {
 
   test('after practice there is nothing to mark', async () => {
     const session = await ended({ found: 'band' }, { ...PLAN, practice: { seed: 12 } });
-    expect(chief()).toEqual(['Next lens N']);
+    expect(chief()).toEqual(['Next lens']);
     await act(() => key('e'));
     expect(session.entries.value).toEqual([]);
   });

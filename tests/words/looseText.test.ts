@@ -12,7 +12,7 @@ const NOT_MOVED: readonly RegExp[] = [
   // The words of a spoken question: they belong to what a language needs to be heard.
   /^src\/logbook\/search\/finder\./,
   /^src\/panel\/logbook\/enterForm\./,
-  /^src\/panel\/(bench|help|keys|outcome|practice|settings|start|strip|sweep|training|trouble|words|parts)\//,
+  /^src\/panel\/(bench|help|keys|outcome|practice|settings|start|strip|sweep|told|training|trouble|words|parts)\//,
   /^src\/(kit\/(kit|wholeKit|photograph\/photograph)|unread|panel\/(app|frame))\.tsx?$/,
 ];
 /** The headings of the results table are a file format: a table written in one language is read in every other. */

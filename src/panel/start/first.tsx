@@ -10,9 +10,9 @@ interface Props {
   readonly beside?: ComponentChildren;
 }
 
-export const First = ({ go, beside = <span class="mark" /> }: Props) => (
+export const First = ({ go, beside }: Props) => (
   <>
-    <Heading beside={beside}>Sweepbook</Heading>
+    <Heading beside={<div class="place">{beside}</div>}>Sweepbook</Heading>
     <nav class="row" aria-label="More">
       {PLACES.map(({ at, label }) => (
         <button key={at} type="button" class="link" onClick={() => go({ at })}>

@@ -1,10 +1,10 @@
 // What the logbook knows that fits what is typed: the value first, because that is what one looks up.
 import type { Shelved } from '../../logbook/shelf.ts';
 import { writeSteps } from '../../sweep/scale.ts';
+import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
 import { subjectInWords } from '../words/subjects.ts';
 import { START } from './words.ts';
-import { standingInWords } from '../logbook/standingInWords.ts';
 
 /** As many as stand above the Start without a scroll. */
 const SHOWN = 3;
@@ -30,7 +30,7 @@ export function FoundList({ found, onPick }: Props) {
                 <span class="about">
                   <b>{lens}</b>
                   <small>{details}</small>
-                  <small>{standingInWords(shelved)}</small>
+                  <small>{words('logbook').standing(shelved)}</small>
                 </span>
               </button>
             </li>

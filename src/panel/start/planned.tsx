@@ -1,6 +1,6 @@
 // What the plan has next, with what has to be changed before it.
 import { useState } from 'preact/hooks';
-import { changeInWords } from '../plan/changeInWords.ts';
+import { words } from '../../words/catalogue.ts';
 import { usePlanNow } from '../plan/useProgress.ts';
 import { useSurroundings } from '../useSession.ts';
 import { subjectInWords } from '../words/subjects.ts';
@@ -22,7 +22,7 @@ export function Planned() {
   return (
     <section class="card" aria-labelledby="planned">
       <h2 id="planned">{NEXT.planned}</h2>
-      {change && <p class="small">{changeInWords(change)}</p>}
+      {change && <p class="small">{words('plan').before(change)}</p>}
       <p>
         <b>{lens}</b>, {details}
       </p>

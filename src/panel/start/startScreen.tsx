@@ -6,7 +6,7 @@ import { First } from './first.tsx';
 import { FirstFieldOfDraft } from './firstField.tsx';
 
 /** Read while what is stored is being read, with its look-up, so that what was typed by then is understood. */
-export const Begin = late(async () => (await Promise.all([import('./begin.tsx'), import('./finding.ts')]))[0].Begin, 'lookUp');
+export const Begin = late(async () => (await Promise.all([import('./begin.tsx'), import('./finding.ts')]))[0].Begin, 'logbook', 'lookUp');
 const NameIt = late(async () => (await import('./nameIt.tsx')).NameIt);
 const PracticeLink = late(async () => (await import('./practiceLink.tsx')).PracticeLink);
 const SoundCheck = late(async () => (await import('../voice/soundCheck.tsx')).SoundCheck, 'sound');
