@@ -7,6 +7,8 @@ import { polyfillAsModule } from './asModule.ts';
 import { leaningOn } from './parts.ts';
 
 export const PANEL = 'src/panel/panel.html';
+/** The part that reads what is stored, as soon as the panel's script is there. */
+const READ_NEXT = 'src/panel/session/desk.ts';
 
 export const optionsFor = (out: string, target: string) =>
   ({
@@ -29,7 +31,7 @@ export const optionsFor = (out: string, target: string) =>
 export function bundlePage(page: string, options: BuildOptions): Promise<BuildResult<{ metafile: true }>> {
   const stem = page.slice(0, -'.html'.length);
   const entryPoints = [`${stem}.ts`, `${stem}.tsx`, `${stem}.css`].filter((path) => existsSync(path));
-  const plugins = [polyfillAsModule, ...entryPoints.filter((path) => !path.endsWith('.css')).map(leaningOn)];
+  const plugins = [polyfillAsModule, ...entryPoints.filter((path) => !path.endsWith('.css')).map((script) => leaningOn(script, page === PANEL ? READ_NEXT : null))];
   return build({ ...options, entryPoints, plugins, splitting: true, metafile: true });
 }
 

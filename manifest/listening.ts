@@ -1,5 +1,5 @@
-// The parts on demand that only voice needs: listening, and the sheet on which it is switched on. A test holds this list against what the build makes: a part that is gone, or
-// a new one that only these ask for, fails it.
+// The parts on demand that only voice needs: listening, and the sheet on which it is switched on. A test holds this list
+// against what the build makes: a part that is gone, or a new one that only these ask for, fails it.
 export const LISTENING: ReadonlySet<string> = new Set([
   'src/logbook/search/numberWords.ts',
   'src/panel/session/listener.ts',

@@ -1,23 +1,25 @@
 // Keeps what a page loads at once in one file. Left alone, esbuild puts every set of modules that the page shares with
 // another set of its parts on demand into a file of its own: dozens of small ones. Here each part leans on the page's whole
-// script, which is there long before, so that all the part shares with it stays together.
+// script, which is there long before, so that all the part shares with it stays together; and on what the page reads by
+// itself right after that.
 // Paths are relative to the project's folder: they go into the names of the files, which are the same wherever it lies.
 import { relative, resolve } from 'node:path';
 import type { Metafile, Plugin } from 'esbuild';
 
 const PART = 'part on demand';
 
-export const leaningOn = (script: string): Plugin => ({
+export const leaningOn = (script: string, readNext: string | null = null): Plugin => ({
   name: PART,
   setup({ onResolve, onLoad }) {
     onResolve({ filter: /^\./ }, ({ kind, path, resolveDir }) => {
       const part = relative('.', resolve(resolveDir, path));
       return kind === 'dynamic-import' ? { path: part, namespace: PART } : undefined;
     });
-    onLoad({ filter: /./, namespace: PART }, ({ path }) => ({
-      contents: `import ${JSON.stringify(`./${script}`)}; export * from ${JSON.stringify(`./${path}`)};`,
-      resolveDir: resolve('.'),
-    }));
+    onLoad({ filter: /./, namespace: PART }, ({ path }) => {
+      const below = [script, ...(readNext === null || path === readNext ? [] : [readNext])];
+      const contents = [...below.map((file) => `import ${JSON.stringify(`./${file}`)};`), `export * from ${JSON.stringify(`./${path}`)};`].join('');
+      return { contents, resolveDir: resolve('.') };
+    });
   },
 });
 

@@ -1,7 +1,7 @@
 // What the person has set once for every sweep: the manner of working, and how the panel speaks, listens and sounds.
 import * as v from 'valibot';
 import { TrainingRound } from './practice/training/round.ts';
-import { Manner, USUAL_MANNER } from './sweep/manner.ts';
+import { Manner } from './sweep/manner.ts';
 
 /** More would say little: only the newest count. */
 export const ROUNDS_KEPT = 20;
@@ -54,14 +54,3 @@ export const Settings = v.object({
   coached: v.optional(v.pipe(v.number(), v.integer(), v.minValue(0)), 0),
 });
 export type Settings = v.InferOutput<typeof Settings>;
-
-export const USUAL_SETTINGS: Settings = {
-  manner: USUAL_MANNER,
-  voice: { listen: 'off', wish: 'none', open: 'always', learn: false, speak: true, rate: 1, voice: '' },
-  sound: true,
-  loudness: 1,
-  soundChecked: false,
-  logbook: { days: 365, sync: null },
-  training: { rounds: [], own: false },
-  coached: 0,
-};

@@ -1,22 +1,8 @@
-// The units that must never be mixed up. A brand costs nothing at run time; the schema behind it is the
-// only way a plain number becomes one, so what was read from outside is checked where it enters.
-import * as v from 'valibot';
+// The units that must never be mixed up. A brand costs nothing at run time; what was read from outside gets it by the schemas
+// in storedUnits.ts.
+import type { Moment, Millimetres, Seconds, Steps } from './storedUnits.ts';
 
-/** A correction as the body counts it: a whole number, positive moves focus away from the camera. */
-export const Steps = v.pipe(v.number(), v.integer(), v.minValue(-200), v.maxValue(200), v.brand('Steps'));
-export type Steps = v.InferOutput<typeof Steps>;
-
-/** A length of time. */
-export const Seconds = v.pipe(v.number(), v.finite(), v.minValue(0), v.brand('Seconds'));
-export type Seconds = v.InferOutput<typeof Seconds>;
-
-/** A moment: milliseconds since 1970, UTC. */
-export const Moment = v.pipe(v.number(), v.finite(), v.minValue(0), v.brand('Moment'));
-export type Moment = v.InferOutput<typeof Moment>;
-
-/** A length: focal length, distance. */
-export const Millimetres = v.pipe(v.number(), v.finite(), v.minValue(0), v.brand('Millimetres'));
-export type Millimetres = v.InferOutput<typeof Millimetres>;
+export type { Moment, Millimetres, Seconds, Steps } from './storedUnits.ts';
 
 export const steps = (value: number): Steps => value as Steps;
 export const seconds = (value: number): Seconds => value as Seconds;

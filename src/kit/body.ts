@@ -1,8 +1,9 @@
 // A camera body, with everything that decides what a correction stored in it means: its scale and arrows, how many
 // values it keeps for a zoom, how many lenses it remembers, and whether two copies of one lens share a value.
 import * as v from 'valibot';
-import { Scale, USUAL_SCALE } from '../sweep/scale.ts';
-import { ArrowDisplay } from '../sweep/verdict.ts';
+import { USUAL_SCALE } from '../sweep/scale.ts';
+import { Scale } from '../sweep/storedScale.ts';
+import { ArrowDisplay } from '../sweep/storedVerdict.ts';
 import type { Moment } from '../units.ts';
 import { fault } from './fault.ts';
 import { Engraved, kept, Name } from './words.ts';

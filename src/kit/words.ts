@@ -1,6 +1,6 @@
 // The small fields every piece of kit is made of: ids, names, serials. Each names the fault where it does not fit.
 import * as v from 'valibot';
-import { Moment } from '../units.ts';
+import { Moment } from '../storedUnits.ts';
 import { fault } from './fault.ts';
 
 export const Id = v.pipe(v.string(), v.minLength(1), v.maxLength(100));

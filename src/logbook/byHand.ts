@@ -5,7 +5,8 @@ import * as v from 'valibot';
 import { isOnScale, type Scale } from '../sweep/scale.ts';
 import { Subject } from '../sweep/plan.ts';
 import { answered, cannot, type Answer } from '../result.ts';
-import { Moment, Steps, steps } from '../units.ts';
+import { steps } from '../units.ts';
+import { Moment, Steps } from '../storedUnits.ts';
 import { Conditions } from './conditions.ts';
 import { ENDS_TURNED } from './unfit.ts';
 

@@ -1,7 +1,7 @@
 // How it was when a value was found or entered: light, temperature, the body's firmware, and a note. Every field may be
 // unknown. `told` is when the person last set them, so that of two copies the newer is known.
 import * as v from 'valibot';
-import { Moment } from '../units.ts';
+import { Moment } from '../storedUnits.ts';
 
 /** What does not fit, by the name that the schema gives it. */
 export const CONDITION_FAULTS = [

@@ -1,7 +1,7 @@
 // What stands in the camera. A sweep only recommends; the person says when they have entered a value, and every entry
 // is kept, so that the values a situation has had can be read in order.
 import * as v from 'valibot';
-import { Moment, Steps } from '../units.ts';
+import { Moment, Steps } from '../storedUnits.ts';
 import { Subject } from '../sweep/plan.ts';
 import { Conditions } from './conditions.ts';
 

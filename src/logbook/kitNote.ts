@@ -2,7 +2,7 @@
 import * as v from 'valibot';
 import { fault } from '../kit/fault.ts';
 import { Id } from '../kit/words.ts';
-import { Moment } from '../units.ts';
+import { Moment } from '../storedUnits.ts';
 
 export const KitNote = v.object({
   id: v.pipe(v.string(), v.minLength(1)),

@@ -1,7 +1,7 @@
 // One finished sweep as the logbook keeps it: what came out, and the whole journal behind it, so that every hold can be
 // looked at again long afterwards.
 import * as v from 'valibot';
-import { Moment } from '../units.ts';
+import { Moment } from '../storedUnits.ts';
 import { Journal } from '../sweep/event.ts';
 import { Outcome } from '../sweep/end/found.ts';
 import { Subject } from '../sweep/plan.ts';

@@ -3,9 +3,10 @@
 // dropped.
 import * as v from 'valibot';
 import { EMPTY_KIT, Kit } from '../kit/kit.ts';
-import { Settings, USUAL_SETTINGS } from '../settings.ts';
+import { Settings } from '../settings.ts';
+import { USUAL_SETTINGS } from '../usualSettings.ts';
 import { Journal } from '../sweep/event.ts';
-import { Moment } from '../units.ts';
+import { Moment } from '../storedUnits.ts';
 import { HandRecord } from './byHand.ts';
 import { Entry } from './entry.ts';
 import { KEY, PREFIX } from './keys.ts';

@@ -2,6 +2,7 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { newBench } from './bench/typed.ts';
 import { late } from './parts/late.tsx';
+import type { Held } from './early/held.ts';
 import { Frame } from './frame.tsx';
 import { Troubles } from './parts/troubles.tsx';
 import { isPlanned } from './plan/isPlanned.ts';
@@ -18,27 +19,27 @@ const SweepScreen = late(async () => (await import('./sweep/sweepScreen.tsx')).S
 
 interface Props {
   readonly session: Session;
-  /** What is stored has been read, and the screen stands. */
-  readonly onReady?: () => void;
+  /** Where the panel takes over a page in which something may have been pressed. */
+  readonly held?: Held;
 }
 
-export function App({ session, onReady }: Props) {
+export function App({ session, held }: Props) {
   const around = useMemo(() => ({ session, way: newWay(), start: newDraft(), bench: newBench() }), [session]);
   const { way } = around;
   const sweep = session.sweep.value;
   useWhereTheSweepIs(session, way);
-  const ready = useReady(session, onReady);
+  const ready = useReady(session, held);
   const place = way.place.value;
   // Wanted first and next, whichever way the panel was opened.
   useEffect(() => {
-    Begin.fetch();
-    SweepScreen.fetch();
-    Elsewhere.fetch();
+    void Begin.fetch();
+    void SweepScreen.fetch();
+    void Elsewhere.fetch();
   }, []);
   // A key pressed the moment a sweep is over is heard by the screen of its end.
   const sweeping = sweep !== null;
   useEffect(() => {
-    if (sweeping) OutcomeScreen.fetch();
+    if (sweeping) void OutcomeScreen.fetch();
   }, [sweeping]);
   return (
     <Around.Provider value={around}>
@@ -69,12 +70,12 @@ function useWhereTheSweepIs(session: Session, way: Way): void {
 }
 
 /** Before what is stored has been read, the kit only looks empty, and a sweep left unfinished is not there yet. */
-function useReady(session: Session, onReady: (() => void) | undefined): boolean {
+function useReady(session: Session, held: Held | undefined): boolean {
   const [ready, setReady] = useState(false);
   useEffect(() => {
-    if (ready) onReady?.();
-    else void session.ready.then(() => setReady(true));
-  }, [ready, session, onReady]);
+    if (ready) held?.release();
+    else void Promise.all([session.ready, Begin.fetch()]).then(() => held?.letUp()).then(() => setReady(true));
+  }, [ready, session, held]);
   return ready;
 }
 

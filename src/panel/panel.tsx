@@ -5,10 +5,6 @@ import type { Held } from './early/held.ts';
 import { openSession } from './session/open.ts';
 
 export function open(place: HTMLElement, held: Held): void {
-  const ready = (): void => {
-    place.hidden = false;
-    held.release();
-  };
-  hydrate(<App session={openSession()} onReady={ready} />, place);
+  hydrate(<App session={openSession()} held={held} />, place);
   held.tellTyped();
 }

@@ -3,7 +3,7 @@
 import { createStore, delMany, get, keys, set } from 'idb-keyval';
 import * as v from 'valibot';
 import { answered, cannot, type Answer } from '../result.ts';
-import { Moment } from '../units.ts';
+import { Moment } from '../storedUnits.ts';
 
 const KEPT = 10;
 

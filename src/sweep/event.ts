@@ -1,9 +1,9 @@
 // The journal of a sweep: everything the person or the clock did, in order. It is the truth; the state is what these
 // events add up to. What is stored on disk is exactly this, so every event is also a schema.
 import * as v from 'valibot';
-import { Moment, Steps } from '../units.ts';
+import { Moment, Steps } from '../storedUnits.ts';
 import { Plan } from './plan.ts';
-import { Arrows, Verdict } from './verdict.ts';
+import { Arrows, Verdict } from './storedVerdict.ts';
 
 const at = Moment;
 /** The ways a person can tell the panel something, all equal; `count` is the panel's own count-in. */

@@ -1,6 +1,5 @@
 // How the person wants to work: how carefully, in which order, at which pace, and how long a hold lasts.
 import * as v from 'valibot';
-import { seconds, type Seconds } from '../units.ts';
 import { Care } from './care.ts';
 
 const secondsFrom = (least: number, most: number) =>
@@ -17,12 +16,9 @@ export const Pace = v.variant('set', [
 ]);
 export type Pace = v.InferOutput<typeof Pace>;
 
-/** The hold time in use: five seconds is common practice, no source; three to fifteen may be set. */
+/** Three to fifteen seconds may be set. */
 const HoldTime = secondsFrom(3, 15);
-export const USUAL_HOLD_TIME: Seconds = seconds(5);
 
 /** How the person wants to work; the same for every sweep until they change it. */
 export const Manner = v.object({ care: Care, order: Order, pace: Pace, holdTime: HoldTime });
 export type Manner = v.InferOutput<typeof Manner>;
-
-export const USUAL_MANNER: Manner = { care: 'standard', order: 'fewest', pace: { set: 'own' }, holdTime: USUAL_HOLD_TIME };

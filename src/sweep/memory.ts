@@ -1,7 +1,7 @@
 // What the logbook remembers of a situation when a sweep opens. It is stored with the plan, so that the belief can be
 // opened again just as it was.
 import * as v from 'valibot';
-import { Moment } from '../units.ts';
+import { Moment } from '../storedUnits.ts';
 
 /** One thing the logbook remembers of the centre: where it was, how far it may have moved (sd, steps), how much it counts. */
 const RememberedCentre = v.object({

@@ -1,14 +1,14 @@
 // What is fixed when a sweep opens: whose correction is sought, on which scale, and how the person wants to work.
 // It is stored whole with the journal, so a record can be read long after kit and settings have changed.
 import * as v from 'valibot';
-import { Millimetres, Steps } from '../units.ts';
+import { Millimetres, Steps } from '../storedUnits.ts';
 import { Manner } from './manner.ts';
 import { Memory } from './memory.ts';
 import { Oddity } from './oddity.ts';
-import { Scale } from './scale.ts';
+import { Scale } from './storedScale.ts';
 import { StoredBench } from './storedBench.ts';
 import { Transfer } from './widthTransfer.ts';
-import { ArrowDisplay } from './verdict.ts';
+import { ArrowDisplay } from './storedVerdict.ts';
 
 /** Whose correction this is, in the person's own words, as they stood when the sweep opened. */
 export const Subject = v.object({

@@ -1,15 +1,9 @@
 // The whole numbers a body lets one dial in. Everything that steps, clamps or lists corrections asks here,
 // so that a body with a shorter or a coarser scale needs no other code.
-import * as v from 'valibot';
-import { Steps, steps } from '../units.ts';
+import { steps, type Steps } from '../units.ts';
+import type { Scale } from './storedScale.ts';
 
-/** A body's corrections: from `min` to `max` in strides of `step`; 0 need not be in the middle. */
-export const Scale = v.pipe(
-  v.object({ min: Steps, max: Steps, step: v.pipe(v.number(), v.integer(), v.minValue(1)) }),
-  v.check((scale) => scale.max - scale.min >= 2 * scale.step, 'scale too short'),
-  v.check((scale) => (scale.max - scale.min) % scale.step === 0, 'step does not divide'),
-);
-export type Scale = v.InferOutput<typeof Scale>;
+export type { Scale } from './storedScale.ts';
 
 /** The scale most bodies have (common practice, no source). */
 export const USUAL_SCALE: Scale = { min: steps(-20), max: steps(20), step: 1 };

@@ -5,7 +5,7 @@ import { seededRandom } from '../../src/practice/random.ts';
 import { NO_MEMORY } from '../../src/sweep/memory.ts';
 import type { Opened, SweepEvent } from '../../src/sweep/event.ts';
 import { open } from '../../src/sweep/opening.ts';
-import { USUAL_MANNER, USUAL_HOLD_TIME } from '../../src/sweep/manner.ts';
+import { USUAL_MANNER, USUAL_HOLD_TIME } from '../../src/sweep/usualManner.ts';
 import type { Plan } from '../../src/sweep/plan.ts';
 import { USUAL_SCALE } from '../../src/sweep/scale.ts';
 import { look } from '../../src/sweep/turn.ts';

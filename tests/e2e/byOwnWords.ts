@@ -1,8 +1,9 @@
 // A whole sweep by own words: what is taught is put where the panel keeps it, and then a person looks at the panel and says one
 // word after another, says it again when nothing came of it, and takes back what was noted wrongly.
-import { USUAL_SETTINGS, type Settings } from '../../src/settings.ts';
+import type { Settings } from '../../src/settings.ts';
+import { USUAL_SETTINGS } from '../../src/usualSettings.ts';
 import type { Journal } from '../../src/sweep/event.ts';
-import { USUAL_MANNER } from '../../src/sweep/manner.ts';
+import { USUAL_MANNER } from '../../src/sweep/usualManner.ts';
 import { millimetres, moment, seconds } from '../../src/units.ts';
 import type { Take } from '../../src/voice/ownWords/take.ts';
 import { opened } from '../sweep/staged.ts';

@@ -26,32 +26,42 @@ async function heldBack(): Promise<{ page: Page; letGo: () => void }> {
 
 const screen = (page: Page): Promise<string | null> => page.$eval('main', (main) => main.getAttribute('data-screen'));
 
-const untilLeft = (page: Page): Promise<Look> => until(seatAt(page), 'another screen', ({ screen: at }) => at !== null && at !== 'start');
+const untilSweep = (page: Page): Promise<Look> => until(seatAt(page), 'a sweep', ({ screen: at }) => at === 'sweep');
 
-test('a press in what is drawn first is taken although no other script is there yet', async () => {
+test('Start is drawn first, and a press on it is taken although no other script is there yet', async () => {
   const { page, letGo } = await heldBack();
   const button = await page.waitForSelector('[elementtiming="first"]', { visible: true });
   await button?.click();
   expect(await screen(page)).toBeNull();
   letGo();
-  await untilLeft(page);
+  await untilSweep(page);
 });
 
-test('a press by keyboard in what is drawn first is taken', async () => {
+test('a press by keyboard on what is drawn first is taken', async () => {
   const { page, letGo } = await heldBack();
   await page.waitForSelector('[elementtiming="first"]', { visible: true });
   await page.focus('[elementtiming="first"]');
   await page.keyboard.press('Enter');
   expect(await screen(page)).toBeNull();
   letGo();
-  await untilLeft(page);
+  await untilSweep(page);
+});
+
+test('the field has the focus at once, and what is typed into it with Enter begins the sweep of that lens', async () => {
+  const { page, letGo } = await heldBack();
+  await page.waitForSelector('[elementtiming="first"]', { visible: true });
+  await page.keyboard.type('Corvid 85');
+  await page.keyboard.press('Enter');
+  expect(await screen(page)).toBeNull();
+  letGo();
+  await untilSweep(page);
+  expect((await until(seatAt(page), 'the lens', ({ text }) => text.includes('Corvid'))).text).toContain('Corvid 85');
 });
 
 test('with a sweep under way the start is never shown, not for a frame', async () => {
   chromium = await launchChromium();
   const first = await chromium.openTab();
-  await choose(seatAt(first), 'Practice camera');
-  await choose(seatAt(first), 'Practise');
+  await choose(seatAt(first), 'Start');
   await untilPhase(seatAt(first), 'dialling');
   await first.close();
 

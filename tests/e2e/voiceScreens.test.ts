@@ -2,7 +2,8 @@
 // and of the side panel, in both themes: axe finds no fault, nothing is too wide, and a picture is kept for people to look at.
 import type { Page } from 'puppeteer-core';
 import { expect, onTestFinished, test } from 'vitest';
-import { USUAL_SETTINGS, type Settings } from '../../src/settings.ts';
+import type { Settings } from '../../src/settings.ts';
+import { USUAL_SETTINGS } from '../../src/usualSettings.ts';
 import { launchChromium, type Chromium } from './chromium.ts';
 import { faults } from './faults.ts';
 import { answer, murmuring } from './murmuring.ts';

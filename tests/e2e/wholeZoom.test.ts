@@ -6,7 +6,7 @@ import type { Page } from 'puppeteer-core';
 import { expect, onTestFinished, test } from 'vitest';
 import { newBody, newConverter, newLens } from '../../src/kit/kit.ts';
 import type { LogRecord } from '../../src/logbook/record.ts';
-import { USUAL_SETTINGS } from '../../src/settings.ts';
+import { USUAL_SETTINGS } from '../../src/usualSettings.ts';
 import { millimetres, moment, seconds } from '../../src/units.ts';
 import { accessibilityFaults } from './axe.ts';
 import { launchChromium } from './chromium.ts';

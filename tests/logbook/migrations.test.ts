@@ -5,7 +5,7 @@ import { migrate } from '../../src/logbook/migrations.ts';
 import { readLibrary } from '../../src/logbook/readLibrary.ts';
 import { contentsOf, type Stored } from '../../src/logbook/stored.ts';
 import { changesBetween, libraryOf } from '../../src/logbook/storedLibrary.ts';
-import { USUAL_SETTINGS } from '../../src/settings.ts';
+import { USUAL_SETTINGS } from '../../src/usualSettings.ts';
 import { words } from '../../src/words/catalogue.ts';
 import version1 from '../fixtures/store-1.json';
 import version2 from '../fixtures/store-2.json';

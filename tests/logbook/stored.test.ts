@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { EMPTY_KIT } from '../../src/kit/kit.ts';
 import { migrate, MIGRATIONS, type Migration } from '../../src/logbook/migrations.ts';
 import { contentsOf, isEmpty, type Stored } from '../../src/logbook/stored.ts';
-import { USUAL_SETTINGS } from '../../src/settings.ts';
+import { USUAL_SETTINGS } from '../../src/usualSettings.ts';
 import { opened } from '../sweep/staged.ts';
 
 describe('contents', () => {

@@ -5,11 +5,12 @@ import { courseOf, lampAt, lampOf, practiceVerdict, untilChange, type LampCourse
 import { seededRandom } from '../../src/practice/random.ts';
 import { open } from '../../src/sweep/opening.ts';
 import { NO_MEMORY } from '../../src/sweep/memory.ts';
-import { USUAL_MANNER } from '../../src/sweep/manner.ts';
+import { USUAL_MANNER } from '../../src/sweep/usualManner.ts';
 import type { Plan } from '../../src/sweep/plan.ts';
 import { USUAL_SCALE } from '../../src/sweep/scale.ts';
 import { transition } from '../../src/sweep/transition.ts';
-import { Arrows, type Light } from '../../src/sweep/verdict.ts';
+import type { Light } from '../../src/sweep/verdict.ts';
+import { Arrows } from '../../src/sweep/storedVerdict.ts';
 import { millimetres, moment, seconds, steps } from '../../src/units.ts';
 
 const holdTimes = fc.integer({ min: 3, max: 15 }).map(seconds);

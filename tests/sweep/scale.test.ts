@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import * as v from 'valibot';
-import { isOnScale, nearestOn, neighbour, Scale, USUAL_SCALE, valuesOf, writeSteps } from '../../src/sweep/scale.ts';
+import { isOnScale, nearestOn, neighbour, USUAL_SCALE, valuesOf, writeSteps } from '../../src/sweep/scale.ts';
+import { Scale } from '../../src/sweep/storedScale.ts';
 import { steps } from '../../src/units.ts';
 
 const coarse: Scale = { min: steps(-10), max: steps(20), step: 5 };

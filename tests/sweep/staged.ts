@@ -2,7 +2,7 @@
 import { NO_MEMORY } from '../../src/sweep/memory.ts';
 import type { Opened, SweepEvent } from '../../src/sweep/event.ts';
 import { open } from '../../src/sweep/opening.ts';
-import { USUAL_MANNER } from '../../src/sweep/manner.ts';
+import { USUAL_MANNER } from '../../src/sweep/usualManner.ts';
 import type { Plan, Subject } from '../../src/sweep/plan.ts';
 import type { Phase, SweepState } from '../../src/sweep/state.ts';
 import { transition } from '../../src/sweep/transition.ts';

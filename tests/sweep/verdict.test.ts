@@ -1,6 +1,7 @@
 // How a hold is read: common practice, no source.
 import { expect, test } from 'vitest';
-import { Arrows, Light, read, type ArrowDisplay, type Reading, type Verdict } from '../../src/sweep/verdict.ts';
+import { read, type ArrowDisplay, type Reading, type Verdict } from '../../src/sweep/verdict.ts';
+import { Arrows, Light } from '../../src/sweep/storedVerdict.ts';
 
 const reading = (light: Light, arrows: Arrows, display: ArrowDisplay = 'right-is-up'): Reading => read({ light, arrows }, display);
 

@@ -7,14 +7,16 @@ type Table<Name extends string> = { readonly [Each in Name]: { readonly holds: r
 const table = <const Name extends string>(rooms: Table<Name>): Table<Name> => rooms;
 
 export const ROOMS = table({
-  units: { holds: ['src/units.ts'], knows: [] },
+  units: { holds: ['src/units.ts', 'src/storedUnits.ts'], knows: [] },
   calendar: { holds: ['src/calendar.ts'], knows: ['units'] },
   result: { holds: ['src/result.ts'], knows: [] },
   unread: { holds: ['src/unread.ts'], knows: [] },
   'a stored sweep': {
     holds: [
       'src/sweep/scale.ts',
+      'src/sweep/storedScale.ts',
       'src/sweep/verdict.ts',
+      'src/sweep/storedVerdict.ts',
       'src/sweep/care.ts',
       'src/sweep/memory.ts',
       'src/sweep/oddity.ts',
@@ -22,6 +24,7 @@ export const ROOMS = table({
       'src/sweep/widthTransfer.ts',
       'src/sweep/manner.ts',
       'src/sweep/plan.ts',
+      'src/sweep/usualManner.ts',
       'src/sweep/named.ts',
       'src/sweep/event.ts',
       'src/sweep/hold.ts',
@@ -36,7 +39,7 @@ export const ROOMS = table({
   sweep: { holds: ['src/sweep'], knows: ['units', 'a stored sweep', 'sweep/belief', 'sweep/end', 'sweep/next', 'sweep/trouble', 'sweep/transfer'] },
   kit: { holds: ['src/kit'], knows: ['units', 'calendar', 'result', 'a stored sweep'] },
   practice: { holds: ['src/practice'], knows: ['units', 'a stored sweep', 'sweep'] },
-  settings: { holds: ['src/settings.ts'], knows: ['a stored sweep', 'practice'] },
+  settings: { holds: ['src/settings.ts', 'src/usualSettings.ts'], knows: ['a stored sweep', 'practice'] },
   optics: { holds: ['src/optics'], knows: ['units', 'result', 'a stored sweep', 'kit'] },
   'optics/print': { holds: ['src/optics/print'], knows: ['units', 'result', 'optics'] },
   'the bench': { holds: ['src/optics/bench.ts'], knows: ['units', 'result', 'optics', 'optics/print'] },

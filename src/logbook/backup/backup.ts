@@ -2,7 +2,7 @@
 // `backup.schema.json` beside this file describes it for other programs; a test keeps the two in step.
 import * as v from 'valibot';
 import { answered, cannot, type Answer } from '../../result.ts';
-import { Moment } from '../../units.ts';
+import { Moment } from '../../storedUnits.ts';
 import { Library } from '../library.ts';
 import type { LibraryFault } from '../libraryVersions.ts';
 import { readLibrary, type ReadLibrary } from '../readLibrary.ts';

@@ -4,7 +4,8 @@
 import * as v from 'valibot';
 import { newBody, newLens, Situation, subjectFrom, type Kit, type Pairing } from '../../kit/kit.ts';
 import { answered, cannot, type Answer } from '../../result.ts';
-import { moment, Steps, type Moment } from '../../units.ts';
+import { moment, type Moment } from '../../units.ts';
+import { Steps } from '../../storedUnits.ts';
 import { canonical, fingerprintOf } from '../canonical.ts';
 import { HandRecord } from '../byHand.ts';
 import { Entry } from '../entry.ts';

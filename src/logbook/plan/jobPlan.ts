@@ -2,7 +2,8 @@
 // so a plan picked up after a break or a crash can never disagree with it.
 import * as v from 'valibot';
 import { Id } from '../../kit/words.ts';
-import { Moment, seconds, type Seconds } from '../../units.ts';
+import { seconds, type Seconds } from '../../units.ts';
+import { Moment } from '../../storedUnits.ts';
 import { changeBetween, secondsFor, type Change, type Stop } from './changes.ts';
 
 export const JobPlan = v.object({

@@ -2,7 +2,8 @@
 // by time stands and nothing that was here is overwritten; taking the same in twice adds nothing.
 import * as v from 'valibot';
 import { Distance, FocalLength } from '../../kit/lengths.ts';
-import { Moment, moment, Steps } from '../../units.ts';
+import { moment } from '../../units.ts';
+import { Moment, Steps } from '../../storedUnits.ts';
 import { unknownConditions } from '../conditions.ts';
 import { pairingsOf, subjectFrom, type Kit } from '../../kit/kit.ts';
 import type { Subject } from '../../sweep/plan.ts';

@@ -3,7 +3,7 @@
 import * as v from 'valibot';
 import { Distance } from '../../kit/kit.ts';
 import type { StoredBench } from '../../sweep/storedBench.ts';
-import { Seconds, Steps } from '../../units.ts';
+import { Seconds, Steps } from '../../storedUnits.ts';
 import { Degrees, Ev, FNumber } from '../quantity.ts';
 import { FrontShare } from '../placement.ts';
 import { STEP_IDS, type StepId } from './stepIds.ts';

@@ -4,6 +4,7 @@ import { renderToString } from 'preact-render-to-string';
 import { Frame } from '../frame.tsx';
 import { UNREAD } from '../../unread.ts';
 import { First } from '../start/first.tsx';
+import { FirstField } from '../start/firstField.tsx';
 
 /** What the build writes in place of each mark in panel.html. */
 export const drawn = () => ({ drawn: start(), unread: UNREAD });
@@ -12,5 +13,6 @@ const start = (): string =>
   renderToString(
     <Frame announcement="">
       <First go={() => undefined} />
+      <FirstField />
     </Frame>,
   );

@@ -20,6 +20,7 @@ async function open(panel: HTMLElement): Promise<void> {
   // Where the store cannot be read, nothing is shown either: the panel says what is wrong.
   if (!(await isStored(LIVE).catch(() => true))) {
     panel.hidden = false;
+    panel.querySelector('input')?.focus();
     // The rest costs more than the first frame: it must not come before it.
     await nextFrame();
   }

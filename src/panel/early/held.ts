@@ -4,37 +4,60 @@
 export interface Held {
   /** The panel is drawn over the page: the fields may tell what stands in them. */
   tellTyped(): void;
-  /** The panel knows all it needs: what was kept is done, and from here on nothing is kept. */
+  /** Resolves when nothing is pressed just now: what is drawn anew under a finger would lose its press. */
+  letUp(): Promise<void>;
+  /** The panel knows all it needs and shows it: what was kept is done, and from here on nothing is kept. */
   release(): void;
 }
 
+const KEPT = ['click', 'submit', 'keydown'] as const;
+const TURNS = ['pointerdown', 'pointerup', 'pointercancel'] as const;
+
 export function holdInputs(place: HTMLElement): Held {
   const kept: (readonly [HTMLElement, Event])[] = [];
+  let pressed = false;
+  let waiting = (): void => undefined;
 
   function hold(event: Event): void {
     event.stopImmediatePropagation();
     const target = event.target as HTMLElement;
     // A button makes a click of these two, which is kept by itself.
     if (target.tagName === 'BUTTON' && /^( |Enter)$/.test((event as KeyboardEvent).key)) return;
-    if (event.type === 'click') event.preventDefault();
+    if (event.type !== 'keydown') event.preventDefault();
     kept.push([target, event]);
   }
 
-  addEventListener('click', hold, true);
-  addEventListener('keydown', hold, true);
+  function turn({ type }: Event): void {
+    pressed = type === 'pointerdown';
+    // The click comes after it.
+    if (!pressed) setTimeout(() => waiting());
+  }
+
+  for (const kind of KEPT) addEventListener(kind, hold, true);
+  for (const kind of TURNS) addEventListener(kind, turn, true);
   return {
     tellTyped() {
       for (const field of place.querySelectorAll('input')) {
         if (field.value) field.dispatchEvent(new Event('input', { bubbles: true }));
       }
     },
+    letUp: () => new Promise((done) => (pressed ? (waiting = done) : done())),
     release() {
-      removeEventListener('click', hold, true);
-      removeEventListener('keydown', hold, true);
-      for (const [target, event] of kept) {
-        if (event.type === 'click') target.click();
-        else target.dispatchEvent(new KeyboardEvent('keydown', event as KeyboardEvent));
-      }
+      place.hidden = false;
+      // What was drawn just now has still to read what it was given.
+      setTimeout(() => {
+        for (const kind of KEPT) removeEventListener(kind, hold, true);
+        for (const kind of TURNS) removeEventListener(kind, turn, true);
+        for (const [target, event] of kept) again(target, event);
+      });
     },
   };
+}
+
+/** Where something was drawn anew, it bears the same id. */
+function again(before: HTMLElement, event: Event): void {
+  const target = before.isConnected ? before : document.getElementById(before.id);
+  if (event.type === 'click') target?.click();
+  else if (event.type === 'submit') (target as HTMLFormElement | null)?.requestSubmit();
+  else (target ?? document.body).dispatchEvent(new KeyboardEvent('keydown', event as KeyboardEvent));
 }

@@ -7,29 +7,35 @@ import { UNREAD } from '../../unread.ts';
 import { readWords, type Area } from '../../words/catalogue.ts';
 
 export type Late<Props> = ComponentType<Props> & {
-  /** Reads it before it is shown. */
-  fetch(): void;
+  /** Reads it before it is shown; resolves when it is there or cannot be read. */
+  fetch(): Promise<void>;
 };
 
 /** `areas`: the words that it shows, read with it. */
 export function late<Props extends object>(load: () => Promise<ComponentType<Props>>, ...areas: readonly Area[]): Late<Props> {
   const part = signal<{ readonly Part: ComponentType<Props> } | 'unread' | 'reading' | 'failed'>('unread');
 
-  function fetch(): void {
-    if (part.peek() !== 'unread') return;
+  let reading: Promise<void> | null = null;
+
+  function fetch(): Promise<void> {
+    reading ??= read();
+    return reading;
+  }
+
+  async function read(): Promise<void> {
     part.value = 'reading';
     const ready = areas.length === 0 ? load() : Promise.all([load(), readWords(...areas)]).then(([Part]) => Part);
-    ready.then(
+    await ready.then(
       (Part) => (part.value = { Part }),
       () => (part.value = 'failed'),
     );
   }
 
   function Place(props: Props) {
-    useEffect(fetch, []);
-    const read = part.value;
-    if (read === 'failed') return <p role="alert">{UNREAD}</p>;
-    return typeof read === 'string' ? <p class="muted">Opening…</p> : <read.Part {...props} />;
+    useEffect(() => void fetch(), []);
+    const state = part.value;
+    if (state === 'failed') return <p role="alert">{UNREAD}</p>;
+    return typeof state === 'string' ? <p class="muted">Opening…</p> : <state.Part {...props} />;
   }
   return Object.assign(Place, { fetch });
 }

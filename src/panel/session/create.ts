@@ -6,7 +6,7 @@ import type { Moment } from '../../units.ts';
 import { createGestures } from './gestures.ts';
 import { createHearing } from './hearing.ts';
 import { createKeeper } from './keeper.ts';
-import type { contentsOf as ContentsOf, Desk } from './desk.ts';
+import type { contentsOf as ContentsOf, Desk, settled as Settled } from './desk.ts';
 import { NOT_READ } from './notRead.ts';
 import { createLibrary } from './library.ts';
 import { createLive } from './live.ts';
@@ -27,8 +27,9 @@ export function createSession(ports: Ports): Session {
   const troubles = createTroubles();
   let desk: Desk | null = null;
   let contentsOf: typeof ContentsOf | null = null;
+  let settled: typeof Settled | null = null;
   const keeper = createKeeper(store, troubles);
-  const library = createLibrary(keeper);
+  const library = createLibrary(keeper, (wanted) => settled?.(wanted) ?? null);
   const hearing = createHearing(ports, troubles);
   const live = createLive(
     { ...ports, keeper, troubles, settings: library.settings, deafen: () => hearing.deafen() },
@@ -70,7 +71,7 @@ export function createSession(ports: Ports): Session {
     const contents = part ? await part.load({ ...ports, keeper, troubles }, () => void read()).catch(() => unread()) : unread();
     if (!part || contents === null) return;
     desk = part.createDesk({ library, live, newId: ports.newId, now });
-    ({ contentsOf } = part);
+    ({ contentsOf, settled } = part);
     library.take(contents);
     part.watchSync({ ...ports, library, troubles });
     part.watchRoute({ ...ports, ...live, ...library, troubles });

@@ -1,7 +1,6 @@
 // Kit, logbook and settings: what the person owns, measured, entered and chose. Changed here at once and written at once;
 // what another window writes is taken over, and where both changed the kit, neither change is lost.
 import { signal, type ReadonlySignal } from '@preact/signals';
-import * as v from 'valibot';
 import type { Kit } from '../../kit/kit.ts';
 import type { HandRecord } from '../../logbook/byHand.ts';
 import type { Entry } from '../../logbook/entry.ts';
@@ -11,7 +10,8 @@ import type { LogRecord } from '../../logbook/record.ts';
 import { byHandKey, entryKey, KEY, noteKey, recordKey } from '../../logbook/keys.ts';
 import { newestFirst } from '../../logbook/newestFirst.ts';
 import type { Contents, CheckedStore, Stored } from '../../logbook/stored.ts';
-import { Settings, USUAL_SETTINGS } from '../../settings.ts';
+import type { Settings } from '../../settings.ts';
+import { USUAL_SETTINGS } from '../../usualSettings.ts';
 import type { Moment } from '../../units.ts';
 import type { Keeper } from './keeper.ts';
 import type { SettingsPatch } from './session.ts';
@@ -45,7 +45,8 @@ export interface LibraryStore {
   backUp(at: Moment): void;
 }
 
-export function createLibrary(keeper: Keeper): LibraryStore {
+/** `settled` gives settings that are in order, or null; what is not is not taken over. */
+export function createLibrary(keeper: Keeper, settled: (wanted: Settings) => Settings | null): LibraryStore {
   const kit = signal<Kit>({ bodies: [], lenses: [], converters: [], situations: [] });
   const records = signal<readonly LogRecord[]>([]);
   const byHand = signal<readonly HandRecord[]>([]);
@@ -121,9 +122,9 @@ export function createLibrary(keeper: Keeper): LibraryStore {
         voice: { ...voice, ...patch.voice },
         logbook: { ...logbook, ...patch.logbook },
       };
-      const result = v.safeParse(Settings, wanted);
-      if (!result.success) return;
-      settings.value = result.output;
+      const result = settled(wanted);
+      if (!result) return;
+      settings.value = result;
       if (filled) void keeper.keep({ [KEY.settings]: settings.value });
     },
     record(record) {

@@ -9,6 +9,7 @@ import type { Description } from '../session/session.ts';
 import { ToldLine } from '../told/toldLine.tsx';
 import { useSurroundings } from '../useSession.ts';
 import { checked } from './checked.ts';
+import { BUTTON, FIELD, FORM } from './firstField.tsx';
 import { FoundList } from './foundList.tsx';
 import { LastOne } from './lastOne.tsx';
 import { useBegin } from './useBegin.ts';
@@ -66,13 +67,15 @@ export function Begin({ next = false }: { readonly next?: boolean }) {
     pick(meant);
   };
   const situation = picked ?? (next || query.trim() !== '' ? null : (lastSituation(kit, records)?.id ?? null));
+  const button = next ? undefined : BUTTON;
   const isNew = query.trim() !== '' && !isKnown;
   return (
     <>
       <search>
-        <form onSubmit={entered}>
+        <form id={next ? undefined : FORM} onSubmit={entered}>
           <input
             ref={field}
+            id={next ? undefined : FIELD}
             type="search"
             autocomplete="off"
             class="look-up"
@@ -91,16 +94,16 @@ export function Begin({ next = false }: { readonly next?: boolean }) {
       {isNew ? (
         <>
           {meant && (
-            <button type="button" class="chief start" onClick={() => go()}>
+            <button type="button" id={button} class="chief start" onClick={() => go()}>
               {START.startWith(meant.subject.lens)}
             </button>
           )}
-          <button type="button" class={meant ? '' : 'chief start'} onClick={() => void (refusedRef.current ? refuse(START.fits) : begin(preview()))}>
+          <button type="button" id={meant ? undefined : button} class={meant ? '' : 'chief start'} onClick={() => void (refusedRef.current ? refuse(START.fits) : begin(preview()))}>
             {START.newLens(query.trim())}
           </button>
         </>
       ) : (
-        <button type="button" class="chief start" onClick={() => go()}>
+        <button type="button" id={button} class="chief start" onClick={() => go()}>
           {meant ? START.startWith(meant.subject.lens) : START.start}
         </button>
       )}

@@ -2,7 +2,7 @@
 import * as v from 'valibot';
 import { Distance, FocalLength } from '../../kit/kit.ts';
 import { Name } from '../../kit/words.ts';
-import { Scale } from '../../sweep/scale.ts';
+import { Scale } from '../../sweep/storedScale.ts';
 import { faultsIn } from '../session/faults.ts';
 import type { Described, Description } from '../session/session.ts';
 

@@ -1,5 +1,5 @@
-// The part of the start that is true whatever is stored, as long as no sweep is under way. It stands in the page before any
-// script runs (panel/early), so it reads nothing but what it is given. The bench measures when what bears the mark is drawn.
+// The top of the start, which is true whatever is stored, as long as no sweep is under way. It stands in the page before any
+// script runs (panel/early), so it reads nothing but what it is given.
 import type { ComponentChildren } from 'preact';
 import { Heading } from '../parts/heading.tsx';
 import type { Place } from '../route.ts';
@@ -15,7 +15,7 @@ export const First = ({ go, beside }: Props) => (
     <Heading beside={<div class="place">{beside}</div>}>Sweepbook</Heading>
     <nav class="row" aria-label="More">
       {PLACES.map(({ at, label }) => (
-        <button key={at} type="button" class="link" elementtiming="first" onClick={() => go({ at })}>
+        <button key={at} type="button" class="link" onClick={() => go({ at })}>
           {label}
         </button>
       ))}

@@ -3,9 +3,10 @@ import { late } from '../parts/late.tsx';
 import { useSurroundings } from '../useSession.ts';
 import { VoiceMark } from '../voice/mark.tsx';
 import { First } from './first.tsx';
+import { FirstFieldOfDraft } from './firstField.tsx';
 
-/** Read while what is stored is being read, so that it is there with the rest. */
-export const Begin = late(async () => (await import('./begin.tsx')).Begin, 'logbook');
+/** Read while what is stored is being read, with its look-up, so that what was typed by then is understood. */
+export const Begin = late(async () => (await Promise.all([import('./begin.tsx'), import('./finding.ts')]))[0].Begin, 'logbook', 'lookUp');
 const NameIt = late(async () => (await import('./nameIt.tsx')).NameIt);
 const PracticeLink = late(async () => (await import('./practiceLink.tsx')).PracticeLink);
 const SoundCheck = late(async () => (await import('../voice/soundCheck.tsx')).SoundCheck, 'sound');
@@ -18,6 +19,7 @@ export function StartScreen({ ready }: { readonly ready: boolean }) {
   return (
     <>
       <First go={way.go} beside={ready ? <VoiceMark /> : undefined} />
+      {!ready && <FirstFieldOfDraft />}
       {ready && sweep && <Unfinished sweep={sweep} />}
       {ready && !sweep && (
         <>

@@ -1,8 +1,8 @@
 // A finished round of training as it is kept: when, and for each of its holds what the light did, on which level, and
 // what the person told.
 import * as v from 'valibot';
-import { Moment } from '../../units.ts';
-import { Light } from '../../sweep/verdict.ts';
+import { Moment } from '../../storedUnits.ts';
+import { Light } from '../../sweep/storedVerdict.ts';
 import { LAST_LEVEL, PLAIN_LEVEL } from './levels.ts';
 
 export const TrainingLight = v.picklist(['steady', 'late', 'flicker', 'dark']);

@@ -1,6 +1,6 @@
 // What can come out of a sweep, as it is kept: a band, or plainly how much less is known.
 import * as v from 'valibot';
-import { Seconds, Steps } from '../../units.ts';
+import { Seconds, Steps } from '../../storedUnits.ts';
 
 const Tally = v.object({ holds: v.pipe(v.number(), v.integer(), v.minValue(0)), seconds: Seconds });
 export type Tally = v.InferOutput<typeof Tally>;

@@ -1,6 +1,6 @@
 // @vitest-environment happy-dom
 // Contract of what is done before the panel can answer: nothing happens then, everything happens once, in its order.
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { holdInputs, type Held } from '../../../src/panel/early/held.ts';
 
 let done: string[];
@@ -8,6 +8,7 @@ let held: Held;
 const find = <Kind extends HTMLElement>(selector: string): Kind => document.querySelector(selector) as Kind;
 
 beforeEach(() => {
+  vi.useFakeTimers();
   document.body.innerHTML = '<div id="panel"><form><input><button type="submit">Start</button></form><button type="button" id="b">B</button></div>';
   done = [];
   held = holdInputs(find('#panel'));
@@ -20,9 +21,14 @@ beforeEach(() => {
   find('input').addEventListener('input', () => done.push(`typed ${find<HTMLInputElement>('input').value}`));
 });
 afterEach(() => {
-  held.release();
+  release();
+  vi.useRealTimers();
   document.removeEventListener('keydown', onKey);
 });
+function release(): void {
+  held.release();
+  vi.runAllTimers();
+}
 const onKey = ({ key, shiftKey }: KeyboardEvent): void => void done.push(`${shiftKey ? 'shift ' : ''}${key}`);
 const press = (target: HTMLElement, key: string, shiftKey = false): boolean =>
   target.dispatchEvent(new KeyboardEvent('keydown', { key, shiftKey, bubbles: true, cancelable: true }));
@@ -32,7 +38,7 @@ test('presses and keys wait for the panel and then come in the order in which th
   press(document.body, 'K', true);
   find('[type="submit"]').click();
   expect(done).toEqual([]);
-  held.release();
+  release();
   expect(done).toEqual(['#b', 'shift K', '[type="submit"]', 'submitted']);
 });
 
@@ -44,7 +50,7 @@ test('a form does not leave the page while the panel cannot take it', () => {
 test('a key that makes a click of a button counts as that click alone', () => {
   press(find('#b'), ' ');
   find('#b').click();
-  held.release();
+  release();
   expect(done).toEqual(['#b']);
 });
 
@@ -56,9 +62,28 @@ test('what was typed is told as soon as the panel is drawn, and stays in its fie
   expect(field.value).toBe('orr');
 });
 
-test('once released, nothing is kept any more', () => {
-  held.release();
+test('a press is waited for before anything may be drawn anew under the finger', async () => {
+  let up = false;
+  find('#b').dispatchEvent(new Event('pointerdown', { bubbles: true }));
+  void held.letUp().then(() => (up = true));
+  await vi.advanceTimersByTimeAsync(50);
+  expect(up).toBe(false);
+  find('#b').dispatchEvent(new Event('pointerup', { bubbles: true }));
+  await vi.advanceTimersByTimeAsync(1);
+  expect(up).toBe(true);
+});
+
+test('what was drawn anew with the same id gets the press', () => {
   find('#b').click();
-  held.release();
+  find('#b').outerHTML = '<button type="button" id="b">B</button>';
+  find('#b').addEventListener('click', () => done.push('the new one'));
+  release();
+  expect(done).toEqual(['the new one']);
+});
+
+test('once released, nothing is kept any more', () => {
+  release();
+  find('#b').click();
+  release();
   expect(done).toEqual(['#b']);
 });

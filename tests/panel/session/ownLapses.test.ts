@@ -3,9 +3,10 @@
 import * as v from 'valibot';
 import { expect, test } from 'vitest';
 import { createLibrary } from '../../../src/panel/session/library.ts';
+import { settled } from '../../../src/panel/session/settled.ts';
 import { planFor } from '../../../src/panel/session/plan.ts';
 import type { TrainingRound } from '../../../src/practice/training/round.ts';
-import { USUAL_SETTINGS } from '../../../src/settings.ts';
+import { USUAL_SETTINGS } from '../../../src/usualSettings.ts';
 import { chancesOfIn } from '../../../src/sweep/belief/belief.ts';
 import { openingBelief } from '../../../src/sweep/opening.ts';
 import { Plan } from '../../../src/sweep/plan.ts';
@@ -19,7 +20,7 @@ const ROUND: TrainingRound = {
 };
 
 function planned(own: boolean, rounds: number) {
-  const library = createLibrary({ keep: async () => undefined, waitsFor: () => false, forget: () => undefined });
+  const library = createLibrary({ keep: async () => undefined, waitsFor: () => false, forget: () => undefined }, settled);
   library.changeSettings({ training: { own, rounds: Array.from({ length: rounds }, () => ROUND) } });
   const plan = planFor({ with: 'practice', arrows: 'absent' }, library, () => 1, null);
   return plan.ok ? plan.value : null;

@@ -3,9 +3,10 @@
 import { expect, test } from 'vitest';
 import type { LogRecord } from '../../../src/logbook/record.ts';
 import { createLibrary } from '../../../src/panel/session/library.ts';
+import { settled } from '../../../src/panel/session/settled.ts';
 import { planFor } from '../../../src/panel/session/plan.ts';
 import { cameraOf } from '../../../src/practice/cameras.ts';
-import { USUAL_SETTINGS } from '../../../src/settings.ts';
+import { USUAL_SETTINGS } from '../../../src/usualSettings.ts';
 import { open } from '../../../src/sweep/opening.ts';
 import type { Plan } from '../../../src/sweep/plan.ts';
 import { ranWith } from '../../sweep/noiseFree.ts';
@@ -19,7 +20,7 @@ function recordOf(low: number, high: number, plan: Partial<Plan> = {}): LogRecor
 }
 
 function planned(record: LogRecord, id = record.id) {
-  const library = createLibrary({ keep: async () => undefined, waitsFor: () => false, forget: () => undefined });
+  const library = createLibrary({ keep: async () => undefined, waitsFor: () => false, forget: () => undefined }, settled);
   library.take({ kit: KIT, records: [record], byHand: [], entries: [], notes: [], settings: USUAL_SETTINGS, live: null, plan: null, backup: null });
   return planFor({ with: 'transfer', record: id }, library, () => 1, null);
 }
