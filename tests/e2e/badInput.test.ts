@@ -79,7 +79,7 @@ test('where the panel may not ask for the microphone it offers the page that may
   await beginWith(seat, KIT);
   await untilText(seat, 'The browser has not allowed the microphone yet. Allow it; listening then begins by itself.');
   expect((await hold(seat, 'flicker')).holds).toHaveLength(1);
-  await seat.click('.mark');
+  await seat.click('.voicemark');
   const page = await chromium.browser.waitForTarget((target) => target.url().endsWith('/microphone.html#ask'));
   expect(page.type()).toBe('page');
 });
@@ -93,7 +93,7 @@ test('with no voice on the computer a sentence says so, nothing moves, and every
   await untilText(seat, 'The browser finds no voice on this computer that answers, so everything is shown and sounded but not spoken.');
   expect(await topOfSwitch(seat)).toBe(before);
   expect((await hold(seat, 'nothing')).announcement).toMatch(/^Nothing\. Set /);
-  expect(await seat.evaluate(() => document.querySelector('.mark')?.textContent?.trim())).toBe('voice off not spoken');
+  expect(await seat.evaluate(() => document.querySelector('.voicemark')?.textContent?.trim())).toBe('voice off not spoken');
 });
 
 test('a panel that was closed in the middle of a hold asks for that hold again and has all the others', async () => {

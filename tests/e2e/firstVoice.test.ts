@@ -57,7 +57,7 @@ test('in Chromium three presses and one word lead from a fresh profile to the fi
   const said: string[] = [];
   await until(seat, 'the start', ({ screen }) => screen === 'start');
 
-  await presses(seat, pressed, '.mark');
+  await presses(seat, pressed, '.voicemark');
   await untilText(seat, 'its maker may have the sound sent to a server of theirs');
   await presses(seat, pressed, ALLOW);
   const target = await chromium.browser.waitForTarget((one) => one.url().endsWith('/microphone.html#ask'));
@@ -86,7 +86,7 @@ test('in the sheet the word that was heard is shown', async () => {
   onTestFinished(chromium.close);
   const seat = seatAt(await chromium.openPanel());
   await until(seat, 'the start', ({ screen }) => screen === 'start');
-  await seat.click('.mark');
+  await seat.click('.voicemark');
   await seat.click(ALLOW);
   await untilMark(seat, 'listening');
   mouth.word = 'solid';
@@ -104,11 +104,11 @@ test('in Firefox seven words are taught in under two minutes, and one of them be
   const firefox = await launchFirefox({ env: sound.env, prefs: { 'media.navigator.permission.disabled': true } });
   onTestFinished(firefox.close);
   const sidebar = await firefox.openSidebar();
-  await sidebar.waitFor(() => document.querySelector('.mark') !== null);
+  await sidebar.waitFor(() => document.querySelector('.voicemark') !== null);
   const seat = seatAtSidebar(sidebar);
   const pressed: string[] = [];
 
-  await presses(seat, pressed, '.mark');
+  await presses(seat, pressed, '.voicemark');
   await untilText(seat, 'No sound leaves it and none is kept.');
   await presses(seat, pressed, ALLOW);
   await untilText(seat, 'of 7 words are taught.');

@@ -111,7 +111,7 @@ test('a permission that was dismissed in the panel and is granted in the tab ope
   await untilText(seat, 'The browser has not allowed the microphone yet. Allow it; listening then begins by itself.');
   await holdOnce(seat, () => 'nothing', keys);
 
-  await seat.click('.mark');
+  await seat.click('.voicemark');
   const target = await chromium.browser.waitForTarget((one) => one.url().endsWith('/microphone.html#ask'));
   const tab = await target.asPage();
   const origin = `chrome-extension://${chromium.extensionId}`;

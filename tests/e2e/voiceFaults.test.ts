@@ -90,7 +90,7 @@ test('of two windows that try a word one listens; the other says so, and listens
   for (const seat of [one, other]) await until(seat, 'the start', ({ screen }) => screen === 'start');
   const pressMark = async (page: Page): Promise<void> => {
     await page.bringToFront();
-    await page.locator('.mark').click();
+    await page.locator('.voicemark').click();
   };
   await pages[0].bringToFront();
   await agreeToListening(one);

@@ -44,7 +44,7 @@ test('the sheet from the offer to the trial, refused, and by taught words', asyn
   expect(await faults(page, 'voice-sound-check')).toEqual([]);
   await page.locator('::-p-aria([name="Done"][role="button"])').click();
 
-  await seat.click('.mark');
+  await seat.click('.voicemark');
   await untilText(seat, 'Allow');
   expect(await faults(page, 'voice-offered')).toEqual([]);
   await setVoice(chromium, { wish: 'browser' });

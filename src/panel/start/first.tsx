@@ -12,7 +12,7 @@ interface Props {
 
 export const First = ({ go, beside }: Props) => (
   <>
-    <Heading beside={<div class="place">{beside}</div>}>Sweepbook</Heading>
+    <Heading beside={<div class="markplace">{beside}</div>}>Sweepbook</Heading>
     <nav class="row" aria-label="More">
       {PLACES.map(({ at, label }) => (
         <button key={at} type="button" class="link" onClick={() => go({ at })}>

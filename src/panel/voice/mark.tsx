@@ -15,7 +15,7 @@ export function VoiceMark() {
   const isQuiet = voice.listen === 'off' && voice.wish === 'none' && (voice.speak || sound) && !session.mute.value;
   if (!isQuiet) return <MarkTold />;
   return (
-    <button type="button" class="mark" data-voice="off" aria-label={words.press} onClick={() => way.go({ at: 'voice' })}>
+    <button type="button" class="voicemark" data-voice="off" aria-label={words.press} onClick={() => way.go({ at: 'voice' })}>
       <svg width="24" height="20" viewBox="0 0 24 20" aria-hidden="true">
         <path d={`${MICROPHONE}M4 18.5 20 1.5`} />
       </svg>

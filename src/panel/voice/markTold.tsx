@@ -25,7 +25,7 @@ export function MarkTold() {
     <>
       <button
         type="button"
-        class="mark"
+        class="voicemark"
         data-voice={state.is}
         data-deaf={state.is === 'deaf' ? state.why : undefined}
         title={means}

@@ -14,7 +14,7 @@ import { button, click, key, partsRead, show, text } from '../show.tsx';
 afterEach(cleanup);
 
 const mark = (): HTMLElement => {
-  const found = document.querySelector<HTMLElement>('.mark');
+  const found = document.querySelector<HTMLElement>('.voicemark');
   if (!found) throw new Error('There is no mark.');
   return found;
 };
