@@ -85,3 +85,12 @@ export const typeInWindow = `async (key) => {
   typist.keydown(event);
   typist.keyup(event);
 }`;
+
+/** A second window opens before this one. Resolves with the moment at which this one stopped being the active one. */
+export const openSecondWindow = `async () => {
+  const left = new Promise((resolve) => {
+    window.addEventListener('deactivate', () => resolve(Date.now()), { once: true });
+  });
+  OpenBrowserWindow();
+  return await left;
+}`;
