@@ -7,7 +7,7 @@ const { atOnce, onDemand, listening } = JSON.parse(readFileSync('dist/chromium.j
 // is judged after a verdict: belief, suggestion, a moved focus, troubles, a width carried over.
 export default [
   { name: 'panel, script loaded at once', path: atOnce, gzip: true, limit: '42 kB' },
-  { name: 'panel, all its script', path: [...atOnce, ...onDemand], gzip: true, limit: '180 kB' },
+  { name: 'panel, all its script', path: [...atOnce, ...onDemand], gzip: true, limit: '215 kB' },
   { name: 'panel, what listening adds', path: [...listening, 'dist/chromium/sampler.js'], gzip: true, limit: '75 kB' },
   { name: 'panel, style', path: 'dist/chromium/panel.css', gzip: true, limit: '8 kB' },
   { name: 'background', path: 'dist/chromium/background.js', gzip: true, limit: '16 kB' },

@@ -9,25 +9,11 @@ import { newWay, type Place, type Way } from './route.ts';
 import type { Session } from './session/session.ts';
 import type { SweepState } from '../sweep/state.ts';
 import { newDraft } from './start/draft.ts';
-import { NewSweep, Practise, StartScreen } from './start/startScreen.tsx';
+import { Begin, StartScreen } from './start/startScreen.tsx';
 import { Around, useSurroundings } from './useSession.ts';
 
-const BodyScreen = late(async () => (await import('./kit/bodyScreen.tsx')).BodyScreen, 'kit');
-const ConverterScreen = late(async () => (await import('./kit/converterScreen.tsx')).ConverterScreen, 'kit');
-const EnteringScreen = late(async () => (await import('./entering/enteringScreen.tsx')).EnteringScreen);
-const FilesScreen = late(async () => (await import('./files/filesScreen.tsx')).FilesScreen);
-const BenchScreen = late(async () => (await import('./bench/benchScreen.tsx')).BenchScreen);
-const WalkScreen = late(async () => (await import('./bench/walkScreen.tsx')).WalkScreen, 'firstHold');
-const HelpScreen = late(async () => (await import('./help/helpScreen.tsx')).HelpScreen, 'firstHold');
-const KitScreen = late(async () => (await import('./kit/kitScreen.tsx')).KitScreen, 'kit');
-const LensScreen = late(async () => (await import('./kit/lensScreen.tsx')).LensScreen, 'kit');
-const LogbookScreen = late(async () => (await import('./logbook/logbookScreen.tsx')).LogbookScreen);
-const OutcomeScreen = late(async () => (await import('./outcome/outcomeScreen.tsx')).OutcomeScreen);
-const PlanScreen = late(async () => (await import('./plan/planScreen.tsx')).PlanScreen);
-const RecordScreen = late(async () => (await import('./logbook/recordScreen.tsx')).RecordScreen);
-const SettingsScreen = late(async () => (await import('./settings/settingsScreen.tsx')).SettingsScreen);
-const TrainingScreen = late(async () => (await import('./training/trainingScreen.tsx')).TrainingScreen);
-const SituationScreen = late(async () => (await import('./logbook/situationScreen.tsx')).SituationScreen);
+const Elsewhere = late(async () => (await import('./elsewhere.tsx')).Elsewhere);
+const OutcomeScreen = late(async () => (await import('./outcome/outcomeScreen.tsx')).OutcomeScreen, 'conditions', 'kit');
 const SweepScreen = late(async () => (await import('./sweep/sweepScreen.tsx')).SweepScreen, 'firstHold');
 
 interface Props {
@@ -45,10 +31,15 @@ export function App({ session, onReady }: Props) {
   const place = way.place.value;
   // Wanted first and next, whichever way the panel was opened.
   useEffect(() => {
-    NewSweep.fetch();
-    Practise.fetch();
+    Begin.fetch();
     SweepScreen.fetch();
+    Elsewhere.fetch();
   }, []);
+  // A key pressed the moment a sweep is over is heard by the screen of its end.
+  const sweeping = sweep !== null;
+  useEffect(() => {
+    if (sweeping) OutcomeScreen.fetch();
+  }, [sweeping]);
   return (
     <Around.Provider value={around}>
       <Frame
@@ -71,7 +62,8 @@ function useWhereTheSweepIs(session: Session, way: Way): void {
   useEffect(() => {
     const left = lastRef.current;
     lastRef.current = session.sweep.peek();
-    if (running === undefined) way.home({ at: left && isPlanned(session.plan.peek(), left) ? 'plan' : 'start' });
+    if (running === undefined && session.leftFor.peek()) way.home({ at: 'next' });
+    else if (running === undefined) way.home({ at: left && isPlanned(session.plan.peek(), left) ? 'plan' : 'start' });
     else if (owner) way.home({ at: 'sweep' });
   }, [running, owner, way, session]);
 }
@@ -94,35 +86,7 @@ function Screen({ place, ready }: { readonly place: Place; readonly ready: boole
     case 'sweep':
       if (sweep === null) return <StartScreen ready={ready} />;
       return sweep.phase.name === 'finished' ? <OutcomeScreen sweep={sweep} outcome={sweep.phase.outcome} /> : <SweepScreen sweep={sweep} />;
-    case 'logbook':
-      return <LogbookScreen />;
-    case 'record':
-      return <RecordScreen id={place.id} />;
-    case 'situation':
-      return <SituationScreen id={place.id} byHand={place.byHand ?? false} />;
-    case 'entering':
-      return <EnteringScreen id={place.id} />;
-    case 'plan':
-      return <PlanScreen />;
-    case 'kit':
-      return <KitScreen />;
-    case 'body':
-      return <BodyScreen id={place.id} />;
-    case 'lens':
-      return <LensScreen id={place.id} />;
-    case 'converter':
-      return <ConverterScreen id={place.id} />;
-    case 'files':
-      return <FilesScreen />;
-    case 'settings':
-      return <SettingsScreen />;
-    case 'bench':
-      return <BenchScreen />;
-    case 'walk':
-      return <WalkScreen />;
-    case 'help':
-      return <HelpScreen />;
-    case 'training':
-      return <TrainingScreen />;
+    default:
+      return <Elsewhere place={place} />;
   }
 }

@@ -124,6 +124,7 @@ test('Firefox: one press accepts and one marks, and one key each', async () => {
   await sidebar.click('h1');
   const seat = seatAtSidebar(sidebar);
   for (const [name, way] of [['pointer', byPointer(seat)], ['keys', byKey(seat)]] as const) {
+    await until(seat, 'the start', ({ screen }) => screen === 'start');
     await seat.evaluate((live) => browser.storage.local.set({ live }), [...sweepIn('offered')]);
     expect(await acceptedAndEntered(`Firefox, ${name}`, seat, way)).toBe(2);
     await seat.evaluate(() => browser.storage.local.clear());

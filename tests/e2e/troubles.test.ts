@@ -4,7 +4,7 @@ import { expect, onTestFinished, test } from 'vitest';
 import { launchChromium } from './chromium.ts';
 import { faults } from './faults.ts';
 import { choose, press, seatAt, tabTo, until, untilPhase, untilText } from './seat.ts';
-import { holdOnce, keys, practiceEye } from './sweeping.ts';
+import { holdOnce, keys, practiceEye, untilStart } from './sweeping.ts';
 import { gapSweep, oddSweep, putUnderWay } from './underWay.ts';
 
 test('a light that stays dark at every value is named never lights, and a gap in the band by its values, each with its checks', async () => {
@@ -12,7 +12,8 @@ test('a light that stays dark at every value is named never lights, and a gap in
   onTestFinished(chromium.close);
   const page = await chromium.openTab();
   const seat = seatAt(page);
-  await until(seat, 'the start', ({ screen, text }) => screen === 'start' && text.includes('New sweep'));
+  await untilStart(seat);
+  await choose(seat, 'Practice camera');
   await tabTo(seat, 'Something is wrong with it: find out what');
   await press(seat, ' ');
   expect(await faults(page, 'start-practice-odd')).toEqual([]);
@@ -21,7 +22,7 @@ test('a light that stays dark at every value is named never lights, and a gap in
   // Two holds are watched to the end; after that the person has seen enough to tell it at once.
   let phase = (await untilPhase(seat, 'dialling')).phase;
   for (let hold = 1; phase === 'dialling'; hold += 1) ({ phase } = (await holdOnce(seat, hold <= 2 ? practiceEye(seat) : () => 'nothing', keys)).next);
-  const offered = await untilText(seat, 'Never lights');
+  const offered = await untilText(seat, 'values looked so');
   expect(offered.phase).toBe('offered');
   expect(offered.announcement).toContain('The light never comes on. Accept it, or go on?');
   expect(offered.text).toMatch(/active point lies on the target.*8 of 8 values looked so; odds more than 1000 to 1/);
@@ -36,7 +37,7 @@ test('a light that stays dark at every value is named never lights, and a gap in
   expect(ended.text).toContain('See that the active point lies on the target');
   expect(await faults(page, 'outcome-never-lights')).toEqual([]);
   await choose(seat, 'Next lens');
-  await until(seat, 'the start', ({ screen }) => screen === 'start');
+  await untilStart(seat);
 
   await putUnderWay(chromium, gapSweep());
   await untilText(seat, 'A gap in the band');

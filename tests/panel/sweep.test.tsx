@@ -173,7 +173,7 @@ describe('checking the focus', () => {
     await doubted();
     expect(phase()).toBe('checking');
     expect(screen.queryByLabelText('Value to set')).toBeNull();
-    expect(text()).toMatch(/tell of another band: (more than )?\d+ to 1 that the focus moved/);
+    expect(text()).toMatch(/tell of another band\..*Odds (more than )?\d+ to 1 that it moved/);
     expect(text()).toContain('live view');
   });
 

@@ -47,23 +47,6 @@ describe('what is heard and said', () => {
     expect(screen.getByLabelText('The hold').textContent).toBe('The time is up. Did it hold?');
   });
 
-  test('the state of the microphone is told in words', async () => {
-    const session = sweep();
-    session.ear.value = 'listening';
-    await show(session);
-    expect(group('Last heard').getByText('listening')).toBeTruthy();
-    await act(() => void (session.ear.value = 'deaf while speaking'));
-    expect(group('Last heard').getByText('speaking')).toBeTruthy();
-  });
-
-  test('without the microphone it offers the page that asks for it', async () => {
-    const session = sweep();
-    session.ear.value = 'needs permission';
-    await show(session);
-    click(/allow mic/);
-    expect(session.asked).toContain('microphone.html');
-  });
-
   test('a trouble is one sentence with its remedy, and can be put away', async () => {
     const session = sweep();
     session.troubles.value = [{ id: 'full', sentence: 'The disk is full.', remedy: { label: 'Try again', run: () => session.asked.push('again') } }];

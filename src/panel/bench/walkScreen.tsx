@@ -8,6 +8,7 @@ import { useKeysGo } from '../keys/useKeysGo.ts';
 import type { Word } from '../../sweep/inputs.ts';
 import { Heading } from '../parts/heading.tsx';
 import { useSurroundings } from '../useSession.ts';
+import { VoiceMark } from '../voice/mark.tsx';
 import { caseOf } from './given.ts';
 import { StepView } from './stepView.tsx';
 import { useBench, type BenchNow } from './useBench.ts';
@@ -22,7 +23,7 @@ export function WalkScreen() {
   const standing = useBench();
   return (
     <>
-      <Heading onBack={() => way.back()}>Set-up walk</Heading>
+      <Heading onBack={() => way.back()} beside={<VoiceMark />}>Set-up walk</Heading>
       {'missing' in standing ? <output>{standing.missing}</output> : <Walk standing={standing} />}
     </>
   );

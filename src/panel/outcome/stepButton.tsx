@@ -1,4 +1,4 @@
-// A step on from a result: the same as its word and its key.
+// A step on from a result: the same as its word and its key. The key is drawn by the style sheet, as the name is heard without it.
 import { capOf } from '../keys/keys.ts';
 import { inputOf } from '../../sweep/meaning.ts';
 import { useSession } from '../useSession.ts';
@@ -12,8 +12,8 @@ interface Props {
 export function StepButton({ word, label, chief = false }: Props) {
   const session = useSession();
   return (
-    <button type="button" class={chief ? 'chief' : ''} aria-label={label} aria-keyshortcuts={capOf(word)} onClick={() => session.input(inputOf(word, 'pointer'))}>
-      {label} <kbd aria-hidden="true">{capOf(word)}</kbd>
+    <button type="button" class={chief ? 'chief' : ''} aria-label={label} aria-keyshortcuts={capOf(word)} data-key={capOf(word)} onClick={() => session.input(inputOf(word, 'pointer'))}>
+      {label}
     </button>
   );
 }

@@ -23,6 +23,10 @@ export interface Carrier {
   tell(words: Said): void;
   /** Says this when what is being said has been said, unless the sweep moves first. */
   tellNext(words: Said): void;
+  /** Says this after what is being said; what is shown and announced stays. */
+  sayBeside(spoken: string): void;
+  /** What was last said could not be spoken: no voice on this computer answers. */
+  readonly mute: ReadonlySignal<boolean>;
   /** Does this in its turn, whatever comes meanwhile. */
   inTurn(work: () => Promise<void> | void): void;
   /** Cuts off what is being said, and nothing else. */
@@ -49,6 +53,7 @@ const FIRST_MINUTES = 180;
 
 export function createCarrier(world: CarrierWorld, owner: CarrierOwner): Carrier {
   const announcement = signal('');
+  const mute = signal(false);
   let turn = Promise.resolve();
   /** Steps taken so far; what an earlier one still wanted to say is dropped. */
   let latest = 0;
@@ -71,20 +76,23 @@ export function createCarrier(world: CarrierWorld, owner: CarrierOwner): Carrier
     world.speech.cancel();
   }
 
-  async function say({ spoken, written }: Said): Promise<void> {
+  function say({ spoken, written }: Said): Promise<void> {
     if (written !== undefined) announcement.value = written;
-    const { speak, rate, voice } = world.settings.peek().voice;
-    if (!speak) return;
+    return speak(spoken);
+  }
+
+  async function speak(spoken: string): Promise<void> {
+    const { voice, loudness } = world.settings.peek();
+    if (!voice.speak) return;
     const hearAgain = world.deafen();
-    const said = await world.speech.say(spoken, { rate, voice });
+    mute.value = (await world.speech.say(spoken, { ...voice, loudness })) === 'no voice';
     hearAgain();
-    if (said.ok) world.troubles.clear('speech');
-    else world.troubles.add('speech', said.sentence);
   }
 
   function sound(tone: Tone, after: Seconds): void {
-    if (!world.settings.peek().sound) return;
-    const length = world.tones.play(tone, after);
+    const settings = world.settings.peek();
+    if (!settings.sound) return;
+    const length = world.tones.play(tone, after, settings.loudness);
     const step = latest;
     setTimeout(() => {
       if (step === latest) setTimeout(world.deafen(), length * 1000);
@@ -117,6 +125,8 @@ export function createCarrier(world: CarrierWorld, owner: CarrierOwner): Carrier
 
   return {
     announcement,
+    mute,
+    sayBeside: (spoken) => inTurn(() => speak(spoken)),
     inTurn,
     silence,
     hush: () => world.speech.cancel(),

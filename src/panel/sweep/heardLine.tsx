@@ -1,15 +1,12 @@
-// The line above the switch, always as high: the last thing the panel took in, what became of it, whether it listens, and
+// The line above the switch, always as high: the last thing the panel took in, what became of it, and
 // the way to take it back. What must not be missed stands in its place: that the keys go to the page, or a question.
 import type { Word } from '../../sweep/inputs.ts';
 import { isStanding } from '../../sweep/understood.ts';
 import { askedInWords } from '../session/asking.ts';
 import type { KeysGo } from '../keys/keysGo.ts';
 import { KeysNotice } from '../keys/keysNotice.tsx';
-import { late } from '../parts/late.tsx';
 import { useSession } from '../useSession.ts';
 import { WordButton } from './wordButton.tsx';
-
-const Ear = late(async () => (await import('./ear.tsx')).Ear);
 
 interface Props {
   readonly keysGo: KeysGo;
@@ -50,7 +47,6 @@ export function HeardLine({ keysGo, undoable, tell }: Props) {
             <span class="muted">nothing told yet</span>
           )}
         </p>
-        {session.ear.value !== 'off' && <Ear />}
       </div>
       {undoable && <WordButton word="undo" tell={tell} />}
     </fieldset>

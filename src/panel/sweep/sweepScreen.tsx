@@ -16,6 +16,8 @@ import { Following } from './following.tsx';
 import { SweepHeader } from './header.tsx';
 import { HeardLine } from './heardLine.tsx';
 import { Middle } from './middle.tsx';
+import { standing as standingTroubles } from '../../sweep/toEnter.ts';
+import { WhatToCheck } from '../trouble/whatToCheck.tsx';
 import { standingOf } from './standing.ts';
 import { SwitchArea } from './switchArea.tsx';
 import { Answers, Asides } from './understoodNow.tsx';
@@ -73,6 +75,7 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
       </div>
       {!setting && <HeardLine keysGo={keysGo} undoable={words.includes('undo')} tell={tell} />}
       {following ? <Following /> : <SwitchArea />}
+      {offered && standingTroubles(troubles).length > 0 && <WhatToCheck />}
       <Answers sweep={sweep} words={words} tell={tell} />
       <div class="over">
         <div>

@@ -5,7 +5,7 @@ import type { Care } from '../../../src/sweep/care.ts';
 import type { Outcome } from '../../../src/sweep/end/outcome.ts';
 import type { SweepEvent } from '../../../src/sweep/event.ts';
 import { open } from '../../../src/sweep/opening.ts';
-import { USUAL_MANNER, USUAL_HOLD_TIME } from '../../../src/sweep/plan.ts';
+import { USUAL_MANNER, USUAL_HOLD_TIME } from '../../../src/sweep/manner.ts';
 import { USUAL_SCALE } from '../../../src/sweep/scale.ts';
 import type { SweepState } from '../../../src/sweep/state.ts';
 import { transition } from '../../../src/sweep/transition.ts';

@@ -1,0 +1,66 @@
+// Every screen but the start and the sweep, each read when it is opened.
+import { late } from './parts/late.tsx';
+import type { Place } from './route.ts';
+
+const BenchScreen = late(async () => (await import('./bench/benchScreen.tsx')).BenchScreen);
+const BodyScreen = late(async () => (await import('./kit/bodyScreen.tsx')).BodyScreen, 'kit');
+const ConverterScreen = late(async () => (await import('./kit/converterScreen.tsx')).ConverterScreen, 'kit');
+const EnteringScreen = late(async () => (await import('./entering/enteringScreen.tsx')).EnteringScreen, 'entering', 'conditions', 'kit');
+const FilesScreen = late(async () => (await import('./files/filesScreen.tsx')).FilesScreen, 'files');
+const HelpScreen = late(async () => (await import('./help/helpScreen.tsx')).HelpScreen, 'firstHold');
+const KitScreen = late(async () => (await import('./kit/kitScreen.tsx')).KitScreen, 'kit');
+const LensScreen = late(async () => (await import('./kit/lensScreen.tsx')).LensScreen, 'kit');
+const LogbookScreen = late(async () => (await import('./logbook/logbookScreen.tsx')).LogbookScreen, 'logbook', 'lookUp');
+const NextScreen = late(async () => (await import('./start/nextScreen.tsx')).NextScreen, 'logbook', 'plan');
+const PlanScreen = late(async () => (await import('./plan/planScreen.tsx')).PlanScreen, 'plan');
+const PracticeScreen = late(async () => (await import('./start/practiceScreen.tsx')).PracticeScreen);
+const RecordScreen = late(async () => (await import('./logbook/recordScreen.tsx')).RecordScreen, 'record', 'conditions', 'kit');
+const SettingsScreen = late(async () => (await import('./settings/settingsScreen.tsx')).SettingsScreen, 'sound');
+const SituationScreen = late(async () => (await import('./logbook/situationScreen.tsx')).SituationScreen, 'situation', 'logbook', 'conditions', 'kit');
+const TrainingScreen = late(async () => (await import('./training/trainingScreen.tsx')).TrainingScreen);
+const VoiceScreen = late(async () => (await import('./voice/voiceScreen.tsx')).VoiceScreen, 'voice', 'sound', 'logbook');
+const WalkScreen = late(async () => (await import('./bench/walkScreen.tsx')).WalkScreen, 'firstHold');
+
+export function Elsewhere({ place }: { readonly place: Place }) {
+  switch (place.at) {
+    case 'start':
+    case 'sweep':
+      return null;
+    case 'logbook':
+      return <LogbookScreen />;
+    case 'record':
+      return <RecordScreen id={place.id} />;
+    case 'situation':
+      return <SituationScreen id={place.id} byHand={place.byHand ?? false} />;
+    case 'entering':
+      return <EnteringScreen id={place.id} />;
+    case 'next':
+      return <NextScreen />;
+    case 'practice':
+      return <PracticeScreen />;
+    case 'plan':
+      return <PlanScreen />;
+    case 'kit':
+      return <KitScreen />;
+    case 'body':
+      return <BodyScreen id={place.id} />;
+    case 'lens':
+      return <LensScreen id={place.id} />;
+    case 'converter':
+      return <ConverterScreen id={place.id} />;
+    case 'files':
+      return <FilesScreen />;
+    case 'settings':
+      return <SettingsScreen />;
+    case 'bench':
+      return <BenchScreen />;
+    case 'walk':
+      return <WalkScreen />;
+    case 'help':
+      return <HelpScreen />;
+    case 'training':
+      return <TrainingScreen />;
+    case 'voice':
+      return <VoiceScreen />;
+  }
+}
