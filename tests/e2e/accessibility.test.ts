@@ -6,7 +6,7 @@ import type { Phase } from '../../src/sweep/state.ts';
 import { launchChromium, type Chromium } from './chromium.ts';
 import { faults } from './faults.ts';
 import { choose, press, seatAt, type, until, untilPhase, untilText, type Seat } from './seat.ts';
-import { tell, untilStart } from './sweeping.ts';
+import { beginWith, holdOnce, keys, tell, toTheStart, untilStart } from './sweeping.ts';
 import { practiceSweep, putUnderWay, sweepIn } from './underWay.ts';
 
 async function open(): Promise<{ chromium: Chromium; page: Page; seat: Seat }> {
@@ -89,6 +89,41 @@ test('the hold and the question after it have no fault, nor has the entry of ano
   expect(await faults(page, 'sweep-holding')).toEqual([]);
   await untilPhase(seat, 'judging');
   expect(await faults(page, 'sweep-judging')).toEqual([]);
+});
+
+test('a sweep without a name, its chips, its result and the start that offers to name it have no fault', async () => {
+  const { page, seat } = await open();
+  await choose(seat, 'Start');
+  await untilPhase(seat, 'dialling');
+  expect(await faults(page, 'sweep-unnamed')).toEqual([]);
+  await choose(seat, 'Lens');
+  expect(await faults(page, 'sweep-unnamed-lens')).toEqual([]);
+  await press(seat, 'Escape');
+  await holdOnce(seat, () => 'nothing', keys);
+  await press(seat, 'x');
+  await untilText(seat, 'Whose result is it?');
+  expect(await faults(page, 'whose-result')).toEqual([]);
+  await press(seat, 'n');
+  await until(seat, 'the next lens', ({ screen }) => screen === 'next');
+  await seat.click('[aria-label="Back"]');
+  await untilText(seat, 'has no name yet');
+  expect(await faults(page, 'start-to-name')).toEqual([]);
+  await choose(seat, 'Name it');
+  expect(await faults(page, 'start-naming')).toEqual([]);
+});
+
+test('the start with a kit, and a look-up in it, have no fault', async () => {
+  const { page, seat } = await open();
+  await beginWith(seat, { body: 'Velde M1', lens: 'Corvid 85 f/1.8', focalLength: '85' });
+  expect(await faults(page, 'sweep-named')).toEqual([]);
+  await holdOnce(seat, () => 'nothing', keys);
+  await press(seat, 'x');
+  await until(seat, 'the end', ({ phase, text }) => phase === 'finished' && text.includes('Next lens'));
+  await toTheStart(seat);
+  expect(await faults(page, 'start-kit')).toEqual([]);
+  await type(seat, 'cor');
+  await untilText(seat, 'Start: Corvid');
+  expect(await faults(page, 'start-look-up')).toEqual([]);
 });
 
 test('a panel that follows a sweep has no fault', async () => {

@@ -17,7 +17,9 @@ export function SweepHeader({ sweep, onLeave }: { readonly sweep: SweepState; re
         <h1>{lens}</h1>
         {practice || transfer || !owner ? <p class="muted small">{details}</p> : <SweepTold sweep={sweep} />}
       </div>
-      <VoiceMark />
+      <div class="markplace">
+        <VoiceMark />
+      </div>
     </header>
   );
 }
