@@ -2,7 +2,7 @@
 import { expect, onTestFinished, test } from 'vitest';
 import { launchFirefox } from './firefox.ts';
 import { choose, press, seatAtSidebar, tabTo, type, until, untilPhase, type Seat } from './seat.ts';
-import { beginWith, keys, practiceEye, shortenHolds, steadyEye, sweep, toTheStart, untilFound } from './sweeping.ts';
+import { nameKit, keys, practiceEye, shortenHolds, steadyEye, sweep, toTheStart, untilFound } from './sweeping.ts';
 import { pedal, short, switches } from './switching.ts';
 import { practiceBand, practiceSweep } from './underWay.ts';
 
@@ -20,7 +20,9 @@ async function sitDown(): Promise<Seat> {
 test('a kit typed in and a sweep by keys end at the middle of the band, and the logbook finds it', async () => {
   const seat = await sitDown();
   await shortenHolds(seat);
-  await beginWith(seat, { body: 'Velde M1', lens: 'Orrin 85 f/1.8', focalLength: '85' });
+  await nameKit(seat, { body: 'Velde M1', lens: 'Orrin 85 f/1.8', focalLength: '85' });
+  await seat.click('#start-button');
+  await untilPhase(seat, 'dialling');
   await sweep(seat, steadyEye(3, 9), keys);
   await press(seat, 'a');
   expect(await untilFound(seat)).toBe(6);
