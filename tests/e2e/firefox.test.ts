@@ -7,7 +7,7 @@ test('the toolbar button opens the sidebar with its heading, and it takes truste
   const firefox = await launchFirefox();
   onTestFinished(firefox.close);
   const sidebar = await firefox.openSidebar();
-  await sidebar.waitFor(() => document.querySelector('h1') !== null);
+  await sidebar.waitFor(() => document.querySelector('main')?.dataset['screen'] === 'start');
   await sidebar.picture('firefox-sidebar');
   expect(await sidebar.evaluate(() => innerWidth)).toBeLessThan(260);
 

@@ -21,12 +21,14 @@ test('a kit typed in and a sweep by keys end at the middle of the band, and the 
   const seat = await sitDown();
   await shortenHolds(seat);
   await nameKit(seat, { body: 'Velde M1', lens: 'Orrin 85 f/1.8', focalLength: '85' });
+  // Tab past the last control leaves the sidebar for the browser's own: what stands above is reached by the pointer.
   await seat.click('#start-button');
   await untilPhase(seat, 'dialling');
   await sweep(seat, steadyEye(3, 9), keys);
   await press(seat, 'a');
   expect(await untilFound(seat)).toBe(6);
   await toTheStart(seat);
+  await seat.click('h1');
   await choose(seat, 'Logbook');
   await tabTo(seat, 'Find a body, lens, focal length or distance');
   await type(seat, 'orr');

@@ -8,7 +8,7 @@ test('the bench is reckoned, a reading is kept, every step is walked, and the sw
   const firefox = await launchFirefox();
   onTestFinished(firefox.close);
   const sidebar = await firefox.openSidebar();
-  await sidebar.waitFor(() => document.querySelector('h1') !== null);
+  await sidebar.waitFor(() => document.querySelector('main')?.dataset['screen'] === 'start');
   await sidebar.click('h1');
   const seat = seatAtSidebar(sidebar);
   await untilBench(seat);

@@ -26,7 +26,7 @@ const BROWSERS: readonly Browser[] = [
       const firefox = await launchFirefox();
       onTestFinished(firefox.close);
       const sidebar = await firefox.openSidebar();
-      await sidebar.waitFor(() => document.querySelector('h1') !== null);
+      await sidebar.waitFor(() => document.querySelector('main')?.dataset['screen'] === 'start');
       return seatAtSidebar(sidebar);
     },
   },

@@ -74,7 +74,7 @@ test.concurrent('in Firefox, which has no recogniser of its own, taught words al
   const firefox = await launchFirefox({ env: sound.env, prefs: { 'media.navigator.permission.disabled': true } });
   context.onTestFinished(firefox.close);
   const sidebar = await firefox.openSidebar();
-  await sidebar.waitFor(() => document.querySelector('h1') !== null);
+  await sidebar.waitFor(() => document.querySelector('main')?.dataset['screen'] === 'start');
   await sidebar.evaluate(putTaught, takes);
   await sidebar.evaluate((stored) => browser.storage.local.set(stored), underWay());
   await sidebar.click('h1');
