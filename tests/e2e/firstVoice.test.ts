@@ -112,7 +112,6 @@ test('in Firefox seven words are taught in under two minutes, and one of them be
   await untilText(seat, 'No sound leaves it and none is kept.');
   await presses(seat, pressed, ALLOW);
   await untilText(seat, 'of 7 words are taught.');
-  await presses(seat, pressed, '[data-stage="teaching"] .chief');
   const lesson = await theLesson(firefox, sidebar);
   person.fan();
   const began = performance.now();
@@ -138,6 +137,7 @@ test('in Firefox seven words are taught in under two minutes, and one of them be
     await person.say('holding');
     await new Promise((go) => setTimeout(go, 1200));
   }
+  expect(pressed.length).toBeLessThanOrEqual(3);
   console.log(`first timed hold by taught words in Firefox: ${pressed.length} presses, “holding” said ${said} times`);
 });
 

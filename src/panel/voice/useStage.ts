@@ -37,7 +37,8 @@ export function useStage(granted: boolean): Stage | null {
   return stage;
 }
 
-async function taughtOf(session: Session): Promise<number> {
+/** How many of the first words are taught. */
+export async function taughtOf(session: Session): Promise<number> {
   const read = await session.taught();
   if (!read.ok) return 0;
   const words = new Set(read.value.map(({ word }) => word));

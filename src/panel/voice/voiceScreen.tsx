@@ -9,7 +9,7 @@ import { askFor } from './askFor.ts';
 import { MarkTold } from './markTold.tsx';
 import { Trial } from './trial.tsx';
 import type { Stage } from './stage.ts';
-import { useStage } from './useStage.ts';
+import { taughtOf, useStage } from './useStage.ts';
 import { FIRST_WORDS } from '../../voice/wordGroups.ts';
 import { words } from '../../words/catalogue.ts';
 
@@ -17,6 +17,12 @@ export function VoiceScreen() {
   const { session, way } = useSurroundings();
   const [granted, setGranted] = useState(false);
   const stage = useStage(granted);
+  /** Allowed, the words are taught at once: nobody has to press for what they have just chosen. */
+  const ask = async (): Promise<void> => {
+    const allowed = await askFor(session);
+    setGranted(allowed);
+    if (allowed && session.settings.peek().voice.wish === 'own' && (await taughtOf(session)) < FIRST_WORDS.length) session.openPage('hearing.html#first');
+  };
   const sweep = session.sweep.value;
   return (
     <>
@@ -24,7 +30,7 @@ export function VoiceScreen() {
         {words('voice').sheet.title}
       </Heading>
       <section class="card" data-stage={stage?.at} aria-label={words('voice').sheet.title}>
-        {stage && <Step stage={stage} ask={() => void askFor(session).then(setGranted)} />}
+        {stage && <Step stage={stage} ask={ask} />}
       </section>
       {stage?.at === 'on' && !sweep && <Begin />}
       {stage?.at === 'on' && sweep && (
@@ -38,7 +44,7 @@ export function VoiceScreen() {
 
 interface Props {
   readonly stage: Stage;
-  readonly ask: () => void;
+  readonly ask: () => Promise<void>;
 }
 
 function Step({ stage, ask }: Props) {
@@ -51,7 +57,7 @@ function Step({ stage, ask }: Props) {
         <>
           <output>{words('voice').sheet.asking}</output>
           <p class="muted small">{words('voice').sheet.once}</p>
-          <button type="button" class="chief" onClick={ask}>
+          <button type="button" class="chief" onClick={() => void ask()}>
             {words('voice').sheet.askAgain}
           </button>
           <LeaveOff />
@@ -88,7 +94,7 @@ function Offer({ by, ask }: Pick<Props, 'ask'> & { readonly by: RecognisedBy }) 
   const session = useSession();
   const wish = (wanted: RecognisedBy): void => {
     session.changeSettings({ voice: { wish: wanted } });
-    ask();
+    void ask();
   };
   return (
     <>
