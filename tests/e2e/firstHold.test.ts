@@ -160,6 +160,7 @@ const firefoxPanel = async () => {
   await sidebar.waitFor(() => document.querySelector('main')?.dataset['screen'] === 'start');
   await sidebar.click('h1');
   const seat = seatAtSidebar(sidebar);
+  await until(seat, 'the start', ({ screen }) => screen === 'start');
   await seat.evaluate((live) => browser.storage.local.set({ live }), realSweep());
   await untilPhase(seat, 'dialling');
   await pause(300);

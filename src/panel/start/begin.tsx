@@ -9,6 +9,7 @@ import type { Description } from '../session/session.ts';
 import { ToldLine } from '../told/toldLine.tsx';
 import { useSurroundings } from '../useSession.ts';
 import { checked } from './checked.ts';
+import type { Draft } from './draft.ts';
 import { BUTTON, FIELD, FORM } from './firstField.tsx';
 import { FoundList } from './foundList.tsx';
 import { LastOne } from './lastOne.tsx';
@@ -30,10 +31,11 @@ export function Begin({ next = false }: { readonly next?: boolean }) {
   const found = useFinding(query);
   const preview = (): Preview =>
     previewOf(start.draft.peek(), { kit: session.kit.peek(), records: session.records.peek(), offers: next ? 'last body' : 'last lens' });
-  const { parts, onBody } = previewOf(draft, { kit, records, offers: next ? 'last body' : 'last lens' });
   const isKnown = kit.lenses.some(({ name, retired }) => retired === null && isSameName(name, query));
   const [first] = found.all;
   const meant = !next && first ? first : null;
+  const shown = meant ? pickedFrom(meant) : draft;
+  const { parts, onBody } = previewOf(shown, { kit, records, offers: next ? 'last body' : 'last lens' });
   // Letters only, no click; but nobody who has moved on already is called back.
   useLayoutEffect(() => {
     const focused = document.activeElement;
@@ -43,19 +45,21 @@ export function Begin({ next = false }: { readonly next?: boolean }) {
   /** Enter may come right after a letter. */
   const meantNow = (): Shelved | null => (next ? null : (found.now(start.draft.peek().query)[0] ?? null));
   const pick = ({ subject }: Shelved): void => {
-    start.change({ query: '', picked: subject.situation, about: {} });
+    start.change(pickedFrom({ subject }));
     field.current?.focus();
   };
   const tell = (told: Description) => {
     const described = checked(told);
     refusedRef.current = !described.ok;
+    // What is told is about the lens that is shown.
+    if (described.ok && meant) start.change(pickedFrom(meant));
     if (described.ok) start.tell(told);
     refuse('');
     return described;
   };
   const go = (meant = meantNow()): void => {
     if (refusedRef.current) return refuse(START.fits);
-    if (meant) start.change({ query: '', picked: meant.subject.situation, about: {} });
+    if (meant) start.change(pickedFrom(meant));
     void begin(preview());
   };
   /** Enter takes the first that is known, and says its value; with nothing to take it starts. */
@@ -80,7 +84,7 @@ export function Begin({ next = false }: { readonly next?: boolean }) {
             autocomplete="off"
             class="look-up"
             aria-label={next ? NEXT.field : START.field}
-            placeholder={next ? NEXT.field : START.field}
+            placeholder={next ? NEXT.placeholder : START.placeholder}
             value={query}
             onInput={(event) => {
               start.change({ query: event.currentTarget.value, picked: null });
@@ -124,3 +128,5 @@ export function Begin({ next = false }: { readonly next?: boolean }) {
     </>
   );
 }
+
+const pickedFrom = ({ subject }: Pick<Shelved, 'subject'>): Draft => ({ query: '', picked: subject.situation, about: {} });

@@ -23,7 +23,7 @@ export const FirstField = ({ query = '', onQuery }: Props) => (
           autocomplete="off"
           class="look-up"
           aria-label={START.field}
-          placeholder={START.field}
+          placeholder={START.placeholder}
           value={query}
           onInput={(event) => onQuery?.(event.currentTarget.value)}
         />

@@ -1,7 +1,7 @@
 // The words of the start and of the next lens.
 export const START = {
   field: 'Look up a lens, or name a new one',
-  placeholder: 'Lens',
+  placeholder: 'Lens, known or new',
   known: 'In the logbook',
   take: (lens: string, details: string, value: string): string => `${lens}, ${details}, ${value}`,
   none: 'none',
@@ -30,6 +30,7 @@ export const START = {
 export const NEXT = {
   title: 'Next lens',
   field: 'Name of the next lens',
+  placeholder: 'Name of the lens',
   hint: 'With its focal length, such as \u201cCorvid 85\u201d. Enter starts.',
   planned: 'Next in the plan',
   startPlanned: (lens: string): string => `Start: ${lens}`,

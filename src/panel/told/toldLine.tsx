@@ -37,6 +37,7 @@ export function ToldLine({ small = false, onLens, onOpen, children, ...line }: P
   const press = (part: Part): void => {
     if (part === 'lens' && onLens) return onLens();
     if (open === null) onOpen?.();
+    setAll(true);
     setOpen(open === part ? null : part);
   };
   const close = (): void => {
@@ -45,7 +46,7 @@ export function ToldLine({ small = false, onLens, onOpen, children, ...line }: P
     setAll(!small);
   };
   return (
-    <div class={small ? 'told small' : 'told'}>
+    <div class={small ? 'told small' : 'told'} data-open={small && all}>
       <fieldset class="chips" aria-label={TOLD.line}>
         {(all ? PARTS : PARTS.filter((part) => isWanted(part, values))).map((part) => {
           const value = values[part];
