@@ -33,5 +33,7 @@ export interface FirstHoldWords {
     readonly does: Readonly<Record<Shown, string>>;
     /** When its press is told. */
     readonly when: Readonly<Record<Shown, string>>;
+    /** The same for the steady light, in a word. */
+    readonly after: string;
   };
 }

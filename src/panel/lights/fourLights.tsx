@@ -30,14 +30,14 @@ interface One {
 
 function OneLight({ light, lit, brief }: One) {
   const { word, press } = TELLING[light];
-  const { does, when } = words('firstHold').lights;
+  const { does, when, after } = words('firstHold').lights;
   return (
     <li data-light={light}>
       <Lamp light={light} lit={lit} />
       <b>{TAUGHT[word]}</b>
       {!brief && <span>{does[light]}</span>}
       <span class="tells">
-        <kbd>{capOf(word)}</kbd> <PressShape press={press} /> {(!brief || light === 'steady') && when[light]}
+        <kbd>{capOf(word)}</kbd> <PressShape press={press} /> {brief ? light === 'steady' && after : when[light]}
       </span>
     </li>
   );
