@@ -10,20 +10,25 @@ export interface Held {
   release(): void;
 }
 
-const KEPT = ['click', 'submit', 'keydown'] as const;
+const KEPT = ['click', 'submit', 'keydown', 'keyup'] as const;
 const TURNS = ['pointerdown', 'pointerup', 'pointercancel'] as const;
 
 export function holdInputs(place: HTMLElement): Held {
   const kept: (readonly [HTMLElement, Event])[] = [];
+  const down = new Set<string>();
   let pressed = false;
   let waiting = (): void => undefined;
 
   function hold(event: Event): void {
     event.stopImmediatePropagation();
     const target = event.target as HTMLElement;
+    const { key } = event as KeyboardEvent;
+    // A key comes up after it went down, also where the focus has changed in between.
+    if (event.type === 'keyup' && !down.delete(key)) return;
     // A button makes a click of these two, which is kept by itself.
-    if (target.tagName === 'BUTTON' && /^( |Enter)$/.test((event as KeyboardEvent).key)) return;
-    if (event.type !== 'keydown') event.preventDefault();
+    if (event.type === 'keydown' && target.tagName === 'BUTTON' && /^( |Enter)$/.test(key)) return;
+    if (event.type === 'keydown') down.add(key);
+    else event.preventDefault();
     kept.push([target, event]);
   }
 
@@ -59,5 +64,5 @@ function again(before: HTMLElement, event: Event): void {
   const target = before.isConnected ? before : document.getElementById(before.id);
   if (event.type === 'click') target?.click();
   else if (event.type === 'submit') (target as HTMLFormElement | null)?.requestSubmit();
-  else (target ?? document.body).dispatchEvent(new KeyboardEvent('keydown', event as KeyboardEvent));
+  else (target ?? document.body).dispatchEvent(new KeyboardEvent(event.type, event as KeyboardEvent));
 }

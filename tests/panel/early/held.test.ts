@@ -18,18 +18,22 @@ beforeEach(() => {
     done.push('submitted');
   });
   document.addEventListener('keydown', onKey);
+  document.addEventListener('keyup', onUp);
   find('input').addEventListener('input', () => done.push(`typed ${find<HTMLInputElement>('input').value}`));
 });
 afterEach(() => {
   release();
   vi.useRealTimers();
   document.removeEventListener('keydown', onKey);
+  document.removeEventListener('keyup', onUp);
 });
 function release(): void {
   held.release();
   vi.runAllTimers();
 }
 const onKey = ({ key, shiftKey }: KeyboardEvent): void => void done.push(`${shiftKey ? 'shift ' : ''}${key}`);
+const onUp = ({ key }: KeyboardEvent): void => void done.push(`${key} up`);
+const letGo = (target: HTMLElement, key: string): boolean => target.dispatchEvent(new KeyboardEvent('keyup', { key, bubbles: true, cancelable: true }));
 const press = (target: HTMLElement, key: string, shiftKey = false): boolean =>
   target.dispatchEvent(new KeyboardEvent('keydown', { key, shiftKey, bubbles: true, cancelable: true }));
 
@@ -52,6 +56,15 @@ test('a key that makes a click of a button counts as that click alone', () => {
   find('#b').click();
   release();
   expect(done).toEqual(['#b']);
+});
+
+test('a key comes up after it went down, also where the focus went to a button in between', () => {
+  press(document.body, ' ');
+  letGo(find('#b'), ' ');
+  press(document.body, 'd');
+  release();
+  letGo(document.body, 'd');
+  expect(done).toEqual([' ', '  up', 'd', 'd up']);
 });
 
 test('what was typed is told as soon as the panel is drawn, and stays in its field', () => {
