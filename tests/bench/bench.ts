@@ -11,17 +11,33 @@ import { suggestion } from './suggestion.ts';
 import { awkwardSweeps } from './sweep/awkwardFamily.ts';
 import { memory } from './sweep/memoryFamily.ts';
 import { moved } from './sweep/movedFamily.ts';
+import { observers } from './sweep/observersFamily.ts';
 import { sweeps } from './sweep/ordinaryFamily.ts';
 import { transfer } from './sweep/transferFamily.ts';
 import { troubles } from './sweep/troublesFamily.ts';
 import { taughtRule } from './taughtRule.ts';
 
-const families: readonly Family[] = [taughtRule, sweeps, awkwardSweeps, moved, troubles, memory, transfer, suggestion, panel, lookUp, hearing];
+const families: readonly Family[] = [
+  taughtRule,
+  sweeps,
+  awkwardSweeps,
+  observers,
+  moved,
+  troubles,
+  memory,
+  transfer,
+  suggestion,
+  panel,
+  lookUp,
+  hearing,
+];
 
 const { values } = parseArgs({ options: { only: { type: 'string' }, json: { type: 'string' }, data: { type: 'string' } } });
-const chosen = families.filter(({ name }) => values.only === undefined || name === values.only);
-if (chosen.length === 0) {
-  console.error(`No family is called ${values.only}. There are: ${families.map(({ name }) => name).join(', ')}.`);
+const wanted = values.only?.split(',') ?? families.map(({ name }) => name);
+const unknown = wanted.filter((name) => !families.some((family) => family.name === name));
+const chosen = families.filter(({ name }) => wanted.includes(name));
+if (unknown.length > 0) {
+  console.error(`No family is called ${unknown.join(', ')}. There are: ${families.map(({ name }) => name).join(', ')}.`);
   process.exit(2);
 }
 

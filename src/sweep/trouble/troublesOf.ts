@@ -11,6 +11,8 @@ import type { FocusMoved, Trouble } from './trouble.ts';
 
 /** Odds from which a trouble is named. A question about the focus has its own. */
 const NAMED = 100;
+/** The same where the light never told one value from another: more holds would tell little more of it. */
+const NAMED_EVERYWHERE = 50;
 /** A story this much less likely than another is explained by it. */
 const EXPLAINED = 10;
 
@@ -18,7 +20,7 @@ const EXPLAINED = 10;
 export function troublesOf(belief: Belief, holds: readonly Hold[], drift: Drift | null): Trouble[] {
   if (holds.length === 0) return [];
   const told = [sameEverywhere(belief, holds), holeIn(belief, holds), arrowsAgainst(belief, holds)];
-  const named: Trouble[] = told.filter((trouble) => trouble !== null && trouble.bayesFactor >= NAMED) as Trouble[];
+  const named: Trouble[] = told.filter((trouble) => trouble !== null && trouble.bayesFactor >= (isHopeless(trouble) ? NAMED_EVERYWHERE : NAMED)) as Trouble[];
   if (drift) named.push(focusMoved(drift, false));
   const most = Math.max(...named.map(({ bayesFactor }) => bayesFactor));
   return named.filter(({ bayesFactor }) => bayesFactor >= most / EXPLAINED).toSorted((a, b) => b.bayesFactor - a.bayesFactor);
