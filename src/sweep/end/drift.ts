@@ -56,13 +56,10 @@ export function driftOf(belief: Belief, holds: readonly Told[], trusted: number)
 /** A band that no story makes likelier than this share of the likeliest is left out. */
 const SLIGHT = 1e-4;
 
-/** What the stories of a moved focus have in common. */
-export interface Moves {
+/** One band that stays, to hold other stories against. */
+export interface OneBand {
   readonly belief: Belief;
-  readonly holds: readonly Told[];
-  /** The first and the last hold before which it may have moved. */
-  readonly first: number;
-  readonly last: number;
+  readonly holds: readonly Read[];
   /** The bands worth looking at, as they were believed before the first hold. */
   readonly bands: Posterior;
   readonly before: readonly Lights[];
@@ -71,11 +68,22 @@ export interface Moves {
   readonly whole: number;
 }
 
+/** What the stories of a moved focus have in common: the first and the last hold before which it may have moved. */
+export interface Moves extends OneBand {
+  readonly first: number;
+  readonly last: number;
+}
+
 export function movesOf(belief: Belief, holds: readonly Told[], first: number, last: number, shifts: readonly number[]): Moves {
-  const bands = openingOf(belief, worthALook(belief, holds, first, last, shifts));
+  return { ...oneBand(belief, holds, worthALook(belief, holds, first, last, shifts)), first, last };
+}
+
+/** What one band that stays gives to the holds, told of these bands. */
+export function oneBand(belief: Belief, holds: readonly Read[], which: Int32Array): OneBand {
+  const bands = openingOf(belief, which);
   const before = upTo(belief, bands, holds);
   const still = weightsOf(belief.model, before.at(-1) ?? bands, belief.bond).map((weight, k) => weight * bands.mass[k]!);
-  return { belief, holds, first, last, bands, before, still, whole: sum(still) };
+  return { belief, holds, bands, before, still, whole: sum(still) };
 }
 
 /** Tells the weight of each band after all holds, had it been shifted up by `shift` steps before hold `k`, for every such moment. */
@@ -84,18 +92,9 @@ export function movedBy({ belief, holds, first, last, bands, before }: Moves, sh
   for (let k = last; k >= first; k--) tell(k, joined(belief, bands, before[k]!, after[k]!));
 }
 
-/**
- * A quick look with one light for all: the bands that explain the holds, moved or not, better than hardly. The bands
- * whose edges lie between two values stand for their neighbours; all stories are told of the same ones.
- */
+/** The bands that explain the holds, moved or not, better than hardly. */
 function worthALook(belief: Belief, holds: readonly Told[], first: number, last: number, shifts: readonly number[]): Int32Array {
-  const { opening, model } = belief;
-  const places = Int32Array.from(opening.which.keys()).filter((k) => model.isBetween(opening.which[k]!));
-  const which = places.map((k) => opening.which[k]!);
-  const light = averageLight(belief);
-  const chances = ({ value, reading }: Read, shift: number): Float64Array =>
-    light(stimulusOf(model, value) - shift, outcomesOf(reading, model.arrows), which);
-  const start = Float64Array.from(places, (k) => opening.mass[k]!);
+  const { which, start, chances, worthy } = quickLook(belief);
   const before: Float64Array[] = [start];
   for (const hold of holds) before.push(product(before.at(-1)!, chances(hold, 0)));
   const most = before.at(-1)!.slice();
@@ -111,11 +110,32 @@ function worthALook(belief: Belief, holds: readonly Told[], first: number, last:
       }
     }
   }
-  const floor = SLIGHT * most.reduce((a, b) => Math.max(a, b), 0);
-  return which.filter((_, k) => most[k]! > floor);
+  return worthy(most);
 }
 
-function product(a: Float64Array, b: Float64Array): Float64Array {
+/**
+ * A quick look with one light for all. The bands whose edges lie between two values stand for their neighbours; all stories
+ * are told of the same ones.
+ */
+export function quickLook(belief: Belief) {
+  const { opening, model } = belief;
+  const places = Int32Array.from(opening.which.keys()).filter((k) => model.isBetween(opening.which[k]!));
+  const which = places.map((k) => opening.which[k]!);
+  const light = averageLight(belief);
+  return {
+    which,
+    start: Float64Array.from(places, (k) => opening.mass[k]!),
+    chances: ({ value, reading }: Read, shift: number): Float64Array =>
+      light(stimulusOf(model, value) - shift, outcomesOf(reading, model.arrows), which),
+    /** Of the greatest weight that any story gives each band: the bands worth an exact one. */
+    worthy(most: Float64Array): Int32Array {
+      const floor = SLIGHT * most.reduce((a, b) => Math.max(a, b), 0);
+      return which.filter((_, k) => most[k]! > floor);
+    },
+  };
+}
+
+export function product(a: Float64Array, b: Float64Array): Float64Array {
   const both = new Float64Array(a.length);
   for (let k = 0; k < a.length; k++) both[k] = a[k]! * b[k]!;
   return both;

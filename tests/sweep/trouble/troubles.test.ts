@@ -66,7 +66,10 @@ test.each([1, 5])('arrows that turn round midway are named, and the lights still
 test.each([3, 4])('a focus that moves is named by the question about it, and stays named after it was seen (seed %i)', (seed) => {
   const { state } = practised(seed, 'focus moves', { looks: false });
   expect(state.phase.name).toBe('checking');
-  expect(state.troubles).toMatchObject([{ trouble: 'focus moved', seen: false }]);
+  // Holds that go on as they go by time may tell of a slow drift as well: then both are named, the likelier first.
+  const [first, ...others] = state.troubles;
+  expect(first).toMatchObject({ trouble: 'focus moved', seen: false });
+  expect(others.every(({ trouble }) => trouble === 'band drifts')).toBe(true);
   const fresh = after(state, { did: 'checked', at: later(900), focus: 'moved', by: 'key' });
   expect(fresh.troubles).toMatchObject([{ trouble: 'focus moved', seen: true }]);
   const held = after(
