@@ -1,6 +1,6 @@
 // Did the focus move during the sweep? Two stories are weighed against each other: one band made all the holds, or the
-// same band was shifted at some moment. The Bayes factor is their odds (Kass & Raftery 1995, J. Am. Stat. Assoc. 90:773:
-// above 20 is strong), averaged over the moment and the shift, which nobody knows.
+// same band was shifted at some moment. The Bayes factor is their odds (Kass & Raftery 1995, J. Am. Stat. Assoc. 90:773),
+// averaged over the moment and the shift, which nobody knows.
 import { stimulusOf, type Belief } from '../belief/belief.ts';
 import { from, joined, openingOf, upTo, type Read } from '../belief/accounts.ts';
 import { averageLight } from '../belief/averageLight.ts';
@@ -16,10 +16,11 @@ export interface Drift {
 }
 
 /**
- * Odds at which the sweep stops and asks for a look in live view. They are read after every hold: at ten, 3.5 % of still
- * sweeps on bodies with arrows were doubted, at twenty under 2 % (found on simulated observers).
+ * Odds at which the sweep stops and asks for a look in live view. They are read after every hold. The stories share one
+ * light that is not known, which makes each of them explain more: odds of eight doubt as few still sweeps as odds of twenty
+ * did with a light that was taken for known (found on simulated observers).
  */
-export const STRONG = 20;
+export const STRONG = 8;
 /** Neither story can be told from fewer holds than this on each side. */
 export const FEWEST = 2;
 /** In all of a series, one of which must have held: where nothing ever did, there is no band to have moved. */

@@ -21,7 +21,7 @@ interface Asked {
 }
 
 /** Odds at which the sweep asks for a look in live view; below them one more hold can still tell. */
-const VERY_STRONG = 25;
+const VERY_STRONG = 10;
 
 /** `hidden`: strong evidence of a shift that harms. `test`: the hold still wanted to be sure of none. */
 export interface Closing {
