@@ -8,5 +8,6 @@ export default defineConfig({
     include: ['tests/**/*.test.{ts,tsx}'],
     exclude: ['tests/e2e/**', 'tests/bench/**', 'tests/play/**'],
     passWithNoTests: false,
+    setupFiles: ['tests/words/allRead.ts'],
   },
 });

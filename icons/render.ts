@@ -3,7 +3,7 @@
 import { readFile } from 'node:fs/promises';
 import puppeteer from 'puppeteer-core';
 import { base } from '../manifest/base.ts';
-import { program } from '../tests/e2e/browsers.ts';
+import { program } from '../tests/programs/programs.ts';
 
 const svg = await readFile('icons/icon.svg', 'utf8');
 const browser = await puppeteer.launch({ executablePath: program('chromium'), args: ['--no-sandbox'] });

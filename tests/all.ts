@@ -1,12 +1,15 @@
 // Runs every check, each even if one before it failed, and closes with a line that sums them.
 import { spawnSync } from 'node:child_process';
 import { readFileSync, rmSync } from 'node:fs';
+import { ALL } from './programs/programs.ts';
+import { makeReady } from './programs/ready.ts';
 
 type Count = { passed: number; failed: number };
 type Stage = { name: string; run: () => Count };
 type VitestReport = { numPassedTests: number; numTotalTests: number };
 
 const stages: Stage[] = [
+  { name: 'browsers and sound', run: programs },
   command('types', 'npm', 'run', 'types'),
   command('lint', 'npm', 'run', 'lint'),
   command('unused code', 'npm', 'run', 'unused'),
@@ -16,6 +19,17 @@ const stages: Stage[] = [
   vitest('unit tests', 'vitest.config.ts'),
   vitest('end-to-end tests', 'vitest.e2e.config.ts'),
 ];
+
+/** First, so that nothing that tests ever installs anything. */
+function programs(): Count {
+  try {
+    makeReady(ALL);
+    return { passed: 1, failed: 0 };
+  } catch (error) {
+    console.error(error instanceof Error ? error.message : error);
+    return { passed: 0, failed: 1 };
+  }
+}
 
 /** A stage that is one check: it passes or it fails. */
 function command(name: string, program: string, ...args: string[]): Stage {

@@ -4,12 +4,13 @@ import * as v from 'valibot';
 import { Scale, USUAL_SCALE } from '../sweep/scale.ts';
 import { ArrowDisplay } from '../sweep/verdict.ts';
 import type { Moment } from '../units.ts';
+import { fault } from './fault.ts';
 import { Engraved, kept, Name } from './words.ts';
 
 const side = v.pipe(
-  v.number('Enter the sensor’s width and height in millimetres.'),
-  v.minValue(4, 'A sensor is at least 4 mm wide and high.'),
-  v.maxValue(70, 'A sensor is at most 70 mm wide and high.'),
+  v.number(fault('no sensor size')),
+  v.minValue(4, fault('sensor too small')),
+  v.maxValue(70, fault('sensor too large')),
   v.brand('Millimetres'),
 );
 
@@ -41,10 +42,10 @@ export const Body = v.object({
   /** How many lenses it remembers; null where that is not known. */
   remembers: v.nullable(
     v.pipe(
-      v.number('Enter how many lenses it remembers, a whole number.'),
-      v.integer('Enter how many lenses it remembers, a whole number.'),
-      v.minValue(1, 'A body remembers at least one lens.'),
-      v.maxValue(1000, 'Enter at most 1000 lenses.'),
+      v.number(fault('remembers no number')),
+      v.integer(fault('remembers no number')),
+      v.minValue(1, fault('remembers too few')),
+      v.maxValue(1000, fault('remembers too many')),
     ),
   ),
   copies: Copies,

@@ -1,7 +1,7 @@
 // Saving and retiring kit. A change says which state it was made from, so that two windows editing the same record
 // cannot overwrite each other unseen; nothing is ever taken out, because old values point at it.
 import type { Moment } from '../units.ts';
-import { failed, got, type Got } from '../result.ts';
+import { answered, cannot, type Answer } from '../result.ts';
 import type { Body, Converter, Kit, Lens, Situation } from './kit.ts';
 
 /** The lists of the kit and what each holds. */
@@ -13,12 +13,11 @@ export interface KitItem {
 }
 export type KitList = keyof KitItem;
 
-const CALLED: Record<KitList, string> = {
-  bodies: 'body',
-  lenses: 'lens',
-  converters: 'converter',
-  situations: 'situation',
-};
+/** What keeps a change from being saved: the sentence belongs to the form as a whole. */
+export type SavingFault =
+  | { readonly is: 'changed elsewhere' | 'gone'; readonly list: KitList }
+  | { readonly is: 'situation lacks'; readonly what: 'body' | 'lens' | 'converter' };
+
 
 /**
  * The kit with this item added or replaced, stamped `now`. `seen` is the `changed` of the state it was edited from, or
@@ -30,22 +29,18 @@ export function put<List extends KitList>(
   item: KitItem[List],
   seen: Moment | null,
   now: Moment,
-): Got<Kit> {
+): Answer<Kit, SavingFault> {
   const items: readonly KitItem[KitList][] = kit[list];
   const index = items.findIndex(({ id }) => id === item.id);
   const known = items[index];
-  if ((known?.changed ?? null) !== seen) {
-    return failed(
-      `This ${CALLED[list]} was changed in another window: look at it again, then make your change once more.`,
-    );
-  }
+  if ((known?.changed ?? null) !== seen) return cannot({ is: 'changed elsewhere', list });
   if (list === 'situations') {
     const missing = missingFor(kit, item as Situation);
-    if (missing) return failed(`Choose a ${missing} for this situation first.`);
+    if (missing) return cannot({ is: 'situation lacks', what: missing });
   }
   const later = Math.max(now, (known?.changed ?? 0) + 1) as Moment;
   const stamped = { ...item, changed: later };
-  return got({ ...kit, [list]: known ? items.map((old, at) => (at === index ? stamped : old)) : [...items, stamped] });
+  return answered({ ...kit, [list]: known ? items.map((old, at) => (at === index ? stamped : old)) : [...items, stamped] });
 }
 
 /** Retires an item, or brings it back with `retired: null`. */
@@ -55,14 +50,14 @@ export function retire<List extends KitList>(
   id: string,
   retired: Moment | null,
   now: Moment,
-): Got<Kit> {
+): Answer<Kit, SavingFault> {
   const items: readonly KitItem[KitList][] = kit[list];
   const known = items.find((item) => item.id === id);
-  if (!known) return failed(`This ${CALLED[list]} is no longer here: reload the list.`);
+  if (!known) return cannot({ is: 'gone', list });
   return put(kit, list, { ...known, retired } as KitItem[List], known.changed, now);
 }
 
-function missingFor(kit: Kit, situation: Situation): string | null {
+function missingFor(kit: Kit, situation: Situation): 'body' | 'lens' | 'converter' | null {
   const has = (items: readonly { id: string }[], id: string) => items.some((item) => item.id === id);
   if (!has(kit.bodies, situation.body)) return 'body';
   if (!has(kit.lenses, situation.lens)) return 'lens';

@@ -1,19 +1,20 @@
 // A lens, and the converter that may stand between it and the body. Two copies of one lens are two records.
 import * as v from 'valibot';
 import type { Moment } from '../units.ts';
+import { fault } from './fault.ts';
 import { Distance, FocalLength } from './lengths.ts';
 import { Engraved, kept, Name } from './words.ts';
 
 const aperture = v.pipe(
-  v.number('Enter the aperture as an f-number, such as 1.8.'),
-  v.minValue(0.5, 'The widest aperture is at least f/0.5.'),
-  v.maxValue(64, 'The widest aperture is at most f/64.'),
+  v.number(fault('no aperture')),
+  v.minValue(0.5, fault('aperture too wide')),
+  v.maxValue(64, fault('aperture too narrow')),
 );
 
 /** Shortest and longest focal length; equal where the lens does not zoom. */
 export const FocalRange = v.pipe(
   v.object({ from: FocalLength, to: FocalLength }),
-  v.check(({ from, to }) => from <= to, 'Enter the shorter focal length first.'),
+  v.check(({ from, to }) => from <= to, fault('focal lengths turned round')),
 );
 export type FocalRange = v.InferOutput<typeof FocalRange>;
 
@@ -34,9 +35,9 @@ export const Converter = v.object({
   ...kept,
   name: Name,
   factor: v.pipe(
-    v.number('Enter the factor, such as 1.4.'),
-    v.minValue(0.5, 'The factor is at least 0.5.'),
-    v.maxValue(4, 'The factor is at most 4.'),
+    v.number(fault('no factor')),
+    v.minValue(0.5, fault('factor too small')),
+    v.maxValue(4, fault('factor too large')),
   ),
 });
 export type Converter = v.InferOutput<typeof Converter>;

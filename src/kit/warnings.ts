@@ -3,13 +3,16 @@
 import { isRetired } from './change.ts';
 import { pairingsOf, type Body, type Kit, type Lens, type Situation } from './kit.ts';
 
-export interface Warning {
-  readonly body: string;
-  readonly about: 'shared value' | 'memory';
+interface About {
+  readonly body: Pick<Body, 'id' | 'name'>;
   /** The lenses concerned. */
-  readonly lenses: readonly string[];
-  readonly sentence: string;
+  readonly lenses: readonly Pick<Lens, 'id' | 'name' | 'serial'>[];
 }
+
+export type Warning =
+  /** `surely`: the body is known not to tell copies apart; otherwise nobody has said. */
+  | ({ readonly about: 'shared value'; readonly surely: boolean } & About)
+  | ({ readonly about: 'memory'; readonly remembers: number; readonly left: number } & About);
 
 /** Places left at which the memory counts as nearly full. */
 const NEARLY = 2;
@@ -34,7 +37,7 @@ export function warningsOf(kit: Kit, entered: ReadonlySet<string>): Warning[] {
 
 /** Those that matter before a value of this situation is entered. */
 export const warningsFor = ({ body, lens }: Situation, warnings: readonly Warning[]): Warning[] =>
-  warnings.filter((warning) => warning.body === body && (warning.about === 'memory' || warning.lenses.includes(lens)));
+  warnings.filter((warning) => warning.body.id === body && (warning.about === 'memory' || warning.lenses.some(({ id }) => id === lens)));
 
 interface Use {
   readonly situation: Situation;
@@ -51,37 +54,22 @@ function sharedValues(body: Body, used: readonly Use[]): Warning[] {
   return [...copies.values()]
     .filter((group) => group.size > 1)
     .map((group) => ({
-      body: body.id,
       about: 'shared value',
-      lenses: [...group.keys()],
-      sentence: sharedSentence(body, namesOf(group)),
+      body,
+      lenses: [...group.values()],
+      surely: body.copies === 'share a value',
     }));
-}
-
-function sharedSentence({ name, copies }: Body, lenses: string): string {
-  return copies === 'share a value'
-    ? `${name} cannot tell ${lenses} apart: they share one stored value, so enter that of the one in use.`
-    : `${lenses} may share one stored value on ${name}: look in its manual, then say so in the body’s settings.`;
 }
 
 function memory(body: Body, stored: readonly Use[]): Warning[] {
   if (body.remembers === null) return [];
   const places = new Set(stored.map(({ situation, lens }) => `${placeKey(body, lens)} ${situation.converter ?? ''}`));
-  const left = body.remembers - places.size;
+  const left = Math.max(0, body.remembers - places.size);
   if (left > NEARLY) return [];
-  const lenses = [...new Set(stored.map(({ lens }) => lens.id))];
-  const room = left <= 0 ? 'has no place left' : left === 1 ? 'has one place left' : `has ${left} places left`;
-  const sentence = `${body.name} remembers ${body.remembers} lenses and ${room}`;
-  const remedy = 'delete one you no longer use from its memory before you enter another.';
-  return [{ body: body.id, about: 'memory', lenses, sentence: `${sentence}: ${remedy}` }];
+  const lenses = [...new Set(stored.map(({ lens }) => lens))];
+  return [{ about: 'memory', body, lenses, remembers: body.remembers, left }];
 }
 
 /** Lenses of one model count as copies; without a model, those of one name. */
 const modelKey = (lens: Lens): string => (lens.model ?? lens.name).toLowerCase().replace(/\s+/g, ' ');
 const placeKey = (body: Body, lens: Lens): string => (body.copies === 'share a value' ? modelKey(lens) : lens.id);
-
-function namesOf(group: ReadonlyMap<string, Lens>): string {
-  const lenses = [...group.values()];
-  const named = lenses.map(({ name, serial }) => (serial === null ? name : `${name} (${serial})`));
-  return `${named.slice(0, -1).join(', ')} and ${named.at(-1)}`;
-}

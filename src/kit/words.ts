@@ -1,15 +1,15 @@
-// The small fields every piece of kit is made of: ids, names, serials. Each says in its own sentence what would fit,
-// because that sentence is shown beside the field.
+// The small fields every piece of kit is made of: ids, names, serials. Each names the fault where it does not fit.
 import * as v from 'valibot';
 import { Moment } from '../units.ts';
+import { fault } from './fault.ts';
 
 export const Id = v.pipe(v.string(), v.minLength(1), v.maxLength(100));
 
 export const Name = v.pipe(
   v.string(),
   v.trim(),
-  v.minLength(1, 'Give it a name you will recognise.'),
-  v.maxLength(60, 'Use a name of at most 60 characters.'),
+  v.minLength(1, fault('no name')),
+  v.maxLength(60, fault('name too long')),
 );
 
 /** What is engraved or written into photographs; null where nobody has looked. */
@@ -17,8 +17,8 @@ export const Engraved = v.nullable(
   v.pipe(
     v.string(),
     v.trim(),
-    v.minLength(1, 'Leave it empty, or copy it from the camera or lens.'),
-    v.maxLength(60, 'Use at most 60 characters.'),
+    v.minLength(1, fault('engraving empty')),
+    v.maxLength(60, fault('engraving too long')),
   ),
 );
 

@@ -4,7 +4,7 @@
 import * as v from 'valibot';
 import { isOnScale, writeSteps, type Scale } from '../sweep/scale.ts';
 import { Subject } from '../sweep/plan.ts';
-import { failed, got, type Got } from '../result.ts';
+import { failed, got, type Result } from '../result.ts';
 import { Moment, Steps, steps } from '../units.ts';
 import { Conditions } from './conditions.ts';
 
@@ -34,7 +34,7 @@ export interface Middle {
 }
 
 /** Finds the middle of a band whose ends were typed in, in either order. */
-export function middleOf(scale: Scale, one: number, other: number): Got<Middle> {
+export function middleOf(scale: Scale, one: number, other: number): Result<Middle> {
   for (const end of [one, other]) {
     if (!isOnScale(scale, end)) {
       return failed(`Enter both ends as values of the scale, ${writeSteps(scale.min)} to ${writeSteps(scale.max)}.`);

@@ -1,6 +1,7 @@
 // Several sweeps of one situation as one estimate, and whether they agree. Inverse-variance weights and Cochran's Q;
 // the spread between sweeps after DerSimonian & Laird (1986); I² after Higgins & Thompson (2002). A sweep's variance is
 // read off its 95 % interval.
+import type { Comparison, SweepsDiffer } from '../sweep/trouble/sweepsDiffer.ts';
 import type { Measured } from './measured.ts';
 
 export interface Estimate {
@@ -58,20 +59,6 @@ function weighted(estimates: readonly Estimate[], tau2: number): { value: number
 export function estimateOf({ centre, interval }: Pick<Measured, 'centre' | 'interval'>): Estimate | null {
   if (centre === null || interval === null) return null;
   return { value: centre, variance: Math.max(SUREST, (interval.to - interval.from) / 2 / HALF_95) ** 2 };
-}
-
-export interface Comparison {
-  /** How far apart, and how far chance may bring them apart with 95 %, in steps. */
-  readonly apart: number;
-  readonly allowed: number;
-  readonly differ: boolean;
-  /** Odds that they measured two centres, against one. */
-  readonly bayesFactor: number;
-}
-
-/** Two sweeps that differ by more than their intervals allow, by strong evidence: a trouble to be named. */
-export interface SweepsDiffer extends Comparison {
-  readonly trouble: 'sweeps differ';
 }
 
 /** How far apart two centres lie where something changed between the sweeps (sd, steps; common practice, no source). */

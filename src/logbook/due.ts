@@ -7,7 +7,7 @@ import type { History } from './history.ts';
 import type { KitNote } from './kitNote.ts';
 import type { Measured } from './measured.ts';
 
-export interface Reason {
+export interface DueReason {
   readonly why: 'age' | 'firmware' | 'service' | 'temperature' | 're-check' | 'drift';
   /** Since when it has been due. */
   readonly since: Moment;
@@ -33,7 +33,7 @@ export interface Today {
 const DAY = 86_400_000;
 
 /** The reasons to measure again, the longest due first. `notes`: of the situation's body, lens and converter. */
-export function dueAgain(history: History, notes: readonly KitNote[], today: Today, limits: Limits): Reason[] {
+export function dueAgain(history: History, notes: readonly KitNote[], today: Today, limits: Limits): DueReason[] {
   const last = history.measured.at(-1) ?? null;
   const from = last?.at ?? history.entries.at(-1)?.at;
   if (from === undefined) return [];
@@ -47,7 +47,7 @@ export function dueAgain(history: History, notes: readonly KitNote[], today: Tod
   return reasons.filter((reason) => reason !== null).sort((a, b) => a.since - b.since);
 }
 
-function age(from: Moment, today: Today, { days }: Limits): Reason | null {
+function age(from: Moment, today: Today, { days }: Limits): DueReason | null {
   const since = moment(from + days * DAY);
   if (today.at < since) return null;
   const old = Math.floor((today.at - from) / DAY);
@@ -55,13 +55,13 @@ function age(from: Moment, today: Today, { days }: Limits): Reason | null {
   return { why: 'age', since, sentence };
 }
 
-function noted({ at, what, note }: KitNote): Reason {
+function noted({ at, what, note }: KitNote): DueReason {
   const happened = what === 'firmware' ? 'New firmware' : 'Serviced';
   const more = note === '' ? '' : `: ${note.replace(/\.$/, '')}`;
   return { why: what, since: at, sentence: `${happened} since it was measured${more}.` };
 }
 
-function temperature({ measured, entries }: History, today: Today, { degrees }: Limits): Reason | null {
+function temperature({ measured, entries }: History, today: Today, { degrees }: Limits): DueReason | null {
   const then = measured.at(-1)?.conditions?.temperature ?? entries.at(-1)?.conditions.temperature ?? null;
   if (then === null || today.temperature === null) return null;
   if (Math.abs(today.temperature - then) < degrees) return null;
@@ -74,7 +74,7 @@ function temperature({ measured, entries }: History, today: Today, { degrees }: 
 }
 
 /** A sweep after the value was entered that does not have the value in its band. */
-function failedRecheck({ measured, entries }: History): Reason | null {
+function failedRecheck({ measured, entries }: History): DueReason | null {
   const entry = entries.at(-1);
   const last = measured.at(-1);
   if (!entry || !last || last.at <= entry.at || last.by !== 'sweep' || holds(last, entry.value)) return null;
@@ -91,7 +91,7 @@ function holds({ found, low, high }: Measured, value: number): boolean {
 }
 
 /** Further apart than the limit, and than both intervals together allow. */
-function drift(measured: readonly Measured[], { steps }: Limits): Reason | null {
+function drift(measured: readonly Measured[], { steps }: Limits): DueReason | null {
   const [before, last] = measured.filter(({ centre }) => centre !== null).slice(-2);
   if (!before || !last || before.centre === null || last.centre === null) return null;
   const apart = Math.abs(last.centre - before.centre);

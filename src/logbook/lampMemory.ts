@@ -1,6 +1,6 @@
 // How the light of a body failed in its last sweeps, and how far outside the band: the next sweep need not learn it anew.
 import type { Kit } from '../kit/kit.ts';
-import type { Memory } from '../sweep/belief/prior.ts';
+import type { Memory } from '../sweep/memory.ts';
 import type { SweepEvent } from '../sweep/event.ts';
 import { read } from '../sweep/verdict.ts';
 import type { HandRecord } from './byHand.ts';

@@ -2,7 +2,7 @@
 // kept for ever; what it does not know it leaves as it was. Its result is checked by the reader, not here, so that one
 // bad item does not hold up the rest. The versions count as those of the store do.
 import { wholeKit } from '../kit/wholeKit.ts';
-import { failed, got, type Got } from '../result.ts';
+import { failed, got, type Result } from '../result.ts';
 
 /** A logbook as it was read: an object of some version. */
 export type RawLibrary = Readonly<Record<string, unknown>>;
@@ -13,7 +13,7 @@ const STEPS: readonly ((library: RawLibrary) => RawLibrary)[] = [
 ];
 
 /** The logbook in the present version; a sentence when it is none, or newer than this program. */
-export function presentVersion(library: unknown): Got<RawLibrary> {
+export function presentVersion(library: unknown): Result<RawLibrary> {
   if (!isObject(library)) return failed('This holds no logbook: choose a file that Sweepbook has written.');
   const version = library['version'];
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {

@@ -4,7 +4,7 @@
 // few holds.
 import { pairingsOf, type Kit, type Lens, type Situation } from '../kit/kit.ts';
 import { widestAt } from '../kit/lens.ts';
-import { NO_MEMORY, type Memory } from '../sweep/belief/prior.ts';
+import { NO_MEMORY, type Memory } from '../sweep/memory.ts';
 import type { HandRecord } from './byHand.ts';
 import { byTime } from './history.ts';
 import { lampOf } from './lampMemory.ts';

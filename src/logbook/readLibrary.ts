@@ -2,7 +2,7 @@
 // aside whole with a sentence, and the rest is read.
 import * as v from 'valibot';
 import { Body, Converter, Lens, Situation } from '../kit/kit.ts';
-import { got, type Got } from '../result.ts';
+import { got, type Result } from '../result.ts';
 import { HandRecord } from './byHand.ts';
 import { Entry } from './entry.ts';
 import { KitNote } from './kitNote.ts';
@@ -23,7 +23,7 @@ export interface ReadLibrary {
 }
 
 /** Reads a store of any version: a sentence when it is no logbook at all, else all that fits and all that does not. */
-export function readLibrary(stored: unknown): Got<ReadLibrary> {
+export function readLibrary(stored: unknown): Result<ReadLibrary> {
   const present = presentVersion(stored);
   if (!present.ok) return present;
   const store = present.value;

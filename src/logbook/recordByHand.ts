@@ -2,7 +2,7 @@
 // once an entry, because it stands in the camera.
 import { isOnScale, writeSteps, type Scale } from '../sweep/scale.ts';
 import type { Subject } from '../sweep/plan.ts';
-import { failed, got, type Got } from '../result.ts';
+import { failed, got, type Result } from '../result.ts';
 import { steps, type Moment } from '../units.ts';
 import { middleOf, type HandRecord } from './byHand.ts';
 import type { Conditions } from './conditions.ts';
@@ -29,7 +29,7 @@ export interface HandResult {
 export function recordByHand(
   draft: HandDraft,
   ids: { readonly record: string; readonly entry: string },
-): Got<HandResult> {
+): Result<HandResult> {
   const { subject, scale, at, conditions, typed } = draft;
   if (!isOnScale(scale, typed.chosen)) {
     return failed(`Enter a value of the scale, ${writeSteps(scale.min)} to ${writeSteps(scale.max)}.`);

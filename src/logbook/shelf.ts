@@ -1,7 +1,7 @@
 // The logbook's list: every situation with its standing and what is due, and the few ways a person narrows it.
 import { isRetired } from '../kit/change.ts';
 import type { Situation } from '../kit/kit.ts';
-import { dueAgain, type Limits, type Reason, type Today } from './due.ts';
+import { dueAgain, type Limits, type DueReason, type Today } from './due.ts';
 import { historiesOf, type History } from './history.ts';
 import type { KitNote } from './kitNote.ts';
 import type { Library } from './library.ts';
@@ -12,7 +12,7 @@ export interface Shelved extends Standing {
   /** The situation as the kit has it; null where only records know it. */
   readonly situation: Situation | null;
   readonly retired: boolean;
-  readonly due: readonly Reason[];
+  readonly due: readonly DueReason[];
 }
 
 /** Everything in the logbook, newest value first, never measured last. */

@@ -47,12 +47,12 @@ export interface Spoilt {
 }
 
 /** What the store holds, and what in it is spoilt. */
-export interface Read {
+export interface CheckedStore {
   readonly contents: Contents;
   readonly spoilt: readonly Spoilt[];
 }
 
-export function contentsOf(stored: Stored): Read {
+export function contentsOf(stored: Stored): CheckedStore {
   const spoilt: Spoilt[] = [];
   return {
     contents: {

@@ -1,6 +1,6 @@
 // The logbook as one, and as the store keeps it: one key for the kit and one for each record. A restore, a merge or an
 // import is a new logbook; this says which keys that changes, so that it can be written in one go.
-import { canonical } from './backup/canonical.ts';
+import { canonical } from './canonical.ts';
 import type { Library } from './library.ts';
 import { byHandKey, entryKey, KEY, noteKey, recordKey } from './keys.ts';
 import { VERSION, type Contents, type Stored } from './stored.ts';

@@ -9,7 +9,7 @@ import type { Steps } from '../units.ts';
 import type { Library } from './library.ts';
 import type { LogRecord } from './record.ts';
 
-export interface Evidence {
+export interface WorkshopCase {
   readonly record: LogRecord;
   readonly plan: Plan;
   /** The pair as the kit has it; its parts are null where it is no longer there. */
@@ -31,7 +31,7 @@ interface SeenHold {
   readonly counts: Reading['counts'];
 }
 
-export function evidenceOf(record: LogRecord, { kit, records }: Pick<Library, 'kit' | 'records'>): Evidence {
+export function evidenceOf(record: LogRecord, { kit, records }: Pick<Library, 'kit' | 'records'>): WorkshopCase {
   const { plan, holds } = replay(record.journal);
   const { transfer } = plan;
   const situation = kit.situations.find(({ id }) => id === plan.subject.situation);

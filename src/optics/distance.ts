@@ -4,7 +4,7 @@
 // is converted first.
 import { millimetres, type Millimetres } from '../units.ts';
 import { usualDistance } from '../kit/kit.ts';
-import { answer, cannot, type Answer } from './answer.ts';
+import { failed, got, type Result } from '../result.ts';
 import { writeDistance, type DistanceUnit } from './length.ts';
 import { distanceFor } from './magnification.ts';
 import { writeNumber, type Magnification } from './quantity.ts';
@@ -42,17 +42,17 @@ export const usualRange = (focalLength: Millimetres): readonly [Millimetres, Mil
 ];
 
 /** The distance for this wish, with a sentence on what it is good for; refused below the closest focus. */
-export function benchDistance(lens: StandingLens, wish: DistanceWish, unit: DistanceUnit): Answer<BenchDistance> {
+export function benchDistance(lens: StandingLens, wish: DistanceWish, unit: DistanceUnit): Result<BenchDistance> {
   const { focalLength, closestFocus } = lens;
   const wanted = wantedDistance(focalLength, wish);
   if (closestFocus !== null && wanted < closestFocus) {
-    if (wish.wish === 'usual') return answer(judged(focalLength, closestFocus, unit, true));
-    return cannot(
+    if (wish.wish === 'usual') return got(judged(focalLength, closestFocus, unit, true));
+    return failed(
       `${writeDistance(wanted, unit)} is nearer than this lens can focus:` +
         ` put the target at ${writeDistance(closestFocus, unit)} or farther, measured from the film-plane mark.`,
     );
   }
-  return answer(judged(focalLength, wanted, unit, closestFocus !== null && wanted <= closestFocus * 1.02));
+  return got(judged(focalLength, wanted, unit, closestFocus !== null && wanted <= closestFocus * 1.02));
 }
 
 function wantedDistance(focalLength: Millimetres, wish: DistanceWish): Millimetres {

@@ -1,8 +1,9 @@
 // ISO, aperture and shutter as the camera writes them. On most displays a bare whole number is a fraction of a second
 // and seconds bear a mark: 125 is 1/125 s, 2" is two seconds, 1"3 is 1.3 s (common practice, no source).
 import { seconds, type Seconds } from '../units.ts';
-import { answer, cannot, fits, type Answer } from './answer.ts';
-import { FNumber, readNumber } from './quantity.ts';
+import { failed, got, type Result } from '../result.ts';
+import { fits } from './fits.ts';
+import { FNumber, readCount, readNumber } from './quantity.ts';
 
 /** What was read from the camera, as shown. */
 export interface Exposure {
@@ -12,19 +13,19 @@ export interface Exposure {
 }
 
 /** "2.8", "f/2.8", "F2,8", "1:2.8". */
-export const readAperture = (text: string): Answer<FNumber> =>
+export const readAperture = (text: string): Result<FNumber> =>
   fits(FNumber, readNumber(text.trim().replace(/^(f\s*\/?|1\s*:)\s*/i, '')));
 
-export function readIso(text: string): Answer<number> {
-  const iso = readNumber(text.trim().replace(/^iso\s*/i, ''));
-  if (iso !== null && iso >= 6 && iso <= 3_300_000) return answer(iso);
-  return cannot('Enter the ISO speed as the camera shows it, such as 400.');
+export function readIsoSpeed(text: string): Result<number> {
+  const iso = readCount(text.trim().replace(/^iso\s*/i, ''));
+  if (iso !== null && iso >= 6 && iso <= 3_300_000) return got(iso);
+  return failed('Enter the ISO speed as the camera shows it, such as 400.');
 }
 
 const SHUTTER = 'Write the shutter as 1/125 for a fraction of a second, or as 2" for whole seconds.';
 
 /** "1/125", "1/125 s", "125", "0.5", `2"`, `1"3`, "2 s". A bare 2 or 3 could mean either, so it is asked again. */
-export function readShutter(text: string): Answer<Seconds> {
+export function readShutter(text: string): Result<Seconds> {
   const plain = text
     .trim()
     .toLowerCase()
@@ -32,13 +33,13 @@ export function readShutter(text: string): Answer<Seconds> {
   const fraction = /^1\s*\/\s*(\S+?)\s*(s|sec)?$/.exec(plain)?.[1];
   const marked = /^(\d+)"(\d*)$/.exec(plain);
   const said = /^(\S+?)\s*(s|sec|seconds?)$/.exec(plain)?.[1];
-  if (fraction !== undefined) return inRange(1 / (readNumber(fraction) ?? Number.NaN));
+  if (fraction !== undefined) return inRange(1 / (readCount(fraction) ?? Number.NaN));
   if (marked) return inRange(Number(`${marked[1]}.${marked[2]}0`));
   if (said !== undefined) return inRange(readNumber(said) ?? Number.NaN);
   const bare = readNumber(plain) ?? Number.NaN;
-  if (bare === 2 || bare === 3) return cannot(SHUTTER);
+  if (bare === 2 || bare === 3) return failed(SHUTTER);
   return inRange(Number.isInteger(bare) && bare >= 4 ? 1 / bare : bare);
 }
 
-const inRange = (time: number): Answer<Seconds> =>
-  time >= 1 / 64_000 && time <= 3600 ? answer(seconds(time)) : cannot(SHUTTER);
+const inRange = (time: number): Result<Seconds> =>
+  time >= 1 / 64_000 && time <= 3600 ? got(seconds(time)) : failed(SHUTTER);

@@ -4,7 +4,7 @@
 // second order about two). The lever is w/(2u), so a small far target shows little: the answer carries how far it can
 // be trusted.
 import { millimetres, type Millimetres } from '../units.ts';
-import { answer, cannot, type Answer } from './answer.ts';
+import { failed, got, type Result } from '../result.ts';
 import { degrees, fromRadians, radians, writeNumber, type Degrees } from './quantity.ts';
 
 /** Lengths in live view, in pixels or millimetres of the screen: any unit, the same for all four. */
@@ -37,20 +37,20 @@ export interface Tilt {
 const MOST = 30;
 
 /** `error`: one standard deviation of one length, as a share of it (0.005 for half a per cent). */
-export function tiltFromSides(sides: FourSides, rectangle: MeasuredRectangle, error: number): Answer<Tilt> {
+export function tiltFromSides(sides: FourSides, rectangle: MeasuredRectangle, error: number): Result<Tilt> {
   if (![sides.left, sides.right, sides.top, sides.bottom].every((length) => length > 0 && Number.isFinite(length))) {
-    return cannot('Enter all four sides as they measure in live view, each above zero.');
+    return failed('Enter all four sides as they measure in live view, each above zero.');
   }
   const sideways = lever(sides.left, sides.right, rectangle.fromLens, rectangle.width);
   const leaning = lever(sides.top, sides.bottom, rectangle.fromLens, rectangle.height);
   if (Math.max(Math.abs(sideways), Math.abs(leaning)) > Math.sin((MOST * Math.PI) / 180)) {
-    return cannot(
+    return failed(
       `That would be a tilt of more than ${MOST}\u00b0: measure the sides again, and check the target\u2019s size` +
         ' and distance.',
     );
   }
   const arm = (2 * rectangle.fromLens) / Math.min(rectangle.width, rectangle.height);
-  return answer({
+  return got({
     sideways: fromRadians(Math.asin(sideways)),
     leaning: fromRadians(Math.asin(leaning)),
     whole: fromRadians(Math.asin(Math.min(1, Math.hypot(sideways, leaning)))),

@@ -3,7 +3,8 @@
 // m + 1/m + 2 = D/f with D from the film plane. Lenses that focus inside shorten their focal length as they focus near,
 // so the length of a known scale on the sensor is the better measure, and depth of field uses it when known.
 import { millimetres, type Millimetres } from '../units.ts';
-import { cannot, fits, type Answer } from './answer.ts';
+import { failed, type Result } from '../result.ts';
+import { fits } from './fits.ts';
 import { writeDistance } from './length.ts';
 import { Magnification, writeNumber } from './quantity.ts';
 
@@ -25,11 +26,11 @@ export const fromFilmPlane = (measured: MeasuredDistance, reach: Millimetres): M
   measured.from === 'film plane' ? measured.distance : millimetres(measured.distance + reach);
 
 /** Thin lens. The front of the lens stands for the lens itself, which is right to a few centimetres. */
-export function thinLensMagnification(focalLength: Millimetres, measured: MeasuredDistance): Answer<Magnification> {
+export function thinLensMagnification(focalLength: Millimetres, measured: MeasuredDistance): Result<Magnification> {
   const { distance, from } = measured;
   const least = from === 'film plane' ? 4 * focalLength : focalLength;
   if (distance < least || (from === 'front of lens' && distance === least)) {
-    return cannot(
+    return failed(
       `A plain ${writeNumber(focalLength, 0)} mm lens cannot focus at ${writeDistance(distance, 'm')} from the ${FROM_WORDS[from]}:` +
         ' measure the distance again, or measure the magnification on the target\u2019s scale.',
     );
@@ -49,11 +50,11 @@ export const lensToTarget = (focalLength: Millimetres, m: Magnification): Millim
   millimetres(focalLength * (1 + 1 / m));
 
 /** From a length on the target that spans so many pixels of a photograph at full size. */
-export function measuredMagnification(length: Millimetres, pixels: number, pitch: Millimetres): Answer<Magnification> {
-  if (!(length > 0)) return cannot('Enter the length on the target in millimetres, such as the 100 mm of its scale.');
+export function measuredMagnification(length: Millimetres, pixels: number, pitch: Millimetres): Result<Magnification> {
+  if (!(length > 0)) return failed('Enter the length on the target in millimetres, such as the 100 mm of its scale.');
   if (!(pixels >= 10))
-    return cannot('Count the pixels that the length spans in the full-size photograph: at least 10.');
-  if (!(pitch > 0.0005 && pitch < 0.05)) return cannot('Enter the pixel pitch in micrometres, from 0.5 to 50.');
+    return failed('Count the pixels that the length spans in the full-size photograph: at least 10.');
+  if (!(pitch > 0.0005 && pitch < 0.05)) return failed('Enter the pixel pitch in micrometres, from 0.5 to 50.');
   return fits(Magnification, (pixels * pitch) / length);
 }
 

@@ -4,7 +4,7 @@
 import * as v from 'valibot';
 import { steps, type Millimetres, type Steps } from '../units.ts';
 import { nearestOn, writeSteps, type Scale } from '../sweep/scale.ts';
-import { answer, cannot, type Answer } from './answer.ts';
+import { failed, got, type Result } from '../result.ts';
 import type { DepthOfField } from './depthOfField.ts';
 import { writeNumber } from './quantity.ts';
 
@@ -29,9 +29,9 @@ export function placeDepth(
   depth: DepthOfField,
   step: Millimetres,
   scale: Scale,
-): Answer<Placement> {
+): Result<Placement> {
   if (depth.total === 'infinite') {
-    return cannot(
+    return failed(
       'The depth of field has no far end here, so it has no share in front: open the aperture or move nearer.',
     );
   }
@@ -40,12 +40,12 @@ export function placeDepth(
   const chosen = nearestOn(scale, onSubject + shift / step);
   const moved = steps(chosen - onSubject);
   if (Math.abs(onSubject + shift / step - chosen) > scale.step) {
-    return cannot('The scale of this body ends before that share is reached: choose a share nearer to the middle.');
+    return failed('The scale of this body ends before that share is reached: choose a share nearer to the middle.');
   }
   const front = `${writeNumber(share * 100, 0)} % of the depth of field in front of the subject`;
   const say =
     moved === 0
       ? `${writeSteps(chosen)} already puts about ${front}.`
       : `${writeSteps(chosen)} instead of ${writeSteps(onSubject)}, shifted on purpose to put ${front}: an estimate.`;
-  return answer({ shift, chosen, moved, say });
+  return got({ shift, chosen, moved, say });
 }

@@ -1,6 +1,7 @@
 // The quantities of the bench beside lengths and time. A brand keeps an f-number from being taken for a magnification;
 // each range is wider than any bench needs, so that only a slip falls outside it.
 import * as v from 'valibot';
+import { numbersIn } from './writtenNumber.ts';
 
 const within = <const Name extends string>(name: Name, least: number, most: number, sentence: string) =>
   v.pipe(v.number(sentence), v.minValue(least, sentence), v.maxValue(most, sentence), v.brand(name));
@@ -47,11 +48,15 @@ export const lux = (value: number): Lux => value as Lux;
 export const radians = (angle: Degrees): number => (angle * Math.PI) / 180;
 export const fromRadians = (angle: number): Degrees => degrees((angle * 180) / Math.PI);
 
-/** A number as a person types it: a point or a comma before the decimals; null when it is no number. */
+/** A number as a person types it: a point or a comma before the decimals; null when it is none, or when it can mean two. */
 export function readNumber(text: string): number | null {
-  const plain = text.trim().replace(/^\u2212/, '-');
-  return /^[-+]?(\d+([.,]\d*)?|[.,]\d+)$/.test(plain) ? Number(plain.replace(',', '.')) : null;
+  const [, sign = '', digits = ''] = /^([-+\u2212]?)(.*)$/s.exec(text.trim()) ?? [];
+  const [one, ...others] = numbersIn(digits);
+  return one === undefined || others.length > 0 ? null : sign === '' || sign === '+' ? one : -one;
 }
+
+/** How many: a comma before three digits parts thousands. Null when it is no number. */
+export const readCount = (text: string): number | null => numbersIn(text.trim()).at(-1) ?? null;
 
 /** At most so many decimals, without idle zeros, and a true minus. */
 export function writeNumber(value: number, decimals: number): string {

@@ -3,7 +3,7 @@
 // crop factor (common practice), or 0.25 mm on an 8 x 10 inch print over its enlargement of 7.5 (common practice).
 import * as v from 'valibot';
 import { millimetres, type Millimetres } from '../units.ts';
-import { answer, cannot, type Answer } from './answer.ts';
+import { failed, got, type Result } from '../result.ts';
 
 const side = (least: number, most: number, sentence: string) =>
   v.pipe(v.number(sentence), v.minValue(least, sentence), v.maxValue(most, sentence), v.brand('Millimetres'));
@@ -64,9 +64,9 @@ export function confusion(sensor: Sensor, rule: ConfusionRule): Millimetres {
 export const traditionalConfusion = (crop: number): Millimetres => millimetres(0.03 / crop);
 
 /** The pixel pitch from the photograph's width in pixels at full size. */
-export function pixelPitch(sensor: Sensor, pixelsAcross: number): Answer<Millimetres> {
+export function pixelPitch(sensor: Sensor, pixelsAcross: number): Result<Millimetres> {
   if (!(pixelsAcross >= 500 && pixelsAcross <= 30_000)) {
-    return cannot('Enter the width of a full-size photograph in pixels, such as 6000.');
+    return failed('Enter the width of a full-size photograph in pixels, such as 6000.');
   }
-  return answer(millimetres(sensor.width / pixelsAcross));
+  return got(millimetres(sensor.width / pixelsAcross));
 }

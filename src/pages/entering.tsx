@@ -1,7 +1,7 @@
 // What to enter for a lens on a body, on a page that can be printed: the values, how they stand in every band, and the
 // measurements they rest on.
 import { render } from 'preact';
-import { adviceFor, type Advice, type Evidence } from '../logbook/entering/advice.ts';
+import { adviceOnEntering, type Advice, type Evidence } from '../logbook/entering/advice.ts';
 import type { Weighing } from '../logbook/entering/oneValue.ts';
 import { USUAL_LIMITS } from '../logbook/due.ts';
 import { shelfOf } from '../logbook/shelf.ts';
@@ -65,7 +65,7 @@ const situation = contents?.kit.situations.find((one) => one.id === id);
 if (place && contents && situation) {
   const { days } = contents.settings.logbook;
   const shelf = shelfOf(libraryOf(contents), { at: now(), temperature: null }, { ...USUAL_LIMITS, days });
-  const advice = adviceFor(situation, contents.kit, shelf, weighing);
+  const advice = adviceOnEntering(situation, contents.kit, shelf, weighing);
   render(advice ? <EnteringPage advice={advice} weighing={weighing} /> : <p role="alert">This lens is no longer in the kit. Close this page and open it from the logbook again.</p>, place);
 } else if (place) {
   render(<p role="alert">{read.ok ? 'This is no longer in the kit. Close this page and open it from the logbook again.' : read.sentence}</p>, place);

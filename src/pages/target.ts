@@ -1,10 +1,10 @@
 // Prints the target of one rig, and the ramp beside it, at true size: a side panel is too narrow to print from. What to
 // draw stands in the address.
-import { measureTarget } from '../optics/target/measure.ts';
-import { readOrder, type TargetOrder } from '../optics/target/order.ts';
-import { drawRamp } from '../optics/target/ramp.ts';
-import { sheets, type PaperName } from '../optics/target/sheets.ts';
-import { drawTarget } from '../optics/target/target.ts';
+import { measureTarget } from '../optics/print/measure.ts';
+import { readOrder, type TargetOrder } from '../optics/print/order.ts';
+import { drawRamp } from '../optics/print/ramp.ts';
+import { sheets, type PaperName } from '../optics/print/sheets.ts';
+import { drawTarget } from '../optics/print/target.ts';
 
 const says = document.querySelector('#says');
 const place = document.querySelector<HTMLElement>('#sheets');
@@ -16,7 +16,7 @@ const RAMP_WORDS = 'Ramp: 0 line in the target\u2019s plane, top leaning back by
 /** All pages for this paper as SVG, or the sentence that says why not. */
 function drawn(order: TargetOrder, name: PaperName): { readonly pages: readonly string[]; readonly say: string } {
   const measure = measureTarget(order);
-  if (!measure.ok) return { pages: [], say: measure.say };
+  if (!measure.ok) return { pages: [], say: measure.sentence };
   const target = sheets(drawTarget(measure.value, order.words).drawing, name, 'Target');
   const ramp = sheets(drawRamp(order.depth ?? 'infinite', [RAMP_WORDS, ...order.words]).drawing, name, 'Ramp');
   const count = target.length === 1 ? 'The target is on one sheet' : `The target is on ${target.length} sheets to be joined at their marks`;
@@ -45,7 +45,7 @@ function show(order: TargetOrder, name: PaperName): void {
 
 const read = readOrder(location.hash.slice(1));
 if (!read.ok) {
-  if (says) says.textContent = read.say;
+  if (says) says.textContent = read.sentence;
 } else {
   const order = read.value;
   show(order, order.paper);

@@ -3,7 +3,7 @@
 import { render } from 'preact';
 import { contentsOf } from '../logbook/stored.ts';
 import { libraryOf } from '../logbook/storedLibrary.ts';
-import { evidenceOf, type Evidence, type Series } from '../logbook/workshop.ts';
+import { evidenceOf, type WorkshopCase, type Series } from '../logbook/workshop.ts';
 import { benchFrom } from '../optics/setUp/reading.ts';
 import { BenchNotes } from '../panel/bench/benchNotes.tsx';
 import { CarriedDrawing } from '../panel/outcome/carriedDrawing.tsx';
@@ -15,7 +15,7 @@ import { writeSteps } from '../sweep/scale.ts';
 import { outcomeInWords } from '../voice/outcomes.ts';
 import { PrintButton } from './printButton.tsx';
 
-function WorkshopPage({ evidence }: { readonly evidence: Evidence }) {
+function WorkshopPage({ evidence }: { readonly evidence: WorkshopCase }) {
   const { record, plan, inFocus, aside } = evidence;
   const { outcome, subject } = record;
   const started = inFocus.record?.journal[0];
@@ -63,7 +63,7 @@ function WorkshopPage({ evidence }: { readonly evidence: Evidence }) {
   );
 }
 
-function Facts({ evidence: { record, plan, pairing, inFocus } }: { readonly evidence: Evidence }) {
+function Facts({ evidence: { record, plan, pairing, inFocus } }: { readonly evidence: WorkshopCase }) {
   const { scale, subject } = plan;
   const step = scale.step === 1 ? '' : ` in steps of ${scale.step}`;
   const facts = [

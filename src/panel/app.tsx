@@ -2,6 +2,7 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { newBench } from './bench/typed.ts';
 import { late } from './parts/late.tsx';
+import { Frame } from './frame.tsx';
 import { Troubles } from './parts/troubles.tsx';
 import { isPlanned } from './plan/isPlanned.ts';
 import { newWay, type Place, type Way } from './route.ts';
@@ -11,15 +12,15 @@ import { newDraft } from './start/draft.ts';
 import { NewSweep, Practise, StartScreen } from './start/startScreen.tsx';
 import { Around, useSurroundings } from './useSession.ts';
 
-const BodyScreen = late(async () => (await import('./kit/bodyScreen.tsx')).BodyScreen);
-const ConverterScreen = late(async () => (await import('./kit/converterScreen.tsx')).ConverterScreen);
+const BodyScreen = late(async () => (await import('./kit/bodyScreen.tsx')).BodyScreen, 'kit');
+const ConverterScreen = late(async () => (await import('./kit/converterScreen.tsx')).ConverterScreen, 'kit');
 const EnteringScreen = late(async () => (await import('./entering/enteringScreen.tsx')).EnteringScreen);
 const FilesScreen = late(async () => (await import('./files/filesScreen.tsx')).FilesScreen);
 const BenchScreen = late(async () => (await import('./bench/benchScreen.tsx')).BenchScreen);
 const WalkScreen = late(async () => (await import('./bench/walkScreen.tsx')).WalkScreen);
 const HelpScreen = late(async () => (await import('./help/helpScreen.tsx')).HelpScreen);
-const KitScreen = late(async () => (await import('./kit/kitScreen.tsx')).KitScreen);
-const LensScreen = late(async () => (await import('./kit/lensScreen.tsx')).LensScreen);
+const KitScreen = late(async () => (await import('./kit/kitScreen.tsx')).KitScreen, 'kit');
+const LensScreen = late(async () => (await import('./kit/lensScreen.tsx')).LensScreen, 'kit');
 const LogbookScreen = late(async () => (await import('./logbook/logbookScreen.tsx')).LogbookScreen);
 const OutcomeScreen = late(async () => (await import('./outcome/outcomeScreen.tsx')).OutcomeScreen);
 const PlanScreen = late(async () => (await import('./plan/planScreen.tsx')).PlanScreen);
@@ -29,12 +30,18 @@ const TrainingScreen = late(async () => (await import('./training/trainingScreen
 const SituationScreen = late(async () => (await import('./logbook/situationScreen.tsx')).SituationScreen);
 const SweepScreen = late(async () => (await import('./sweep/sweepScreen.tsx')).SweepScreen);
 
-export function App({ session }: { readonly session: Session }) {
+interface Props {
+  readonly session: Session;
+  /** What is stored has been read, and the screen stands. */
+  readonly onReady?: () => void;
+}
+
+export function App({ session, onReady }: Props) {
   const around = useMemo(() => ({ session, way: newWay(), start: newDraft(), bench: newBench() }), [session]);
   const { way } = around;
   const sweep = session.sweep.value;
   useWhereTheSweepIs(session, way);
-  const ready = useReady(session);
+  const ready = useReady(session, onReady);
   const place = way.place.value;
   // Wanted first and next, whichever way the panel was opened.
   useEffect(() => {
@@ -44,13 +51,14 @@ export function App({ session }: { readonly session: Session }) {
   }, []);
   return (
     <Around.Provider value={around}>
-      <main data-screen={ready ? place.at : undefined} data-phase={place.at === 'sweep' ? sweep?.phase.name : undefined}>
-        <output class="unseen" aria-label="Announcement" aria-live="polite">
-          {session.announcement.value}
-        </output>
+      <Frame
+        screen={ready ? place.at : undefined}
+        phase={place.at === 'sweep' ? sweep?.phase.name : undefined}
+        announcement={session.announcement.value}
+      >
         {place.at !== 'sweep' && <Troubles />}
-        {ready && <Screen place={place} />}
-      </main>
+        {(ready || place.at === 'start') && <Screen place={place} ready={ready} />}
+      </Frame>
     </Around.Provider>
   );
 }
@@ -69,19 +77,22 @@ function useWhereTheSweepIs(session: Session, way: Way): void {
 }
 
 /** Before what is stored has been read, the kit only looks empty, and a sweep left unfinished is not there yet. */
-function useReady(session: Session): boolean {
+function useReady(session: Session, onReady: (() => void) | undefined): boolean {
   const [ready, setReady] = useState(false);
-  useEffect(() => void session.ready.then(() => setReady(true)), [session]);
+  useEffect(() => {
+    if (ready) onReady?.();
+    else void session.ready.then(() => setReady(true));
+  }, [ready, session, onReady]);
   return ready;
 }
 
-function Screen({ place }: { readonly place: Place }) {
+function Screen({ place, ready }: { readonly place: Place; readonly ready: boolean }) {
   const sweep = useSurroundings().session.sweep.value;
   switch (place.at) {
     case 'start':
-      return <StartScreen />;
+      return <StartScreen ready={ready} />;
     case 'sweep':
-      if (sweep === null) return <StartScreen />;
+      if (sweep === null) return <StartScreen ready={ready} />;
       return sweep.phase.name === 'finished' ? <OutcomeScreen sweep={sweep} outcome={sweep.phase.outcome} /> : <SweepScreen sweep={sweep} />;
     case 'logbook':
       return <LogbookScreen />;

@@ -1,7 +1,14 @@
-// The panel's entry: opens a session on this browser and draws the screens over it.
-import { render } from 'preact';
+// The panel itself: opens a session on this browser and draws the screens over what stands in the page.
+import { hydrate } from 'preact';
 import { App } from './app.tsx';
+import type { Held } from './early/held.ts';
 import { openSession } from './session/open.ts';
 
-const place = document.querySelector('#panel');
-if (place) render(<App session={openSession()} />, place);
+export function open(place: HTMLElement, held: Held): void {
+  const ready = (): void => {
+    place.hidden = false;
+    held.release();
+  };
+  hydrate(<App session={openSession()} onReady={ready} />, place);
+  held.tellTyped();
+}

@@ -1,5 +1,5 @@
 // Files the person chooses and files the panel writes. Nothing else of the disk is ever touched.
-import { failed, got, type Got } from '../result.ts';
+import { failed, got, type Result } from '../result.ts';
 
 /** Hands the browser a file to save where it saves downloads. */
 export function saveFile(name: string, type: string, text: string): void {
@@ -13,7 +13,7 @@ export function saveFile(name: string, type: string, text: string): void {
 
 const UNREAD = 'This file cannot be read: see that it is still there, then choose it again.';
 
-export async function readText(file: File): Promise<Got<string>> {
+export async function readText(file: File): Promise<Result<string>> {
   try {
     return got(await file.text());
   } catch {
@@ -22,7 +22,7 @@ export async function readText(file: File): Promise<Got<string>> {
 }
 
 /** The first bytes of a file, however large it is. */
-export async function readStart(file: File, bytes: number): Promise<Got<Uint8Array>> {
+export async function readStart(file: File, bytes: number): Promise<Result<Uint8Array>> {
   try {
     return got(new Uint8Array(await file.slice(0, bytes).arrayBuffer()));
   } catch {

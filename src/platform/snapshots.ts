@@ -2,8 +2,7 @@
 // empty at any time; the next copy fills it again.
 import { createStore, delMany, get, keys, set } from 'idb-keyval';
 import * as v from 'valibot';
-import { DONE, failed, got, type Got, type Result } from '../result.ts';
-import type { Stored } from '../logbook/stored.ts';
+import { DONE, failed, got, type Result } from '../result.ts';
 import { Moment } from '../units.ts';
 
 const KEPT = 10;
@@ -11,14 +10,15 @@ const KEPT = 10;
 const Snapshot = v.object({
   at: Moment,
   why: v.picklist(['daily', 'before a migration', 'before an import']),
-  stored: v.custom<Stored>((value) => typeof value === 'object' && value !== null),
+  /** Everything, as it lay in the store. */
+  stored: v.custom<Readonly<Record<string, unknown>>>((value) => typeof value === 'object' && value !== null),
 });
 export type Snapshot = v.InferOutput<typeof Snapshot>;
 
 export interface Snapshots {
   /** When each was taken, newest first. */
-  times(): Promise<Got<readonly Moment[]>>;
-  read(at: Moment): Promise<Got<Snapshot>>;
+  times(): Promise<Result<readonly Moment[]>>;
+  read(at: Moment): Promise<Result<Snapshot>>;
   /** Keeps this one and drops all but the last ten. */
   keep(snapshot: Snapshot): Promise<Result>;
 }

@@ -1,6 +1,6 @@
 // storage.local: the truth of everything that must not be lost. A write counts only when the browser has acknowledged it;
 // one that fails, or is not answered in time, is an error value.
-import { DONE, failed, got, type Got, type Result } from '../result.ts';
+import { DONE, failed, got, type Result } from '../result.ts';
 import { browser } from './browser.ts';
 
 /** A write that takes longer than this is treated as failed; it may still arrive. */
@@ -8,7 +8,7 @@ const ANSWER_WITHIN = 3000;
 
 export interface Store {
   /** Everything, as it lies there. */
-  read(): Promise<Got<Record<string, unknown>>>;
+  read(): Promise<Result<Record<string, unknown>>>;
   /** Writes all entries or reports why not. */
   write(entries: Readonly<Record<string, unknown>>): Promise<Result>;
   remove(keys: readonly string[]): Promise<Result>;

@@ -1,11 +1,11 @@
 // storage.sync: what the browser itself carries between the computers of one account. Small, and without any promise of
 // when; a fault is an error value.
-import { DONE, failed, got, type Got, type Result } from '../result.ts';
+import { DONE, failed, got, type Result } from '../result.ts';
 import { browser } from './browser.ts';
 
 export interface SyncedStore {
   /** Everything of this extension that is carried. */
-  read(): Promise<Got<Record<string, unknown>>>;
+  read(): Promise<Result<Record<string, unknown>>>;
   /** Each call counts as one of the 120 writes a browser allows in a minute. */
   write(entries: Readonly<Record<string, unknown>>): Promise<Result>;
   remove(keys: readonly string[]): Promise<Result>;

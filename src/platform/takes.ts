@@ -2,17 +2,17 @@
 // the schema is told and left alone until it is taught anew.
 import { clear, createStore, get, update } from 'idb-keyval';
 import * as v from 'valibot';
-import { DONE, failed, got, type Got, type Result } from '../result.ts';
+import { DONE, failed, got, type Result } from '../result.ts';
 import { OwnWords, ownWordsOf, type Take } from '../voice/ownWords/take.ts';
 import { LANGUAGE } from '../voice/vocabulary/en.ts';
 
 export interface Takes {
-  read(): Promise<Got<readonly Take[]>>;
+  read(): Promise<Result<readonly Take[]>>;
   /**
    * Puts what `how` makes of the takes in their place, at once, whichever window asks; null stands for takes that cannot be
    * read, and leaves them. The answer is what is kept now.
    */
-  change(how: (takes: readonly Take[] | null) => readonly Take[] | null): Promise<Got<readonly Take[]>>;
+  change(how: (takes: readonly Take[] | null) => readonly Take[] | null): Promise<Result<readonly Take[]>>;
   erase(): Promise<Result>;
 }
 
@@ -27,7 +27,7 @@ function takesIn(stored: unknown): readonly Take[] | null {
   return read.success ? read.output.takes : null;
 }
 
-const told = (takes: readonly Take[] | null): Got<readonly Take[]> => (takes === null ? failed(UNREADABLE) : got(takes));
+const told = (takes: readonly Take[] | null): Result<readonly Take[]> => (takes === null ? failed(UNREADABLE) : got(takes));
 
 export const takes: Takes = {
   async read() {

@@ -2,7 +2,7 @@
 // changes what a half-press shows; the rest of the camera stays as it was drawn. Behaviour from common practice, no source.
 import type { Arrows, Light, Verdict } from '../sweep/verdict.ts';
 import { halfPress, type PracticeCamera } from './camera.ts';
-import { Oddity } from './oddity.ts';
+import { Oddity } from '../sweep/oddity.ts';
 import { seededRandom, type Random } from './random.ts';
 
 /** One of them by chance; without arrows on the body none can turn. */
@@ -41,16 +41,33 @@ export function oddPress(camera: PracticeCamera, oddity: Oddity, value: number, 
     case 'arrows turn round':
       return nth < TURNS_FROM + Math.floor(SOME * own()) ? usual : { ...usual, arrows: TURNED[usual.arrows] };
     case 'focus moves': {
-      const from = KNOCKED_FROM + Math.floor(SOME * own());
-      const knock = own() < 0.5 ? KNOCK : -KNOCK;
-      return nth < from ? usual : halfPress({ ...camera, low: camera.low + knock, high: camera.high + knock }, value, random);
+      const { from, by } = knockOf(seed);
+      return nth < from ? usual : halfPress({ ...camera, low: camera.low + by, high: camera.high + by }, value, random);
     }
   }
 }
 
-/** About the middle, with good values on both sides. */
-const isInHole = ({ low, high }: PracticeCamera, value: number): boolean =>
-  Math.abs(value - (low + high) / 2) < Math.max(0.6, (HOLE * (high - low)) / 2);
+type Band = Pick<PracticeCamera, 'low' | 'high'>;
+
+/** Where its band fails: about the middle, with good values on both sides. */
+export function holeOf({ low, high }: Band): { readonly from: number; readonly to: number } {
+  const half = Math.max(0.6, (HOLE * (high - low)) / 2);
+  const middle = (low + high) / 2;
+  return { from: middle - half, to: middle + half };
+}
+
+function isInHole(camera: PracticeCamera, value: number): boolean {
+  const { from, to } = holeOf(camera);
+  return value > from && value < to;
+}
+
+/** The hold from which a focus that moves has moved, and by how many steps. */
+export function knockOf(seed: number): { readonly from: number; readonly by: number } {
+  const own = seededRandom(seed + OWN_DRAW);
+  own();
+  const from = KNOCKED_FROM + Math.floor(SOME * own());
+  return { from, by: own() < 0.5 ? KNOCK : -KNOCK };
+}
 
 const OTHERS: Record<'flicker' | 'steady', readonly Light[]> = { flicker: ['late', 'late', 'dark'], steady: ['late'] };
 

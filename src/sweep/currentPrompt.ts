@@ -1,17 +1,11 @@
 // What would be said if a person asked at this moment: for "repeat", and for a panel that comes back to a sweep.
 import type { Prompt } from './effect.ts';
-import { hasLiveView, turnTheFocus } from './turn.ts';
-import type { Trouble } from './trouble/trouble.ts';
-import { isHopeless } from './trouble/troublesOf.ts';
+import { doubt, hasLiveView, turnTheFocus } from './turn.ts';
 import type { SweepState } from './state.ts';
 import { between, seconds, type Moment } from '../units.ts';
 
-/** The trouble for which the finish is offered, if it is one. */
-function endedBy([first]: SweepState['troubles']): { trouble?: Trouble } {
-  return first && isHopeless(first) ? { trouble: first } : {};
-}
-
-export function currentPrompt({ phase, plan, troubles }: SweepState, now: Moment): Prompt {
+export function currentPrompt(state: SweepState, now: Moment): Prompt {
+  const { phase, plan } = state;
   switch (phase.name) {
     case 'dialling':
       return { say: 'next', noted: null, next: phase.next };
@@ -20,7 +14,7 @@ export function currentPrompt({ phase, plan, troubles }: SweepState, now: Moment
     case 'judging':
       return { say: 'did it hold', value: phase.next.value };
     case 'offered':
-      return { say: 'offer', noted: null, outcome: phase.outcome, look: hasLiveView(plan), ...endedBy(troubles) };
+      return { say: 'offer', noted: null, outcome: phase.outcome, look: hasLiveView(plan), ...doubt(state) };
     case 'paused':
       return { say: 'paused' };
     case 'checking':
@@ -28,6 +22,6 @@ export function currentPrompt({ phase, plan, troubles }: SweepState, now: Moment
     case 'turning':
       return turnTheFocus(plan, phase.way, null);
     case 'finished':
-      return { say: 'outcome', outcome: phase.outcome };
+      return { say: 'outcome', outcome: phase.outcome, practice: plan.practice !== null, ...doubt(state) };
   }
 }

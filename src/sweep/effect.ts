@@ -20,7 +20,7 @@ export type Prompt =
   | { readonly say: 'too early'; readonly left: Seconds }
   | { readonly say: 'did it hold'; readonly value: Steps }
   | { readonly say: 'hold again'; readonly value: Steps; readonly why: 'unanswered' | 'cut off' }
-  /** `look`: there is a live view to look at once more. */
+  /** `look`: there is a live view to look at once more. `trouble`: one that stands, new or not. */
   | { readonly say: 'offer'; readonly noted: Hold | null; readonly outcome: Outcome; readonly look: boolean; readonly trouble?: Trouble }
   | { readonly say: 'check focus'; readonly noted: Hold | null; readonly drift: Drift; readonly trouble?: Trouble }
   /** To set the focus aside, so that the whole band falls inside the scale. */
@@ -29,7 +29,8 @@ export type Prompt =
   | { readonly say: 'undone'; readonly next: Suggestion }
   | { readonly say: 'nothing to undo' }
   | { readonly say: 'paused' }
-  | { readonly say: 'outcome'; readonly outcome: Outcome }
+  /** `practice`: there is no camera to enter it in. `trouble`: one that stands. */
+  | { readonly say: 'outcome'; readonly outcome: Outcome; readonly practice: boolean; readonly trouble?: Trouble }
   | { readonly say: 'not now'; readonly why: NotNow };
 
 /** Why an input was not taken. */
@@ -45,7 +46,8 @@ export type NotNow =
   | 'check focus first'
   | 'turn first'
   | 'nothing to check'
-  | 'not offered';
+  | 'not offered'
+  | 'nothing to enter';
 
 /** Clocks the sweep may set; each kind runs once at a time, and a new phase clears the others. */
 export type Alarm = 'hold time' | 'answer' | 'dial';

@@ -5,7 +5,7 @@ import type { SweepEvent } from './event.ts';
 import type { Hold } from './hold.ts';
 import { isOnScale } from './scale.ts';
 import type { Phase, SweepState } from './state.ts';
-import { ignored, refused, say, sound, taken, wake, type Step } from './step.ts';
+import { ignored, refused, say, sound, taken, wake, type Move } from './step.ts';
 import { dial, enter, turn } from './turn.ts';
 import { read } from './verdict.ts';
 import { between, seconds, type Moment } from '../units.ts';
@@ -20,7 +20,7 @@ const TO_ANSWER = seconds(6);
 const ASKS = 1;
 
 /** The half-press begins: at the suggested value, or at one the person has just set. */
-export function began(state: SweepState, event: Did<'began'>): Step {
+export function began(state: SweepState, event: Did<'began'>): Move {
   const { phase, plan } = state;
   if (phase.name !== 'dialling' && phase.name !== 'offered') return refused(state, notNowFor(phase));
   if (!isOnScale(plan.scale, event.value)) return refused(state, 'off the scale');
@@ -33,7 +33,7 @@ export function began(state: SweepState, event: Did<'began'>): Step {
 }
 
 /** The hold time has run and nothing failed: the end tone, and the question whether it held. */
-export function ran(state: SweepState, event: Did<'ran'>): Step {
+export function ran(state: SweepState, event: Did<'ran'>): Move {
   const { phase } = state;
   if (phase.name !== 'holding' || left(state, phase, event.at) > TIMER_SLACK) return ignored(state);
   const judging = enter(state, { name: 'judging', next: phase.next, since: phase.since, asked: 0 }, [
@@ -44,7 +44,7 @@ export function ran(state: SweepState, event: Did<'ran'>): Step {
 }
 
 /** A verdict on the hold under way. */
-export function judged(state: SweepState, event: Did<'judged'>): Step {
+export function judged(state: SweepState, event: Did<'judged'>): Move {
   const { phase, plan } = state;
   if (phase.name !== 'holding' && phase.name !== 'judging') return refused(state, notNowFor(phase));
   const reading = read(event.verdict, plan.arrows);
@@ -61,7 +61,7 @@ export function judged(state: SweepState, event: Did<'judged'>): Step {
 }
 
 /** Silence after the end tone: asked once more, then the hold itself is asked for again. Nothing is ever assumed. */
-export function unanswered(state: SweepState, event: Did<'unanswered'>): Step {
+export function unanswered(state: SweepState, event: Did<'unanswered'>): Move {
   const { phase } = state;
   if (phase.name !== 'judging') return ignored(state);
   if (phase.asked >= ASKS) return holdAgain(state, event, phase, 'unanswered');
@@ -74,7 +74,7 @@ export function unanswered(state: SweepState, event: Did<'unanswered'>): Step {
 }
 
 /** The hold under way does not count: the same value is asked for again. */
-export function holdAgain(state: SweepState, event: SweepEvent, phase: UnderWay, why: 'unanswered' | 'cut off'): Step {
+export function holdAgain(state: SweepState, event: SweepEvent, phase: UnderWay, why: 'unanswered' | 'cut off'): Move {
   const again = dial(state, phase.next, say({ say: 'hold again', value: phase.next.value, why }));
   return taken(again.state, event, again.effects);
 }

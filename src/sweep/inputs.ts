@@ -26,8 +26,11 @@ export type Plain =
   | 'unmoved'
   | 'moved'
   | 'finish'
-  /** Of the set-up walk alone. */
+  /** The value found stands in the camera now. */
+  | 'entered'
+  /** In the set-up walk the next step; at a result, the next lens. */
   | 'next'
+  /** Of the set-up walk alone. */
   | 'back';
 
 /** What the one switch can do: `double` is a second press within 0.4 s, `long` is held for 0.6 s. */
@@ -47,6 +50,8 @@ export type Meaning =
   | { readonly means: 'not now'; readonly why: NotNow }
   /** Say the last prompt again; say what is understood now. The sweep itself does not change. */
   | { readonly means: 'repeat' | 'help' }
+  /** What follows a result: the value is marked as entered, the mark or else the finish is taken back, or the next lens is wanted. */
+  | { readonly means: 'entered' | 'undo' | 'next lens' }
   /** A press that has no meaning any more, because the hold it was about is over. */
   | { readonly means: 'nothing' };
 
@@ -73,6 +78,7 @@ export const WORDS = [
   'shifted',
   'finish',
   'help',
+  'entered',
   'next',
   'back',
 ] as const;

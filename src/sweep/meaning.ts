@@ -4,6 +4,7 @@ import type { By, SweepEvent } from './event.ts';
 import type { Input, Meaning, Plain, Word } from './inputs.ts';
 import { pressed } from './pressed.ts';
 import type { SweepState } from './state.ts';
+import { isToBeEntered } from './understood.ts';
 import type { Arrows, Light, Verdict } from './verdict.ts';
 import type { Moment } from '../units.ts';
 
@@ -28,7 +29,7 @@ function plain(told: Plain, state: SweepState, at: Moment, by: By): Meaning {
     case 'hold':
       return events({ did: 'began', at, value: 'next' in state.phase ? state.phase.next.value : state.dialled, by });
     case 'undo':
-      return events({ did: 'undid', at, by });
+      return state.phase.name === 'finished' ? { means: 'undo' } : events({ did: 'undid', at, by });
     case 'pause':
       return events({ did: 'paused', at, by });
     case 'resume':
@@ -47,7 +48,11 @@ function plain(told: Plain, state: SweepState, at: Moment, by: By): Meaning {
     case 'repeat':
     case 'help':
       return { means: told };
+    case 'entered':
+      if (isToBeEntered(state)) return { means: 'entered' };
+      return { means: 'not now', why: state.phase.name === 'finished' ? 'nothing to enter' : 'not offered' };
     case 'next':
+      return state.phase.name === 'finished' ? { means: 'next lens' } : { means: 'nothing' };
     case 'back':
       return { means: 'nothing' };
   }

@@ -1,5 +1,5 @@
 // Tells the short, the double and the long press of one switch apart, from when it went down and came up. Only a press
-// during a hold, or when the finish is offered, waits for a possible second one. A press in dialling is told at once, so
+// during a hold, when the finish is offered or at a result waits for a possible second one. A press in dialling is told at once, so
 // that the hold begins at the down itself; should it turn out long, the long press is told as well and takes the hold back.
 import type { Input } from './inputs.ts';
 import type { Phase } from './state.ts';
@@ -8,6 +8,8 @@ import { between, moment, type Moment } from '../units.ts';
 /** A second press later than this is another press; one held this long is a long press. Common practice, no source. */
 const DOUBLE_WITHIN = 0.4;
 const LONG_AFTER = 0.6;
+/** Where two presses mean something. */
+const WAITS: readonly Phase['name'][] = ['holding', 'offered', 'finished'];
 
 export type Contact =
   | { readonly move: 'down'; readonly at: Moment; readonly during: Phase['name'] }
@@ -23,11 +25,11 @@ export type OneSwitch =
   /** Down, and everything it could mean has been told. */
   | { readonly is: 'spent' };
 
-type Told = Extract<Input, { told: 'press' }>;
+type Press = Extract<Input, { told: 'press' }>;
 
 export interface Switched {
   readonly state: OneSwitch;
-  readonly presses: readonly Told[];
+  readonly presses: readonly Press[];
 }
 
 export const RELEASED: OneSwitch = { is: 'up' };
@@ -63,7 +65,7 @@ function whileDown(state: Extract<OneSwitch, { is: 'down' }>, contact: Contact):
   if (length >= LONG_AFTER) return { state: contact.move === 'up' ? RELEASED : { is: 'spent' }, presses: [told('long', state)] };
   if (contact.move !== 'up') return { state, presses: [] };
   if (during === 'dialling') return { state: RELEASED, presses: [] };
-  if ((during === 'holding' || during === 'offered') && length < DOUBLE_WITHIN) return { state: { is: 'between', since, during }, presses: [] };
+  if (WAITS.includes(during) && length < DOUBLE_WITHIN) return { state: { is: 'between', since, during }, presses: [] };
   return { state: RELEASED, presses: [told('short', state)] };
 }
 
@@ -77,7 +79,7 @@ function inBetween(state: Extract<OneSwitch, { is: 'between' }>, contact: Contac
   return { state: next.state, presses: [first, ...next.presses] };
 }
 
-const told = (press: Told['press'], { since, during }: { since: Moment; during: Phase['name'] }): Told => ({
+const told = (press: Press['press'], { since, during }: { since: Moment; during: Phase['name'] }): Press => ({
   told: 'press',
   press,
   during,

@@ -2,12 +2,12 @@
 import { openBelief } from './belief/belief.ts';
 import type { Opened } from './event.ts';
 import type { Plan } from './plan.ts';
-import { say, taken, type Step } from './step.ts';
+import { say, taken, type Move } from './step.ts';
 import { asideOpening, isTransfer } from './transfer/joint.ts';
 import { dial, enter, look, turnTheFocus } from './turn.ts';
 
 /** The first state of a sweep, from the event that opens its journal. */
-export function open(opened: Opened): Step {
+export function open(opened: Opened): Move {
   const { id, plan } = opened;
   const belief = openingBelief(plan);
   const blank = { id, plan, holds: [], spent: [], belief, asOneBand: belief, stories: [], dialled: plan.start, skipped: [], trustedUpTo: 0, troubles: [], journal: [] };

@@ -2,12 +2,12 @@
 // It is stored whole with the journal, so a record can be read long after kit and settings have changed.
 import * as v from 'valibot';
 import { Millimetres, Steps, seconds, type Seconds } from '../units.ts';
-import { Memory } from './belief/prior.ts';
-import { StoredBench } from '../optics/setUp/stored.ts';
-import { Oddity } from '../practice/oddity.ts';
-import { Care } from './end/care.ts';
+import { Care } from './care.ts';
+import { Memory } from './memory.ts';
+import { Oddity } from './oddity.ts';
 import { Scale } from './scale.ts';
-import { Transfer } from './transfer/transfer.ts';
+import { StoredBench } from './storedBench.ts';
+import { Transfer } from './widthTransfer.ts';
 import { ArrowDisplay } from './verdict.ts';
 
 const secondsFrom = (least: number, most: number) =>

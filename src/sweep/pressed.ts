@@ -40,6 +40,10 @@ export function pressed({ press, during, downAt }: Extract<Input, { told: 'press
       return whileIn(during === 'offered' ? 'offered' : 'checking', { did: 'checked', at, focus: 'moved', by });
     case 'turned':
       return whileIn('turning', { did: 'checked', at, focus: 'moved', by });
+    case 'repeat':
+    case 'entered':
+    case 'next lens':
+      return phase.name === 'finished' ? { means } : NOTHING;
     default:
       return NOTHING;
   }

@@ -6,8 +6,8 @@ import { Steps, steps } from '../units.ts';
 /** A body's corrections: from `min` to `max` in strides of `step`; 0 need not be in the middle. */
 export const Scale = v.pipe(
   v.object({ min: Steps, max: Steps, step: v.pipe(v.number(), v.integer(), v.minValue(1)) }),
-  v.check((scale) => scale.max - scale.min >= 2 * scale.step, 'The scale must have at least three values.'),
-  v.check((scale) => (scale.max - scale.min) % scale.step === 0, 'The step must divide the scale evenly.'),
+  v.check((scale) => scale.max - scale.min >= 2 * scale.step, 'scale too short'),
+  v.check((scale) => (scale.max - scale.min) % scale.step === 0, 'step does not divide'),
 );
 export type Scale = v.InferOutput<typeof Scale>;
 

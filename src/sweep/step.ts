@@ -4,13 +4,13 @@ import type { SweepEvent } from './event.ts';
 import type { SweepState } from './state.ts';
 import { seconds, type Seconds } from '../units.ts';
 
-export interface Step {
+export interface Move {
   readonly state: SweepState;
   readonly effects: readonly Effect[];
 }
 
 /** The event stands: it joins the journal, goes to disk first, and then the effects follow. */
-export function taken(state: SweepState, event: SweepEvent, effects: readonly Effect[]): Step {
+export function taken(state: SweepState, event: SweepEvent, effects: readonly Effect[]): Move {
   return {
     state: { ...state, journal: [...state.journal, event] },
     effects: [{ do: 'keep', event }, { do: 'clear alarms' }, ...effects],
@@ -18,10 +18,10 @@ export function taken(state: SweepState, event: SweepEvent, effects: readonly Ef
 }
 
 /** The event makes no sense now: nothing changes, and the person is told why. */
-export const refused = (state: SweepState, why: NotNow): Step => ({ state, effects: [sound('refused'), say({ say: 'not now', why })] });
+export const refused = (state: SweepState, why: NotNow): Move => ({ state, effects: [sound('refused'), say({ say: 'not now', why })] });
 
 /** Nothing to do and nothing to say: a clock that rang too late. */
-export const ignored = (state: SweepState): Step => ({ state, effects: [] });
+export const ignored = (state: SweepState): Move => ({ state, effects: [] });
 
 export const say = (prompt: Prompt): Effect => ({ do: 'say', prompt });
 export const sound = (tone: Tone, after: Seconds = seconds(0)): Effect => ({ do: 'sound', tone, after });

@@ -6,11 +6,11 @@ import type { Journal, Opened, SweepEvent } from './event.ts';
 import { began, judged, ran, unanswered } from './holding.ts';
 import { open } from './opening.ts';
 import type { SweepState } from './state.ts';
-import { ignored, type Step } from './step.ts';
+import { ignored, type Move } from './step.ts';
 import { amended, undid } from './undo.ts';
 
 /** Moves a sweep by one event. */
-export function transition(state: SweepState, event: SweepEvent): Step {
+export function transition(state: SweepState, event: SweepEvent): Move {
   switch (event.did) {
     case 'opened':
     case 'heard':

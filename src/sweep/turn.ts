@@ -13,6 +13,7 @@ import { suggest, type Suggestion } from './next/suggestion.ts';
 import type { Plan } from './plan.ts';
 import type { Phase, SweepState } from './state.ts';
 import { say, sound, wake } from './step.ts';
+import { standing } from './toEnter.ts';
 import { timeSpent } from './timeSpent.ts';
 import { carriedOver } from './transfer/carried.ts';
 import { isTransfer } from './transfer/joint.ts';
@@ -38,10 +39,10 @@ export interface Turn {
 }
 
 /** Everything of a state but where it stands in the loop. */
-export type Known = Omit<SweepState, 'phase'>;
+export type BetweenPhases = Omit<SweepState, 'phase'>;
 
 /** Judges the holds so far and enters the phase that follows; `noted` is the hold just judged, to be read back. */
-export function turn(judged: Known, at: Moment, noted: Hold | null): Turn {
+export function turn(judged: BetweenPhases, at: Moment, noted: Hold | null): Turn {
   const before = believing(judged);
   const { asOneBand, holds, stories } = before;
   const { readiness: enough, ready, hidden, next } = look(before);
@@ -57,14 +58,14 @@ export function turn(judged: Known, at: Moment, noted: Hold | null): Turn {
   if (way) return enter(state, { name: 'turning', way, next }, [say(turnTheFocus(state.plan, way, noted))]);
   if ((ready && !doubted) || state.troubles.some(isHopeless)) {
     const outcome = currentOutcome(state, at);
-    return enter(state, { name: 'offered', outcome, next }, [say({ say: 'offer', noted, outcome, look: hasLiveView(state.plan), ...told })]);
+    return enter(state, { name: 'offered', outcome, next }, [say({ say: 'offer', noted, outcome, look: hasLiveView(state.plan), ...doubt(state) })]);
   }
   const then = doubted ?? next;
   return dial(state, then, say({ say: 'next', noted, next: then, ...told }));
 }
 
 /** The likeliest story of the holds, believed where the odds are for it although it is rare. */
-function believing(known: Known): Known {
+function believing(known: BetweenPhases): BetweenPhases {
   const { asOneBand, holds } = known;
   const stories = storiesOf(asOneBand, holds);
   const [first] = stories;
@@ -73,7 +74,7 @@ function believing(known: Known): Known {
 }
 
 /** A value whose verdict may have been a slip of tired eyes, to be held again before anything else is asked of the person. */
-function doubtedBy({ stories, holds, skipped }: Known, bayesFactor: number): Suggestion | null {
+function doubtedBy({ stories, holds, skipped }: BetweenPhases, bayesFactor: number): Suggestion | null {
   const slip = stories.find((one): one is Weighed<Misjudged> => one.story.is === 'misjudged');
   if (!slip || slip.bayesFactor * COMPARABLE < bayesFactor) return null;
   const value = doubtedValues(holds, slip.story).find((doubted) => !skipped.includes(doubted));
@@ -84,10 +85,16 @@ function doubtedBy({ stories, holds, skipped }: Known, bayesFactor: number): Sug
 const wasSeen = (trouble: Trouble): boolean => trouble.trouble === 'focus moved' && trouble.seen;
 
 /** The likeliest trouble, where it was not told before; the question about the focus tells of itself. */
-function newIn(now: Known, before: Known): { trouble?: Trouble } {
+function newIn(now: BetweenPhases, before: BetweenPhases): { trouble?: Trouble } {
   const [first] = now.troubles;
   if (!first || first.trouble === 'focus moved' || before.troubles.some(({ trouble }) => trouble === first.trouble)) return {};
   return { trouble: first };
+}
+
+/** The likeliest trouble that stands: while it does, nothing said of the outcome is certain. */
+export function doubt({ troubles }: Pick<SweepState, 'troubles'>): { trouble?: Trouble } {
+  const [trouble] = standing(troubles);
+  return trouble ? { trouble } : {};
 }
 
 /** Is there a focus in live view that must still be sharp? */
@@ -101,11 +108,11 @@ export const turnTheFocus = (plan: Plan, way: Way, noted: Hold | null): Prompt =
 });
 
 /** Asks for a value to be dialled in; with a counted pace the hold begins by itself when the time to dial is over. */
-export const dial = (state: Known, next: Suggestion, prompt: Effect): Turn =>
+export const dial = (state: BetweenPhases, next: Suggestion, prompt: Effect): Turn =>
   enter(state, { name: 'dialling', next }, [prompt, ...countIn(state)]);
 
 /** Is the care met, and which value would be held next? `hidden`: strong evidence of a shift that harms. */
-export function look(known: Known): Looked {
+export function look(known: BetweenPhases): Looked {
   const { belief, holds, plan, dialled, skipped, trustedUpTo } = known;
   const { care, order, holdTime } = plan.manner;
   const enough = readiness(belief, heldValues(counting(known)), care);
@@ -119,7 +126,7 @@ export function look(known: Known): Looked {
 }
 
 /** The holds that count by the story that is believed. */
-function counting({ holds, stories }: Known): readonly Hold[] {
+function counting({ holds, stories }: BetweenPhases): readonly Hold[] {
   const [first] = stories;
   if (!first || first.bayesFactor < BELIEVED || first.story.is !== 'misjudged') return holds;
   const { from, to } = first.story;
@@ -135,7 +142,7 @@ interface Looked {
 }
 
 /** What would come out if the sweep ended at this moment; where the light fails everywhere, one lucky hold is no band. */
-export function currentOutcome(known: Known, at: Moment): Outcome {
+export function currentOutcome(known: BetweenPhases, at: Moment): Outcome {
   const { plan, belief, holds, spent, journal, troubles } = known;
   const held = heldValues(counting(known));
   const tally = { holds: holds.length + spent.length, seconds: timeSpent(journal.map((event) => event.at), at) };
@@ -144,9 +151,9 @@ export function currentOutcome(known: Known, at: Moment): Outcome {
   return outcome.found !== 'beyond the scale' && troubles.some(leavesNothing) ? { found: 'nothing', tally } : outcome;
 }
 
-export const enter = (state: Known, phase: Phase, effects: readonly Effect[]): Turn => ({ state: { ...state, phase }, effects });
+export const enter = (state: BetweenPhases, phase: Phase, effects: readonly Effect[]): Turn => ({ state: { ...state, phase }, effects });
 
-function countIn({ plan }: Known): Effect[] {
+function countIn({ plan }: BetweenPhases): Effect[] {
   const { pace } = plan.manner;
   if (pace.set === 'own') return [];
   const ticks = [3, 2, 1].filter((before) => before < pace.toDial);

@@ -2,12 +2,13 @@
 // The screens show exactly this, and the recogniser listens for nothing else.
 import type { Press, Word } from './inputs.ts';
 import type { Phase, SweepState } from './state.ts';
+import { toEnter } from './toEnter.ts';
 
 /**
  * What one press would tell. `failed` is the switch's own way to say that the light failed, without saying how; `turned` says
- * that the focus was set aside as asked, as `shifted` does.
+ * that the focus was set aside as asked, as `shifted` does; `next lens` is what "next" means at a result.
  */
-export type PressMeaning = Exclude<Word, 'set'> | 'failed' | 'turned';
+export type PressMeaning = Exclude<Word, 'set'> | 'failed' | 'turned' | 'next lens';
 
 export interface Understood {
   readonly words: readonly Word[];
@@ -17,9 +18,17 @@ export interface Understood {
 /** The inputs that make sense in the present phase, the most wanted first. */
 export const understood = (state: SweepState): Understood => ({ words: wordsIn(state), presses: pressesIn(state, state.phase.name) });
 
-/** Practice has no live view in which the focus could be seen to have shifted. */
-export const pressesIn = ({ plan }: SweepState, during: Phase['name']): Understood['presses'] =>
-  during === 'offered' && plan.practice ? PRESSES.offered.filter(({ means }) => means !== 'shifted') : PRESSES[during];
+/** Practice has no live view in which the focus could be seen to have shifted, and no camera to enter a value in. */
+export function pressesIn(state: SweepState, during: Phase['name']): Understood['presses'] {
+  const { practice } = state.plan;
+  const unfit = (means: PressMeaning): boolean => (means === 'shifted' && practice !== null) || (means === 'entered' && !isToBeEntered(state));
+  const presses = PRESSES[during];
+  return during === 'offered' || during === 'finished' ? presses.filter(({ means }) => !unfit(means)) : presses;
+}
+
+/** Did the sweep find a value to enter in a real camera? */
+export const isToBeEntered = ({ phase, plan, troubles }: Pick<SweepState, 'phase' | 'plan' | 'troubles'>): boolean =>
+  phase.name === 'finished' && plan.practice === null && toEnter(phase.outcome, troubles) !== null;
 
 /** What the one switch means in each phase; the plainest press has the commonest meaning. */
 export const PRESSES: Record<Phase['name'], Understood['presses']> = {
@@ -47,10 +56,15 @@ export const PRESSES: Record<Phase['name'], Understood['presses']> = {
     { press: 'long', means: 'shifted' },
   ],
   turning: [{ press: 'short', means: 'turned' }],
-  finished: [],
+  finished: [
+    { press: 'short', means: 'repeat' },
+    { press: 'double', means: 'next lens' },
+    { press: 'long', means: 'entered' },
+  ],
 };
 
-function wordsIn({ phase, plan, journal }: SweepState): readonly Word[] {
+function wordsIn(state: SweepState): readonly Word[] {
+  const { phase, plan, journal } = state;
   const lights = ['solid', 'delayed', 'flicker', 'nothing'] as const;
   const signs = plan.arrows === 'absent' ? [] : (['left', 'right', 'balanced', 'lopsided'] as const);
   /** Right after a verdict the arrows may still be told. */
@@ -70,6 +84,6 @@ function wordsIn({ phase, plan, journal }: SweepState): readonly Word[] {
     case 'turning':
       return ['shifted', 'undo', 'repeat', 'finish', 'help'];
     case 'finished':
-      return ['undo', 'repeat', 'help'];
+      return [...(isToBeEntered(state) ? (['entered'] as const) : []), 'next', 'undo', 'repeat', 'help'];
   }
 }

@@ -3,7 +3,7 @@
 import { currentPrompt } from './currentPrompt.ts';
 import type { Opened, SweepEvent } from './event.ts';
 import type { SweepState } from './state.ts';
-import { refused, say, sound, type Step } from './step.ts';
+import { refused, say, sound, type Move } from './step.ts';
 import { dial } from './turn.ts';
 
 type Did<Name extends SweepEvent['did']> = Extract<SweepEvent, { did: Name }>;
@@ -16,7 +16,7 @@ const TAKEN_BACK: readonly SweepEvent['did'][] = ['began', 'judged', 'chose', 's
  * Takes back the last verdict or choice, or drops the hold under way. Never lands in the middle of a hold: nobody is
  * pressing any more, so one that was interrupted is asked for from its beginning.
  */
-export function undid(state: SweepState, event: Did<'undid'>, addUp: AddUp): Step {
+export function undid(state: SweepState, event: Did<'undid'>, addUp: AddUp): Move {
   const last = state.journal.findLastIndex(({ did }) => TAKEN_BACK.includes(did));
   if (last < 0) return { state, effects: [sound('refused'), say({ say: 'nothing to undo' })] };
   const then = addUp(upTo(state, last));
@@ -30,7 +30,7 @@ export function undid(state: SweepState, event: Did<'undid'>, addUp: AddUp): Ste
 const isHeld = ({ phase }: SweepState): boolean => phase.name === 'holding' || phase.name === 'judging';
 
 /** Tells the arrows of the hold just judged: its verdict is judged again with them. */
-export function amended(state: SweepState, event: Did<'amended'>, addUp: AddUp, judge: (before: SweepState, verdict: Did<'judged'>) => Step): Step {
+export function amended(state: SweepState, event: Did<'amended'>, addUp: AddUp, judge: (before: SweepState, verdict: Did<'judged'>) => Move): Move {
   const last = state.journal.at(-1);
   if (state.plan.arrows === 'absent') return refused(state, 'no arrows');
   if (last?.did !== 'judged') return refused(state, 'hold first');

@@ -1,7 +1,7 @@
 // What to check for each trouble, the likeliest first, and the figures that led to its name. Common practice, no source.
 import { writeSteps } from '../sweep/scale.ts';
 import type { ArrowsContradict, Trouble } from '../sweep/trouble/trouble.ts';
-import type { SweepsDiffer } from '../logbook/combined.ts';
+import type { SweepsDiffer } from '../sweep/trouble/sweepsDiffer.ts';
 
 type Named = Trouble | SweepsDiffer;
 

@@ -19,36 +19,32 @@ export function outcomeInWords(outcome: Outcome): InWords {
     case 'beyond the scale':
       return {
         spoken: `The band lies ${outcome.side} the scale.`,
-        written:
-          `The whole band lies ${outcome.side} the scale, so no correction reaches it. ` +
-          'Check the focus and the bench once more; if it stays so, the pair needs service.',
+        written: `The whole band lies ${outcome.side} the scale, so no correction reaches it.`,
       };
     case 'nothing':
       return {
         spoken: 'No value held.',
-        written:
-          'No value held steady. Check that the target is lit and square to the camera, that the lens is focused on it in ' +
-          'live view and set to manual, and that the half-press is what lights the focus light on this body.',
+        written: 'No value held steady, so there is none to enter.',
       };
   }
 }
 
 function band({ low, high, centre, chosen, other, within, ends }: BandOutcome): InWords {
-  const sure = `${Math.floor(within * 100)} % sure to be within one step`;
+  const sure = `Enter ${writeSteps(chosen)}: ${Math.min(99, Math.floor(within * 100))} % sure to be within one step of the centre`;
   const spoken = `${capital(sayCorrection(chosen))}.`;
   if (ends === 'believed') {
-    return { spoken, written: `${writeSteps(chosen)}, ${sure}. The ends of the band were not both seen.` };
+    return { spoken, written: `${sure}. The ends of the band were not both seen.` };
   }
   const held = low === high ? `Only ${writeSteps(low)} held` : `The band runs from ${writeSteps(low)} to ${writeSteps(high)}`;
-  const even = other === null ? '' : ` Its centre, ${writeSteps(centre)}, lies between two values: ${writeSteps(other)} is as good.`;
-  return { spoken, written: `${writeSteps(chosen)}, ${sure}. ${held}.${even}` };
+  const even = other === null ? '' : ` Its centre lies at ${writeSteps(centre)}, between two values: ${writeSteps(other)} is as good.`;
+  return { spoken, written: `${sure}. ${held}.${even}` };
 }
 
 function pastTheLimit({ side, visible, bound }: Extract<Outcome, { found: 'past the limit' }>): InWords {
   if (visible === null || bound === null) {
     return {
       spoken: 'Every value holds.',
-      written: 'Every value of the scale holds, so neither end of the band is seen and no centre can be told.',
+      written: 'Every value of the scale holds, so no centre can be told.',
     };
   }
   const limit = writeSteps(2 * bound - visible);

@@ -56,7 +56,7 @@ export function promptInWords(prompt: Prompt): InWords {
     case 'paused':
       return both('Paused.');
     case 'outcome':
-      return afterwards(prompt.outcome);
+      return prompt.trouble ? troubled(prompt.trouble) : afterwards(prompt.outcome, prompt.practice);
     case 'not now':
       return NOT_NOW[prompt.why];
   }
@@ -77,10 +77,14 @@ export function tersely(prompt: Prompt): InWords {
 export const readBack = ({ verdict }: { readonly verdict: Verdict }): string =>
   [LIGHT[verdict.light].noted, ARROWS[verdict.arrows]].filter(Boolean).join(', ');
 
-/** After a width transfer the focus still stands aside. */
-function afterwards(outcome: Outcome): InWords {
+const troubled = (trouble: Trouble): InWords => both(`${TROUBLE_SAID[trouble.trouble]} See what to check.`);
+
+/** A value is to be entered, and said to be. After a width transfer the focus still stands aside. */
+function afterwards(outcome: Outcome, practice: boolean): InWords {
   const words = outcomeInWords(outcome);
-  return outcome.found === 'carried over' ? { ...words, spoken: `${words.spoken} Now focus sharp again.` } : words;
+  if (outcome.found === 'carried over') return { ...words, spoken: `${words.spoken} Now focus sharp again.` };
+  if (outcome.found !== 'band' || practice) return words;
+  return { ...words, spoken: `Enter ${sayCorrection(outcome.chosen)}, then say entered.` };
 }
 
 /** The words that make sense now, for a person who asks. */
@@ -133,7 +137,8 @@ const NOT_NOW: Record<NotNow, InWords> = {
   'check focus first': { spoken: 'Same or shifted?', written: 'First look at the focus in live view: same, or shifted?' },
   'turn first': { spoken: 'Shifted?', written: 'First turn the focus in live view, then say shifted.' },
   'nothing to check': { spoken: 'Nothing to check.', written: 'There is no question about the focus now.' },
-  'not offered': { spoken: 'Not ready yet.', written: 'There is no result to accept yet. Finish ends the sweep as it stands.' },
+  'nothing to enter': { spoken: 'There is no value to enter.', written: 'This result gives no value to enter.' },
+  'not offered': { spoken: 'Not ready yet.', written: 'There is no result yet. Finish ends the sweep as it stands.' },
 };
 
 /** Joins parts into short sentences: "Flicker. Plus six." */

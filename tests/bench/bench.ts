@@ -6,16 +6,19 @@ import { parseArgs } from 'node:util';
 import { hearing } from './hearing/hearing.ts';
 import { isMet, type Family, type Figure } from './figure.ts';
 import { lookUp } from './lookUp/lookUp.ts';
+import { paint } from './paint/paint.ts';
 import { panel } from './panel.ts';
 import { suggestion } from './suggestion.ts';
 import { awkwardSweeps } from './sweep/awkwardFamily.ts';
 import { memory } from './sweep/memoryFamily.ts';
 import { moved } from './sweep/movedFamily.ts';
 import { observers } from './sweep/observersFamily.ts';
+import { remaining } from './sweep/remainingFamily.ts';
 import { sweeps } from './sweep/ordinaryFamily.ts';
 import { transfer } from './sweep/transferFamily.ts';
 import { troubles } from './sweep/troublesFamily.ts';
 import { taughtRule } from './taughtRule.ts';
+import { makeReady } from '../programs/ready.ts';
 
 const families: readonly Family[] = [
   taughtRule,
@@ -24,10 +27,12 @@ const families: readonly Family[] = [
   observers,
   moved,
   troubles,
+  remaining,
   memory,
   transfer,
   suggestion,
   panel,
+  paint,
   lookUp,
   hearing,
 ];
@@ -40,6 +45,8 @@ if (unknown.length > 0) {
   console.error(`No family is called ${unknown.join(', ')}. There are: ${families.map(({ name }) => name).join(', ')}.`);
   process.exit(2);
 }
+
+makeReady(chosen.flatMap(({ needs }) => needs ?? []));
 
 const all: (Figure & { family: string; holds: boolean })[] = [];
 for (const family of chosen) {

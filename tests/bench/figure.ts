@@ -1,5 +1,7 @@
 // What the bench reports: every figure with its name, the bound it is held to, and whether it holds.
 
+import type { Program } from '../programs/programs.ts';
+
 /** A bound of `null` is a figure reported for the reader only. */
 export interface Figure {
   readonly name: string;
@@ -10,6 +12,8 @@ export interface Figure {
 /** One family of figures; `npm run bench -- --only NAME` runs it alone. */
 export interface Family {
   readonly name: string;
+  /** What it drives, beside Node. */
+  readonly needs?: readonly Program[];
   readonly run: (options: BenchOptions) => Promise<Figure[]>;
 }
 

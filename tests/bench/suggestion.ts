@@ -3,7 +3,7 @@ import { halfPress } from '../../src/practice/camera.ts';
 import { cameraOf } from '../../src/practice/cameras.ts';
 import { seededRandom } from '../../src/practice/random.ts';
 import { stillnessOf } from '../../src/sweep/end/stillness.ts';
-import { NO_MEMORY } from '../../src/sweep/belief/prior.ts';
+import { NO_MEMORY } from '../../src/sweep/memory.ts';
 import type { Opened, SweepEvent } from '../../src/sweep/event.ts';
 import { open } from '../../src/sweep/opening.ts';
 import { USUAL_MANNER, USUAL_HOLD_TIME, type Plan } from '../../src/sweep/plan.ts';

@@ -35,7 +35,7 @@ test('no screen beside the sweep has a fault, empty or in use', async () => {
   await press(seat, 'a');
   await until(seat, 'the outcome', ({ found }) => found !== null);
   expect(await faults(page, 'outcome')).toEqual([]);
-  await choose(seat, 'New sweep');
+  await choose(seat, 'Next lens');
   await until(seat, 'the start', ({ screen }) => screen === 'start');
   await choose(seat, 'Logbook');
   await untilText(seat, '1 found');

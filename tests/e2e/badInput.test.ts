@@ -24,7 +24,7 @@ test('a stored record that does not fit is set aside whole and told in one sente
   await hold(seatAt(first), 'flicker');
   await press(seatAt(first), 'x');
   await untilPhase(seatAt(first), 'finished');
-  await choose(seatAt(first), 'New sweep');
+  await choose(seatAt(first), 'Next lens');
   await until(seatAt(first), 'the start', ({ screen }) => screen === 'start');
   await first.close();
   const spoilt = { id: 'b7', finished: 'last Tuesday', outcome: { found: 'treasure' } };

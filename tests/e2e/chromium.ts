@@ -1,7 +1,7 @@
 // Starts a stock Chromium with the built extension in it, and opens its real side panel.
 import { resolve } from 'node:path';
 import puppeteer, { type Browser, type Page, type Target, type WebWorker } from 'puppeteer-core';
-import { program } from './browsers.ts';
+import { program } from '../programs/programs.ts';
 import { cutPower } from './power-cut.ts';
 import { removeFolder, temporaryFolder } from './temporary.ts';
 
@@ -26,6 +26,8 @@ export type Chromium = {
   browser: Browser;
   worker: WebWorker;
   extensionId: string;
+  /** Clicks the toolbar button, when by this machine's clock, and what that opened, however far it is. */
+  clickToolbar: () => Promise<{ panel: Page; clicked: number }>;
   /** Opens the real side panel by the toolbar button. It is about 360 px wide. */
   openPanel: () => Promise<Page>;
   /** Opens a page of the extension in a tab: at any size, and where a permission prompt can be shown. */
@@ -85,6 +87,7 @@ export async function launchChromium(options: ChromiumOptions = {}): Promise<Chr
     browser,
     worker,
     extensionId,
+    clickToolbar: () => clickToolbar(browser, extensionId),
     openPanel: () => openPanel(browser, extensionId),
     openTab: async (path = 'panel.html', size = { width: 360, height: 700 }) => {
       const page = await browser.newPage();
@@ -107,17 +110,22 @@ function isOurWorker(target: Target): boolean {
   return target.type() === 'service_worker' && target.url().startsWith('chrome-extension://');
 }
 
-async function openPanel(browser: Browser, extensionId: string): Promise<Page> {
+async function clickToolbar(browser: Browser, extensionId: string): Promise<{ panel: Page; clicked: number }> {
   const [web] = await browser.pages();
   const extension = (await browser.extensions()).get(extensionId);
   if (web === undefined || extension === undefined) throw new Error('There is no tab to open the panel from.');
   await web.bringToFront();
   const before = new Set(browser.targets());
+  const clicked = performance.timeOrigin + performance.now();
   await web.triggerExtensionAction(extension);
   const target = await browser.waitForTarget((one) => !before.has(one) && one.url().endsWith('/panel.html'), {
     timeout: 10_000,
   });
-  const panel = await target.asPage();
+  return { panel: await target.asPage(), clicked };
+}
+
+async function openPanel(browser: Browser, extensionId: string): Promise<Page> {
+  const { panel } = await clickToolbar(browser, extensionId);
   // The panel slides in: until it has its width it cannot be clicked.
   await panel.waitForFunction(() => innerWidth >= 300 && document.readyState === 'complete');
   return panel;

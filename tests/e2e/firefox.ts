@@ -2,7 +2,7 @@
 import { resolve } from 'node:path';
 import puppeteer, { type Browser, type Page } from 'puppeteer-core';
 import { firefoxAddOnId } from '../../manifest/firefox.ts';
-import { program } from './browsers.ts';
+import { program } from '../programs/programs.ts';
 import { openSidebar, type Sidebar } from './firefox-sidebar.ts';
 import { cutPower } from './power-cut.ts';
 import { removeFolder, temporaryFolder } from './temporary.ts';

@@ -24,7 +24,7 @@ test('a kit typed in and a sweep by keys end at the middle of the band, and the 
   await sweep(seat, steadyEye(3, 9), keys);
   await press(seat, 'a');
   expect(await untilFound(seat)).toBe(6);
-  await choose(seat, 'New sweep');
+  await choose(seat, 'Next lens');
   await until(seat, 'the start', ({ screen }) => screen === 'start');
   await choose(seat, 'Logbook');
   await tabTo(seat, 'Find a body, lens, focal length or distance');

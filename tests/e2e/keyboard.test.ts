@@ -25,7 +25,7 @@ test('a sweep of typed kit ends at the middle of the band, and typing part of th
   onTestFinished(morning.close);
   const again = seatAt(await morning.openPanel());
   await until(again, 'the outcome or the start', ({ screen }) => screen === 'sweep' || screen === 'start');
-  if ((await look(again)).screen === 'sweep') await choose(again, 'New sweep');
+  if ((await look(again)).screen === 'sweep') await choose(again, 'Next lens');
   await until(again, 'the start', ({ screen }) => screen === 'start');
   await choose(again, 'Logbook');
   await tabTo(again, 'Find a body, lens, focal length or distance');

@@ -2,7 +2,7 @@
 import type { Page } from 'puppeteer-core';
 import { expect, onTestFinished, test } from 'vitest';
 import { launchChromium } from './chromium.ts';
-import { look, press, seatAt, untilPhase } from './seat.ts';
+import { look, press, seatAt, until, untilPhase, untilText } from './seat.ts';
 import { beginWith, holdOnce, practiceEye, shortenHolds, steadyEye, sweep, untilFound, type Told } from './sweeping.ts';
 import { double, long, pedal, short, switches, type Switch } from './switching.ts';
 import { practiceBand, practiceSweep, putUnderWay } from './underWay.ts';
@@ -68,6 +68,8 @@ test('one switch grades a failing light, says it failed after the end tone, take
   await untilPhase(seat, 'offered');
   await short(foot);
   expect(await untilFound(seat)).toBe(-3);
+  await long(foot);
+  await untilText(seat, '\u22123 is marked as entered in the camera.');
   await double(foot);
-  expect((await look(seat)).phase).toBe('finished');
+  await until(seat, 'the start', ({ screen }) => screen === 'start');
 });

@@ -85,7 +85,7 @@ test('a kit is typed in, a sweep is run by keys alone, and the logbook has it', 
   expect(await faults(page, 'wide-dialling')).toEqual([]);
   await page.keyboard.press('x');
   await inPhase(page, 'finished');
-  await click(page, 'New sweep');
+  await click(page, 'Next lens');
   await click(page, 'Logbook');
   await page.waitForFunction(() => document.querySelector('main')?.textContent?.includes('85 mm at 4.25 m'));
   expect(await faults(page, 'wide-logbook')).toEqual([]);

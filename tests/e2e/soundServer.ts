@@ -4,7 +4,7 @@ import { execFile, execFileSync, spawn } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
-import { program } from './browsers.ts';
+import { program } from '../programs/programs.ts';
 import { removeFolder, temporaryFolder } from './temporary.ts';
 
 export interface SoundServer {

@@ -12,7 +12,7 @@ import {
 } from 'node:http2';
 import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
-import { program } from './browsers.ts';
+import { program } from '../programs/programs.ts';
 import { speechMessage, type SpeechMessage } from './speech-message.ts';
 import { removeFolder, temporaryFolder } from './temporary.ts';
 

@@ -1,7 +1,7 @@
 // Speech for the browser's fake microphone: words spoken by espeak-ng, each after its own silence, in one WAV file.
 import { execFileSync } from 'node:child_process';
 import { writeFileSync } from 'node:fs';
-import { program } from './browsers.ts';
+import { program } from '../programs/programs.ts';
 
 /** Pace in words a minute and pitch of the voice, where it is not the usual. */
 export type Utterance = { after: number; say: string; pace?: number; pitch?: number; voice?: string };

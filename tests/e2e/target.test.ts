@@ -5,9 +5,9 @@ import { inflateSync } from 'node:zlib';
 import type { Page } from 'puppeteer-core';
 import { expect, onTestFinished, test } from 'vitest';
 import { magnification } from '../../src/optics/quantity.ts';
-import { measureTarget } from '../../src/optics/target/measure.ts';
-import { PAPERS, type PaperName } from '../../src/optics/target/sheets.ts';
-import { writeOrder, type TargetOrder } from '../../src/optics/target/order.ts';
+import { measureTarget } from '../../src/optics/print/measure.ts';
+import { PAPERS, type PaperName } from '../../src/optics/print/sheets.ts';
+import { writeOrder, type TargetOrder } from '../../src/optics/print/order.ts';
 import { millimetres } from '../../src/units.ts';
 import { accessibilityFaults } from './axe.ts';
 import { launchChromium } from './chromium.ts';
@@ -103,7 +103,7 @@ test.each(['A4', 'Letter'] as const)('on %s the PDF has the paper\u2019s size, a
   }
 
   const measure = measureTarget(asked);
-  if (!measure.ok) throw new Error(measure.say);
+  if (!measure.ok) throw new Error(measure.sentence);
   const rectangles = streamsOf(pdf).flatMap(rectanglesIn);
   // The scale's base line runs between the outer edges of its end marks.
   const scale = rectangles.filter(({ width, height }) => near(width, 100) && near(height, 0.3));

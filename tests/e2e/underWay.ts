@@ -1,7 +1,7 @@
 // Sweeps that are under way when the panel opens, as they lie in the browser's storage: for tests that need a practice
 // camera whose band they know, or a phase that takes long to reach.
 import type { Journal } from '../../src/sweep/event.ts';
-import type { Oddity } from '../../src/practice/oddity.ts';
+import type { Oddity } from '../../src/sweep/oddity.ts';
 import { USUAL_MANNER, type Plan } from '../../src/sweep/plan.ts';
 import { USUAL_SCALE } from '../../src/sweep/scale.ts';
 import type { Phase } from '../../src/sweep/state.ts';

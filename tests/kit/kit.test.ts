@@ -4,6 +4,7 @@ import { isRetired, put, retire } from '../../src/kit/change.ts';
 import { Body, Lens, newBody, newLens, Situation, subjectOf } from '../../src/kit/kit.ts';
 import { widestAt, zooms } from '../../src/kit/lens.ts';
 import { warningsOf } from '../../src/kit/warnings.ts';
+import { words } from '../../src/words/catalogue.ts';
 import { moment } from '../../src/units.ts';
 import { libraryWith } from '../logbook/libraryWith.ts';
 
@@ -24,10 +25,10 @@ describe('kit', () => {
   });
 
   it('refuses a change made from a state that another window has changed meanwhile', () => {
-    const sentence = 'This body was changed in another window: look at it again, then make your change once more.';
-    expect(put(kit, 'bodies', body, moment(4), NOW)).toEqual({ ok: false, sentence });
-    expect(put(kit, 'bodies', body, null, NOW)).toEqual({ ok: false, sentence });
-    expect(put(kit, 'bodies', newBody('gone', 'x', NOW), moment(4), NOW)).toEqual({ ok: false, sentence });
+    const fault = { is: 'changed elsewhere', list: 'bodies' };
+    expect(put(kit, 'bodies', body, moment(4), NOW)).toEqual({ ok: false, fault });
+    expect(put(kit, 'bodies', body, null, NOW)).toEqual({ ok: false, fault });
+    expect(put(kit, 'bodies', newBody('gone', 'x', NOW), moment(4), NOW)).toEqual({ ok: false, fault });
   });
 
   it('never stamps a change as older than the one before it, even when the clock was set back', () => {
@@ -38,17 +39,17 @@ describe('kit', () => {
   it('asks for the body, lens and converter of a situation first', () => {
     const situation = { ...kit.situations[0]!, id: 's-2' };
     expect(put(kit, 'situations', { ...situation, body: 'no' }, null, NOW)).toMatchObject({
-      sentence: expect.stringMatching(/body/),
+      fault: { is: 'situation lacks', what: 'body' },
     });
     expect(put(kit, 'situations', { ...situation, converter: 'no' }, null, NOW)).toMatchObject({
-      sentence: expect.stringMatching(/converter/),
+      fault: { is: 'situation lacks', what: 'converter' },
     });
     expect(put(kit, 'situations', situation, null, NOW)).toMatchObject({ ok: true });
   });
 
   it('retires a piece without taking it out, and brings it back', () => {
     const away = retire(kit, 'lenses', 'l', NOW, NOW);
-    if (!away.ok) throw new Error(away.sentence);
+    if (!away.ok) throw new Error(away.fault.is);
     expect(away.value.lenses).toHaveLength(1);
     expect(isRetired(away.value)(kit.situations[0]!)).toBe(true);
     const back = retire(away.value, 'lenses', 'l', null, NOW);
@@ -67,17 +68,13 @@ describe('kit', () => {
     });
   });
 
-  it('has a sentence for every field that does not fit', () => {
+  it('names the fault of every field that does not fit', () => {
     const faults = (schema: v.GenericSchema, value: unknown) =>
       v.safeParse(schema, value).issues?.map(({ message }) => message);
-    expect(faults(Body, { ...body, name: ' ' })).toEqual(['Give it a name you will recognise.']);
-    expect(faults(Body, { ...body, remembers: 0 })).toEqual(['A body remembers at least one lens.']);
-    expect(faults(Lens, { ...kit.lenses[0], focal: { from: 70, to: 24 } })).toEqual([
-      'Enter the shorter focal length first.',
-    ]);
-    expect(faults(Situation, { ...kit.situations[0], distance: 4 })).toEqual([
-      'Enter the distance in metres, from 0.05 to 500.',
-    ]);
+    expect(faults(Body, { ...body, name: ' ' })).toEqual(['no name']);
+    expect(faults(Body, { ...body, remembers: 0 })).toEqual(['remembers too few']);
+    expect(faults(Lens, { ...kit.lenses[0], focal: { from: 70, to: 24 } })).toEqual(['focal lengths turned round']);
+    expect(faults(Situation, { ...kit.situations[0], distance: 4 })).toEqual(['no distance']);
   });
 });
 
@@ -117,14 +114,14 @@ describe('warnings', () => {
       ],
     }).kit;
   const sentences = (kit: ReturnType<typeof twoCopies>, entered: string[] = []) =>
-    warningsOf(kit, new Set(entered)).map(({ sentence }) => sentence);
+    warningsOf(kit, new Set(entered)).map(words('kit').warning);
 
   it('say that two copies of one lens share a stored value, or may', () => {
     expect(sentences(twoCopies('share a value'))).toEqual([
-      'Velde M1 cannot tell Orrin 85 f/1.8 (A1) and Orrin 85 f/1.8 (A2) apart: ' +
-        'they share one stored value, so enter that of the one in use.',
+      'Velde M1 cannot tell Orrin 85 f/1.8 (A1) and Orrin 85 f/1.8 (A2) apart. ' +
+        'They share one stored value, so enter that of the one in use.',
     ]);
-    expect(sentences(twoCopies('not known'))[0]).toMatch(/may share one stored value on Velde M1: look in its manual/);
+    expect(sentences(twoCopies('not known'))[0]).toMatch(/may share one stored value on Velde M1. Look in its manual/);
     expect(sentences(twoCopies('told apart'))).toEqual([]);
   });
 
@@ -139,9 +136,9 @@ describe('warnings', () => {
     };
     const entered = ['near 1', 'far 1', 'near 2', 'near 3'];
     expect(sentences(kit(6, 'told apart'), entered)).toEqual([]);
-    expect(sentences(kit(5, 'told apart'), entered)[0]).toMatch(/remembers 5 lenses and has 2 places left/);
-    expect(sentences(kit(3, 'told apart'), entered)[0]).toMatch(/has no place left/);
-    expect(sentences(kit(3, 'share a value'), entered).at(-1)).toMatch(/has one place left/);
+    expect(sentences(kit(5, 'told apart'), entered)[0]).toMatch(/remembers 5 lenses, and 2 places are left/);
+    expect(sentences(kit(3, 'told apart'), entered)[0]).toMatch(/no place is left/);
+    expect(sentences(kit(3, 'share a value'), entered).at(-1)).toMatch(/one place is left/);
     expect(sentences(kit(null, 'told apart'), entered)).toEqual([]);
   });
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { canonical } from '../../src/logbook/backup/canonical.ts';
+import { canonical } from '../../src/logbook/canonical.ts';
 import { readBackup, writeBackup } from '../../src/logbook/backup/backup.ts';
 import { merge } from '../../src/logbook/backup/merge.ts';
 import { backupReminder } from '../../src/logbook/backup/reminder.ts';

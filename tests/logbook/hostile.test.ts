@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
 import { readBackup, writeBackup } from '../../src/logbook/backup/backup.ts';
-import { canonical } from '../../src/logbook/backup/canonical.ts';
+import { canonical } from '../../src/logbook/canonical.ts';
 import { merge } from '../../src/logbook/backup/merge.ts';
 import { planRestore } from '../../src/logbook/backup/restore.ts';
 import { planTable } from '../../src/logbook/csv/planTable.ts';
@@ -12,8 +12,8 @@ import { readCsv } from '../../src/logbook/csv/csv.ts';
 import { guessMapping, readRows, readTable } from '../../src/logbook/csv/readTable.ts';
 import { writeTable } from '../../src/logbook/csv/writeTable.ts';
 import { Library } from '../../src/logbook/library.ts';
-import { takeIn } from '../../src/logbook/sync/unpack.ts';
-import type { Got } from '../../src/result.ts';
+import { takeInCopies } from '../../src/logbook/sync/unpack.ts';
+import type { Result } from '../../src/result.ts';
 import { libraryWith, sweepRecord, T0 } from './libraryWith.ts';
 
 const library = libraryWith({
@@ -33,7 +33,7 @@ const unpolluted = () => {
 };
 
 /** Nothing when it was read, else one sentence for the person. */
-const sentenceOf = (read: Got<unknown>): string => (read.ok ? '' : read.sentence);
+const sentenceOf = (read: Result): string => (read.ok ? '' : read.sentence);
 const SENTENCE = /^$|^[A-Z].*\.$/;
 
 /** A text with pieces taken out, put in, doubled and swapped. */
@@ -175,7 +175,7 @@ describe('ten thousand damaged backups and ten thousand damaged tables', { timeo
       fc.property(
         fc.dictionary(fc.constantFrom('values/old/0', 'values/new/1', '__proto__', 'other'), item),
         (synced) => {
-          const { library: whole } = takeIn(library, 'here', synced);
+          const { library: whole } = takeInCopies(library, 'here', synced);
           unpolluted();
           expect(v.is(Library, whole)).toBe(true);
         },

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { memoryFor } from '../../src/logbook/memory.ts';
-import { NO_MEMORY } from '../../src/sweep/belief/prior.ts';
+import { NO_MEMORY } from '../../src/sweep/memory.ts';
 import { DAY, libraryWith, sweepRecord, T0, type Parts } from './libraryWith.ts';
 
 const subjectOf = (situation: string) => ({

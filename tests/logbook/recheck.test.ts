@@ -3,7 +3,7 @@
 import { expect, test } from 'vitest';
 import type { LogRecord } from '../../src/logbook/record.ts';
 import { memoryFor } from '../../src/logbook/memory.ts';
-import { NO_MEMORY, type Memory } from '../../src/sweep/belief/prior.ts';
+import { NO_MEMORY, type Memory } from '../../src/sweep/memory.ts';
 import { USUAL_SCALE } from '../../src/sweep/scale.ts';
 import { open } from '../../src/sweep/opening.ts';
 import { USUAL_MANNER } from '../../src/sweep/plan.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { middleOf } from '../../src/logbook/byHand.ts';
 import { unknownConditions } from '../../src/logbook/conditions.ts';
-import { dueAgain, USUAL_LIMITS, type Reason } from '../../src/logbook/due.ts';
+import { dueAgain, USUAL_LIMITS, type DueReason } from '../../src/logbook/due.ts';
 import { historiesOf, linesOf } from '../../src/logbook/history.ts';
 import { recordByHand } from '../../src/logbook/recordByHand.ts';
 import { narrow, shelfOf } from '../../src/logbook/shelf.ts';
@@ -97,7 +97,7 @@ describe('a value by hand', () => {
 });
 
 describe('due again', () => {
-  const due = (parts: Parts, days = 30, temperature: number | null = null): Reason[] => {
+  const due = (parts: Parts, days = 30, temperature: number | null = null): DueReason[] => {
     const library = libraryWith(parts);
     return dueAgain(
       historiesOf(library).get('s')!,

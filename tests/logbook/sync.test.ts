@@ -5,7 +5,7 @@ import { EMPTY_LIBRARY, type Library } from '../../src/logbook/library.ts';
 import { lookUpTyped, finderOf } from '../../src/logbook/search/finder.ts';
 import { shelfOf } from '../../src/logbook/shelf.ts';
 import { ALL_BYTES, bytesOf, ITEM_BYTES, ownKeys, pack } from '../../src/logbook/sync/pack.ts';
-import { takeIn } from '../../src/logbook/sync/unpack.ts';
+import { takeInCopies } from '../../src/logbook/sync/unpack.ts';
 import { anyLibrary } from './anyLibrary.ts';
 import { DAY, libraryWith, sweepRecord, T0 } from './libraryWith.ts';
 
@@ -53,7 +53,7 @@ describe('last values across computers', { timeout: 60_000 }, () => {
       records: [sweepRecord('r', T0, 2, 9)],
       entries: [{ id: 'e', at: T0 + DAY, value: 5, record: 'r' }],
     });
-    const { library, added, unread } = takeIn(EMPTY_LIBRARY, 'laptop', write({}, 'bench', bench));
+    const { library, added, unread } = takeInCopies(EMPTY_LIBRARY, 'laptop', write({}, 'bench', bench));
     expect([added, unread]).toEqual([1, 0]);
     expect(lookUpTyped(finderOf(library.kit, shelf(library)), 'velde 85')).toMatchObject([
       { value: 5, state: 'entered' },
@@ -64,7 +64,7 @@ describe('last values across computers', { timeout: 60_000 }, () => {
     const one = libraryWith({ entries: [{ id: 'one', at: T0, value: 3 }] });
     const two = libraryWith({ entries: [{ id: 'two', at: T0 + DAY, value: 7 }] });
     const synced = write(write({}, 'one', one), 'two', two);
-    for (const library of [takeIn(one, 'one', synced).library, takeIn(two, 'two', synced).library]) {
+    for (const library of [takeInCopies(one, 'one', synced).library, takeInCopies(two, 'two', synced).library]) {
       const standing = shelf(library)[0]!;
       expect([standing.value, standing.history.entries.map(({ value }) => value)]).toEqual([7, [3, 7]]);
     }
@@ -74,10 +74,10 @@ describe('last values across computers', { timeout: 60_000 }, () => {
     fc.assert(
       fc.property(anyLibrary(2), anyLibrary(2), (a, b) => {
         const synced = write(write({}, 'a', a), 'b', b);
-        const once = takeIn(b, 'b', synced);
+        const once = takeInCopies(b, 'b', synced);
         expect(once.unread).toBe(0);
-        expect(takeIn(once.library, 'b', synced).added).toBe(0);
-        expect(takeIn(a, 'a', write({}, 'a', a)).added).toBe(0);
+        expect(takeInCopies(once.library, 'b', synced).added).toBe(0);
+        expect(takeInCopies(a, 'a', write({}, 'a', a)).added).toBe(0);
         const again = Object.entries(write(synced, 'b', once.library));
         const idsOf = (computer: string) =>
           again

@@ -15,6 +15,28 @@ describe('distances as people write them', () => {
     ['5 ft 9 in', 1752.6],
     ['5\u2032 9\u2033', 1752.6],
     ['69 inches', 1752.6],
+    ['4.25 m', 4250],
+    ['4,25', 4250],
+    ['4,25m', 4250],
+    ['4.25 metres', 4250],
+    ['1,000', 1000],
+    ['1,000 mm', 1000],
+    ['1 000 mm', 1000],
+    ['1\u202f000 mm', 1000],
+    ['12,500 mm', 12_500],
+    ['1,234.5 mm', 1234.5],
+    ['1.234,5 mm', 1234.5],
+    ['0,250', 250],
+    ['.5', 500],
+    ['2.', 2000],
+    ['1,500 cm', 15_000],
+    ['1 m 75 cm', 1750],
+    ['1 m 75', 1750],
+    ['5 ft 9', 1752.6],
+    ['5 ft. 9 in.', 1752.6],
+    ['5\u20199\u201d', 1752.6],
+    ["5'9''", 1752.6],
+    ['5 feet 9.5 inches', 1765.3],
   ])('"%s" is %d mm where metres are in use', (text, expected) => {
     expect(value(readDistance(text, 'm'))).toBeCloseTo(expected, 6);
   });
@@ -43,13 +65,82 @@ describe('distances as people write them', () => {
     ['far', 'ft', 'Write the distance in feet, such as 5.74.'],
     ['1750', 'm', 'Enter the distance in metres, from 0.05 to 500.'],
     ['0', 'ft', 'Enter the distance in feet, from 0.17 to 1640.'],
+    ['-2', 'm', 'Write the distance in metres, such as 1.75.'],
+    ['2 3', 'm', 'Write the distance in metres, such as 1.75.'],
+    ['5 in 9 ft', 'ft', 'Write the distance in feet, such as 5.74.'],
+    ['1,2,3 m', 'm', 'Write the distance in metres, such as 1.75.'],
+    ['12,34,567', 'm', 'Write the distance in metres, such as 1.75.'],
+    ['1,250 ft', 'm', 'Write 1.25 ft or 1250 ft: \u201c1,250 ft\u201d can mean both.'],
+    ['1,250', 'ft', 'Write 1.25 ft or 1250 ft: \u201c1,250\u201d can mean both.'],
+    ['50,000 mm', 'm', 'Write 50 mm or 50000 mm: \u201c50,000 mm\u201d can mean both.'],
   ] as const)('"%s" in %s is answered with what to do', (text, unit, sentence) => {
     expect(said(readDistance(text, unit))).toBe(sentence);
   });
 });
 
+describe('every length that is written is read back', () => {
+  const units = [['mm', 1], ['cm', 10], ['m', 1000], ['in', 25.4], ['ft', 304.8]] as const;
+  const spelt = { mm: ['mm', ' mm', ' millimetres'], cm: ['cm', ' cm'], m: ['m', ' m', ' meters'], in: ['in', ' in', '"', '\u2033'], ft: ['ft', ' ft', "'", '\u2032'] };
+  const hundredths = fc.integer({ min: 5000, max: 50_000_000 });
+
+  it('in every unit and spelling, with a decimal point or comma of up to two digits', () => {
+    fc.assert(
+      fc.property(hundredths, fc.constantFrom(...units), fc.nat(), fc.constantFrom('.', ','), (length, [unit, size], way, mark) => {
+        const written = (length / 100 / size).toFixed(2).replace('.', mark) + spelt[unit][way % spelt[unit].length];
+        const meant = Number((length / 100 / size).toFixed(2)) * size;
+        fc.pre(meant >= 50 && meant <= 500_000);
+        expect(value(readDistance(written, 'm'))).toBeCloseTo(meant, 6);
+      }),
+    );
+  });
+
+  it('with thousands parted by commas or blanks, where decimals follow', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 100_000, max: 50_000_000 }), fc.constantFrom(',', ' ', '\u00a0'), (length, mark) => {
+        const [whole = '', decimals = ''] = (length / 100).toFixed(2).split('.');
+        const written = `${whole.replace(/\B(?=(\d{3})+$)/g, mark)}.${decimals} mm`;
+        expect(value(readDistance(written, 'm'))).toBeCloseTo(length / 100, 6);
+      }),
+    );
+  });
+
+  it('with thousands alone: as thousands, as the only length in range, or asked about; never another length', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1000, max: 999_999 }), fc.constantFrom(...units), (count, [unit, size]) => {
+        const read = readDistance(`${count.toLocaleString('en')} ${unit}`, 'm');
+        const ways = [(count / 1000) * size, count * size].filter((length) => length >= 50 && length <= 500_000);
+        if (ways.length === 1) expect(value(read)).toBeCloseTo(ways[0] ?? 0, 6);
+        else expect(said(read)).toMatch(ways.length === 2 ? /can mean both\.$/ : /^Enter the distance/);
+      }),
+    );
+  });
+
+  it('in feet and inches, however they are signed', () => {
+    const signs = fc.constantFrom(['ft', 'in'], [' ft ', ' in'], ["'", '"'], ['\u2032 ', '\u2033'], [' feet ', ' inches'], [' ft ', '']);
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 1600 }), fc.integer({ min: 0, max: 119 }), signs, (feet, tenths, [foot, inch]) => {
+        expect(value(readDistance(`${feet}${foot}${tenths / 10}${inch}`, 'ft'))).toBeCloseTo(feet * 304.8 + tenths * 2.54, 6);
+      }),
+    );
+  });
+
+  it('over the whole range, as the screen writes it', () => {
+    fc.assert(
+      // From 0.17 ft, the least that the sentence for feet allows.
+      fc.property(fc.integer({ min: 52, max: 499_000 }), fc.constantFrom('m', 'ft'), (distance, unit) => {
+        const written = writeDistance(mm(distance), unit);
+        const inUnit = Number(written.split(' ')[0]);
+        expect(value(readDistance(written, unit === 'm' ? 'ft' : 'm'))).toBeCloseTo(inUnit * (unit === 'm' ? 1000 : 304.8), 6);
+      }),
+    );
+  });
+});
+
 describe('focal lengths', () => {
   it.each([
+    ['1,200', 1200],
+    ['1,200 mm', 1200],
+    ['4,250', 4.25],
     ['85', 85],
     ['85 mm', 85],
     ['16,5', 16.5],

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readAperture, readIso, readShutter } from '../../src/optics/exposure.ts';
+import { readAperture, readIsoSpeed, readShutter } from '../../src/optics/exposure.ts';
 import { lightCautions, shutterCaution } from '../../src/optics/lamps.ts';
 import { illuminance, LIGHT_SENTENCES, lightVerdict, measuredEv } from '../../src/optics/light.ts';
 import { ev, fNumber } from '../../src/optics/quantity.ts';
@@ -41,8 +41,8 @@ describe('exposure as cameras write it', () => {
   });
 
   it('ISO is read with or without its letters, and 0 is asked again', () => {
-    expect(value(readIso('ISO 400'))).toBe(400);
-    expect(said(readIso('0'))).toBe('Enter the ISO speed as the camera shows it, such as 400.');
+    expect(value(readIsoSpeed('ISO 400'))).toBe(400);
+    expect(said(readIsoSpeed('0'))).toBe('Enter the ISO speed as the camera shows it, such as 400.');
   });
 
   it.each([

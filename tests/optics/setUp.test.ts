@@ -3,7 +3,8 @@ import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
 import { fNumber } from '../../src/optics/quantity.ts';
 import { BenchReading, BenchRecord, latest } from '../../src/optics/setUp/reading.ts';
-import { STEP_IDS, type SetUpCase } from '../../src/optics/setUp/step.ts';
+import type { SetUpCase } from '../../src/optics/setUp/step.ts';
+import { STEP_IDS } from '../../src/optics/setUp/stepIds.ts';
 import { beginWalk, currentStep, isDone, setUpWalk, walk, type WalkEvent } from '../../src/optics/setUp/walk.ts';
 import { millimetres as mm, steps } from '../../src/units.ts';
 
@@ -172,7 +173,7 @@ describe('what is stored', () => {
       { reads: 'light', iso: 400, aperture: 0, shutter: 0.01, ev: 8 },
       /^Enter the aperture as the lens or the camera shows it/,
     ],
-    [{ reads: 'distance', distance: 4, from: 'film plane' }, /^Enter the distance in metres/],
+    [{ reads: 'distance', distance: 4, from: 'film plane' }, /^no distance/],
     [{ reads: 'sides', left: 1, right: 0, top: 1, bottom: 1, tilt: 0, uncertainty: 1 }, /^Enter all four sides/],
     [{ reads: 'temperature', celsius: 290 }, /^Enter the temperature in degrees Celsius/],
   ])('%o is refused with what to do', (reading, sentence) => {

@@ -3,12 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { magnification } from '../../src/optics/quantity.ts';
 import { SENSORS } from '../../src/optics/sensor.ts';
 import { USUAL_AF_AREA } from '../../src/optics/squareness.ts';
-import { wrapWords, type Shape } from '../../src/optics/target/drawing.ts';
-import { measureTarget } from '../../src/optics/target/measure.ts';
-import { checkPrint, printed } from '../../src/optics/target/print.ts';
-import { PAPERS, sheets, windows, type PaperName } from '../../src/optics/target/sheets.ts';
-import { escapeText } from '../../src/optics/target/svg.ts';
-import { drawTarget } from '../../src/optics/target/target.ts';
+import { wrapWords, type Shape } from '../../src/optics/print/drawing.ts';
+import { measureTarget } from '../../src/optics/print/measure.ts';
+import { checkPrint, printed } from '../../src/optics/print/printCheck.ts';
+import { PAPERS, sheets, windows, type PaperName } from '../../src/optics/print/sheets.ts';
+import { escapeText } from '../../src/optics/print/svg.ts';
+import { drawTarget } from '../../src/optics/print/target.ts';
 import { millimetres as mm } from '../../src/units.ts';
 import { said, value } from './value.ts';
 

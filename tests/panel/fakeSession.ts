@@ -5,16 +5,17 @@ import { newBody, newLens, type Kit } from '../../src/kit/kit.ts';
 import { restored } from '../../src/logbook/backup/restore.ts';
 import type { LogRecord } from '../../src/logbook/record.ts';
 import type { Contents } from '../../src/logbook/stored.ts';
-import { libraryIn } from '../../src/panel/logbook/libraryIn.ts';
+import { libraryIn } from '../../src/panel/session/libraryIn.ts';
+import { createEnding } from '../../src/panel/session/ending.ts';
 import { createJob } from '../../src/panel/session/job.ts';
 import { createKitForms } from '../../src/panel/session/kitForms.ts';
 import { createLibrary } from '../../src/panel/session/library.ts';
 import { createWritings } from '../../src/panel/session/writings.ts';
 import { DONE, got } from '../../src/result.ts';
 import type { Attendant, EarState, Heard, Role, Session, Trouble } from '../../src/panel/session/session.ts';
-import type { StoredBench } from '../../src/optics/setUp/stored.ts';
+import type { StoredBench } from '../../src/sweep/storedBench.ts';
 import { USUAL_SETTINGS } from '../../src/settings.ts';
-import { NO_MEMORY } from '../../src/sweep/belief/prior.ts';
+import { NO_MEMORY } from '../../src/sweep/memory.ts';
 import type { SweepEvent } from '../../src/sweep/event.ts';
 import type { Input } from '../../src/sweep/inputs.ts';
 import { meaning } from '../../src/sweep/meaning.ts';
@@ -128,6 +129,13 @@ export class FakeSession implements Session {
     let became = '';
     if (meant.means === 'events') {
       for (const event of meant.events) became = becameInWords(event, this.#dispatch(event));
+    } else if (meant.means === 'entered') {
+      became = this.#ending.mark(state);
+    } else if (meant.means === 'undo') {
+      const event = { did: 'undid', at: this.now.value, by: 'key' } as const;
+      became = this.#ending.takeBack(state) ?? becameInWords(event, this.#dispatch(event));
+    } else if (meant.means === 'next lens') {
+      this.nextLens();
     } else {
       this.asked.push(meant.means);
     }
@@ -145,11 +153,15 @@ export class FakeSession implements Session {
     this.asked.push([`begin with ${beginning.with}`, ...howIn(beginning)].filter(Boolean).join(', '));
     if (beginning.with === 'kit') this.noted = beginning.bench ?? null;
     this.open();
-    return { ok: true };
+    return DONE;
   }
 
   leave(): void {
     this.#show(null);
+  }
+
+  nextLens(): void {
+    this.leave();
   }
 
   #ids = 0;
@@ -157,12 +169,19 @@ export class FakeSession implements Session {
   readonly clock = () => this.now.value;
   readonly #forms = createKitForms(this.#library, this.#newId, this.clock);
   readonly #writings = createWritings(this.#library, this.#newId);
+  readonly #ending = createEnding({
+    library: this.#library,
+    carrier: { inTurn: () => undefined, tell: ({ spoken, written }) => void (this.said.push(spoken), (this.announcement.value = written)) },
+    now: this.clock,
+    newId: this.#newId,
+  });
+  propose: Session['propose'] = this.#ending.propose;
   saveBody: Session['saveBody'] = this.#forms.saveBody;
   saveLens: Session['saveLens'] = this.#forms.saveLens;
   saveSituation: Session['saveSituation'] = this.#forms.saveSituation;
   putKit: Session['putKit'] = this.#forms.putKit;
   retireKit: Session['retireKit'] = this.#forms.retireKit;
-  planFor: Session['planFor'] = createJob(this.#library, this.clock).planFor;
+  planJob: Session['planJob'] = createJob(this.#library, this.clock).planJob;
   enter: Session['enter'] = this.#writings.enter;
   writeByHand: Session['writeByHand'] = this.#writings.writeByHand;
   noteOn: Session['noteOn'] = this.#writings.noteOn;

@@ -69,7 +69,7 @@ test('two copies of one lens on a body that cannot tell them apart are warned of
 test('a retired lens stays in the kit', async () => {
   const session = await kit();
   await press('Orrin 85 f/1.8');
-  await press(/^Retire it/);
+  await press(/^Retire, and/);
   expect(session.kit.value.lenses[0]?.retired).not.toBeNull();
   expect(text()).toContain('Retired (1)');
 });
@@ -77,9 +77,9 @@ test('a retired lens stays in the kit', async () => {
 test('a photograph is offered field by field, and only what is ticked is taken', async () => {
   const session = await kit();
   await act(() => void fireEvent.change(screen.getByLabelText('A photograph'), { target: { files: [new File([new Uint8Array(jpegFile(tiffFile(VELDE)))], 'one.jpg')] } }));
-  await vi.waitFor(() => expect(text()).toContain('Take what is ticked'));
+  await vi.waitFor(() => expect(text()).toContain('Use ticked details'));
   await act(() => void fireEvent.click(screen.getByLabelText(/^Body serial number/)));
-  await press('Take what is ticked');
+  await press('Use ticked details');
   expect(session.kit.value.bodies.map(({ serial }) => serial)).toContain('004711');
   expect(session.kit.value.lenses).toHaveLength(1);
 });

@@ -1,14 +1,16 @@
 // @vitest-environment happy-dom
 // Contract of the end of a sweep: the value to enter, how sure it is and what to do; or, without one, what to check.
-import { cleanup, screen, waitFor } from '@testing-library/preact';
+import { cleanup, screen, waitFor, within } from '@testing-library/preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, test } from 'vitest';
 import { cameraOf } from '../../src/practice/cameras.ts';
 import type { Outcome } from '../../src/sweep/end/outcome.ts';
 import { revealedInWords } from '../../src/panel/outcome/revealed.ts';
-import { seconds, steps } from '../../src/units.ts';
+import { understood } from '../../src/sweep/understood.ts';
+import { steps } from '../../src/units.ts';
+import { BAND } from '../bandOutcome.ts';
 import { FakeSession, PLAN } from './fakeSession.ts';
-import { click, key, partsRead, phase, show, text, type } from './show.tsx';
+import { button, click, key, partsRead, phase, show, text, type } from './show.tsx';
 
 afterEach(cleanup);
 
@@ -23,19 +25,8 @@ function finish(session: FakeSession, outcome: Partial<Outcome> & Pick<Outcome, 
   const state = session.sweep.value;
   if (state === null) throw new Error('There is no sweep.');
   session.sweep.value = { ...state, phase: { name: 'finished', at: session.now.value, outcome: { ...BAND, ...outcome } as Outcome } };
+  session.understood.value = understood(session.sweep.value);
 }
-
-const BAND = {
-  low: steps(2),
-  high: steps(9),
-  centre: 5.5,
-  chosen: steps(5),
-  other: null,
-  interval: { from: 4.75, to: 6.25 },
-  within: 0.974,
-  ends: 'seen',
-  tally: { holds: 9, seconds: seconds(103) },
-} as const;
 
 describe('a band', () => {
   test('with a share of the depth asked for at the bench, the value to enter is shifted on purpose and says so', async () => {
@@ -53,7 +44,10 @@ describe('a band', () => {
     expect(Number(shifted)).toBeGreaterThan(5);
     expect(text()).toContain(`Enter +${shifted} in the camera`);
     expect(screen.getByLabelText<HTMLInputElement>('Value in the camera').value).toBe(`+${shifted}`);
-    expect(screen.getByLabelText('Value to enter').textContent).toBe('+5');
+    expect(screen.getByLabelText('Value to enter').textContent).toBe(`+${shifted}`);
+    expect(text()).toContain('shifted on purpose from +5, which is 97 % sure within one step');
+    await act(() => key('e'));
+    expect(session.entries.value.at(-1)).toMatchObject({ value: Number(shifted), record: 'sweep' });
   });
 
   test('a share that was kept with the sweep counts after the panel was closed, as soon as the aperture is known', async () => {
@@ -81,12 +75,26 @@ describe('a band', () => {
 
   test('what to do next: enter it, prove it, and the maker\u2019s manual goes first', async () => {
     await ended({ found: 'band' });
-    expect(text()).toMatch(/Enter \+5 in the camera.*Prove it on photographs.*maker\u2019s manual/);
+    expect(text()).toMatch(/Enter \+5 in the camera.*Then mark it.*maker\u2019s manual/);
+    await act(() => void click(/^Mark as entered/));
+    expect(text()).toMatch(/\+5 is marked as entered in the camera.*Prove it on photographs.*maker\u2019s manual/);
   });
 
   test('where the middle falls between two values the other choice is named', async () => {
     await ended({ found: 'band', other: steps(6) });
-    expect(text()).toContain('The middle falls between +5 and +6');
+    expect(text()).toContain('The centre lies between +5 and +6');
+  });
+
+  test('the big number is called the value to enter, and the centre never shows it', async () => {
+    await ended({ found: 'band' });
+    expect(screen.getByRole('region', { name: 'Result' }).textContent).toMatch(/^Enter\+5/);
+    expect(text()).toContain('Centre+5.5');
+    expect(text()).not.toMatch(/centre\s*\+5(?!\.)/i);
+  });
+
+  test('less than a sweep asks for is said to be only so sure', async () => {
+    await ended({ found: 'band', within: 0.41 });
+    expect(text()).toContain('only 41 % sure within one step');
   });
 
   test('ends that were not seen are said not to be', async () => {
@@ -122,7 +130,7 @@ describe('where to go from it', () => {
     session.input({ told: 'finish', by: 'key', heard: null });
     await show(session);
     expect(phase()).toBe('finished');
-    await act(() => void click('Back to the sweep'));
+    await act(() => void click(/^Back to the sweep/));
     expect(phase()).toBe('dialling');
   });
 
@@ -134,9 +142,9 @@ describe('where to go from it', () => {
     expect(phase()).toBe('dialling');
   });
 
-  test('a new sweep leads to the start', async () => {
+  test('the next lens leads to the start', async () => {
     await ended({ found: 'band' });
-    await act(() => void click('New sweep'));
+    await act(() => void click(/^Next lens/));
     await partsRead();
     expect(screen.getByRole('heading', { name: 'New sweep' })).toBeTruthy();
   });
@@ -156,15 +164,26 @@ describe('a practice sweep', () => {
   test('a value far from the centre is said to be, in steps', () => {
     const { low, high } = cameraOf({ seed: 12 }, PLAN.scale, 'absent');
     const chosen = steps(Math.round((low + high) / 2) + 4);
-    expect(revealedInWords(plan, { ...BAND, found: 'band', chosen })?.comparison).toMatch(/off by [34]\.\d steps\.$/);
+    expect(revealedInWords(plan, { ...BAND, chosen })?.at(-1)).toMatch(/off by [34]\.\d steps\.$/);
   });
 
-  test('one with something wrong says what it was, and whether the sweep named it', () => {
-    const odd = { ...PLAN, practice: { seed: 12, oddity: 'never lights' as const } };
+  test.each(['flickers everywhere', 'never lights', 'lights everywhere'] as const)('one made to be wrong, %s, says the fault and no band', (oddity) => {
+    const odd = { ...PLAN, practice: { seed: 12, oddity } };
     const nothing = { found: 'nothing' as const, tally: BAND.tally };
-    const named = { trouble: 'never lights', bayesFactor: 400, alike: 8, of: 8 } as const;
-    expect(revealedInWords(odd, nothing, [named])?.wrong).toBe('It was made to stay dark. The sweep named it.');
-    expect(revealedInWords(odd, nothing, [])?.wrong).toContain('did not meet it often enough');
+    const named = { trouble: oddity, bayesFactor: 400, alike: 8, of: 8 } as const;
+    expect(revealedInWords(odd, nothing, [named])).toEqual([expect.stringMatching(/^This practice camera was made to .*\. The sweep named it\.$/)]);
+    expect(revealedInWords(odd, nothing, [])).toEqual([expect.stringContaining('did not meet it often enough')]);
+  });
+
+  test('one with a gap says where its band fails, and one whose focus moved where it held before and after', () => {
+    const { low, high } = cameraOf({ seed: 12 }, PLAN.scale, 'absent');
+    const told = (oddity: 'hole in the band' | 'focus moves') => revealedInWords({ ...PLAN, practice: { seed: 12, oddity } }, BAND)?.at(-1) ?? '';
+    const figures = (sentence: string) => (sentence.match(/[+\u2212]?\d+(?:\.\d)?/g) ?? []).map((one) => Number(one.replace('\u2212', '-')));
+    const [from, to, gapFrom, gapTo] = figures(told('hole in the band')) as [number, number, number, number];
+    expect([from, to]).toEqual([Number(low.toFixed(1)), Number(high.toFixed(1))]);
+    expect(from < gapFrom && gapFrom < gapTo && gapTo < to).toBe(true);
+    const [first, , then] = figures(told('focus moves')) as [number, number, number];
+    expect(Math.abs(then - first)).toBeCloseTo(4, 1);
   });
 
   test('real kit reveals nothing', async () => {
@@ -180,13 +199,23 @@ describe('a trouble', () => {
     return show(session);
   }
 
-  test('is named on the face when the finish is offered for it, with checks that open and the odds', async () => {
+  test('is said once when the finish is offered for it, with its checks open, and the odds behind a fold', async () => {
     await told('flicker');
     expect(phase()).toBe('offered');
     expect(screen.getByLabelText('Now').textContent).toContain('Flickers everywhere');
-    const note = screen.getByRole('region', { name: 'Flickers everywhere' });
-    expect(note.textContent).toMatch(/Put more light on the target.*of \d+ values looked so; odds (\d+|more than 1000) to 1/);
-    expect(text()).toContain('Accept to see what to check');
+    expect(text().match(/flickers everywhere/gi)).toHaveLength(1);
+    const checks = screen.getByRole('region', { name: 'What to check, the likeliest first' });
+    expect(within(checks).getAllByRole('listitem').length).toBeGreaterThan(3);
+    expect(within(checks).getByText('Figures').closest('details')?.open).toBe(false);
+    expect(checks.textContent).toMatch(/Put more light on the target.*of \d+ values looked so; odds (\d+|more than 1000) to 1/);
+    expect(text()).toContain('More holds will not help.');
+  });
+
+  test('the chief button brings the checks into view and reads them', async () => {
+    const session = await told('flicker');
+    await act(() => void click('What to check'));
+    expect(document.activeElement?.textContent).toBe('What to check, the likeliest first');
+    expect(session.said.at(-1)).toMatch(/^What to check, the likeliest first\. Put more light on the target/);
   });
 
   test('stands in place of a result at the end, with what to check, and is kept with the record', async () => {
@@ -195,6 +224,71 @@ describe('a trouble', () => {
     expect(text()).toContain('Never lights');
     expect(text()).toMatch(/What to check, the likeliest first.*active point lies on the target.*maker\u2019s manual/);
     expect(text()).not.toContain('Nothing held');
+    expect(text().match(/never lights/gi)).toHaveLength(1);
+    expect(button('What to check').classList.contains('chief')).toBe(true);
+    expect(screen.queryByLabelText('Value to enter')).toBeNull();
     expect(session.asRecord('one').outcome.found).toBe('nothing');
+  });
+});
+
+describe('marking the value as entered', () => {
+  const chief = (): string[] => [...document.querySelectorAll('button.chief')].map(({ textContent }) => textContent ?? '');
+
+  test('it is the chief button, and then the next lens is', async () => {
+    const session = await ended({ found: 'band' });
+    expect(chief()).toEqual(['Mark as entered E']);
+    await act(() => void click(/^Mark as entered/));
+    expect(session.entries.value).toMatchObject([{ value: 5, record: 'sweep', subject: PLAN.subject }]);
+    expect(session.announcement.value).toBe('+5 is marked as entered in the camera. Undo takes the mark back.');
+    expect(session.said).toEqual(['Plus five is marked as entered.']);
+    expect(chief()).toEqual(['Next lens N']);
+  });
+
+  test('the key, and a long press of the switch, do the same; done again it is not entered twice', async () => {
+    const session = await ended({ found: 'band' });
+    await act(() => key('e'));
+    expect(session.entries.value).toHaveLength(1);
+    await act(() => {
+      session.contact('down');
+      session.pass(1);
+      session.contact('up');
+    });
+    expect(session.entries.value).toHaveLength(1);
+    expect(session.said.at(-1)).toBe('Plus five is marked already.');
+  });
+
+  test('undo takes the mark back before the finish', async () => {
+    const session = await ended({ found: 'band' });
+    await act(() => key('e'));
+    await act(() => key('u'));
+    expect(session.entries.value).toEqual([]);
+    expect(phase()).toBe('finished');
+    expect(chief()).toEqual(['Mark as entered E']);
+    await act(() => key('u'));
+    expect(phase()).toBe('dialling');
+  });
+
+  test('two presses of the switch go on to the next lens', async () => {
+    const session = await ended({ found: 'band' });
+    await act(() => {
+      for (const move of ['down', 'up', 'down', 'up'] as const) session.contact(move);
+    });
+    expect(session.sweep.value).toBeNull();
+  });
+
+  test('after practice there is nothing to mark', async () => {
+    const session = await ended({ found: 'band' }, { ...PLAN, practice: { seed: 12 } });
+    expect(chief()).toEqual(['Next lens N']);
+    await act(() => key('e'));
+    expect(session.entries.value).toEqual([]);
+  });
+
+  test('a sweep in which nothing was held has no value to enter', async () => {
+    const session = new FakeSession().open();
+    session.input({ told: 'finish', by: 'key', heard: null });
+    await show(session);
+    expect(text()).toContain('No hold was made, so there is no value to enter.');
+    expect(screen.queryByLabelText('Value to enter')).toBeNull();
+    expect(screen.queryByLabelText('Value in the camera')).toBeNull();
   });
 });

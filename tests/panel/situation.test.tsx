@@ -116,7 +116,7 @@ test('before a value is entered, it is told which lens shares its place in the b
   await partsRead();
   await act(() => void fireEvent.click(screen.getAllByRole('button', { name: /Orrin 85/ })[0]!));
   await partsRead();
-  expect(text()).toContain('Velde M1 cannot tell Orrin 85 f/1.8 and Orrin 85 f/1.8 (A12) apart: they share one stored value');
+  expect(text()).toContain('Velde M1 cannot tell Orrin 85 f/1.8 and Orrin 85 f/1.8 (A12) apart. They share one stored value');
 });
 
 test('two sweeps that differ by more than their intervals allow are named so, with what to check and the odds', async () => {

@@ -6,7 +6,7 @@ import { act } from 'preact/test-utils';
 import { afterEach, expect, test } from 'vitest';
 import { carriedPlot } from '../../src/panel/outcome/carriedPlot.ts';
 import type { CarriedOutcome, Outcome } from '../../src/sweep/end/outcome.ts';
-import type { Transfer } from '../../src/sweep/transfer/transfer.ts';
+import type { Transfer } from '../../src/sweep/widthTransfer.ts';
 import { USUAL_SCALE } from '../../src/sweep/scale.ts';
 import { seconds, steps } from '../../src/units.ts';
 import { FakeSession, PLAN } from './fakeSession.ts';
@@ -79,7 +79,7 @@ test('it begins with what to do in live view, and goes on when the ring is turne
 test('a centre on the scale is the value to enter, after focusing again', async () => {
   await ended(carried, { ...PLAN, transfer });
   expect(screen.getByLabelText('Value to enter').textContent).toBe('+18');
-  expect(text()).toMatch(/\+17\.3 to \+19\.3.*Focus critically again in live view.*Enter \+18 in the camera/);
+  expect(text()).toMatch(/Focus critically again in live view.*Enter \+18 in the camera.*\+17\.3 to \+19\.3/);
   expect(text()).not.toContain('service');
 });
 

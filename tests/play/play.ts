@@ -2,7 +2,10 @@
 // practice camera; where there is none, a whole practice sweep is played and told.
 import { launchChromium } from '../e2e/chromium.ts';
 import { seatAt, until } from '../e2e/seat.ts';
+import { makeReady } from '../programs/ready.ts';
 import { playSweep } from './playSweep.ts';
+
+makeReady(['chromium']);
 
 const hasScreen =
   process.platform !== 'linux' || Boolean(process.env['DISPLAY']) || Boolean(process.env['WAYLAND_DISPLAY']);

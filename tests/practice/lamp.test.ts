@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { courseOf, lampAt, lampOf, practiceVerdict, untilChange, type LampCourse } from '../../src/practice/lamp.ts';
 import { seededRandom } from '../../src/practice/random.ts';
 import { open } from '../../src/sweep/opening.ts';
-import { NO_MEMORY } from '../../src/sweep/belief/prior.ts';
+import { NO_MEMORY } from '../../src/sweep/memory.ts';
 import { USUAL_MANNER, type Plan } from '../../src/sweep/plan.ts';
 import { USUAL_SCALE } from '../../src/sweep/scale.ts';
 import { transition } from '../../src/sweep/transition.ts';

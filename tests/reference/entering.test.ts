@@ -3,14 +3,14 @@
 import { describe, expect, it } from 'vitest';
 import { commonRange } from '../../src/logbook/entering/band.ts';
 import { oneValue } from '../../src/logbook/entering/oneValue.ts';
-import { between } from '../../src/logbook/entering/twoValues.ts';
+import { interpolated } from '../../src/logbook/entering/twoValues.ts';
 import { throughConverter } from '../../src/logbook/entering/converter.ts';
 import { USUAL_SCALE } from '../../src/sweep/scale.ts';
 import { bandAt } from '../logbook/entering/bands.ts';
 
 describe('between two stored values of a zoom', () => {
   it('Z1: −4 at 24 mm and +6 at 70 mm give 1.652 at 50 mm, and 2.856 by the logarithm', () => {
-    const at = between({ focalLength: 24, value: -4 }, { focalLength: 70, value: 6 }, 50);
+    const at = interpolated({ focalLength: 24, value: -4 }, { focalLength: 70, value: 6 }, 50);
     expect(Math.abs(at.linear - 1.652)).toBeLessThanOrEqual(0.001);
     expect(Math.abs(at.logarithmic - 2.856)).toBeLessThanOrEqual(0.001);
   });

@@ -6,6 +6,7 @@ import type { SweepState } from '../../src/sweep/state.ts';
 import { transition } from '../../src/sweep/transition.ts';
 import { understood } from '../../src/sweep/understood.ts';
 import { steps } from '../../src/units.ts';
+import { BAND } from '../bandOutcome.ts';
 import { after, begin, inPhase, later } from './staged.ts';
 
 const NOW = later(1000);
@@ -138,8 +139,28 @@ describe('one switch', () => {
     expect(meaning(press('double', 'holding', later(12)), nextHold, later(21))).toEqual({ means: 'nothing' });
   });
 
-  test('when the sweep is finished the switch means nothing', () => {
-    expect(meaning(press('short', 'finished'), inPhase('finished'), NOW)).toEqual({ means: 'nothing' });
+  test('at a result a press says it again, two presses want the next lens, and a long one marks the value as entered', () => {
+    const over = { ...inPhase('finished'), phase: { name: 'finished', outcome: BAND, at: NOW } } as const;
+    for (const [kind, means] of [['short', 'repeat'], ['double', 'next lens'], ['long', 'entered']] as const) {
+      expect(meaning(press(kind, 'finished'), over, NOW)).toEqual({ means });
+    }
+    expect(understood(over).words).toEqual(['entered', 'next', 'undo', 'repeat', 'help']);
+  });
+
+  test('nothing can be marked in practice, where nothing held, or while a trouble stands', () => {
+    const over = { ...inPhase('finished'), phase: { name: 'finished', outcome: BAND, at: NOW } } as const;
+    const trouble = { trouble: 'hole in the band', bayesFactor: 300, from: steps(3), to: steps(4) } as const;
+    for (const state of [
+      { ...over, plan: { ...over.plan, practice: { seed: 1 } } },
+      { ...over, phase: { ...over.phase, outcome: { found: 'nothing', tally: BAND.tally } } },
+      { ...over, troubles: [trouble] },
+    ] as const) {
+      expect(understood(state).words).toEqual(['next', 'undo', 'repeat', 'help']);
+      expect(understood(state).presses.map(({ press: kind }) => kind)).toEqual(['short', 'double']);
+      expect(meaning({ told: 'entered', by: 'key', heard: null }, state, NOW)).toEqual({ means: 'not now', why: 'nothing to enter' });
+      expect(meaning(press('long', 'finished'), state, NOW)).toEqual({ means: 'nothing' });
+    }
+    expect(meaning({ told: 'entered', by: 'key', heard: null }, inPhase('dialling'), NOW)).toEqual({ means: 'not now', why: 'not offered' });
   });
 });
 

@@ -71,12 +71,16 @@ describe('holding', () => {
   });
 });
 
-test.each(['judging', 'paused', 'checking', 'finished'] as const)(
+test.each(['judging', 'paused', 'checking', 'turning'] as const)(
   'in %s a short press is told when it comes up, without waiting for a second one',
   (phase) => {
     expect(played(down(0, phase), up(150))).toEqual([{ press: 'short', during: phase, downAt: 0, known: 150 }]);
   },
 );
+
+test.each(['offered', 'finished'] as const)('in %s two presses at once are one double press', (phase) => {
+  expect(played(down(0, phase), up(100), down(300, phase), up(400), none(1000)).map(({ press }) => press)).toEqual(['double']);
+});
 
 test('an up without a down tells nothing', () => {
   expect(played(up(0), none(10), up(20))).toEqual([]);

@@ -1,5 +1,5 @@
 // Leads a sweep into each phase of the loop by real events, for tests that begin there.
-import { NO_MEMORY } from '../../src/sweep/belief/prior.ts';
+import { NO_MEMORY } from '../../src/sweep/memory.ts';
 import type { Opened, SweepEvent } from '../../src/sweep/event.ts';
 import { open } from '../../src/sweep/opening.ts';
 import { USUAL_MANNER, type Plan } from '../../src/sweep/plan.ts';

@@ -84,14 +84,14 @@ const PROMPTS: readonly Prompt[] = [
   { say: 'undone', next },
   { say: 'nothing to undo' },
   { say: 'paused' },
-  { say: 'outcome', outcome: { ...band, low: steps(2), high: steps(7), centre: 4.5, chosen: steps(4), other: steps(5) } },
-  { say: 'outcome', outcome: { ...band, ends: 'believed' } },
-  { say: 'outcome', outcome: { found: 'past the limit', side: 'high', visible: steps(10), bound: 15, interval, tally } },
-  { say: 'outcome', outcome: { found: 'past the limit', side: 'both', visible: null, bound: null, interval, tally } },
-  { say: 'outcome', outcome: { found: 'beyond the scale', side: 'above', tally } },
-  { say: 'outcome', outcome: carried },
-  { say: 'outcome', outcome: { ...carried, centre: 21.5, chosen: steps(20), service: true } },
-  { say: 'outcome', outcome: { ...carried, visible: null, centre: 28, chosen: steps(20), inside: false, service: true, ends: 'believed' } },
+  { say: 'outcome', outcome: { ...band, low: steps(2), high: steps(7), centre: 4.5, chosen: steps(4), other: steps(5) }, practice: false },
+  { say: 'outcome', outcome: { ...band, ends: 'believed' }, practice: false },
+  { say: 'outcome', outcome: { found: 'past the limit', side: 'high', visible: steps(10), bound: 15, interval, tally }, practice: false },
+  { say: 'outcome', outcome: { found: 'past the limit', side: 'both', visible: null, bound: null, interval, tally }, practice: false },
+  { say: 'outcome', outcome: { found: 'beyond the scale', side: 'above', tally }, practice: false },
+  { say: 'outcome', outcome: carried, practice: false },
+  { say: 'outcome', outcome: { ...carried, centre: 21.5, chosen: steps(20), service: true }, practice: false },
+  { say: 'outcome', outcome: { ...carried, visible: null, centre: 28, chosen: steps(20), inside: false, service: true, ends: 'believed' }, practice: false },
   ...NOT_NOW.map((why) => ({ say: 'not now', why }) as const),
 ];
 
@@ -132,22 +132,22 @@ describe('exact words', () => {
   });
 
   test('an outcome tells the value, how sure it is and the band', () => {
-    expect(written({ say: 'outcome', outcome: band })).toBe('+5, 97 % sure to be within one step. The band runs from +2 to +8.');
+    expect(written({ say: 'outcome', outcome: band, practice: false })).toBe('Enter +5: 97 % sure to be within one step of the centre. The band runs from +2 to +8.');
   });
 
   test('an even band tells the other value that is as good', () => {
     const outcome: Outcome = { ...band, low: steps(-3), high: steps(2), centre: -0.5, chosen: steps(0), other: steps(-1) };
-    expect(written({ say: 'outcome', outcome })).toContain('Its centre, \u22120.5, lies between two values: \u22121 is as good.');
+    expect(written({ say: 'outcome', outcome, practice: false })).toContain('Its centre lies at \u22120.5, between two values: \u22121 is as good.');
   });
 
   test('a width carried over names its value, or that the pair needs service', () => {
-    expect(spoken({ say: 'outcome', outcome: carried })).toBe('Plus eighteen. Now focus sharp again.');
-    expect(written({ say: 'outcome', outcome: carried })).toBe(
+    expect(spoken({ say: 'outcome', outcome: carried, practice: false })).toBe('Plus eighteen. Now focus sharp again.');
+    expect(written({ say: 'outcome', outcome: carried, practice: false })).toBe(
       '+18. One end of the band is at +12; half its width, measured with the focus set aside, puts the centre at about +18 (+17 to +19.5 with 95 %).',
     );
     const beyond = { ...carried, centre: 21.5, chosen: steps(20), service: true };
-    expect(spoken({ say: 'outcome', outcome: beyond })).toBe('The centre lies beyond plus twenty. It needs service. Now focus sharp again.');
-    expect(written({ say: 'outcome', outcome: beyond })).toContain('+20 comes nearest and still holds; the pair needs service.');
+    expect(spoken({ say: 'outcome', outcome: beyond, practice: false })).toBe('The centre lies beyond plus twenty. It needs service. Now focus sharp again.');
+    expect(written({ say: 'outcome', outcome: beyond, practice: false })).toContain('+20 comes nearest and still holds; the pair needs service.');
   });
 
   test('to turn the focus is asked for in one breath, with what to say then', () => {
@@ -157,7 +157,7 @@ describe('exact words', () => {
   });
 
   test('a band past the limit tells the bound', () => {
-    expect(written({ say: 'outcome', outcome: { found: 'past the limit', side: 'high', visible: steps(10), bound: 15, interval, tally } })).toBe(
+    expect(written({ say: 'outcome', outcome: { found: 'past the limit', side: 'high', visible: steps(10), bound: 15, interval, tally }, practice: false })).toBe(
       'The band has one end at +10 and runs past +20, the limit of the scale. Its centre is +15 or higher.',
     );
   });

@@ -2,7 +2,7 @@
 // and date. Only its first part is looked at, nothing leaves the machine, and what is missing or odd is null.
 import * as v from 'valibot';
 import { minutesEast, momentOf } from '../../calendar.ts';
-import { failed, got, type Got } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 import { millimetres, type Millimetres, type Moment } from '../../units.ts';
 import { Distance, FocalLength } from '../lengths.ts';
 import { FocalRange } from '../lens.ts';
@@ -33,7 +33,7 @@ export interface Photograph {
 /**
  * Reads the first bytes of a JPEG or a TIFF-based raw. `east`: minutes ahead of UTC, for a camera that does not say.
  */
-export function readPhotograph(file: Uint8Array, east: number): Got<Photograph> {
+export function readPhotograph(file: Uint8Array, east: number): Result<Photograph> {
   const first = file.subarray(0, FIRST_BYTES);
   const jpeg = isJpeg(first);
   const from = jpeg ? exifInJpeg(first) : 0;

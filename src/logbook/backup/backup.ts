@@ -1,7 +1,7 @@
 // The backup file: the whole logbook as one JSON text, with the version inside, and the words the person taught.
 // `backup.schema.json` beside this file describes it for other programs; a test keeps the two in step.
 import * as v from 'valibot';
-import { failed, got, type Got } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 import { Moment } from '../../units.ts';
 import { Library } from '../library.ts';
 import { readLibrary, type ReadLibrary } from '../readLibrary.ts';
@@ -34,7 +34,7 @@ export interface ReadBackup extends ReadLibrary {
 }
 
 /** Reads a backup of any version. Items that do not fit come back as set aside; nothing is thrown. */
-export function readBackup(text: string): Got<ReadBackup> {
+export function readBackup(text: string): Result<ReadBackup> {
   if (text.length > MOST_CHARACTERS)
     return failed('This file is too large for a backup: choose one that Sweepbook has written.');
   const parsed = parse(text);
@@ -49,7 +49,7 @@ export function readBackup(text: string): Got<ReadBackup> {
   return got({ ...read.value, setAside, made, words: words?.success ? words.output : null });
 }
 
-function parse(text: string): Got<unknown> {
+function parse(text: string): Result<unknown> {
   try {
     return got(JSON.parse(text.replace(/^\uFEFF/, '')));
   } catch {

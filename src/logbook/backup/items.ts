@@ -1,7 +1,7 @@
 // The logbook's lists in one shape, for everything that compares or joins whole logbooks: which items there are, when
 // each was last told, and what of it can never change.
 import type { Library } from '../library.ts';
-import { canonical } from './canonical.ts';
+import { canonical } from '../canonical.ts';
 
 /** Kit may be edited, and the latest state of it counts. */
 export type KitList = keyof Library['kit'];

@@ -1,6 +1,6 @@
 // Two states of one kit, as two windows may have made them at the same moment.
 import type { Kit } from '../../kit/kit.ts';
-import { canonical } from './canonical.ts';
+import { canonical } from '../canonical.ts';
 import { mergeKit } from './merge.ts';
 
 /** What both make together, and whether the foreign one already holds all of it. */

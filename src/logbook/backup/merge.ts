@@ -3,7 +3,7 @@
 // can never change are both kept, one of them under a name made from its content.
 import type { Kit } from '../../kit/kit.ts';
 import type { Library } from '../library.ts';
-import { canonical, nameOf } from './canonical.ts';
+import { canonical, fingerprintOf } from '../canonical.ts';
 import { coreOf, isRecord, toldAt, type KitItem, type RecordItem } from './items.ts';
 
 export function merge(mine: Library, theirs: Library): Library {
@@ -58,4 +58,4 @@ function laterOf<Item extends KitItem | RecordItem>(one: Item, other: Item): Ite
 }
 
 /** The id under which a record that disagrees is kept beside the other. */
-const asideId = (item: RecordItem): string => `${item.id}~${nameOf(coreOf(item))}`;
+const asideId = (item: RecordItem): string => `${item.id}~${fingerprintOf(coreOf(item))}`;

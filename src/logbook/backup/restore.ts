@@ -2,7 +2,7 @@
 // replacing itself, as a new state; keeping a snapshot of the old one is for whoever stores it.
 import type { Library } from '../library.ts';
 import type { SetAside } from '../readLibrary.ts';
-import { canonical } from './canonical.ts';
+import { canonical } from '../canonical.ts';
 import {
   coreOf,
   KIT_LISTS,

@@ -2,7 +2,7 @@
 // apostrophe is taken off again on the way in (the danger and the remedy: OWASP, 'CSV Injection'). Numbers and dates
 // are written in one way and read only where they can be read in one way.
 import { isoOf, readIso } from '../../calendar.ts';
-import { failed, got, type Got } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 import type { Moment } from '../../units.ts';
 
 /**
@@ -20,7 +20,7 @@ export const writeNumber = (value: number): string => String(value);
 const NUMBER = /^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;
 
 /** Reads a number with a point or a comma; a comma that could part thousands is refused. */
-export function readNumber(cell: string): Got<number> {
+export function readNumber(cell: string): Result<number> {
   const text = readText(cell.trim()).trim().replace('\u2212', '-');
   const ambiguous = /^[+-]?\d{1,3}(,\d{3})+$/.test(text) && !/^[+-]?0,/.test(text);
   if (ambiguous)
@@ -35,7 +35,7 @@ export function readNumber(cell: string): Got<number> {
 export const writeMoment = (at: Moment): string => isoOf(at);
 
 /** Reads year-month-day, with or without a time; forms that differ between countries are refused. */
-export function readMoment(cell: string): Got<Moment> {
+export function readMoment(cell: string): Result<Moment> {
   const at = readIso(readText(cell.trim()));
   return at === null
     ? failed(`${shown(cell)} is not a date this can read: write it as year-month-day, such as 2026-03-04.`)

@@ -1,6 +1,6 @@
 // The columns of the results table: what heads each, under which other headings a person's own table may have it, and
 // how its fields are written and read.
-import { failed, got, type Got } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 import type { Moment } from '../../units.ts';
 import { readMoment, readNumber, readText, shown, writeMoment, writeNumber, writeText } from './cell.ts';
 import type { Row } from './row.ts';
@@ -13,7 +13,7 @@ export interface Column {
   /** Must a line have something here? */
   readonly needed: boolean;
   readonly write: (row: Row) => string;
-  readonly read: (cell: string) => Got<Row[keyof Row]>;
+  readonly read: (cell: string) => Result<Row[keyof Row]>;
 }
 
 type KeysOf<Value> = { [Key in keyof Row]: Row[Key] extends Value ? Key : never }[keyof Row];
@@ -70,7 +70,7 @@ const date: Column = {
   also: ['when', 'day', 'measured', 'measured on', 'entered on'],
   needed: false,
   write: (row) => (row.at === null ? '' : writeMoment(row.at)),
-  read: (cell): Got<Moment> => readMoment(cell),
+  read: (cell): Result<Moment> => readMoment(cell),
 };
 
 /** The columns that are written, in this order. */

@@ -1,6 +1,6 @@
 // Comma-separated values after RFC 4180 (Shafranovich 2005): fields may be quoted, a quote inside is doubled, lines
 // end in CRLF. Reading is lenient about line ends and about commas, semicolons or tabs as the mark between fields.
-import { failed, got, type Got } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 
 export type Delimiter = ',' | ';' | '\t';
 
@@ -18,7 +18,7 @@ const writeCell = (cell: string): string =>
   /[",\r\n;\t]|^\s|\s$/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell;
 
 /** Reads the fields of every line that is not empty. A quote that never closes is the only fault. */
-export function readCsv(text: string, delimiter: Delimiter = delimiterOf(text)): Got<CsvLine[]> {
+export function readCsv(text: string, delimiter: Delimiter = delimiterOf(text)): Result<CsvLine[]> {
   const lines: CsvLine[] = [];
   let cells: string[] = [];
   let line = 1;

@@ -3,13 +3,13 @@
 // time.
 import * as v from 'valibot';
 import { newBody, newLens, Situation, subjectFrom, type Kit, type Pairing } from '../../kit/kit.ts';
-import { failed, got, type Got } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 import { moment, Steps, type Moment } from '../../units.ts';
-import { canonical, nameOf } from '../backup/canonical.ts';
+import { canonical, fingerprintOf } from '../canonical.ts';
 import { HandRecord } from '../byHand.ts';
 import { Entry } from '../entry.ts';
 import type { Library } from '../library.ts';
-import type { Fault, ReadRows } from './readTable.ts';
+import type { RowFault, ReadRows } from './readTable.ts';
 import type { Row } from './row.ts';
 
 export interface TablePlan {
@@ -21,7 +21,7 @@ export interface TablePlan {
   readonly withoutValue: number;
   /** Names of kit that would be set up. */
   readonly newKit: readonly string[];
-  readonly faults: readonly Fault[];
+  readonly faults: readonly RowFault[];
 }
 
 /** Plans the table; `now` dates the kit that is set up, and the lines without a date. */
@@ -34,7 +34,7 @@ export function planTable(mine: Library, { rows, faults: unread }: ReadRows, now
   let same = 0;
   let withoutValue = 0;
   for (const { line, row } of rows) {
-    const id = row.id ?? `table-${nameOf(canonical(row))}`;
+    const id = row.id ?? `table-${fingerprintOf(canonical(row))}`;
     if (here.has(id)) same++;
     else if (row.value === null && (row.kind === 'entered' || row.low === null || row.high === null)) withoutValue++;
     else {
@@ -67,8 +67,8 @@ interface Placed {
 }
 
 /** The situation of a row, in a kit that has it. */
-function placeRow(kit: Kit, row: Row, now: Moment): Got<Placed> {
-  const idFor = (...parts: readonly (string | number | null)[]) => `table-${nameOf(canonical(parts))}`;
+function placeRow(kit: Kit, row: Row, now: Moment): Result<Placed> {
+  const idFor = (...parts: readonly (string | number | null)[]) => `table-${fingerprintOf(canonical(parts))}`;
   const body = matching(kit.bodies, row.body, row.bodySerial) ?? {
     ...newBody(idFor('body', row.body, row.bodySerial), row.body, now),
     serial: row.bodySerial,
@@ -108,7 +108,7 @@ function placeRow(kit: Kit, row: Row, now: Moment): Got<Placed> {
   });
 }
 
-function recordOf(row: Row, id: string, { situation, pairing }: Placed, now: Moment): Got<HandRecord | Entry> {
+function recordOf(row: Row, id: string, { situation, pairing }: Placed, now: Moment): Result<HandRecord | Entry> {
   const at = row.at ?? now;
   const { light, temperature, firmware, note } = row;
   const about = {

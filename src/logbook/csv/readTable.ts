@@ -1,6 +1,6 @@
 // Reading a table of results, ours or a person's own: first which heading means what, shown before anything is taken,
 // then line by line, every fault with its line and all of them at once.
-import { failed, got, type Got } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 import { ALSO_READ, COLUMNS, type Column } from './columns.ts';
 import { readCsv, type CsvLine } from './csv.ts';
 import type { Row } from './row.ts';
@@ -13,19 +13,19 @@ export interface Table {
 /** For each heading the column it means, or null for one that is passed over. */
 export type Mapping = readonly (Column | null)[];
 
-export interface Fault {
+export interface RowFault {
   readonly line: number;
   readonly sentence: string;
 }
 
 export interface ReadRows {
   readonly rows: readonly { readonly line: number; readonly row: Row }[];
-  readonly faults: readonly Fault[];
+  readonly faults: readonly RowFault[];
 }
 
 const MOST_LINES = 100_000;
 
-export function readTable(text: string): Got<Table> {
+export function readTable(text: string): Result<Table> {
   const lines = readCsv(text);
   if (!lines.ok) return lines;
   const [headings, ...rest] = lines.value;
@@ -57,7 +57,7 @@ export const missingFrom = (mapping: Mapping): Column[] =>
 /** Reads every line by the mapping. A line with a fault is left out and reported; the others stand. */
 export function readRows(table: Table, mapping: Mapping): ReadRows {
   const rows: { line: number; row: Row }[] = [];
-  const faults: Fault[] = [];
+  const faults: RowFault[] = [];
   for (const { line, cells } of table.lines) {
     const row = readRow(cells, mapping);
     if (row.ok) rows.push({ line, row: row.value });
@@ -93,7 +93,7 @@ const EMPTY_ROW: Row = {
   note: null,
 };
 
-function readRow(cells: readonly string[], mapping: Mapping): Got<Row> {
+function readRow(cells: readonly string[], mapping: Mapping): Result<Row> {
   const read: Partial<Record<keyof Row, Row[keyof Row]>> = {};
   for (const [index, column] of mapping.entries()) {
     const cell = cells[index] ?? '';

@@ -50,9 +50,9 @@ export function rowsOf(library: Library): Row[] {
     .sort(byTime);
 }
 
-type Place = Pick<Row, 'body' | 'bodySerial' | 'lens' | 'lensSerial' | 'converter' | 'focalLength' | 'distance'>;
+type Located = Pick<Row, 'body' | 'bodySerial' | 'lens' | 'lensSerial' | 'converter' | 'focalLength' | 'distance'>;
 
-function placeIn(kit: Kit): (subject: Subject, situation: Situation | null) => Place {
+function placeIn(kit: Kit): (subject: Subject, situation: Situation | null) => Located {
   const pairing = pairingsOf(kit);
   return (subject, situation) => {
     const { body, lens, converter } = situation ? pairing(situation) : { body: null, lens: null, converter: null };

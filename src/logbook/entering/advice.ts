@@ -41,7 +41,7 @@ export interface Advice {
 }
 
 /** Null where body or lens are not in the kit. */
-export function adviceFor(pair: { readonly body: string; readonly lens: string }, kit: Kit, shelf: readonly Shelved[], weighing: Weighing): Advice | null {
+export function adviceOnEntering(pair: { readonly body: string; readonly lens: string }, kit: Kit, shelf: readonly Shelved[], weighing: Weighing): Advice | null {
   const body = kit.bodies.find(({ id }) => id === pair.body);
   const lens = kit.lenses.find(({ id }) => id === pair.lens);
   if (!body || !lens) return null;

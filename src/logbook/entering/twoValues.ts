@@ -11,7 +11,7 @@ export interface StoredEnd {
 }
 
 /** The value at a focal length between two stored ones; the ends must differ. */
-export function between(wide: StoredEnd, tele: StoredEnd, focalLength: number): { linear: number; logarithmic: number } {
+export function interpolated(wide: StoredEnd, tele: StoredEnd, focalLength: number): { linear: number; logarithmic: number } {
   const at = (share: number): number => wide.value + share * (tele.value - wide.value);
   return {
     linear: at((focalLength - wide.focalLength) / (tele.focalLength - wide.focalLength)),
@@ -45,7 +45,7 @@ export function twoValues(scale: Scale, range: { from: number; to: number }, ban
   const middles = bands
     .filter(({ focalLength }) => focalLength > range.from && focalLength < range.to)
     .map((band) => {
-      const { linear, logarithmic } = between(...ends, band.focalLength);
+      const { linear, logarithmic } = interpolated(...ends, band.focalLength);
       const fit = (value: number) => ({ ...fitOf(value, band), value });
       return { band, linear: fit(linear), logarithmic: fit(logarithmic) };
     });

@@ -2,7 +2,7 @@
 // converter, at the chosen ends and distances.
 import type { Kit, Lens } from '../../kit/kit.ts';
 import { usualDistance } from '../../kit/lengths.ts';
-import { failed, got, type Got } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 import { millimetres, type Millimetres } from '../../units.ts';
 
 type Ends = 'both' | 'wide' | 'tele';
@@ -25,7 +25,7 @@ export interface WantedSituation {
   readonly distance: Millimetres;
 }
 
-export function situationsWanted(wanted: Wanted, kit: Pick<Kit, 'lenses' | 'converters'>): Got<WantedSituation[]> {
+export function situationsWanted(wanted: Wanted, kit: Pick<Kit, 'lenses' | 'converters'>): Result<WantedSituation[]> {
   if (wanted.bodies.length === 0) return failed('Choose at least one body.');
   if (wanted.lenses.length === 0) return failed('Choose at least one lens.');
   const lenses = kit.lenses.filter(({ id }) => wanted.lenses.includes(id));

@@ -3,7 +3,7 @@
 import { couldBegin, lettersOf, slipsForgiven, slipsToBegin } from './typo.ts';
 import { findableWords } from './words.ts';
 
-interface Word {
+interface IndexedWord {
   readonly text: string;
   readonly letters: number;
   /** Documents that hold it, in ascending order. */
@@ -11,13 +11,13 @@ interface Word {
 }
 
 export interface SearchIndex {
-  readonly words: readonly Word[];
+  readonly words: readonly IndexedWord[];
   readonly count: number;
 }
 
 /** Lays the index over documents, each given as the texts under which it should be found. */
 export function indexOf(documents: readonly (readonly string[])[]): SearchIndex {
-  const words = new Map<string, Word>();
+  const words = new Map<string, IndexedWord>();
   const cut = new Map<string, readonly string[]>();
   const wordsOf = (text: string) => {
     const known = cut.get(text) ?? findableWords(text);
@@ -55,14 +55,14 @@ export function find(index: SearchIndex, typed: readonly string[]): number[] {
 export const isKnown = (index: SearchIndex, typed: string): boolean => answering(index, [typed], closestFit).length > 0;
 
 /** The fit of a typed word to a word of the index, 0 for none. */
-type Fit = (typed: string, letters: number, word: Word) => number;
+type WordFit = (typed: string, letters: number, word: IndexedWord) => number;
 
-const exactFit: Fit = (typed, _letters, { text }) => {
+const exactFit: WordFit = (typed, _letters, { text }) => {
   if (text.startsWith(typed)) return text.length === typed.length ? WHOLE : beginning(typed, text);
   return typed.length >= INSIDE_FROM && text.includes(typed) ? INSIDE : 0;
 };
 
-const closestFit: Fit = (typed, letters, word) => {
+const closestFit: WordFit = (typed, letters, word) => {
   const exact = exactFit(typed, letters, word);
   const most = slipsForgiven(typed.length);
   if (exact > 0 || most === 0 || !couldBegin(letters, word.letters, most)) return exact;
@@ -74,7 +74,7 @@ const closestFit: Fit = (typed, letters, word) => {
 const beginning = (typed: string, text: string): number =>
   /^\d+$/.test(typed) && /^\d/.test(text) ? BEGINNING / 2 : BEGINNING;
 
-function answering(index: SearchIndex, typed: readonly string[], fit: Fit): number[] {
+function answering(index: SearchIndex, typed: readonly string[], fit: WordFit): number[] {
   let score = new Float64Array(index.count).fill(1);
   for (const word of typed) {
     const fits = fitPerDocument(index, word, fit);
@@ -91,7 +91,7 @@ function answering(index: SearchIndex, typed: readonly string[], fit: Fit): numb
 }
 
 /** Every word of a document that fits adds to it, so a focal length that its lens is also called by comes first. */
-function fitPerDocument(index: SearchIndex, typed: string, fit: Fit): Float64Array {
+function fitPerDocument(index: SearchIndex, typed: string, fit: WordFit): Float64Array {
   const letters = lettersOf(typed);
   const fits = new Float64Array(index.count);
   for (const word of index.words) {

@@ -20,7 +20,7 @@ export interface TakenIn {
 }
 
 /** Takes in what sync holds of every other computer. */
-export function takeIn(library: Library, computer: string, synced: Readonly<Record<string, unknown>>): TakenIn {
+export function takeInCopies(library: Library, computer: string, synced: Readonly<Record<string, unknown>>): TakenIn {
   const own = ownKeys(computer);
   const lists = Object.entries(synced).filter(([key]) => key.startsWith(ALL_KEYS) && !key.startsWith(own));
   const here = new Set([...library.records, ...library.byHand, ...library.entries].map(({ id }) => id));

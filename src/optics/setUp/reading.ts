@@ -2,11 +2,11 @@
 // bench it came from. Readings are kept as they were read; what follows from them is reckoned anew.
 import * as v from 'valibot';
 import { Distance } from '../../kit/kit.ts';
+import type { StoredBench } from '../../sweep/storedBench.ts';
 import { Seconds, Steps } from '../../units.ts';
 import { Degrees, Ev, FNumber } from '../quantity.ts';
 import { FrontShare } from '../placement.ts';
-import { STEP_IDS, type StepId } from './step.ts';
-import type { StoredBench } from './stored.ts';
+import { STEP_IDS, type StepId } from './stepIds.ts';
 
 const length = (sentence: string) =>
   v.pipe(v.number(sentence), v.minValue(0, sentence), v.maxValue(100_000, sentence), v.brand('Millimetres'));

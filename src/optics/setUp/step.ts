@@ -6,31 +6,7 @@ import type { MeasuredFrom } from '../magnification.ts';
 import type { FNumber } from '../quantity.ts';
 import type { Caution } from './caution.ts';
 import type { ReadingKind } from './reading.ts';
-
-/** In the order they are walked. */
-export const STEP_IDS = [
-  'practice',
-  'old value',
-  'tripod',
-  'converter',
-  'zoom',
-  'target',
-  'print',
-  'distance',
-  'light',
-  'square',
-  'stabiliser',
-  'centre point',
-  'aperture',
-  'focus button',
-  'temperature',
-  'start value',
-  'critical focus',
-  'magnification',
-  'hold focus',
-  'viewfinder',
-] as const;
-export type StepId = (typeof STEP_IDS)[number];
+import type { StepId } from './stepIds.ts';
 
 /** Everything the walk depends on. */
 export interface SetUpCase {

@@ -15,7 +15,7 @@ import { SquareCard } from './squareCard.tsx';
 import { subjectOf } from './subject.ts';
 import { TargetCard } from './targetCard.tsx';
 import { typedAt } from './fields.ts';
-import { useBench, type Standing } from './useBench.ts';
+import { useBench, type BenchNow } from './useBench.ts';
 import { WalkCard } from './walkCard.tsx';
 import { write, writtenDown } from './writtenDown.ts';
 import { picksOf } from '../start/draft.ts';
@@ -61,7 +61,7 @@ function useWritingDown(): void {
 }
 
 interface Props {
-  readonly standing: Extract<Standing, { reckoned: unknown }>;
+  readonly standing: Extract<BenchNow, { reckoned: unknown }>;
   readonly open: boolean;
 }
 

@@ -39,7 +39,7 @@ export function DepthCard({ reckoned }: { readonly reckoned: Reckoned }) {
 
 function Depth({ reckoned: { bench, rig, unit, distance, converter } }: { readonly reckoned: Reckoned }) {
   if (bench === null || rig === null) return <Says>Enter the widest aperture to see depth of field, light, tilt and target.</Says>;
-  if (!bench.ok) return <Says>{bench.say}</Says>;
+  if (!bench.ok) return <Says>{bench.sentence}</Says>;
   const limits = limitsOfField(bench.value.depth, distance);
   const { magnification, magnificationIs, depth, depthOfFocus, hyperfocal, airy, step, blur } = bench.value;
   return (

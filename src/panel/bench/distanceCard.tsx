@@ -35,7 +35,7 @@ export function DistanceCard({ reckoned, open }: Props) {
         <Typing field="reach" label="Film-plane mark to front of lens, mm" faults={faults} />
       )}
       <Typing field="closest" label="Closest focus of the lens" hint="As the maker gives it, from the film plane; may stay empty." faults={faults} />
-      <Says>{stands.ok ? stands.value.say : stands.say}</Says>
+      <Says>{stands.ok ? stands.value.say : stands.sentence}</Says>
       {open && measured && (
         <button type="button" onClick={() => start.change({ distance: metresTyped(distance) })}>
           Use {writeDistance(distance, unit)} for the sweep

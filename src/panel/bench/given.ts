@@ -1,14 +1,14 @@
 // The case that the set-up walk adapts to, and what the target's page is asked to print.
 import type { Rig } from '../../optics/bench.ts';
 import type { SetUpCase } from '../../optics/setUp/step.ts';
-import { drawTarget } from '../../optics/target/target.ts';
-import { writeOrder } from '../../optics/target/order.ts';
+import { drawTarget } from '../../optics/print/target.ts';
+import { writeOrder } from '../../optics/print/order.ts';
 import { millimetres, type Steps } from '../../units.ts';
 import { inMillimetres } from '../words/quantities.ts';
 import { writeDistance } from '../../optics/length.ts';
 import type { Reckoned } from './reckon.ts';
 import type { BenchSubject } from './subject.ts';
-import type { KitTraits, Typed } from './fields.ts';
+import type { KitTraits, Typed } from './untyped.ts';
 
 export const lampsOf = ({ lighting, mains }: Typed): Pick<SetUpCase, 'lighting' | 'mains'> => ({
   lighting: LIGHTINGS.find((one) => one === lighting) ?? 'daylight',

@@ -6,11 +6,11 @@ import { writeSensor } from '../../optics/sensor.ts';
 import type { Session } from '../session/session.ts';
 import { picksOf, type Draft, type Picks } from '../start/draft.ts';
 import { metresTyped } from '../words/quantities.ts';
-import type { Known } from './typed.ts';
+import type { FromKit } from './typed.ts';
 
 type Pieces = Pick<Picks, 'body' | 'lens' | 'converter'>;
 
-export function knownOf(session: Session, draft: Draft, focalLength: number): Known {
+export function knownOf(session: Session, draft: Draft, focalLength: number): FromKit {
   const { body, lens, converter } = piecesOf(session, draft);
   const widest = lens === null ? null : widestAt(lens, focalLength);
   return {

@@ -1,5 +1,5 @@
 // Whether there is light enough, from what the camera shows for the target.
-import { fits } from '../../optics/answer.ts';
+import { fits } from '../../optics/fits.ts';
 import { illuminance, LIGHT_SENTENCES, LightThresholds, lightVerdict, WHITE_PAPER } from '../../optics/light.ts';
 import { shutterCaution } from '../../optics/lamps.ts';
 import { readNumber, writeNumber } from '../../optics/quantity.ts';
@@ -9,7 +9,8 @@ import { Cautions } from './cautions.tsx';
 import { lampsOf } from './given.ts';
 import { Says } from './fact.tsx';
 import { lightReading } from './readings.ts';
-import { typedAt, type Typed } from './fields.ts';
+import { typedAt } from './fields.ts';
+import type { Typed } from './untyped.ts';
 import { Choosing, Typing } from './typing.tsx';
 
 export function LightCard() {
@@ -19,7 +20,7 @@ export function LightCard() {
     <section class="card" aria-labelledby="bench-light">
       <h2 id="bench-light">Light</h2>
       <LightFields />
-      <Says>{lightInWords(typed)}</Says>
+      <Says>{exposureInWords(typed)}</Says>
       <details>
         <summary>Lamps, and what is enough</summary>
         <div class="stack">
@@ -43,11 +44,11 @@ export const LightFields = () => (
 );
 
 /** The verdict on what is typed, or what to enter. */
-export function lightInWords(typed: Typed): string {
+export function exposureInWords(typed: Typed): string {
   const read = lightReading(typed);
-  if (!read.ok) return read.say;
+  if (!read.ok) return read.sentence;
   const thresholds = fits(LightThresholds, { fine: readNumber(typed.fine), plenty: readNumber(typed.plenty) });
-  if (!thresholds.ok) return thresholds.say;
+  if (!thresholds.ok) return thresholds.sentence;
   const { ev, shutter } = read.value;
   const { lighting, mains } = lampsOf(typed);
   const flicker = shutterCaution(lighting, mains, shutter);

@@ -4,7 +4,8 @@ import { shareOfDepth } from '../../optics/depthOfField.ts';
 import { writeNumber } from '../../optics/quantity.ts';
 import { useSurroundings } from '../useSession.ts';
 import { Says } from './fact.tsx';
-import { typedAt, type Typed } from './fields.ts';
+import { typedAt } from './fields.ts';
+import type { Typed } from './untyped.ts';
 import { nearTarget } from './lengths.ts';
 import { placementReading, rampErrorTyped } from './readings.ts';
 import type { Reckoned } from './reckon.ts';
@@ -33,7 +34,7 @@ export function PlaceCard({ reckoned }: { readonly reckoned: Reckoned }) {
 
 function rampInWords(typed: Typed, reckoned: Reckoned): string {
   const error = rampErrorTyped(typed, reckoned);
-  if (!error.ok) return error.say;
+  if (!error.ok) return error.sentence;
   if (error.value === 0) return 'Focus lies on the target.';
   const where = `Focus lies ${nearTarget(millimetres(Math.abs(error.value)), reckoned.unit)} ${error.value < 0 ? 'in front of' : 'behind'} the target`;
   if (!reckoned.bench?.ok) return `${where}.`;
@@ -47,7 +48,7 @@ function rampInWords(typed: Typed, reckoned: Reckoned): string {
 
 function shareInWords(typed: Typed, { bench }: Reckoned): string {
   const share = placementReading(typed);
-  if (!share.ok) return share.say;
+  if (!share.ok) return share.sentence;
   if (!bench?.ok) return 'The shift is reckoned as soon as the widest aperture is entered.';
   const { front, total } = bench.value.depth;
   if (total === 'infinite') return 'The depth of field has no far end here, so it has no share in front: open the aperture or move nearer.';

@@ -2,9 +2,10 @@
 // was told to. Both are estimates, from what one step may be worth.
 import { placeDepth, type Placement } from '../../optics/placement.ts';
 import { benchFrom, latest } from '../../optics/setUp/reading.ts';
-import type { StoredBench } from '../../optics/setUp/stored.ts';
+import type { StoredBench } from '../../sweep/storedBench.ts';
 import { bandWidth, StepWorth, USUAL_STEP_WORTH } from '../../optics/stepWorth.ts';
-import { answer, cannot, fits, type Answer } from '../../optics/answer.ts';
+import { failed, got, type Result } from '../../result.ts';
+import { fits } from '../../optics/fits.ts';
 import { readNumber } from '../../optics/quantity.ts';
 import type { BandOutcome } from '../../sweep/end/outcome.ts';
 import type { Scale } from '../../sweep/scale.ts';
@@ -19,26 +20,26 @@ interface Props {
 }
 
 /** The value shifted on purpose; null where no share was asked for. What is typed goes before what was stored. */
-export function usePlaced({ outcome, scale, stored }: Props & { readonly stored: StoredBench | undefined }): Answer<Placement> | null {
+export function usePlaced({ outcome, scale, stored }: Props & { readonly stored: StoredBench | undefined }): Result<Placement> | null {
   const typed = typedAt(useSurroundings().bench);
   const standing = useBench();
   const kept = stored ? latest(benchFrom(stored), 'placement') : null;
   if (typed.share.trim() === '' && !kept) return null;
-  const share = typed.share.trim() === '' && kept ? answer(kept) : placementReading(typed);
+  const share = typed.share.trim() === '' && kept ? got(kept) : placementReading(typed);
   if (!share.ok) return share;
   if ('missing' in standing || !standing.reckoned.bench?.ok) {
-    return cannot('A share of the depth in front was asked for: enter the widest aperture at the bench to see the value shifted for it.');
+    return failed('A share of the depth in front was asked for: enter the widest aperture at the bench to see the value shifted for it.');
   }
   const { depth, step } = standing.reckoned.bench.value;
   return placeDepth(outcome.chosen, share.value.share, depth, step, scale);
 }
 
-export function Estimates({ outcome, scale, placed }: Props & { readonly placed: Answer<Placement> | null }) {
+export function Estimates({ outcome, scale, placed }: Props & { readonly placed: Result<Placement> | null }) {
   const typed = fits(StepWorth, readNumber(typedAt(useSurroundings().bench).worth));
   const values = Math.round((outcome.high - outcome.low) / scale.step) + 1;
   return (
     <section aria-label="Estimates">
-      {placed && (placed.ok ? <p>{placed.value.say}</p> : <p class="fault">{placed.say}</p>)}
+      {placed && (placed.ok ? <p>{placed.value.say}</p> : <p class="fault">{placed.sentence}</p>)}
       <p class="muted small">{bandWidth(values * scale.step, typed.ok ? typed.value : USUAL_STEP_WORTH).say}</p>
     </section>
   );

@@ -3,7 +3,7 @@ import type { ReadingKind } from '../../optics/setUp/reading.ts';
 import { useSurroundings } from '../useSession.ts';
 import { Says } from './fact.tsx';
 import { cornersOf } from './given.ts';
-import { LightFields, lightInWords } from './lightCard.tsx';
+import { LightFields, exposureInWords } from './lightCard.tsx';
 import type { Reckoned } from './reckon.ts';
 import { SquareFields, squareInWords } from './squareCard.tsx';
 import { Typing } from './typing.tsx';
@@ -30,7 +30,7 @@ export function ReadingFields({ kind, reckoned }: { readonly kind: Typable; read
       return (
         <>
           <LightFields />
-          {typed.iso && typed.metered && typed.shutter && <Says>{lightInWords(typed)}</Says>}
+          {typed.iso && typed.metered && typed.shutter && <Says>{exposureInWords(typed)}</Says>}
         </>
       );
     case 'placement':

@@ -1,20 +1,20 @@
 // From what was typed at the bench to the rig and everything that follows from it; one sentence for each field that does
 // not fit, and the rest goes on being shown.
 import * as v from 'valibot';
-import type { Answer } from '../../optics/answer.ts';
-import { answer, cannot, fits } from '../../optics/answer.ts';
+import { failed, got, type Result } from '../../result.ts';
+import { fits } from '../../optics/fits.ts';
 import { benchOf, type Bench, type Rig } from '../../optics/bench.ts';
 import { ConverterFactor, apertureWith, focalLengthWith } from '../../optics/converter.ts';
 import { readAperture } from '../../optics/exposure.ts';
 import { readDistance, type DistanceUnit } from '../../optics/length.ts';
 import { fromFilmPlane, measuredMagnification } from '../../optics/magnification.ts';
-import { readNumber } from '../../optics/quantity.ts';
+import { readCount, readNumber } from '../../optics/quantity.ts';
 import { ConfusionRule, pixelPitch, readSensor } from '../../optics/sensor.ts';
 import { StepWorth } from '../../optics/stepWorth.ts';
-import { checkPrint, printed, TRUE_SIZE, type PrintCheck } from '../../optics/target/print.ts';
+import { checkPrint, printed, TRUE_SIZE, type PrintCheck } from '../../optics/print/printCheck.ts';
 import { millimetres, type Millimetres } from '../../units.ts';
 import type { BenchSubject } from './subject.ts';
-import type { BenchField, Typed } from './fields.ts';
+import type { BenchField, Typed } from './untyped.ts';
 
 /** The target's scale, as it is drawn. */
 export const SCALE: Millimetres = millimetres(100);
@@ -35,7 +35,7 @@ export interface Reckoned {
   readonly print: PrintCheck | null;
   /** Null while a field that it needs is empty or does not fit. */
   readonly rig: Rig | null;
-  readonly bench: Answer<Bench> | null;
+  readonly bench: Result<Bench> | null;
 }
 
 const AREA = 'Enter the size of the AF area on the sensor in millimetres, from 0.2 to 30: 2.5 is usual.';
@@ -47,11 +47,11 @@ export function reckon(typed: Typed, subject: BenchSubject): Reckoned {
   const faults: Partial<Record<BenchField, string>> = {};
   const unit: DistanceUnit = typed.unit === 'ft' ? 'ft' : 'm';
   /** The value of a field; null with its fault noted, or without one where it is empty. */
-  function read<T>(field: BenchField, reading: (text: string) => Answer<T>): T | null {
+  function read<T>(field: BenchField, reading: (text: string) => Result<T>): T | null {
     if (typed[field].trim() === '') return null;
-    const got = reading(typed[field]);
-    if (!got.ok) faults[field] = got.say;
-    return got.ok ? got.value : null;
+    const value = reading(typed[field]);
+    if (!value.ok) faults[field] = value.sentence;
+    return value.ok ? value.value : null;
   }
   const number = (text: string): number | null => readNumber(text);
 
@@ -63,14 +63,14 @@ export function reckon(typed: Typed, subject: BenchSubject): Reckoned {
   const reach = reachTyped();
   const distance = distanceFrom();
   const sensor = readSensor(typed.sensor);
-  const pitch = read('pixels', (text) => pixelPitch(sensor, number(text) ?? Number.NaN));
+  const pitch = read('pixels', (text) => pixelPitch(sensor, readCount(text) ?? Number.NaN));
   const area = read('area', (text) => fits(Area, number(text)));
   const worth = read('worth', (text) => fits(StepWorth, number(text)));
   const rule = fits(ConfusionRule, typed.confusion === 'own' ? { by: 'own', diameter: number(typed.ownConfusion) } : { by: typed.confusion });
-  if (!rule.ok) faults.ownConfusion = rule.say;
+  if (!rule.ok) faults.ownConfusion = rule.sentence;
   const print = read('printed', (text) => checkPrint(SCALE, millimetres(number(text) ?? Number.NaN)));
   const scale = printed(SCALE, print?.factor ?? TRUE_SIZE);
-  const measured = pitch === null ? null : read('scalePixels', (text) => measuredMagnification(scale, number(text) ?? Number.NaN, pitch));
+  const measured = pitch === null ? null : read('scalePixels', (text) => measuredMagnification(scale, readCount(text) ?? Number.NaN, pitch));
 
   const complete = aperture !== null && pitch !== null && area !== null && worth !== null && rule.ok && !faults.converter;
   const rig: Rig | null = complete
@@ -103,10 +103,10 @@ export function reckon(typed: Typed, subject: BenchSubject): Reckoned {
 }
 
 /** Needed here, though the rig may do without: an empty field is a fault of its own. */
-export const needed = <T>(text: string, sentence: string, reading: (text: string) => Answer<T>): Answer<T> =>
-  text.trim() === '' ? cannot(sentence) : reading(text);
+export const needed = <T>(text: string, sentence: string, reading: (text: string) => Result<T>): Result<T> =>
+  text.trim() === '' ? failed(sentence) : reading(text);
 
-export const numberTyped = (text: string, sentence: string): Answer<number> => {
+export const numberTyped = (text: string, sentence: string): Result<number> => {
   const value = readNumber(text);
-  return value === null ? cannot(sentence) : answer(value);
+  return value === null ? failed(sentence) : got(value);
 };

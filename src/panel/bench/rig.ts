@@ -2,9 +2,9 @@
 // another distance begins with empty readings, while what belongs to the room, the body and the person's habits stays.
 import type { Millimetres } from '../../units.ts';
 import { metresTyped } from '../words/quantities.ts';
-import type { BenchField, KitTraits, Typed } from './fields.ts';
+import type { BenchField, KitTraits, Typed } from './untyped.ts';
 import type { BenchSubject } from './subject.ts';
-import type { BenchStore, Known } from './typed.ts';
+import type { BenchStore, FromKit } from './typed.ts';
 
 const OF_ROOM: readonly BenchField[] = [
   'unit', 'from', 'area', 'confusion', 'ownConfusion', 'worth', 'fine', 'plenty', 'lighting', 'mains', 'squareBy', 'paper', 'version',
@@ -13,7 +13,7 @@ const OF_BODY: readonly BenchField[] = ['sensor', 'pixels'];
 const TRAITS_OF_BODY: readonly (keyof KitTraits)[] = ['bodyStabiliser', 'liveView', 'rearButton', 'manualAtBody'];
 
 /** Sets the bench up for a subject; `measured` is the distance typed at the bench, null where none was. */
-export function standFor(bench: BenchStore, subject: BenchSubject, measured: Millimetres | null, known: Known): void {
+export function standFor(bench: BenchStore, subject: BenchSubject, measured: Millimetres | null, known: FromKit): void {
   const { rig, typed, traits, noted } = bench.peek();
   const sameBody = rig === undefined || rig.body === subject.body;
   bench.value =

@@ -10,7 +10,8 @@ import { Cautions } from './cautions.tsx';
 import { Says } from './fact.tsx';
 import { mirrorReading, roomFor, sidesTilt, spotReading } from './readings.ts';
 import type { Reckoned } from './reckon.ts';
-import { typedAt, type Typed } from './fields.ts';
+import { typedAt } from './fields.ts';
+import type { Typed } from './untyped.ts';
 import { Choosing, Typing } from './typing.tsx';
 
 interface Props {
@@ -63,11 +64,11 @@ export function squareInWords(typed: Typed, reckoned: Reckoned, corners: Props['
   const allowed = reckoned.bench?.ok ? reckoned.bench.value.allowedTilt : null;
   if (typed.squareBy === 'sides') {
     const tilt = sidesTilt(typed, reckoned, corners);
-    if (!tilt.ok) return tilt.say;
+    if (!tilt.ok) return tilt.sentence;
     return allowed === null ? '' : judgeTilt(tilt.value, allowed, reckoned.bench?.ok ? roomFor(reckoned) : undefined).say;
   }
   const read = typed.squareBy === 'spot' ? spotReading(typed, reckoned) : mirrorReading(typed, reckoned);
-  if (!read.ok) return read.say;
+  if (!read.ok) return read.sentence;
   const tilted = `Tilted ${writeNumber(read.value.tilt, 2)}\u00b0, ${tiltCost(read.value.tilt, reckoned)}`;
   return allowed !== null && read.value.tilt <= allowed
     ? `${tilted}: square enough.`

@@ -53,7 +53,7 @@ function Entry({ kind, reckoned, onRead }: Pick<Props, 'reckoned' | 'onRead'> & 
   const keep = (event: Event): void => {
     event.preventDefault();
     const reading = readingOf(kind, typedAt(bench), reckoned, cornersOf(reckoned));
-    setFault(reading.ok ? '' : reading.say);
+    setFault(reading.ok ? '' : reading.sentence);
     if (reading.ok) onRead(reading.value);
   };
   return (

@@ -1,4 +1,5 @@
 // Whose bench it is: the sweep under way, or the pairing that is picked and typed on the start screen.
+import { words } from '../../words/catalogue.ts';
 import * as v from 'valibot';
 import { Distance } from '../../kit/kit.ts';
 import { readFocalLength } from '../../optics/length.ts';
@@ -23,7 +24,7 @@ export function subjectOf(session: Session, draft: Draft): BenchSubject | string
   const names = { body: body?.name ?? draft.bodyName.trim(), lens: lens?.name ?? draft.lensName.trim() };
   if (situation) return { ...names, focalLength: situation.focalLength, distance: situation.distance };
   const focalLength = readFocalLength(focalLengthText(draft, picks));
-  if (!focalLength.ok) return focalLength.say;
+  if (!focalLength.ok) return focalLength.sentence;
   const distance = v.safeParse(Distance, inMillimetresTyped(distanceText(draft, picks)));
-  return distance.success ? { ...names, focalLength: focalLength.value, distance: distance.output } : distance.issues[0].message;
+  return distance.success ? { ...names, focalLength: focalLength.value, distance: distance.output } : words('kit').fault['no distance'];
 }

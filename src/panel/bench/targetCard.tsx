@@ -1,6 +1,6 @@
 // The target for this rig: how large it is, the page that prints it, and whether the print came out at true size.
-import { sheets } from '../../optics/target/sheets.ts';
-import { drawTarget } from '../../optics/target/target.ts';
+import { sheets } from '../../optics/print/sheets.ts';
+import { drawTarget } from '../../optics/print/target.ts';
 import { writeNumber } from '../../optics/quantity.ts';
 import { useSurroundings } from '../useSession.ts';
 import { onDay } from '../words/quantities.ts';
@@ -33,7 +33,7 @@ export function TargetCard({ subject, reckoned }: { readonly subject: BenchSubje
 function sizeInWords({ bench }: Reckoned, paper: 'A4' | 'Letter'): string {
   if (!bench?.ok) return 'The target is drawn as soon as the widest aperture is entered.';
   const { target } = bench.value;
-  if (!target.ok) return target.say;
+  if (!target.ok) return target.sentence;
   const count = sheets(drawTarget(target.value, []).drawing, paper, '').length;
   const { bar, field } = target.value;
   return `Bars of ${writeNumber(bar, 2)} mm in a field of ${writeNumber(field, 0)} mm, on ${count === 1 ? 'one sheet' : `${count} sheets`}.`;

@@ -2,10 +2,10 @@
 // loses nothing.
 import { signal, type Signal } from '@preact/signals';
 import type { BenchRecord } from '../../optics/setUp/reading.ts';
-import type { KitTraits, Typed } from './fields.ts';
+import type { KitTraits, Typed } from './untyped.ts';
 import type { BenchSubject } from './subject.ts';
 
-export interface Known {
+export interface FromKit {
   readonly typed: Partial<Typed>;
   readonly traits: Partial<KitTraits>;
 }
@@ -20,7 +20,7 @@ interface BenchState {
   /** Whose rig stands there: what is typed of it counts for no other. */
   readonly rig?: BenchSubject;
   /** What the kit knows of body, lens and converter; what is typed and ticked goes before it. */
-  readonly known?: Known;
+  readonly known?: FromKit;
   readonly typed: Partial<Typed>;
   readonly traits: Partial<KitTraits>;
   readonly noted: Noted | null;

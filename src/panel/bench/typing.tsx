@@ -4,7 +4,8 @@ import { Field } from '../parts/field.tsx';
 import type { Option } from '../parts/pick.tsx';
 import { useSurroundings } from '../useSession.ts';
 import type { BenchFaults } from './reckon.ts';
-import { typeInto, typedAt, type BenchField } from './fields.ts';
+import { typeInto, typedAt } from './fields.ts';
+import type { BenchField } from './untyped.ts';
 
 interface Props {
   readonly field: BenchField;

@@ -7,9 +7,9 @@ import { reckon, type Reckoned } from './reckon.ts';
 import { standFor } from './rig.ts';
 import { subjectOf, type BenchSubject } from './subject.ts';
 
-export type Standing = { readonly subject: BenchSubject; readonly reckoned: Reckoned } | { readonly missing: string };
+export type BenchNow = { readonly subject: BenchSubject; readonly reckoned: Reckoned } | { readonly missing: string };
 
-export function useBench(): Standing {
+export function useBench(): BenchNow {
   const { session, start, bench } = useSurroundings();
   const draft = start.draft.value;
   const subject = subjectOf(session, draft);

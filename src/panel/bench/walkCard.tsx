@@ -2,7 +2,8 @@
 import { Tick } from '../parts/tick.tsx';
 import { useSurroundings } from '../useSession.ts';
 import type { Reckoned } from './reckon.ts';
-import { tickIn, traitsAt, type KitTraits } from './fields.ts';
+import { tickIn, traitsAt } from './fields.ts';
+import type { KitTraits } from './untyped.ts';
 import { Choosing } from './typing.tsx';
 
 export function WalkCard({ reckoned }: { readonly reckoned: Reckoned }) {

@@ -8,7 +8,7 @@ import { Heading } from '../parts/heading.tsx';
 import { useSurroundings } from '../useSession.ts';
 import { caseOf } from './given.ts';
 import { StepView } from './stepView.tsx';
-import { useBench, type Standing } from './useBench.ts';
+import { useBench, type BenchNow } from './useBench.ts';
 import { newWalking } from './walking.ts';
 import { WalkDone } from './walkDone.tsx';
 import { WalkSwitch } from './walkSwitch.tsx';
@@ -31,7 +31,7 @@ type WalkWord = (typeof WORDS)[number];
 const isWalkWord = (word: string): word is WalkWord => WORDS.some((one) => one === word);
 const PRESSES = { short: 'next', double: 'back', long: 'repeat' } as const;
 
-function Walk({ standing: { subject, reckoned } }: { readonly standing: Extract<Standing, { reckoned: unknown }> }) {
+function Walk({ standing: { subject, reckoned } }: { readonly standing: Extract<BenchNow, { reckoned: unknown }> }) {
   const { session, bench, way } = useSurroundings();
   /** The steps stay as they were when the walk began. */
   const [begun] = useState(() => {

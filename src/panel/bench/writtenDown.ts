@@ -1,7 +1,7 @@
 // What was read at the bench goes with the sweep it was read for, whether its owner walks through the set-up or not.
 import { benchFrom, EMPTY_BENCH, withReadings, type BenchReading, type BenchRecord, type ReadingKind } from '../../optics/setUp/reading.ts';
 import type { Session } from '../session/session.ts';
-import type { Typed } from './fields.ts';
+import type { Typed } from './untyped.ts';
 import { cornersOf } from './given.ts';
 import { readingOf } from './readings.ts';
 import type { Reckoned } from './reckon.ts';

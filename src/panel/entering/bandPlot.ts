@@ -1,7 +1,7 @@
 // Bands in pixels: corrections upwards as everywhere, focal length to the right, or distance where all were measured at
 // one focal length. Bands that would lie upon each other stand side by side.
 import type { Band } from '../../logbook/entering/band.ts';
-import { between } from '../../logbook/entering/twoValues.ts';
+import { interpolated } from '../../logbook/entering/twoValues.ts';
 import type { Place } from '../../logbook/entering/advice.ts';
 import { writeSteps } from '../../sweep/scale.ts';
 import { millimetres } from '../../units.ts';
@@ -81,6 +81,6 @@ function curve(two: NonNullable<Place['two']>, places: readonly number[], x: (at
     { focalLength: to, value: two.tele.value },
   ] as const;
   return Array.from({ length: 20 }, (_, at) => from + ((at + 1) / 20) * (to - from))
-    .map((at) => `L${x(at)} ${y(between(...ends, at)[law])}`)
+    .map((at) => `L${x(at)} ${y(interpolated(...ends, at)[law])}`)
     .join('');
 }

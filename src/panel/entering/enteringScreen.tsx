@@ -1,6 +1,6 @@
 // What to enter for a lens on a body, reached from one of its situations.
 import { useMemo, useState } from 'preact/hooks';
-import { adviceFor, type Place } from '../../logbook/entering/advice.ts';
+import { adviceOnEntering, type Place } from '../../logbook/entering/advice.ts';
 import type { Weighing } from '../../logbook/entering/oneValue.ts';
 import { EnterForm } from '../logbook/enterForm.tsx';
 import { useShelf } from '../logbook/useShelf.ts';
@@ -19,7 +19,7 @@ export function EnteringScreen({ id }: { readonly id: string }) {
   const [weighing, setWeighing] = useState<Weighing>({ by: 'worst share' });
   const kit = session.kit.value;
   const situation = kit.situations.find((one) => one.id === id);
-  const advice = useMemo(() => (situation ? adviceFor(situation, kit, shelf, weighing) : null), [situation, kit, shelf, weighing]);
+  const advice = useMemo(() => (situation ? adviceOnEntering(situation, kit, shelf, weighing) : null), [situation, kit, shelf, weighing]);
   if (!advice) {
     return (
       <>

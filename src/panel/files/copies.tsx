@@ -1,13 +1,13 @@
 // The copies this browser keeps by itself; each can be brought back, and what is here now then becomes a copy.
 import { useEffect, useState } from 'preact/hooks';
-import type { Got } from '../../result.ts';
+import type { Result } from '../../result.ts';
 import type { Moment } from '../../units.ts';
 import { useSession } from '../useSession.ts';
 import { onDay } from '../words/quantities.ts';
 
 export function Copies() {
   const session = useSession();
-  const [copies, setCopies] = useState<Got<readonly Moment[]> | null>(null);
+  const [copies, setCopies] = useState<Result<readonly Moment[]> | null>(null);
   const [said, setSaid] = useState('');
   const [tries, setTries] = useState(0);
   const records = session.records.value;

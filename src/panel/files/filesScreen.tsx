@@ -6,7 +6,7 @@ import { isoOf } from '../../calendar.ts';
 import { saveFile } from '../../platform/files.ts';
 import { ownWordsOf } from '../../voice/ownWords/take.ts';
 import { LANGUAGE } from '../../voice/vocabulary/en.ts';
-import { libraryIn } from '../logbook/libraryIn.ts';
+import { libraryIn } from '../session/libraryIn.ts';
 import { Heading } from '../parts/heading.tsx';
 import { useSurroundings } from '../useSession.ts';
 import { onDay } from '../words/quantities.ts';

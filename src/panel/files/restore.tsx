@@ -4,7 +4,7 @@ import { readBackup, type ReadBackup } from '../../logbook/backup/backup.ts';
 import { planRestore } from '../../logbook/backup/restore.ts';
 import { DONE } from '../../result.ts';
 import { readText } from '../../platform/files.ts';
-import { libraryIn } from '../logbook/libraryIn.ts';
+import { libraryIn } from '../session/libraryIn.ts';
 import { ChooseFile } from '../parts/chooseFile.tsx';
 import type { Bringing } from '../session/session.ts';
 import { useSession } from '../useSession.ts';

@@ -46,8 +46,9 @@ const PHASES: readonly { readonly phase: Phase['name']; readonly when: string }[
   { phase: 'dialling', when: 'While you dial' },
   { phase: 'holding', when: 'During the hold' },
   { phase: 'judging', when: 'After the end tone' },
-  { phase: 'offered', when: 'When the centre is offered' },
+  { phase: 'offered', when: 'When the finish is offered' },
   { phase: 'paused', when: 'While paused' },
   { phase: 'checking', when: 'When asked about the focus' },
   { phase: 'turning', when: 'When asked to turn the focus' },
+  { phase: 'finished', when: 'At the result' },
 ];

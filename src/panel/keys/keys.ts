@@ -27,6 +27,7 @@ const KEY: Record<Word, string> = {
   shifted: 'm',
   finish: 'x',
   help: '?',
+  entered: 'e',
   next: 'n',
   back: 'b',
 };

@@ -1,6 +1,7 @@
 // A body, with everything that decides what a correction stored in it means.
 import { useState } from 'preact/hooks';
 import { newBody, type Body } from '../../kit/kit.ts';
+import { words } from '../../words/catalogue.ts';
 import { Choose } from '../parts/choose.tsx';
 import { Field } from '../parts/field.tsx';
 import { FieldRow } from '../parts/fieldRow.tsx';
@@ -9,6 +10,8 @@ import { KitForm } from './kitForm.tsx';
 import { asNumber, asText, asWords } from './typedFields.ts';
 
 export function BodyScreen({ id }: { readonly id: string }) {
+  const say = words('kit');
+  const { fields } = say;
   const session = useSession();
   const [opened] = useState(() => session.kit.peek().bodies.find((one) => one.id === id) ?? newBody('', '', session.clock()));
   const { min, max, step } = opened.scale;
@@ -47,33 +50,37 @@ export function BodyScreen({ id }: { readonly id: string }) {
     }) as Body;
   return (
     <>
-      <KitForm list="bodies" title={opened.name || 'New body'} opened={opened} typed={body}>
+      <KitForm list="bodies" title={opened.name || say.lists.body.unnamed} opened={opened} typed={body}>
         {(faultOf) => (
           <>
-            <Field label="Name" text={typed.name} fault={faultOf('name')} hint="Your own name for it." onTyped={change('name')} />
-            <Field label="Serial number" text={typed.serial} fault={faultOf('serial')} onTyped={change('serial')} />
-            <Field label="Model, as in its photographs" text={typed.model} fault={faultOf('model')} onTyped={change('model')} />
-            <FieldRow legend="Sensor, mm" fault={faultOf('sensor')} fields={[field('wide', 'width'), field('high', 'height')]} />
+            <Field label={fields.name} text={typed.name} fault={faultOf('name')} hint={fields.yourName} onTyped={change('name')} />
+            <Field label={fields.serial} text={typed.serial} fault={faultOf('serial')} onTyped={change('serial')} />
+            <Field label={fields.model} text={typed.model} fault={faultOf('model')} onTyped={change('model')} />
             <FieldRow
-              legend="Its scale of corrections"
+              legend={fields.sensor.legend}
+              fault={faultOf('sensor')}
+              fields={[field(fields.sensor.width, 'width'), field(fields.sensor.height, 'height')]}
+            />
+            <FieldRow
+              legend={fields.scale.legend}
               fault={faultOf('scale')}
-              fields={[field('From', 'min'), field('to', 'max'), field('step', 'step')]}
+              fields={[field(fields.scale.from, 'min'), field(fields.scale.to, 'max'), field(fields.scale.step, 'step')]}
             />
             <Field
-              label="How many lenses it remembers"
+              label={fields.remembers.label}
               text={typed.remembers}
               fault={faultOf('remembers')}
-              hint="Empty when you do not know; the manual says it."
+              hint={fields.remembers.hint}
               numeric
               onTyped={change('remembers')}
             />
-            {CHOICES.map(({ field, label, options }) => (
+            {CHOICES.map(({ field: of, values }) => (
               <Choose
-                key={field}
-                label={label}
-                options={options}
-                chosen={picked[field]}
-                onChoose={(value) => setPicked({ ...picked, [field]: value })}
+                key={of}
+                label={say[of].label}
+                options={optionsOf(say[of].is, values)}
+                chosen={picked[of]}
+                onChoose={(value) => setPicked({ ...picked, [of]: value })}
               />
             ))}
           </>
@@ -81,56 +88,22 @@ export function BodyScreen({ id }: { readonly id: string }) {
       </KitForm>
       {opened.id !== '' && (
         <button type="button" onClick={() => session.openPage(`card.html#${encodeURIComponent(opened.id)}`)}>
-          Card for the bag, to print
+          {say.card}
         </button>
       )}
     </>
   );
 }
 
+/** The fields that are chosen, with the values of each in the order they are offered. */
 const CHOICES = [
-  {
-    field: 'arrows',
-    label: 'Arrows beside the focus light',
-    options: [
-      { value: 'absent', label: 'It shows none' },
-      { value: 'right-is-up', label: 'Right arrow: go up, towards +' },
-      { value: 'right-is-down', label: 'Right arrow: go down, towards \u2212' },
-    ],
-  },
-  {
-    field: 'zoomStore',
-    label: 'For a zoom it stores',
-    options: [
-      { value: 'one', label: 'one value' },
-      { value: 'two', label: 'a value for each end' },
-    ],
-  },
-  {
-    field: 'copies',
-    label: 'Two copies of one lens',
-    options: [
-      { value: 'not known', label: 'not known' },
-      { value: 'told apart', label: 'are told apart' },
-      { value: 'share a value', label: 'share one value' },
-    ],
-  },
-  {
-    field: 'trigger',
-    label: 'Focus is started by',
-    options: [
-      { value: 'half-press', label: 'the half-press' },
-      { value: 'rear button', label: 'a rear button' },
-    ],
-  },
-  {
-    field: 'manualFocus',
-    label: 'Manual focus is switched',
-    options: [
-      { value: 'not known', label: 'not known' },
-      { value: 'on the lens', label: 'on the lens' },
-      { value: 'on the body', label: 'on the body' },
-      { value: 'on both', label: 'on both' },
-    ],
-  },
+  { field: 'arrows', values: ['absent', 'right-is-up', 'right-is-down'] },
+  { field: 'zoomStore', values: ['one', 'two'] },
+  { field: 'copies', values: ['not known', 'told apart', 'share a value'] },
+  { field: 'trigger', values: ['half-press', 'rear button'] },
+  { field: 'manualFocus', values: ['not known', 'on the lens', 'on the body', 'on both'] },
 ] as const;
+
+function optionsOf(labels: Readonly<Record<string, string>>, values: readonly string[]) {
+  return values.map((value) => ({ value, label: labels[value] ?? value }));
+}

@@ -1,6 +1,7 @@
 // Before a value goes into a body: which lens it will not keep apart from this one, and whether it has room for one more.
 import { useMemo } from 'preact/hooks';
 import { warningsFor, warningsOf } from '../../kit/warnings.ts';
+import { words } from '../../words/catalogue.ts';
 import { useSession } from '../useSession.ts';
 
 export function BodyWarnings({ situation: id }: { readonly situation: string }) {
@@ -13,7 +14,7 @@ export function BodyWarnings({ situation: id }: { readonly situation: string }) 
   }, [kit, entries, id]);
   return (
     <>
-      {warnings.map(({ sentence }) => (
+      {warnings.map(words('kit').warning).map((sentence) => (
         <p key={sentence} class="notice small">
           {sentence}
         </p>

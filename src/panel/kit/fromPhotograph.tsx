@@ -5,12 +5,13 @@ import { newBody, newLens, usualDistance, type Body, type Lens } from '../../kit
 import { offersOf, takenWith, type Offer } from '../../kit/photograph/offers.ts';
 import { FIRST_BYTES, readPhotograph, type Photograph } from '../../kit/photograph/photograph.ts';
 import { readStart } from '../../platform/files.ts';
+import { words } from '../../words/catalogue.ts';
 import { ChooseFile } from '../parts/chooseFile.tsx';
 import { Tick } from '../parts/tick.tsx';
 import { useSurroundings } from '../useSession.ts';
-import { inMetres, inMillimetres, onDay } from '../words/quantities.ts';
 
 export function FromPhotograph() {
+  const say = words('kit').photograph;
   const { session, way } = useSurroundings();
   const [read, setRead] = useState<Photograph | null>(null);
   const [said, setSaid] = useState('');
@@ -34,13 +35,13 @@ export function FromPhotograph() {
     const saved = [
       Object.keys(bodyFields).length === 0
         ? null
-        : session.putKit('bodies', { ...(body ?? newBody('', photograph.bodyModel ?? 'Body', now)), ...bodyFields } as Body, body?.changed ?? null),
+        : session.putKit('bodies', { ...(body ?? newBody('', photograph.bodyModel ?? say.body, now)), ...bodyFields } as Body, body?.changed ?? null),
       Object.keys(lensFields).length === 0
         ? null
-        : session.putKit('lenses', { ...(lens ?? newLens('', photograph.lensModel ?? 'Lens', now)), ...lensFields } as Lens, lens?.changed ?? null),
+        : session.putKit('lenses', { ...(lens ?? newLens('', photograph.lensModel ?? say.lens, now)), ...lensFields } as Lens, lens?.changed ?? null),
     ];
     const refused = saved.flatMap((one) => (one && !one.ok ? one.faults : []))[0];
-    setSaid(refused ? refused.sentence : 'Taken into the kit.');
+    setSaid(refused ? refused.sentence : say.used);
     if (refused) return;
     setOffers(offers.filter((offer) => !wanted.has(offer)));
     setWanted(new Set());
@@ -57,55 +58,33 @@ export function FromPhotograph() {
   const { body, lens } = read ? takenWith(read, session.kit.value) : { body: null, lens: null };
   return (
     <section class="card" aria-labelledby="photograph">
-      <h2 id="photograph">Fill in from a photograph</h2>
-      <ChooseFile label="A photograph" accept="image/*,.tif,.tiff,.dng" onFile={(file) => void look(file)} />
-      <p class="muted small">It is read on this computer and sent nowhere.</p>
+      <h2 id="photograph">{say.title}</h2>
+      <ChooseFile label={say.choose} accept="image/*,.tif,.tiff,.dng" onFile={(file) => void look(file)} />
+      <p class="muted small">{say.stays}</p>
       {said && <p role="alert">{said}</p>}
       {read && (
         <>
-          <p class="small">
-            {read.taken !== null && `Taken on ${onDay(read.taken)}. `}
-            {read.focalLength !== null && `At ${inMillimetres(read.focalLength)}. `}
-            {read.aperture !== null && `f/${read.aperture}. `}
-            {read.distance !== null && `Focused at ${inMetres(read.distance)}. `}
-            {body ? `Body in your kit: ${body.name}.` : 'The body is not in your kit yet.'}{' '}
-            {lens ? `Lens in your kit: ${lens.name}.` : 'The lens is not in your kit yet.'}
-          </p>
+          <p class="small">{say.read(read, body?.name ?? null, lens?.name ?? null).join(' ')}</p>
           {offers.map((offer) => (
             <Tick
               key={`${offer.to} ${offer.field}`}
-              label={`${offer.to === 'body' ? 'Body' : 'Lens'} ${LABEL[offer.field]}: ${valueOf(offer)}`}
+              label={say.offer(offer)}
               on={wanted.has(offer)}
               onChange={(on) => setWanted(new Set(on ? [...wanted, offer] : [...wanted].filter((one) => one !== offer)))}
             />
           ))}
           {offers.length > 0 && (
             <button type="button" disabled={wanted.size === 0} onClick={() => take(read)}>
-              Take what is ticked
+              {say.use}
             </button>
           )}
           {read.focalLength !== null && body && lens && (
             <button type="button" onClick={() => openSituation(read, body, lens)}>
-              Open its situation in the logbook
+              {say.openSituation}
             </button>
           )}
         </>
       )}
     </section>
   );
-}
-
-const LABEL: Record<Offer['field'], string> = {
-  model: 'model',
-  serial: 'serial number',
-  focal: 'focal length',
-  widest: 'widest aperture',
-  focalLength: 'focal length',
-  distance: 'distance',
-};
-
-function valueOf({ field, value }: Offer): string {
-  if (typeof value !== 'object') return String(value);
-  const range = value.from === value.to ? String(value.from) : `${value.from} to ${value.to}`;
-  return field === 'focal' ? `${range} mm` : `f/${range}`;
 }

@@ -1,34 +1,33 @@
 // New firmware or a visit to the service: values measured before it deserve another look.
 import { useState } from 'preact/hooks';
+import { words } from '../../words/catalogue.ts';
 import { Choose } from '../parts/choose.tsx';
 import { Field } from '../parts/field.tsx';
 import { useSession } from '../useSession.ts';
 
-const WHAT = [
-  { value: 'firmware', label: 'New firmware' },
-  { value: 'service', label: 'Serviced' },
-] as const;
+const WHAT = ['firmware', 'service'] as const;
 
 export function Happened({ of }: { readonly of: string }) {
+  const say = words('kit').happened;
   const session = useSession();
   const [what, setWhat] = useState<'firmware' | 'service'>('firmware');
   const [note, setNote] = useState('');
   const [said, setSaid] = useState('');
   return (
     <details>
-      <summary>Note new firmware or service</summary>
+      <summary>{say.open}</summary>
       <form
         class="card"
-        aria-label="What happened"
+        aria-label={say.form}
         onSubmit={(event) => {
           event.preventDefault();
           const noted = session.noteOn({ of, what, note: note.trim(), at: session.clock() });
-          setSaid(noted.ok ? 'Noted: what was measured before is due again.' : noted.sentence);
+          setSaid(noted.ok ? say.saved : noted.sentence);
         }}
       >
-        <Choose label="What happened" options={WHAT} chosen={what} onChoose={(chosen) => setWhat(chosen === 'service' ? 'service' : 'firmware')} />
-        <Field label="Note" text={note} onTyped={setNote} />
-        <button type="submit">Note it</button>
+        <Choose label={say.what} options={WHAT.map((value) => ({ value, label: say.is[value] }))} chosen={what} onChoose={(chosen) => setWhat(chosen === 'service' ? 'service' : 'firmware')} />
+        <Field label={say.note} text={note} onTyped={setNote} />
+        <button type="submit">{say.save}</button>
         <output class="small">{said}</output>
       </form>
     </details>

@@ -3,6 +3,7 @@ import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { KitItem, KitList } from '../../kit/change.ts';
 import type { Moment } from '../../units.ts';
+import { words } from '../../words/catalogue.ts';
 import { Heading } from '../parts/heading.tsx';
 import type { Fault } from '../session/session.ts';
 import { useFirstFault } from '../start/useFirstFault.ts';
@@ -24,6 +25,7 @@ interface Props<List extends KitList> {
 const NONE: readonly Fault[] = [];
 
 export function KitForm<List extends KitList>({ list, title, opened, typed, children }: Props<List>) {
+  const say = words('kit');
   const { session, way } = useSurroundings();
   const [faults, setFaults] = useState(NONE);
   const form = useFirstFault(faults);
@@ -51,7 +53,7 @@ export function KitForm<List extends KitList>({ list, title, opened, typed, chil
           </p>
         ))}
         <button type="submit" class="chief">
-          Save
+          {say.save}
         </button>
       </form>
       {!isNew && <Happened of={opened.id} />}
@@ -63,7 +65,7 @@ export function KitForm<List extends KitList>({ list, title, opened, typed, chil
             way.back();
           }}
         >
-          {opened.retired === null ? 'Retire it; everything measured with it stays' : 'Bring it back into use'}
+          {opened.retired === null ? say.retire : say.bringBack}
         </button>
       )}
     </>

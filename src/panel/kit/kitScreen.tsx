@@ -1,6 +1,7 @@
 // The kit: bodies, lenses and converters, with what a body cannot keep apart or will soon not keep at all.
 import { useMemo } from 'preact/hooks';
 import { warningsOf } from '../../kit/warnings.ts';
+import { words } from '../../words/catalogue.ts';
 import { Heading } from '../parts/heading.tsx';
 import type { KitPlace } from '../route.ts';
 import { useSurroundings } from '../useSession.ts';
@@ -14,34 +15,35 @@ interface Named {
 }
 
 export function KitScreen() {
+  const say = words('kit');
   const { session, way } = useSurroundings();
   const kit = session.kit.value;
   const entries = session.entries.value;
   const warnings = useMemo(() => warningsOf(kit, new Set(entries.map(({ subject }) => subject.situation))), [kit, entries]);
   return (
     <>
-      <Heading onBack={() => way.back()}>Kit</Heading>
-      {warnings.map(({ sentence }) => (
+      <Heading onBack={() => way.back()}>{say.title}</Heading>
+      {warnings.map(say.warning).map((sentence) => (
         <p key={sentence} class="notice small">
           {sentence}
         </p>
       ))}
-      <List title="Bodies" at="body" add="Add a body" items={kit.bodies} />
-      <List title="Lenses" at="lens" add="Add a lens" items={kit.lenses} />
-      <List title="Converters" at="converter" add="Add a converter" items={kit.converters} />
+      <List at="body" items={kit.bodies} />
+      <List at="lens" items={kit.lenses} />
+      <List at="converter" items={kit.converters} />
       <FromPhotograph />
     </>
   );
 }
 
 interface ListProps {
-  readonly title: string;
   readonly at: KitPlace;
-  readonly add: string;
   readonly items: readonly Named[];
 }
 
-function List({ title, at, add, items }: ListProps) {
+function List({ at, items }: ListProps) {
+  const say = words('kit');
+  const { title, add } = say.lists[at];
   const { way } = useSurroundings();
   const row = ({ id, name, serial }: Named) => (
     <li key={id}>
@@ -56,10 +58,10 @@ function List({ title, at, add, items }: ListProps) {
   return (
     <section class="stack list" aria-label={title}>
       <h2>{title}</h2>
-      {inUse.length > 0 ? <ul class="plain kit">{inUse.map(row)}</ul> : <p class="muted">None yet.</p>}
+      {inUse.length > 0 ? <ul class="plain kit">{inUse.map(row)}</ul> : <p class="muted">{say.none}</p>}
       {retired.length > 0 && (
         <details>
-          <summary>Retired ({retired.length})</summary>
+          <summary>{say.retired(retired.length)}</summary>
           <ul class="plain kit">{retired.map(row)}</ul>
         </details>
       )}

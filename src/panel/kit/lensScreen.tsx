@@ -1,6 +1,7 @@
 // A lens. Two copies of one lens are two of these, told apart by their serials.
 import { useState } from 'preact/hooks';
 import { newLens, type Lens } from '../../kit/kit.ts';
+import { words } from '../../words/catalogue.ts';
 import { Field } from '../parts/field.tsx';
 import { FieldRow } from '../parts/fieldRow.tsx';
 import { useSession } from '../useSession.ts';
@@ -8,6 +9,7 @@ import { KitForm } from './kitForm.tsx';
 import { asNumber, asText, asWords } from './typedFields.ts';
 
 export function LensScreen({ id }: { readonly id: string }) {
+  const { fields, lists } = words('kit');
   const session = useSession();
   const [opened] = useState(() => session.kit.peek().lenses.find((one) => one.id === id) ?? newLens('', '', session.clock()));
   const [typed, setTyped] = useState({
@@ -34,24 +36,24 @@ export function LensScreen({ id }: { readonly id: string }) {
       closest: closest === null ? null : closest * 1000,
     }) as Lens;
   return (
-    <KitForm list="lenses" title={opened.name || 'New lens'} opened={opened} typed={lens}>
+    <KitForm list="lenses" title={opened.name || lists.lens.unnamed} opened={opened} typed={lens}>
       {(faultOf) => (
         <>
-          <Field label="Name" text={typed.name} fault={faultOf('name')} hint="Your own name for it." onTyped={change('name')} />
-          <Field label="Serial number" text={typed.serial} fault={faultOf('serial')} onTyped={change('serial')} />
-          <Field label="Model, as in its photographs" text={typed.model} fault={faultOf('model')} onTyped={change('model')} />
+          <Field label={fields.name} text={typed.name} fault={faultOf('name')} hint={fields.yourName} onTyped={change('name')} />
+          <Field label={fields.serial} text={typed.serial} fault={faultOf('serial')} onTyped={change('serial')} />
+          <Field label={fields.model} text={typed.model} fault={faultOf('model')} onTyped={change('model')} />
           <FieldRow
-            legend="Focal length, mm"
-            hint="The longest stays empty where the lens does not zoom."
+            legend={fields.focal.legend}
+            hint={fields.focal.hint}
             fault={faultOf('focal')}
-            fields={[field('shortest', 'from'), field('longest', 'to')]}
+            fields={[field(fields.focal.from, 'from'), field(fields.focal.to, 'to')]}
           />
           <FieldRow
-            legend="Widest aperture, f/"
+            legend={fields.widest.legend}
             fault={faultOf('widest')}
-            fields={[field('at the shortest', 'widestFrom'), field('at the longest', 'widestTo')]}
+            fields={[field(fields.widest.from, 'widestFrom'), field(fields.widest.to, 'widestTo')]}
           />
-          <Field label="Closest focus, m" text={typed.closest} fault={faultOf('closest')} numeric onTyped={change('closest')} />
+          <Field label={fields.closest} text={typed.closest} fault={faultOf('closest')} numeric onTyped={change('closest')} />
         </>
       )}
     </KitForm>

@@ -14,9 +14,11 @@ interface Props {
   readonly about: readonly { readonly subject: Subject; readonly record: string | null }[];
   readonly scale: Scale;
   readonly suggested: Steps | null;
+  /** The screen has warned of what the body cannot keep already. */
+  readonly warned?: boolean;
 }
 
-export function EnterForm({ about, scale, suggested }: Props) {
+export function EnterForm({ about, scale, suggested, warned = false }: Props) {
   const session = useSession();
   const title = useId();
   const [typed, setTyped] = useState(suggested === null ? '' : writeSteps(suggested));
@@ -38,9 +40,7 @@ export function EnterForm({ about, scale, suggested }: Props) {
   return (
     <form class="card" aria-labelledby={title} noValidate onSubmit={enter}>
       <h2 id={title}>Entered in the camera</h2>
-      {about.map(({ subject }) => (
-        <BodyWarnings key={subject.situation} situation={subject.situation} />
-      ))}
+      {!warned && about.map(({ subject }) => <BodyWarnings key={subject.situation} situation={subject.situation} />)}
       <Field label="Value in the camera" text={typed} fault={fault} onTyped={setTyped} />
       <ConditionFields typed={told} onTyped={setTold} />
       <button type="submit">It is entered</button>

@@ -17,16 +17,21 @@ export function Repeated({ measured }: { readonly measured: readonly Measured[] 
   return (
     <section class="card" aria-labelledby="repeated">
       <h2 id="repeated">{estimates.length} sweeps together</h2>
-      <p>
-        Centre {inTenths(random.value)}, 95 % between {inTenths(random.from)} and {inTenths(random.to)}.
-      </p>
+      {!trouble && (
+        <p>
+          Centre {inTenths(random.value)}, 95 % between {inTenths(random.from)} and {inTenths(random.to)}.
+        </p>
+      )}
       <p>
         The last two lie {steps(apart)} apart; chance allows {steps(allowed)}.{' '}
         {differ ? 'They differ by more.' : 'They agree.'}
       </p>
-      <p class="muted small">
-        Scatter Q {steps(q)} for {freedom}; {Math.round(i2 * 100)} % of it is more than chance; between sweeps {steps(Math.sqrt(tau2))} steps.
-      </p>
+      <details class="small">
+        <summary>Figures</summary>
+        <p>
+          Scatter Q {steps(q)} for {freedom}; {Math.round(i2 * 100)} % of it is more than chance; between sweeps {steps(Math.sqrt(tau2))} steps.
+        </p>
+      </details>
       {trouble && <TroubleNote found={trouble} />}
     </section>
   );

@@ -4,33 +4,38 @@ import { writeSteps, type Scale } from '../../sweep/scale.ts';
 import type { CarriedOutcome } from '../../sweep/end/outcome.ts';
 import { BigValue } from '../parts/bigValue.tsx';
 import { inTenths } from '../words/figures.ts';
-import { inPercent } from '../words/quantities.ts';
 import { CentreFacts } from './centreFacts.tsx';
 import { CarriedDrawing } from './carriedDrawing.tsx';
+import { sureInWords } from './sure.ts';
+import { ENTER, RESULT_WORDS } from './words.ts';
 
 interface Props {
   readonly outcome: CarriedOutcome;
   readonly scale: Scale;
 }
 
-export function CarriedResult({ outcome, scale }: Props) {
+export function CarriedResult({ outcome }: Pick<Props, 'outcome'>) {
+  return (
+    <section class="result" aria-label={RESULT_WORDS.region}>
+      <Headline outcome={outcome} />
+    </section>
+  );
+}
+
+export function CarriedFacts({ outcome, scale }: Props) {
   const { visible, centre, interval, halfWidth, halfInterval, ends } = outcome;
   return (
     <>
-      <section class="result" aria-label="Result">
-        <Headline outcome={outcome} />
-      </section>
       <CarriedDrawing outcome={outcome} scale={scale} />
-      <dl class="facts">
-        <CentreFacts centre={centre} interval={interval} />
+      <CentreFacts centre={centre} interval={interval}>
         <dt>Seen in focus</dt>
         <dd>{visible === null ? 'no value held' : `held from ${writeSteps(visible)} to the limit`}</dd>
         <dt>Half the width</dt>
         <dd>
           {halfWidth.toFixed(1)}, between {halfInterval.from.toFixed(1)} and {halfInterval.to.toFixed(1)}
-          {ends === 'believed' && <small>its ends were not both held on both sides</small>}
+          {ends === 'believed' && <small>{RESULT_WORDS.endsNotSeen}</small>}
         </dd>
-      </dl>
+      </CentreFacts>
     </>
   );
 }
@@ -39,9 +44,9 @@ function Headline({ outcome: { chosen, centre, within, inside, service } }: { re
   if (!service) {
     return (
       <>
-        <p class="caption">The centre</p>
+        <p class="caption">{ENTER}</p>
         <BigValue label="Value to enter" value={chosen} />
-        <p class="line">{inPercent(within)} sure within one step</p>
+        <p class="line">{sureInWords(within)}</p>
       </>
     );
   }

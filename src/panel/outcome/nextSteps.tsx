@@ -1,19 +1,19 @@
 // What to do with the value: enter it, then prove it. The panel cannot do either.
 import { writeSteps } from '../../sweep/scale.ts';
 import type { Steps } from '../../units.ts';
+import { STEP_WORDS } from './words.ts';
 
-export function NextSteps({ value }: { readonly value: Steps }) {
+interface Props {
+  readonly value: Steps;
+  readonly marked: Steps | null;
+}
+
+export function NextSteps({ value, marked }: Props) {
   return (
-    <section aria-labelledby="next-steps">
-      <h2 id="next-steps">What to do next</h2>
-      <ol>
-        <li>Enter {writeSteps(value)} in the camera for this lens, and see that its corrections are switched on.</li>
-        <li>
-          Prove it on photographs: focus through the viewfinder five times, defocusing before each, and compare them with one that
-          was focused in live view.
-        </li>
-      </ol>
-      <p class="muted small">Follow your camera maker{'\u2019'}s manual wherever it differs from this.</p>
+    <section aria-label={STEP_WORDS.heading}>
+      <p>{marked === null ? STEP_WORDS.enter({ value: writeSteps(value) }) : STEP_WORDS.marked({ value: writeSteps(marked) })}</p>
+      {marked !== null && <p>{STEP_WORDS.prove}</p>}
+      <p class="muted small">{STEP_WORDS.manual}</p>
     </section>
   );
 }

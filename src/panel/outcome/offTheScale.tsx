@@ -5,20 +5,23 @@ import { transferPlan } from '../../sweep/transfer/opened.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { useSession } from '../useSession.ts';
+import { CHIEF_WORDS } from './words.ts';
 
 interface Props {
   readonly sweep: SweepState;
   readonly outcome: Outcome;
+  /** Measuring the width is the step that matters. */
+  readonly chief?: boolean;
 }
 
-export function OffTheScale({ sweep, outcome }: Props) {
+export function OffTheScale({ sweep, outcome, chief = true }: Props) {
   const session = useSession();
   if (outcome.found === 'band' || outcome.found === 'nothing') return null;
   const { sweep: live } = session;
   const free = live.value === null || live.value.id === sweep.id;
   return (
     <>
-      {free && transferPlan(sweep, outcome) && <MeasureWidth sweep={sweep} />}
+      {free && transferPlan(sweep, outcome) && <MeasureWidth sweep={sweep} chief={chief} />}
       <button type="button" onClick={() => session.openPage(`workshop.html#${encodeURIComponent(sweep.id)}`)}>
         Page for the workshop
       </button>
@@ -26,7 +29,7 @@ export function OffTheScale({ sweep, outcome }: Props) {
   );
 }
 
-function MeasureWidth({ sweep: { id, plan } }: { readonly sweep: SweepState }) {
+function MeasureWidth({ sweep: { id, plan }, chief }: { readonly sweep: SweepState; readonly chief: boolean }) {
   const session = useSession();
   const [fault, setFault] = useState('');
   const begin = async (): Promise<void> => {
@@ -52,8 +55,8 @@ function MeasureWidth({ sweep: { id, plan } }: { readonly sweep: SweepState }) {
           {fault}
         </p>
       )}
-      <button type="button" class="chief" onClick={() => void begin()}>
-        Measure the width
+      <button type="button" class={chief ? 'chief' : ''} onClick={() => void begin()}>
+        {CHIEF_WORDS['measure the width']}
       </button>
     </section>
   );

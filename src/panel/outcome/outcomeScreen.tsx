@@ -1,22 +1,32 @@
-// The end of a sweep.
-import { useCallback } from 'preact/hooks';
-import { useKeys } from '../keys/useKeys.ts';
-import { Heading } from '../parts/heading.tsx';
-import { Troubles } from '../parts/troubles.tsx';
-import { useSession } from '../useSession.ts';
-import { subjectInWords } from '../words/subjects.ts';
+// The end of a sweep: what came out, and the one step that matters now.
+import { useCallback, useEffect } from 'preact/hooks';
+import { findingOf } from '../../sweep/finding.ts';
+import { toEnter } from '../../sweep/toEnter.ts';
 import type { BandOutcome, Outcome } from '../../sweep/end/outcome.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { transferPlan } from '../../sweep/transfer/opened.ts';
-import { useTell } from '../sweep/useTell.ts';
+import type { Steps } from '../../units.ts';
 import { Estimates, usePlaced } from '../bench/placedValue.tsx';
+import { useKeys } from '../keys/useKeys.ts';
+import { BodyWarnings } from '../kit/bodyWarnings.tsx';
 import { EnterForm } from '../logbook/enterForm.tsx';
+import { Heading } from '../parts/heading.tsx';
 import { late } from '../parts/late.tsx';
+import { Troubles } from '../parts/troubles.tsx';
 import { isPlanned } from '../plan/isPlanned.ts';
+import { markOf } from '../session/ending.ts';
+import { useTell } from '../sweep/useTell.ts';
+import { WhatToCheck } from '../trouble/whatToCheck.tsx';
+import { useSession } from '../useSession.ts';
+import { subjectInWords } from '../words/subjects.ts';
 import { CarriedSteps } from './carriedSteps.tsx';
+import { chiefOf } from './chief.ts';
 import { NextSteps } from './nextSteps.tsx';
 import { OffTheScale } from './offTheScale.tsx';
 import { OutcomeView } from './outcomeView.tsx';
+import { PressesNow } from './pressesNow.tsx';
+import { StepButton } from './stepButton.tsx';
+import { CHIEF_WORDS, STEP_WORDS } from './words.ts';
 
 const PlanProgress = late(async () => (await import('../plan/planProgress.tsx')).PlanProgress);
 
@@ -25,49 +35,76 @@ interface Props {
   readonly outcome: Outcome;
 }
 
-/** What to enter, and that it was entered; a band may be placed on purpose. */
-function ToDo({ sweep, outcome }: Props) {
-  const { subject, scale } = sweep.plan;
-  if (outcome.found === 'carried over') return <CarriedSteps sweep={sweep} outcome={outcome} />;
-  if (outcome.found !== 'band') return <EnterForm about={[{ subject, record: sweep.id }]} scale={scale} suggested={null} />;
-  return <Found sweep={sweep} outcome={outcome} />;
-}
-
-function Found({ sweep, outcome }: { readonly sweep: SweepState; readonly outcome: BandOutcome }) {
-  const { subject, scale, bench } = sweep.plan;
-  const placed = usePlaced({ outcome, scale, stored: bench });
-  const value = placed?.ok ? placed.value.chosen : outcome.chosen;
-  return (
-    <>
-      <Estimates outcome={outcome} scale={scale} placed={placed} />
-      <NextSteps value={value} />
-      <EnterForm key={value} about={[{ subject, record: sweep.id }]} scale={scale} suggested={value} />
-    </>
-  );
-}
-
 export function OutcomeScreen({ sweep, outcome }: Props) {
-  const session = useSession();
   const nothing = useCallback(() => undefined, []);
   useKeys(useTell('key', nothing));
   const { lens, details } = subjectInWords(sweep.plan.subject);
-  const planned = isPlanned(session.plan.value, sweep);
-  const practice = sweep.plan.practice !== null;
+  const isPlaceable = sweep.plan.practice === null && outcome.found === 'band' && findingOf(outcome, sweep.troubles).is === 'sure';
   return (
     <>
       <Heading>{lens}</Heading>
       <p class="muted small">{details}</p>
       <Troubles />
-      <OutcomeView sweep={sweep} outcome={outcome} />
-      <OffTheScale sweep={sweep} outcome={outcome} />
-      {!practice && <ToDo sweep={sweep} outcome={outcome} />}
-      {planned && <PlanProgress />}
-      <button type="button" class={transferPlan(sweep, outcome) ? '' : 'chief'} onClick={() => session.leave()}>
-        {planned ? 'Go on with the plan' : 'New sweep'}
-      </button>
-      <button type="button" onClick={() => session.input({ told: 'undo', by: 'pointer', heard: null })}>
-        Back to the sweep
-      </button>
+      {isPlaceable ? <Placed sweep={sweep} outcome={outcome} /> : <Whole sweep={sweep} outcome={outcome} />}
+    </>
+  );
+}
+
+/** A band may be placed on purpose: then another value than the one found is to be entered, and marked. */
+function Placed({ sweep, outcome }: { readonly sweep: SweepState; readonly outcome: BandOutcome }) {
+  const session = useSession();
+  const { scale, bench } = sweep.plan;
+  const placed = usePlaced({ outcome, scale, stored: bench });
+  const enter = placed?.ok ? placed.value.chosen : outcome.chosen;
+  useEffect(() => {
+    session.propose(enter);
+    return () => session.propose(null);
+  }, [session, enter]);
+  return <Whole sweep={sweep} outcome={outcome} enter={enter} estimates={<Estimates outcome={outcome} scale={scale} placed={placed} />} />;
+}
+
+interface WholeProps extends Props {
+  readonly enter?: Steps;
+  readonly estimates?: preact.JSX.Element;
+}
+
+function Whole({ sweep, outcome, enter, estimates }: WholeProps) {
+  const session = useSession();
+  const { plan } = sweep;
+  const finding = findingOf(outcome, sweep.troubles);
+  const practice = plan.practice !== null;
+  const mark = markOf(session.entries.value, sweep.id)?.value ?? null;
+  const measurable = transferPlan(sweep, outcome) !== null;
+  const chief = chiefOf(finding, { practice, marked: mark !== null, measurable, holds: outcome.tally.holds });
+  const value = enter ?? toEnter(outcome, sweep.troubles);
+  const planned = isPlanned(session.plan.value, sweep);
+  const next = planned ? STEP_WORDS.nextOfPlan : CHIEF_WORDS['next lens'];
+  return (
+    <>
+      <OutcomeView sweep={sweep} outcome={outcome} enter={enter}>
+        {!practice && outcome.found === 'carried over' && finding.is !== 'doubtful' && <CarriedSteps outcome={outcome} marked={mark} />}
+        {!practice && value !== null && (
+          <>
+            <BodyWarnings situation={plan.subject.situation} />
+            {outcome.found === 'band' && <NextSteps value={value} marked={mark} />}
+          </>
+        )}
+        {chief === 'mark' && <StepButton word="entered" chief label={CHIEF_WORDS.mark} />}
+        {chief === 'what to check' && <WhatToCheck />}
+        {chief === 'next lens' && <StepButton word="next" chief label={next} />}
+        <PressesNow sweep={sweep} />
+        {planned && <PlanProgress />}
+      </OutcomeView>
+      {estimates}
+      <OffTheScale sweep={sweep} outcome={outcome} chief={chief === 'measure the width'} />
+      {!practice && finding.is !== 'nothing' && (
+        <details>
+          <summary>{value === null ? STEP_WORDS.allTheSame : STEP_WORDS.otherwise}</summary>
+          <EnterForm key={value} about={[{ subject: plan.subject, record: sweep.id }]} scale={plan.scale} suggested={value} warned />
+        </details>
+      )}
+      {chief !== 'next lens' && <StepButton word="next" label={next} />}
+      <StepButton word="undo" label={mark === null ? STEP_WORDS.backToSweep : STEP_WORDS.takeMarkBack} />
     </>
   );
 }

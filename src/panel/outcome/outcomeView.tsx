@@ -1,59 +1,75 @@
-// A finished sweep as it is looked at, right after it and years later in the logbook.
+// A finished sweep as it is looked at, right after it and years later in the logbook: everything on it follows from one finding.
+import type { ComponentChildren } from 'preact';
+import { findingOf, type Finding } from '../../sweep/finding.ts';
+import type { Outcome } from '../../sweep/end/outcome.ts';
+import type { SweepState } from '../../sweep/state.ts';
+import { transferPlan } from '../../sweep/transfer/opened.ts';
+import type { Steps } from '../../units.ts';
 import { Strip } from '../strip/strip.tsx';
+import { TroubleNote, WhatIsToBeChecked } from '../trouble/troubleNote.tsx';
 import { inMinutes } from '../words/figures.ts';
 import { holdsCounted } from '../words/quantities.ts';
-import type { Outcome } from '../../sweep/end/outcome.ts';
-import type { Scale } from '../../sweep/scale.ts';
-import type { SweepState } from '../../sweep/state.ts';
-import { CarriedResult } from './carried.tsx';
-import { transferPlan } from '../../sweep/transfer/opened.ts';
-import { BandResult } from './result.tsx';
+import { CarriedFacts, CarriedResult } from './carried.tsx';
+import { BandFacts, BandResult } from './result.tsx';
 import { Revealed } from './revealed.tsx';
-import { TroubleNote } from '../trouble/troubleNote.tsx';
-import type { Trouble } from '../../sweep/trouble/trouble.ts';
-import { isHopeless } from '../../sweep/trouble/troublesOf.ts';
-import { TroubledResult } from './troubled.tsx';
+import { BareResult, DoubtfulResult, PlainChecks } from './troubled.tsx';
 
 interface Props {
   readonly sweep: SweepState;
   readonly outcome: Outcome;
-}
-
-interface Found {
-  readonly outcome: Outcome;
-  readonly scale: Scale;
-  readonly cause: Trouble | undefined;
-  readonly gap: boolean;
-}
-
-function Result({ outcome, scale, cause, gap }: Found) {
-  switch (outcome.found) {
-    case 'band':
-      return <BandResult outcome={outcome} gap={gap} />;
-    case 'carried over':
-      return <CarriedResult outcome={outcome} scale={scale} />;
-    default:
-      return <TroubledResult outcome={outcome} cause={cause} />;
-  }
+  /** The value to enter, where it is another than the one found. */
+  readonly enter?: Steps | undefined;
+  /** What to do about it, right below what came out. */
+  readonly children?: ComponentChildren;
 }
 
 /** A practice camera keeps its true band to itself while there is still something to measure. */
-export function OutcomeView({ sweep, outcome }: Props) {
+export function OutcomeView({ sweep, outcome, enter, children }: Props) {
   const { holds, seconds } = outcome.tally;
-  /** A trouble that leaves no band stands in its place. */
-  const cause = outcome.found === 'nothing' || outcome.found === 'past the limit' ? sweep.troubles.find(isHopeless) : undefined;
-  const gap = sweep.troubles.some(({ trouble }) => trouble === 'hole in the band');
+  const finding = findingOf(outcome, sweep.troubles);
   return (
     <>
-      <Result outcome={outcome} scale={sweep.plan.scale} cause={cause} gap={gap} />
-      {sweep.troubles.map((found) => found !== cause && <TroubleNote key={found.trouble} found={found} />)}
+      <Headline finding={finding} outcome={outcome} enter={enter} />
+      {children}
+      {finding.is !== 'doubtful' && <Facts sweep={sweep} outcome={outcome} />}
       {outcome.found === 'carried over' && <p class="muted small">The holds with the focus set aside:</p>}
       <Strip sweep={sweep} />
       <p class="muted small">
         {holdsCounted(holds)} in {inMinutes(seconds)}
         {sweep.spent.length > 0 && `, ${holdsCounted(sweep.spent.length)} of them before the focus moved and not counted`}
       </p>
+      {finding.is === 'doubtful' && (
+        <>
+          <WhatIsToBeChecked of={finding.trouble} />
+          {finding.others.map((found) => (
+            <TroubleNote key={found.trouble} found={found} />
+          ))}
+        </>
+      )}
       {transferPlan(sweep, outcome) === null && <Revealed plan={sweep.plan} outcome={outcome} troubles={sweep.troubles} />}
     </>
   );
+}
+
+function Headline({ finding, outcome, enter }: { readonly finding: Finding } & Pick<Props, 'outcome' | 'enter'>) {
+  if (finding.is === 'doubtful') return <DoubtfulResult trouble={finding.trouble} />;
+  switch (outcome.found) {
+    case 'band':
+      return <BandResult outcome={outcome} enter={enter ?? outcome.chosen} />;
+    case 'carried over':
+      return <CarriedResult outcome={outcome} />;
+    default:
+      return <BareResult outcome={outcome} />;
+  }
+}
+
+function Facts({ sweep: { plan }, outcome }: Pick<Props, 'sweep' | 'outcome'>) {
+  switch (outcome.found) {
+    case 'band':
+      return <BandFacts outcome={outcome} />;
+    case 'carried over':
+      return <CarriedFacts outcome={outcome} scale={plan.scale} />;
+    default:
+      return <PlainChecks outcome={outcome} />;
+  }
 }

@@ -1,39 +1,40 @@
-// What came out: the value to use as large as it was during the sweep, how sure it is, and the facts behind it.
+// What came out: the value to enter as large as it was during the sweep, how sure it is, and below what to do with it the facts
+// behind it.
+import type { Steps } from '../../units.ts';
 import { writeSteps } from '../../sweep/scale.ts';
 import type { BandOutcome } from '../../sweep/end/outcome.ts';
 import { BigValue } from '../parts/bigValue.tsx';
 import { inPercent } from '../words/quantities.ts';
 import { CentreFacts } from './centreFacts.tsx';
+import { sureInWords } from './sure.ts';
+import { ENTER, RESULT_WORDS } from './words.ts';
 
 interface Props {
   readonly outcome: BandOutcome;
-  /** The band has a gap: how sure the belief is of its centre means nothing then. */
-  readonly gap: boolean;
+  /** The value to enter; another than the one found where it was shifted on purpose. */
+  readonly enter: Steps;
 }
 
-export function BandResult({ outcome, gap }: Props) {
-  const { low, high, centre, chosen, other, interval, within, ends } = outcome;
-  const value = writeSteps(chosen);
+export function BandResult({ outcome: { chosen, other, within }, enter }: Props) {
+  const found = writeSteps(chosen);
   return (
-    <>
-      <section class="result" aria-label="Result">
-        <p class="caption">The centre</p>
-        <BigValue label="Value to enter" value={chosen} />
-        <p class="line">{gap ? 'not sure: the band has a gap' : `${inPercent(within)} sure within one step`}</p>
-        {other !== null && (
-          <p class="muted">
-            The middle falls between {value} and {writeSteps(other)}, and the holds prefer neither. {value} is nearer zero.
-          </p>
-        )}
-      </section>
-      <dl class="facts">
-        <dt>Band</dt>
-        <dd>
-          {low === high ? value : `${writeSteps(low)} to ${writeSteps(high)}`}
-          {ends === 'believed' && <small>its ends were not both held on both sides</small>}
-        </dd>
-        <CentreFacts centre={centre} interval={interval} />
-      </dl>
-    </>
+    <section class="result" aria-label={RESULT_WORDS.region}>
+      <p class="caption">{ENTER}</p>
+      <BigValue label="Value to enter" value={enter} />
+      <p class="line">{enter === chosen ? sureInWords(within) : RESULT_WORDS.placed({ found, percent: inPercent(within) })}</p>
+      {other !== null && enter === chosen && <p class="muted">{RESULT_WORDS.between({ value: found, other: writeSteps(other) })}</p>}
+    </section>
+  );
+}
+
+export function BandFacts({ outcome: { low, high, centre, interval, ends } }: { readonly outcome: BandOutcome }) {
+  return (
+    <CentreFacts centre={centre} interval={interval}>
+      <dt>{RESULT_WORDS.band}</dt>
+      <dd>
+        {low === high ? writeSteps(low) : RESULT_WORDS.bandFrom({ low: writeSteps(low), high: writeSteps(high) })}
+        {ends === 'believed' && <small>{RESULT_WORDS.endsNotSeen}</small>}
+      </dd>
+    </CentreFacts>
   );
 }

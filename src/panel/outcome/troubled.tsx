@@ -1,69 +1,60 @@
-// An outcome that gives no value to enter: what was seen, and what to check before the next sweep.
-import type { BandOutcome, CarriedOutcome, Outcome } from '../../sweep/end/outcome.ts';
+// A result that gives no value to enter: what was seen, and what to check before the next sweep.
+import type { Outcome } from '../../sweep/end/outcome.ts';
 import type { Trouble } from '../../sweep/trouble/trouble.ts';
-import { evidenceInWords, nameOf, troubleInWords } from '../../voice/checks.ts';
+import { nameOf, troubleInWords } from '../../voice/checks.ts';
 import { outcomeInWords } from '../../voice/outcomes.ts';
-import { Checks } from '../trouble/troubleNote.tsx';
+import { CHECKS_ID } from '../trouble/whatToCheck.tsx';
+import { CHECK_WORDS, FACE_WORDS, RESULT_WORDS } from './words.ts';
 
-type Troubled = Exclude<Outcome, BandOutcome | CarriedOutcome>;
+type Bare = Extract<Outcome, { found: 'past the limit' | 'beyond the scale' | 'nothing' }>;
 
-interface Props {
-  readonly outcome: Troubled;
-  /** What the holds tell to be wrong, where they do. */
-  readonly cause: Trouble | undefined;
+export function DoubtfulResult({ trouble }: { readonly trouble: Trouble }) {
+  return <Headed headline={nameOf(trouble)} means={troubleInWords(trouble)} />;
 }
 
-export function TroubledResult({ outcome, cause }: Props) {
-  if (cause) return <Caused cause={cause} />;
+export function BareResult({ outcome }: { readonly outcome: Bare }) {
+  if (outcome.found === 'nothing' && outcome.tally.holds === 0) return <Headed headline={RESULT_WORDS.noHold} means={RESULT_WORDS.noHoldMeans} />;
+  return <Headed headline={HEADLINE[outcome.found]} means={outcomeInWords(outcome).written} />;
+}
+
+const Headed = ({ headline, means }: { readonly headline: string; readonly means: string }) => (
+  <section class="result" aria-label={RESULT_WORDS.region}>
+    <p class="headline">{headline}</p>
+    <p>{means}</p>
+  </section>
+);
+
+export function PlainChecks({ outcome }: { readonly outcome: Bare }) {
+  if (outcome.tally.holds === 0) return null;
   return (
-    <>
-      <section class="result" aria-label="Result">
-        <p class="headline">{HEADLINE[outcome.found]}</p>
-        <p>{outcomeInWords(outcome).written}</p>
-      </section>
-      <h2>What to check</h2>
+    <section aria-labelledby={CHECKS_ID}>
+      <h2 id={CHECKS_ID} tabIndex={-1}>
+        {CHECK_WORDS.plain}
+      </h2>
       <ul>
         {CHECKS[outcome.found].map((check) => (
           <li key={check}>{check}</li>
         ))}
       </ul>
-    </>
+    </section>
   );
 }
 
-function Caused({ cause }: { readonly cause: Trouble }) {
-  return (
-    <>
-      <section class="result" aria-label="Result">
-        <p class="headline">{nameOf(cause)}</p>
-        <p>{troubleInWords(cause)}</p>
-        <p class="muted small">{evidenceInWords(cause)}</p>
-      </section>
-      <h2>What to check, the likeliest first</h2>
-      <Checks of={cause} />
-      <p class="muted small">Follow your camera maker{'\u2019'}s manual wherever it differs from this.</p>
-    </>
-  );
-}
-
-const HEADLINE: Record<Troubled['found'], string> = {
-  'past the limit': 'Past the limit',
-  'beyond the scale': 'Beyond the scale',
-  nothing: 'Nothing held',
+const HEADLINE: Record<Bare['found'], string> = {
+  'past the limit': FACE_WORDS.past,
+  'beyond the scale': FACE_WORDS.beyond,
+  nothing: FACE_WORDS.nothing,
 };
 
 const FOCUS = 'Focus again in live view at full aperture, enlarged, and switch the lens to manual without touching the ring.';
 const TARGET = 'Stand the target square to the camera, evenly lit, with more contrast than its surroundings.';
 const SERVICE = 'If it comes out the same again, the pair needs the maker\u2019s service.';
+const OTHER = 'See that the body holds no other correction, such as one for all lenses.';
 
 /** Common practice, no source. */
-const CHECKS: Record<Troubled['found'], readonly string[]> = {
-  'past the limit': [
-    FOCUS,
-    'See that the body holds no other correction, such as one for all lenses.',
-    SERVICE,
-  ],
-  'beyond the scale': [FOCUS, 'See that the body holds no other correction, such as one for all lenses.', SERVICE],
+const CHECKS: Record<Bare['found'], readonly string[]> = {
+  'past the limit': [FOCUS, OTHER, SERVICE],
+  'beyond the scale': [FOCUS, OTHER, SERVICE],
   nothing: [
     FOCUS,
     TARGET,

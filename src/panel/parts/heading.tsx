@@ -11,8 +11,11 @@ interface Props {
 
 export function Heading({ children, onBack }: Props) {
   const heading = useRef<HTMLHeadingElement>(null);
-  // Before anything can be pressed on the new screen, or the focus would be taken from there.
-  useLayoutEffect(() => heading.current?.focus(), []);
+  // Before anything can be pressed on the new screen, or the focus would be taken from there. On the screen that stood in the
+  // page before the panel was drawn, it may be somewhere already.
+  useLayoutEffect(() => {
+    if (document.activeElement === document.body) heading.current?.focus();
+  }, []);
   useEffect(() => {
     if (!onBack) return;
     const pressed = ({ key, target, defaultPrevented }: KeyboardEvent): void => {

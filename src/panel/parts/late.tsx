@@ -4,19 +4,22 @@ import { signal } from '@preact/signals';
 import type { ComponentType } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { UNREAD } from '../../unread.ts';
+import { readWords, type Area } from '../../words/catalogue.ts';
 
 export type Late<Props> = ComponentType<Props> & {
   /** Reads it before it is shown. */
   fetch(): void;
 };
 
-export function late<Props extends object>(load: () => Promise<ComponentType<Props>>): Late<Props> {
+/** `areas`: the words that it shows, read with it. */
+export function late<Props extends object>(load: () => Promise<ComponentType<Props>>, ...areas: readonly Area[]): Late<Props> {
   const part = signal<{ readonly Part: ComponentType<Props> } | 'unread' | 'reading' | 'failed'>('unread');
 
   function fetch(): void {
     if (part.peek() !== 'unread') return;
     part.value = 'reading';
-    load().then(
+    const ready = areas.length === 0 ? load() : Promise.all([load(), readWords(...areas)]).then(([Part]) => Part);
+    ready.then(
       (Part) => (part.value = { Part }),
       () => (part.value = 'failed'),
     );

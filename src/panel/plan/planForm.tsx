@@ -2,7 +2,7 @@
 import { useState } from 'preact/hooks';
 import { Distance } from '../../kit/lengths.ts';
 import { situationsWanted, type Wanted } from '../../logbook/plan/wanted.ts';
-import { failed, got, type Got } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 import type { Millimetres } from '../../units.ts';
 import { inMillimetresTyped } from '../start/typedKit.ts';
 import { Field } from '../parts/field.tsx';
@@ -45,7 +45,7 @@ export function PlanForm({ onPlanned }: { readonly onPlanned: () => void }) {
     const saved = wanted.value.map((situation) => session.saveSituation(situation));
     const refused = saved.find(({ ok }) => !ok);
     if (refused && !refused.ok) return setRefusal(refused.faults[0]?.sentence ?? 'This does not fit. Check what you chose.');
-    session.planFor(saved.flatMap((one) => (one.ok ? [one.id] : [])));
+    session.planJob(saved.flatMap((one) => (one.ok ? [one.id] : [])));
     onPlanned();
   };
   if (bodies.length === 0 || lenses.length === 0) {
@@ -79,7 +79,7 @@ export function PlanForm({ onPlanned }: { readonly onPlanned: () => void }) {
 }
 
 /** Distances in metres, apart by spaces or semicolons. */
-function distancesTyped(text: string): Got<Millimetres[]> {
+function distancesTyped(text: string): Result<Millimetres[]> {
   const distances = text.split(/[\s;]+|,\s+/).filter((part) => part !== '').map(inMillimetresTyped);
   const fault = distances.map((distance) => v.safeParse(Distance, distance)).find(({ success }) => !success);
   return fault ? failed('Enter distances in metres, from 0.05 to 500, with a space between them.') : got([...new Set(distances)]);

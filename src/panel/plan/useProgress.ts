@@ -2,14 +2,14 @@
 import { useMemo } from 'preact/hooks';
 import type { Shelved } from '../../logbook/shelf.ts';
 import { progressOf, type Progress } from '../../logbook/plan/jobPlan.ts';
-import { paceOf, type Pace } from '../../logbook/plan/pace.ts';
+import { paceOf, type SweepTime } from '../../logbook/plan/pace.ts';
 import { useShelf } from '../logbook/useShelf.ts';
 import { useSession } from '../useSession.ts';
 import { subjectInWords } from '../words/subjects.ts';
 
 export interface PlanNow {
   readonly progress: Progress;
-  readonly pace: Pace;
+  readonly pace: SweepTime;
   readonly shelved: ReadonlyMap<string, Shelved>;
 }
 

@@ -12,11 +12,11 @@ import type { Moment } from '../../units.ts';
 import { joinTaught } from '../../voice/ownWords/forgetting.ts';
 import type { Take } from '../../voice/ownWords/take.ts';
 import type { Keeper } from './keeper.ts';
-import type { Library } from './library.ts';
+import type { LibraryStore } from './library.ts';
 import type { Ports } from './ports.ts';
 import type { Bringing } from './session.ts';
 
-type World = Pick<Ports, 'store' | 'snapshots' | 'now'> & { readonly keeper: Keeper; readonly library: Library };
+type World = Pick<Ports, 'store' | 'snapshots' | 'now'> & { readonly keeper: Keeper; readonly library: LibraryStore };
 
 export async function bring({ store, snapshots, now, keeper, library }: World, brought: Logbook, how: Bringing): Promise<Result> {
   const stored = await store.read();

@@ -15,6 +15,7 @@ import type { Attendant, Session } from './session.ts';
 import { failed } from '../../result.ts';
 import { createTold } from './told.ts';
 import { UNREAD } from '../../unread.ts';
+import { readWords } from '../../words/catalogue.ts';
 import { createTroubles } from './troubles.ts';
 
 const TICK = 100;
@@ -39,7 +40,9 @@ export function createSession(ports: Ports): Session {
       withdraw: (id) => library.withdraw(id),
     },
   );
-  const told = createTold(live, now);
+  /** On from a result. */
+  const nextLens = (): void => void live.leave();
+  const told = createTold(live, now, () => desk, nextLens);
   const attending = signal<Attendant | null>(null);
   // Beside a sweep a press waits for a possible second one, as it does during a hold.
   const gestures = createGestures(
@@ -63,10 +66,10 @@ export function createSession(ports: Ports): Session {
   }
 
   async function read(): Promise<void> {
-    const part = await import('./desk.ts').catch(() => null);
+    const [part] = await Promise.all([import('./desk.ts'), readWords('kit')]).catch(() => [null]);
     const contents = part ? await part.load({ ...ports, keeper, troubles }, () => void read()).catch(() => unread()) : unread();
     if (!part || contents === null) return;
-    desk = part.createDesk(library, ports.newId, now);
+    desk = part.createDesk(library, live.carrier, ports.newId, now);
     ({ contentsOf } = part);
     library.take(contents);
     part.watchSync({ ...ports, library, troubles });
@@ -126,12 +129,14 @@ export function createSession(ports: Ports): Session {
       return begun;
     },
     leave: () => void live.leave(),
+    nextLens,
+    propose: (value) => desk?.propose(value),
     saveBody: (draft) => desk?.saveBody(draft) ?? UNSAVED,
     saveLens: (draft) => desk?.saveLens(draft) ?? UNSAVED,
     saveSituation: (draft) => desk?.saveSituation(draft) ?? UNSAVED,
     putKit: (list, item, seen) => desk?.putKit(list, item, seen) ?? UNSAVED,
     retireKit: (list, id, away) => desk?.retireKit(list, id, away) ?? UNSAVED,
-    planFor: (situations) => desk?.planFor(situations),
+    planJob: (situations) => desk?.planJob(situations),
     enter: (entry) => desk?.enter(entry) ?? failed(NOT_READ),
     writeByHand: (draft) => desk?.writeByHand(draft) ?? failed(NOT_READ),
     tellConditions: (record, conditions) => desk?.tellConditions(record, conditions) ?? failed(NOT_READ),

@@ -3,11 +3,11 @@ import { KEY, recordKey } from '../../logbook/keys.ts';
 import { withoutHeard } from '../../logbook/withoutHeard.ts';
 import { DONE, failed, type Result } from '../../result.ts';
 import type { Keeper } from './keeper.ts';
-import type { Library } from './library.ts';
+import type { LibraryStore } from './library.ts';
 import type { Live } from './live.ts';
 import type { Ports } from './ports.ts';
 
-type World = Pick<Ports, 'store' | 'snapshots'> & { readonly keeper: Keeper; readonly library: Library; readonly live: Live };
+type World = Pick<Ports, 'store' | 'snapshots'> & { readonly keeper: Keeper; readonly library: LibraryStore; readonly live: Live };
 
 export async function eraseHeard({ store, snapshots, keeper, library, live }: World): Promise<Result> {
   if (live.role.peek() !== 'owner') return failed('A sweep runs in another window. Erase what was heard there, or take the sweep over.');

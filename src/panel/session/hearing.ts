@@ -1,8 +1,8 @@
-// Listening for words while a sweep or a set-up walk runs here, once the person has said yes to it. What it takes to listen
+// Listening for words while a sweep, its result or a set-up walk stands here, once the person has said yes to it. What it takes to listen
 // is read then, and not at all where nobody does.
 import { computed, effect, signal, type ReadonlySignal } from '@preact/signals';
 import { UNREAD } from '../../unread.ts';
-import type { Library } from './library.ts';
+import type { LibraryStore } from './library.ts';
 import type { Listener } from './listener.ts';
 import type { Live } from './live.ts';
 import type { Ports } from './ports.ts';
@@ -15,7 +15,7 @@ export interface Hearing {
   /** Deaf until the returned function is called, and a moment longer. */
   deafen(): () => void;
   /** Opens and closes the ear from now on. */
-  start(live: Live, library: Library, told: Told, attending: ReadonlySignal<Attendant | null>): void;
+  start(live: Live, library: LibraryStore, told: Told, attending: ReadonlySignal<Attendant | null>): void;
   /** The one switch; true when it is the switch that opens the ear, and tells nothing else. */
   contact(move: 'down' | 'up'): boolean;
 }
@@ -31,9 +31,9 @@ export function createHearing(ports: Pick<Ports, 'ear' | 'openPage' | 'takes' | 
     contact: (move) => listener?.contact(move) ?? false,
     start(live, library, told, attending) {
       const voice = computed(() => {
-        const phase = live.role.value === 'owner' ? live.sweep.value?.phase.name : undefined;
+        // To the end: at a result "entered", "next" and "undo" are still heard.
+        const isSweeping = live.role.value === 'owner' && live.sweep.value !== null;
         const { voice: chosen } = library.settings.value;
-        const isSweeping = phase !== undefined && phase !== 'finished';
         return (isSweeping || attending.value) && chosen.listen !== 'off' ? chosen : null;
       });
       const stop = effect(() => {

@@ -4,8 +4,9 @@ import * as v from 'valibot';
 import { put, retire, type KitItem, type KitList } from '../../kit/change.ts';
 import { Body, Converter, Lens, newBody, newLens, Situation } from '../../kit/kit.ts';
 import type { Moment } from '../../units.ts';
+import { words } from '../../words/catalogue.ts';
 import { faultsIn } from './faults.ts';
-import type { Library } from './library.ts';
+import type { LibraryStore } from './library.ts';
 import type { BodyDraft, LensDraft, Saved, SituationDraft } from './session.ts';
 
 export interface KitForms {
@@ -23,7 +24,7 @@ const SCHEMA: { readonly [List in KitList]: v.GenericSchema<unknown, KitItem[Lis
   situations: Situation,
 };
 
-export function createKitForms(library: Pick<Library, 'kit' | 'changeKit'>, newId: () => string, now: () => Moment): KitForms {
+export function createKitForms(library: Pick<LibraryStore, 'kit' | 'changeKit'>, newId: () => string, now: () => Moment): KitForms {
   const { kit, changeKit } = library;
 
   function putKit<List extends KitList>(list: List, item: unknown, seen: Moment | null): Saved {
@@ -31,7 +32,7 @@ export function createKitForms(library: Pick<Library, 'kit' | 'changeKit'>, newI
     const checked = v.safeParse(schema, item);
     if (!checked.success) return { ok: false, faults: faultsIn(checked.issues) };
     const changed = put(kit.value, list, checked.output, seen, now());
-    if (!changed.ok) return { ok: false, faults: [{ field: null, sentence: changed.sentence }] };
+    if (!changed.ok) return { ok: false, faults: [{ field: null, sentence: words('kit').unsaved(changed.fault) }] };
     changeKit(changed.value);
     return { ok: true, id: checked.output.id };
   }
@@ -40,7 +41,7 @@ export function createKitForms(library: Pick<Library, 'kit' | 'changeKit'>, newI
     putKit: (list, item, seen) => putKit(list, item.id === '' ? { ...item, id: newId() } : item, seen),
     retireKit(list, id, away) {
       const changed = retire(kit.value, list, id, away ? now() : null, now());
-      if (!changed.ok) return { ok: false, faults: [{ field: null, sentence: changed.sentence }] };
+      if (!changed.ok) return { ok: false, faults: [{ field: null, sentence: words('kit').unsaved(changed.fault) }] };
       changeKit(changed.value);
       return { ok: true, id };
     },

@@ -10,13 +10,13 @@ import type { JobPlan } from '../../logbook/plan/jobPlan.ts';
 import type { LogRecord } from '../../logbook/record.ts';
 import { byHandKey, entryKey, KEY, noteKey, recordKey } from '../../logbook/keys.ts';
 import { newestFirst } from '../../logbook/newestFirst.ts';
-import type { Contents, Read, Stored } from '../../logbook/stored.ts';
+import type { Contents, CheckedStore, Stored } from '../../logbook/stored.ts';
 import { Settings, USUAL_SETTINGS } from '../../settings.ts';
 import type { Moment } from '../../units.ts';
 import type { Keeper } from './keeper.ts';
 import type { SettingsPatch } from './session.ts';
 
-export interface Library {
+export interface LibraryStore {
   readonly kit: ReadonlySignal<Kit>;
   readonly records: ReadonlySignal<readonly LogRecord[]>;
   readonly byHand: ReadonlySignal<readonly HandRecord[]>;
@@ -29,7 +29,7 @@ export interface Library {
   take(contents: Contents): void;
   isFilled(): boolean;
   /** What another window has changed. */
-  changed(changes: Stored, read: Read): void;
+  changed(changes: Stored, read: CheckedStore): void;
   changeKit(kit: Kit): void;
   changeSettings(patch: SettingsPatch): void;
   record(record: LogRecord): Promise<void>;
@@ -37,13 +37,15 @@ export interface Library {
   /** Shows the records changed, as they are on disk already. */
   rewriteRecords(change: <Part>(part: Part) => Part): void;
   addByHand(record: HandRecord): void;
-  addEntry(entry: Entry): void;
+  /** Resolves when it is on disk. */
+  addEntry(entry: Entry): Promise<void>;
+  withdrawEntry(id: string): Promise<void>;
   addNote(note: KitNote): void;
   changePlan(plan: JobPlan | null): void;
   backUp(at: Moment): void;
 }
 
-export function createLibrary(keeper: Keeper): Library {
+export function createLibrary(keeper: Keeper): LibraryStore {
   const kit = signal<Kit>({ bodies: [], lenses: [], converters: [], situations: [] });
   const records = signal<readonly LogRecord[]>([]);
   const byHand = signal<readonly HandRecord[]>([]);
@@ -141,7 +143,11 @@ export function createLibrary(keeper: Keeper): Library {
     },
     addEntry(entry) {
       entries.value = [...without(entries.value, entry.id), entry];
-      void keeper.keep({ [entryKey(entry.id)]: entry });
+      return keeper.keep({ [entryKey(entry.id)]: entry });
+    },
+    withdrawEntry(id) {
+      entries.value = without(entries.value, id);
+      return keeper.keep({ [entryKey(id)]: undefined });
     },
     addNote(note) {
       notes.value = [...without(notes.value, note.id), note];

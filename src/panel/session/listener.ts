@@ -1,8 +1,8 @@
 // What is heard becomes what is told. One matcher decides whichever recogniser heard; what it does not find clear is read
-// back and counts when it is said again. The ear is open only while a sweep runs here, or only when the switch asks for it.
+// back and counts when it is said again. The ear is open only while a sweep or its result stands here, or only when the switch asks for it.
 import { computed, effect, signal, type ReadonlySignal, type Signal } from '@preact/signals';
 import type { Ear, RecognisedBy } from '../../platform/ear/ear.ts';
-import type { EarOwner } from '../../platform/ear/listening.ts';
+import type { EarOwner } from '../../platform/ear/owner.ts';
 import type { Settings } from '../../settings.ts';
 import type { SweepEvent } from '../../sweep/event.ts';
 import type { Word } from '../../sweep/inputs.ts';
@@ -19,7 +19,7 @@ import { spokenWordsFor } from '../../voice/wordsNow.ts';
 import { UNREAD } from '../../unread.ts';
 import { createGate } from './gate.ts';
 import { createLearning } from './learning.ts';
-import type { Library } from './library.ts';
+import type { LibraryStore } from './library.ts';
 import type { Live } from './live.ts';
 import type { Ports } from './ports.ts';
 import type { Attendant, EarState } from './session.ts';
@@ -38,7 +38,7 @@ interface World {
   readonly now: Ports['now'];
   readonly troubles: Troubles;
   readonly live: Live;
-  readonly library: Library;
+  readonly library: LibraryStore;
   readonly told: Told;
   /** Whoever is talked to in place of the sweep. */
   readonly attending: ReadonlySignal<Attendant | null>;

@@ -1,7 +1,7 @@
 // The sweep under way, and which panel runs it: this one, or another one whose journal is followed here. The role changes
 // when that panel leaves its sweep or closes, or when this one takes over.
 import { signal, type ReadonlySignal } from '@preact/signals';
-import type { StoredBench } from '../../optics/setUp/stored.ts';
+import type { StoredBench } from '../../sweep/storedBench.ts';
 import { DONE, failed, type Result } from '../../result.ts';
 import type { Journal } from '../../sweep/event.ts';
 import type { Plan } from '../../sweep/plan.ts';

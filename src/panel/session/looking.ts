@@ -5,14 +5,14 @@ import { finderOf, lookUpSpoken } from '../../logbook/search/finder.ts';
 import { shelfOf } from '../../logbook/shelf.ts';
 import type { Moment } from '../../units.ts';
 import type { InWords } from '../../voice/outcomes.ts';
-import { libraryIn } from '../logbook/libraryIn.ts';
+import { libraryIn } from './libraryIn.ts';
 import { onDay } from '../words/quantities.ts';
-import type { Library } from './library.ts';
+import type { LibraryStore } from './library.ts';
 
 /** As many as a person reads at a glance. */
 const SHOWN = 4;
 
-export function lookedUp(library: Library, question: string, at: Moment): InWords {
+export function lookedUp(library: LibraryStore, question: string, at: Moment): InWords {
   const logbook = libraryIn(library);
   const finder = finderOf(logbook.kit, shelfOf(logbook, { at, temperature: null }, USUAL_LIMITS));
   const found = lookUpSpoken(finder, question).slice(0, SHOWN);

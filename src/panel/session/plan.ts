@@ -6,19 +6,19 @@ import { memoryFor } from '../../logbook/memory.ts';
 import { shiftInside } from '../../practice/cameras.ts';
 import { drawOddity } from '../../practice/oddCamera.ts';
 import { lapseOf } from '../../practice/training/score.ts';
-import { failed, got, type Got } from '../../result.ts';
-import { NO_MEMORY } from '../../sweep/belief/prior.ts';
+import { failed, got, type Result } from '../../result.ts';
+import { NO_MEMORY } from '../../sweep/memory.ts';
 import type { Plan } from '../../sweep/plan.ts';
 import { isOnScale, nearestOn, USUAL_SCALE } from '../../sweep/scale.ts';
 import { transferPlan } from '../../sweep/transfer/opened.ts';
 import { replay } from '../../sweep/transition.ts';
 import { millimetres } from '../../units.ts';
-import type { Library } from './library.ts';
+import type { LibraryStore } from './library.ts';
 import type { Beginning } from './session.ts';
 
-type Known = Pick<Library, 'kit' | 'records' | 'byHand' | 'entries' | 'settings'>;
+type Known = Pick<LibraryStore, 'kit' | 'records' | 'byHand' | 'entries' | 'settings'>;
 
-export function planFor(beginning: Beginning, known: Known, newSeed: () => number): Got<Plan> {
+export function planFor(beginning: Beginning, known: Known, newSeed: () => number): Result<Plan> {
   const { manner, training } = known.settings.peek();
   const own = training.own ? lapseOf(training.rounds) : null;
   const lapse = own === null ? {} : { lapse: own };
@@ -59,7 +59,7 @@ export function planFor(beginning: Beginning, known: Known, newSeed: () => numbe
 }
 
 /** The practice camera turns its own ring. */
-function transferFrom(id: string, { records }: Pick<Known, 'records'>): Got<Plan> {
+function transferFrom(id: string, { records }: Pick<Known, 'records'>): Result<Plan> {
   const record = records.peek().find((one) => one.id === id);
   if (!record) return failed('That sweep is not in the logbook yet. Wait a moment, then try again.');
   const plan = transferPlan(replay(record.journal), record.outcome);

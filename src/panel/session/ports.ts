@@ -1,7 +1,7 @@
 // The world as a session needs it. The real ports come from the platform folder; tests bring their own.
 import type { Alarms } from '../../platform/alarm.ts';
 import type { Ear } from '../../platform/ear/ear.ts';
-import type { EarOwner } from '../../platform/ear/listening.ts';
+import type { EarOwner } from '../../platform/ear/owner.ts';
 import type { Ownership } from '../../platform/ownership.ts';
 import type { Snapshots } from '../../platform/snapshots.ts';
 import type { Speech } from '../../platform/speech.ts';

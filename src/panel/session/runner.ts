@@ -3,14 +3,14 @@
 import { signal, type ReadonlySignal } from '@preact/signals';
 import type { LogRecord } from '../../logbook/record.ts';
 import { KEY } from '../../logbook/keys.ts';
-import type { StoredBench } from '../../optics/setUp/stored.ts';
+import type { StoredBench } from '../../sweep/storedBench.ts';
 import { currentPrompt } from '../../sweep/currentPrompt.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
 import type { Journal, Opened, SweepEvent } from '../../sweep/event.ts';
 import { open } from '../../sweep/opening.ts';
 import type { Plan } from '../../sweep/plan.ts';
 import type { SweepState } from '../../sweep/state.ts';
-import type { Step } from '../../sweep/step.ts';
+import type { Move } from '../../sweep/step.ts';
 import { replay, transition } from '../../sweep/transition.ts';
 import { promptInWords } from '../../voice/prompts.ts';
 import { createCarrier, type Carrier, type CarrierWorld } from './carrier.ts';
@@ -24,7 +24,7 @@ export interface Runner {
   readonly carrier: Carrier;
   isRunning(): boolean;
   /** Moves the sweep if it runs here; null when there is nothing to move. */
-  dispatch(event: SweepEvent): Step | null;
+  dispatch(event: SweepEvent): Move | null;
   /** Keeps an event that moves nothing. */
   note(event: SweepEvent): void;
   /** Changes what the sweep remembers, in hand and on disk, where nothing of it counts for the search. */
@@ -72,7 +72,7 @@ export function createRunner(world: RunnerWorld, logbook: Logbook): Runner {
     },
   });
 
-  function dispatch(event: SweepEvent): Step | null {
+  function dispatch(event: SweepEvent): Move | null {
     const before = sweep.peek();
     if (!before || !running) return null;
     const step = transition(before, event);

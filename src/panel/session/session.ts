@@ -11,19 +11,19 @@ import type { Library } from '../../logbook/library.ts';
 import type { JobPlan } from '../../logbook/plan/jobPlan.ts';
 import type { LogRecord } from '../../logbook/record.ts';
 import type { HandDraft } from '../../logbook/recordByHand.ts';
-import type { EarState } from '../../platform/ear/listening.ts';
+import type { EarState } from '../../platform/ear/owner.ts';
 import type { Page } from '../../platform/tabs.ts';
-import type { Got, Result } from '../../result.ts';
+import type { Result } from '../../result.ts';
 import type { Settings } from '../../settings.ts';
 import type { By } from '../../sweep/event.ts';
-import type { Care } from '../../sweep/end/care.ts';
-import type { StoredBench } from '../../optics/setUp/stored.ts';
+import type { Care } from '../../sweep/care.ts';
+import type { StoredBench } from '../../sweep/storedBench.ts';
 import type { Input, Word } from '../../sweep/inputs.ts';
 import type { Order, Pace } from '../../sweep/plan.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import type { Understood } from '../../sweep/understood.ts';
 import type { ArrowDisplay } from '../../sweep/verdict.ts';
-import type { Moment, Seconds } from '../../units.ts';
+import type { Moment, Seconds, Steps } from '../../units.ts';
 import type { Take } from '../../voice/ownWords/take.ts';
 
 /** `owner`: this panel may run a sweep. `follower`: another window runs it, this one shows it. `asking`: not yet known. */
@@ -138,6 +138,10 @@ export interface Session {
   begin(beginning: Beginning): Promise<Result>;
   /** Away from the sweep, back to the start. One that is not finished is finished first, so nothing is lost. */
   leave(): void;
+  /** On from a result to whatever is to be measured next. */
+  nextLens(): void;
+  /** The value that the result on the screen asks to be entered; null: the one that was found. */
+  propose(value: Steps | null): void;
   saveBody(draft: BodyDraft): Saved;
   saveLens(draft: LensDraft): Saved;
   saveSituation(draft: SituationDraft): Saved;
@@ -146,7 +150,7 @@ export interface Session {
   /** Puts an item of the kit away, or back. */
   retireKit(list: KitList, id: string, away: boolean): Saved;
   /** Plans these situations, in the order that moves and swaps least; none: the plan is given up. */
-  planFor(situations: readonly string[]): void;
+  planJob(situations: readonly string[]): void;
   /** A value was entered in the camera. */
   enter(entry: Omit<Entry, 'id'>): Result;
   /** A value is put in without a sweep. */
@@ -158,7 +162,7 @@ export interface Session {
   /** Joins another logbook with this one, or puts it in its place; a copy is kept first, and without one nothing is done. */
   bring(library: Library, how: Bringing): Promise<Result>;
   /** When the copies were taken, newest first. */
-  copies(): Promise<Got<readonly Moment[]>>;
+  copies(): Promise<Result<readonly Moment[]>>;
   /** Puts the logbook back as it was then; what is here now becomes a copy. */
   bringBack(at: Moment): Promise<Result>;
   /** A backup file was written. */
@@ -171,7 +175,7 @@ export interface Session {
   clock(): Moment;
   changeSettings(patch: SettingsPatch): void;
   /** The patterns of the words the person taught. */
-  taught(): Promise<Got<readonly Take[]>>;
+  taught(): Promise<Result<readonly Take[]>>;
   /** Brings taught words in beside those here; a word taught in both stays, or is replaced. */
   bringTaught(takes: readonly Take[], how: Bringing): Promise<Result>;
   /** Erases every word that was heard and kept with the holds, also in the copies. */

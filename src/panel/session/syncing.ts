@@ -1,19 +1,20 @@
 // Last values between the person's computers: what others have written is taken in, then what only this one knows is
 // written, at most once in a while. A later value from elsewhere that changes what stands here is told.
 import { batch, effect } from '@preact/signals';
-import { canonical } from '../../logbook/backup/canonical.ts';
+import { canonical } from '../../logbook/canonical.ts';
 import { USUAL_LIMITS } from '../../logbook/due.ts';
 import type { Library as Logbook } from '../../logbook/library.ts';
 import { shelfOf, type Shelved } from '../../logbook/shelf.ts';
 import { libraryOf } from '../../logbook/storedLibrary.ts';
 import { ownKeys, pack } from '../../logbook/sync/pack.ts';
-import { takeIn } from '../../logbook/sync/unpack.ts';
+import { takeInCopies } from '../../logbook/sync/unpack.ts';
+import { DONE } from '../../result.ts';
 import { writeSteps } from '../../sweep/scale.ts';
-import type { Library } from './library.ts';
+import type { LibraryStore } from './library.ts';
 import type { Ports } from './ports.ts';
 import type { Troubles } from './troubles.ts';
 
-export type SyncWorld = Pick<Ports, 'synced' | 'now'> & { readonly library: Library; readonly troubles: Troubles };
+export type SyncWorld = Pick<Ports, 'synced' | 'now'> & { readonly library: LibraryStore; readonly troubles: Troubles };
 
 /** At most two writes each time: far below the 120 a minute that a browser allows, also with several windows open. */
 const QUIET = 5000;
@@ -41,7 +42,7 @@ export function exchangeValues(world: SyncWorld, name: string): () => Promise<vo
     const { items, leftOut } = pack(name, shelfIn(world, libraryNow(library)), read.value);
     const changed = Object.entries(items).filter(([key, list]) => canonical(read.value[key]) !== canonical(list));
     const gone = Object.keys(read.value).filter((key) => key.startsWith(ownKeys(name)) && !(key in items));
-    const written = changed.length > 0 ? await (await store).write(Object.fromEntries(changed)) : ({ ok: true } as const);
+    const written = changed.length > 0 ? await (await store).write(Object.fromEntries(changed)) : DONE;
     const removed = written.ok && gone.length > 0 ? await (await store).remove(gone) : written;
     if (!removed.ok) return fault(removed.sentence);
     if (unread > 0) troubles.add('sync', 'Some values from another computer cannot be read here. Update Sweepbook on both.');
@@ -91,11 +92,11 @@ export async function takeBack(world: SyncWorld, name: string): Promise<void> {
 function receive(world: SyncWorld, name: string, synced: Readonly<Record<string, unknown>>): number {
   const { library, troubles } = world;
   const before = libraryNow(library);
-  const { library: after, added, unread } = takeIn(before, name, synced);
+  const { library: after, added, unread } = takeInCopies(before, name, synced);
   if (added === 0) return unread;
   batch(() => {
     after.byHand.slice(before.byHand.length).forEach((record) => library.addByHand(record));
-    after.entries.slice(before.entries.length).forEach((entry) => library.addEntry(entry));
+    after.entries.slice(before.entries.length).forEach((entry) => void library.addEntry(entry));
   });
   const sentence = overtaken(shelfIn(world, before), shelfIn(world, after));
   if (sentence !== null) troubles.add('later elsewhere', sentence);
@@ -117,7 +118,7 @@ function overtaken(before: readonly Shelved[], after: readonly Shelved[]): strin
   );
 }
 
-const libraryNow = (library: Library): Logbook =>
+const libraryNow = (library: LibraryStore): Logbook =>
   libraryOf({
     kit: library.kit.peek(),
     records: library.records.peek(),
@@ -127,6 +128,6 @@ const libraryNow = (library: Library): Logbook =>
   });
 
 /** Whatever runs this runs again when the logbook has changed. */
-const libraryRead = ({ kit, records, byHand, entries }: Library): unknown[] => [kit.value, records.value, byHand.value, entries.value];
+const libraryRead = ({ kit, records, byHand, entries }: LibraryStore): unknown[] => [kit.value, records.value, byHand.value, entries.value];
 
 const shelfIn = ({ now }: SyncWorld, logbook: Logbook): Shelved[] => shelfOf(logbook, { at: now(), temperature: null }, USUAL_LIMITS);

@@ -4,10 +4,12 @@ import type { Input } from '../../sweep/inputs.ts';
 import { currentPrompt } from '../../sweep/currentPrompt.ts';
 import { meaning } from '../../sweep/meaning.ts';
 import { refused } from '../../sweep/step.ts';
+import type { SweepEvent } from '../../sweep/event.ts';
 import { understood } from '../../sweep/understood.ts';
 import type { Moment } from '../../units.ts';
 import { becameInWords, wordsOfInput } from '../../voice/became.ts';
 import { helpInWords, promptInWords } from '../../voice/prompts.ts';
+import type { Ending } from './ending.ts';
 import type { Live } from './live.ts';
 import type { Heard } from './session.ts';
 
@@ -19,7 +21,7 @@ export interface Told {
 
 const NOT_HERE = 'another window runs this sweep: take it over to run it here';
 
-export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => Moment): Told {
+export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => Moment, ending: () => Ending | null, nextLens: () => void): Told {
   const latest = signal<Heard | null>(null);
 
   function take(input: Input): void {
@@ -29,20 +31,29 @@ export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => 
     const became = (what: string): void => {
       latest.value = { words: wordsOfInput(input), became: what, by: 'by' in input ? input.by : 'switch', at };
     };
+    const moved = (event: SweepEvent): void => {
+      const step = dispatch(event);
+      if (!step) return;
+      const refusal = step.effects.some((effect) => effect.do === 'keep') ? undefined : step.effects.find((effect) => effect.do === 'say');
+      became(refusal ? promptInWords(refusal.prompt).written : becameInWords(event, step.state));
+    };
     if (role.peek() !== 'owner') return became(NOT_HERE);
     const meant = meaning(input, state, at);
     switch (meant.means) {
       case 'events':
-        for (const event of meant.events) {
-          const step = dispatch(event);
-          if (!step) return;
-          const refusal = step.effects.some((effect) => effect.do === 'keep') ? undefined : step.effects.find((effect) => effect.do === 'say');
-          became(refusal ? promptInWords(refusal.prompt).written : becameInWords(event, step.state));
-        }
-        return;
+        return meant.events.forEach(moved);
       case 'not now':
         carrier.carry(refused(state, meant.why).effects, at);
         return became(promptInWords({ say: 'not now', why: meant.why }).written);
+      case 'entered':
+        return became(ending()?.mark(state) ?? '');
+      case 'undo': {
+        // A mark goes before the finish.
+        const unmarked = ending()?.takeBack(state);
+        return unmarked ? became(unmarked) : moved({ did: 'undid', at, by: 'by' in input ? input.by : 'switch' });
+      }
+      case 'next lens':
+        return nextLens();
       case 'repeat':
         carrier.tell(promptInWords(currentPrompt(state, at)));
         return became('said again');

@@ -6,8 +6,9 @@ import { Entry } from '../../logbook/entry.ts';
 import { KitNote } from '../../logbook/kitNote.ts';
 import { recordByHand, type HandDraft } from '../../logbook/recordByHand.ts';
 import { DONE, failed, type Result } from '../../result.ts';
+import { words } from '../../words/catalogue.ts';
 import { faultsIn } from './faults.ts';
-import type { Library } from './library.ts';
+import type { LibraryStore } from './library.ts';
 
 export interface Writings {
   enter(entry: Omit<Entry, 'id'>): Result;
@@ -16,16 +17,16 @@ export interface Writings {
   tellConditions(record: string, conditions: Conditions): Result;
 }
 
-export function createWritings(library: Library, newId: () => string): Writings {
+export function createWritings(library: LibraryStore, newId: () => string): Writings {
   function added<Item>(schema: v.GenericSchema<unknown, Item>, draft: object, add: (item: Item) => void): Result {
     const checked = v.safeParse(schema, { ...draft, id: newId() });
-    if (!checked.success) return failed(faultsIn(checked.issues)[0]?.sentence ?? 'This does not fit. Check what you entered.');
+    if (!checked.success) return failed(faultsIn(checked.issues)[0]?.sentence ?? words('kit').fault['does not fit']);
     add(checked.output);
     return DONE;
   }
 
   return {
-    enter: (entry) => added(Entry, entry, library.addEntry),
+    enter: (entry) => added(Entry, entry, (one) => void library.addEntry(one)),
     noteOn: (note) => added(KitNote, note, library.addNote),
     tellConditions(id, conditions) {
       const record = library.records.peek().find((one) => one.id === id);
@@ -37,7 +38,7 @@ export function createWritings(library: Library, newId: () => string): Writings 
       const written = recordByHand(draft, { record: newId(), entry: newId() });
       if (!written.ok) return written;
       library.addByHand(written.value.record);
-      if (written.value.entry) library.addEntry(written.value.entry);
+      if (written.value.entry) void library.addEntry(written.value.entry);
       return DONE;
     },
   };

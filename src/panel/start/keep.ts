@@ -2,6 +2,7 @@
 import * as v from 'valibot';
 import { Distance, FocalLength } from '../../kit/kit.ts';
 import type { Saved, Session } from '../session/session.ts';
+import { words } from '../../words/catalogue.ts';
 import { typedNumber } from '../words/typedNumber.ts';
 import { NEW, type Draft, type FieldName, type Picks } from './draft.ts';
 import { distanceText, focalLengthText, inMillimetresTyped } from './typedKit.ts';
@@ -43,8 +44,8 @@ function keepSituation(
 ): string | null {
   const focalLength = v.safeParse(FocalLength, typedNumber(focalLengthText(draft, picks)));
   const distance = v.safeParse(Distance, inMillimetresTyped(distanceText(draft, picks)));
-  if (!focalLength.success) faults.focalLength = focalLength.issues[0].message;
-  if (!distance.success) faults.distance = distance.issues[0].message;
+  if (!focalLength.success) faults.focalLength = words('kit').fault['no focal length'];
+  if (!distance.success) faults.distance = words('kit').fault['no distance'];
   if (body === null || lens === null || !focalLength.success || !distance.success) return null;
   return taken(session.saveSituation({ body, lens, converter: picks.converter?.id ?? null, focalLength: focalLength.output, distance: distance.output }), {}, faults);
 }

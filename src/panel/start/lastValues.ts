@@ -3,7 +3,7 @@ import { historiesOf } from '../../logbook/history.ts';
 import { standingOf, type Standing } from '../../logbook/standing.ts';
 import { writeSteps } from '../../sweep/scale.ts';
 import { onDay } from '../words/quantities.ts';
-import { libraryIn } from '../logbook/libraryIn.ts';
+import { libraryIn } from '../session/libraryIn.ts';
 import type { Session } from '../session/session.ts';
 
 export const lastValues = (session: Session): ReadonlyMap<string, string> =>

@@ -1,7 +1,7 @@
 // How carefully, and in which order. What each costs is a figure from simulated sweeps on a scale of 41 values.
 import { Pick, type Option } from '../parts/pick.tsx';
 import { useSession } from '../useSession.ts';
-import type { Care } from '../../sweep/end/care.ts';
+import type { Care } from '../../sweep/care.ts';
 import type { Order } from '../../sweep/plan.ts';
 
 export function MannerPick() {

@@ -1,30 +1,23 @@
 // Where everything begins: go on with a sweep, begin one, practise, or look something up.
-import { Heading } from '../parts/heading.tsx';
 import { late } from '../parts/late.tsx';
 import { useSurroundings } from '../useSession.ts';
+import { First } from './first.tsx';
 
 /** Read while what is stored is being read, so that both are there with the rest. */
 export const NewSweep = late(async () => (await import('./newSweep.tsx')).NewSweep);
 export const Practise = late(async () => (await import('./practise.tsx')).Practise);
 const Unfinished = late(async () => (await import('./unfinished.tsx')).Unfinished);
 
-export function StartScreen() {
+/** Until what is stored has been read, what is true anyway stands alone. */
+export function StartScreen({ ready }: { readonly ready: boolean }) {
   const { session, way } = useSurroundings();
   const sweep = session.sweep.value;
   const first = session.kit.value.bodies.length === 0;
   return (
     <>
-      <Heading>Sweepbook</Heading>
-      <nav class="row" aria-label="More">
-        {PLACES.map(({ at, label }) => (
-          <button key={at} type="button" class="link" onClick={() => way.go({ at })}>
-            {label}
-          </button>
-        ))}
-      </nav>
-      {sweep ? (
-        <Unfinished sweep={sweep} />
-      ) : (
+      <First go={way.go} />
+      {ready && sweep && <Unfinished sweep={sweep} />}
+      {ready && !sweep && (
         <>
           {first && <Practise first />}
           <NewSweep />
@@ -34,11 +27,3 @@ export function StartScreen() {
     </>
   );
 }
-
-const PLACES = [
-  { at: 'logbook', label: 'Logbook' },
-  { at: 'plan', label: 'Plan' },
-  { at: 'kit', label: 'Kit' },
-  { at: 'settings', label: 'Settings' },
-  { at: 'help', label: 'Help' },
-] as const;

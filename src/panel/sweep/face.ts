@@ -1,18 +1,20 @@
 // What the large face of the sweep screen shows in each phase: a caption, the value, how much of the hold has run, and
 // the one line below it. Everything counted is counted here.
 import { writeSteps } from '../../sweep/scale.ts';
-import type { Outcome } from '../../sweep/end/outcome.ts';
+import { findingOf, type Finding } from '../../sweep/finding.ts';
 import type { SweepState } from '../../sweep/state.ts';
-import { isHopeless } from '../../sweep/trouble/troublesOf.ts';
-import { nameOf } from '../../voice/checks.ts';
-import { TROUBLE_SAID } from '../../voice/troubles.ts';
+import { nameOf, troubleInWords } from '../../voice/checks.ts';
 import { between, type Moment, type Steps } from '../../units.ts';
-import { inPercent } from '../words/quantities.ts';
+import { sureInWords } from '../outcome/sure.ts';
+import { ENTER, FACE_WORDS } from '../outcome/words.ts';
+import { inTenths } from '../words/figures.ts';
 
 export interface Face {
   readonly caption: string;
-  /** The correction in hand; null where there is none to set. */
+  /** The correction in hand; null where there is none. */
   readonly value: Steps | null;
+  /** What the value is for. */
+  readonly use: 'set' | 'enter';
   /** Share of the hold time that has run, 0 to 1. */
   readonly run: number;
   /** Whole seconds still to hold, while a hold is under way. */
@@ -29,16 +31,15 @@ export function faceOf(state: SweepState, now: Moment): Face {
       const run = between(phase.since, now);
       const left = Math.max(0, Math.ceil(plan.manner.holdTime - run));
       const share = Math.min(1, run / plan.manner.holdTime);
-      return { caption: 'Hold', value: phase.next.value, run: share, secondsLeft: left, line: 's left' };
+      return { caption: 'Hold', value: phase.next.value, use: 'set', run: share, secondsLeft: left, line: 's left' };
     }
     case 'judging':
       return { ...still('Time is up', phase.next.value, 'Did it hold?'), run: 1 };
     case 'offered':
-      return troubled(state) ?? found(phase.outcome);
+    case 'finished':
+      return found(findingOf(phase.outcome, state.troubles));
     case 'paused':
       return still('Paused', phase.next.value, 'nothing is timed');
-    case 'finished':
-      return troubled(state) ?? found(phase.outcome);
     case 'checking':
       return still('Check the focus', null, '');
     case 'turning':
@@ -46,9 +47,10 @@ export function faceOf(state: SweepState, now: Moment): Face {
   }
 }
 
-const still = (caption: string, value: Steps | null, line: string): Face => ({
+const still = (caption: string, value: Steps | null, line: string, use: Face['use'] = 'set'): Face => ({
   caption,
   value,
+  use,
   run: 0,
   secondsLeft: null,
   line,
@@ -62,25 +64,19 @@ function wayTo({ holds, spent, dialled, plan }: SweepState, value: Steps): strin
   return `${clicks} ${value > dialled ? 'up' : 'down'} from ${writeSteps(dialled)}`;
 }
 
-/** A trouble for which more holds are of no use says so in place of what was found. */
-function troubled({ troubles }: SweepState): Face | null {
-  const [first] = troubles;
-  return first && isHopeless(first) ? still(nameOf(first), null, TROUBLE_SAID[first.trouble]) : null;
-}
-
-function found(outcome: Outcome): Face {
-  switch (outcome.found) {
-    case 'band':
-      return still('The centre', outcome.chosen, `${inPercent(outcome.within)} sure within one step`);
-    case 'carried over':
-      return outcome.service
-        ? still('Beyond the scale', null, `The centre lies at about ${writeSteps(outcome.centre)}.`)
-        : still('The centre', outcome.chosen, `${inPercent(outcome.within)} sure within one step`);
-    case 'past the limit':
-      return still('Past the limit', null, 'The band runs past the scale.');
-    case 'beyond the scale':
-      return still('Beyond the scale', null, `The band lies ${outcome.side} it.`);
+function found(finding: Finding): Face {
+  switch (finding.is) {
+    case 'sure':
+      return still(ENTER, finding.enter, sureInWords(finding.outcome.within), 'enter');
+    case 'doubtful':
+      return still(nameOf(finding.trouble), null, troubleInWords(finding.trouble));
     case 'nothing':
-      return still('Nothing held', null, 'Finish to see what to check.');
+      return still(FACE_WORDS.nothing, null, FACE_WORDS.nothingMeans);
+    case 'bounded': {
+      const { outcome } = finding;
+      if (outcome.found === 'past the limit') return still(FACE_WORDS.past, null, FACE_WORDS.pastMeans);
+      const line = outcome.found === 'carried over' ? FACE_WORDS.centreAbout({ centre: inTenths(outcome.centre) }) : FACE_WORDS.bandLies(outcome);
+      return still(FACE_WORDS.beyond, null, line);
+    }
   }
 }

@@ -6,7 +6,7 @@ import { faceOf } from './face.ts';
 
 export function FaceView({ sweep }: { readonly sweep: SweepState }) {
   const { now } = useSession();
-  const { caption, value, run, secondsLeft, line } = faceOf(sweep, now.value);
+  const { caption, value, use, run, secondsLeft, line } = faceOf(sweep, now.value);
   return (
     <section class="face" aria-label="Now">
       <svg class="track" aria-hidden="true">
@@ -14,7 +14,7 @@ export function FaceView({ sweep }: { readonly sweep: SweepState }) {
         <rect class="run" pathLength={1} stroke-dasharray={`${run} 1`} data-run={run > 0} />
       </svg>
       <p class="caption">{caption}</p>
-      {value !== null && <BigValue label="Value to set" value={value} />}
+      {value !== null && <BigValue label={LABEL[use]} value={value} />}
       <p class="line">
         {secondsLeft !== null && <b class="seconds">{secondsLeft}</b>}
         <span>{line}</span>
@@ -25,6 +25,8 @@ export function FaceView({ sweep }: { readonly sweep: SweepState }) {
     </section>
   );
 }
+
+const LABEL = { set: 'Value to set', enter: 'Value to enter' } as const;
 
 /** What only a tone tells otherwise. */
 const NEWS: Partial<Record<SweepState['phase']['name'], string>> = {

@@ -1,8 +1,11 @@
 // Why this value, or what the offer means.
+import { findingOf } from '../../sweep/finding.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { isHopeless } from '../../sweep/trouble/troublesOf.ts';
 import { hasLiveView } from '../../sweep/turn.ts';
 import { reasonInWords } from '../../voice/reasons.ts';
+import { CHECK_WORDS, OFFER_WORDS } from '../outcome/words.ts';
+import { WhatToCheck } from '../trouble/whatToCheck.tsx';
 
 export function Reason({ sweep: { phase, plan, troubles } }: { readonly sweep: SweepState }) {
   switch (phase.name) {
@@ -10,13 +13,17 @@ export function Reason({ sweep: { phase, plan, troubles } }: { readonly sweep: S
     case 'turning':
     case 'finished':
       return null;
-    case 'offered':
-      if (troubles.some(isHopeless)) return <p class="reason">More holds would tell no more. Accept to see what to check, or go on holding.</p>;
+    case 'offered': {
+      const finding = findingOf(phase.outcome, troubles);
+      if (finding.is === 'sure') return <p class="reason">{OFFER_WORDS.enough({ care: plan.manner.care, look: hasLiveView(plan) })}</p>;
+      if (finding.is !== 'doubtful') return <p class="reason">{OFFER_WORDS.asItStands}</p>;
       return (
-        <p class="reason">
-          Enough for {plan.manner.care} care. {hasLiveView(plan) && 'Live view still sharp? '}Accept it, or go on holding.
-        </p>
+        <>
+          <p class="reason">{isHopeless(finding.trouble) ? CHECK_WORDS.noMoreHolds : CHECK_WORDS.firstThis}</p>
+          <WhatToCheck />
+        </>
       );
+    }
     default:
       return <p class="reason">{reasonInWords(phase.next)}</p>;
   }

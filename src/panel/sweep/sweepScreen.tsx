@@ -17,7 +17,7 @@ import { useTell } from './useTell.ts';
 
 const TurnFocus = late(async () => (await import('./turnFocus.tsx')).TurnFocus);
 const CheckFocus = late(async () => (await import('./checkFocus.tsx')).CheckFocus);
-const TroubleNote = late(async () => (await import('../trouble/troubleNote.tsx')).TroubleNote);
+const SweepTroubles = late(async () => (await import('../trouble/sweepTroubles.tsx')).SweepTroubles);
 /** Only looked at between holds: the face, the switch and the voice do not wait for it. */
 const Strip = late(async () => (await import('../strip/strip.tsx')).Strip);
 
@@ -35,8 +35,13 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
   const openEntry = useCallback(() => setSetting(true), []);
   useKeys(useTell('key', openEntry));
   const tell = useTell('pointer', openEntry);
-  const { belief, holds, plan, troubles } = sweep;
-  const standing = useMemo(() => standingOf({ belief, holds, plan, troubles }), [belief, holds, plan, troubles]);
+  const { belief, holds, plan, troubles, phase } = sweep;
+  const offered = phase.name === 'offered' ? phase.outcome : null;
+  const checking = phase.name === 'checking';
+  const standing = useMemo(
+    () => standingOf({ belief, holds, plan, troubles, offered, checking }),
+    [belief, holds, plan, troubles, offered, checking],
+  );
   const following = session.role.value !== 'owner';
   const words = following ? [] : (session.understood.value?.words ?? []);
   /** Elsewhere no key is heard, so the sweep waits. */
@@ -55,12 +60,10 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
       <Answers sweep={sweep} words={words} tell={tell} />
       <Strip sweep={sweep} />
       <p class="standing small">
-        <span>{standing.centre}</span>
+        {standing.centre && <span>{standing.centre}</span>}
         <span class="muted">{standing.wanted}</span>
       </p>
-      {troubles.map((found) => (
-        <TroubleNote key={found.trouble} found={found} folded />
-      ))}
+      {troubles.length > 0 && <SweepTroubles sweep={sweep} />}
       <Asides words={words} tell={tell} />
       {fresh && (
         <button type="button" class="link" onClick={() => leave(() => way.go({ at: 'bench' }))}>

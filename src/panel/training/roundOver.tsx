@@ -1,6 +1,6 @@
 // What a round came to, in words, and what to watch for in the next.
 import { confusionOf } from '../../practice/training/score.ts';
-import { LAST_LEVEL } from '../../practice/training/ladder.ts';
+import { LAST_LEVEL } from '../../practice/training/levels.ts';
 import type { Training } from '../../practice/training/training.ts';
 import { slipsInWords, watchFor } from './words.ts';
 

@@ -71,7 +71,7 @@ function createTrainer(session: Session): Trainer {
     const means = PRESSES[input.during].find(({ press }) => press === input.press)?.means;
     if (means === 'holding') move({ did: 'began', at: input.downAt });
     else if (means === 'failed') judge('untold', input.downAt);
-    else if (means !== undefined && means !== 'turned' && LIGHTS.includes(means)) judge(lightOf(means), input.downAt);
+    else if (means !== undefined && means !== 'turned' && means !== 'next lens' && LIGHTS.includes(means)) judge(lightOf(means), input.downAt);
   }
 
   function heard(input: Input): void {

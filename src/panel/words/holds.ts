@@ -18,7 +18,7 @@ export const lightInWords = (light: Light): string => LIGHT[light].did;
 /** The arrows beside it; empty without any. */
 export const arrowsInWords = (arrows: Arrows): string => BESIDE[arrows].replace(/^, /, '');
 
-interface Told {
+interface HoldLine {
   readonly value: Steps;
   readonly light: Light;
   readonly arrows: Arrows;
@@ -26,5 +26,5 @@ interface Told {
 }
 
 /** "+7 came late, right arrow: out". */
-export const holdInWords = ({ value, light, arrows, counts }: Told): string =>
+export const holdInWords = ({ value, light, arrows, counts }: HoldLine): string =>
   `${writeSteps(value)} ${LIGHT[light].did}${BESIDE[arrows]}: ${counts}`;

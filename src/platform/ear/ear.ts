@@ -1,7 +1,8 @@
 // The panel's ear: opened and closed as a whole, and deaf while the panel itself speaks or sounds. Over all windows only
 // one ear is open at a time, or a word would be taken twice. What recognises words is read only when it is wanted.
 import { UNREAD } from '../../unread.ts';
-import type { Deafness, EarOwner } from './listening.ts';
+import type { Deafness } from './listening.ts';
+import type { EarOwner } from './owner.ts';
 
 /** What recognises the words: those the person taught, or the browser, on this computer only or wherever its maker does. */
 export type RecognisedBy = 'own' | 'here' | 'browser';

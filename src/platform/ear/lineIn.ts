@@ -1,6 +1,6 @@
 // The microphone for as long as listening goes on: asked for again whenever permission or devices change.
 import { microphoneChanged, openMicrophone, type Treatment } from './microphone.ts';
-import type { EarOwner } from './listening.ts';
+import type { EarOwner } from './owner.ts';
 
 /** Null once listening is over. */
 export async function lineIn(owner: EarOwner, treatment: Treatment, stop: AbortSignal): Promise<MediaStreamTrack | null> {

@@ -1,37 +1,9 @@
 // Listening goes on, utterance after utterance, until it is stopped: it waits while the panel speaks, gets the
 // microphone back when it was lost, and backs off from a service that does not answer instead of calling it in circles.
-import type { HearingPage } from '../tabs.ts';
-import type { Candidate } from '../../voice/matching.ts';
 import { lineIn } from './lineIn.ts';
 import { recogniserOf } from './available.ts';
+import type { EarOwner } from './owner.ts';
 import { listenOnce, type UtteranceEnd } from './utterance.ts';
-
-/** `waiting`: not listening just now, it tries again by itself. */
-export type EarState =
-  | 'off'
-  | 'unavailable'
-  | 'needs permission'
-  | 'starting'
-  | 'listening'
-  | 'deaf while speaking'
-  | 'opens when pressed'
-  | 'waiting';
-
-/** What the person can do about a deaf ear: what the sentence says, or what that page is for. */
-interface EarTrouble {
-  readonly sentence: string;
-  readonly page: HearingPage | null;
-}
-
-export interface EarOwner {
-  readonly language: string;
-  /** What makes sense now, word by word. */
-  wordsNow(): readonly string[];
-  onState(state: EarState): void;
-  /** True when it was meant for the panel: the rest of the utterance is dropped. */
-  onHeard(candidates: readonly Candidate[], final: boolean): boolean;
-  onTrouble(trouble: EarTrouble | null): void;
-}
 
 /** Stops while the panel makes sounds of its own. */
 export interface Deafness {

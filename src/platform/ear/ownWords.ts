@@ -7,7 +7,8 @@ import { gaveUp, spelt, wholeText, type Spelling } from '../../voice/ownWords/sp
 import type { Take } from '../../voice/ownWords/take.ts';
 import { takes as store } from '../takes.ts';
 import { lineIn } from './lineIn.ts';
-import type { Deafness, EarOwner } from './listening.ts';
+import type { Deafness } from './listening.ts';
+import type { EarOwner } from './owner.ts';
 import { sample } from './samples.ts';
 
 const NOTHING_TAUGHT = 'No words are taught yet. Open the hearing check and teach them, five times each.';

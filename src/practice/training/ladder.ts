@@ -3,14 +3,16 @@
 // the person and can be told in a sentence. Only lights that come late or flicker move it: a steady or a dark one looks
 // the same on every level.
 
+import { LAST_LEVEL } from './levels.ts';
+
 /** What a level asks of the eye: seconds before a late light comes on, and for which a flickering one goes out. */
-export interface Level {
+export interface LadderLevel {
   readonly delay: number;
   readonly gap: number;
 }
 
 /** From plain to see to the limit of the eye; common practice, no source. */
-const LEVELS: readonly Level[] = [
+const LEVELS: readonly LadderLevel[] = [
   { delay: 1, gap: 0.5 },
   { delay: 0.75, gap: 0.35 },
   { delay: 0.6, gap: 0.25 },
@@ -21,12 +23,8 @@ const LEVELS: readonly Level[] = [
   { delay: 0.15, gap: 0.06 },
 ];
 
-export const LAST_LEVEL = LEVELS.length;
-/** The level of the practice camera's shortest delay and gap: a light this plain ought not to be missed. */
-export const PLAIN_LEVEL = 4;
-
 /** Levels count from 1. */
-export const levelOf = (level: number): Level => LEVELS[level - 1] ?? { delay: 0.5, gap: 0.15 };
+export const levelOf = (level: number): LadderLevel => LEVELS[level - 1] ?? { delay: 0.5, gap: 0.15 };
 
 export interface Ladder {
   readonly level: number;

@@ -3,7 +3,7 @@
 import * as v from 'valibot';
 import { Moment } from '../../units.ts';
 import { Light } from '../../sweep/verdict.ts';
-import { LAST_LEVEL, PLAIN_LEVEL } from './ladder.ts';
+import { LAST_LEVEL, PLAIN_LEVEL } from './levels.ts';
 
 export const TrainingLight = v.picklist(['steady', 'late', 'flicker', 'dark']);
 export type TrainingLight = v.InferOutput<typeof TrainingLight>;

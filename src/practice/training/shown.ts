@@ -3,7 +3,8 @@
 import { seconds } from '../../units.ts';
 import type { LampCourse, LampMoment } from '../lamp.ts';
 import type { Random } from '../random.ts';
-import { levelOf, PLAIN_LEVEL } from './ladder.ts';
+import { levelOf } from './ladder.ts';
+import { PLAIN_LEVEL } from './levels.ts';
 import type { TrainingLight } from './round.ts';
 
 /** Shorter than a real hold, to see more lights in a sitting; long enough for every delay and gap of the ladder. */

@@ -7,7 +7,8 @@ import { bandModel, USUAL_LAPSE, USUAL_REACH, type BandModel } from './bandModel
 import { momentsOf, standIn, type Experiment, type Posterior as Grid } from './grid.ts';
 import { observe, picked, reshared, startFrom, unbound, type Bond, type Posterior } from './lights.ts';
 import { IN, outcomesOf } from './observation.ts';
-import { lampShares, priorWeights, type Memory } from './prior.ts';
+import { lampShares, priorWeights } from './prior.ts';
+import type { Memory } from '../memory.ts';
 
 export interface Belief {
   readonly model: BandModel;

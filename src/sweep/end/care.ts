@@ -1,12 +1,9 @@
 // When a sweep may end, by the care the person chose. Quick asks only for a sure centre; standard also wants both
 // ends seen; thorough wants both settled. A limit of the scale stands for an end that cannot be seen.
-import * as v from 'valibot';
+import type { Care } from '../care.ts';
 import { chanceThat, likeliestIn, type Belief } from '../belief/belief.ts';
 import { surestValue } from './confidence.ts';
 import { endsOf, isSeen, type End, type Ends, type HeldValue } from './ends.ts';
-
-export const Care = v.picklist(['quick', 'standard', 'thorough']);
-export type Care = v.InferOutput<typeof Care>;
 
 /** Belief within one step that counts as a sure centre. */
 export const SURE = 0.95;

@@ -2,7 +2,8 @@
 // finds a gap there; and where a hidden shift of the focus could still harm, one early value is held again. More than quick
 // care asks for both.
 import type { Belief } from '../belief/belief.ts';
-import type { Care, Readiness } from '../end/care.ts';
+import type { Care } from '../care.ts';
+import type { Readiness } from '../end/care.ts';
 import type { Drift } from '../end/drift.ts';
 import { nearestMiddle } from '../end/outcome.ts';
 import { stillnessOf } from '../end/stillness.ts';

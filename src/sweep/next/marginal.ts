@@ -4,7 +4,7 @@ import { chancesOfIn, stimulusOf } from '../belief/belief.ts';
 import type { End } from '../end/ends.ts';
 import type { Steps } from '../../units.ts';
 import { secondsOfHold } from './seconds.ts';
-import type { Standing } from './suggestion.ts';
+import type { SearchState } from './searchState.ts';
 
 interface Part {
   readonly value: Steps;
@@ -19,16 +19,16 @@ interface MissingPart extends Part {
 }
 
 /** Of the missing parts not passed over, the one that costs the least time for its chance of being closed. */
-export function cheapestOf(standing: Standing): Part | null {
-  const { belief, dialled, holdTime, skipped } = standing;
-  const missing = missingParts(standing).filter(({ value }) => !skipped.includes(value));
+export function cheapestOf(state: SearchState): Part | null {
+  const { belief, dialled, holdTime, skipped } = state;
+  const missing = missingParts(state).filter(({ value }) => !skipped.includes(value));
   const cost = ({ value, chance, chanceOfIn }: MissingPart): number =>
     secondsOfHold(dialled, value, belief.model.scale.step, chanceOfIn, holdTime) / chance;
   return missing.length > 0 ? missing.reduce((best, next) => (cost(next) < cost(best) ? next : best)) : null;
 }
 
 /** Every part of an end that the care still wants; none where no value is believed to hold. */
-export function missingParts({ belief, readiness, care }: Standing): MissingPart[] {
+export function missingParts({ belief, readiness, care }: SearchState): MissingPart[] {
   const ends = 'ends' in readiness ? readiness.ends : null;
   if (!ends) return [];
   const chances = chancesOfIn(belief);

@@ -1,9 +1,9 @@
 // Why a value is suggested, as data; the words are found by the voice folder.
-import type { Memory, RememberedCentre } from '../belief/prior.ts';
+import type { Memory, RememberedCentre } from '../memory.ts';
 import type { Hold } from '../hold.ts';
 import type { Light } from '../verdict.ts';
 import type { Steps } from '../../units.ts';
-import type { Standing } from './suggestion.ts';
+import type { SearchState } from './searchState.ts';
 
 /** A value already held, and its light. */
 export interface Landmark {
@@ -37,7 +37,7 @@ export type Reason =
   | { readonly because: 'yours' };
 
 /** The reason for a value that the search chose. */
-export function reasonFor(value: Steps, { holds }: Pick<Standing, 'holds'>): Reason {
+export function reasonFor(value: Steps, { holds }: Pick<SearchState, 'holds'>): Reason {
   if (holds.length === 0) return { because: 'start' };
   const same = holds.findLast((hold) => hold.value === value);
   if (same) return { because: 'surer', of: landmark(same) };

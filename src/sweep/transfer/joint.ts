@@ -9,7 +9,7 @@ import { weightsOf, type Bond } from '../belief/lights.ts';
 import { lampShares, plainBell, widthWeights } from '../belief/prior.ts';
 import type { Plan } from '../plan.ts';
 import { read } from '../verdict.ts';
-import type { Transfer } from './transfer.ts';
+import type { Transfer } from '../widthTransfer.ts';
 
 export interface TransferPlan extends Plan {
   readonly transfer: Transfer;

@@ -1,11 +1,21 @@
 // From a sweep whose band no correction reaches whole to the plan of a width transfer.
-import type { Care } from '../end/care.ts';
+import type { Care } from '../care.ts';
 import type { Outcome } from '../end/outcome.ts';
-import type { SweepState } from '../state.ts';
+import type { Hold } from '../hold.ts';
+import type { Plan } from '../plan.ts';
+import type { Steps } from '../../units.ts';
 import type { TransferPlan } from './joint.ts';
 
+/** What is carried over from the sweep that opens a transfer. */
+interface Opening {
+  readonly id: string;
+  readonly plan: Plan;
+  readonly holds: readonly Hold[];
+  readonly dialled: Steps;
+}
+
 /** Null where there is nothing to carry over: the band is known, or it is as wide as the scale, or nothing held at all. */
-export function transferPlan({ id, plan, holds, dialled }: SweepState, outcome: Outcome): TransferPlan | null {
+export function transferPlan({ id, plan, holds, dialled }: Opening, outcome: Outcome): TransferPlan | null {
   const end = endOf(outcome);
   if (end === null || holds.length === 0 || plan.transfer) return null;
   const { bench: _, ...kept } = plan;

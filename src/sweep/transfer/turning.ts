@@ -1,7 +1,7 @@
 // The focus must be turned until the whole band lies inside the scale. Which way the ring has to go nobody knows, so it is
 // tried: what the holds show says whether it was the right way and far enough.
 import type { Readiness } from '../end/care.ts';
-import type { Transfer } from './transfer.ts';
+import type { Transfer } from '../widthTransfer.ts';
 
 /** `first`: a little, either way. `further`: the same way. `other way`: past sharp. `back`: it was too much. */
 export type Way = 'first' | 'further' | 'other way' | 'back';

@@ -31,10 +31,10 @@ const ALL: readonly Seen[] = ['in', 'near', 'flicker', 'dark'];
 /** How often an arrow points towards a place, where it points to one at all. */
 const TOWARDS = 0.95;
 
-type Read = Pick<Hold, 'value' | 'reading' | 'predictive'>;
+type WeighedHold = Pick<Hold, 'value' | 'reading' | 'predictive'>;
 
 /** The likeliest of the three; null before enough holds reach over the scale. */
-export function sameEverywhere({ model }: Pick<Belief, 'model'>, holds: readonly Read[]): SameEverywhere | null {
+export function sameEverywhere({ model }: Pick<Belief, 'model'>, holds: readonly WeighedHold[]): SameEverywhere | null {
   if (holds.length < FEWEST) return null;
   const healthy = holds.reduce((sum, { predictive }) => sum + Math.log(predictive), 0);
   const values = new Set(holds.map(({ value }) => value));
@@ -50,13 +50,13 @@ export function sameEverywhere({ model }: Pick<Belief, 'model'>, holds: readonly
 }
 
 /** Far enough apart to say everywhere; what holds at every value must hold at both limits. */
-function reachesOver({ min, max }: Scale, holds: readonly Read[], trouble: SameEverywhere['trouble']): boolean {
+function reachesOver({ min, max }: Scale, holds: readonly WeighedHold[], trouble: SameEverywhere['trouble']): boolean {
   const values = holds.map(({ value }) => value);
   return Math.max(...values) - Math.min(...values) >= REACH[trouble] * (max - min);
 }
 
 /** Logarithm of the chance of all lights, in their order, drawn from the urn. */
-function chanceOfLights(story: Urn, holds: readonly Read[]): number {
+function chanceOfLights(story: Urn, holds: readonly WeighedHold[]): number {
   const urn = { ...story };
   let log = 0;
   for (const { reading } of holds) {
@@ -78,7 +78,7 @@ function seenAs(reading: Reading): readonly Seen[] {
 }
 
 /** The arrows beside such a light may still point to the focus, wherever it is, or to either side by chance. */
-function chanceOfSides(places: readonly number[], holds: readonly Read[]): number {
+function chanceOfSides(places: readonly number[], holds: readonly WeighedHold[]): number {
   const told = holds.flatMap(({ value, reading }) =>
     reading.counts === 'out' && reading.side !== 'untold' ? [{ value, above: reading.side === 'above' }] : [],
   );

@@ -1,6 +1,6 @@
 // How alike two shapes are when one is stretched to fit the other: dynamic time warping with symmetric steps (Sakoe and
 // Chiba 1978). Both may begin and end a little earlier or later at no cost, because the ends of a word drown in noise.
-import type { Shape } from './cepstra.ts';
+import type { Cepstra } from './cepstra.ts';
 
 export interface Alignment {
   /** The mean distance along the way. */
@@ -25,7 +25,7 @@ let weights = new Float32Array(0);
 let local = new Float32Array(0);
 let steps = new Uint8Array(0);
 
-export function align(a: Shape, b: Shape): Alignment {
+export function align(a: Cepstra, b: Cepstra): Alignment {
   const [n, m] = [a.length, b.length];
   const row = m + 1;
   const cells = (n + 1) * row;
@@ -73,7 +73,7 @@ export function align(a: Shape, b: Shape): Alignment {
   return { apart, ...traced(end, row) };
 }
 
-function apartAt(a: Shape, i: number, b: Shape, j: number): number {
+function apartAt(a: Cepstra, i: number, b: Cepstra, j: number): number {
   let sum = 0;
   const [from, to] = [i * a.width, j * b.width];
   for (let k = 0; k < a.width; k++) {

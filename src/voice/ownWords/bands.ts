@@ -26,13 +26,13 @@ export function bandsAt(rate: number): number {
   return count;
 }
 
-interface Band {
+interface Filter {
   readonly first: number;
   readonly weights: Float32Array;
 }
 
 /** Triangular bands over the bins of a spectrum, with the treble raised as the ear expects it (6 dB an octave). */
-function bank(rate: number, size: number): Band[] {
+function bank(rate: number, size: number): Filter[] {
   const width = rate / size;
   return Array.from({ length: bandsAt(rate) }, (_, band) => {
     const [low, middle, high] = [corner(band), corner(band + 1), corner(band + 2)];
@@ -55,7 +55,7 @@ export class Frames {
   readonly bands: number;
   private readonly stretch: Float32Array;
   private readonly hop: number;
-  private readonly bank: readonly Band[];
+  private readonly bank: readonly Filter[];
   private readonly meter: ReturnType<typeof spectrumMeter>;
   private filled = 0;
   private readonly drift: number;

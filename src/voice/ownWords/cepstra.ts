@@ -3,7 +3,7 @@
 import type { Frame } from './bands.ts';
 
 /** `length` rows of `width` numbers. */
-export interface Shape {
+export interface Cepstra {
   readonly values: Float32Array;
   readonly length: number;
   readonly width: number;
@@ -32,7 +32,7 @@ function cosinesFor(bands: number): Float32Array {
   return table;
 }
 
-export function shapeOf(frames: readonly Frame[]): Shape {
+export function shapeOf(frames: readonly Frame[]): Cepstra {
   const length = frames.length;
   const bands = frames[0]?.length ?? 0;
   const table = cosinesFor(bands);

@@ -1,7 +1,7 @@
 // Takes are recorded in one noise and heard in another: what is left of a take above its own noise is brought to the
 // level and into the noise heard now before the two are compared (parallel model combination, Gales and Young 1996).
 import type { Frame } from './bands.ts';
-import { shapeOf, type Shape } from './cepstra.ts';
+import { shapeOf, type Cepstra } from './cepstra.ts';
 
 /** A word without its noise. */
 export interface Speech {
@@ -12,7 +12,7 @@ export interface Speech {
 
 /** What was heard now, and in which noise. */
 export interface Scene {
-  readonly shape: Shape;
+  readonly shape: Cepstra;
   readonly level: number;
   readonly noise: Frame;
   readonly floor: number;
@@ -51,7 +51,7 @@ export function sceneOf(frames: readonly Frame[], noise: Frame): Scene {
 }
 
 /** The take as it would sound in this scene. */
-export function inScene(speech: Speech, scene: Scene): Shape {
+export function inScene(speech: Speech, scene: Scene): Cepstra {
   const gain = scene.level / speech.level;
   const { noise, floor } = scene;
   return shapeOf(speech.frames.map((frame) => frame.map((power, b) => gain * power + (1 + EXTRA) * noise[b]! + floor)));

@@ -1,10 +1,10 @@
 // Compares a stretch of sound with every take of every word, and says how sure it is of the nearest.
 import { align } from './alignment.ts';
 import { bandsAt, type Frame } from './bands.ts';
-import type { Shape } from './cepstra.ts';
+import type { Cepstra } from './cepstra.ts';
 import { inScene, sceneOf, speechOf, type Scene, type Speech } from './inNoise.ts';
-import { scatterOf, type Measured } from './scatter.ts';
-import { sureness, type Evidence } from './sureness.ts';
+import { scatterOf, type Measure } from './scatter.ts';
+import { sureness, type Likeness } from './sureness.ts';
 import { soundOf, type Take } from './take.ts';
 
 interface Sound {
@@ -13,7 +13,7 @@ interface Sound {
 }
 
 /** A word and how far the sound is from it: the mean over its nearest takes. */
-interface Comparison {
+interface WordDistance {
   readonly word: string;
   readonly apart: number;
   readonly worst: number;
@@ -22,10 +22,10 @@ interface Comparison {
 
 export interface Recognition {
   /** Nearest first, over all words taught. */
-  readonly words: readonly Comparison[];
+  readonly words: readonly WordDistance[];
   /** Log odds that the nearest was said, and not something else. */
   readonly sureness: number;
-  readonly evidence: Evidence;
+  readonly evidence: Likeness;
   /** Decibels over the noise. */
   readonly clearance: number;
 }
@@ -86,24 +86,24 @@ export function recogniserOf(takes: readonly Take[], rate: number): Recogniser {
       const words = [...byWord]
         .map(([word, list]) => comparedWith(word, list, shape, scene, measured))
         .sort((a, b) => a.apart - b.apart);
-      const [first, second] = words as [Comparison, ...Comparison[]];
+      const [first, second] = words as [WordDistance, ...WordDistance[]];
       const evidence = evidenceOf(first, second, usual, sound.frames.length);
       return { words, sureness: sureness(evidence), evidence, clearance: scene.clearance };
     },
   };
 }
 
-function shapeIn(scenes: ReadonlyMap<Kept, Scene>, one: Kept): Shape {
+function shapeIn(scenes: ReadonlyMap<Kept, Scene>, one: Kept): Cepstra {
   return scenes.get(one)!.shape;
 }
 
 function comparedWith(
   word: string,
   takes: readonly Kept[],
-  shape: Shape,
+  shape: Cepstra,
   scene: Scene,
-  measured: Measured,
-): Comparison {
+  measured: Measure,
+): WordDistance {
   const all = takes
     .map(({ speech }) => align(shape, measured(inScene(speech, scene))))
     .sort((a, b) => a.apart - b.apart);
@@ -120,7 +120,7 @@ function comparedWith(
 function usualOf(
   byWord: ReadonlyMap<string, readonly Kept[]>,
   scenes: ReadonlyMap<Kept, Scene>,
-  measured: Measured,
+  measured: Measure,
 ): Map<string, Usual> {
   const again = new Map(
     [...byWord].map(([word, list]) => [
@@ -140,7 +140,7 @@ function usualOf(
     ]),
   );
   const all = [...again.values()].flat();
-  const blend = (own: readonly Comparison[], key: 'apart' | 'worst' | 'warped'): number => {
+  const blend = (own: readonly WordDistance[], key: 'apart' | 'worst' | 'warped'): number => {
     const general = all.length > 0 ? mean(all.map((one) => one[key])) : 1;
     return own.length > 0 ? (general + mean(own.map((one) => one[key]))) / 2 : general;
   };
@@ -154,11 +154,11 @@ function usualOf(
 }
 
 function evidenceOf(
-  first: Comparison,
-  second: Comparison | undefined,
+  first: WordDistance,
+  second: WordDistance | undefined,
   usual: ReadonlyMap<string, Usual>,
   length: number,
-): Evidence {
+): Likeness {
   const own = usual.get(first.word)!;
   return {
     apart: Math.log(first.apart / own.apart),

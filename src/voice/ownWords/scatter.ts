@@ -1,15 +1,15 @@
 // How one and the same word scatters from take to take: the covariance of takes laid over each other, by which all
 // distances are then measured (Mahalanobis 1936; within-class normalisation). What varies by itself counts little.
 import { align } from './alignment.ts';
-import type { Shape } from './cepstra.ts';
+import type { Cepstra } from './cepstra.ts';
 
 /** A part of the mean variance is added to each direction, so that few takes cannot make one of them sharp. */
 const STEADY = 0.1;
 
-export type Measured = (shape: Shape) => Shape;
+export type Measure = (shape: Cepstra) => Cepstra;
 
 /** From the takes of each word to the measure of all shapes; without two takes of any word, shapes stay as they are. */
-export function scatterOf(words: readonly (readonly Shape[])[]): Measured {
+export function scatterOf(words: readonly (readonly Cepstra[])[]): Measure {
   const width = words.flat()[0]?.width ?? 0;
   const sums = Array.from({ length: width }, () => new Float64Array(width));
   const difference = new Float32Array(width);
@@ -31,7 +31,7 @@ export function scatterOf(words: readonly (readonly Shape[])[]): Measured {
 }
 
 /** Solves L x = shape for the Cholesky factor L of the covariance, row by row. */
-function whitening(covariance: readonly Float64Array[]): Measured {
+function whitening(covariance: readonly Float64Array[]): Measure {
   const width = covariance.length;
   const added = (STEADY * covariance.reduce((sum, row, k) => sum + row[k]!, 0)) / width;
   const factor = Array.from({ length: width }, () => new Float64Array(width));

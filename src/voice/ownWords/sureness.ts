@@ -2,7 +2,7 @@
 // The weights were fitted to four speakers' digits with rooms, noise, talk and clicks, and checked on each speaker with
 // weights fitted to the other three.
 
-export interface Evidence {
+export interface Likeness {
   /** Distance to the word against what is usual for it, log. */
   readonly apart: number;
   /** Distance to the word against the next nearest, log. */
@@ -18,7 +18,7 @@ export interface Evidence {
 const WEIGHTS = { one: 5.88, apart: -7.64, lead: -9.87, length: 2.12, uneven: -13.75, worst: -2.89, warped: -30.55 };
 
 /** Log odds; 0 is as likely as not. */
-export function sureness({ apart, lead, length, worst, warped }: Evidence): number {
+export function sureness({ apart, lead, length, worst, warped }: Likeness): number {
   return (
     WEIGHTS.one +
     WEIGHTS.apart * apart +

@@ -12,7 +12,7 @@ import { spokenWords } from './spokenText.ts';
 import { valuesIn, type Values } from './values.ts';
 
 /** One way to read what was heard. */
-interface Reading {
+interface Interpretation {
   readonly words: string;
   readonly input: Input;
   readonly apart: number;
@@ -72,10 +72,10 @@ function readingsOf(
   nearest: Nearest,
   values: Values,
   taught: Language['taught'],
-): Reading[] {
+): Interpretation[] {
   if (words.length === 0) return [];
   const heard = words.join(' ');
-  const commands = nearest(words, allowed).map(({ word, apart }): Reading => ({
+  const commands = nearest(words, allowed).map(({ word, apart }): Interpretation => ({
     words: taught[word].say,
     input: inputOf(word, 'voice', heard),
     apart,
@@ -83,7 +83,7 @@ function readingsOf(
   }));
   const pairs = pairsIn(words, allowed, nearest, taught);
   if (!allowed.includes('set')) return [...commands, ...pairs];
-  const settings = values(words, largest).map(({ value, apart, doubtful }): Reading => ({
+  const settings = values(words, largest).map(({ value, apart, doubtful }): Interpretation => ({
     words: `set ${writeSteps(value)}`,
     input: { told: 'set', value, by: 'voice', heard },
     apart,
@@ -103,11 +103,11 @@ function pairsIn(
   allowed: readonly Word[],
   nearest: Nearest,
   taught: Language['taught'],
-): Reading[] {
+): Interpretation[] {
   const lights = allowed.filter(isLight);
   const arrows = allowed.filter(isArrows);
   if (lights.length === 0 || arrows.length === 0) return [];
-  const found: Reading[] = [];
+  const found: Interpretation[] = [];
   for (let cut = 1; cut < words.length && words.length <= LONGEST_PAIR; cut++) {
     const parts = [words.slice(0, cut), words.slice(cut)] as const;
     for (const [lightPart, arrowPart] of [parts, parts.toReversed()]) {
@@ -126,8 +126,8 @@ function pairsIn(
 }
 
 /** The best of every reading over all guesses, nearest first. */
-function together(guesses: readonly (readonly Reading[])[]): Reading[] {
-  const best = new Map<string, Reading & { agreeing: number }>();
+function together(guesses: readonly (readonly Interpretation[])[]): Interpretation[] {
+  const best = new Map<string, Interpretation & { agreeing: number }>();
   for (const [rank, readings] of guesses.entries()) {
     for (const reading of readings) {
       const apart = reading.apart + rank * RANK;
@@ -145,7 +145,7 @@ function together(guesses: readonly (readonly Reading[])[]): Reading[] {
     .sort((a, b) => a.apart - b.apart);
 }
 
-function decided([first, second]: readonly Reading[]): Match {
+function decided([first, second]: readonly Interpretation[]): Match {
   if (!first || first.apart > ASKED) return { is: 'ignored' };
   const taken: Taken = { is: 'taken', input: first.input, words: first.words };
   const margin = second ? second.apart - first.apart : Infinity;

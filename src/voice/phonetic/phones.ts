@@ -68,9 +68,9 @@ const VOWELS: Readonly<Record<string, Vowel>> = {
   j: [0.4, 0.95, 1, 1, 0],
 };
 
-type Manner = 'stop' | 'affricate' | 'fricative' | 'nasal' | 'liquid' | 'glide';
+type Articulation = 'stop' | 'affricate' | 'fricative' | 'nasal' | 'liquid' | 'glide';
 /** Place from the lips 0 to the throat 1. */
-type Consonant = readonly [manner: Manner, place: number, voiced: boolean, hissing?: true];
+type Consonant = readonly [manner: Articulation, place: number, voiced: boolean, hissing?: true];
 const CONSONANTS: Readonly<Record<string, Consonant>> = {
   p: ['stop', 0, false],
   b: ['stop', 0, true],
@@ -124,7 +124,7 @@ const HALF_VOWELS: Readonly<Record<string, number>> = {
   lq: 0.6,
 };
 const WEAK_VOWELS = 'uyr';
-const LOSSES: Readonly<Record<Manner, number>> = {
+const LOSSES: Readonly<Record<Articulation, number>> = {
   stop: 0.5,
   affricate: 0.65,
   fricative: 0.45,
@@ -140,7 +140,7 @@ const PLAIN: Readonly<Record<string, string>> = Object.fromEntries(
 const plain = (phone: string): string => PLAIN[phone] ?? phone;
 
 /** What it costs to take one sound for another: 0 the same, about 1 nothing alike. */
-export function confusion(one: string, other: string): number {
+export function costOfSounds(one: string, other: string): number {
   const [a, b] = [plain(one), plain(other)];
   if (a === b) return 0;
   const [va, vb] = [VOWELS[a], VOWELS[b]];

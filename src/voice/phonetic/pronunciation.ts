@@ -1,16 +1,7 @@
 // From written words to sounds: the language's list of words first, then a known word with a common ending, then its
 // rules for letters. Only likeness is asked of it, so a wrong vowel in a rare word does little harm.
 import type { Phones } from './phones.ts';
-
-/** What a language brings: one file of data. */
-export interface Spelling {
-  /** `word sounds` pairs, one a line. */
-  readonly words: string;
-  /** Letters and their sounds, tried in this order at each place of a word; `^` and `$` bind to its start and end. */
-  readonly letters: readonly (readonly [letters: string, sounds: Phones])[];
-  /** Endings that leave a known word's sounds as they are: letters of the ending, its sounds. */
-  readonly endings: readonly (readonly [letters: string, sounds: Phones])[];
-}
+import type { Spelling } from './spelling.ts';
 
 /** Gives any word its sounds. Words once asked are remembered. */
 export function pronouncer(spelling: Spelling): (word: string) => Phones {

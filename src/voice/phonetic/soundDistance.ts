@@ -1,6 +1,6 @@
 // How far apart two phrases sound: the cheapest way to turn one row of sounds into the other (Wagner and Fischer 1974),
 // as a share of how much there is to hear.
-import { confusion, loss, type Phones } from './phones.ts';
+import { costOfSounds, loss, type Phones } from './phones.ts';
 
 // Sounds are single letters below 128: what each pair costs is kept in one table.
 const LETTERS = 128;
@@ -10,7 +10,7 @@ const losses = new Float32Array(LETTERS).fill(-1);
 function confusionOf(one: number, other: number): number {
   const at = one * LETTERS + other;
   let cost = confusions[at] ?? 0;
-  if (cost < 0) confusions[at] = cost = confusion(String.fromCharCode(one), String.fromCharCode(other));
+  if (cost < 0) confusions[at] = cost = costOfSounds(String.fromCharCode(one), String.fromCharCode(other));
   return cost;
 }
 

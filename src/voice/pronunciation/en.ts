@@ -2,7 +2,7 @@
 // the commonest of spoken English whose sounds the rules below miss, from the CMU Pronouncing Dictionary (Copyright (C)
 // 1993-2015 Carnegie Mellon University, free to use with this notice), rewritten one letter a sound (see
 // ../phonetic/phones.ts).
-import type { Spelling } from '../phonetic/pronunciation.ts';
+import type { Spelling } from '../phonetic/spelling.ts';
 
 export const ENGLISH: Spelling = {
   letters: [

@@ -29,6 +29,7 @@ export const TAUGHT: Record<Word, string> = {
   shifted: 'shifted',
   finish: 'finish',
   help: 'help',
+  entered: 'entered',
   next: 'next',
   back: 'back',
 };
@@ -102,6 +103,8 @@ export const PRESS_MEANS: Record<PressMeaning, string> = {
   turned: 'the ring is turned',
   finish: 'finish',
   help: 'help',
-  next: 'next step',
+  entered: 'mark as entered',
+  'next lens': 'next lens',
+  next: 'next lens, or next step',
   back: 'one step back',
 };

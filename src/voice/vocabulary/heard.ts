@@ -23,7 +23,8 @@ export const ALSO: Record<Word, readonly string[]> = {
   shifted: ['it shifted', 'it has shifted'],
   finish: ['finish now', 'finish here'],
   help: ['help me'],
-  next: ['next step', 'next one'],
+  entered: ['it is entered', 'entered it', 'enter', 'mark it', 'mark as entered'],
+  next: ['next step', 'next one', 'next lens'],
   back: ['go back', 'step back'],
 };
 
@@ -59,6 +60,7 @@ export const MISHEARD: Partial<Record<Word, readonly string[]>> = {
   holding: ['hold in', 'whole thing'],
   undo: ['and do', 'on do'],
   accept: ['except'],
+  entered: ['interred', 'centered', 'centred', 'inter', 'and third', 'and turned'],
 };
 
 /** Words around a command that say nothing. */

@@ -28,6 +28,7 @@ const ROUNDS = 5;
 
 export const lookUp: Family = {
   name: 'look-up',
+  needs: ['chromium'],
   async run() {
     const library = shop();
     const began = performance.now();

@@ -2,7 +2,7 @@
 // the sweep, in a process of its own.
 import { halfPress } from '../../../src/practice/camera.ts';
 import { seededRandom } from '../../../src/practice/random.ts';
-import type { Care } from '../../../src/sweep/end/care.ts';
+import type { Care } from '../../../src/sweep/care.ts';
 import { ORDINARY } from './jobs.ts';
 import { observer } from './observers.ts';
 import { sweeper } from './reducerSweep.ts';

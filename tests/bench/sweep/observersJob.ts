@@ -1,6 +1,6 @@
 // Whole sweeps of other observers through the reducer, in a process of its own. Asked about the focus, the person looks,
 // finds it where it was and goes on.
-import type { Care } from '../../../src/sweep/end/care.ts';
+import type { Care } from '../../../src/sweep/care.ts';
 import { OTHER_OBSERVERS } from './otherObservers.ts';
 import { sweeper } from './reducerSweep.ts';
 

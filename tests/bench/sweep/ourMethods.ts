@@ -6,8 +6,9 @@ import { expected, fewOf, openBelief, stimulusOf, type Belief } from '../../../s
 import { entropy, lookAhead, varianceOf, type Prospect } from '../../../src/sweep/belief/criteria.ts';
 import { observe } from '../../../src/sweep/belief/lights.ts';
 import { IN, outcomesOf } from '../../../src/sweep/belief/observation.ts';
-import { NO_MEMORY } from '../../../src/sweep/belief/prior.ts';
-import { readiness, type Care } from '../../../src/sweep/end/care.ts';
+import { NO_MEMORY } from '../../../src/sweep/memory.ts';
+import { readiness } from '../../../src/sweep/end/care.ts';
+import type { Care } from '../../../src/sweep/care.ts';
 import { outcomeOf } from '../../../src/sweep/end/outcome.ts';
 import type { Hold } from '../../../src/sweep/hold.ts';
 import { closingOf } from '../../../src/sweep/next/closing.ts';

@@ -1,7 +1,7 @@
 // Whole sweeps through the reducer itself, as the panel runs them: events in, phases out. States that the same verdicts
 // have led to before are kept, since a thousand sweeps begin alike.
-import { NO_MEMORY, type Memory } from '../../../src/sweep/belief/prior.ts';
-import type { Care } from '../../../src/sweep/end/care.ts';
+import { NO_MEMORY, type Memory } from '../../../src/sweep/memory.ts';
+import type { Care } from '../../../src/sweep/care.ts';
 import type { Outcome } from '../../../src/sweep/end/outcome.ts';
 import type { SweepEvent } from '../../../src/sweep/event.ts';
 import { open } from '../../../src/sweep/opening.ts';
@@ -33,6 +33,8 @@ interface Terms {
   /** Asked to look at the focus, the person stops there, or says that it has not moved and goes on. */
   readonly looks?: 'stop' | 'go on';
   readonly scale?: Scale;
+  /** Is shown the state after every hold. */
+  readonly watch?: (state: SweepState) => void;
 }
 
 /** Nobody would go on for longer than this. */
@@ -44,7 +46,7 @@ const BETWEEN_HOLDS = 12;
 type Sweep = (press: (value: number, before: Before) => Verdict, own?: readonly number[]) => Ended;
 
 /** A way to run sweeps on these terms. */
-export function sweeper({ care, arrows, memory = NO_MEMORY, looks = 'stop', scale = USUAL_SCALE }: Terms): Sweep {
+export function sweeper({ care, arrows, memory = NO_MEMORY, looks = 'stop', scale = USUAL_SCALE, watch = () => undefined }: Terms): Sweep {
   const kept = new Map<string, SweepState>();
   const first = opened(care, arrows, memory, scale);
   return (press, own = []) => {
@@ -70,6 +72,7 @@ export function sweeper({ care, arrows, memory = NO_MEMORY, looks = 'stop', scal
       spent = begins + (steady ? 5 : 2);
       dialled = value;
       named.push(...state.troubles.map(({ trouble }) => trouble));
+      watch(state);
       if (looks === 'go on' && state.phase.name === 'checking') {
         state = transition(state, { did: 'checked', at: moment(spent * 1000), focus: 'unmoved', by: 'key' }).state;
         key += 'unmoved;';

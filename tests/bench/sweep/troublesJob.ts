@@ -4,7 +4,7 @@
 import { estimateOf, sweepsDiffer } from '../../../src/logbook/combined.ts';
 import { halfPress, type PracticeCamera } from '../../../src/practice/camera.ts';
 import { oddPress } from '../../../src/practice/oddCamera.ts';
-import type { Oddity } from '../../../src/practice/oddity.ts';
+import type { Oddity } from '../../../src/sweep/oddity.ts';
 import { seededRandom } from '../../../src/practice/random.ts';
 import { ORDINARY } from './jobs.ts';
 import { observer } from './observers.ts';

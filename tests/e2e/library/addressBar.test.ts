@@ -29,6 +29,6 @@ test('the toolbar button is marked while a sweep is under way', async () => {
   await page.waitForSelector('[data-phase="dialling"]');
   await expect.poll(badge).toBe('…');
   await page.keyboard.press('x');
-  await click(page, 'New sweep');
+  await click(page, 'Next lens');
   await expect.poll(badge).toBe('');
 });

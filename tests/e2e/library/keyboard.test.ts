@@ -25,9 +25,9 @@ test('from an empty kit to a value in the camera and a backup file, without a po
   await untilText(seat, 'New sweep');
 
   await choose(seat, 'Kit');
-  await untilText(seat, 'Fill in from a photograph');
+  await untilText(seat, 'Use details from a photograph');
   await choose(seat, 'Add a body');
-  await untilText(seat, 'Its scale of corrections');
+  await untilText(seat, 'Range of corrections');
   await fill('Name', 'Velde M1');
   await fill('How many lenses it remembers', '20');
   await choose(seat, 'Save');

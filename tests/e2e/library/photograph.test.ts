@@ -42,7 +42,7 @@ test('a photograph of 200 MB fills in what is ticked, damaged ones are refused i
   await give(large);
   await says(page, 'Taken on Mar 4, 2026. At 85 mm. f/1.8. Focused at 4.25 m.');
   for (const label of ['Body model: Velde M1', 'Lens serial number: A12']) await page.locator(`::-p-text(${label})`).click();
-  await click(page, 'Take what is ticked');
+  await click(page, 'Use ticked details');
   await says(page, 'Taken into the kit.');
   const { bodies, lenses } = (await kept(chromium.worker))['kit'] as { bodies: object[]; lenses: object[] };
   expect([bodies, lenses]).toMatchObject([[{ id: 'b' }, { model: 'Velde M1', serial: null }], [{ id: 'l' }, { model: null, serial: 'A12' }]]);

@@ -31,10 +31,10 @@ test('the screens of an empty kit and logbook have no fault', async () => {
   const { page, openTab } = await opened({ version: 2 });
   const found: string[] = [];
   await click(page, 'Kit');
-  await says(page, 'Fill in from a photograph');
+  await says(page, 'Use details from a photograph');
   found.push(...(await faults(page, 'kit-empty')));
   await click(page, 'Add a body');
-  await says(page, 'Its scale of corrections');
+  await says(page, 'Range of corrections');
   await click(page, 'Save');
   await says(page, 'Give it a name');
   found.push(...(await faults(page, 'body-refused')));

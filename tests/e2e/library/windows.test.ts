@@ -33,7 +33,7 @@ test('two windows edit one lens: the later save is refused, both texts are still
   await rename(one, 'Orrin 85, mine');
   await expect.poll(nameKept).toBe('Orrin 85, mine');
   await rename(other, 'Orrin 85, lent');
-  await says(other, 'This lens was changed in another window: look at it again, then make your change once more.');
+  await says(other, 'This lens was changed in another window. Open it again, then make your change.');
   expect(await nameKept()).toBe('Orrin 85, mine');
   expect(await other.$eval(NAME, (field) => (field as HTMLInputElement).value)).toBe('Orrin 85, lent');
 

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { USUAL_LIMITS } from '../../../src/logbook/due.ts';
-import { adviceFor } from '../../../src/logbook/entering/advice.ts';
+import { adviceOnEntering } from '../../../src/logbook/entering/advice.ts';
 import { shelfOf } from '../../../src/logbook/shelf.ts';
 import { libraryWith, sweepRecord, T0 } from '../libraryWith.ts';
 
@@ -16,7 +16,7 @@ function advise(zoomStore: 'one' | 'two', records: readonly unknown[]) {
     records,
   });
   const shelf = shelfOf(library, { at: T0, temperature: null }, USUAL_LIMITS);
-  return adviceFor({ body: 'b', lens: 'l' }, library.kit, shelf, { by: 'worst share' });
+  return adviceOnEntering({ body: 'b', lens: 'l' }, library.kit, shelf, { by: 'worst share' });
 }
 
 const wide = sweepRecord('w', T0, -8, -2, { subject: subject('wide') });

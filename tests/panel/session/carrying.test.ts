@@ -123,5 +123,5 @@ test('what came of an input is shown: taken, or the reason why not', async () =>
   await window.tell('delayed');
   expect(window.session.heard.value).toMatchObject({ words: 'delayed', became: expect.stringMatching(/^delayed at 0$/) });
   await window.tell('accept');
-  expect(window.session.heard.value?.became).toMatch(/^There is no result to accept yet/);
+  expect(window.session.heard.value?.became).toMatch(/^There is no result yet/);
 });

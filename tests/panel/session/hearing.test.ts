@@ -6,13 +6,15 @@ import { addKit, phaseOf, sweeping } from './sweeping.ts';
 import { Computer, settle } from './world.ts';
 
 describe('words', () => {
-  test('nothing listens until the person said yes to it, nor when no sweep runs', async () => {
+  test('nothing listens until the person said yes to it, nor when no sweep or result stands', async () => {
     const { window } = await sweeping();
     expect(window.earOpen).toBe(false);
     window.session.changeSettings({ voice: { listen: 'browser' } });
     await settle();
     expect(window.earOpen).toBe(true);
     await window.tell('finish');
+    expect(window.earOpen).toBe(true);
+    await window.tell('next');
     expect(window.earOpen).toBe(false);
     expect((await new Computer().open()).earOpen).toBe(false);
   });

@@ -5,7 +5,7 @@ import { createSession } from '../../../src/panel/session/create.ts';
 import type { Ports } from '../../../src/panel/session/ports.ts';
 import type { Session } from '../../../src/panel/session/session.ts';
 import type { RecognisedBy } from '../../../src/platform/ear/ear.ts';
-import type { EarOwner } from '../../../src/platform/ear/listening.ts';
+import type { EarOwner } from '../../../src/platform/ear/owner.ts';
 import type { Snapshot } from '../../../src/platform/snapshots.ts';
 import { DONE, failed, got, type Result } from '../../../src/result.ts';
 import type { Alarm } from '../../../src/sweep/effect.ts';

@@ -1,6 +1,7 @@
 // Contract of the ladder: it settles where the published rule says.
 import { expect, test } from 'vitest';
-import { climb, LAST_LEVEL, levelOf, type Ladder } from '../../../src/practice/training/ladder.ts';
+import { climb, levelOf, type Ladder } from '../../../src/practice/training/ladder.ts';
+import { LAST_LEVEL } from '../../../src/practice/training/levels.ts';
 import { seededRandom } from '../../../src/practice/random.ts';
 
 test('two right in a row lead one level up, one wrong leads one down, and neither leads off the ladder', () => {

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { halfPress, type PracticeCamera } from '../../../src/practice/camera.ts';
 import { normal, seededRandom } from '../../../src/practice/random.ts';
 import { chancesOfIn, openBelief, stimulusOf, weigh } from '../../../src/sweep/belief/belief.ts';
-import { NO_MEMORY } from '../../../src/sweep/belief/prior.ts';
+import { NO_MEMORY } from '../../../src/sweep/memory.ts';
 import { surestValue } from '../../../src/sweep/end/confidence.ts';
 import type { Scale } from '../../../src/sweep/scale.ts';
 import { read } from '../../../src/sweep/verdict.ts';

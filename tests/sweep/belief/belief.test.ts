@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { centreInterval, centreOf, centreProfile, chancesOfIn, fewOf, openBelief, weigh, type Belief } from '../../../src/sweep/belief/belief.ts';
 import { outcomeCount, outcomesOf } from '../../../src/sweep/belief/observation.ts';
-import { NO_MEMORY } from '../../../src/sweep/belief/prior.ts';
+import { NO_MEMORY } from '../../../src/sweep/memory.ts';
 import type { Scale } from '../../../src/sweep/scale.ts';
 import type { Reading } from '../../../src/sweep/verdict.ts';
 import { steps } from '../../../src/units.ts';

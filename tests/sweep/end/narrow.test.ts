@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { halfPress, type PracticeCamera } from '../../../src/practice/camera.ts';
 import { seededRandom } from '../../../src/practice/random.ts';
 import { open } from '../../../src/sweep/opening.ts';
-import type { Care } from '../../../src/sweep/end/care.ts';
+import type { Care } from '../../../src/sweep/care.ts';
 import { USUAL_HOLD_TIME, USUAL_MANNER } from '../../../src/sweep/plan.ts';
 import type { SweepState } from '../../../src/sweep/state.ts';
 import type { Scale } from '../../../src/sweep/scale.ts';

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { openBelief, weigh, type Belief } from '../../../src/sweep/belief/belief.ts';
-import { NO_MEMORY } from '../../../src/sweep/belief/prior.ts';
+import { NO_MEMORY } from '../../../src/sweep/memory.ts';
 import { readiness } from '../../../src/sweep/end/care.ts';
 import { surestOf, surestValue, withinOneStep } from '../../../src/sweep/end/confidence.ts';
 import { endsOf } from '../../../src/sweep/end/ends.ts';

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { openBelief, weigh } from '../../../src/sweep/belief/belief.ts';
-import { NO_MEMORY } from '../../../src/sweep/belief/prior.ts';
+import { NO_MEMORY } from '../../../src/sweep/memory.ts';
 import { STRONG } from '../../../src/sweep/end/drift.ts';
 import { stillnessOf } from '../../../src/sweep/end/stillness.ts';
 import { read } from '../../../src/sweep/verdict.ts';

@@ -2,7 +2,7 @@
 // explains, and says where the band lies then.
 import { expect, test } from 'vitest';
 import { centreOf, openBelief, weigh } from '../../../src/sweep/belief/belief.ts';
-import { NO_MEMORY } from '../../../src/sweep/belief/prior.ts';
+import { NO_MEMORY } from '../../../src/sweep/memory.ts';
 import { doubtedValues, retold, storiesOf, type Story, type Timed } from '../../../src/sweep/end/story.ts';
 import { read, type Verdict } from '../../../src/sweep/verdict.ts';
 import { moment, steps } from '../../../src/units.ts';

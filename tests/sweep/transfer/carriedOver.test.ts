@@ -10,7 +10,7 @@ import { transferPlan } from '../../../src/sweep/transfer/opened.ts';
 import { weigh } from '../../../src/sweep/belief/belief.ts';
 import { carriedOver } from '../../../src/sweep/transfer/carried.ts';
 import { asideOpening } from '../../../src/sweep/transfer/joint.ts';
-import type { Transfer } from '../../../src/sweep/transfer/transfer.ts';
+import type { Transfer } from '../../../src/sweep/widthTransfer.ts';
 import { read } from '../../../src/sweep/verdict.ts';
 import { seconds, steps } from '../../../src/units.ts';
 import { noiseFreeLight, ranWith } from '../noiseFree.ts';

@@ -1,6 +1,6 @@
 // A person who sweeps on the practice camera, told exactly what its light does: by the values the panel names, or by values
 // of their own. Asked about the focus they say that it has not moved, unless it is for them to find out.
-import type { Oddity } from '../../../src/practice/oddity.ts';
+import type { Oddity } from '../../../src/sweep/oddity.ts';
 import { practiceVerdict } from '../../../src/practice/lamp.ts';
 import type { SweepEvent } from '../../../src/sweep/event.ts';
 import type { Effect } from '../../../src/sweep/effect.ts';

@@ -2,7 +2,7 @@
 // run of equal lights is the one worked out by hand.
 import { expect, test } from 'vitest';
 import { openBelief, weigh, type Belief } from '../../../src/sweep/belief/belief.ts';
-import { NO_MEMORY } from '../../../src/sweep/belief/prior.ts';
+import { NO_MEMORY } from '../../../src/sweep/memory.ts';
 import { arrowsAgainst } from '../../../src/sweep/trouble/arrows.ts';
 import { sameEverywhere } from '../../../src/sweep/trouble/everywhere.ts';
 import { holeIn } from '../../../src/sweep/trouble/hole.ts';

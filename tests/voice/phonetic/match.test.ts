@@ -35,6 +35,22 @@ test.each(PHASES)('in %s every phrase of the vocabulary is taken as its word', (
   }
 });
 
+/** At a result that gives a value. */
+const RESULT = ['entered', 'next', 'undo', 'repeat', 'help'] as const satisfies readonly Word[];
+
+test('at a result every phrase is taken as its word, and none of a sweep is taken for one', () => {
+  for (const word of RESULT) {
+    for (const said of [TAUGHT[word], ...ALSO[word]]) expect({ said, ...heard(RESULT, said) }).toMatchObject({ said, is: 'taken', words: TAUGHT[word] });
+  }
+  for (const said of ['solid', 'delayed', 'flicker', 'holding', 'accept', 'finish', 'centre']) {
+    expect({ said, is: heard(RESULT, said).is }).not.toMatchObject({ is: 'taken' });
+  }
+});
+
+test.each(['interred', 'and third', 'entered please', 'it is entered'])('"%s" is taken for entered', (text) => {
+  expect(heard(RESULT, text)).toMatchObject({ is: 'taken', words: 'entered' });
+});
+
 test.each([
   ['flicka', 'flicker'],
   ['rite', 'right'],

@@ -35,6 +35,10 @@ test.each([
   ['balanced', 'lopsided'],
   ['solid', 'flicker'],
   ['plus', 'minus'],
+  ['entered', 'undo'],
+  ['entered', 'next'],
+  ['entered', 'repeat'],
+  ['entered', 'help'],
 ])('%s and %s are far apart', (a, b) => {
   expect(soundDistance(pronounce(a), pronounce(b))).toBeGreaterThan(0.35);
 });

@@ -2,7 +2,7 @@
 // it, and a print that is merely smaller can be kept: its true lengths are the drawn ones times this factor.
 import * as v from 'valibot';
 import { millimetres, type Millimetres } from '../../units.ts';
-import { answer, cannot, type Answer } from '../answer.ts';
+import { failed, got, type Result } from '../../result.ts';
 import { writeNumber } from '../quantity.ts';
 
 /** Printed length over drawn length. */
@@ -20,10 +20,10 @@ export interface PrintCheck {
 const READING_ERROR = 0.005;
 
 /** From the scale's drawn length and what a rule shows on paper. */
-export function checkPrint(drawn: Millimetres, measured: Millimetres): Answer<PrintCheck> {
+export function checkPrint(drawn: Millimetres, measured: Millimetres): Result<PrintCheck> {
   const factor = measured / drawn;
   if (!(factor >= 0.5 && factor <= 2)) {
-    return cannot(
+    return failed(
       'Measure the scale again, in millimetres, between the outer edges of its end marks: ' +
         `${writeNumber(drawn, 0)} is expected.`,
     );
@@ -34,7 +34,7 @@ export function checkPrint(drawn: Millimetres, measured: Millimetres): Answer<Pr
     ? 'The print is true to size.'
     : `The print came out at ${per}: print it again at 100 %, not fitted to the page, or keep it and the sizes are ` +
       `reckoned with ${per}.`;
-  return answer({ factor: factor as PrintFactor, trueSize, say });
+  return got({ factor: factor as PrintFactor, trueSize, say });
 }
 
 /** A drawn length as it came out on paper. */

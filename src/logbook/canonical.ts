@@ -10,7 +10,7 @@ export const canonical = (value: unknown): string =>
   );
 
 /** 64 bits of a text in hexadecimal: FNV-1a from two starts. It tells contents apart; it protects nothing. */
-export const nameOf = (text: string): string => fnv1a(text, 0x811c9dc5) + fnv1a(text, 0x01000193);
+export const fingerprintOf = (text: string): string => fnv1a(text, 0x811c9dc5) + fnv1a(text, 0x01000193);
 
 function fnv1a(text: string, start: number): string {
   let hash = start;

@@ -1,9 +1,9 @@
 // The logbook as one, out of the session's signals.
 import type { Library } from '../../logbook/library.ts';
 import { libraryOf } from '../../logbook/storedLibrary.ts';
-import type { Session } from '../session/session.ts';
+import type { LibraryStore } from './library.ts';
 
-type LogbookSignals = Pick<Session, 'kit' | 'records' | 'byHand' | 'entries' | 'notes'>;
+type LogbookSignals = Pick<LibraryStore, 'kit' | 'records' | 'byHand' | 'entries' | 'notes'>;
 
 export const libraryIn = ({ kit, records, byHand, entries, notes }: LogbookSignals): Library =>
   libraryOf({ kit: kit.value, records: records.value, byHand: byHand.value, entries: entries.value, notes: notes.value });

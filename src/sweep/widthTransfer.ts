@@ -1,8 +1,8 @@
 // A width transfer: the finished sweep of a band that no correction reaches whole, carried in the plan of a second series
 // with the focus set a little aside. The journal of that series then holds all that its outcome rests on.
 import * as v from 'valibot';
-import { Steps } from '../../units.ts';
-import { Verdict } from '../verdict.ts';
+import { Steps } from '../units.ts';
+import { Verdict } from './verdict.ts';
 
 export const Transfer = v.object({
   /** The record of the finished sweep. */

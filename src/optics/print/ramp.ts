@@ -3,10 +3,10 @@
 // that the sharpest line reads as millimetres of focus error. For a line at length r along a face that leans by β out
 // of the target's plane: r·sin β.
 import { millimetres, type Millimetres } from '../../units.ts';
-import { answer, cannot, type Answer } from '../answer.ts';
+import { failed, got, type Result } from '../../result.ts';
 import { degrees, fromRadians, radians, writeNumber, type Degrees } from '../quantity.ts';
 import { rectangle, text, wrapWords, type Drawing, type Shape } from './drawing.ts';
-import { TRUE_SIZE, type PrintFactor } from './print.ts';
+import { TRUE_SIZE, type PrintFactor } from './printCheck.ts';
 
 /** The lean the ramp is drawn for. */
 export const RAMP_LEAN: Degrees = degrees(45);
@@ -74,18 +74,18 @@ function roundStep(about: number): number {
 }
 
 /** The lean a ramp was really set up at, from how far its upper end stands back and the length of its face. */
-export function rampLean(setBack: Millimetres, face: Millimetres): Answer<Degrees> {
-  if (setBack > 0 && setBack < face) return answer(fromRadians(Math.asin(setBack / face)));
-  return cannot(
+export function rampLean(setBack: Millimetres, face: Millimetres): Result<Degrees> {
+  if (setBack > 0 && setBack < face) return got(fromRadians(Math.asin(setBack / face)));
+  return failed(
     'Enter how far the ramp\u2019s upper end stands behind its lower end: more than 0, less than the ramp\u2019s ' +
       'length.',
   );
 }
 
 /** Focus error in millimetres from the number beside the sharpest line; positive is behind the target. */
-export function rampError(reading: number, lean: Degrees = RAMP_LEAN, factor: PrintFactor = TRUE_SIZE): Answer<number> {
+export function rampError(reading: number, lean: Degrees = RAMP_LEAN, factor: PrintFactor = TRUE_SIZE): Result<number> {
   if (lean < 10 || lean > 80)
-    return cannot('Set the ramp to lean between 10\u00b0 and 80\u00b0; it is drawn for 45\u00b0.');
-  if (!Number.isFinite(reading)) return cannot('Enter the number beside the sharpest line, with its sign.');
-  return answer((reading * factor * Math.sin(radians(lean))) / Math.sin(radians(RAMP_LEAN)));
+    return failed('Set the ramp to lean between 10\u00b0 and 80\u00b0; it is drawn for 45\u00b0.');
+  if (!Number.isFinite(reading)) return failed('Enter the number beside the sharpest line, with its sign.');
+  return got((reading * factor * Math.sin(radians(lean))) / Math.sin(radians(RAMP_LEAN)));
 }

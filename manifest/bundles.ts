@@ -1,0 +1,46 @@
+// How scripts and styles are bundled, the same for every browser, for the build and for the tests of it.
+// A page is an HTML file in src/panel or src/pages; its script and its style are the files of the same name beside it. The
+// panel has a first script, early.ts, which asks for the panel's own script when the first frame is drawn.
+import { existsSync } from 'node:fs';
+import { build, type BuildOptions, type BuildResult, type Plugin } from 'esbuild';
+import { polyfillAsModule } from './asModule.ts';
+import { leaningOn } from './parts.ts';
+
+export const PANEL = 'src/panel/panel.html';
+
+export const optionsFor = (out: string, target: string) =>
+  ({
+    entryNames: '[name]',
+    chunkNames: 'parts/[name]-[hash]',
+    outdir: out,
+    bundle: true,
+    minify: true,
+    charset: 'utf8',
+    format: 'esm',
+    target,
+    // Both browsers know \p{…}; without this each one becomes a RegExp call that stays even where it is not used.
+    supported: { 'regexp-unicode-property-escapes': true },
+    jsx: 'automatic',
+    jsxImportSource: 'preact',
+    legalComments: 'none',
+    logLevel: 'warning',
+  }) satisfies BuildOptions;
+
+export function bundlePage(page: string, options: BuildOptions): Promise<BuildResult<{ metafile: true }>> {
+  const stem = page.slice(0, -'.html'.length);
+  const entryPoints = [`${stem}.ts`, `${stem}.tsx`, `${stem}.css`].filter((path) => existsSync(path));
+  const plugins = [polyfillAsModule, ...entryPoints.filter((path) => !path.endsWith('.css')).map(leaningOn)];
+  return build({ ...options, entryPoints, plugins, splitting: true, metafile: true });
+}
+
+/** One file, so that nothing else is read before it runs. */
+export const bundleEarly = (options: BuildOptions): Promise<BuildResult> =>
+  build({ ...options, entryPoints: ['src/panel/early/early.ts'], plugins: [leavingOut('panel')] });
+
+/** The page's script is a file of its own, which lies beside this one. */
+const leavingOut = (script: string): Plugin => ({
+  name: 'a script that is there',
+  setup({ onResolve }) {
+    onResolve({ filter: new RegExp(`/${script}\\.tsx$`) }, () => ({ path: `./${script}.js`, external: true }));
+  },
+});

@@ -1,0 +1,65 @@
+// What follows a result: the value is marked as entered, the mark is taken back, the next lens is wanted. The mark is an entry
+// of the logbook that rests on the record of the sweep, and it is on disk before anything is said of it.
+import { unknownConditions } from '../../logbook/conditions.ts';
+import type { Entry } from '../../logbook/entry.ts';
+import { toEnter } from '../../sweep/toEnter.ts';
+import { writeSteps } from '../../sweep/scale.ts';
+import type { SweepState } from '../../sweep/state.ts';
+import type { Moment, Steps } from '../../units.ts';
+import { sayCorrection } from '../../voice/numbers.ts';
+import type { InWords } from '../../voice/outcomes.ts';
+import { ALREADY_MARKED, MARK_TAKEN_BACK, MARKED } from '../../voice/marking.ts';
+import { promptInWords } from '../../voice/prompts.ts';
+import type { Carrier } from './carrier.ts';
+import type { LibraryStore } from './library.ts';
+
+export interface Ending {
+  /** The value that the screen asks to be entered, where it is another than the one found: one that was shifted on purpose. */
+  propose(value: Steps | null): void;
+  /** Marks it as entered, and gives in words what became of it. */
+  mark(state: SweepState): string;
+  /** Takes the newest mark of this sweep back; null when there is none. */
+  takeBack(state: SweepState): string | null;
+}
+
+interface World {
+  readonly library: Pick<LibraryStore, 'entries' | 'addEntry' | 'withdrawEntry'>;
+  readonly carrier: Pick<Carrier, 'inTurn' | 'tell'>;
+  readonly now: () => Moment;
+  readonly newId: () => string;
+}
+
+/** The newest entry that rests on this sweep. */
+export const markOf = (entries: readonly Entry[], sweep: string): Entry | undefined => entries.findLast(({ record }) => record === sweep);
+
+export function createEnding({ library, carrier, now, newId }: World): Ending {
+  let proposed: Steps | null = null;
+
+  const told = (words: InWords): string => {
+    carrier.tell(words);
+    return words.written;
+  };
+
+  return {
+    propose(value) {
+      proposed = value;
+    },
+    mark({ id, phase, plan, troubles }) {
+      const found = phase.name === 'finished' && plan.practice === null ? toEnter(phase.outcome, troubles) : null;
+      if (found === null) return told(promptInWords({ say: 'not now', why: 'nothing to enter' }));
+      const value = proposed ?? found;
+      if (markOf(library.entries.peek(), id)?.value === value) return told(ALREADY_MARKED(sayCorrection(value), writeSteps(value)));
+      const at = now();
+      const kept = library.addEntry({ id: newId(), at, subject: plan.subject, value, record: id, conditions: unknownConditions(at) });
+      carrier.inTurn(() => kept);
+      return told(MARKED(sayCorrection(value), writeSteps(value)));
+    },
+    takeBack({ id }) {
+      const mark = markOf(library.entries.peek(), id);
+      if (!mark) return null;
+      const kept = library.withdrawEntry(mark.id);
+      carrier.inTurn(() => kept);
+      return told(MARK_TAKEN_BACK(writeSteps(mark.value)));
+    },
+  };
+}

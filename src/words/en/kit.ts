@@ -1,0 +1,146 @@
+// English: the kit.
+import type { Lens } from '../../kit/lens.ts';
+import type { KitList } from '../../kit/change.ts';
+import type { KitWords } from '../kitWords.ts';
+import { write } from './write.ts';
+
+const ITEM: Readonly<Record<KitList, string>> = { bodies: 'body', lenses: 'lens', converters: 'converter', situations: 'situation' };
+
+const named = (lenses: readonly Pick<Lens, 'name' | 'serial'>[]): string =>
+  write.list(lenses.map(({ name, serial }) => (serial === null ? name : `${name} (${serial})`)));
+
+const range = ({ from, to }: { readonly from: number; readonly to: number }): string =>
+  from === to ? write.number(from, 1) : `${write.number(from, 1)}\u2013${write.number(to, 1)}`;
+
+export const words: KitWords = {
+  title: 'Kit',
+  lists: {
+    body: { title: 'Bodies', add: 'Add a body', unnamed: 'New body' },
+    lens: { title: 'Lenses', add: 'Add a lens', unnamed: 'New lens' },
+    converter: { title: 'Converters', add: 'Add a converter', unnamed: 'New converter' },
+  },
+  none: 'None yet.',
+  retired: (count) => `Retired (${write.number(count)})`,
+  save: 'Save',
+  retire: 'Retire, and keep everything measured with it',
+  bringBack: 'Bring back into use',
+  warning: (warning) => {
+    const body = warning.body.name;
+    if (warning.about === 'memory') {
+      const left = write.count(warning.left, { one: 'one place is', other: warning.left === 0 ? 'no place is' : '# places are' });
+      return `${body} remembers ${write.count(warning.remembers, { one: '# lens', other: '# lenses' })}, and ${left} left. Delete one that you no longer use from its memory before you enter another.`;
+    }
+    const lenses = named(warning.lenses);
+    return warning.surely
+      ? `${body} cannot tell ${lenses} apart. They share one stored value, so enter that of the one in use.`
+      : `${lenses} may share one stored value on ${body}. Look in its manual, then say so in the kit.`;
+  },
+  fields: {
+    name: 'Name',
+    yourName: 'Your own name for it.',
+    serial: 'Serial number',
+    model: 'Model, as in its photographs',
+    sensor: { legend: 'Sensor, mm', width: 'width', height: 'height' },
+    scale: { legend: 'Scale of corrections', from: 'From', to: 'to', step: 'step' },
+    remembers: { label: 'How many lenses it remembers', hint: 'Leave empty if you do not know. The manual says it.' },
+    focal: { legend: 'Focal length, mm', hint: 'Leave the longest empty if the lens does not zoom.', from: 'shortest', to: 'longest' },
+    widest: { legend: 'Widest aperture, f/', from: 'at the shortest', to: 'at the longest' },
+    closest: 'Closest focus, m',
+    factor: 'Factor',
+  },
+  arrows: {
+    label: 'Arrows beside the focus light',
+    is: { absent: 'No arrows', 'right-is-up': 'Right arrow: go up, towards +', 'right-is-down': 'Right arrow: go down, towards \u2212' },
+  },
+  zoomStore: { label: 'For a zoom, it stores', is: { one: 'one value', two: 'a value for each end' } },
+  copies: { label: 'Two copies of one lens', is: { 'not known': 'not known', 'told apart': 'are told apart', 'share a value': 'share one value' } },
+  trigger: { label: 'Focus starts with', is: { 'half-press': 'the half-press', 'rear button': 'a rear button' } },
+  manualFocus: {
+    label: 'Manual focus is switched',
+    is: { 'not known': 'not known', 'on the lens': 'on the lens', 'on the body': 'on the body', 'on both': 'on both' },
+  },
+  card: 'Card for the bag, to print',
+  happened: {
+    open: 'Note new firmware or service',
+    form: 'What happened',
+    what: 'What happened',
+    is: { firmware: 'New firmware', service: 'Serviced' },
+    note: 'Note',
+    save: 'Save the note',
+    saved: 'Saved. What was measured before is due again.',
+  },
+  photograph: {
+    title: 'Use details from a photograph',
+    choose: 'A photograph',
+    stays: 'It is read on this computer and sent nowhere.',
+    use: 'Use ticked details',
+    used: 'The details are in the kit.',
+    openSituation: 'Open its situation in the logbook',
+    read: ({ taken, focalLength, aperture, distance }, body, lens) =>
+      [
+        taken !== null && `Taken on ${write.day(taken)}.`,
+        focalLength !== null && `At ${write.millimetres(focalLength)}.`,
+        aperture !== null && `f/${write.number(aperture, 1)}.`,
+        distance !== null && `Focused at ${write.metres(distance)}.`,
+        body === null ? 'The body is not in your kit yet.' : `Body in your kit: ${body}.`,
+        lens === null ? 'The lens is not in your kit yet.' : `Lens in your kit: ${lens}.`,
+      ].filter((sentence) => sentence !== false),
+    offer: (offer) => {
+      switch (offer.field) {
+        case 'model':
+          return offer.to === 'body' ? `Body model: ${offer.value}` : `Lens model: ${offer.value}`;
+        case 'serial':
+          return offer.to === 'body' ? `Body serial number: ${offer.value}` : `Lens serial number: ${offer.value}`;
+        case 'focal':
+          return `Lens focal length: ${range(offer.value)} mm`;
+        case 'widest':
+          return `Lens widest aperture: f/${range(offer.value)}`;
+        case 'focalLength':
+          return `Focal length: ${write.millimetres(offer.value)}`;
+        case 'distance':
+          return `Distance: ${write.metres(offer.value)}`;
+      }
+    },
+    body: 'Body',
+    lens: 'Lens',
+  },
+  fault: {
+    'no name': 'Give it a name you will recognise.',
+    'name too long': 'Use a name of at most 60 characters.',
+    'engraving empty': 'Leave it empty, or copy it from the camera or lens.',
+    'engraving too long': 'Use at most 60 characters.',
+    'note too long': 'Use at most 2000 characters.',
+    'no focal length': 'Enter the focal length in millimetres, from 4 to 2000.',
+    'no distance': 'Enter the distance in metres, from 0.05 to 500.',
+    'no sensor size': 'Enter the width and height of the sensor in millimetres.',
+    'sensor too small': 'A sensor is at least 4 mm wide and high.',
+    'sensor too large': 'A sensor is at most 70 mm wide and high.',
+    'remembers no number': 'Enter how many lenses it remembers, as a whole number.',
+    'remembers too few': 'Enter at least 1 lens.',
+    'remembers too many': 'Enter at most 1000 lenses.',
+    'no aperture': 'Enter the aperture as an f-number, such as 1.8.',
+    'aperture too wide': 'The widest aperture is at least f/0.5.',
+    'aperture too narrow': 'The widest aperture is at most f/64.',
+    'focal lengths turned round': 'Enter the shorter focal length first.',
+    'no factor': 'Enter the factor, such as 1.4.',
+    'factor too small': 'The factor is at least 0.5.',
+    'factor too large': 'The factor is at most 4.',
+    'no lowest correction': 'Enter the lowest correction as a whole number, such as \u221220.',
+    'no highest correction': 'Enter the highest correction as a whole number, such as 20.',
+    'no step': 'Enter how many corrections one click moves, as a whole number from 1.',
+    'scale too short': 'The scale must have at least three values.',
+    'step does not divide': 'The step must divide the scale evenly.',
+    'arrows not chosen': 'Choose what this body shows beside its focus light.',
+    'does not fit': 'This does not fit. Check what you entered.',
+  },
+  unsaved: (fault) => {
+    switch (fault.is) {
+      case 'changed elsewhere':
+        return `This ${ITEM[fault.list]} was changed in another window. Open it again, then make your change.`;
+      case 'gone':
+        return `This ${ITEM[fault.list]} is no longer here. Reload the list.`;
+      case 'situation lacks':
+        return `Choose a ${fault.what} for this situation first.`;
+    }
+  },
+};

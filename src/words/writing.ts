@@ -1,0 +1,81 @@
+// Numbers, dates, lists and plurals as a language writes them. The only user of Intl, so that no sentence mixes the
+// browser's language with its own. Formatters are made when first wanted: making one takes longer than using it.
+import type { Millimetres, Moment, Seconds } from '../units.ts';
+
+/** The units that quantities are written in, by their names in Intl (ECMA-402, sanctioned single units). */
+type Unit = 'meter' | 'centimeter' | 'millimeter' | 'foot' | 'inch' | 'second' | 'minute' | 'hour' | 'day' | 'month' | 'celsius' | 'degree';
+
+/** The words of a plural: `other` is there in every language. */
+type Forms = Partial<Record<Intl.LDMLPluralRule, string>> & { readonly other: string };
+
+export interface Write {
+  /** With at most so many digits after the point, none that say nothing: 4.25, 1,200, −3. */
+  number(value: number, digits?: number): string;
+  /** The same with its sign: +2, −0.5, and 0 without one. */
+  signed(value: number, digits?: number): string;
+  /** A share in per cent, rounded down and never all: there is always a doubt left. */
+  chance(share: number): string;
+  percent(share: number, digits?: number): string;
+  unit(value: number, unit: Unit, digits?: number): string;
+  /** Metres, to the centimetre below ten and to the decimetre above. */
+  metres(length: Millimetres): string;
+  millimetres(length: Millimetres): string;
+  /** "40 secs", "2 mins 5 secs", "1 hr 10 mins". */
+  duration(time: Seconds): string;
+  /** 28 Nov 2026. */
+  day(when: Moment): string;
+  dayAndTime(when: Moment): string;
+  /** "a, b and c". */
+  list(items: readonly string[]): string;
+  choice(items: readonly string[]): string;
+  /** The form for this count, with `#` standing for the number: `{ one: '# hold', other: '# holds' }`. */
+  count(count: number, forms: Forms): string;
+}
+
+export function writing(language: string): Write {
+  const numbers = made((options: Intl.NumberFormatOptions) => new Intl.NumberFormat(language, options));
+  const dates = made((options: Intl.DateTimeFormatOptions) => new Intl.DateTimeFormat(language, options));
+  const lists = made((options: Intl.ListFormatOptions) => new Intl.ListFormat(language, options));
+  const plurals = made((options: Intl.PluralRulesOptions) => new Intl.PluralRules(language, options));
+
+  /** A true minus, also where a language's own data has a hyphen. */
+  const format = (value: number, options: Intl.NumberFormatOptions): string => numbers(options).format(Object.is(value, -0) ? 0 : value).replace('-', '\u2212');
+  const number = (value: number, digits = 0): string => format(value, { maximumFractionDigits: digits });
+  const unit = (value: number, name: Unit, digits = 0): string =>
+    format(value, { style: 'unit', unit: name, unitDisplay: 'short', maximumFractionDigits: digits });
+  const percent = (share: number, digits = 0): string => format(share, { style: 'percent', maximumFractionDigits: digits });
+
+  return {
+    number,
+    unit,
+    percent,
+    signed: (value, digits = 0) => format(value, { maximumFractionDigits: digits, signDisplay: 'exceptZero' }),
+    chance: (share) => percent(Math.min(99, Math.floor(share * 100)) / 100),
+    metres: (length) => unit(length / 1000, 'meter', length < 10_000 ? 2 : 1),
+    millimetres: (length) => unit(length, 'millimeter'),
+    duration: (time) => durationOf(time).map(([value, name]) => unit(value, name)).join(' '),
+    day: (when) => dates({ day: 'numeric', month: 'short', year: 'numeric' }).format(when),
+    dayAndTime: (when) => dates({ day: 'numeric', month: 'short', year: 'numeric', hour: 'numeric', minute: '2-digit' }).format(when),
+    list: (items) => lists({ type: 'conjunction' }).format(items),
+    choice: (items) => lists({ type: 'disjunction' }).format(items),
+    count: (count, forms) => (forms[plurals({}).select(count)] ?? forms.other).replaceAll('#', number(count)),
+  };
+}
+
+/** The two largest parts of a time that say something. */
+function durationOf(time: Seconds): (readonly [number, Unit])[] {
+  const whole = Math.round(time);
+  if (whole < 60) return [[whole, 'second']];
+  if (whole < 3600) return [[Math.floor(whole / 60), 'minute'], [whole % 60, 'second']];
+  return [[Math.floor(whole / 3600), 'hour'], [Math.floor((whole % 3600) / 60), 'minute']];
+}
+
+function made<Options extends object, Formatter>(make: (options: Options) => Formatter): (options: Options) => Formatter {
+  const kept = new Map<string, Formatter>();
+  return (options) => {
+    const key = JSON.stringify(options);
+    const known = kept.get(key) ?? make(options);
+    kept.set(key, known);
+    return known;
+  };
+}

@@ -1,0 +1,36 @@
+// Contract of the catalogue: every sentence that a person sees or hears stands in src/words, and nowhere else. A folder that
+// has not moved yet is listed below; the list only ever gets shorter.
+import { expect, test } from 'vitest';
+import ts from 'typescript';
+import { looseIn, programOf } from './looseText.ts';
+
+const NOT_MOVED: readonly RegExp[] = [
+  /^src\/(background|logbook|optics|pages|platform|sweep|voice)\//,
+  /^src\/panel\/(bench|entering|files|help|keys|logbook|outcome|plan|practice|session|settings|start|strip|sweep|training|trouble|words|parts)\//,
+  /^src\/(kit\/(kit|wholeKit|photograph\/photograph)|unread|panel\/(app|frame))\.tsx?$/,
+];
+/** What the panel calls itself to the browser, and to itself: a name of a lock is no word of a person. */
+const NAMES = /^(sweepbook [a-z ]+)$/;
+
+const ours = (file: ts.SourceFile): boolean => /\/src\/(?!words\/)/.test(file.fileName) && !file.isDeclarationFile && !file.fileName.includes('/node_modules/');
+
+test('no sentence stands outside the catalogue', { timeout: 60_000 }, () => {
+  const program = programOf('tsconfig/browser.json');
+  const loose = looseIn(program, program.getSourceFiles().filter(ours), process.cwd());
+  expect(loose.filter(({ at, text }) => !NAMES.test(text) && !NOT_MOVED.some((folder) => folder.test(at.replace(/:\d+$/, ''))))).toEqual([]);
+});
+
+test('text in markup, a label and a sentence in a string are found, and ids are not', () => {
+  const file = ts.createSourceFile(
+    'seeded.tsx',
+    `type Id = 'past the limit' | 'nothing held';
+     const id: Id = 'past the limit';
+     const said: string = 'Hold it again.';
+     export const seen = <p class="a small note" title="Read this">Two words {said} {id === 'nothing held' ? \`at \${id} now\` : ''}</p>;`,
+    ts.ScriptTarget.ES2023,
+    true,
+  );
+  const host = { ...ts.createCompilerHost({}), getSourceFile: (name: string) => (name === 'seeded.tsx' ? file : undefined) };
+  const program = ts.createProgram(['seeded.tsx'], { jsx: ts.JsxEmit.Preserve, noLib: true }, host);
+  expect(looseIn(program, [file], process.cwd()).map(({ text }) => text)).toEqual(['Hold it again.', 'Read this', 'Two words', 'at … now']);
+});
