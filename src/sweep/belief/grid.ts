@@ -76,16 +76,10 @@ export function momentsOf(posterior: Posterior, quantity: Float64Array): { mean:
 }
 
 /**
- * A stand-in of at most `count` hypotheses for the look-ahead: systematic resampling (Kitagawa 1996, J. Comput.
- * Graph. Stat. 5:1, appendix) at fixed, evenly spaced quantiles, so that the same posterior always gives the same stand-in.
+ * A stand-in of at most `count` of these chances for the look-ahead: systematic resampling (Kitagawa 1996, J. Comput.
+ * Graph. Stat. 5:1, appendix) at fixed, evenly spaced quantiles, so that the same chances always give the same stand-in. The
+ * places that stand in, and their own chances.
  */
-export function thinned(posterior: Posterior, count: number): Posterior {
-  if (posterior.which.length <= count) return posterior;
-  const { places, mass } = standIn(posterior.mass, count);
-  return { which: places.map((place) => posterior.which[place]!), mass };
-}
-
-/** The places of a stand-in among these chances, and their own chances. */
 export function standIn(chances: Float64Array, count: number): { places: Int32Array; mass: Float64Array } {
   const places: number[] = [];
   const mass: number[] = [];

@@ -133,7 +133,7 @@ function scaled(table: Float64Array, kinds: number): void {
   }
 }
 
-export function normalised(weights: Float64Array): Float64Array {
+function normalised(weights: Float64Array): Float64Array {
   const sum = sumOf(weights, 0, weights.length);
   return weights.map((weight) => weight / sum);
 }

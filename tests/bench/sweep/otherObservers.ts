@@ -17,7 +17,7 @@ export interface Before {
 }
 
 /** One body with its lens and the person in front of it. */
-export interface Seat {
+interface Seat {
   readonly press: (value: number, before: Before) => Verdict;
   /** The true centre when a sweep has lasted so long. */
   readonly centre: (seconds: number) => number;
