@@ -148,7 +148,10 @@ export function currentOutcome(known: BetweenPhases, at: Moment): Outcome {
   const tally = { holds: holds.length + spent.length, seconds: timeSpent(journal.map((event) => event.at), at) };
   if (isTransfer(plan)) return carriedOver(plan, belief, held, tally);
   const outcome = outcomeOf(belief, held, tally);
-  return outcome.found !== 'beyond the scale' && troubles.some(leavesNothing) ? { found: 'nothing', tally } : outcome;
+  if (outcome.found !== 'beyond the scale' && troubles.some(leavesNothing)) return { found: 'nothing', tally };
+  // Where every value holds, one that failed at a limit is no end of a band.
+  const everywhere = outcome.found === 'past the limit' && troubles.some(({ trouble }) => trouble === 'lights everywhere');
+  return everywhere ? { ...outcome, side: 'both', visible: null, bound: null } : outcome;
 }
 
 export const enter = (state: BetweenPhases, phase: Phase, effects: readonly Effect[]): Turn => ({ state: { ...state, phase }, effects });
