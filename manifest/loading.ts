@@ -10,7 +10,7 @@ export interface Loading {
   readonly atOnce: readonly string[];
   /** What is imported on demand, and whatever only that needs. */
   readonly onDemand: readonly string[];
-  /** What only listening needs: read when the person has said yes to it. */
+  /** What only voice needs: read when the person asks about it, or has said yes to it. */
   readonly listening: readonly string[];
 }
 

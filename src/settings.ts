@@ -1,7 +1,7 @@
 // What the person has set once for every sweep: the manner of working, and how the panel speaks, listens and sounds.
 import * as v from 'valibot';
 import { TrainingRound } from './practice/training/round.ts';
-import { Manner, USUAL_MANNER } from './sweep/plan.ts';
+import { Manner, USUAL_MANNER } from './sweep/manner.ts';
 
 /** More would say little: only the newest count. */
 export const ROUNDS_KEPT = 20;
@@ -14,6 +14,8 @@ export const Settings = v.object({
      * its maker may have the sound sent away; only after the person said yes to that. None stands in for another.
      */
     listen: v.picklist(['off', 'own', 'here', 'browser']),
+    /** How the person said they want to be listened to, while the microphone or the words for it are still to come. */
+    wish: v.fallback(v.picklist(['none', 'own', 'here', 'browser']), 'none'),
     /** `pressed`: the one switch opens the ear, for noisy rooms. */
     open: v.fallback(v.picklist(['always', 'pressed']), 'always'),
     /** Own words that were taken and stood become further takes. */
@@ -26,6 +28,10 @@ export const Settings = v.object({
   }),
   /** Tones. */
   sound: v.boolean(),
+  /** Of tones and speech: 1 is the loudest. */
+  loudness: v.fallback(v.pipe(v.number(), v.minValue(0), v.maxValue(1)), 1),
+  /** Tones and speech were tried out once. */
+  soundChecked: v.fallback(v.boolean(), false),
   logbook: v.optional(
     v.object({
       /** How old a measurement may be before it is due again. */
@@ -44,13 +50,18 @@ export const Settings = v.object({
     }),
     { rounds: [], own: false },
   ),
+  /** Holds on a real camera in which the person was told what to press. */
+  coached: v.optional(v.pipe(v.number(), v.integer(), v.minValue(0)), 0),
 });
 export type Settings = v.InferOutput<typeof Settings>;
 
 export const USUAL_SETTINGS: Settings = {
   manner: USUAL_MANNER,
-  voice: { listen: 'off', open: 'always', learn: false, speak: true, rate: 1, voice: '' },
+  voice: { listen: 'off', wish: 'none', open: 'always', learn: false, speak: true, rate: 1, voice: '' },
   sound: true,
+  loudness: 1,
+  soundChecked: false,
   logbook: { days: 365, sync: null },
   training: { rounds: [], own: false },
+  coached: 0,
 };

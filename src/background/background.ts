@@ -4,6 +4,8 @@ import { KEY } from '../logbook/keys.ts';
 import { mark, message, onStored, onTyped, opensPanel, readStored } from '../platform/addressBar.ts';
 import { now } from '../platform/clock.ts';
 import { onToolbarButton, sidebar, sidePanel } from '../platform/toolbar.ts';
+// The browser lets a background script read nothing on demand.
+import { words } from '../words/en/lookUp.ts';
 import { createLastValues } from './lastValues.ts';
 
 if (sidePanel) {
@@ -13,7 +15,7 @@ if (sidePanel) {
   onToolbarButton(() => void sidebar?.toggle());
 }
 
-const lastValues = createLastValues(() => readStored(null), now);
+const lastValues = createLastValues(() => readStored(null), now, words);
 onTyped(lastValues.answer);
 opensPanel();
 

@@ -1,17 +1,17 @@
 // The last value of each situation that answers what is typed into the address bar. The logbook is read when something is
 // typed, kept while the browser lets this script live, and read anew when it has changed.
 import { USUAL_LIMITS } from '../logbook/due.ts';
-import { lineOf } from '../logbook/search/answer.ts';
 import { finderOf, lookUpSpoken, lookUpTyped, type Finder } from '../logbook/search/finder.ts';
 import { shelfOf } from '../logbook/shelf.ts';
 import { contentsOf } from '../logbook/stored.ts';
 import { libraryOf } from '../logbook/storedLibrary.ts';
 import type { Moment } from '../units.ts';
+import type { LookUpWords } from '../words/lookUpWords.ts';
 
 /** As many lines as the address bar has room for. */
 const MOST = 8;
 
-export function createLastValues(read: () => Promise<Record<string, unknown>>, now: () => Moment) {
+export function createLastValues(read: () => Promise<Record<string, unknown>>, now: () => Moment, say: LookUpWords) {
   let finder: Promise<Finder> | null = null;
 
   async function prepare(): Promise<Finder> {
@@ -30,11 +30,11 @@ export function createLastValues(read: () => Promise<Record<string, unknown>>, n
       try {
         const ready = await finder;
         const found = lookUpTyped(ready, typed);
-        const lines = (found.length > 0 ? found : lookUpSpoken(ready, typed)).slice(0, MOST).map(lineOf);
-        return lines.length > 0 ? lines : ['Nothing in the logbook fits: try fewer letters.'];
+        const lines = (found.length > 0 ? found : lookUpSpoken(ready, typed)).slice(0, MOST).map(say.line);
+        return lines.length > 0 ? lines : [say.tryFewer];
       } catch {
         finder = null;
-        return ['The logbook cannot be read just now: open the panel.'];
+        return [say.unread];
       }
     },
   };

@@ -25,6 +25,6 @@ export const Engraved = v.nullable(
 /**
  * What every piece of kit and every situation carries. `changed` is when its fields were last set (0: before times were
  * kept), so that of two copies the newer is known; `retired` hides it from lists and keeps all that was measured
- * with it.
+ * with it. A stand-in was made for a sweep whose owner had not said yet what it was about: it waits to be named.
  */
-export const kept = { id: Id, changed: Moment, retired: v.nullable(Moment) };
+export const kept = { id: Id, changed: Moment, retired: v.nullable(Moment), standIn: v.exactOptional(v.literal(true)) };

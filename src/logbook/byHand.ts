@@ -2,17 +2,18 @@
 // band the centre follows by the taught rule (common practice, no source); where the count is even there are two
 // middles, and the one nearer zero is offered first.
 import * as v from 'valibot';
-import { isOnScale, writeSteps, type Scale } from '../sweep/scale.ts';
+import { isOnScale, type Scale } from '../sweep/scale.ts';
 import { Subject } from '../sweep/plan.ts';
-import { failed, got, type Result } from '../result.ts';
+import { answered, cannot, type Answer } from '../result.ts';
 import { Moment, Steps, steps } from '../units.ts';
 import { Conditions } from './conditions.ts';
+import { ENDS_TURNED } from './unfit.ts';
 
 /** What is known: both ends of the band and the value taken, or only the value in force. */
 const Finding = v.variant('known', [
   v.pipe(
     v.object({ known: v.literal('band'), low: Steps, high: Steps, chosen: Steps }),
-    v.check(({ low, high }) => low <= high, 'The low end must not lie above the high end.'),
+    v.check(({ low, high }) => low <= high, ENDS_TURNED),
   ),
   v.object({ known: v.literal('value'), chosen: Steps }),
 ]);
@@ -33,16 +34,17 @@ export interface Middle {
   readonly choices: readonly [Steps] | readonly [Steps, Steps];
 }
 
+/** What keeps a value that was typed in from being kept. */
+export type HandFault =
+  | { readonly is: 'ends off the scale' | 'off the scale'; readonly scale: Scale }
+  | { readonly is: 'outside the ends' };
+
 /** Finds the middle of a band whose ends were typed in, in either order. */
-export function middleOf(scale: Scale, one: number, other: number): Result<Middle> {
-  for (const end of [one, other]) {
-    if (!isOnScale(scale, end)) {
-      return failed(`Enter both ends as values of the scale, ${writeSteps(scale.min)} to ${writeSteps(scale.max)}.`);
-    }
-  }
+export function middleOf(scale: Scale, one: number, other: number): Answer<Middle, HandFault> {
+  if (![one, other].every((end) => isOnScale(scale, end))) return cannot({ is: 'ends off the scale', scale });
   const centre = (one + other) / 2;
-  if (isOnScale(scale, centre)) return got({ centre, choices: [centre] });
+  if (isOnScale(scale, centre)) return answered({ centre, choices: [centre] });
   const down = steps(centre - scale.step / 2);
   const up = steps(centre + scale.step / 2);
-  return got({ centre, choices: Math.abs(up) < Math.abs(down) ? [up, down] : [down, up] });
+  return answered({ centre, choices: Math.abs(up) < Math.abs(down) ? [up, down] : [down, up] });
 }

@@ -3,30 +3,45 @@
 import * as v from 'valibot';
 import { Moment } from '../units.ts';
 
+/** What does not fit, by the name that the schema gives it. */
+export const CONDITION_FAULTS = [
+  'no light',
+  'light too low',
+  'light too high',
+  'no temperature',
+  'temperature too low',
+  'temperature too high',
+  'firmware too long',
+  'note too long',
+] as const;
+export type ConditionFault = (typeof CONDITION_FAULTS)[number];
+
+const fault = (name: ConditionFault): ConditionFault => name;
+
 /** Light on the target: exposure value at ISO 100. */
 const LightLevel = v.pipe(
-  v.number('Enter the light as an exposure value, such as 9.'),
-  v.minValue(-10, 'The light is at least EV −10.'),
-  v.maxValue(24, 'The light is at most EV 24.'),
+  v.number(fault('no light')),
+  v.minValue(-10, fault('light too low')),
+  v.maxValue(24, fault('light too high')),
   v.brand('EV'),
 );
 
 export const Temperature = v.pipe(
-  v.number('Enter the temperature in degrees Celsius.'),
-  v.minValue(-60, 'The temperature is at least −60 °C.'),
-  v.maxValue(60, 'The temperature is at most 60 °C.'),
+  v.number(fault('no temperature')),
+  v.minValue(-60, fault('temperature too low')),
+  v.maxValue(60, fault('temperature too high')),
   v.brand('Celsius'),
 );
 export type Temperature = v.InferOutput<typeof Temperature>;
 
-const text = (most: number) => v.nullable(v.pipe(v.string(), v.maxLength(most, `Use at most ${most} characters.`)));
+const text = (most: number, tooLong: ConditionFault) => v.nullable(v.pipe(v.string(), v.maxLength(most, tooLong)));
 
 export const Conditions = v.object({
   told: Moment,
   light: v.nullable(LightLevel),
   temperature: v.nullable(Temperature),
-  firmware: text(40),
-  note: text(2000),
+  firmware: text(40, 'firmware too long'),
+  note: text(2000, 'note too long'),
 });
 export type Conditions = v.InferOutput<typeof Conditions>;
 

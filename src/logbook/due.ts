@@ -1,18 +1,23 @@
-// Why a situation deserves another sweep, each reason with its date and a plain sentence. The limits are common
+// Why a situation deserves another sweep, each reason with its date and what it rests on. The limits are common
 // practice, no source; a person may set their own.
-import { writeSteps } from '../sweep/scale.ts';
-import { moment, type Moment } from '../units.ts';
+import { moment, type Moment, type Steps } from '../units.ts';
 import type { Temperature } from './conditions.ts';
 import type { History } from './history.ts';
 import type { KitNote } from './kitNote.ts';
 import type { Measured } from './measured.ts';
 
-export interface DueReason {
-  readonly why: 'age' | 'firmware' | 'service' | 'temperature' | 're-check' | 'drift';
-  /** Since when it has been due. */
-  readonly since: Moment;
-  readonly sentence: string;
-}
+/** `since`: since when it has been due. */
+export type DueReason = { readonly since: Moment } & (
+  | { readonly why: 'age'; readonly days: number }
+  /** What the person noted of it; may be empty. */
+  | { readonly why: 'firmware' | 'service'; readonly note: string }
+  /** Degrees Celsius. */
+  | { readonly why: 'temperature'; readonly before: number; readonly now: number }
+  /** The value entered, at which the light was not steady. */
+  | { readonly why: 're-check'; readonly value: Steps }
+  /** Steps between the last two centres. */
+  | { readonly why: 'drift'; readonly apart: number }
+);
 
 export interface Limits {
   /** Days after which a measurement is old. */
@@ -50,27 +55,16 @@ export function dueAgain(history: History, notes: readonly KitNote[], today: Tod
 function age(from: Moment, today: Today, { days }: Limits): DueReason | null {
   const since = moment(from + days * DAY);
   if (today.at < since) return null;
-  const old = Math.floor((today.at - from) / DAY);
-  const sentence = old < 60 ? `Last measured ${old} days ago.` : `Last measured ${Math.floor(old / 30.44)} months ago.`;
-  return { why: 'age', since, sentence };
+  return { why: 'age', since, days: Math.floor((today.at - from) / DAY) };
 }
 
-function noted({ at, what, note }: KitNote): DueReason {
-  const happened = what === 'firmware' ? 'New firmware' : 'Serviced';
-  const more = note === '' ? '' : `: ${note.replace(/\.$/, '')}`;
-  return { why: what, since: at, sentence: `${happened} since it was measured${more}.` };
-}
+const noted = ({ at, what, note }: KitNote): DueReason => ({ why: what, since: at, note });
 
 function temperature({ measured, entries }: History, today: Today, { degrees }: Limits): DueReason | null {
   const then = measured.at(-1)?.conditions?.temperature ?? entries.at(-1)?.conditions.temperature ?? null;
   if (then === null || today.temperature === null) return null;
   if (Math.abs(today.temperature - then) < degrees) return null;
-  const written = (value: number) => `${String(Math.round(value)).replace('-', '\u2212')} °C`;
-  return {
-    why: 'temperature',
-    since: today.at,
-    sentence: `Measured at ${written(then)}, and it is ${written(today.temperature)} now.`,
-  };
+  return { why: 'temperature', since: today.at, before: then, now: today.temperature };
 }
 
 /** A sweep after the value was entered that does not have the value in its band. */
@@ -78,11 +72,7 @@ function failedRecheck({ measured, entries }: History): DueReason | null {
   const entry = entries.at(-1);
   const last = measured.at(-1);
   if (!entry || !last || last.at <= entry.at || last.by !== 'sweep' || holds(last, entry.value)) return null;
-  return {
-    why: 're-check',
-    since: last.at,
-    sentence: `The last re-check did not hold at ${writeSteps(entry.value)}, the value entered.`,
-  };
+  return { why: 're-check', since: last.at, value: entry.value };
 }
 
 function holds({ found, low, high }: Measured, value: number): boolean {
@@ -96,7 +86,7 @@ function drift(measured: readonly Measured[], { steps }: Limits): DueReason | nu
   if (!before || !last || before.centre === null || last.centre === null) return null;
   const apart = Math.abs(last.centre - before.centre);
   if (apart < steps || apart <= halfInterval(before) + halfInterval(last)) return null;
-  return { why: 'drift', since: last.at, sentence: `The last two measurements lie ${apart} steps apart.` };
+  return { why: 'drift', since: last.at, apart };
 }
 
 const halfInterval = ({ interval }: Measured): number => (interval ? (interval.to - interval.from) / 2 : 0);

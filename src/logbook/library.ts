@@ -19,6 +19,13 @@ export const Library = v.object({
 });
 export type Library = v.InferOutput<typeof Library>;
 
+/** Kit may be edited, and the latest state of it counts. */
+export type KitList = keyof Library['kit'];
+/** Records are for ever; only the conditions told with them may be told again. */
+export type RecordList = Exclude<keyof Library, 'version' | 'kit'>;
+/** A list of the logbook, by its name in the file. */
+export type ListName = KitList | RecordList;
+
 export const EMPTY_LIBRARY: Library = {
   version: VERSION,
   kit: EMPTY_KIT,

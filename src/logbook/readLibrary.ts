@@ -1,20 +1,28 @@
 // Reading a logbook that may be old, damaged or not ours. Every item is judged on its own: what does not fit is set
-// aside whole with a sentence, and the rest is read.
+// aside whole with the reason, and the rest is read.
 import * as v from 'valibot';
 import { Body, Converter, Lens, Situation } from '../kit/kit.ts';
-import { got, type Result } from '../result.ts';
+import { answered, type Answer } from '../result.ts';
 import { HandRecord } from './byHand.ts';
 import { Entry } from './entry.ts';
 import { KitNote } from './kitNote.ts';
-import type { Library } from './library.ts';
-import { presentVersion, type RawLibrary } from './libraryVersions.ts';
+import type { Library, ListName } from './library.ts';
+import { presentVersion, type LibraryFault, type RawLibrary } from './libraryVersions.ts';
 import { LogRecord } from './record.ts';
 import { VERSION } from './stored.ts';
+import { unfitIn, type Unfit } from './unfit.ts';
 
-/** An item that does not fit, as it was found, and why. */
+/** Why something was not read; `at` counts the items of its list from 1. */
+type WhyAside =
+  | { readonly is: 'no list'; readonly list: ListName }
+  | ({ readonly is: 'unfit'; readonly list: ListName; readonly at: number } & Unfit)
+  | { readonly is: 'same id'; readonly list: ListName; readonly at: number }
+  | { readonly is: 'taught words unread' };
+
+/** Something that does not fit, as it was found, and why. */
 export interface SetAside {
   readonly item: unknown;
-  readonly sentence: string;
+  readonly why: WhyAside;
 }
 
 export interface ReadLibrary {
@@ -22,8 +30,8 @@ export interface ReadLibrary {
   readonly setAside: readonly SetAside[];
 }
 
-/** Reads a store of any version: a sentence when it is no logbook at all, else all that fits and all that does not. */
-export function readLibrary(stored: unknown): Result<ReadLibrary> {
+/** Reads a store of any version: a fault when it is no logbook at all, else all that fits and all that does not. */
+export function readLibrary(stored: unknown): Answer<ReadLibrary, LibraryFault> {
   const present = presentVersion(stored);
   if (!present.ok) return present;
   const store = present.value;
@@ -32,50 +40,42 @@ export function readLibrary(stored: unknown): Result<ReadLibrary> {
   const library: Library = {
     version: VERSION,
     kit: {
-      bodies: readList('body', Body, kit['bodies'], setAside),
-      lenses: readList('lens', Lens, kit['lenses'], setAside),
-      converters: readList('converter', Converter, kit['converters'], setAside),
-      situations: readList('situation', Situation, kit['situations'], setAside),
+      bodies: readList('bodies', Body, kit['bodies'], setAside),
+      lenses: readList('lenses', Lens, kit['lenses'], setAside),
+      converters: readList('converters', Converter, kit['converters'], setAside),
+      situations: readList('situations', Situation, kit['situations'], setAside),
     },
-    records: readList('sweep', LogRecord, store['records'], setAside),
-    byHand: readList('record by hand', HandRecord, store['byHand'], setAside),
-    entries: readList('entry', Entry, store['entries'], setAside),
-    notes: readList('note', KitNote, store['notes'], setAside),
+    records: readList('records', LogRecord, store['records'], setAside),
+    byHand: readList('byHand', HandRecord, store['byHand'], setAside),
+    entries: readList('entries', Entry, store['entries'], setAside),
+    notes: readList('notes', KitNote, store['notes'], setAside),
   };
-  return got({ library, setAside });
+  return answered({ library, setAside });
 }
 
 type Item = { readonly id: string };
 
 function readList<Schema extends v.GenericSchema<unknown, Item>>(
-  called: string,
+  list: ListName,
   schema: Schema,
-  list: unknown,
+  items: unknown,
   setAside: SetAside[],
 ): v.InferOutput<Schema>[] {
-  if (list === undefined) return [];
-  if (!Array.isArray(list)) {
-    setAside.push({ item: list, sentence: `The list of every ${called} was not read: it is no list.` });
+  if (items === undefined) return [];
+  if (!Array.isArray(items)) {
+    setAside.push({ item: items, why: { is: 'no list', list } });
     return [];
   }
   const read = new Map<string, v.InferOutput<Schema>>();
-  list.forEach((item: unknown, index) => {
+  items.forEach((item: unknown, index) => {
     const result = v.safeParse(schema, item);
-    const aside = (why: string) =>
-      setAside.push({ item, sentence: `${capital(called)} ${index + 1} was not read: ${why}` });
-    if (!result.success) aside(whyNot(result.issues[0]));
-    else if (read.has(result.output.id)) aside('there is another with its id.');
+    const at = index + 1;
+    if (!result.success) setAside.push({ item, why: { is: 'unfit', list, at, ...unfitIn(result.issues[0]) } });
+    else if (read.has(result.output.id)) setAside.push({ item, why: { is: 'same id', list, at } });
     else read.set(result.output.id, result.output);
   });
   return [...read.values()];
 }
 
-function whyNot(issue: v.BaseIssue<unknown>): string {
-  const path = v.getDotPath(issue);
-  const field = path === null ? '' : `${path.slice(0, 60)}: `;
-  return field + (issue.message.length > 200 ? 'it does not fit.' : issue.message);
-}
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const isObject = (value: unknown): value is RawLibrary =>
   typeof value === 'object' && value !== null && !Array.isArray(value);

@@ -1,10 +1,10 @@
 // Putting a value in without a sweep: both ends of a band, or just the value the camera has now. A value in force is at
 // once an entry, because it stands in the camera.
-import { isOnScale, writeSteps, type Scale } from '../sweep/scale.ts';
+import { isOnScale, type Scale } from '../sweep/scale.ts';
 import type { Subject } from '../sweep/plan.ts';
-import { failed, got, type Result } from '../result.ts';
+import { answered, cannot, type Answer } from '../result.ts';
 import { steps, type Moment } from '../units.ts';
-import { middleOf, type HandRecord } from './byHand.ts';
+import { middleOf, type HandFault, type HandRecord } from './byHand.ts';
 import type { Conditions } from './conditions.ts';
 import type { Entry } from './entry.ts';
 
@@ -29,23 +29,21 @@ export interface HandResult {
 export function recordByHand(
   draft: HandDraft,
   ids: { readonly record: string; readonly entry: string },
-): Result<HandResult> {
+): Answer<HandResult, HandFault> {
   const { subject, scale, at, conditions, typed } = draft;
-  if (!isOnScale(scale, typed.chosen)) {
-    return failed(`Enter a value of the scale, ${writeSteps(scale.min)} to ${writeSteps(scale.max)}.`);
-  }
+  if (!isOnScale(scale, typed.chosen)) return cannot({ is: 'off the scale', scale });
   const chosen = typed.chosen;
   const about = { id: ids.record, at, subject, source: 'by hand', conditions } as const;
   if (typed.known === 'value') {
     const record = { ...about, finding: { known: 'value', chosen } } as const;
-    return got({ record, entry: { id: ids.entry, at, subject, value: chosen, record: record.id, conditions } });
+    return answered({ record, entry: { id: ids.entry, at, subject, value: chosen, record: record.id, conditions } });
   }
   const middle = middleOf(scale, typed.one, typed.other);
   if (!middle.ok) return middle;
   const low = Math.min(typed.one, typed.other);
   const high = Math.max(typed.one, typed.other);
-  if (chosen < low || chosen > high) return failed('Choose a value that lies between the two ends.');
-  return got({
+  if (chosen < low || chosen > high) return cannot({ is: 'outside the ends' });
+  return answered({
     record: { ...about, finding: { known: 'band', low: steps(low), high: steps(high), chosen } },
     entry: null,
   });

@@ -39,11 +39,11 @@ export interface Contents {
   readonly backup: Moment | null;
 }
 
-/** A value that does not fit its schema, and what in it does not. */
+/** A value that does not fit its schema, and where in it; null for the whole. */
 export interface Spoilt {
   readonly key: string;
   readonly value: unknown;
-  readonly fault: string;
+  readonly field: string | null;
 }
 
 /** What the store holds, and what in it is spoilt. */
@@ -79,9 +79,7 @@ export function contentsOf(stored: Stored): CheckedStore {
     if (value === undefined) return null;
     const result = v.safeParse(schema, value);
     if (result.success) return result.output;
-    spoilt.push({ key, value, fault: faultIn(result.issues[0]) });
+    spoilt.push({ key, value, field: v.getDotPath(result.issues[0]) });
     return null;
   }
 }
-
-const faultIn = (issue: v.BaseIssue<unknown>): string => [v.getDotPath(issue), issue.message].filter(Boolean).join(': ');

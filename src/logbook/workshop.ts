@@ -34,7 +34,7 @@ interface SeenHold {
 export function evidenceOf(record: LogRecord, { kit, records }: Pick<Library, 'kit' | 'records'>): WorkshopCase {
   const { plan, holds } = replay(record.journal);
   const { transfer } = plan;
-  const situation = kit.situations.find(({ id }) => id === plan.subject.situation);
+  const situation = kit.situations.find(({ id }) => id === record.subject.situation);
   const pairing = situation ? pairingsOf(kit)(situation) : { body: null, lens: null, converter: null };
   const own = { record, holds: holds.map(seen) };
   if (!transfer) return { record, plan, pairing, inFocus: own, aside: null };

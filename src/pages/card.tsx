@@ -3,15 +3,14 @@
 import { render } from 'preact';
 import { useLayoutEffect, useState } from 'preact/hooks';
 import { USUAL_LIMITS } from '../logbook/due.ts';
-import { cardOf, type Card, type CardLine } from '../logbook/card.ts';
+import { cardOf, type Card } from '../logbook/card.ts';
 import { shelfOf } from '../logbook/shelf.ts';
 import { contentsOf } from '../logbook/stored.ts';
 import { libraryOf } from '../logbook/storedLibrary.ts';
-import { inMetres, inMillimetres, inPercent, onDay } from '../panel/words/quantities.ts';
 import { now } from '../platform/clock.ts';
 import { store } from '../platform/storage.ts';
 import { writeSteps } from '../sweep/scale.ts';
-import { millimetres } from '../units.ts';
+import { cardWords } from '../words/paper.ts';
 import { PrintButton } from './printButton.tsx';
 
 /** CSS knows A4 by name, but not A6 (CSS Paged Media 3, 7.1). */
@@ -23,6 +22,7 @@ const paper = new CSSStyleSheet();
 document.adoptedStyleSheets = [paper];
 
 function CardPage({ card }: { readonly card: Card }) {
+  const say = cardWords;
   const [size, setSize] = useState<keyof typeof PAPER>('A6');
   useLayoutEffect(() => paper.replaceSync(`@page { ${PAPER[size]} }`), [size]);
   return (
@@ -36,11 +36,8 @@ function CardPage({ card }: { readonly card: Card }) {
         <PrintButton />
       </div>
       <h1>{card.body}</h1>
-      <p class="muted">
-        {card.serial && `Serial ${card.serial}. `}
-        Printed {onDay(now())}.
-      </p>
-      {card.lenses.length === 0 && <p>Nothing was measured or entered for this body yet.</p>}
+      <p class="muted">{say.about(card.serial, now()).join(' ')}</p>
+      {card.lenses.length === 0 && <p>{say.empty}</p>}
       {card.lenses.map(({ name, serial, lines }) => (
         <section key={name + (serial ?? '')}>
           <h2>
@@ -52,8 +49,8 @@ function CardPage({ card }: { readonly card: Card }) {
                 <tr key={`${line.focalLength} ${line.distance}`}>
                   <td class="figure">{writeSteps(line.value)}</td>
                   <th scope="row">
-                    {inMillimetres(millimetres(line.focalLength))} at {inMetres(millimetres(line.distance))}
-                    <small>{factsOf(line)}</small>
+                    {say.at(line)}
+                    <small>{say.facts(line)}</small>
                   </th>
                 </tr>
               ))}
@@ -65,15 +62,6 @@ function CardPage({ card }: { readonly card: Card }) {
   );
 }
 
-const STATE: Record<CardLine['state'], (day: string) => string> = {
-  entered: (day) => `entered ${day}`,
-  measured: (day) => `measured ${day}, not entered`,
-  differ: (day) => `entered ${day}; another was measured`,
-};
-
-const factsOf = ({ state, at, within, due }: CardLine): string =>
-  [STATE[state](onDay(at)), within !== null && `${inPercent(within)} sure`, due && 'due again'].filter(Boolean).join(', ');
-
 const place = document.querySelector('#card');
 const id = decodeURIComponent(location.hash.slice(1));
 const read = await store.read();
@@ -84,11 +72,11 @@ if (place && contents && body) {
   const shelf = shelfOf(libraryOf(contents), { at: now(), temperature: null }, { ...USUAL_LIMITS, days });
   render(<CardPage card={cardOf(body, contents.kit, shelf)} />, place);
 } else if (place) {
-  const sentence = read.ok ? 'This body is no longer in the kit. Close this page and open the card from the kit again.' : read.sentence;
+  const { title, gone } = cardWords;
   render(
     <main>
-      <h1>Card for the bag</h1>
-      <p role="alert">{sentence}</p>
+      <h1>{title}</h1>
+      <p role="alert">{read.ok ? gone : read.sentence}</p>
     </main>,
     place,
   );

@@ -1,13 +1,21 @@
 // The hearing check: whether the person stands out from the room, what is heard of each word, and teaching the words. In a
-// tab of its own, because only there can the browser ask for the microphone.
+// tab of its own, because only there can the browser ask for the microphone. Whoever comes from the panel to teach the first
+// words (#first) is asked at once, and then taught one word after the other.
 import { render } from 'preact';
 import { takes } from '../platform/takes.ts';
+import { FIRST_WORDS } from '../voice/wordGroups.ts';
 import { createCheck } from './hearing/check.ts';
 import { CheckView } from './hearing/checkView.tsx';
+import { groupsToTeach } from './hearing/groups.ts';
 
 const place = document.querySelector('main');
 if (place) {
   const check = createCheck(takes);
-  render(<CheckView check={check} />, place);
+  render(<CheckView check={check} groups={await groupsToTeach()} />, place);
   await check.begin();
+  if (location.hash === '#first') {
+    await check.listen();
+    const taught = new Set(check.takes.value.map(({ word }) => word));
+    if (check.listens.value) check.teach(FIRST_WORDS.filter((word) => !taught.has(word)));
+  }
 }

@@ -3,17 +3,18 @@
 import { microphonePermission, openMicrophone } from '../platform/ear/microphone.ts';
 import { LISTENING_MEANS } from '../voice/vocabulary/listening.ts';
 
-type State = PermissionState | 'no microphone';
+type State = PermissionState | 'no microphone' | 'in use';
 
 const SENTENCE: Record<State, string> = {
   prompt: 'When you press the button, the browser asks whether Sweepbook may use the microphone.',
   granted:
-    'The microphone is allowed. Go back to the panel: it listens as soon as a sweep runs. If you allowed it for this time only, ' +
+    'The microphone is allowed. Go back to the panel: it goes on by itself. If you allowed it for this time only, ' +
     'leave this tab open while you work, because the permission ends with it.',
   denied:
     'The microphone is blocked for Sweepbook. Open the site settings from the icon at the left of the address bar, set the microphone ' +
     'to “Allow”, and come back to this tab.',
-  'no microphone': 'No microphone answers. Connect one, or close the program that holds it, and press the button again.',
+  'no microphone': 'No microphone answers. Connect one and press the button again.',
+  'in use': 'The microphone cannot be opened: another program has it. Close that program and press the button again.',
 };
 
 const means = document.querySelector('#means');
@@ -30,10 +31,14 @@ const permission = await microphonePermission();
 show(permission?.state ?? 'prompt');
 permission?.addEventListener('change', () => show(permission.state));
 
-ask?.addEventListener('click', async () => {
+async function askNow(): Promise<void> {
   const opened = await openMicrophone();
   // Only the permission was wanted here: the panel listens by itself.
   if (opened.ok) opened.track.stop();
-  else if (opened.why === 'none') return show('no microphone');
+  else if (opened.why === 'no microphone' || opened.why === 'in use') return show(opened.why);
   show((await microphonePermission())?.state ?? (opened.ok ? 'granted' : 'denied'));
-});
+}
+
+ask?.addEventListener('click', () => void askNow());
+// Somebody who said yes in the panel is not asked for the same yes again.
+if (location.hash === '#ask' && permission?.state !== 'granted') await askNow();

@@ -7,15 +7,15 @@ import { evidenceOf, type WorkshopCase, type Series } from '../logbook/workshop.
 import { benchFrom } from '../optics/setUp/reading.ts';
 import { BenchNotes } from '../panel/bench/benchNotes.tsx';
 import { CarriedDrawing } from '../panel/outcome/carriedDrawing.tsx';
-import { conditionsInWords } from '../panel/words/conditions.ts';
-import { arrowsInWords, lightInWords } from '../panel/words/holds.ts';
-import { holdsCounted, inMetres, inMillimetres, onDay } from '../panel/words/quantities.ts';
 import { store } from '../platform/storage.ts';
 import { writeSteps } from '../sweep/scale.ts';
 import { outcomeInWords } from '../voice/outcomes.ts';
+import { readWords, words } from '../words/catalogue.ts';
+import { workshopWords } from '../words/paper.ts';
 import { PrintButton } from './printButton.tsx';
 
 function WorkshopPage({ evidence }: { readonly evidence: WorkshopCase }) {
+  const say = workshopWords;
   const { record, plan, inFocus, aside } = evidence;
   const { outcome, subject } = record;
   const started = inFocus.record?.journal[0];
@@ -25,37 +25,27 @@ function WorkshopPage({ evidence }: { readonly evidence: WorkshopCase }) {
       <div class="controls">
         <PrintButton />
       </div>
-      <p>For the workshop</p>
-      <h1>
-        {subject.lens} on {subject.body}
-      </h1>
-      {record.practice && <p>Measured on the practice camera: no real body or lens.</p>}
+      <p>{say.title}</p>
+      <h1>{say.pair(subject)}</h1>
+      {record.practice && <p>{say.practice}</p>}
       <p class="found">{outcomeInWords(outcome).written}</p>
       {outcome.found === 'carried over' && <CarriedDrawing outcome={outcome} scale={plan.scale} />}
       <Facts evidence={evidence} />
-      <h2>How it was measured</h2>
+      <h2>{say.how.title}</h2>
       <ul class="how">
-        <li>
-          The lens was focused in live view, enlarged, at full aperture, on a target square to the camera, and left there. Then corrections were dialled in
-          one after another, and the focus light was watched through {plan.manner.holdTime} seconds of half-press each time.
-        </li>
-        <li>A value counts as in where the light came on at once and stayed on. The values that are in form one band; the correction is its middle.</li>
-        {aside && (
-          <li>
-            The band runs off the scale, so its width was measured once more with the focus turned slightly aside, where all of it lies on the scale. Its
-            centre in sharp focus is the end seen there, and half that width. The interval allows for the wavering of the light at the ends.
-          </li>
-        )}
-        <li>It is what the owner saw in the viewfinder. The workshop{'\u2019'}s own measurement decides.</li>
+        <li>{say.how.focused(plan.manner.holdTime)}</li>
+        <li>{say.how.counts}</li>
+        {aside && <li>{say.how.aside}</li>}
+        <li>{say.how.decides}</li>
       </ul>
-      <h2>Every hold, in order</h2>
+      <h2>{say.holds.title}</h2>
       <div class="series">
-        <SeriesView title="In sharp focus" series={inFocus} />
-        {aside && <SeriesView title="With the focus set aside" series={aside} />}
+        <SeriesView title={say.holds.inFocus(inFocus.holds.length)} series={inFocus} />
+        {aside && <SeriesView title={say.holds.aside(aside.holds.length)} series={aside} />}
       </div>
       {bench && (
         <section>
-          <h2>The bench</h2>
+          <h2>{say.bench}</h2>
           <BenchNotes bench={benchFrom(bench)} />
         </section>
       )}
@@ -64,59 +54,59 @@ function WorkshopPage({ evidence }: { readonly evidence: WorkshopCase }) {
 }
 
 function Facts({ evidence: { record, plan, pairing, inFocus } }: { readonly evidence: WorkshopCase }) {
-  const { scale, subject } = plan;
-  const step = scale.step === 1 ? '' : ` in steps of ${scale.step}`;
+  const say = workshopWords;
+  const { scale } = plan;
+  const { subject } = record;
   const facts = [
-    ['Body', [subject.body, pairing.body?.serial].filter(Boolean).join(', ')],
-    ['Lens', [subject.lens, pairing.lens?.serial].filter(Boolean).join(', ')],
-    ['Focal length', inMillimetres(subject.focalLength)],
-    ['Distance', inMetres(subject.distance)],
-    ['Scale', `${writeSteps(scale.min)} to ${writeSteps(scale.max)}${step}`],
-    ['Measured', onDay((inFocus.record ?? record).finished)],
+    ['body', say.named(subject.body, pairing.body?.serial ?? null)],
+    ['lens', say.named(subject.lens, pairing.lens?.serial ?? null)],
+    ['focalLength', say.length(subject.focalLength)],
+    ['distance', say.distance(subject.distance)],
+    ['range', say.range(scale)],
+    ['measured', say.day((inFocus.record ?? record).finished)],
   ] as const;
-  const conditions = conditionsInWords(record.conditions ?? inFocus.record?.conditions ?? null);
+  const conditions = words('conditions').inLine(record.conditions ?? inFocus.record?.conditions ?? null);
   return (
     <>
       <dl class="pair">
         {facts.map(([what, is]) => (
           <div key={what}>
-            <dt>{what}</dt>
+            <dt>{say.facts[what]}</dt>
             <dd>{is}</dd>
           </div>
         ))}
       </dl>
       {conditions !== '' && <p>{conditions}</p>}
-      <p class="small">A higher correction moves the focus away from the camera.</p>
+      <p class="small">{say.sense}</p>
     </>
   );
 }
 
 function SeriesView({ title, series: { holds } }: { readonly title: string; readonly series: Series }) {
+  const { table, number, light, arrows, counts: counted } = workshopWords;
   const withArrows = holds.some(({ verdict }) => verdict.arrows !== 'none');
   return (
     <table>
-      <caption>
-        {title}, {holdsCounted(holds.length)}
-      </caption>
+      <caption>{title}</caption>
       <thead>
         <tr>
-          <th scope="col">Hold</th>
+          <th scope="col">{table.hold}</th>
           <th scope="col" class="value">
-            Value
+            {table.value}
           </th>
-          <th scope="col">Light</th>
-          {withArrows && <th scope="col">Arrows</th>}
-          <th scope="col">Counts</th>
+          <th scope="col">{table.light}</th>
+          {withArrows && <th scope="col">{table.arrows}</th>}
+          <th scope="col">{table.counts}</th>
         </tr>
       </thead>
       <tbody>
         {holds.map(({ value, verdict, counts }, index) => (
           <tr key={index} class={counts}>
-            <td>{index + 1}</td>
+            <td>{number(index + 1)}</td>
             <td class="value">{writeSteps(value)}</td>
-            <td>{lightInWords(verdict.light)}</td>
-            {withArrows && <td>{arrowsInWords(verdict.arrows)}</td>}
-            <td>{counts}</td>
+            <td>{light[verdict.light]}</td>
+            {withArrows && <td>{arrows[verdict.arrows]}</td>}
+            <td>{counted[counts]}</td>
           </tr>
         ))}
       </tbody>
@@ -124,6 +114,7 @@ function SeriesView({ title, series: { holds } }: { readonly title: string; read
   );
 }
 
+await readWords('conditions');
 const place = document.querySelector('#workshop');
 const id = decodeURIComponent(location.hash.slice(1));
 const read = await store.read();
@@ -132,11 +123,11 @@ const record = library?.records.find((one) => one.id === id);
 if (place && library && record) {
   render(<WorkshopPage evidence={evidenceOf(record, library)} />, place);
 } else if (place) {
-  const sentence = read.ok ? 'This sweep is not in the logbook. Close this page and open it from the result again.' : read.sentence;
+  const { title, gone } = workshopWords;
   render(
     <main>
-      <h1>For the workshop</h1>
-      <p role="alert">{sentence}</p>
+      <h1>{title}</h1>
+      <p role="alert">{read.ok ? gone : read.sentence}</p>
     </main>,
     place,
   );

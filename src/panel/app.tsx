@@ -9,26 +9,29 @@ import { newWay, type Place, type Way } from './route.ts';
 import type { Session } from './session/session.ts';
 import type { SweepState } from '../sweep/state.ts';
 import { newDraft } from './start/draft.ts';
-import { NewSweep, Practise, StartScreen } from './start/startScreen.tsx';
+import { Begin, StartScreen } from './start/startScreen.tsx';
 import { Around, useSurroundings } from './useSession.ts';
 
 const BodyScreen = late(async () => (await import('./kit/bodyScreen.tsx')).BodyScreen, 'kit');
 const ConverterScreen = late(async () => (await import('./kit/converterScreen.tsx')).ConverterScreen, 'kit');
-const EnteringScreen = late(async () => (await import('./entering/enteringScreen.tsx')).EnteringScreen);
-const FilesScreen = late(async () => (await import('./files/filesScreen.tsx')).FilesScreen);
+const EnteringScreen = late(async () => (await import('./entering/enteringScreen.tsx')).EnteringScreen, 'entering', 'conditions', 'kit');
+const FilesScreen = late(async () => (await import('./files/filesScreen.tsx')).FilesScreen, 'files');
 const BenchScreen = late(async () => (await import('./bench/benchScreen.tsx')).BenchScreen);
-const WalkScreen = late(async () => (await import('./bench/walkScreen.tsx')).WalkScreen);
-const HelpScreen = late(async () => (await import('./help/helpScreen.tsx')).HelpScreen);
+const WalkScreen = late(async () => (await import('./bench/walkScreen.tsx')).WalkScreen, 'firstHold');
+const HelpScreen = late(async () => (await import('./help/helpScreen.tsx')).HelpScreen, 'firstHold');
 const KitScreen = late(async () => (await import('./kit/kitScreen.tsx')).KitScreen, 'kit');
 const LensScreen = late(async () => (await import('./kit/lensScreen.tsx')).LensScreen, 'kit');
-const LogbookScreen = late(async () => (await import('./logbook/logbookScreen.tsx')).LogbookScreen);
-const OutcomeScreen = late(async () => (await import('./outcome/outcomeScreen.tsx')).OutcomeScreen);
-const PlanScreen = late(async () => (await import('./plan/planScreen.tsx')).PlanScreen);
-const RecordScreen = late(async () => (await import('./logbook/recordScreen.tsx')).RecordScreen);
-const SettingsScreen = late(async () => (await import('./settings/settingsScreen.tsx')).SettingsScreen);
+const LogbookScreen = late(async () => (await import('./logbook/logbookScreen.tsx')).LogbookScreen, 'logbook', 'lookUp');
+const OutcomeScreen = late(async () => (await import('./outcome/outcomeScreen.tsx')).OutcomeScreen, 'conditions', 'kit');
+const NextScreen = late(async () => (await import('./start/nextScreen.tsx')).NextScreen);
+const PlanScreen = late(async () => (await import('./plan/planScreen.tsx')).PlanScreen, 'plan');
+const PracticeScreen = late(async () => (await import('./start/practiceScreen.tsx')).PracticeScreen);
+const RecordScreen = late(async () => (await import('./logbook/recordScreen.tsx')).RecordScreen, 'record', 'conditions', 'kit');
+const SettingsScreen = late(async () => (await import('./settings/settingsScreen.tsx')).SettingsScreen, 'sound');
 const TrainingScreen = late(async () => (await import('./training/trainingScreen.tsx')).TrainingScreen);
-const SituationScreen = late(async () => (await import('./logbook/situationScreen.tsx')).SituationScreen);
-const SweepScreen = late(async () => (await import('./sweep/sweepScreen.tsx')).SweepScreen);
+const SituationScreen = late(async () => (await import('./logbook/situationScreen.tsx')).SituationScreen, 'situation', 'logbook', 'conditions', 'kit');
+const SweepScreen = late(async () => (await import('./sweep/sweepScreen.tsx')).SweepScreen, 'firstHold');
+const VoiceScreen = late(async () => (await import('./voice/voiceScreen.tsx')).VoiceScreen, 'voice', 'sound');
 
 interface Props {
   readonly session: Session;
@@ -45,10 +48,14 @@ export function App({ session, onReady }: Props) {
   const place = way.place.value;
   // Wanted first and next, whichever way the panel was opened.
   useEffect(() => {
-    NewSweep.fetch();
-    Practise.fetch();
+    Begin.fetch();
     SweepScreen.fetch();
   }, []);
+  // A key pressed the moment a sweep is over is heard by the screen of its end.
+  const sweeping = sweep !== null;
+  useEffect(() => {
+    if (sweeping) OutcomeScreen.fetch();
+  }, [sweeping]);
   return (
     <Around.Provider value={around}>
       <Frame
@@ -71,7 +78,8 @@ function useWhereTheSweepIs(session: Session, way: Way): void {
   useEffect(() => {
     const left = lastRef.current;
     lastRef.current = session.sweep.peek();
-    if (running === undefined) way.home({ at: left && isPlanned(session.plan.peek(), left) ? 'plan' : 'start' });
+    if (running === undefined && session.leftFor.peek()) way.home({ at: 'next' });
+    else if (running === undefined) way.home({ at: left && isPlanned(session.plan.peek(), left) ? 'plan' : 'start' });
     else if (owner) way.home({ at: 'sweep' });
   }, [running, owner, way, session]);
 }
@@ -102,6 +110,10 @@ function Screen({ place, ready }: { readonly place: Place; readonly ready: boole
       return <SituationScreen id={place.id} byHand={place.byHand ?? false} />;
     case 'entering':
       return <EnteringScreen id={place.id} />;
+    case 'next':
+      return <NextScreen />;
+    case 'practice':
+      return <PracticeScreen />;
     case 'plan':
       return <PlanScreen />;
     case 'kit':
@@ -124,5 +136,7 @@ function Screen({ place, ready }: { readonly place: Place; readonly ready: boole
       return <HelpScreen />;
     case 'training':
       return <TrainingScreen />;
+    case 'voice':
+      return <VoiceScreen />;
   }
 }

@@ -1,5 +1,5 @@
 // Files the person chooses and files the panel writes. Nothing else of the disk is ever touched.
-import { failed, got, type Result } from '../result.ts';
+import { answered, cannot, type Answer } from '../result.ts';
 
 /** Hands the browser a file to save where it saves downloads. */
 export function saveFile(name: string, type: string, text: string): void {
@@ -11,21 +11,22 @@ export function saveFile(name: string, type: string, text: string): void {
   setTimeout(() => URL.revokeObjectURL(address), 60_000);
 }
 
-const UNREAD = 'This file cannot be read: see that it is still there, then choose it again.';
+/** It may have been moved or taken away since it was chosen. */
+export type FileFault = 'file unread';
 
-export async function readText(file: File): Promise<Result<string>> {
+export async function readText(file: File): Promise<Answer<string, FileFault>> {
   try {
-    return got(await file.text());
+    return answered(await file.text());
   } catch {
-    return failed(UNREAD);
+    return cannot('file unread');
   }
 }
 
 /** The first bytes of a file, however large it is. */
-export async function readStart(file: File, bytes: number): Promise<Result<Uint8Array>> {
+export async function readStart(file: File, bytes: number): Promise<Answer<Uint8Array, FileFault>> {
   try {
-    return got(new Uint8Array(await file.slice(0, bytes).arrayBuffer()));
+    return answered(new Uint8Array(await file.slice(0, bytes).arrayBuffer()));
   } catch {
-    return failed(UNREAD);
+    return cannot('file unread');
   }
 }

@@ -2,7 +2,7 @@
 // empty at any time; the next copy fills it again.
 import { createStore, delMany, get, keys, set } from 'idb-keyval';
 import * as v from 'valibot';
-import { DONE, failed, got, type Result } from '../result.ts';
+import { answered, cannot, type Answer } from '../result.ts';
 import { Moment } from '../units.ts';
 
 const KEPT = 10;
@@ -15,12 +15,15 @@ const Snapshot = v.object({
 });
 export type Snapshot = v.InferOutput<typeof Snapshot>;
 
+/** The list of them cannot be read, one of them cannot, or one cannot be kept. */
+export type CopyFault = 'copies unread' | 'copy unread' | 'copy not kept';
+
 export interface Snapshots {
   /** When each was taken, newest first. */
-  times(): Promise<Result<readonly Moment[]>>;
-  read(at: Moment): Promise<Result<Snapshot>>;
+  times(): Promise<Answer<readonly Moment[], CopyFault>>;
+  read(at: Moment): Promise<Answer<Snapshot, CopyFault>>;
   /** Keeps this one and drops all but the last ten. */
-  keep(snapshot: Snapshot): Promise<Result>;
+  keep(snapshot: Snapshot): Promise<Answer<void, CopyFault>>;
 }
 
 const database = createStore('sweepbook', 'snapshots');
@@ -31,27 +34,26 @@ const times = async (): Promise<Moment[]> =>
 export const snapshots: Snapshots = {
   async times() {
     try {
-      return got(await times());
+      return answered(await times());
     } catch {
-      return failed('The daily copies cannot be read. What is stored itself is not touched by that.');
+      return cannot('copies unread');
     }
   },
   async read(at) {
-    const sentence = 'That copy cannot be read.';
     try {
       const result = v.safeParse(Snapshot, await get(at, database));
-      return result.success ? got(result.output) : failed(sentence);
+      return result.success ? answered(result.output) : cannot('copy unread');
     } catch {
-      return failed(sentence);
+      return cannot('copy unread');
     }
   },
   async keep(snapshot) {
     try {
       await set(snapshot.at, snapshot, database);
       await delMany((await times()).slice(KEPT), database);
-      return DONE;
+      return answered(undefined);
     } catch {
-      return failed('The daily copy cannot be kept. Free some space on the disk; it is tried again at the next start.');
+      return cannot('copy not kept');
     }
   },
 };

@@ -1,103 +1,11 @@
-// Speaking, under a watchdog: on some systems an utterance never ends, and on some there is no voice at all. Only voices
-// of this computer are used, so that no text leaves it.
-import { DONE, failed, type Result } from '../result.ts';
-
-export interface Speech {
-  /** Ends when it has been said, cut off, or given up; a failure is a sentence for the person. */
-  say(text: string, manner: { readonly rate: number; readonly voice: string }): Promise<Result>;
-  /** The names of the voices there are to choose from. */
-  voices(): Promise<readonly string[]>;
-  /** Cuts off what is being said. */
-  cancel(): void;
-}
-
-const VOICES_WITHIN = 3000;
-/** Slow speech takes about 0.1 s a letter; twice that, and a start, is time enough. */
-const PER_LETTER = 200;
-const TO_START = 2500;
-/** After so many utterances in a row that never ended it is only tried now and then, or every prompt would wait for it. */
-const GIVEN_UP_AFTER = 2;
-const TRIED_AGAIN_AFTER = 60_000;
-
-const NO_VOICE =
-  'The browser finds no voice on this computer that answers, so everything is shown and sounded but not spoken. ' +
-  'To have it spoken, install a voice in the system’s speech settings.';
+// Speaking, as the session knows it. What it takes is read when the panel stands, since nothing is said before.
+import type { Speech } from './speaking.ts';
 
 export function createSpeech(language: string): Speech {
-  if (!('speechSynthesis' in globalThis)) {
-    return { say: () => Promise.resolve(failed(NO_VOICE)), voices: () => Promise.resolve([]), cancel: () => undefined };
-  }
-  let cut: () => void = () => undefined;
-  let silent = 0;
-  let lastTried = 0;
-  let fitting = findVoices(language);
-  speechSynthesis.addEventListener('voiceschanged', () => {
-    fitting = findVoices(language);
-    silent = 0;
-  });
-
-  async function say(text: string, { rate, voice }: Parameters<Speech['say']>[1]): Promise<Result> {
-    cut();
-    if (silent >= GIVEN_UP_AFTER && performance.now() - lastTried < TRIED_AGAIN_AFTER) return failed(NO_VOICE);
-    lastTried = performance.now();
-    const cutOff = new Promise<'cut'>((end) => {
-      cut = () => end('cut');
-    });
-    const found = await Promise.race([fitting, cutOff]);
-    if (found === 'cut') return DONE;
-    const [best] = found;
-    if (!best) return failed(NO_VOICE);
-    const ended = await Promise.race([utter(text, rate, found.find(({ name }) => name === voice) ?? best), cutOff]);
-    silent = ended === 'unanswered' ? silent + 1 : 0;
-    return ended === 'unanswered' ? failed(NO_VOICE) : DONE;
-  }
-
+  const speaking = import('./aloud.ts').then(({ createSpeaking }) => createSpeaking(language));
   return {
-    say,
-    voices: async () => (await fitting).map(({ name }) => name),
-    cancel() {
-      cut();
-      speechSynthesis.cancel();
-    },
+    say: (text, manner) => speaking.then((voice) => voice.say(text, manner)).catch(() => 'no voice'),
+    voices: () => speaking.then((voice) => voice.voices()).catch(() => []),
+    cancel: () => void speaking.then((voice) => voice.cancel()).catch(() => undefined),
   };
-}
-
-function utter(text: string, rate: number, voice: SpeechSynthesisVoice): Promise<'said' | 'unanswered'> {
-  const utterance = new SpeechSynthesisUtterance(text);
-  utterance.voice = voice;
-  utterance.lang = voice.lang;
-  utterance.rate = rate;
-  return new Promise((end) => {
-    const watchdog = setTimeout(
-      () => {
-        speechSynthesis.cancel();
-        end('unanswered');
-      },
-      TO_START + (text.length * PER_LETTER) / rate,
-    );
-    const finish = (how: 'said' | 'unanswered'): void => {
-      clearTimeout(watchdog);
-      end(how);
-    };
-    utterance.addEventListener('end', () => finish('said'));
-    utterance.addEventListener('error', ({ error }) => finish(ITS_OWN_FAULT.has(error) ? 'unanswered' : 'said'));
-    speechSynthesis.speak(utterance);
-  });
-}
-
-/** The others are cuts of ours, or a page that nobody has touched yet. */
-const ITS_OWN_FAULT: ReadonlySet<string> = new Set(['synthesis-failed', 'synthesis-unavailable', 'voice-unavailable', 'audio-hardware']);
-
-/** The voices of this computer for the language, the best first. Browsers fill the list some time after the start. */
-async function findVoices(language: string): Promise<SpeechSynthesisVoice[]> {
-  if (speechSynthesis.getVoices().length === 0) {
-    await new Promise((ready) => {
-      speechSynthesis.addEventListener('voiceschanged', ready, { once: true });
-      setTimeout(ready, VOICES_WITHIN);
-    });
-  }
-  const tongue = language.slice(0, 2);
-  const fitting = speechSynthesis.getVoices().filter(({ localService, lang }) => localService && lang.startsWith(tongue));
-  const rank = (one: SpeechSynthesisVoice): number => (one.default ? 2 : 0) + (one.lang === language ? 1 : 0);
-  return fitting.toSorted((a, b) => rank(b) - rank(a));
 }

@@ -1,14 +1,17 @@
 // storage.sync: what the browser itself carries between the computers of one account. Small, and without any promise of
 // when; a fault is an error value.
-import { DONE, failed, got, type Result } from '../result.ts';
+import { answered, cannot, type Answer } from '../result.ts';
 import { browser } from './browser.ts';
+
+/** The browser's sync takes and gives nothing just now. */
+export type SyncFault = 'no sync';
 
 export interface SyncedStore {
   /** Everything of this extension that is carried. */
-  read(): Promise<Result<Record<string, unknown>>>;
+  read(): Promise<Answer<Record<string, unknown>, SyncFault>>;
   /** Each call counts as one of the 120 writes a browser allows in a minute. */
-  write(entries: Readonly<Record<string, unknown>>): Promise<Result>;
-  remove(keys: readonly string[]): Promise<Result>;
+  write(entries: Readonly<Record<string, unknown>>): Promise<Answer<void, SyncFault>>;
+  remove(keys: readonly string[]): Promise<Answer<void, SyncFault>>;
   /** Tells under which keys something was changed, here or on another computer. */
   onChange(listener: (keys: readonly string[]) => void): void;
 }
@@ -16,9 +19,9 @@ export interface SyncedStore {
 export const syncedStore: SyncedStore = {
   async read() {
     try {
-      return got(await browser.storage.sync.get(null));
+      return answered(await browser.storage.sync.get(null));
     } catch {
-      return failed(sentence);
+      return cannot('no sync');
     }
   },
   write: (entries) => attempted(browser.storage.sync.set({ ...entries })),
@@ -30,12 +33,8 @@ export const syncedStore: SyncedStore = {
   },
 };
 
-const attempted = (action: Promise<void>): Promise<Result> =>
+const attempted = (action: Promise<void>): Promise<Answer<void, SyncFault>> =>
   action.then(
-    () => DONE,
-    () => failed(sentence),
+    () => answered(undefined),
+    () => cannot('no sync'),
   );
-
-const sentence =
-  'The browser’s sync takes nothing just now, so last values do not reach your other computers. Everything is kept here, ' +
-  'and it is tried again while this panel is open.';

@@ -2,7 +2,7 @@
 import { browser } from './browser.ts';
 
 /** The pages that mend what stands in the way of hearing. */
-export type HearingPage = 'microphone.html' | 'hearing.html';
+type HearingPage = 'microphone.html' | 'microphone.html#ask' | 'hearing.html' | 'hearing.html#first';
 export type Page = HearingPage | `${'card' | 'entering' | 'target' | 'workshop'}.html#${string}`;
 
 export function openPage(path: Page): void {

@@ -1,21 +1,16 @@
-// Five short tones, told apart by how their pitch moves, scheduled on the audio clock. Where there is no sound output
-// the clock stands still and they are simply not heard: nothing waits for them.
+// Five short tones, told apart by how their pitch moves. What sounds them is read when the panel stands: no tone comes before
+// the person has pressed something.
 import type { Tone } from '../sweep/effect.ts';
 import { seconds, type Seconds } from '../units.ts';
+import type { Note } from './sounding.ts';
 
 export interface Tones {
-  /** Sounds the tone `after` so many seconds, and tells how long it is. */
-  play(tone: Tone, after: Seconds): Seconds;
+  /** Sounds the tone `after` so many seconds, and tells how long it is; `loudness`: 0 to 1. */
+  play(tone: Tone, after: Seconds, loudness: number): Seconds;
   /** Takes back what has been scheduled but not begun. */
   cancel(): void;
   /** To be called at a gesture of the person: before the first one a browser may keep sound back. */
   wake(): void;
-}
-
-interface Note {
-  readonly hertz: number;
-  readonly from: number;
-  readonly to: number;
 }
 
 /** Up: press now. Down: let go. One high: noted. Low and twice: refused. One middle: the count. */
@@ -35,71 +30,18 @@ const NOTES: Record<Tone, readonly Note[]> = {
   ],
   count: [{ hertz: 440, from: 0, to: 0.05 }],
 };
-const LOUDNESS = 0.25;
-/** Long enough that a note does not click. */
-const RAMP = 0.008;
-const STANDS_STILL = 500;
 
 export function createTones(): Tones {
-  let context: AudioContext | null = null;
-  const scheduled = new Map<OscillatorNode, number>();
-  let last = { clock: 0, at: 0 };
-
-  function play(tone: Tone, after: Seconds): Seconds {
-    const notes = NOTES[tone];
-    wake();
-    if (context) {
-      forgetUnheard(context);
-      for (const note of notes) sound(context, note, context.currentTime + after);
-    }
-    return seconds(Math.max(...notes.map(({ to }) => to)));
-  }
-
-  function wake(): void {
-    context ??= openContext();
-    if (context?.state === 'suspended') void context.resume();
-  }
-
-  /** A clock that stood still since the last tone would play all of them at once when it starts. */
-  function forgetUnheard({ currentTime }: AudioContext): void {
-    const at = performance.now();
-    if (at - last.at > STANDS_STILL && currentTime === last.clock) drop(() => true);
-    last = { clock: currentTime, at };
-  }
-
-  function drop(which: (begins: number) => boolean): void {
-    for (const [oscillator, begins] of scheduled) {
-      if (!which(begins)) continue;
-      oscillator.disconnect();
-      scheduled.delete(oscillator);
-    }
-  }
-
-  function sound(audio: AudioContext, { hertz, from, to }: Note, at: number): void {
-    const oscillator = new OscillatorNode(audio, { type: 'triangle', frequency: hertz });
-    const gain = new GainNode(audio, { gain: 0 });
-    gain.gain.setValueAtTime(0, at + from);
-    gain.gain.linearRampToValueAtTime(LOUDNESS, at + from + RAMP);
-    gain.gain.setValueAtTime(LOUDNESS, at + to - RAMP);
-    gain.gain.linearRampToValueAtTime(0, at + to);
-    oscillator.connect(gain).connect(audio.destination);
-    oscillator.start(at + from);
-    oscillator.stop(at + to);
-    scheduled.set(oscillator, at + from);
-    oscillator.addEventListener('ended', () => scheduled.delete(oscillator));
-  }
-
+  const sounding = import('./aloud.ts').then(({ createSounding }) => createSounding());
+  // Where it cannot be read there are no tones, as where there is no sound: nothing waits for them.
+  sounding.catch(() => undefined);
   return {
-    play,
-    wake,
-    cancel: () => drop((begins) => begins > (context?.currentTime ?? 0)),
+    play(tone, after, loudness) {
+      const notes = NOTES[tone];
+      sounding.then(({ play }) => play(notes, after, loudness)).catch(() => undefined);
+      return seconds(Math.max(...notes.map(({ to }) => to)));
+    },
+    wake: () => void sounding.then(({ wake }) => wake()).catch(() => undefined),
+    cancel: () => void sounding.then(({ cancel }) => cancel()).catch(() => undefined),
   };
-}
-
-function openContext(): AudioContext | null {
-  try {
-    return new AudioContext({ latencyHint: 'interactive' });
-  } catch {
-    return null;
-  }
 }

@@ -50,10 +50,21 @@ export type Meaning =
   | { readonly means: 'not now'; readonly why: NotNow }
   /** Say the last prompt again; say what is understood now. The sweep itself does not change. */
   | { readonly means: 'repeat' | 'help' }
+  /** A press of the switch that may not be meant as it came: the person is asked, and the sweep does not change. */
+  | { readonly means: 'asked'; readonly about: Asked }
   /** What follows a result: the value is marked as entered, the mark or else the finish is taken back, or the next lens is wanted. */
   | { readonly means: 'entered' | 'undo' | 'next lens' }
   /** A press that has no meaning any more, because the hold it was about is over. */
   | { readonly means: 'nothing' };
+
+/**
+ * What the person is asked about, while the hold that began at `hold` is under way. `kept`: the switch stayed down from the
+ * beginning of the hold, as if it were the camera's button. A press: it came too soon for the light to have been seen.
+ */
+export interface Asked {
+  readonly hold: Moment;
+  readonly about: 'kept' | Press;
+}
 
 /** The taught words. Each stands for one thing a person can tell, also where it comes by key or by button. */
 export const WORDS = [

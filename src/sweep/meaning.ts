@@ -1,15 +1,15 @@
 // What an input means to a sweep at this moment: the events it becomes, or why it cannot be taken. Whatever the reducer
 // can refuse by itself is left to it, so that an input and a stored event are judged by the same rule.
 import type { By, SweepEvent } from './event.ts';
-import type { Input, Meaning, Plain, Word } from './inputs.ts';
+import type { Asked, Input, Meaning, Plain, Word } from './inputs.ts';
 import { pressed } from './pressed.ts';
 import type { SweepState } from './state.ts';
 import { isToBeEntered } from './understood.ts';
 import type { Arrows, Light, Verdict } from './verdict.ts';
 import type { Moment } from '../units.ts';
 
-/** What the input means in this state; `now` is the moment it was told. */
-export function meaning(input: Input, state: SweepState, now: Moment): Meaning {
+/** What the input means in this state; `now` is the moment it was told, `asked` what the person was asked last. */
+export function meaning(input: Input, state: SweepState, now: Moment, asked: Asked | null = null): Meaning {
   switch (input.told) {
     case 'verdict':
       return judged(input.verdict, now, input.by, input.heard);
@@ -18,7 +18,7 @@ export function meaning(input: Input, state: SweepState, now: Moment): Meaning {
     case 'set':
       return events({ did: 'chose', at: now, value: input.value, by: input.by });
     case 'press':
-      return pressed(input, state, now);
+      return pressed(input, state, now, asked);
     default:
       return plain(input.told, state, now, input.by);
   }

@@ -1,23 +1,34 @@
 // What a press of the one switch comes to: its meaning in the phase in which it went down, as events of now. One switch
-// is enough for a whole sweep: it begins, grades, accepts and takes back.
+// is enough for a whole sweep: it begins, grades, accepts and takes back. It feels like the camera's button, so what may
+// have been meant for that is asked about and not booked; a key of its own, a word and a button say what is meant.
 import type { SweepEvent } from './event.ts';
-import type { Input, Meaning } from './inputs.ts';
+import type { Asked, Input, Meaning } from './inputs.ts';
 import type { Phase, SweepState } from './state.ts';
-import { pressesIn } from './understood.ts';
+import { isStanding, isUndoableBefore, pressesIn } from './understood.ts';
 import type { Light } from './verdict.ts';
-import type { Moment } from '../units.ts';
+import { between, seconds, type Moment } from '../units.ts';
+
+/** Nobody has seen what a light does and told it within this time of the half-press. Common practice, no source. */
+const TOO_SOON = seconds(0.7);
 
 const by = 'switch';
 const NOTHING: Meaning = { means: 'nothing' };
 
-export function pressed({ press, during, downAt }: Extract<Input, { told: 'press' }>, state: SweepState, at: Moment): Meaning {
+/** `asked`: what the person was asked last. */
+export function pressed({ press, during, downAt }: Extract<Input, { told: 'press' }>, state: SweepState, at: Moment, asked: Asked | null): Meaning {
   const { phase } = state;
-  const means = pressesIn(state, during).find((one) => one.press === press)?.means;
+  const means = pressesIn(state, during, asked).find((one) => one.press === press)?.means;
+  if (phase.name === 'holding') {
+    const { since } = phase;
+    if (press === 'long' && during === 'dialling' && since === downAt) return ask('kept', since);
+    const isTooSoon = during === 'holding' && since <= downAt && between(since, downAt) < TOO_SOON;
+    if (isTooSoon && means !== 'undo') return ask(press, since);
+  }
   switch (means) {
     case 'holding':
       return phase.name === 'dialling' ? events({ did: 'began', at: downAt, value: phase.next.value, by }) : NOTHING;
     case 'undo':
-      return undo(phase, downAt, { did: 'undid', at, by });
+      return undo({ did: 'undid', at, by });
     case 'solid':
       return judged(phase, downAt, 'steady');
     case 'delayed':
@@ -51,12 +62,14 @@ export function pressed({ press, during, downAt }: Extract<Input, { told: 'press
   function whileIn(name: Phase['name'], event: SweepEvent): Meaning {
     return phase.name === name ? events(event) : NOTHING;
   }
+
+  /** Takes back the hold that the long press began, and then what it was meant for. */
+  function undo(undid: SweepEvent): Meaning {
+    return asked && isStanding(asked, state) && isUndoableBefore(state) ? events(undid, undid) : NOTHING;
+  }
 }
 
-/** A long press takes back the hold that its own beginning started, and then what it was meant for. */
-function undo(phase: Phase, downAt: Moment, undid: SweepEvent): Meaning {
-  return phase.name === 'holding' && phase.since === downAt ? events(undid, undid) : events(undid);
-}
+const ask = (about: Asked['about'], hold: Moment): Meaning => ({ means: 'asked', about: { hold, about } });
 
 /** The hold counts as ended when the switch went down; a press about a hold that is over means nothing. */
 function judged(phase: Phase, downAt: Moment, light: Light): Meaning {

@@ -1,8 +1,9 @@
 // What a sweep understands at this moment: the words (each also a key and a button) and what the one switch would mean.
 // The screens show exactly this, and the recogniser listens for nothing else.
-import type { Press, Word } from './inputs.ts';
+import type { Asked, Press, Word } from './inputs.ts';
 import type { Phase, SweepState } from './state.ts';
 import { toEnter } from './toEnter.ts';
+import { isUndoable } from './undoable.ts';
 
 /**
  * What one press would tell. `failed` is the switch's own way to say that the light failed, without saying how; `turned` says
@@ -10,21 +11,40 @@ import { toEnter } from './toEnter.ts';
  */
 export type PressMeaning = Exclude<Word, 'set'> | 'failed' | 'turned' | 'next lens';
 
+/** `kept, double`: a long press that begins the hold, and then two presses. */
+export type Gesture = Press | 'kept, double';
+
 export interface Understood {
   readonly words: readonly Word[];
-  readonly presses: readonly { readonly press: Press; readonly means: PressMeaning }[];
+  readonly presses: readonly { readonly press: Gesture; readonly means: PressMeaning }[];
 }
 
-/** The inputs that make sense in the present phase, the most wanted first. */
-export const understood = (state: SweepState): Understood => ({ words: wordsIn(state), presses: pressesIn(state, state.phase.name) });
+/** The inputs that make sense in the present phase, the most wanted first; `asked`: what the person was asked last. */
+export const understood = (state: SweepState, asked: Asked | null = null): Understood => ({
+  words: wordsIn(state),
+  presses: pressesIn(state, state.phase.name, asked),
+});
 
-/** Practice has no live view in which the focus could be seen to have shifted, and no camera to enter a value in. */
-export function pressesIn(state: SweepState, during: Phase['name']): Understood['presses'] {
-  const { practice } = state.plan;
-  const unfit = (means: PressMeaning): boolean => (means === 'shifted' && practice !== null) || (means === 'entered' && !isToBeEntered(state));
-  const presses = PRESSES[during];
-  return during === 'offered' || during === 'finished' ? presses.filter(({ means }) => !unfit(means)) : presses;
+/**
+ * Practice has no live view in which the focus could be seen to have shifted, and no camera to enter a value in; undo is only
+ * there where it finds something.
+ */
+export function pressesIn(state: SweepState, during: Phase['name'], asked: Asked | null = null): Understood['presses'] {
+  if (during === 'holding' && asked?.about === 'kept' && isStanding(asked, state) && isUndoableBefore(state)) return KEPT;
+  const unfit: Partial<Record<PressMeaning, boolean>> = {
+    shifted: during === 'offered' && state.plan.practice !== null,
+    entered: !isToBeEntered(state),
+    undo: !isUndoable(state),
+  };
+  return PRESSES[during].filter(({ means }) => !unfit[means]);
 }
+
+/** Is the hold that the question is about still under way? */
+export const isStanding = ({ hold }: Asked, { phase }: SweepState): boolean => phase.name === 'holding' && phase.since === hold;
+
+/** Was anything done before the hold under way that undo takes back? */
+export const isUndoableBefore = ({ journal, phase }: SweepState): boolean =>
+  isUndoable({ journal: phase.name === 'holding' ? journal.slice(0, journal.findLastIndex(({ did }) => did === 'began')) : journal });
 
 /** Did the sweep find a value to enter in a real camera? */
 export const isToBeEntered = ({ phase, plan, troubles }: Pick<SweepState, 'phase' | 'plan' | 'troubles'>): boolean =>
@@ -34,7 +54,7 @@ export const isToBeEntered = ({ phase, plan, troubles }: Pick<SweepState, 'phase
 export const PRESSES: Record<Phase['name'], Understood['presses']> = {
   dialling: [
     { press: 'short', means: 'holding' },
-    { press: 'long', means: 'undo' },
+    { press: 'kept, double', means: 'undo' },
   ],
   holding: [
     { press: 'short', means: 'flicker' },
@@ -63,7 +83,15 @@ export const PRESSES: Record<Phase['name'], Understood['presses']> = {
   ],
 };
 
-function wordsIn(state: SweepState): readonly Word[] {
+/** A hold begun by a long press: the switch takes back what came before it. */
+const KEPT: Understood['presses'] = PRESSES.holding.map((one) => (one.press === 'double' ? { press: 'double', means: 'undo' } : one));
+
+const wordsIn = (state: SweepState): readonly Word[] => {
+  const words = wordsOf(state);
+  return isUndoable(state) ? words : words.filter((word) => word !== 'undo');
+};
+
+function wordsOf(state: SweepState): readonly Word[] {
   const { phase, plan, journal } = state;
   const lights = ['solid', 'delayed', 'flicker', 'nothing'] as const;
   const signs = plan.arrows === 'absent' ? [] : (['left', 'right', 'balanced', 'lopsided'] as const);

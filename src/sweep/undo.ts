@@ -5,19 +5,17 @@ import type { Opened, SweepEvent } from './event.ts';
 import type { SweepState } from './state.ts';
 import { refused, say, sound, type Move } from './step.ts';
 import { dial } from './turn.ts';
+import { lastUndoable } from './undoable.ts';
 
 type Did<Name extends SweepEvent['did']> = Extract<SweepEvent, { did: Name }>;
 type AddUp = (journal: readonly [Opened, ...SweepEvent[]]) => SweepState;
-
-/** What a person may take back; the rest is clockwork that goes with it. */
-const TAKEN_BACK: readonly SweepEvent['did'][] = ['began', 'judged', 'chose', 'skipped', 'checked', 'went on', 'finished', 'paused'];
 
 /**
  * Takes back the last verdict or choice, or drops the hold under way. Never lands in the middle of a hold: nobody is
  * pressing any more, so one that was interrupted is asked for from its beginning.
  */
 export function undid(state: SweepState, event: Did<'undid'>, addUp: AddUp): Move {
-  const last = state.journal.findLastIndex(({ did }) => TAKEN_BACK.includes(did));
+  const last = lastUndoable(state);
   if (last < 0) return { state, effects: [sound('refused'), say({ say: 'nothing to undo' })] };
   const then = addUp(upTo(state, last));
   const before = isHeld(then) ? addUp(upTo(state, beginningOf(state, last))) : then;

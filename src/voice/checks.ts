@@ -147,6 +147,6 @@ export function evidenceInWords(found: Named): string {
 
 /** Odds beyond this say no more to a person. */
 const MOST = 1000;
-export const odds = ({ bayesFactor }: { readonly bayesFactor: number }): string =>
+const odds = ({ bayesFactor }: { readonly bayesFactor: number }): string =>
   bayesFactor > MOST ? `more than ${MOST} to 1` : `${Math.round(bayesFactor)} to 1`;
 const tenths = (value: number): string => String(Number(value.toFixed(1)));

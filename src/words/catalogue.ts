@@ -1,24 +1,9 @@
 // Every sentence that is shown or said, by area and language. An area is read when the screen that needs it is; its
 // interface says which sentences there are, so that a language in which one is missing does not compile.
 import { signal } from '@preact/signals';
-import type { KitWords } from './kitWords.ts';
+import type { Area, Words } from './areas.ts';
 
-/** The areas and what each can say. */
-export interface Words {
-  readonly kit: KitWords;
-}
-export type Area = keyof Words;
-
-type Language = { readonly [Name in Area]: () => Promise<{ readonly words: Words[Name] }> };
-
-/** Literal imports: the extension's own policy lets nothing be fetched. */
-const LANGUAGES = {
-  en: {
-    kit: () => import('./en/kit.ts'),
-  },
-} satisfies Record<string, Language>;
-
-export const AREAS = Object.keys(LANGUAGES.en) as readonly Area[];
+export type { Area };
 
 const read = signal<Partial<Words>>({});
 
@@ -26,6 +11,7 @@ const read = signal<Partial<Words>>({});
 export async function readWords(...areas: readonly Area[]): Promise<void> {
   const wanted = areas.filter((area) => read.peek()[area] === undefined);
   if (wanted.length === 0) return;
+  const { LANGUAGES } = await import('./areas.ts');
   const found = await Promise.all(wanted.map(async (area) => [area, (await LANGUAGES.en[area]()).words] as const));
   read.value = { ...read.peek(), ...Object.fromEntries(found) };
 }

@@ -52,6 +52,8 @@ export interface KitWords {
     readonly stays: string;
     readonly use: string;
     readonly used: string;
+    /** The file has gone since it was chosen. */
+    readonly unread: string;
     readonly openSituation: string;
     /** What was read, and whether its body and lens are in the kit: one sentence each. */
     readonly read: (photograph: Photograph, body: string | null, lens: string | null) => readonly string[];

@@ -25,6 +25,8 @@ export interface Write {
   /** 28 Nov 2026. */
   day(when: Moment): string;
   dayAndTime(when: Moment): string;
+  /** To the second, where two may lie close together. */
+  dayAndSecond(when: Moment): string;
   /** "a, b and c". */
   list(items: readonly string[]): string;
   choice(items: readonly string[]): string;
@@ -56,6 +58,7 @@ export function writing(language: string): Write {
     duration: (time) => durationOf(time).map(([value, name]) => unit(value, name)).join(' '),
     day: (when) => dates({ day: 'numeric', month: 'short', year: 'numeric' }).format(when),
     dayAndTime: (when) => dates({ day: 'numeric', month: 'short', year: 'numeric', hour: 'numeric', minute: '2-digit' }).format(when),
+    dayAndSecond: (when) => dates({ dateStyle: 'medium', timeStyle: 'medium' }).format(when),
     list: (items) => lists({ type: 'conjunction' }).format(items),
     choice: (items) => lists({ type: 'disjunction' }).format(items),
     count: (count, forms) => (forms[plurals({}).select(count)] ?? forms.other).replaceAll('#', number(count)),

@@ -2,6 +2,7 @@
 import { expect, test } from 'vitest';
 import { createLastValues } from '../../src/background/lastValues.ts';
 import { KEY, entryKey } from '../../src/logbook/keys.ts';
+import { words } from '../../src/words/catalogue.ts';
 import { libraryWith, T0 } from '../logbook/libraryWith.ts';
 
 const library = libraryWith({ entries: [{ id: 'e', value: 6 }] });
@@ -9,7 +10,7 @@ const [entry] = library.entries;
 
 function addressBar() {
   const stored: Record<string, unknown> = { version: 2, [KEY.kit]: library.kit, [entryKey('e')]: entry };
-  const lastValues = createLastValues(() => Promise.resolve({ ...stored }), () => T0);
+  const lastValues = createLastValues(() => Promise.resolve({ ...stored }), () => T0, words('lookUp'));
   return { stored, lastValues };
 }
 
@@ -25,7 +26,7 @@ test('a whole question answers too', async () => {
 
 test('what fits nothing says so', async () => {
   const { lastValues } = addressBar();
-  expect(await lastValues.answer('zzz')).toEqual(['Nothing in the logbook fits: try fewer letters.']);
+  expect(await lastValues.answer('zzz')).toEqual(['Nothing in the logbook fits. Try fewer letters.']);
 });
 
 test('a changed logbook is read anew once the change is told', async () => {
@@ -38,8 +39,8 @@ test('a changed logbook is read anew once the change is told', async () => {
 
 test('a store that cannot be read is said, and tried again', async () => {
   let fails = true;
-  const lastValues = createLastValues(() => (fails ? Promise.reject(new Error('gone')) : Promise.resolve({})), () => T0);
-  expect(await lastValues.answer('85')).toEqual(['The logbook cannot be read just now: open the panel.']);
+  const lastValues = createLastValues(() => (fails ? Promise.reject(new Error('gone')) : Promise.resolve({})), () => T0, words('lookUp'));
+  expect(await lastValues.answer('85')).toEqual(['The logbook cannot be read just now. Open the panel.']);
   fails = false;
-  expect(await lastValues.answer('85')).toEqual(['Nothing in the logbook fits: try fewer letters.']);
+  expect(await lastValues.answer('85')).toEqual(['Nothing in the logbook fits. Try fewer letters.']);
 });

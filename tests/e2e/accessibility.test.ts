@@ -5,7 +5,8 @@ import { expect, onTestFinished, test } from 'vitest';
 import type { Phase } from '../../src/sweep/state.ts';
 import { launchChromium, type Chromium } from './chromium.ts';
 import { faults } from './faults.ts';
-import { choose, press, seatAt, until, untilPhase, untilText, type Seat } from './seat.ts';
+import { choose, press, seatAt, type, until, untilPhase, untilText, type Seat } from './seat.ts';
+import { tell, untilStart } from './sweeping.ts';
 import { practiceSweep, putUnderWay, sweepIn } from './underWay.ts';
 
 async function open(): Promise<{ chromium: Chromium; page: Page; seat: Seat }> {
@@ -13,15 +14,24 @@ async function open(): Promise<{ chromium: Chromium; page: Page; seat: Seat }> {
   onTestFinished(chromium.close);
   const page = await chromium.openTab();
   const seat = seatAt(page);
-  await until(seat, 'the start', ({ screen, text }) => screen === 'start' && text.includes('New sweep'));
+  await untilStart(seat);
   return { chromium, page, seat };
 }
 
 test('no screen beside the sweep has a fault, empty or in use', async () => {
   const { chromium, page, seat } = await open();
   expect(await faults(page, 'start')).toEqual([]);
-  await choose(seat, 'Begin the sweep');
+  await type(seat, 'Corvid 24-70 f/4');
+  expect(await faults(page, 'start-typing')).toEqual([]);
+  for (const chip of ['Body', 'Focal length', 'Distance', 'Scale', 'More']) {
+    await choose(seat, chip);
+    if (chip === 'More') await untilText(seat, 'Way of working');
+    expect(await faults(page, `start-${chip.toLowerCase().replace(' ', '-')}`)).toEqual([]);
+    await press(seat, 'Escape');
+  }
+  await tell(seat, 'Focal length', 'Focal length, mm', '9999');
   expect(await faults(page, 'start-refused')).toEqual([]);
+  await press(seat, 'Escape');
   for (const place of ['Logbook', 'Plan', 'Settings', 'Help']) {
     await choose(seat, place);
     await until(seat, place, ({ screen, text }) => screen === place.toLowerCase() && text.length > 60);
@@ -36,7 +46,10 @@ test('no screen beside the sweep has a fault, empty or in use', async () => {
   await until(seat, 'the outcome', ({ found }) => found !== null);
   expect(await faults(page, 'outcome')).toEqual([]);
   await choose(seat, 'Next lens');
-  await until(seat, 'the start', ({ screen }) => screen === 'start');
+  await until(seat, 'the next lens', ({ screen }) => screen === 'next');
+  expect(await faults(page, 'next-lens')).toEqual([]);
+  await seat.click('[aria-label="Back"]');
+  await untilStart(seat);
   await choose(seat, 'Logbook');
   await untilText(seat, '1 found');
   expect(await faults(page, 'logbook-found')).toEqual([]);

@@ -2,7 +2,7 @@
 // word after another, says it again when nothing came of it, and takes back what was noted wrongly.
 import { USUAL_SETTINGS, type Settings } from '../../src/settings.ts';
 import type { Journal } from '../../src/sweep/event.ts';
-import { USUAL_MANNER } from '../../src/sweep/plan.ts';
+import { USUAL_MANNER } from '../../src/sweep/manner.ts';
 import { millimetres, moment, seconds } from '../../src/units.ts';
 import type { Take } from '../../src/voice/ownWords/take.ts';
 import { opened } from '../sweep/staged.ts';

@@ -68,3 +68,11 @@ export const photographSidebar = `async () => {
   canvas.getContext('2d').drawImage(bitmap, 0, 0);
   return canvas.toDataURL().split(',')[1];
 }`;
+
+/** A click of the pointer in the web page beside the sidebar. */
+export const clickInPage = `async () => {
+  const { x, y, width, height } = gBrowser.selectedBrowser.getBoundingClientRect();
+  for (const event of ['mousedown', 'mouseup']) {
+    window.synthesizeMouseEvent(event, x + width / 2, y + height / 2, { button: 0, clickCount: 1 });
+  }
+}`;

@@ -2,7 +2,7 @@
 import { expect, onTestFinished, test } from 'vitest';
 import { launchFirefox } from './firefox.ts';
 import { choose, press, seatAtSidebar, tabTo, type, until, untilPhase, type Seat } from './seat.ts';
-import { beginWith, keys, practiceEye, shortenHolds, steadyEye, sweep, untilFound } from './sweeping.ts';
+import { beginWith, keys, practiceEye, shortenHolds, steadyEye, sweep, toTheStart, untilFound } from './sweeping.ts';
 import { pedal, short, switches } from './switching.ts';
 import { practiceBand, practiceSweep } from './underWay.ts';
 
@@ -24,8 +24,7 @@ test('a kit typed in and a sweep by keys end at the middle of the band, and the 
   await sweep(seat, steadyEye(3, 9), keys);
   await press(seat, 'a');
   expect(await untilFound(seat)).toBe(6);
-  await choose(seat, 'Next lens');
-  await until(seat, 'the start', ({ screen }) => screen === 'start');
+  await toTheStart(seat);
   await choose(seat, 'Logbook');
   await tabTo(seat, 'Find a body, lens, focal length or distance');
   await type(seat, 'orr');

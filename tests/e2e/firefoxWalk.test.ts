@@ -2,7 +2,7 @@
 import { expect, onTestFinished, test } from 'vitest';
 import { launchFirefox } from './firefox.ts';
 import { choose, press, seatAtSidebar, tabTo, type, until, untilPhase, untilText } from './seat.ts';
-import { stepNow, stepsInAll, untilBench, untilStep } from './walking.ts';
+import { NEW_LENS, stepNow, stepsInAll, untilBench, untilStep } from './walking.ts';
 
 test('the bench is reckoned, a reading is kept, every step is walked, and the sweep has it', async () => {
   const firefox = await launchFirefox();
@@ -31,7 +31,7 @@ test('the bench is reckoned, a reading is kept, every step is walked, and the sw
   await untilText(seat, 'Ready for the first hold.');
   await press(seat, 'n');
   await until(seat, 'the start', ({ screen }) => screen === 'start');
-  await choose(seat, 'Begin the sweep');
+  await choose(seat, NEW_LENS);
   await untilPhase(seat, 'dialling');
   const bench = await seat.evaluate(async () => {
     const { live } = (await browser.storage.local.get('live')) as { live?: { plan?: { bench?: { ticked: string[]; readings: unknown[] } } }[] };

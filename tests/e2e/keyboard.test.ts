@@ -3,7 +3,7 @@
 import { expect, onTestFinished, test } from 'vitest';
 import { launchChromium } from './chromium.ts';
 import { choose, look, press, seatAt, tabTo, type, until, untilPhase } from './seat.ts';
-import { beginWith, holdOnce, keys, shortenHolds, steadyEye, sweep, untilFound } from './sweeping.ts';
+import { beginWith, holdOnce, keys, shortenHolds, steadyEye, sweep, untilFound, toTheStart, untilStart } from './sweeping.ts';
 import { removeFolder, temporaryFolder } from './temporary.ts';
 
 const VELDE = { body: 'Velde M1', lens: 'Orrin 85 f/1.8', focalLength: '85' };
@@ -25,8 +25,8 @@ test('a sweep of typed kit ends at the middle of the band, and typing part of th
   onTestFinished(morning.close);
   const again = seatAt(await morning.openPanel());
   await until(again, 'the outcome or the start', ({ screen }) => screen === 'sweep' || screen === 'start');
-  if ((await look(again)).screen === 'sweep') await choose(again, 'Next lens');
-  await until(again, 'the start', ({ screen }) => screen === 'start');
+  if ((await look(again)).screen === 'sweep') await toTheStart(again);
+  await untilStart(again);
   await choose(again, 'Logbook');
   await tabTo(again, 'Find a body, lens, focal length or distance');
   await type(again, 'orr 85');

@@ -5,7 +5,7 @@ import { expect, onTestFinished, test } from 'vitest';
 import type { SweepEvent } from '../../src/sweep/event.ts';
 import { launchChromium, type Chromium } from './chromium.ts';
 import { answer, murmuring, sayUntil } from './murmuring.ts';
-import { choose, press, seatAt, until, untilPhase, untilText, type Seat } from './seat.ts';
+import { choose, press, seatAt, until, untilMark, untilPhase, untilText, type Seat } from './seat.ts';
 import { startSpeechService, type Listening } from './speech-service.ts';
 import { agreeToListening, beginWith, holdOnce, keys } from './sweeping.ts';
 
@@ -34,7 +34,7 @@ async function launch(args: readonly string[]): Promise<Chromium> {
   return chromium;
 }
 
-const listening = (seat: Seat) => until(seat, 'the ear open', ({ text }) => text.includes('listening') && !text.includes('not listening'));
+const listening = (seat: Seat) => untilMark(seat, 'listening');
 
 const journalOf = async ({ worker }: Chromium): Promise<SweepEvent[]> =>
   ((await worker.evaluate(() => chrome.storage.local.get('live'))) as { live: SweepEvent[] }).live;
@@ -89,7 +89,7 @@ test('a track that ends is opened again, a microphone that goes is asked for in 
   await sayUntil(seat, told, 'holding', 'holding');
 
   await endTrack(page, true);
-  await untilText(seat, 'No microphone answers. Connect one, or close the program that holds it; listening then begins by itself.');
+  await untilText(seat, 'No microphone answers. Connect one; listening then begins by itself.');
   await press(seat, 'd');
   await untilPhase(seat, 'dialling');
   await plugIn(page);
@@ -108,11 +108,11 @@ test('a permission that was dismissed in the panel and is granted in the tab ope
   const seat = seatAt(await chromium.openPanel());
   await agreeToListening(seat);
   await beginWith(seat, KIT);
-  await untilText(seat, 'The browser has not allowed the microphone yet, and this panel cannot ask for it.');
+  await untilText(seat, 'The browser has not allowed the microphone yet. Allow it; listening then begins by itself.');
   await holdOnce(seat, () => 'nothing', keys);
 
-  await choose(seat, 'Open the microphone page');
-  const target = await chromium.browser.waitForTarget((one) => one.url().endsWith('/microphone.html'));
+  await seat.click('.mark');
+  const target = await chromium.browser.waitForTarget((one) => one.url().endsWith('/microphone.html#ask'));
   const tab = await target.asPage();
   const origin = `chrome-extension://${chromium.extensionId}`;
   const context = chromium.browser.defaultBrowserContext();

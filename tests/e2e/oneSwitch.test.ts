@@ -2,9 +2,9 @@
 import type { Page } from 'puppeteer-core';
 import { expect, onTestFinished, test } from 'vitest';
 import { launchChromium } from './chromium.ts';
-import { look, press, seatAt, until, untilPhase, untilText } from './seat.ts';
+import { press, seatAt, until, untilPhase, untilText } from './seat.ts';
 import { beginWith, holdOnce, practiceEye, shortenHolds, steadyEye, sweep, untilFound, type Told } from './sweeping.ts';
-import { double, long, pedal, short, switches, type Switch } from './switching.ts';
+import { double, long, pedal, short, switches, takeBack, type Switch } from './switching.ts';
 import { practiceBand, practiceSweep, putUnderWay } from './underWay.ts';
 
 const SEED = 7;
@@ -58,8 +58,8 @@ test('one switch grades a failing light, says it failed after the end tone, take
   expect((await untilPhase(seat, 'dialling')).holds.at(-1)).toContain('failed: out');
 
   for (const left of [3, 2, 1, 0]) {
-    await long(foot);
-    expect((await look(seat)).holds).toHaveLength(left);
+    await takeBack(foot);
+    await until(seat, `${left} holds`, ({ phase, holds }) => phase === 'dialling' && holds.length === left);
   }
   await sweep(seat, steadyEye(-7, 1), hand);
   await long(foot);

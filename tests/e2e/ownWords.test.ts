@@ -9,7 +9,7 @@ import { replay } from '../../src/sweep/transition.ts';
 import { eye, putTaught, sweepByVoice, TAUGHT, underWay, wordsLearned } from './byOwnWords.ts';
 import { launchChromium } from './chromium.ts';
 import { launchFirefox } from './firefox.ts';
-import { seatAt, seatAtSidebar, until, type Seat } from './seat.ts';
+import { seatAt, seatAtSidebar, untilMark, type Seat } from './seat.ts';
 import { startSoundServer } from './soundServer.ts';
 import { removeFolder, temporaryFolder } from './temporary.ts';
 import { VoiceInRoom } from './voiceInRoom.ts';
@@ -27,7 +27,7 @@ async function enter(voice: string, seed: number, { onTestFinished }: TestContex
 
 async function speak(seat: Seat, person: VoiceInRoom): Promise<void> {
   person.fan();
-  await until(seat, 'the ear open', ({ text }) => text.includes('listening') && !text.includes('not listening'));
+  await untilMark(seat, 'listening');
   await sweepByVoice(seat, (word) => person.say(word));
 }
 

@@ -42,6 +42,7 @@ test('at 240 by 480 a practice sweep shows value, hold, what was heard and the s
   const page = await open(NARROW);
   expect(await faults(page, 'narrow-start')).toEqual([]);
 
+  await click(page, 'Practice camera');
   await click(page, 'Practise');
   await inPhase(page, 'dialling');
   expect(await faults(page, 'narrow-dialling')).toEqual([]);
@@ -71,10 +72,8 @@ test.each(['Logbook', 'Settings', 'Help'])('%s at 240 px has no fault, and back 
 
 test('a kit is typed in, a sweep is run by keys alone, and the logbook has it', async () => {
   const page = await open({ width: 360, height: 800 });
-  for (const [label, typed] of [['Body', 'Velde M1'], ['Lens', 'Orrin 85 f/1.8'], ['Focal length, mm', '85']] as const) {
-    await page.locator(`::-p-aria([name="${label}"][role="textbox"])`).fill(typed);
-  }
-  await click(page, 'Begin the sweep');
+  await page.locator('[type="search"]').fill('Orrin 85 f/1.8');
+  await click(page, 'New lens \u201cOrrin 85 f/1.8\u201d: Start');
   await inPhase(page, 'dialling');
   for (const answer of ['n', 'd', 'f'] as const) {
     await page.keyboard.press('Space');
@@ -86,6 +85,7 @@ test('a kit is typed in, a sweep is run by keys alone, and the logbook has it', 
   await page.keyboard.press('x');
   await inPhase(page, 'finished');
   await click(page, 'Next lens');
+  await click(page, 'Back');
   await click(page, 'Logbook');
   await page.waitForFunction(() => document.querySelector('main')?.textContent?.includes('85 mm at 4.25 m'));
   expect(await faults(page, 'wide-logbook')).toEqual([]);

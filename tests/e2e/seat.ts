@@ -81,6 +81,17 @@ export async function until(seat: Seat, what: string, isSo: (seen: Look) => bool
 export const untilPhase = (seat: Seat, ...phases: readonly string[]): Promise<Look> =>
   until(seat, phases.join(' or '), ({ phase }) => phase !== null && phases.includes(phase));
 
+/** Until the microphone mark says this: a state, or why the ear is deaf. */
+export async function untilMark(seat: Seat, state: string): Promise<void> {
+  const deadline = performance.now() + PATIENCE;
+  for (;;) {
+    const { voice, deaf } = await seat.evaluate(() => ({ ...document.querySelector<HTMLElement>('[data-voice]')?.dataset }));
+    if (voice === state || deaf === state) return;
+    if (performance.now() > deadline) throw new Error(`The mark never says “${state}”, but ${voice} ${deaf}. ${JSON.stringify(await look(seat))}`);
+    await new Promise((go) => setTimeout(go, 25));
+  }
+}
+
 export const untilText = (seat: Seat, part: string): Promise<Look> => until(seat, `“${part}”`, ({ text }) => text.includes(part));
 
 /** Moves the focus with Tab until it is on the control of this name, as a person without a pointer does. */

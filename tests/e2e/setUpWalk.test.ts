@@ -10,7 +10,7 @@ import { microphonePlaying, writeSpeech } from './spoken.ts';
 import { agreeToListening } from './sweeping.ts';
 import { double, long, pedal, short } from './switching.ts';
 import { removeFolder, temporaryFolder } from './temporary.ts';
-import { stepNow, stepsInAll, untilBench, untilStep } from './walking.ts';
+import { NEW_LENS, stepNow, stepsInAll, untilBench, untilStep } from './walking.ts';
 
 /** What stands in the plan of the sweep under way. */
 const storedBench = (chromium: Chromium) =>
@@ -71,7 +71,7 @@ test('by keys alone: the bench is reckoned, readings are entered, every step is 
   expect([...found, ...(await faults(page, 'walk-done'))]).toEqual([]);
   await choose(seat, 'To the start');
   await until(seat, 'the start', ({ screen }) => screen === 'start');
-  await choose(seat, 'Begin the sweep');
+  await choose(seat, NEW_LENS);
   await untilPhase(seat, 'dialling');
   const bench = await storedBench(chromium);
   expect(bench?.ticked).toHaveLength(all);
@@ -85,7 +85,7 @@ test('by one switch alone: short goes on, twice goes back, long says it again, f
   await untilBench(seat);
   await seat.click('[aria-label="Back"]');
   await until(seat, 'the start', ({ screen }) => screen === 'start');
-  await choose(seat, 'Begin the sweep');
+  await choose(seat, NEW_LENS);
   await untilPhase(seat, 'dialling');
   await choose(seat, 'Set up the bench');
   await untilText(seat, 'Depth of field');

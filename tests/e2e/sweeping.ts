@@ -79,15 +79,43 @@ export interface KitNames {
   readonly focalLength: string;
 }
 
-/** From the start screen: types a body, a lens and a focal length, and begins. */
-export async function beginWith(seat: Seat, { body, lens, focalLength }: KitNames): Promise<void> {
-  await until(seat, 'the start', ({ screen, text }) => screen === 'start' && text.includes('New sweep'));
-  for (const [field, text] of [['Body', body], ['Lens', lens], ['Focal length, mm', focalLength]] as const) {
-    await tabTo(seat, field);
-    await type(seat, text);
-  }
-  await choose(seat, 'Begin the sweep');
+/** The start as it stands when nothing holds it up any more: its field has the focus. */
+export const untilStart = (seat: Seat): Promise<Look> => until(seat, 'the start', ({ screen, text }) => screen === 'start' && text.includes('Practice camera'));
+
+/** From a finished sweep of real kit to the start, by way of the next lens. */
+export async function toTheStart(seat: Seat): Promise<void> {
+  await choose(seat, 'Next lens');
+  await until(seat, 'the next lens', ({ screen }) => screen === 'next');
+  await seat.click('[aria-label="Back"]');
+  await untilStart(seat);
+}
+
+/** From the start screen: names a lens, and behind the chips its body and focal length; Start begins. */
+export async function beginWith(seat: Seat, kit: KitNames): Promise<void> {
+  await nameKit(seat, kit);
+  await choose(seat, `New lens \u201c${kit.lens}\u201d: Start`);
   await untilPhase(seat, 'dialling');
+}
+
+/** Types the lens into the field that has the focus, and what it is measured on into the chips. */
+export async function nameKit(seat: Seat, { body, lens, focalLength }: KitNames): Promise<void> {
+  await untilStart(seat);
+  await tabTo(seat, 'Look up a lens, or name a new one');
+  await type(seat, lens);
+  await tell(seat, 'Body', 'Name of the body', body);
+  await tell(seat, 'Focal length', 'Focal length, mm', focalLength);
+}
+
+/** Opens a chip, types into its field in place of what stands there, and takes it with Enter. */
+export async function tell(seat: Seat, chip: string, field: string, text: string): Promise<void> {
+  await choose(seat, chip);
+  await tabTo(seat, field);
+  await press(seat, 'Home');
+  await seat.down('Shift');
+  await press(seat, 'End');
+  await seat.up('Shift');
+  await type(seat, text);
+  await press(seat, 'Enter');
 }
 
 /** From the start screen through the settings and back. Three seconds is the shortest hold time there is. */
@@ -97,7 +125,7 @@ export async function shortenHolds(seat: Seat): Promise<void> {
   await press(seat, 'Home');
   await until(seat, 'three seconds', ({ text }) => text.includes('Hold time: 3 s'));
   await seat.click('[aria-label="Back"]');
-  await until(seat, 'the start', ({ screen }) => screen === 'start');
+  await untilStart(seat);
 }
 
 /** From the start screen: reads in the settings what listening means, ticks it, and comes back. */
@@ -106,7 +134,7 @@ export async function agreeToListening(seat: Seat): Promise<void> {
   await until(seat, 'what listening means', ({ text }) => text.includes('Its maker may have the sound sent to a server of theirs.'));
   await seat.click('input[value="browser"]');
   await seat.click('[aria-label="Back"]');
-  await until(seat, 'the start', ({ screen }) => screen === 'start');
+  await untilStart(seat);
 }
 
 /** What the eye sees of the practice light: it watches the lamp on the screen for as long as the hold lasts. */

@@ -29,6 +29,15 @@ export async function long({ down, up }: Switch): Promise<void> {
   await up();
 }
 
+/** No light has been seen and told sooner than this after the hold began; a press that comes sooner is asked about. */
+const SEEN_AFTER = 750;
+
+/** Undo: a long press, which begins a hold, and two presses in it. */
+export async function takeBack(one: Switch): Promise<void> {
+  await long(one);
+  await double(one);
+}
+
 const PRESSES: Record<Word, (one: Switch) => Promise<void>> = { solid: short, flicker: short, delayed: double, nothing: long };
 
 /** A person with these switches, who uses them in turn, one a hold. */
@@ -40,6 +49,7 @@ export function switches(...all: readonly [Switch, ...Switch[]]): Hand {
     async tell(seat, word) {
       // A light that came on late may be told when the time is up; the switch then knows only that it failed.
       const late = word !== 'solid' && (await look(seat)).phase === 'judging';
+      if (!late) await new Promise((go) => setTimeout(go, SEEN_AFTER));
       await (late ? long : PRESSES[word])(mine());
       holds += 1;
     },

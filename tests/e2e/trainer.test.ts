@@ -1,5 +1,6 @@
 // The trainer in the real side panel: a round by keyboard, told as the eye sees the light, and holds by one switch; its
 // screens have no fault at either width in either theme, and a picture of each is kept.
+import { untilStart } from './sweeping.ts';
 import { expect, onTestFinished, test } from 'vitest';
 import { launchChromium } from './chromium.ts';
 import { faults } from './faults.ts';
@@ -43,7 +44,8 @@ test('a round told by keyboard is scored in words and kept; one switch begins an
   onTestFinished(chromium.close);
   const page = await chromium.openTab();
   const seat = seatAt(page);
-  await until(seat, 'the start', ({ screen, text }) => screen === 'start' && text.includes('New sweep'));
+  await untilStart(seat);
+  await choose(seat, 'Practice camera');
   await choose(seat, 'Train your eye');
   await untilText(seat, 'Ten holds of two seconds');
   expect(await faults(page, 'training')).toEqual([]);

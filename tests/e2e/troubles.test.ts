@@ -4,7 +4,7 @@ import { expect, onTestFinished, test } from 'vitest';
 import { launchChromium } from './chromium.ts';
 import { faults } from './faults.ts';
 import { choose, press, seatAt, tabTo, until, untilPhase, untilText } from './seat.ts';
-import { holdOnce, keys, practiceEye } from './sweeping.ts';
+import { holdOnce, keys, practiceEye, untilStart } from './sweeping.ts';
 import { gapSweep, oddSweep, putUnderWay } from './underWay.ts';
 
 test('a light that stays dark at every value is named never lights, and a gap in the band by its values, each with its checks', async () => {
@@ -12,7 +12,8 @@ test('a light that stays dark at every value is named never lights, and a gap in
   onTestFinished(chromium.close);
   const page = await chromium.openTab();
   const seat = seatAt(page);
-  await until(seat, 'the start', ({ screen, text }) => screen === 'start' && text.includes('New sweep'));
+  await untilStart(seat);
+  await choose(seat, 'Practice camera');
   await tabTo(seat, 'Something is wrong with it: find out what');
   await press(seat, ' ');
   expect(await faults(page, 'start-practice-odd')).toEqual([]);
@@ -36,7 +37,7 @@ test('a light that stays dark at every value is named never lights, and a gap in
   expect(ended.text).toContain('See that the active point lies on the target');
   expect(await faults(page, 'outcome-never-lights')).toEqual([]);
   await choose(seat, 'Next lens');
-  await until(seat, 'the start', ({ screen }) => screen === 'start');
+  await untilStart(seat);
 
   await putUnderWay(chromium, gapSweep());
   await untilText(seat, 'A gap in the band');

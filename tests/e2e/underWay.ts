@@ -2,7 +2,8 @@
 // camera whose band they know, or a phase that takes long to reach.
 import type { Journal } from '../../src/sweep/event.ts';
 import type { Oddity } from '../../src/sweep/oddity.ts';
-import { USUAL_MANNER, type Plan } from '../../src/sweep/plan.ts';
+import { USUAL_MANNER } from '../../src/sweep/manner.ts';
+import type { Plan } from '../../src/sweep/plan.ts';
 import { USUAL_SCALE } from '../../src/sweep/scale.ts';
 import type { Phase } from '../../src/sweep/state.ts';
 import { cameraOf } from '../../src/practice/cameras.ts';

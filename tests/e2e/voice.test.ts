@@ -4,7 +4,7 @@ import { expect, onTestFinished, test } from 'vitest';
 import type { SweepEvent } from '../../src/sweep/event.ts';
 import { launchChromium } from './chromium.ts';
 import { answer, murmuring } from './murmuring.ts';
-import { look, press, seatAt, until, untilPhase, untilText, type Seat } from './seat.ts';
+import { look, press, seatAt, until, untilMark, untilPhase, untilText, type Seat } from './seat.ts';
 import { startSpeechService } from './speech-service.ts';
 import { agreeToListening, beginWith, holdOnce, keys, shortenHolds, steadyEye, untilFound } from './sweeping.ts';
 
@@ -43,7 +43,7 @@ test('words alone run a sweep to its accepted outcome, and “solid” before th
   await shortenHolds(mine);
   await agreeToListening(mine);
   await beginWith(mine, KIT);
-  await until(mine, 'the ear open', ({ text }) => text.includes('listening'));
+  await untilMark(mine, 'listening');
 
   seat = mine;
   const heardFirst = await until(mine, 'the first word', ({ lastHeard }) => lastHeard !== 'nothing told yet');
@@ -71,7 +71,8 @@ test('where the speech service does not answer one sentence says so, and the key
   const seat = seatAt(await chromium.openPanel());
   await agreeToListening(seat);
   await beginWith(seat, KIT);
-  await untilText(seat, 'The browser’s recogniser does not answer, so words are not heard just now. Check the network');
+  await untilMark(seat, 'no service');
+  await untilText(seat, 'The browser’s recogniser does not answer. Check the network');
   const { next } = await holdOnce(seat, () => 'flicker', keys);
   expect(next.holds).toHaveLength(1);
   await press(seat, 'x');

@@ -4,7 +4,7 @@ import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import type { SweepEvent } from '../../src/sweep/event.ts';
 import { launchChromium, type Chromium } from './chromium.ts';
 import { answer, murmuring, sayUntil } from './murmuring.ts';
-import { press, seatAt, until, untilPhase, type Seat } from './seat.ts';
+import { press, seatAt, until, untilMark, untilPhase, type Seat } from './seat.ts';
 import { startSpeechService, type Listening, type SpeechService } from './speech-service.ts';
 import { agreeToListening, beginWith, holdOnce, keys, shortenHolds } from './sweeping.ts';
 
@@ -48,7 +48,7 @@ const verdicts = async ({ worker }: Chromium): Promise<string[]> => {
   return live.flatMap((event) => (event.did === 'judged' ? [`${event.by} ${event.verdict.light}`] : []));
 };
 
-const listening = (seat: Seat) => until(seat, 'the ear open', ({ text }) => text.includes('listening') && !text.includes('not listening'));
+const listening = (seat: Seat) => untilMark(seat, 'listening');
 
 describe('the service', () => {
   const moody = new Moody();

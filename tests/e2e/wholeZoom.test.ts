@@ -90,7 +90,7 @@ test('a whole zoom, told by keys from the bands of practice cameras, is picked u
   await untilText(seat, '2 of 4 measured');
   await measureNext(seat, bands[2]!);
   await measureNext(seat, bands[3]!);
-  await untilText(seat, '4 of 4 measured: the plan is done.');
+  await untilText(seat, '4 of 4 measured. The plan is done.');
   expect(await faults(page, 'plan-done')).toEqual([]);
 
   await choose(seat, 'Plan anew');
@@ -109,7 +109,7 @@ test('a whole zoom, told by keys from the bands of practice cameras, is picked u
   for (const band of /Next: [^,]* with /.test(text) ? nexts.toReversed() : nexts) await measureNext(seat, band);
   await untilText(seat, '2 of 2 measured');
 
-  await tabTo(seat, 'What to enter for Orrin 24\u201370 f/2.8, 70 mm at 8 m \u00b7 Velde M1');
+  await tabTo(seat, 'What to enter for Orrin 24\u201370 f/2.8, 70 mm at 8 m, Velde M1');
   await press(seat, 'Enter');
   await untilText(seat, 'With Orrin 1.4\u00d7');
   const entered = (await look(seat)).text;
@@ -124,7 +124,7 @@ test('a whole zoom, told by keys from the bands of practice cameras, is picked u
   const paper = await chromium.openTab(`entering.html#of=${situation}`, { width: 700, height: 900 });
   await paper.waitForSelector('table');
   expect(await accessibilityFaults(paper)).toEqual([]);
-  expect(await paper.evaluate(() => document.body.textContent)).toMatch(/What it rests on.*24 mm at 1\.5 m: held from/s);
+  expect(await paper.evaluate(() => document.body.textContent)).toMatch(/What it rests on.*24 mm at 1\.5 m: band from/s);
   const file = pictureFile('entering').replace(/png$/, 'pdf');
   await paper.pdf({ path: file, preferCSSPageSize: true });
   const [, across, down] = /\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/.exec(readFileSync(file, 'latin1')) ?? [];

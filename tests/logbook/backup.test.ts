@@ -8,6 +8,7 @@ import { planRestore, restored } from '../../src/logbook/backup/restore.ts';
 import { EMPTY_LIBRARY, type Library } from '../../src/logbook/library.ts';
 import { moment } from '../../src/units.ts';
 import { ownWordsOf } from '../../src/voice/ownWords/take.ts';
+import { words } from '../../src/words/catalogue.ts';
 import { anyLibrary } from './anyLibrary.ts';
 import { DAY, libraryWith, sweepRecord, T0 } from './libraryWith.ts';
 
@@ -15,7 +16,7 @@ const NOW = moment(1_767_261_600_000);
 
 const readBack = (library: Library): Library => {
   const read = readBackup(writeBackup(library, NOW));
-  if (!read.ok) throw new Error(read.sentence);
+  if (!read.ok) throw new Error(read.fault);
   expect(read.value.setAside).toEqual([]);
   return read.value.library;
 };
@@ -36,20 +37,20 @@ describe('a backup', { timeout: 60_000 }, () => {
     const text = writeBackup(libraryWith({}), NOW, words);
     expect(readBackup(text)).toMatchObject({ ok: true, value: { words, setAside: [] } });
     const spoilt = readBackup(text.replace('"word": "solid"', '"word": 5'));
-    expect(spoilt).toMatchObject({ ok: true, value: { words: null, setAside: [{ sentence: expect.stringMatching(/teach them again/) }] } });
+    expect(spoilt).toMatchObject({ ok: true, value: { words: null, setAside: [{ why: { is: 'taught words unread' } }] } });
     expect(readBackup(writeBackup(libraryWith({}), NOW))).toMatchObject({ ok: true, value: { words: null, setAside: [] } });
   });
 
   it('that is cut short says so, and that of another program or a newer version says that', () => {
     const text = writeBackup(libraryWith({}), NOW);
-    const sentence = (file: string) => {
+    const fault = (file: string) => {
       const read = readBackup(file);
-      return read.ok ? null : read.sentence;
+      return read.ok ? null : read.fault;
     };
-    expect(sentence(text.slice(0, -20))).toMatch(/cut short or damaged/);
-    expect(sentence('[1, 2]')).toMatch(/not a backup/);
-    expect(sentence(text.replace('"version": 2', '"version": 3'))).toMatch(/newer Sweepbook/);
-    expect(sentence(`\uFEFF${text}`)).toBeNull();
+    expect(fault(text.slice(0, -20))).toBe('damaged');
+    expect(fault('[1, 2]')).toBe('no backup');
+    expect(fault(text.replace('"version": 2', '"version": 3'))).toBe('newer');
+    expect(fault(`\uFEFF${text}`)).toBeNull();
   });
 });
 
@@ -121,7 +122,7 @@ describe('the dry run of a restore', () => {
   });
 
   it('says of every item whether it is new, the same, newer, older or in conflict', () => {
-    const plan = planRestore(mine, theirs, [{ item: 0, sentence: 'Body 6 was not read: it is no body.' }]);
+    const plan = planRestore(mine, theirs, [{ item: 0, why: { is: 'unfit', list: 'bodies', at: 6, field: null, fault: 'does not fit' } }]);
     expect(plan.items.map(({ id, is }) => [id, is])).toEqual([
       ['same', 'same'],
       ['newer', 'newer'],
@@ -129,9 +130,10 @@ describe('the dry run of a restore', () => {
       ['torn', 'conflict'],
       ['new', 'new'],
     ]);
-    expect(plan.sentence).toBe(
+    expect([plan.counts, plan.onlyHere]).toEqual([{ new: 1, same: 1, newer: 1, older: 1, conflict: 1, invalid: 1 }, 1]);
+    expect(words('files').restore.plan(NOW, plan).join(' ')).toContain(
       'In the backup: 1 new, 1 the same as here, 1 newer than here, 1 older than here, ' +
-        '1 in conflict with what is here, 1 not readable; 1 only here.',
+        '1 in conflict with what is here and 1 not readable. 1 item is only here. Nothing is changed yet.',
     );
   });
 
@@ -153,8 +155,8 @@ describe('the reminder of a backup', () => {
     backupReminder(library, made === null ? null : moment(made), moment(T0 + days * DAY));
 
   it('comes when there is none, or an old one that lacks something', () => {
-    expect(reminder(null, 0)).toBe('There is no backup yet of 2 records: write one to a file now.');
-    expect(reminder(T0, 31)).toBe('The newest backup is 31 days old and lacks one record: write a new one now.');
+    expect(reminder(null, 0)).toEqual({ is: 'none yet', unsaved: 2 });
+    expect(reminder(T0, 31)).toEqual({ is: 'old', days: 31, unsaved: 1 });
   });
 
   it('does not come while the backup is young, or has everything', () => {

@@ -6,21 +6,21 @@ import { bandOf } from '../../src/logbook/entering/band.ts';
 import { measuredIn } from '../../src/logbook/measured.ts';
 import { memoryFor } from '../../src/logbook/memory.ts';
 import type { LogRecord } from '../../src/logbook/record.ts';
-import { answerOf } from '../../src/logbook/search/answer.ts';
 import { shelfOf } from '../../src/logbook/shelf.ts';
 import { evidenceOf } from '../../src/logbook/workshop.ts';
 import type { CarriedOutcome } from '../../src/sweep/end/outcome.ts';
 import { open } from '../../src/sweep/opening.ts';
 import { transferPlan } from '../../src/sweep/transfer/opened.ts';
 import { moment, steps } from '../../src/units.ts';
+import { words } from '../../src/words/catalogue.ts';
 import { ranWith } from '../sweep/noiseFree.ts';
-import { after, later, opened } from '../sweep/staged.ts';
+import { after, later, opened, SUBJECT } from '../sweep/staged.ts';
 import { libraryWith } from './libraryWith.ts';
 
 /** A short one, so that sweeps are replayed in little time. */
 const SCALE = { min: steps(-10), max: steps(10), step: 1 };
 const library = libraryWith({});
-const subject = { ...opened().plan.subject, situation: 's' };
+const subject = { ...SUBJECT, situation: 's' };
 
 function recordOf(id: string, state: ReturnType<typeof ranWith>): LogRecord {
   const { phase, journal } = after(state, { did: 'finished', at: later(900), by: 'key' });
@@ -52,7 +52,7 @@ describe('measured', () => {
   test('where the pair needs service, the look-up says so aloud', () => {
     const beyond = { ...second, outcome: { ...outcome, centre: 10.5, chosen: steps(10), service: true } };
     const shelf = shelfOf({ ...library, records: [beyond] }, { at: moment(9), temperature: null }, USUAL_LIMITS);
-    expect(answerOf(shelf, () => 'Monday')).toContain('plus 10, measured on Monday, not entered yet. The pair needs service.');
+    expect(words('lookUp').answer(shelf)).toMatch(/plus 10, measured on 1 Jan 1970, not entered yet\. The pair needs service\./);
   });
 
   test('the next sweep of the situation remembers its centre and its width', () => {

@@ -8,12 +8,13 @@ import { guessMapping, missingFrom, readRows, readTable } from '../../src/logboo
 import { rowsOf } from '../../src/logbook/csv/row.ts';
 import { writeRows, writeTable } from '../../src/logbook/csv/writeTable.ts';
 import { EMPTY_LIBRARY, Library } from '../../src/logbook/library.ts';
+import { words } from '../../src/words/catalogue.ts';
 import { anyLibrary } from './anyLibrary.ts';
 import { libraryWith, sweepRecord, T0 } from './libraryWith.ts';
 
 const read = (text: string) => {
   const table = readTable(text);
-  if (!table.ok) throw new Error(table.sentence);
+  if (!table.ok) throw new Error(table.fault.is);
   return readRows(table.value, guessMapping(table.value.headings));
 };
 
@@ -101,11 +102,17 @@ describe('a table of results', { timeout: 60_000 }, () => {
         'Velde M1,Orrin 35,35,"1,750",6,2026-03-04\n',
     );
     expect(rows).toHaveLength(1);
-    expect(faults.map(({ sentence }) => sentence)).toEqual([
+    expect(faults).toEqual([
+      { line: 3, heading: 'value', fault: { is: 'no number', cell: 'six' } },
+      { line: 5, heading: 'date', fault: { is: 'no date', cell: '03/04/2026' } },
+      { line: 6, heading: 'lens', fault: { is: 'empty' } },
+      { line: 7, heading: 'distance (mm)', fault: { is: 'two numbers', cell: '1,750', thousands: '1750', decimal: '1.750' } },
+    ]);
+    expect(faults.map(words('files').table.line)).toEqual([
       'Line 3, value: “six” is not a number.',
-      'Line 5, date: “03/04/2026” is not a date this can read: write it as year-month-day, such as 2026-03-04.',
-      'Line 6, lens: it is empty.',
-      'Line 7, distance (mm): “1,750” can be read in two ways: write 1750 or 1.750.',
+      'Line 5, date: “03/04/2026” is not a date. Write it as year-month-day, such as 2026-03-04.',
+      'Line 6, lens: It is empty. Every line needs it.',
+      'Line 7, distance (mm): “1,750” can be read in two ways. Write 1750 or 1.750.',
     ]);
   });
 
@@ -125,11 +132,8 @@ describe('a table of results', { timeout: 60_000 }, () => {
   });
 
   it('refuses an empty table and a quote that never closes', () => {
-    expect(readTable('')).toMatchObject({ ok: false });
-    expect(readTable('a,b\r\n1,"2\r\n')).toEqual({
-      ok: false,
-      sentence: 'Line 2: a quotation mark is not closed. Close it, then choose the file again.',
-    });
+    expect(readTable('')).toEqual({ ok: false, fault: { is: 'empty' } });
+    expect(readTable('a,b\r\n1,"2\r\n')).toEqual({ ok: false, fault: { is: 'open quote', line: 2 } });
   });
 });
 

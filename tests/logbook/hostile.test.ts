@@ -13,7 +13,7 @@ import { guessMapping, readRows, readTable } from '../../src/logbook/csv/readTab
 import { writeTable } from '../../src/logbook/csv/writeTable.ts';
 import { Library } from '../../src/logbook/library.ts';
 import { takeInCopies } from '../../src/logbook/sync/unpack.ts';
-import type { Result } from '../../src/result.ts';
+import { words } from '../../src/words/catalogue.ts';
 import { libraryWith, sweepRecord, T0 } from './libraryWith.ts';
 
 const library = libraryWith({
@@ -32,9 +32,9 @@ const unpolluted = () => {
   expect(Object.keys(Object.prototype)).toEqual([]);
 };
 
-/** Nothing when it was read, else one sentence for the person. */
-const sentenceOf = (read: Result): string => (read.ok ? '' : read.sentence);
-const SENTENCE = /^$|^[A-Z].*\.$/;
+/** One sentence for the person, or two. */
+const SENTENCE = /^[A-Z].*\.$/s;
+const { restore: toRestore, table: ofTable } = words('files');
 
 /** A text with pieces taken out, put in, doubled and swapped. */
 const mutated = (text: string, pieces: readonly string[]): fc.Arbitrary<string> =>
@@ -88,9 +88,10 @@ describe('ten thousand damaged backups and ten thousand damaged tables', { timeo
       fc.property(hostile, (text) => {
         const read = readBackup(text);
         unpolluted();
-        expect(sentenceOf(read)).toMatch(SENTENCE);
+        expect(read.ok ? 'Read.' : toRestore.fault[read.fault]).toMatch(SENTENCE);
         if (!read.ok) return;
         readable++;
+        for (const { why } of read.value.setAside) expect(toRestore.aside(why)).toMatch(SENTENCE);
         planRestore(library, read.value.library, read.value.setAside);
         whole.push(merge(library, read.value.library));
       }),
@@ -141,12 +142,12 @@ describe('ten thousand damaged backups and ten thousand damaged tables', { timeo
     fc.assert(
       fc.property(hostile, (text) => {
         const read = readTable(text);
-        expect(sentenceOf(read)).toMatch(SENTENCE);
+        expect(read.ok ? 'Read.' : ofTable.fault(read.fault)).toMatch(SENTENCE);
         const rows = read.ok ? readRows(read.value, guessMapping(read.value.headings)) : { rows: [], faults: [] };
         const plan = planTable(library, rows, T0);
         planned += rows.rows.length;
         unpolluted();
-        for (const { sentence } of plan.faults) expect(sentence).toMatch(/^Line \d+, .+/s);
+        for (const fault of plan.faults) expect(ofTable.line(fault)).toMatch(/^Line [\d,]+(, [^:]+)?: .+\.$/s);
         expect([v.is(Library, plan.library), formulasIn(plan.library)]).toEqual([true, []]);
       }),
       { numRuns: 10_000 },

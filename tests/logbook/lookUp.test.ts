@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { USUAL_LIMITS } from '../../src/logbook/due.ts';
-import { answerOf, lineOf } from '../../src/logbook/search/answer.ts';
 import { finderOf, lookUpSpoken, lookUpTyped } from '../../src/logbook/search/finder.ts';
 import { inFigures } from '../../src/logbook/search/numberWords.ts';
 import { slipsToBegin } from '../../src/logbook/search/typo.ts';
 import { shelfOf, type Shelved } from '../../src/logbook/shelf.ts';
+import { words } from '../../src/words/catalogue.ts';
 import { libraryWith, T0 } from './libraryWith.ts';
 
 const library = libraryWith({
@@ -99,13 +99,13 @@ describe('look-up by voice', () => {
   });
 
   it('is answered in one sentence', () => {
-    const day = () => '4 March';
-    expect(answerOf(lookUpSpoken(finder, 'eighty-five'), day)).toBe(
-      'Orrin 85 f/1.8 on Velde M1, the old body, 85 mm at 4.25 m: plus 6, entered on 4 March. 1 more on screen.',
+    const { answer, line } = words('lookUp');
+    expect(answer(lookUpSpoken(finder, 'eighty-five'))).toBe(
+      'Orrin 85 f/1.8 on Velde M1, the old body, 85 mm at 4.25 m: plus 6, entered on 1 Jan 2026. 1 more on screen.',
     );
-    expect(answerOf(lookUpSpoken(finder, 'thirty-five'), day)).toMatch(/: never measured\.$/);
-    expect(answerOf([], day)).toBe('Nothing in the logbook fits.');
-    expect(lineOf(lookUpTyped(finder, '85 old')[0]!)).toBe(
+    expect(answer(lookUpSpoken(finder, 'thirty-five'))).toMatch(/: never measured\.$/);
+    expect(answer([])).toBe('Nothing in the logbook fits.');
+    expect(line(lookUpTyped(finder, '85 old')[0]!)).toBe(
       '+6  Orrin 85 f/1.8 · Velde M1, the old body · 85 mm · 4.25 m',
     );
   });

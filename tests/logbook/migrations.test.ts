@@ -6,6 +6,7 @@ import { readLibrary } from '../../src/logbook/readLibrary.ts';
 import { contentsOf, type Stored } from '../../src/logbook/stored.ts';
 import { changesBetween, libraryOf } from '../../src/logbook/storedLibrary.ts';
 import { USUAL_SETTINGS } from '../../src/settings.ts';
+import { words } from '../../src/words/catalogue.ts';
 import version1 from '../fixtures/store-1.json';
 import version2 from '../fixtures/store-2.json';
 import { anyLibrary } from './anyLibrary.ts';
@@ -62,7 +63,7 @@ describe('a logbook as one', () => {
   const whole = { version: 1, kit: version1.kit, records: records1 };
   const read = (stored: unknown) => {
     const result = readLibrary(stored);
-    if (!result.ok) throw new Error(result.sentence);
+    if (!result.ok) throw new Error(result.fault);
     return result.value;
   };
 
@@ -72,16 +73,21 @@ describe('a logbook as one', () => {
     expect(library.kit.bodies).toMatchObject(version1.kit.bodies);
   });
 
-  it('is read but for the items that do not fit, each set aside whole with a sentence', () => {
+  it('is read but for the items that do not fit, each set aside whole with the reason', () => {
     const damaged = structuredClone(whole) as { kit: { bodies: unknown[] }; records: { finished: unknown }[] };
     damaged.kit.bodies.push({ id: 'b-3', name: '' }, 7);
     damaged.records[1]!.finished = 'yesterday';
     const { library, setAside } = read(damaged);
     expect([library.kit.bodies.length, library.records.length]).toEqual([2, 2]);
-    expect(setAside.map(({ sentence }) => sentence.split(':')[0])).toEqual([
-      'Body 3 was not read',
-      'Body 4 was not read',
-      'Sweep 2 was not read',
+    expect(setAside.map(({ why }) => why)).toEqual([
+      { is: 'unfit', list: 'bodies', at: 3, field: 'name', fault: 'no name' },
+      { is: 'unfit', list: 'bodies', at: 4, field: null, fault: 'does not fit' },
+      { is: 'unfit', list: 'records', at: 2, field: 'finished', fault: 'does not fit' },
+    ]);
+    expect(setAside.map(({ why }) => words('files').restore.aside(why))).toEqual([
+      'Body 3 cannot be read, because of “name” in it.',
+      'Body 4 cannot be read.',
+      'Sweep 2 cannot be read, because of “finished” in it.',
     ]);
     expect(setAside[2]!.item).toMatchObject({ id: 'r-2', finished: 'yesterday' });
   });
@@ -92,9 +98,9 @@ describe('a logbook as one', () => {
   });
 
   it('is refused when it is none, has no version, or is newer', () => {
-    for (const stored of [null, 7, 'x', [], {}, { version: 0 }, { version: 1.5 }, { version: '2' }, { version: 3 }]) {
-      expect(readLibrary(stored)).toMatchObject({ ok: false, sentence: expect.stringMatching(/\.$/) });
-    }
+    for (const stored of [null, 7, 'x', []]) expect(readLibrary(stored)).toEqual({ ok: false, fault: 'no logbook' });
+    for (const stored of [{}, { version: 0 }, { version: 1.5 }, { version: '2' }]) expect(readLibrary(stored)).toEqual({ ok: false, fault: 'no version' });
+    expect(readLibrary({ version: 3 })).toEqual({ ok: false, fault: 'newer' });
   });
 
   it('comes back from the store as it was written, and a change writes only the keys it touches', () => {

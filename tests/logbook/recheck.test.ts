@@ -6,7 +6,7 @@ import { memoryFor } from '../../src/logbook/memory.ts';
 import { NO_MEMORY, type Memory } from '../../src/sweep/memory.ts';
 import { USUAL_SCALE } from '../../src/sweep/scale.ts';
 import { open } from '../../src/sweep/opening.ts';
-import { USUAL_MANNER } from '../../src/sweep/plan.ts';
+import { USUAL_MANNER } from '../../src/sweep/manner.ts';
 import { transition } from '../../src/sweep/transition.ts';
 import type { SweepState } from '../../src/sweep/state.ts';
 import { later, opened } from '../sweep/staged.ts';

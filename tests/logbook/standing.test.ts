@@ -69,10 +69,7 @@ describe('a value by hand', () => {
     expect(middleOf(USUAL_SCALE, 9, 2)).toEqual({ ok: true, value: { centre: 5.5, choices: [5, 6] } });
     expect(middleOf(USUAL_SCALE, -9, -2)).toEqual({ ok: true, value: { centre: -5.5, choices: [-5, -6] } });
     expect(middleOf({ ...USUAL_SCALE, step: 2 }, -2, 4)).toEqual({ ok: true, value: { centre: 1, choices: [0, 2] } });
-    expect(middleOf(USUAL_SCALE, 2, 21)).toEqual({
-      ok: false,
-      sentence: 'Enter both ends as values of the scale, −20 to +20.',
-    });
+    expect(middleOf(USUAL_SCALE, 2, 21)).toEqual({ ok: false, fault: { is: 'ends off the scale', scale: USUAL_SCALE } });
   });
 
   it('in force is an entry at once; one measured on paper is not', () => {
@@ -115,7 +112,7 @@ describe('due again', () => {
 
   it('is what is old, since the day it became so', () => {
     expect(due({ records: [swept] }, 400)).toEqual([
-      { why: 'age', since: at(365), sentence: 'Last measured 13 months ago.' },
+      { why: 'age', since: at(365), days: 400 },
     ]);
   });
 
@@ -125,14 +122,14 @@ describe('due again', () => {
       { id: 'o', at: at(-3), what: 'service' },
     ];
     expect(due({ records: [swept], notes })).toEqual([
-      { why: 'firmware', since: at(3), sentence: 'New firmware since it was measured: Version 2.' },
+      { why: 'firmware', since: at(3), note: 'Version 2.' },
     ]);
   });
 
   it('is what was measured in another season', () => {
     const cold = { byHand: [{ id: 'h', conditions: warm(0, -2) }] };
     expect(due(cold, 30, 20)).toMatchObject([
-      { why: 'temperature', sentence: 'Measured at −2 °C, and it is 20 °C now.' },
+      { why: 'temperature', before: -2, now: 20 },
     ]);
     expect([due(cold, 30, 10), due(cold, 30, null)]).toEqual([[], []]);
   });
@@ -152,7 +149,7 @@ describe('due again', () => {
 
   it('is what drifted between the last two measurements further than both intervals allow', () => {
     expect(due({ records: [swept, sweepRecord('again', at(20), 6, 12)] })).toMatchObject([
-      { why: 'drift', since: at(20), sentence: 'The last two measurements lie 3.5 steps apart.' },
+      { why: 'drift', since: at(20), apart: 3.5 },
     ]);
     expect(due({ records: [swept, sweepRecord('again', at(20), 3, 10)] })).toEqual([]);
   });

@@ -55,5 +55,5 @@ test('a tick and a reading that this program does not know are left out, and the
 test('a bench that is none is named, and set aside with its journal', () => {
   const { contents, spoilt } = throughDisk({ ...opened(), plan: { ...opened().plan, bench: 'square' } });
   expect(contents.live).toBeNull();
-  expect(spoilt).toMatchObject([{ key: 'live', fault: expect.stringContaining('bench') }]);
+  expect(spoilt).toMatchObject([{ key: 'live', field: expect.stringContaining('bench') }]);
 });

@@ -10,7 +10,7 @@ import * as v from 'valibot';
 import { EMPTY_KIT, newBody, newConverter, newLens, type Kit } from '../../src/kit/kit.ts';
 import { millimetres, moment } from '../../src/units.ts';
 import { FakeSession, PLAN } from './fakeSession.ts';
-import { click, key, show, text, type } from './show.tsx';
+import { click, key, show, text, type, lookUp, toTheBench } from './show.tsx';
 
 afterEach(cleanup);
 
@@ -26,7 +26,8 @@ const KNOWN_KIT: Kit = {
 
 async function atTheBench(session = new FakeSession()): Promise<FakeSession> {
   await show(session);
-  await press('Set up the bench');
+  if (session.sweep.value) await press('Set up the bench');
+  else await toTheBench();
   await waitFor(() => screen.getByRole('heading', { name: 'Distance' }));
   return session;
 }
@@ -65,7 +66,7 @@ test.each([
   ['85000', 'Enter the focal length in millimetres, from 4 to 2000.'],
 ])('a focal length of “%s”, in the wrong unit, is told in one sentence', async (typed, sentence) => {
   await show(new FakeSession({ kit: EMPTY_KIT }));
-  await press('Set up the bench');
+  await toTheBench();
   await waitFor(() => screen.getByLabelText('Focal length, mm'));
   await enter('Focal length, mm', typed);
   expect(text()).toContain(sentence);
@@ -74,8 +75,7 @@ test.each([
 test('what the kit knows of body, lens and converter is there already, and what is typed goes before it', async () => {
   const session = new FakeSession({ kit: KNOWN_KIT });
   await show(session);
-  await act(() => void fireEvent.change(screen.getByLabelText('Converter'), { target: { value: 'x14' } }));
-  await press('Set up the bench');
+  await toTheBench();
   await waitFor(() => screen.getByRole('heading', { name: 'Distance' }));
   expect(screen.getByLabelText<HTMLInputElement>('Widest aperture').value).toBe('1.8');
   expect(text()).toContain('With the converter the aperture is f/2.5.');
@@ -135,7 +135,7 @@ test('a share of the depth in front is kept with the sweep, and a share that can
   for (let step = 0; step < 30 && !text().includes('Ready for the first hold.'); step += 1) await act(() => key('n'));
   expect(text()).toContain('share in front of the subject: 33 %');
   await act(() => key('n'));
-  await press('Begin the sweep');
+  await press('Start');
   await waitFor(() => expect(session.noted?.readings).toContainEqual({ reads: 'placement', share: 0.33 }));
 });
 
@@ -143,11 +143,11 @@ test('what is read at the bench goes with the sweep although nobody walks throug
   const session = await atTheBench();
   for (const [label, typed] of [['ISO', '400'], ['Aperture', '1.8'], ['Shutter', '1/125'], ['Share of the depth in front, %', '33']] as const) await enter(label, typed);
   await press('Back');
-  await press('Set up the bench');
+  await toTheBench();
   await waitFor(() => screen.getByRole('heading', { name: 'Distance' }));
   await enter('ISO', '800');
   await press('Back');
-  await press('Begin the sweep');
+  await press('Start');
   await waitFor(() => expect(session.noted?.readings.map((reading) => (reading as { reads: string }).reads)).toEqual(['light', 'placement', 'light']));
   expect(session.noted?.readings.at(-1)).toMatchObject({ iso: 800 });
 });
@@ -183,7 +183,7 @@ test('what was typed is still there after a look elsewhere', async () => {
   await atTheBench();
   await enter('Widest aperture', '2.8');
   await press('Back');
-  await press('Set up the bench');
+  await toTheBench();
   await waitFor(() => screen.getByRole('heading', { name: 'Distance' }));
   expect(screen.getByLabelText<HTMLInputElement>('Widest aperture').value).toBe('2.8');
 });
@@ -194,19 +194,20 @@ test('another lens begins with empty readings; what belongs to the room and the 
   const near = { ...far, id: 'near', lens: 'orrin-35', focalLength: millimetres(35), distance: millimetres(1750) };
   await show(new FakeSession({ kit: { ...KNOWN_KIT, lenses: [...KNOWN_KIT.lenses, other], situations: [far, near] } }));
   const at = async (lens: string) => {
-    await act(() => void fireEvent.change(screen.getByLabelText('Lens'), { target: { value: lens } }));
-    await press('Set up the bench');
+    await lookUp(lens);
+    await press(new RegExp(`${lens}.* mm at`));
+    await toTheBench();
     await waitFor(() => screen.getByRole('heading', { name: 'Distance' }));
   };
-  await at('orrin-85');
+  await at('Orrin 85');
   const readings = ['Distance as measured', 'ISO', 'Share of the depth in front, %'];
   await Promise.all(readings.map((label, index) => enter(label, ['4.2', '400', '33'][index]!)));
   await enter('Fine from, EV at ISO 100', '6');
   await press('Back');
-  await at('orrin-85');
+  await at('Orrin 85');
   expect(readings.map((label) => screen.getByLabelText<HTMLInputElement>(label).value)).toEqual(['4.2', '400', '33']);
   await press('Back');
-  await at('orrin-35');
+  await at('Orrin 35');
   expect(readings.map((label) => screen.getByLabelText<HTMLInputElement>(label).value)).toEqual(['', '', '']);
   expect(screen.getByLabelText<HTMLInputElement>('Fine from, EV at ISO 100').value).toBe('6');
   expect(text()).toContain('Yours1.75 m');
@@ -241,13 +242,13 @@ test('what was set up goes with the sweep it was set up for, and only once', asy
   const session = await walking();
   for (let step = 0; step < 30 && !text().includes('Ready for the first hold.'); step += 1) await act(() => key('n'));
   await act(() => key('n'));
-  expect(screen.getByRole('heading', { name: 'New sweep' })).toBeTruthy();
-  await press('Begin the sweep');
-  await waitFor(() => expect(session.asked).toContain('begin with kit'));
+  expect(screen.getByRole('button', { name: 'Start' })).toBeTruthy();
+  await press('Start');
+  await waitFor(() => expect(session.asked).toContain('begin with told'));
   expect(v.is(BenchRecord, session.noted)).toBe(true);
   expect(session.noted?.ticked.length).toBeGreaterThan(12);
   await act(() => session.leave());
-  await press('Begin the sweep');
+  await press('Start');
   await waitFor(() => expect(session.asked).toHaveLength(2));
   expect(session.noted).toBe(null);
 });

@@ -8,29 +8,34 @@ import type { Contents } from '../../src/logbook/stored.ts';
 import { libraryIn } from '../../src/panel/session/libraryIn.ts';
 import { createEnding } from '../../src/panel/session/ending.ts';
 import { createJob } from '../../src/panel/session/job.ts';
+import { createDescribing } from '../../src/panel/session/describing.ts';
 import { createKitForms } from '../../src/panel/session/kitForms.ts';
 import { createLibrary } from '../../src/panel/session/library.ts';
 import { createWritings } from '../../src/panel/session/writings.ts';
-import { DONE, got } from '../../src/result.ts';
-import type { Attendant, EarState, Heard, Role, Session, Trouble } from '../../src/panel/session/session.ts';
+import { answered, DONE, got } from '../../src/result.ts';
+import type { Attendant, EarState, Heard, LeftFor, Role, Session, SoundHeard, Trouble } from '../../src/panel/session/session.ts';
+import type { Microphone } from '../../src/platform/ear/asking.ts';
+import type { Deaf, RecognisedBy } from '../../src/voice/deaf.ts';
 import type { StoredBench } from '../../src/sweep/storedBench.ts';
 import { USUAL_SETTINGS } from '../../src/settings.ts';
 import { NO_MEMORY } from '../../src/sweep/memory.ts';
 import type { SweepEvent } from '../../src/sweep/event.ts';
-import type { Input } from '../../src/sweep/inputs.ts';
+import type { Asked, Input } from '../../src/sweep/inputs.ts';
 import { meaning } from '../../src/sweep/meaning.ts';
 import { lookAgainAt, moveSwitch, RELEASED, type Contact } from '../../src/sweep/oneSwitch.ts';
 import { open } from '../../src/sweep/opening.ts';
-import type { Plan } from '../../src/sweep/plan.ts';
+import type { Plan, Subject } from '../../src/sweep/plan.ts';
 import { USUAL_SCALE } from '../../src/sweep/scale.ts';
 import type { SweepState } from '../../src/sweep/state.ts';
 import { transition } from '../../src/sweep/transition.ts';
-import { understood } from '../../src/sweep/understood.ts';
+import { isStanding, understood } from '../../src/sweep/understood.ts';
 import { becameInWords, wordsOfInput } from '../../src/voice/became.ts';
 import { millimetres, moment, steps, type Moment } from '../../src/units.ts';
 
+export const SUBJECT: Subject = { situation: 'orrin-85-near', body: 'Velde M1', lens: 'Orrin 85 f/1.8', focalLength: millimetres(85), distance: millimetres(4250) };
+
 export const PLAN: Plan = {
-  subject: { situation: 'orrin-85-near', body: 'Velde M1', lens: 'Orrin 85 f/1.8', focalLength: millimetres(85), distance: millimetres(4250) },
+  subject: SUBJECT,
   scale: USUAL_SCALE,
   arrows: 'absent',
   manner: USUAL_SETTINGS.manner,
@@ -74,7 +79,14 @@ export class FakeSession implements Session {
   readonly announcement = signal('');
   readonly heard = signal<Heard | null>(null);
   readonly ear = signal<EarState>('off');
+  readonly deaf = signal<Deaf | null>(null);
+  readonly mute = signal(false);
+  /** What the browser would say of the microphone. */
+  readonly mic = { allowed: 'prompt' as PermissionState, asked: { why: 'not asked', atOnce: false } as Awaited<ReturnType<Microphone['ask']>>, proposed: 'browser' as RecognisedBy, inTheWay: null as Deaf | null };
+  taughtWords: readonly string[] = [];
+  soundHeard: SoundHeard = { tones: 'sounded', speech: 'said' };
   readonly understood = signal<ReturnType<typeof understood> | null>(null);
+  readonly pressAsked = signal<Asked | null>(null);
   readonly pressed = signal<Moment | null>(null);
   readonly now = signal<Moment>(OPENED);
   /** What the screens asked for that has no place in a signal. */
@@ -118,14 +130,18 @@ export class FakeSession implements Session {
     const state = this.sweep.value;
     if (state?.phase.name !== 'finished') throw new Error('The sweep is not finished.');
     const { plan, phase, journal } = state;
-    return { id, finished: phase.at, practice: plan.practice !== null, subject: plan.subject, outcome: phase.outcome, journal: [...journal] };
+    return { id, finished: phase.at, practice: plan.practice !== null, subject: plan.subject as Subject, outcome: phase.outcome, journal: [...journal] };
   }
 
   input(input: Input): void {
     if (this.listener && input.told === 'press') return this.listener.take(input);
     const state = this.sweep.value;
     if (state === null) return;
-    const meant = meaning(input, state, this.now.value);
+    const meant = meaning(input, state, this.now.value, this.pressAsked.value);
+    if (meant.means === 'asked') {
+      this.pressAsked.value = meant.about;
+      this.understood.value = understood(state, meant.about);
+    }
     let became = '';
     if (meant.means === 'events') {
       for (const event of meant.events) became = becameInWords(event, this.#dispatch(event));
@@ -151,17 +167,25 @@ export class FakeSession implements Session {
 
   async begin(beginning: Parameters<Session['begin']>[0]): ReturnType<Session['begin']> {
     this.asked.push([`begin with ${beginning.with}`, ...howIn(beginning)].filter(Boolean).join(', '));
-    if (beginning.with === 'kit') this.noted = beginning.bench ?? null;
+    if (beginning.with === 'kit' || beginning.with === 'told') this.noted = beginning.bench ?? null;
+    if (beginning.with === 'told') {
+      const opening = this.#describing.opening(beginning.about);
+      if (!opening.ok) return { ok: false, sentence: opening.fault.sentence };
+      this.#plan = { ...this.#plan, subject: opening.subject, ...opening.onBody };
+    }
     this.open();
     return DONE;
   }
 
   leave(): void {
+    this.leftFor.value = null;
     this.#show(null);
   }
 
-  nextLens(): void {
-    this.leave();
+  readonly leftFor = signal<LeftFor | null>(null);
+  nextLens(name?: string): void {
+    this.leftFor.value = this.sweep.value?.plan.practice ? null : { name: name ?? null };
+    this.#show(null);
   }
 
   #ids = 0;
@@ -171,9 +195,10 @@ export class FakeSession implements Session {
   readonly #writings = createWritings(this.#library, this.#newId);
   readonly #ending = createEnding({
     library: this.#library,
-    carrier: { inTurn: () => undefined, tell: ({ spoken, written }) => void (this.said.push(spoken), (this.announcement.value = written)) },
+    carrier: { inTurn: () => undefined, tell: ({ spoken, written }) => void (this.said.push(spoken), (this.announcement.value = written ?? '')) },
     now: this.clock,
     newId: this.#newId,
+    named: () => this.#describing.named(),
   });
   propose: Session['propose'] = this.#ending.propose;
   saveBody: Session['saveBody'] = this.#forms.saveBody;
@@ -181,6 +206,19 @@ export class FakeSession implements Session {
   saveSituation: Session['saveSituation'] = this.#forms.saveSituation;
   putKit: Session['putKit'] = this.#forms.putKit;
   retireKit: Session['retireKit'] = this.#forms.retireKit;
+  readonly #describing = createDescribing(this.#library, this.#forms, {
+    sweep: this.sweep,
+    rework: (change) => {
+      const state = this.sweep.value;
+      const again = state && change(state.journal, state);
+      if (again) this.#show(again.state);
+      return again !== null;
+    },
+  });
+  describe: Session['describe'] = (told) => this.#describing.describe(told);
+  named: Session['named'] = () => this.#describing.named();
+  nameKept: Session['nameKept'] = (situation, told) => this.#describing.nameKept(situation, told);
+  situationFor: Session['situationFor'] = (about) => this.#describing.situationFor(about);
   planJob: Session['planJob'] = createJob(this.#library, this.clock).planJob;
   enter: Session['enter'] = this.#writings.enter;
   writeByHand: Session['writeByHand'] = this.#writings.writeByHand;
@@ -188,7 +226,7 @@ export class FakeSession implements Session {
   tellConditions: Session['tellConditions'] = this.#writings.tellConditions;
   changeSettings: Session['changeSettings'] = this.#library.changeSettings;
   syncValues: Session['syncValues'] = (on) => this.#library.changeSettings({ logbook: { sync: on ? 'here' : null } });
-  copies: Session['copies'] = () => Promise.resolve(got([]));
+  copies: Session['copies'] = () => Promise.resolve(answered([]));
   bring: Session['bring'] = (library, how) => {
     this.asked.push(how);
     const kept = { settings: this.settings.value, live: null, plan: this.plan.value, backup: this.backedUp.value };
@@ -196,7 +234,23 @@ export class FakeSession implements Session {
     return Promise.resolve(DONE);
   };
   bringBack: Session['bringBack'] = () => Promise.resolve(DONE);
-  taught: Session['taught'] = () => Promise.resolve(got([]));
+  taught: Session['taught'] = () => Promise.resolve(got(this.taughtWords.map((word) => ({ word, noise: [], frames: [] }))));
+  microphone: Session['microphone'] = () =>
+    Promise.resolve({
+      allowed: () => Promise.resolve(this.mic.allowed),
+      ask: () => {
+        this.asked.push('ask for the microphone');
+        return Promise.resolve(this.mic.asked);
+      },
+      changed: (stop) => new Promise((over) => stop.addEventListener('abort', () => over())),
+      inTheWay: () => Promise.resolve(this.mic.inTheWay),
+      proposed: () => Promise.resolve(this.mic.proposed),
+    });
+  listenAgain = (here: boolean): void => void this.asked.push(here ? 'listen here' : 'listen again');
+  trySound = (): Promise<SoundHeard> => {
+    this.asked.push('try the sound');
+    return Promise.resolve(this.soundHeard);
+  };
   bringTaught: Session['bringTaught'] = () => Promise.resolve(DONE);
   say(sentence: string): void {
     this.said.push(sentence);
@@ -204,6 +258,7 @@ export class FakeSession implements Session {
   }
   eraseHeard: Session['eraseHeard'] = () => Promise.resolve(DONE);
   sayNext = (sentence: string): void => this.say(sentence);
+  sayShown = (sentence: string): void => void this.said.push(sentence);
   backUp = (): void => this.#library.backUp(this.now.value);
 
   takeOver(): void {
@@ -254,7 +309,8 @@ export class FakeSession implements Session {
 
   #show(state: SweepState | null): void {
     this.sweep.value = state;
-    this.understood.value = state && understood(state);
+    if (this.pressAsked.value && !(state && isStanding(this.pressAsked.value, state))) this.pressAsked.value = null;
+    this.understood.value = state && understood(state, this.pressAsked.value);
     this.announcement.value = state ? `now ${state.phase.name}` : '';
   }
 }
@@ -263,6 +319,8 @@ function howIn(beginning: Parameters<Session['begin']>[0]): readonly unknown[] {
   switch (beginning.with) {
     case 'practice':
       return [beginning.arrows, beginning.band, beginning.odd && 'odd'];
+    case 'told':
+      return [];
     case 'kit':
       return [beginning.care];
     case 'transfer':

@@ -51,7 +51,7 @@ test('nothing found is said, with what was looked for', async () => {
   await logbook();
   await search('zzz');
   expect(entries()).toEqual([]);
-  expect(text()).toContain('Nothing in the logbook answers \u201czzz\u201d');
+  expect(text()).toContain('Nothing in the logbook fits \u201czzz\u201d');
 });
 
 test('an empty logbook says what will be in it', async () => {
@@ -86,14 +86,14 @@ test('a sweep of the logbook is replayed hold by hold, and how it was can be tol
   await act(() => void fireEvent(replay ?? document.body, new Event('toggle')));
   expect(text()).toContain('Before the first hold.');
   await act(() => void click('Later'));
-  expect(text()).toContain('Hold 1: 0 stayed dark: out.');
+  expect(text()).toContain('Hold 1 at 0: the light stayed dark. It counts as outside the band.');
   await act(() => void click('Later'));
   await act(() => void click('Later'));
   expect(text()).toContain('The end of the sweep.');
 
   await act(() => void fireEvent.input(screen.getByLabelText('Temperature, °C'), { target: { value: '-5' } }));
   await act(() => void fireEvent.input(screen.getByLabelText('Note'), { target: { value: 'cold hall' } }));
-  await act(() => void click('Keep it with this sweep'));
+  await act(() => void click('Save it with this sweep'));
   const told = session.records.value.filter(({ conditions }) => conditions?.temperature === -5);
   expect(told).toMatchObject([{ conditions: { note: 'cold hall', light: null } }]);
 });

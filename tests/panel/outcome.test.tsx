@@ -10,7 +10,7 @@ import { understood } from '../../src/sweep/understood.ts';
 import { steps } from '../../src/units.ts';
 import { BAND } from '../bandOutcome.ts';
 import { FakeSession, PLAN } from './fakeSession.ts';
-import { button, click, key, partsRead, phase, show, text, type } from './show.tsx';
+import { button, click, key, partsRead, phase, show, text, type, toTheBench } from './show.tsx';
 
 afterEach(cleanup);
 
@@ -31,12 +31,11 @@ function finish(session: FakeSession, outcome: Partial<Outcome> & Pick<Outcome, 
 describe('a band', () => {
   test('with a share of the depth asked for at the bench, the value to enter is shifted on purpose and says so', async () => {
     const session = await show(new FakeSession());
-    await act(() => void click('Set up the bench'));
-    await partsRead();
+    await toTheBench();
     await act(() => void type('Widest aperture', '1.8'));
     await act(() => void type('Share of the depth in front, %', '66'));
     await act(() => void click('Back'));
-    await act(() => void click('Begin the sweep'));
+    await act(() => void click('Start'));
     await waitFor(() => expect(session.sweep.value).not.toBe(null));
     await act(() => finish(session, { found: 'band' }));
     await partsRead();
@@ -142,11 +141,14 @@ describe('where to go from it', () => {
     expect(phase()).toBe('dialling');
   });
 
-  test('the next lens leads to the start', async () => {
-    await ended({ found: 'band' });
-    await act(() => void click(/^Next lens/));
+  test.each(['n', 'the button'])('%s leads to the next lens, whose name is typed there', async (how) => {
+    const session = new FakeSession().open().hold('steady', 5);
+    session.input({ told: 'finish', by: 'key', heard: null });
+    await show(session);
+    await act(() => void (how === 'n' ? key('n') : click('Next lens')));
     await partsRead();
-    expect(screen.getByRole('heading', { name: 'New sweep' })).toBeTruthy();
+    expect(screen.getByRole('heading', { name: 'Next lens' })).toBeTruthy();
+    expect(document.activeElement).toBe(screen.getByLabelText('Name of the next lens'));
   });
 });
 

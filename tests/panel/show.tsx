@@ -34,3 +34,24 @@ export function key(name: string): void {
 }
 
 export const type = (label: string, typed: string): boolean => fireEvent.input(screen.getByLabelText(label), { target: { value: typed } });
+
+export const FIELD = 'Look up a lens, or name a new one';
+
+/** From the start, behind \u201cMore\u201d. */
+export async function toTheBench(): Promise<void> {
+  await behindMore('Set up the bench');
+}
+
+/** Opens \u201cMore\u201d on the start and presses what stands there. */
+export async function behindMore(name: string): Promise<void> {
+  await act(() => void click('More'));
+  await partsRead();
+  await act(() => void click(name));
+  await partsRead();
+}
+
+/** Types into a field and lets what is found appear. */
+export async function lookUp(typed: string): Promise<void> {
+  await act(() => void type(FIELD, typed));
+  await partsRead();
+}

@@ -7,7 +7,7 @@ import { afterEach, expect, test } from 'vitest';
 import { newBody, newLens } from '../../src/kit/kit.ts';
 import { moment, seconds, steps } from '../../src/units.ts';
 import { FakeSession, KIT } from './fakeSession.ts';
-import { click, partsRead, show, text, type } from './show.tsx';
+import { behindMore, lookUp, click, partsRead, show, text, type } from './show.tsx';
 
 afterEach(cleanup);
 
@@ -54,7 +54,7 @@ test('a value off the scale or a day to come is refused in a sentence, and nothi
   const [date] = screen.getAllByLabelText('Date');
   await act(() => void fireEvent.input(date ?? document.body, { target: { value: '2099-01-01' } }));
   await press('It is entered');
-  expect(text()).toContain('not after today');
+  expect(text()).toContain('It cannot be after today.');
   expect(session.entries.value).toEqual([]);
 });
 
@@ -65,16 +65,16 @@ test('both ends typed by hand give the centre, and both choices where the count 
   expect(text()).toContain('The centre is +5.5.');
   expect(screen.getByRole('radio', { name: '+5' })).toHaveProperty('checked', true);
   await act(() => void fireEvent.click(screen.getByRole('radio', { name: '+6' })));
-  await press('Write it down');
+  await press('Save the value');
   expect(session.byHand.value).toMatchObject([{ source: 'by hand', finding: { known: 'band', low: 3, high: 8, chosen: 6 } }]);
-  expect(text()).toContain('written by hand');
+  expect(text()).toContain('put in by hand');
 });
 
 test('a value read off the camera is at once the one in force', async () => {
   const session = await situation();
-  await act(() => void fireEvent.click(screen.getByRole('radio', { name: 'Only the value in the camera now' })));
-  await enter('Value in force', '4');
-  await press('Write it down');
+  await act(() => void fireEvent.click(screen.getByRole('radio', { name: 'Only the value the camera has now' })));
+  await enter('Value now', '4');
+  await press('Save the value');
   expect(session.entries.value).toMatchObject([{ value: 4 }]);
 });
 
@@ -95,14 +95,13 @@ test('what was measured can be re-checked quickly or measured anew', async () =>
 
 test('a value can be put in by hand for a lens that was never swept, straight from the start', async () => {
   const session = await show(new FakeSession({ kit: { ...KIT, situations: [] } }));
-  await enter('Focal length, mm', '85');
-  await press('Put a value in by hand instead');
-  await partsRead();
+  await lookUp('Orrin 85 f/1.8');
+  await behindMore('Put a value in by hand instead');
   await partsRead();
   await enter('One end', '2');
   await enter('Other end', '9');
   expect(text()).toContain('The centre is +5.5.');
-  await press('Write it down');
+  await press('Save the value');
   expect(session.kit.value.situations).toMatchObject([{ body: 'm1', lens: 'orrin-85', focalLength: 85, distance: 4250 }]);
   expect(session.byHand.value).toMatchObject([{ source: 'by hand', finding: { low: 2, high: 9, chosen: 5 } }]);
 });
@@ -127,7 +126,7 @@ test('two sweeps that differ by more than their intervals allow are named so, wi
     ({ ...BAND, low: steps(chosen - 3), high: steps(chosen + 3), centre: chosen, chosen: steps(chosen), interval: { from: chosen - 0.75, to: chosen + 0.75 } }) as const;
   const other = { ...one, id: 'two', finished: moment(one.finished + 86_400_000), outcome: found(6) };
   await situation(new FakeSession({ records: [other, { ...one, outcome: found(2) }] }));
-  expect(text()).toContain('The last two lie 4 apart; chance allows 1.1. They differ by more.');
+  expect(text()).toContain('The last two are 4 steps apart. Chance explains up to 1.1 steps. They differ by more than that.');
   expect(text()).toMatch(/The sweeps differ.*Compare the notes.*odds (\d+|more than 1000) to 1 that they differ/);
   cleanup();
   await situation(new FakeSession({ records: [{ ...other, outcome: found(2.5) }, { ...one, outcome: found(2) }] }));

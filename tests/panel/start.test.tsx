@@ -1,165 +1,257 @@
 // @vitest-environment happy-dom
-// Contract of the start: a sweep begins in a few moves, what does not fit is said beside its field, and nothing typed is lost.
+// Contract of the start: one press begins, nothing has to be named first, a name needs letters only, what does not fit is said
+// beside its field, and nothing typed is lost.
 import { cleanup, fireEvent, screen } from '@testing-library/preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, test } from 'vitest';
-import { EMPTY_KIT, newBody, newConverter, newLens } from '../../src/kit/kit.ts';
+import { EMPTY_KIT, newBody, newConverter, newLens, type Kit } from '../../src/kit/kit.ts';
 import { millimetres, moment } from '../../src/units.ts';
 import { FakeSession, KIT } from './fakeSession.ts';
-import { click, partsRead, show, text, type } from './show.tsx';
+import { button, click, FIELD, lookUp, partsRead, show, text, type } from './show.tsx';
 
 afterEach(cleanup);
 
-const typed = (label: string): string => (screen.getByLabelText(label) as HTMLInputElement).value;
-const faultOf = (label: string): string | undefined => {
-  const ids = screen.getByLabelText(label).getAttribute('aria-describedby')?.split(' ') ?? [];
-  return ids.map((id) => document.querySelector(`[id="${id}"]`)?.textContent).at(-1) ?? undefined;
-};
-const enter = (label: string, value: string) => act(() => void type(label, value));
-const begin = async (): Promise<void> => {
-  await act(() => void click('Begin the sweep'));
+const field = () => screen.getByLabelText(FIELD) as HTMLInputElement;
+const press = async (name: string | RegExp): Promise<void> => {
+  await act(() => void click(name));
   await partsRead();
 };
+const enter = (label: string, value: string) => act(() => void type(label, value));
+const submit = async (element: Element): Promise<void> => {
+  await act(() => void fireEvent.submit(element.closest('form') as HTMLFormElement));
+  await partsRead();
+};
+/** Types into the field behind a chip and takes it with Enter. */
+const tell = async (chip: RegExp, label: string, value: string): Promise<void> => {
+  await press(chip);
+  await enter(label, value);
+  await submit(screen.getByLabelText(label));
+};
+const chips = (): (string | null)[] => [...document.querySelectorAll('.chip')].map(({ textContent }) => textContent);
+const subject = (session: FakeSession) => session.sweep.value?.plan.subject;
 
 describe('with an empty kit', () => {
   const empty = () => show(new FakeSession({ kit: EMPTY_KIT }));
 
-  test('the practice camera comes first', async () => {
+  test('the field has the focus, and one press of Start begins with nothing named', async () => {
     const session = await empty();
-    const headings = screen.getAllByRole('heading', { level: 2 }).map(({ textContent }) => textContent);
-    expect(headings).toEqual(['New here? Practise first', 'New sweep']);
-    await act(() => void click('Practise'));
-    expect(session.asked).toEqual(['begin with practice, absent']);
+    expect(document.activeElement).toBe(field());
+    expect(chips()).toEqual(['Lens', 'Body', 'Focal length', 'Distance', '\u221220\u2026+20', 'More']);
+    await press('Start');
+    expect(session.sweep.value?.phase.name).toBe('dialling');
+    expect(subject(session)).toMatchObject({ body: null, lens: null });
   });
 
-  test('practice may be with arrows', async () => {
+  test('Enter in the empty field starts too', async () => {
     const session = await empty();
-    await act(() => void fireEvent.click(screen.getByLabelText(/With arrows/)));
-    await act(() => void click('Practise'));
-    expect(session.asked).toEqual(['begin with practice, right-is-up']);
+    await submit(field());
+    expect(session.sweep.value?.phase.name).toBe('dialling');
   });
 
-  test('names, scale, focal length and distance are enough to begin', async () => {
+  test('a new name and Enter begin with that lens, its focal length and fifty of it as distance', async () => {
     const session = await empty();
-    await enter('Body', 'Velde M2');
-    await enter('Lens', 'Orrin 35 f/2');
-    await enter('Focal length, mm', '35');
-    await begin();
-    expect(session.kit.value.bodies).toMatchObject([{ name: 'Velde M2', scale: { min: -20, max: 20, step: 1 }, arrows: 'absent' }]);
-    expect(session.kit.value.situations).toMatchObject([{ focalLength: 35, distance: 1750 }]);
-    expect(session.asked).toEqual(['begin with kit']);
+    await lookUp('Corvid 35 f/2');
+    expect(chips()).toEqual(['Corvid 35 f/2', 'Body', '35 mm', '1.75 m', '\u221220\u2026+20', 'More']);
+    expect(button('New lens \u201cCorvid 35 f/2\u201d: Start')).toBeTruthy();
+    await submit(field());
+    expect(session.kit.value.lenses).toMatchObject([{ name: 'Corvid 35 f/2', focal: { from: 35, to: 35 } }]);
+    expect(subject(session)).toMatchObject({ lens: { name: 'Corvid 35 f/2' }, focalLength: 35, body: null });
   });
 
-  test('the distance follows the focal length, fifty of it, until one is typed', async () => {
-    await empty();
+  test('body, distance and scale told behind their chips go with it', async () => {
+    const session = await empty();
+    await lookUp('Corvid 35');
+    await tell(/^Body:/, 'Name of the body', 'Velde M2');
+    await tell(/^Distance:/, 'Distance to the target, m', '2,5');
+    await press(/^Scale:/);
+    await enter('From', '\u221210');
+    await enter('to', '10');
+    await submit(screen.getByLabelText('to'));
+    await press(/^New lens/);
+    expect(session.kit.value.bodies).toMatchObject([{ name: 'Velde M2', scale: { min: -10, max: 10, step: 1 } }]);
+    expect(session.kit.value.situations).toMatchObject([{ focalLength: 35, distance: 2500 }]);
+    expect(session.sweep.value?.plan.scale).toEqual({ min: -10, max: 10, step: 1 });
+  });
+
+  test('a zoom asks for one press on the end it is measured at', async () => {
+    const session = await empty();
+    await lookUp('Corvid 24-70 f/4');
+    await press(/^Focal length:/);
+    await press('70 mm');
+    expect(chips()).toContain('70 mm');
+    expect(chips()).toContain('3.5 m');
+    await press(/^New lens/);
+    expect(subject(session)).toMatchObject({ focalLength: 70 });
+  });
+
+  test.each([
+    [/^Focal length:/, 'Focal length, mm', '8500', 'Enter the focal length in millimetres, from 4 to 2000.'],
+    [/^Distance:/, 'Distance to the target, m', 'far', 'Enter the distance in metres, from 0.05 to 500.'],
+    [/^Scale:/, 'From', 'twenty', 'Enter the lowest correction as a whole number, such as \u221220.'],
+    [/^Scale:/, 'step', '7', 'The step must divide the scale evenly.'],
+  ])('%s %s “%s” is refused in one sentence, stays as it was typed, and nothing begins until it is settled', async (chip, label, typed, sentence) => {
+    const session = await empty();
+    await tell(chip, label, typed);
+    expect(text()).toContain(sentence);
+    expect((screen.getByLabelText(label) as HTMLInputElement).value).toBe(typed);
+    await press('Start');
+    expect(session.sweep.value).toBe(null);
+    expect(text()).toContain('What was told does not fit yet.');
+    await act(() => void fireEvent.keyDown(screen.getByLabelText(label), { key: 'Escape' }));
+    await press('Start');
+    expect(session.sweep.value?.phase.name).toBe('dialling');
+  });
+
+  test('what stands in an open field counts when something else is pressed', async () => {
+    const session = await empty();
+    await press(/^Focal length:/);
     await enter('Focal length, mm', '85');
-    expect(typed('Distance to the target, m')).toBe('4.25');
-    await enter('Distance to the target, m', '6');
-    await enter('Focal length, mm', '35');
-    expect(typed('Distance to the target, m')).toBe('6');
+    await act(() => void fireEvent.focusOut(screen.getByLabelText('Focal length, mm')));
+    await press('Start');
+    expect(subject(session)).toMatchObject({ focalLength: 85 });
   });
 
-  test('every field that does not fit says so in a sentence, the first takes the focus, and what was typed stays', async () => {
+  test('a look at the help loses nothing that was typed or told', async () => {
     await empty();
-    await enter('From', 'twenty');
-    await enter('Focal length, mm', '8500');
-    await begin();
-    expect(faultOf('Body')).toBe('Give it a name you will recognise.');
-    expect(faultOf('From')).toMatch(/^Enter the lowest correction/);
-    expect(faultOf('Lens')).toBe('Give it a name you will recognise.');
-    expect(faultOf('Focal length, mm')).toBe('Enter the focal length in millimetres, from 4 to 2000.');
-    expect(document.activeElement).toBe(screen.getByLabelText('Body'));
-    expect(typed('From')).toBe('twenty');
-    expect(typed('Focal length, mm')).toBe('8500');
+    await lookUp('Corvid 35');
+    await tell(/^Body:/, 'Name of the body', 'Velde M2');
+    await press('Help');
+    await press('Back');
+    expect(field().value).toBe('Corvid 35');
+    expect(chips()).toContain('Velde M2');
   });
 
-  test('a scale that its step does not divide is refused beside the scale', async () => {
-    await empty();
-    await enter('step', '7');
-    await begin();
-    expect(text()).toContain('The step must divide the scale evenly.');
-  });
-
-  test('what was kept before a fault is not kept twice', async () => {
+  test('arrows, care and way of working stand behind “More”, and say what they cost', async () => {
     const session = await empty();
-    await enter('Body', 'Velde M2');
-    await begin();
-    await enter('Lens', 'Orrin 35 f/2');
-    await enter('Focal length, mm', '35');
-    await begin();
-    expect(session.kit.value.bodies).toHaveLength(1);
-    expect(session.asked).toEqual(['begin with kit']);
+    await press('More');
+    await act(() => void fireEvent.change(screen.getByLabelText('Arrows beside the focus light'), { target: { value: 'right-is-down' } }));
+    await act(() => void fireEvent.click(screen.getByRole('radio', { name: /^Thorough.*holds/ })));
+    await act(() => void fireEvent.click(screen.getByRole('radio', { name: /^Step by step/ })));
+    await press('Start');
+    expect(session.settings.value.manner).toMatchObject({ care: 'thorough', order: 'outward' });
+    expect(session.sweep.value?.plan.arrows).toBe('right-is-down');
   });
 
-  test('a look at the help loses nothing that was typed', async () => {
-    await empty();
-    await enter('Body', 'Velde M2');
-    await act(() => void click('Help'));
-    await partsRead();
-    expect(screen.queryByLabelText('Body')).toBeNull();
-    await act(() => void click('Back'));
-    expect(typed('Body')).toBe('Velde M2');
-  });
-
-  test('a decimal comma is welcome', async () => {
+  test('practice is one link away, with or without arrows', async () => {
     const session = await empty();
-    await enter('Body', 'Velde M2');
-    await enter('Lens', 'Orrin 35 f/2');
-    await enter('Focal length, mm', '35');
-    await enter('Distance to the target, m', '2,5');
-    await begin();
-    expect(session.kit.value.situations).toMatchObject([{ distance: 2500 }]);
+    await press('Practice camera');
+    await act(() => void fireEvent.click(screen.getByLabelText(/With arrows/)));
+    await press('Practise');
+    expect(session.asked).toEqual(['begin with practice, right-is-up']);
   });
 });
 
 describe('with a kit', () => {
-  test('what was measured last is picked already, with its last value in sight, so that one press begins', async () => {
-    const measured = new FakeSession().open().hold('dark', 0).hold('steady', 6);
-    measured.input({ told: 'finish', by: 'key', heard: null });
-    const session = await show(new FakeSession({ records: [measured.asRecord('one')] }));
-    expect(screen.getByRole('radio', { name: /85 mm at 4.25 m.*last [+\u2212]?\d+/ })).toHaveProperty('checked', true);
-    await begin();
-    expect(session.asked).toEqual(['begin with kit']);
+  const measured = () => {
+    const before = new FakeSession().open().hold('dark', 0).hold('steady', 6);
+    before.input({ told: 'finish', by: 'key', heard: null });
+    return new FakeSession({ records: [before.asRecord('one')] });
+  };
+
+  test('the last lens stands first with its last value, and one press measures it again', async () => {
+    const session = await show(measured());
+    expect(screen.getByLabelText('Last lens').textContent).toMatch(/Orrin 85 f\/1\.8.*85 mm at 4\.25 m.*last [+\u2212]?\d+/);
+    await press('Start');
+    expect(subject(session)).toMatchObject({ situation: 'orrin-85-near' });
   });
 
-  test('another body or lens can be added', async () => {
+  test('“Next lens” stands beside it, and keeps the body', async () => {
+    const session = await show(measured());
+    await press('Next lens');
+    await enter('Name of the next lens', 'Orrin 200 f/4');
+    await submit(screen.getByLabelText('Name of the next lens'));
+    expect(subject(session)).toMatchObject({ body: 'Velde M1', lens: 'Orrin 200 f/4', focalLength: 200, distance: 10_000 });
+  });
+
+  test('a few letters show the last value; Enter takes the first, says it, and the next Enter measures it', async () => {
+    const session = await show(measured());
+    await lookUp('orr');
+    expect(screen.getByRole('list', { name: 'In the logbook' }).textContent).toContain('Orrin 85 f/1.8');
+    await submit(field());
+    expect(session.said.at(-1)).toMatch(/^Orrin 85 f\/1\.8 on Velde M1, 85 mm at 4\.25 m: /);
+    expect([field().value, session.sweep.value]).toEqual(['', null]);
+    await submit(field());
+    expect(subject(session)).toMatchObject({ situation: 'orrin-85-near' });
+  });
+
+  test('a new lens whose name begins like a known one can be started all the same', async () => {
     const session = await show(new FakeSession());
-    await act(() => void fireEvent.change(screen.getByLabelText('Lens'), { target: { value: 'new' } }));
-    await enter('Name of the new lens', 'Orrin 200 f/4');
-    await enter('Focal length, mm', '200');
-    await begin();
-    expect(session.kit.value.lenses.map(({ name }) => name)).toEqual([KIT.lenses[0]?.name, 'Orrin 200 f/4']);
-    expect(session.kit.value.situations.at(-1)).toMatchObject({ focalLength: 200, distance: 10_000 });
+    await lookUp('Orrin 85 f/1');
+    expect(button('Start: Orrin 85 f/1.8')).toBeTruthy();
+    await press('New lens \u201cOrrin 85 f/1\u201d: Start');
+    expect(session.kit.value.lenses.map(({ name }) => name)).toEqual(['Orrin 85 f/1.8', 'Orrin 85 f/1']);
   });
 
   test('a converter of the kit is measured with the lens as a situation of its own', async () => {
-    const session = new FakeSession({ kit: { ...KIT, converters: [newConverter('c', 'Orrin 1.4×', 1.4, moment(0))] } });
-    await show(session);
-    expect(typed('Converter')).toBe('bare');
+    const session = await show(new FakeSession({ kit: { ...KIT, converters: [newConverter('c', 'Orrin 1.4×', 1.4, moment(0))] } }));
+    await press('More');
     await act(() => void fireEvent.change(screen.getByLabelText('Converter'), { target: { value: 'c' } }));
-    await enter('Focal length, mm', '85');
-    expect(typed('Distance to the target, m')).toBe('5.95');
-    await begin();
+    expect(chips()).toContain('5.95 m');
+    await press('Start');
     expect(session.kit.value.situations.at(-1)).toMatchObject({ lens: 'orrin-85', converter: 'c', focalLength: 85, distance: 5950 });
-    expect(session.kit.value.situations).toHaveLength(2);
   });
 
   test('what was put away is not offered', async () => {
     const away = { ...newBody('m0', 'Velde M0', moment(0)), retired: moment(1) };
     await show(new FakeSession({ kit: { ...KIT, bodies: [away, ...KIT.bodies] } }));
+    await press(/^Body:/);
     expect(screen.queryByRole('option', { name: 'Velde M0' })).toBeNull();
-    expect(typed('Body')).toBe('m1');
   });
 
-  test('care and way of working say what they cost', async () => {
-    const session = await show(new FakeSession());
-    await act(() => void fireEvent(screen.getByText(/^Care:/), new Event('toggle', { bubbles: true })));
+  test('what waits without a name is offered to be named, in at most two fields', async () => {
+    const standing: Kit = {
+      ...KIT,
+      lenses: [...KIT.lenses, { ...newLens('x', 'Lens without a name, 28 Nov 14:03', moment(0)), standIn: true }],
+      situations: [...KIT.situations, { id: 'waits', changed: moment(0), retired: null, standIn: true, body: 'm1', lens: 'x', converter: null, focalLength: millimetres(50), distance: millimetres(2500) }],
+    };
+    const before = new FakeSession().open().hold('steady', 0);
+    before.input({ told: 'finish', by: 'key', heard: null });
+    const record = before.asRecord('one');
+    const session = await show(new FakeSession({ kit: standing, records: [{ ...record, subject: { ...record.subject, situation: 'waits', lens: 'Lens without a name, 28 Nov 14:03' } }] }));
+    await press('Name it');
+    expect(screen.getAllByRole('textbox')).toHaveLength(1);
+    await enter('Lens, with its focal length', 'Corvid pancake');
+    await submit(screen.getByLabelText('Lens, with its focal length'));
+    expect(text()).toContain('put it into the name of the lens');
+    await enter('Lens, with its focal length', 'Corvid 40 pancake');
+    await submit(screen.getByLabelText('Lens, with its focal length'));
+    expect(session.records.value[0]?.subject).toMatchObject({ lens: 'Corvid 40 pancake', focalLength: 40, body: 'Velde M1' });
+    expect(screen.queryByText('Name it')).toBeNull();
+  });
+});
+
+describe('during a sweep and at its end', () => {
+  const begun = async () => {
+    const session = await show(new FakeSession({ kit: EMPTY_KIT }));
+    await press('Start');
+    return session;
+  };
+
+  test('what is missing stands over the sweep in chips, is filled in between holds, and no letter of it goes to the sweep', async () => {
+    const session = await begun();
+    expect(chips()).toEqual(['Lens', 'Body', '\u221220\u2026+20']);
+    session.hold('steady');
     await partsRead();
-    await act(() => void fireEvent.click(screen.getByRole('radio', { name: /^Thorough.*holds/ })));
-    expect(session.settings.value.manner.care).toBe('thorough');
-    expect(text()).toContain('Care: thorough, fewest holds');
-    await act(() => void fireEvent.click(screen.getByRole('radio', { name: /^Step by step/ })));
-    expect(session.settings.value.manner.order).toBe('outward');
+    await press(/^Lens:/);
+    const name = screen.getByLabelText('Name of the lens');
+    expect(document.activeElement).toBe(name);
+    await enter('Name of the lens', 'Corvid 85');
+    await submit(name);
+    expect(subject(session)).toMatchObject({ lens: { name: 'Corvid 85' }, focalLength: 85 });
+    expect(session.sweep.value?.holds).toHaveLength(1);
+    expect(screen.getByRole('heading', { level: 1 }).textContent).toBe('Corvid 85');
+  });
+
+  test('the end asks whose result it is: body and lens, and keeps it under that name', async () => {
+    const session = await begun();
+    session.hold('steady');
+    await act(() => void session.input({ told: 'finish', by: 'key', heard: null }));
+    await partsRead();
+    await enter('Body', 'Velde M1');
+    await enter('Lens, with its focal length', 'Corvid 24-70 f/4');
+    await press('70 mm');
+    expect(subject(session)).toMatchObject({ body: 'Velde M1', lens: 'Corvid 24-70 f/4', focalLength: 70 });
+    expect(text()).not.toContain('Whose result is it?');
   });
 });
 
@@ -170,20 +262,4 @@ test('a sweep that another window runs does not push itself forward, and can be 
   expect(text()).toContain('A sweep runs in another window');
   await act(() => void click('Follow it'));
   expect(screen.getByLabelText('Value to set')).toBeTruthy();
-});
-
-test('a lens of one focal length brings it; a zoom waits for the end, and what was typed for one is not left to the other', async () => {
-  const at = (from: number, to: number) => ({ from: millimetres(from), to: millimetres(to) });
-  const lenses = [
-    { ...newLens('one', 'Orrin 35 f/2', moment(0)), focal: at(35, 35) },
-    { ...newLens('zoom', 'Orrin 24-70 f/4', moment(0)), focal: at(24, 70) },
-  ];
-  await show(new FakeSession({ kit: { ...KIT, lenses, situations: [] } }));
-  expect(typed('Focal length, mm')).toBe('35');
-  expect(typed('Distance to the target, m')).toBe('1.75');
-  await act(() => void fireEvent.change(screen.getByLabelText('Lens'), { target: { value: 'zoom' } }));
-  expect(typed('Focal length, mm')).toBe('');
-  await enter('Focal length, mm', '24');
-  await act(() => void fireEvent.change(screen.getByLabelText('Lens'), { target: { value: 'one' } }));
-  expect(typed('Focal length, mm')).toBe('35');
 });

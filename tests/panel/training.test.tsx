@@ -27,6 +27,8 @@ const pass = (session: FakeSession, time: number): Promise<void> =>
 
 async function opened(session = new FakeSession()): Promise<FakeSession> {
   await show(session);
+  await act(() => void click('Practice camera'));
+  await partsRead();
   click('Train your eye');
   await partsRead();
   return session;

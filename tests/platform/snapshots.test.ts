@@ -18,7 +18,7 @@ test('the last ten are kept, newest first', async () => {
   expect(await snapshots.times()).toEqual({ ok: true, value: [12, 11, 10, 9, 8, 7, 6, 5, 4, 3].map(day) });
 });
 
-test('a copy that does not fit, or is gone, is a sentence', async () => {
+test('a copy that does not fit, or is gone, is a fault', async () => {
   await set(day(20), { half: 'a copy' }, createStore('sweepbook', 'snapshots'));
-  for (const at of [day(20), day(99)]) expect(await snapshots.read(at)).toEqual({ ok: false, sentence: 'That copy cannot be read.' });
+  for (const at of [day(20), day(99)]) expect(await snapshots.read(at)).toEqual({ ok: false, fault: 'copy unread' });
 });

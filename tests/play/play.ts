@@ -12,7 +12,7 @@ const hasScreen =
 
 const chromium = await launchChromium({ headful: hasScreen, audible: hasScreen, throttled: hasScreen });
 const panel = await chromium.openPanel();
-await until(seatAt(panel), 'the start', ({ screen, text }) => screen === 'start' && text.includes('Practise'));
+await until(seatAt(panel), 'the start', ({ screen, text }) => screen === 'start' && text.includes('Practice camera'));
 if (hasScreen) {
   console.log('The panel is open beside the page. Press “Practise” to try a sweep. Close the browser window to end.');
   await new Promise((closed) => chromium.browser.once('disconnected', closed));

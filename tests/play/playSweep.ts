@@ -15,6 +15,7 @@ const SAW: Record<Word, string> = {
 export async function playSweep(panel: Page): Promise<void> {
   const seat = seatAt(panel);
   const pictures = [await picture(panel, 'try-1-start')];
+  await choose(seat, 'Practice camera');
   await choose(seat, 'Practise');
   await untilPhase(seat, 'dialling');
   let asked = await until(seat, 'the first value', ({ announcement }) => announcement.startsWith('Set '));

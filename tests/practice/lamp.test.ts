@@ -5,7 +5,8 @@ import { courseOf, lampAt, lampOf, practiceVerdict, untilChange, type LampCourse
 import { seededRandom } from '../../src/practice/random.ts';
 import { open } from '../../src/sweep/opening.ts';
 import { NO_MEMORY } from '../../src/sweep/memory.ts';
-import { USUAL_MANNER, type Plan } from '../../src/sweep/plan.ts';
+import { USUAL_MANNER } from '../../src/sweep/manner.ts';
+import type { Plan } from '../../src/sweep/plan.ts';
 import { USUAL_SCALE } from '../../src/sweep/scale.ts';
 import { transition } from '../../src/sweep/transition.ts';
 import { Arrows, type Light } from '../../src/sweep/verdict.ts';

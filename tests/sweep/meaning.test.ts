@@ -43,8 +43,8 @@ describe('what is offered is taken', () => {
 
   test.each(PHASES)('every press with a meaning in %s is taken', (phase) => {
     const state = inPhase(phase);
-    for (const { press: kind, means } of understood(state).presses) {
-      if (means === 'undo') continue;
+    for (const { press: kind } of understood(state).presses) {
+      if (kind === 'kept, double') continue;
       expect({ kind, refused: told(state, press(kind, phase)).refused }).toEqual({ kind, refused: false });
     }
   });
@@ -93,12 +93,53 @@ describe('one switch', () => {
     expect(state.phase).toMatchObject({ name: 'holding', since: later(20) });
   });
 
-  test('in dialling a press that turns out long drops its own hold and takes back the verdict before', () => {
+  test('the switch kept down from the beginning of its hold takes nothing back and books nothing: it is asked about', () => {
     const judged = told(begin(inPhase('dialling'), 10), inputOf('flicker', 'key'), later(12)).state;
     const begun = told(judged, press('short', 'dialling', later(20)), later(20)).state;
-    const { state } = told(begun, press('long', 'dialling', later(20)), later(20.6));
-    expect(state.phase.name).toBe('dialling');
-    expect(state.holds).toEqual([]);
+    const { state, meant } = told(begun, press('long', 'dialling', later(20)), later(20.6));
+    expect(meant).toEqual({ means: 'asked', about: { hold: later(20), about: 'kept' } });
+    expect(state).toBe(begun);
+  });
+
+  test('after that two presses take back the hold and what came before it, and without anything before they still grade', () => {
+    const judged = told(begin(inPhase('dialling'), 10), inputOf('flicker', 'key'), later(12)).state;
+    const begun = told(judged, press('short', 'dialling', later(20)), later(20)).state;
+    const kept = { hold: later(20), about: 'kept' } as const;
+    const double = press('double', 'holding', later(21.5));
+    expect(meaning(double, begun, later(22), kept)).toMatchObject({ events: [{ did: 'undid' }, { did: 'undid' }] });
+    expect(meaning(double, begun, later(22))).toMatchObject({ events: [{ verdict: { light: 'late' } }] });
+    expect(meaning(double, begun, later(22), { ...kept, hold: later(10) })).toMatchObject({ events: [{ verdict: { light: 'late' } }] });
+    const first = begin(inPhase('dialling'), 20);
+    expect(meaning(double, first, later(22), kept)).toMatchObject({ events: [{ verdict: { light: 'late' } }] });
+  });
+
+  test.each(['short', 'double', 'long'] as const)('a %s press within 0.7 s of the beginning of a hold is asked about, and counts from then on', (kind) => {
+    const holding = inPhase('holding');
+    for (const since of [0, 0.3, 0.69]) {
+      expect(meaning(press(kind, 'holding', later(10 + since)), holding, later(12))).toEqual({ means: 'asked', about: { hold: later(10), about: kind } });
+    }
+    const asked = { hold: later(10), about: kind };
+    for (const since of [0.7, 2, 4.9]) {
+      expect(meaning(press(kind, 'holding', later(10 + since)), holding, later(16), asked)).toMatchObject({ means: 'events', events: [{ did: 'judged', at: later(10 + since) }] });
+    }
+  });
+
+  test('a light told at once by its own word or key is taken: nothing else can be meant by it', () => {
+    expect(meaning(inputOf('flicker', 'key'), inPhase('holding'), later(10.1))).toMatchObject({ means: 'events' });
+  });
+
+  test.each(PHASES.filter((phase) => phase !== 'finished'))('undo is offered in %s only where there is something to take back', (phase) => {
+    const state = inPhase(phase);
+    const { state: after, refused } = told(state, inputOf('undo', 'key'));
+    const { words, presses } = understood(state);
+    expect(words.includes('undo')).toBe(!refused);
+    expect(after === state).toBe(refused);
+    expect(presses.some(({ means }) => means === 'undo')).toBe(phase === 'dialling' && !refused);
+  });
+
+  test('in dialling undo by the switch is offered as soon as there is a verdict to take back', () => {
+    const judged = told(begin(inPhase('dialling'), 10), inputOf('flicker', 'key'), later(12)).state;
+    expect(understood(judged).presses).toContainEqual({ press: 'kept, double', means: 'undo' });
   });
 
   test.each([

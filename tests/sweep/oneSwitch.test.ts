@@ -38,9 +38,9 @@ describe('dialling', () => {
   });
 });
 
-test('when the finish is offered a second press within 0.4 s makes it double', () => {
-  expect(played(down(0, 'offered'), up(100), down(300, 'offered'), up(380), none(2000))).toEqual([
-    { press: 'double', during: 'offered', downAt: 0, known: 300 },
+test.each(['offered', 'finished'] as const)('in %s a second press within 0.4 s makes it double', (phase) => {
+  expect(played(down(0, phase), up(100), down(300, phase), up(380), none(2000))).toEqual([
+    { press: 'double', during: phase, downAt: 0, known: 300 },
   ]);
 });
 

@@ -2,7 +2,8 @@
 import { NO_MEMORY } from '../../src/sweep/memory.ts';
 import type { Opened, SweepEvent } from '../../src/sweep/event.ts';
 import { open } from '../../src/sweep/opening.ts';
-import { USUAL_MANNER, type Plan } from '../../src/sweep/plan.ts';
+import { USUAL_MANNER } from '../../src/sweep/manner.ts';
+import type { Plan, Subject } from '../../src/sweep/plan.ts';
 import type { Phase, SweepState } from '../../src/sweep/state.ts';
 import { transition } from '../../src/sweep/transition.ts';
 import type { Verdict } from '../../src/sweep/verdict.ts';
@@ -11,14 +12,16 @@ import { millimetres, moment, steps, type Moment } from '../../src/units.ts';
 const START = moment(1_000_000);
 export const later = (seconds: number): Moment => moment(START + seconds * 1000);
 
+export const SUBJECT: Subject = {
+  situation: 's1',
+  body: 'Velde M1',
+  lens: 'Orrin 85 f/1.8',
+  focalLength: millimetres(85),
+  distance: millimetres(4250),
+};
+
 const PLAN: Plan = {
-  subject: {
-    situation: 's1',
-    body: 'Velde M1',
-    lens: 'Orrin 85 f/1.8',
-    focalLength: millimetres(85),
-    distance: millimetres(4250),
-  },
+  subject: SUBJECT,
   // Short, so that many sweeps can be opened in little time.
   scale: { min: steps(-8), max: steps(8), step: 1 },
   arrows: 'right-is-up',

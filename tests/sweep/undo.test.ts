@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import type { SweepEvent } from '../../src/sweep/event.ts';
 import { replay, transition } from '../../src/sweep/transition.ts';
 import type { SweepState } from '../../src/sweep/state.ts';
-import { USUAL_MANNER } from '../../src/sweep/plan.ts';
+import { USUAL_MANNER } from '../../src/sweep/manner.ts';
 import { seconds, steps } from '../../src/units.ts';
 import { after, begin, inPhase, later, opened } from './staged.ts';
 

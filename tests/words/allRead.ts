@@ -1,4 +1,5 @@
 // Every unit test finds the English words read, as a screen does that is shown.
-import { AREAS, readWords } from '../../src/words/catalogue.ts';
+import { AREAS } from '../../src/words/areas.ts';
+import { readWords } from '../../src/words/catalogue.ts';
 
 await readWords(...AREAS);

@@ -5,19 +5,27 @@ import ts from 'typescript';
 import { looseIn, programOf } from './looseText.ts';
 
 const NOT_MOVED: readonly RegExp[] = [
-  /^src\/(background|logbook|optics|pages|platform|sweep|voice)\//,
-  /^src\/panel\/(bench|entering|files|help|keys|logbook|outcome|plan|practice|session|settings|start|strip|sweep|training|trouble|words|parts)\//,
+  /^src\/(optics|sweep|voice)\//,
+  /^src\/pages\/(?!(card|entering|workshop)\.)/,
+  /^src\/platform\/(?!(files|snapshots|syncedStore)\.)/,
+  /^src\/panel\/session\/(?!(bringing|copies|erasing|job|load|looking|plan|syncing|writings)\.)/,
+  // The words of a spoken question: they belong to what a language needs to be heard.
+  /^src\/logbook\/search\/finder\./,
+  /^src\/panel\/logbook\/enterForm\./,
+  /^src\/panel\/(bench|help|keys|outcome|practice|settings|start|strip|sweep|training|trouble|words|parts)\//,
   /^src\/(kit\/(kit|wholeKit|photograph\/photograph)|unread|panel\/(app|frame))\.tsx?$/,
 ];
-/** What the panel calls itself to the browser, and to itself: a name of a lock is no word of a person. */
-const NAMES = /^(sweepbook [a-z ]+)$/;
+/** The headings of the results table are a file format: a table written in one language is read in every other. */
+const FORMAT = /^src\/logbook\/csv\/columns\./;
+/** What the panel calls itself to the browser, and to itself: a name of a lock or of a file is no word of a person. */
+const NAMES = /^(sweepbook [a-z ]+|sweepbook-[a-z]+-….[a-z]+)$/;
 
 const ours = (file: ts.SourceFile): boolean => /\/src\/(?!words\/)/.test(file.fileName) && !file.isDeclarationFile && !file.fileName.includes('/node_modules/');
 
 test('no sentence stands outside the catalogue', { timeout: 60_000 }, () => {
   const program = programOf('tsconfig/browser.json');
   const loose = looseIn(program, program.getSourceFiles().filter(ours), process.cwd());
-  expect(loose.filter(({ at, text }) => !NAMES.test(text) && !NOT_MOVED.some((folder) => folder.test(at.replace(/:\d+$/, ''))))).toEqual([]);
+  expect(loose.filter(({ at, text }) => !NAMES.test(text) && !FORMAT.test(at) && !NOT_MOVED.some((folder) => folder.test(at.replace(/:\d+$/, ''))))).toEqual([]);
 });
 
 test('text in markup, a label and a sentence in a string are found, and ids are not', () => {

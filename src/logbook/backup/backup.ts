@@ -1,9 +1,10 @@
 // The backup file: the whole logbook as one JSON text, with the version inside, and the words the person taught.
 // `backup.schema.json` beside this file describes it for other programs; a test keeps the two in step.
 import * as v from 'valibot';
-import { failed, got, type Result } from '../../result.ts';
+import { answered, cannot, type Answer } from '../../result.ts';
 import { Moment } from '../../units.ts';
 import { Library } from '../library.ts';
+import type { LibraryFault } from '../libraryVersions.ts';
 import { readLibrary, type ReadLibrary } from '../readLibrary.ts';
 import { OwnWords } from '../../voice/ownWords/take.ts';
 
@@ -19,7 +20,8 @@ export type Backup = v.InferOutput<typeof Backup>;
 
 const Envelope = v.object({ sweepbook: v.literal('backup'), made: Moment, library: v.unknown(), words: v.optional(v.unknown()) });
 
-const WORDS_UNREADABLE = 'The taught words in this backup cannot be read: teach them again in the hearing check.';
+/** Why a file is no backup that can be read. */
+export type BackupFault = LibraryFault | 'too large' | 'no backup' | 'damaged';
 
 /** Larger than any logbook; a wrong file this large is not worth the wait. */
 const MOST_CHARACTERS = 200_000_000;
@@ -34,25 +36,24 @@ export interface ReadBackup extends ReadLibrary {
 }
 
 /** Reads a backup of any version. Items that do not fit come back as set aside; nothing is thrown. */
-export function readBackup(text: string): Result<ReadBackup> {
-  if (text.length > MOST_CHARACTERS)
-    return failed('This file is too large for a backup: choose one that Sweepbook has written.');
+export function readBackup(text: string): Answer<ReadBackup, BackupFault> {
+  if (text.length > MOST_CHARACTERS) return cannot('too large');
   const parsed = parse(text);
   if (!parsed.ok) return parsed;
   const envelope = v.safeParse(Envelope, parsed.value);
-  if (!envelope.success) return failed('This is not a backup: choose a file that Sweepbook has written.');
+  if (!envelope.success) return cannot('no backup');
   const read = readLibrary(envelope.output.library);
   if (!read.ok) return read;
   const { made, words: written } = envelope.output;
   const words = written === undefined ? null : v.safeParse(OwnWords, written);
-  const setAside = words && !words.success ? [...read.value.setAside, { sentence: WORDS_UNREADABLE, item: written }] : read.value.setAside;
-  return got({ ...read.value, setAside, made, words: words?.success ? words.output : null });
+  const setAside = words && !words.success ? [...read.value.setAside, { item: written, why: { is: 'taught words unread' } as const }] : read.value.setAside;
+  return answered({ ...read.value, setAside, made, words: words?.success ? words.output : null });
 }
 
-function parse(text: string): Result<unknown> {
+function parse(text: string): Answer<unknown, BackupFault> {
   try {
-    return got(JSON.parse(text.replace(/^\uFEFF/, '')));
+    return answered(JSON.parse(text.replace(/^\uFEFF/, '')));
   } catch {
-    return failed('This file is cut short or damaged: choose another backup.');
+    return cannot('damaged');
   }
 }

@@ -1,13 +1,8 @@
 // The logbook's lists in one shape, for everything that compares or joins whole logbooks: which items there are, when
 // each was last told, and what of it can never change.
-import type { Library } from '../library.ts';
+import type { KitList, Library, ListName, RecordList } from '../library.ts';
 import { canonical } from '../canonical.ts';
 
-/** Kit may be edited, and the latest state of it counts. */
-export type KitList = keyof Library['kit'];
-/** Records are for ever; only the conditions told with them may be told again. */
-export type RecordList = 'records' | 'byHand' | 'entries' | 'notes';
-export type ListName = KitList | RecordList;
 
 export const KIT_LISTS = ['bodies', 'lenses', 'converters', 'situations'] as const satisfies readonly KitList[];
 export const RECORD_LISTS = ['records', 'byHand', 'entries', 'notes'] as const satisfies readonly RecordList[];
@@ -28,21 +23,25 @@ export function coreOf(item: KitItem | RecordItem): string {
   return isRecord(item) ? canonical({ ...item, conditions: null }) : item.id;
 }
 
-/** What a list calls an item, for a person. */
-export function titleOf(library: Library, list: ListName, id: string): string {
-  const kit = (items: readonly { id: string; name: string }[]) => items.find((item) => item.id === id)?.name ?? id;
-  if (list === 'bodies' || list === 'lenses' || list === 'converters') return kit(library.kit[list]);
-  if (list === 'notes') return library.notes.find((note) => note.id === id)?.note ?? id;
+/** What an item is known by: a name or a note, or whose correction it is; its id where it has neither. Lengths in mm. */
+export type Title =
+  | { readonly by: 'name' | 'id'; readonly name: string }
+  | { readonly by: 'situation'; readonly lens: string | null; readonly body: string | null; readonly focalLength: number; readonly distance: number }
+  | { readonly by: 'pair'; readonly lens: string; readonly body: string };
+
+export function titleOf(library: Library, list: ListName, id: string): Title {
+  const named = (name: string | undefined): Title => (name === undefined ? { by: 'id', name: id } : { by: 'name', name });
+  const kit = (items: readonly { id: string; name: string }[], of: string) => items.find((item) => item.id === of)?.name;
+  if (list === 'bodies' || list === 'lenses' || list === 'converters') return named(kit(library.kit[list], id));
+  if (list === 'notes') return named(library.notes.find((note) => note.id === id)?.note);
   if (list === 'situations') {
     const situation = library.kit.situations.find((item) => item.id === id);
-    if (!situation) return id;
+    if (!situation) return named(undefined);
     const { bodies, lenses } = library.kit;
-    const named = (items: readonly { id: string; name: string }[], of: string) =>
-      items.find((item) => item.id === of)?.name ?? '?';
-    const pairing = `${named(lenses, situation.lens)} on ${named(bodies, situation.body)}`;
-    return `${pairing}, ${situation.focalLength} mm at ${situation.distance / 1000} m`;
+    const { focalLength, distance } = situation;
+    return { by: 'situation', lens: kit(lenses, situation.lens) ?? null, body: kit(bodies, situation.body) ?? null, focalLength, distance };
   }
   const items: readonly { id: string; subject: { lens: string; body: string } }[] = library[list];
   const subject = items.find((item) => item.id === id)?.subject;
-  return subject ? `${subject.lens} on ${subject.body}` : id;
+  return subject ? { by: 'pair', lens: subject.lens, body: subject.body } : named(undefined);
 }

@@ -6,19 +6,20 @@ import type { Library } from '../library.ts';
 const OLD = 30;
 const DAY = 86_400_000;
 
-/** The sentence of the reminder, or null when none is due. `made`: when the newest backup was written. */
-export function backupReminder(library: Library, made: Moment | null, now: Moment): string | null {
+/** `unsaved`: records that no backup holds. */
+export type BackupReminder =
+  | { readonly is: 'none yet'; readonly unsaved: number }
+  | { readonly is: 'old'; readonly days: number; readonly unsaved: number };
+
+/** Null when no backup is due. `made`: when the newest one was written. */
+export function backupReminder(library: Library, made: Moment | null, now: Moment): BackupReminder | null {
   const since = made ?? moment(0);
   const unsaved = [
     ...library.records.map(({ finished }) => finished),
     ...[...library.byHand, ...library.entries].map(({ at }) => at),
   ].filter((at) => at > since).length;
   if (unsaved === 0) return null;
-  if (made === null) return `There is no backup yet of ${counted(unsaved)}: write one to a file now.`;
+  if (made === null) return { is: 'none yet', unsaved };
   const days = Math.floor((now - made) / DAY);
-  return days < OLD
-    ? null
-    : `The newest backup is ${days} days old and lacks ${counted(unsaved)}: write a new one now.`;
+  return days < OLD ? null : { is: 'old', days, unsaved };
 }
-
-const counted = (count: number): string => (count === 1 ? 'one record' : `${count} records`);

@@ -1,6 +1,6 @@
 // A restore, first dry: what the backup would bring, item by item, before anything is touched. Then the joining or the
 // replacing itself, as a new state; keeping a snapshot of the old one is for whoever stores it.
-import type { Library } from '../library.ts';
+import type { Library, ListName } from '../library.ts';
 import type { SetAside } from '../readLibrary.ts';
 import { canonical } from '../canonical.ts';
 import {
@@ -10,18 +10,18 @@ import {
   titleOf,
   toldAt,
   type KitItem,
-  type ListName,
   type RecordItem,
+  type Title,
 } from './items.ts';
 import { merge } from './merge.ts';
 
 /** How an item of the backup compares with the one here. `newer`, `older`: the backup's, by when it was last told. */
-type Compared = 'new' | 'same' | 'newer' | 'older' | 'conflict';
+export type Compared = 'new' | 'same' | 'newer' | 'older' | 'conflict';
 
 interface PlannedItem {
   readonly list: ListName;
   readonly id: string;
-  readonly title: string;
+  readonly title: Title;
   readonly is: Compared;
 }
 
@@ -31,7 +31,6 @@ export interface RestorePlan {
   readonly invalid: readonly SetAside[];
   /** Items here that the backup does not have: kept by a merge, taken out by a replacement. */
   readonly onlyHere: number;
-  readonly sentence: string;
 }
 
 /** Compares without changing anything. */
@@ -47,7 +46,7 @@ export function planRestore(mine: Library, theirs: Library, invalid: readonly Se
   for (const { is } of items) counts[is]++;
   const total = listsOf(mine).reduce((sum, { items: here }) => sum + here.length, 0);
   const onlyHere = total - (items.length - counts.new);
-  return { items, counts, invalid, onlyHere, sentence: inWords(counts, onlyHere) };
+  return { items, counts, invalid, onlyHere };
 }
 
 /** The logbook after the restore. */
@@ -77,18 +76,4 @@ function itemsOf(library: Library, list: ListName): readonly (KitItem | RecordIt
     default:
       return library.kit[list];
   }
-}
-
-function inWords(counts: RestorePlan['counts'], onlyHere: number): string {
-  const said = [
-    [counts.new, 'new'],
-    [counts.same, 'the same as here'],
-    [counts.newer, 'newer than here'],
-    [counts.older, 'older than here'],
-    [counts.conflict, 'in conflict with what is here'],
-    [counts.invalid, 'not readable'],
-  ] as const;
-  const parts = said.filter(([count]) => count > 0).map(([count, what]) => `${count} ${what}`);
-  const brings = parts.length === 0 ? 'The backup is empty' : `In the backup: ${parts.join(', ')}`;
-  return `${brings}; ${onlyHere} only here.`;
 }

@@ -2,8 +2,9 @@
 // apostrophe is taken off again on the way in (the danger and the remedy: OWASP, 'CSV Injection'). Numbers and dates
 // are written in one way and read only where they can be read in one way.
 import { isoOf, readIso } from '../../calendar.ts';
-import { failed, got, type Result } from '../../result.ts';
+import { answered, cannot, type Answer } from '../../result.ts';
 import type { Moment } from '../../units.ts';
+import type { CellFault } from './fault.ts';
 
 /**
  * The beginnings of a formula, in the narrow and the wide form, after any blanks; and what already carries
@@ -20,26 +21,19 @@ export const writeNumber = (value: number): string => String(value);
 const NUMBER = /^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;
 
 /** Reads a number with a point or a comma; a comma that could part thousands is refused. */
-export function readNumber(cell: string): Result<number> {
+export function readNumber(cell: string): Answer<number, CellFault> {
   const text = readText(cell.trim()).trim().replace('\u2212', '-');
   const ambiguous = /^[+-]?\d{1,3}(,\d{3})+$/.test(text) && !/^[+-]?0,/.test(text);
-  if (ambiguous)
-    return failed(
-      `${shown(cell)} can be read in two ways: write ${text.replaceAll(',', '')} or ${text.replace(',', '.')}.`,
-    );
+  if (ambiguous) return cannot({ is: 'two numbers', cell, thousands: text.replaceAll(',', ''), decimal: text.replace(',', '.') });
   const number = /^[+-]?\d*,\d+$/.test(text) ? text.replace(',', '.') : text;
   const value = Number(number);
-  return NUMBER.test(number) && Number.isFinite(value) ? got(value) : failed(`${shown(cell)} is not a number.`);
+  return NUMBER.test(number) && Number.isFinite(value) ? answered(value) : cannot({ is: 'no number', cell });
 }
 
 export const writeMoment = (at: Moment): string => isoOf(at);
 
 /** Reads year-month-day, with or without a time; forms that differ between countries are refused. */
-export function readMoment(cell: string): Result<Moment> {
+export function readMoment(cell: string): Answer<Moment, CellFault> {
   const at = readIso(readText(cell.trim()));
-  return at === null
-    ? failed(`${shown(cell)} is not a date this can read: write it as year-month-day, such as 2026-03-04.`)
-    : got(at);
+  return at === null ? cannot({ is: 'no date', cell }) : answered(at);
 }
-
-export const shown = (cell: string): string => `“${cell.length > 30 ? `${cell.slice(0, 30)}…` : cell}”`;

@@ -1,8 +1,8 @@
 // The columns of the results table: what heads each, under which other headings a person's own table may have it, and
 // how its fields are written and read.
-import { failed, got, type Result } from '../../result.ts';
-import type { Moment } from '../../units.ts';
-import { readMoment, readNumber, readText, shown, writeMoment, writeNumber, writeText } from './cell.ts';
+import { answered, cannot, type Answer } from '../../result.ts';
+import { readMoment, readNumber, readText, writeMoment, writeNumber, writeText } from './cell.ts';
+import type { CellFault } from './fault.ts';
 import type { Row } from './row.ts';
 
 export interface Column {
@@ -13,7 +13,7 @@ export interface Column {
   /** Must a line have something here? */
   readonly needed: boolean;
   readonly write: (row: Row) => string;
-  readonly read: (cell: string) => Result<Row[keyof Row]>;
+  readonly read: (cell: string) => Answer<Row[keyof Row], CellFault>;
 }
 
 type KeysOf<Value> = { [Key in keyof Row]: Row[Key] extends Value ? Key : never }[keyof Row];
@@ -26,7 +26,7 @@ const text = (key: TextKey, heading: string, also: readonly string[] = [], neede
   also,
   needed,
   write: (row) => writeText(row[key] ?? ''),
-  read: (cell) => got(readText(cell)),
+  read: (cell) => answered(readText(cell)),
 });
 
 /** A name or a serial: blanks alone are none. */
@@ -34,7 +34,7 @@ const named = (key: TextKey, heading: string, also: readonly string[] = [], need
   ...text(key, heading, also, needed),
   read: (cell) => {
     const read = readText(cell);
-    return got(read.trim() === '' ? null : read);
+    return answered(read.trim() === '' ? null : read);
   },
 });
 
@@ -46,7 +46,7 @@ const number = (key: NumberKey, heading: string, also: readonly string[] = [], n
   write: (row) => (row[key] === null ? '' : writeNumber(row[key])),
   read: (cell) => {
     const read = readNumber(cell);
-    return read.ok ? got(read.value * times) : read;
+    return read.ok ? answered(read.value * times) : read;
   },
 });
 
@@ -59,7 +59,7 @@ function oneOf<Key extends TextKey>(key: Key, heading: string, options: readonly
     write: (row) => row[key] ?? '',
     read: (cell) => {
       const option = options.find((known) => known === readText(cell).trim().toLowerCase());
-      return option === undefined ? failed(`${shown(cell)} is none of: ${options.join(', ')}.`) : got(option);
+      return option === undefined ? cannot({ is: 'none of these', cell, options }) : answered(option);
     },
   };
 }
@@ -70,7 +70,7 @@ const date: Column = {
   also: ['when', 'day', 'measured', 'measured on', 'entered on'],
   needed: false,
   write: (row) => (row.at === null ? '' : writeMoment(row.at)),
-  read: (cell): Result<Moment> => readMoment(cell),
+  read: readMoment,
 };
 
 /** The columns that are written, in this order. */

@@ -3,13 +3,16 @@
 // time.
 import * as v from 'valibot';
 import { newBody, newLens, Situation, subjectFrom, type Kit, type Pairing } from '../../kit/kit.ts';
-import { failed, got, type Result } from '../../result.ts';
+import { answered, cannot, type Answer } from '../../result.ts';
 import { moment, Steps, type Moment } from '../../units.ts';
 import { canonical, fingerprintOf } from '../canonical.ts';
 import { HandRecord } from '../byHand.ts';
 import { Entry } from '../entry.ts';
 import type { Library } from '../library.ts';
-import type { RowFault, ReadRows } from './readTable.ts';
+import { unfitIn } from '../unfit.ts';
+import { COLUMNS } from './columns.ts';
+import type { LineFault } from './fault.ts';
+import type { ReadRows } from './readTable.ts';
 import type { Row } from './row.ts';
 
 export interface TablePlan {
@@ -21,7 +24,7 @@ export interface TablePlan {
   readonly withoutValue: number;
   /** Names of kit that would be set up. */
   readonly newKit: readonly string[];
-  readonly faults: readonly RowFault[];
+  readonly faults: readonly LineFault[];
 }
 
 /** Plans the table; `now` dates the kit that is set up, and the lines without a date. */
@@ -40,8 +43,8 @@ export function planTable(mine: Library, { rows, faults: unread }: ReadRows, now
     else {
       const placed = placeRow(kit, row, now);
       const item = placed.ok ? recordOf(row, id, placed.value, now) : placed;
-      if (!placed.ok || !item.ok) faults.push({ line, sentence: `Line ${line}, ${item.ok ? '' : item.sentence}` });
-      else {
+      if (!item.ok) faults.push({ line, ...item.fault });
+      else if (placed.ok) {
         kit = placed.value.kit;
         here.add(id);
         if ('value' in item.value) entries.push(item.value);
@@ -60,6 +63,8 @@ export function planTable(mine: Library, { rows, faults: unread }: ReadRows, now
   };
 }
 
+type RowFault = Omit<LineFault, 'line'>;
+
 interface Placed {
   readonly kit: Kit;
   readonly situation: Situation;
@@ -67,7 +72,7 @@ interface Placed {
 }
 
 /** The situation of a row, in a kit that has it. */
-function placeRow(kit: Kit, row: Row, now: Moment): Result<Placed> {
+function placeRow(kit: Kit, row: Row, now: Moment): Answer<Placed, RowFault> {
   const idFor = (...parts: readonly (string | number | null)[]) => `table-${fingerprintOf(canonical(parts))}`;
   const body = matching(kit.bodies, row.body, row.bodySerial) ?? {
     ...newBody(idFor('body', row.body, row.bodySerial), row.body, now),
@@ -79,7 +84,7 @@ function placeRow(kit: Kit, row: Row, now: Moment): Result<Placed> {
   };
   const converter = row.converter === null ? null : matching(kit.converters, row.converter, null);
   if (converter === undefined) {
-    return failed(`converter: set up “${row.converter}” in the kit first, with its factor.`);
+    return cannot({ heading: headingOf('converter'), fault: { is: 'no such converter', converter: row.converter ?? '' } });
   }
   const { focalLength, distance } = row;
   const wanted = { body: body.id, lens: lens.id, converter: converter?.id ?? null, focalLength, distance };
@@ -95,8 +100,8 @@ function placeRow(kit: Kit, row: Row, now: Moment): Result<Placed> {
     Situation,
     known ?? { ...wanted, id: idFor(...Object.values(wanted)), changed: now, retired: null },
   );
-  if (!situation.success) return failed(sentenceOf(situation.issues[0]));
-  return got({
+  if (!situation.success) return cannot(faultOf(situation.issues[0]));
+  return answered({
     situation: situation.output,
     pairing: { body, lens, converter },
     kit: {
@@ -108,7 +113,7 @@ function placeRow(kit: Kit, row: Row, now: Moment): Result<Placed> {
   });
 }
 
-function recordOf(row: Row, id: string, { situation, pairing }: Placed, now: Moment): Result<HandRecord | Entry> {
+function recordOf(row: Row, id: string, { situation, pairing }: Placed, now: Moment): Answer<HandRecord | Entry, RowFault> {
   const at = row.at ?? now;
   const { light, temperature, firmware, note } = row;
   const about = {
@@ -118,17 +123,18 @@ function recordOf(row: Row, id: string, { situation, pairing }: Placed, now: Mom
     conditions: { told: moment(0), light, temperature, firmware, note },
   };
   const { low, high, value } = row;
-  const odd = [low, high, value].find((step) => step !== null && !v.is(Steps, step));
-  if (odd !== undefined) return failed(`value: ${odd} is no correction: write a whole number, such as -3.`);
+  for (const [key, step] of Object.entries({ low, high, value })) {
+    if (step !== null && !v.is(Steps, step)) return cannot({ heading: headingOf(key), fault: { is: 'no correction', value: step } });
+  }
   const band = low !== null && high !== null;
   const chosen = value ?? (band ? Math.trunc((low + high) / 2) : null);
   const finding = band ? { known: 'band', low, high, chosen } : { known: 'value', chosen };
-  const source = row.kind === 'by hand' || row.kind === 'from another computer' ? row.kind : 'from a table';
+  const source: HandRecord['source'] = row.kind === 'by hand' || row.kind === 'from another computer' ? row.kind : 'from a table';
   const read =
     row.kind === 'entered'
       ? v.safeParse(Entry, { ...about, value, record: null })
       : v.safeParse(HandRecord, { ...about, source, finding });
-  return read.success ? got(read.output) : failed(sentenceOf(read.issues[0]));
+  return read.success ? answered(read.output) : cannot(faultOf(read.issues[0]));
 }
 
 function matching<Item extends { name: string; serial?: string | null }>(
@@ -147,4 +153,11 @@ const plain = (name: string): string => name.trim().toLowerCase().replace(/\s+/g
 const withItem = <Item extends { id: string }>(items: readonly Item[], item: Item): Item[] =>
   items.some(({ id }) => id === item.id) ? [...items] : [...items, item];
 const namesIn = (kit: Kit): string[] => [...kit.bodies, ...kit.lenses].map(({ name }) => name);
-const sentenceOf = (issue: v.BaseIssue<unknown>): string => `${v.getDotPath(issue) ?? 'the line'}: ${issue.message}`;
+
+/** What does not fit, under the heading it came from: the last part of its path is the key of a column. */
+function faultOf(issue: v.BaseIssue<unknown>): RowFault {
+  const { field, fault } = unfitIn(issue);
+  return { heading: headingOf(field?.split('.').at(-1)), fault: { is: 'unfit', fault } };
+}
+
+const headingOf = (key: string | undefined): string | null => COLUMNS.find((column) => column.key === key)?.heading ?? null;

@@ -1,8 +1,9 @@
 // Reading a table of results, ours or a person's own: first which heading means what, shown before anything is taken,
 // then line by line, every fault with its line and all of them at once.
-import { failed, got, type Result } from '../../result.ts';
+import { answered, cannot, type Answer } from '../../result.ts';
 import { ALSO_READ, COLUMNS, type Column } from './columns.ts';
 import { readCsv, type CsvLine } from './csv.ts';
+import type { LineFault, TableFault } from './fault.ts';
 import type { Row } from './row.ts';
 
 export interface Table {
@@ -13,27 +14,20 @@ export interface Table {
 /** For each heading the column it means, or null for one that is passed over. */
 export type Mapping = readonly (Column | null)[];
 
-export interface RowFault {
-  readonly line: number;
-  readonly sentence: string;
-}
-
 export interface ReadRows {
   readonly rows: readonly { readonly line: number; readonly row: Row }[];
-  readonly faults: readonly RowFault[];
+  readonly faults: readonly LineFault[];
 }
 
 const MOST_LINES = 100_000;
 
-export function readTable(text: string): Result<Table> {
+export function readTable(text: string): Answer<Table, TableFault> {
   const lines = readCsv(text);
   if (!lines.ok) return lines;
   const [headings, ...rest] = lines.value;
-  if (!headings || rest.length === 0)
-    return failed('This table is empty: it needs a line of headings and one line for each value.');
-  if (rest.length > MOST_LINES)
-    return failed(`This table has more than ${MOST_LINES} lines: split it into smaller ones.`);
-  return got({ headings: headings.cells, lines: rest });
+  if (!headings || rest.length === 0) return cannot({ is: 'empty' });
+  if (rest.length > MOST_LINES) return cannot({ is: 'too many lines', most: MOST_LINES });
+  return answered({ headings: headings.cells, lines: rest });
 }
 
 /** The mapping that the headings themselves suggest; each column is meant once. */
@@ -57,11 +51,11 @@ export const missingFrom = (mapping: Mapping): Column[] =>
 /** Reads every line by the mapping. A line with a fault is left out and reported; the others stand. */
 export function readRows(table: Table, mapping: Mapping): ReadRows {
   const rows: { line: number; row: Row }[] = [];
-  const faults: RowFault[] = [];
+  const faults: LineFault[] = [];
   for (const { line, cells } of table.lines) {
     const row = readRow(cells, mapping);
     if (row.ok) rows.push({ line, row: row.value });
-    else faults.push({ line, sentence: `Line ${line}, ${row.sentence}` });
+    else faults.push({ line, ...row.fault });
   }
   return { rows, faults };
 }
@@ -93,18 +87,18 @@ const EMPTY_ROW: Row = {
   note: null,
 };
 
-function readRow(cells: readonly string[], mapping: Mapping): Result<Row> {
+function readRow(cells: readonly string[], mapping: Mapping): Answer<Row, Omit<LineFault, 'line'>> {
   const read: Partial<Record<keyof Row, Row[keyof Row]>> = {};
   for (const [index, column] of mapping.entries()) {
     const cell = cells[index] ?? '';
     if (!column || cell === '') continue;
     const value = column.read(cell);
-    if (!value.ok) return failed(`${column.heading}: ${value.sentence}`);
+    if (!value.ok) return cannot({ heading: column.heading, fault: value.fault });
     read[column.key] = value.value;
   }
   const lacking = COLUMNS.find(({ key, needed }) => needed && (read[key] ?? '') === '');
-  if (lacking) return failed(`${lacking.heading}: it is empty.`);
-  return got({ ...EMPTY_ROW, ...read } as Row);
+  if (lacking) return cannot({ heading: lacking.heading, fault: { is: 'empty' } });
+  return answered({ ...EMPTY_ROW, ...read } as Row);
 }
 
 const plain = (heading: string): string => heading.trim().toLowerCase().replace(/\s+/g, ' ');

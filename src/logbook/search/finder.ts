@@ -1,7 +1,7 @@
 // Look-up over the logbook's list: by what is typed, letter by letter, and by what is said.
 import { pairingsOf, type Kit } from '../../kit/kit.ts';
 import type { Shelved } from '../shelf.ts';
-import { inFigures } from './numberWords.ts';
+import { digitsJoined, inFigures } from './numberWords.ts';
 import { find, indexOf, isKnown, type SearchIndex } from './searchIndex.ts';
 import { wordsIn } from './words.ts';
 
@@ -43,7 +43,7 @@ export const isQuestion = (phrase: string): boolean => wordsIn(phrase.replace(/[
  * let pass.
  */
 export function lookUpSpoken(finder: Finder, phrase: string): Shelved[] {
-  const said = wordsIn(inFigures(phrase.replace(/['’]/g, '')));
+  const said = wordsIn(inFigures(digitsJoined(phrase.replace(/['’]/g, ''))));
   const known = said.filter((word) => !FILLERS.has(word) && isKnown(finder.index, word));
   return known.length === 0 ? [] : closest(finder, known);
 }

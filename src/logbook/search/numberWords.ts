@@ -22,6 +22,14 @@ export function inFigures(text: string): string {
   return written.join(' ');
 }
 
+const DIGIT = `(?:${wordsOfOnes.slice(0, 10).join('|')}|\\d)`;
+/** Not the end of "thirty five". */
+const DIGITS = new RegExp(`(?<!(?:${wordsOfTens.slice(2).join('|')})[\\s-]+)\\b${DIGIT}(?:\\s+${DIGIT})+\\b`, 'g');
+
+/** Digits told one after another are one number: "eight five" is 85, and a serial number is as long as it is. */
+export const digitsJoined = (text: string): string =>
+  text.toLowerCase().replace(DIGITS, (run) => run.replace(/[a-z]+/g, (word) => String(wordsOfOnes.indexOf(word))).replace(/\s+/g, ''));
+
 interface Read {
   readonly text: string;
   readonly next: number;

@@ -10,6 +10,7 @@ import { adviceFor } from '../../voice/ownWords/noiseMeter.ts';
 import { recogniserOf, type Recogniser } from '../../voice/ownWords/recogniser.ts';
 import type { Take } from '../../voice/ownWords/take.ts';
 import { Lesson, TAKES_A_WORD } from './lesson.ts';
+import { CHECK, REFUSED } from './words.ts';
 
 interface Teaching {
   readonly word: string;
@@ -29,7 +30,8 @@ export interface Check {
   readonly teaching: ReadonlySignal<Teaching | null>;
   begin(): Promise<void>;
   listen(): Promise<void>;
-  teach(word: string): void;
+  /** One word after another; the next begins by itself. */
+  teach(words: readonly string[]): void;
   stopTeaching(): void;
   forgetLearned(): Promise<void>;
   erase(): Promise<void>;
@@ -41,7 +43,7 @@ const PIECES = 5;
 
 export function createCheck(store: Takes): Check {
   const takes = signal<readonly Take[]>([]);
-  const state = signal('Press the button: the browser then asks whether Sweepbook may use the microphone.');
+  const state = signal<string>(CHECK.toListen);
   const listens = signal(false);
   const level = signal(QUIETEST);
   const heard = signal('');
@@ -50,6 +52,9 @@ export function createCheck(store: Takes): Check {
   let ear: Ear | null = null;
   let recogniser: Recogniser | null = null;
   let lesson: Lesson | null = null;
+  /** To be taught after the lesson under way. */
+  let waiting: readonly string[] = [];
+  let wasMany = false;
   let peak = 0;
   let pieces = 0;
 
@@ -70,9 +75,9 @@ export function createCheck(store: Takes): Check {
     meter(samples);
     if (lesson) return follow(lesson, samples);
     for (const event of ear?.push(samples) ?? []) {
-      if (event.heard === 'nothing' && event.because !== 'too short') heard.value = 'Something was heard, but no word that is taught.';
+      if (event.heard === 'nothing' && event.because !== 'too short') heard.value = CHECK.noWord;
       if (event.heard !== 'word' && event.heard !== 'unsure') continue;
-      heard.value = event.heard === 'word' ? `Heard “${event.word}”.` : `Perhaps “${event.word}”: this would be asked back.`;
+      heard.value = event.heard === 'word' ? CHECK.heard(event.word) : CHECK.perhaps(event.word);
       state.value = adviceFor(event.stretch).sentence;
     }
   }
@@ -83,16 +88,33 @@ export function createCheck(store: Takes): Check {
     if (outcome.advice !== null) state.value = outcome.advice;
     teaching.value = { word: under.word, done: under.taken.length, said: outcome.sentence };
     if (under.taken.length < TAKES_A_WORD) return;
-    void change((now) => [...forget(now ?? [], under.word), ...under.taken], `“${under.word}” is taught.`);
+    void taught(under);
   }
 
-  async function change(how: Parameters<Takes['change']>[0], sentence: string): Promise<void> {
+  async function taught({ word, taken }: Lesson): Promise<void> {
+    const rest = waiting;
+    const last = rest.length === 0;
+    const kept = await change((now) => [...forget(now ?? [], word), ...taken], last && wasMany ? CHECK.allTaught : CHECK.wordTaught(word), last);
+    if (kept && !last) begin(rest);
+  }
+
+  function begin([word, ...rest]: readonly string[]): void {
+    if (word === undefined) return;
+    waiting = rest;
+    lesson = new Lesson(word, rate, takes.peek());
+    teaching.value = { word, done: 0, said: CHECK.begin };
+  }
+
+  async function change(how: Parameters<Takes['change']>[0], sentence: string, thenListens = true): Promise<boolean> {
     lesson = null;
+    waiting = [];
     teaching.value = null;
     const kept = await store.change(how);
     if (kept.ok) takes.value = kept.value;
     heard.value = kept.ok ? sentence : kept.sentence;
-    if (rate > 0) prepare();
+    // It takes most of a second: not between two words that are taught.
+    if (rate > 0 && (thenListens || !kept.ok)) prepare();
+    return kept.ok;
   }
 
   return {
@@ -110,40 +132,40 @@ export function createCheck(store: Takes): Check {
     async listen() {
       const opened = await openMicrophone('plain');
       if (!opened.ok) {
-        state.value = opened.why === 'none' ? opened.sentence : 'The microphone is not allowed. Allow it from the icon beside the address, and press the button again.';
+        state.value = REFUSED[opened.why];
         return;
       }
       try {
         ({ rate } = await sample(opened.track, push));
       } catch {
         opened.track.stop();
-        state.value = 'This browser cannot hand over the microphone’s sound, so words cannot be taught here.';
+        state.value = CHECK.noSound;
         return;
       }
       prepare();
       listens.value = true;
-      state.value = 'Stand where you will work, and say a word.';
+      state.value = opened.track.muted ? CHECK.muted : CHECK.stand;
       opened.track.addEventListener('ended', () => {
         listens.value = false;
-        state.value = 'The microphone has gone. Connect it and press the button again.';
+        state.value = CHECK.gone;
       });
     },
-    teach(word) {
-      lesson = new Lesson(word, rate, takes.peek());
+    teach(words) {
       heard.value = '';
-      teaching.value = { word, done: 0, said: 'Say it as you will at the camera, with quiet before and after.' };
+      wasMany = words.length > 1;
+      begin(words);
     },
     stopTeaching() {
-      lesson = null;
+      [lesson, waiting] = [null, []];
       teaching.value = null;
     },
-    forgetLearned: () => change((now) => now && withoutLearned(now), 'What was learned is forgotten. What you taught is all there.'),
+    forgetLearned: async () => void (await change((now) => now && withoutLearned(now), CHECK.learnedForgotten)),
     async erase() {
-      lesson = null;
+      [lesson, waiting] = [null, []];
       teaching.value = null;
       const erased = await store.erase();
       if (erased.ok) takes.value = [];
-      heard.value = erased.ok ? 'Everything you taught is erased.' : erased.sentence;
+      heard.value = erased.ok ? CHECK.erased : erased.sentence;
       if (rate > 0) prepare();
     },
   };

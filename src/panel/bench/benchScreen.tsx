@@ -1,5 +1,5 @@
 // The bench: the rig worked out for one situation, before its first hold.
-import { useEffect } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { Field } from '../parts/field.tsx';
 import { Heading } from '../parts/heading.tsx';
 import { useSurroundings } from '../useSession.ts';
@@ -18,30 +18,48 @@ import { typedAt } from './fields.ts';
 import { useBench, type BenchNow } from './useBench.ts';
 import { WalkCard } from './walkCard.tsx';
 import { write, writtenDown } from './writtenDown.ts';
-import { picksOf } from '../start/draft.ts';
-import { focalLengthText } from '../start/typedKit.ts';
+import { previewOf } from '../start/preview.ts';
+import type { Kit } from '../../kit/kit.ts';
+import { distanceOf } from '../../kit/told.ts';
+import { readFocalLength } from '../../optics/length.ts';
+import type { Unnamed } from '../../sweep/plan.ts';
+import type { Millimetres } from '../../units.ts';
 import { MANUAL, SERVICE } from '../../optics/setUp/caution.ts';
 
 export function BenchScreen() {
   const { session, way, start } = useSurroundings();
   const standing = useBench();
-  const picks = picksOf(start.draft.value, session.kit.value, session.records.value);
-  const open = session.sweep.value === null && picks.situation === null;
-  const focalLength = focalLengthText(start.draft.value, picks);
+  const kit = session.kit.value;
+  const { parts } = previewOf(start.draft.value, { kit, records: session.records.value, offers: 'last lens' });
+  const open = session.sweep.value === null && !isInKit(parts, kit);
   return (
     <>
       <Heading onBack={() => way.back()}>The bench</Heading>
-      {open && (
-        <Field
-          label="Focal length, mm"
-          text={focalLength}
-          fault={'missing' in standing && focalLength !== '' ? standing.missing : undefined}
-          numeric
-          onTyped={(text) => start.change({ focalLength: text })}
-        />
-      )}
+      {open && <FocalField known={parts.focalLength} />}
       {'missing' in standing ? <output>{standing.missing}</output> : <Cards standing={standing} open={open} />}
     </>
+  );
+}
+
+/** What fits goes to the sweep to come at once. */
+function FocalField({ known }: { readonly known: Millimetres | null }) {
+  const { start } = useSurroundings();
+  const [text, setText] = useState(known === null ? '' : String(known));
+  const read = readFocalLength(text);
+  const typed = (now: string): void => {
+    setText(now);
+    const length = readFocalLength(now);
+    if (length.ok) start.tell({ focalLength: length.value });
+  };
+  return <Field label="Focal length, mm" text={text} fault={read.ok || text === '' ? undefined : read.sentence} numeric onTyped={typed} />;
+}
+
+/** A situation of the kit keeps its lengths. */
+function isInKit(parts: Unnamed, kit: Kit): boolean {
+  const distance = distanceOf(parts, kit);
+  return kit.situations.some(
+    (one) =>
+      one.body === parts.body?.id && one.lens === parts.lens?.id && one.converter === (parts.converter?.id ?? null) && one.focalLength === parts.focalLength && one.distance === distance,
   );
 }
 

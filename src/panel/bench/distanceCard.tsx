@@ -1,7 +1,6 @@
 // How far the target stands: the general-purpose distance, the range where the room is short, and what was measured.
 import { benchDistance, usualRange } from '../../optics/distance.ts';
 import { writeDistance } from '../../optics/length.ts';
-import { metresTyped } from '../words/quantities.ts';
 import { useSurroundings } from '../useSession.ts';
 import { Fact, Says } from './fact.tsx';
 import type { Reckoned } from './reckon.ts';
@@ -37,7 +36,7 @@ export function DistanceCard({ reckoned, open }: Props) {
       <Typing field="closest" label="Closest focus of the lens" hint="As the maker gives it, from the film plane; may stay empty." faults={faults} />
       <Says>{stands.ok ? stands.value.say : stands.sentence}</Says>
       {open && measured && (
-        <button type="button" onClick={() => start.change({ distance: metresTyped(distance) })}>
+        <button type="button" onClick={() => start.tell({ distance })}>
           Use {writeDistance(distance, unit)} for the sweep
         </button>
       )}

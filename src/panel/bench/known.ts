@@ -1,14 +1,20 @@
 // What the kit knows already of the body, the lens and the converter at the bench, as the fields would have it typed.
-import type { Situation } from '../../kit/kit.ts';
+import type { Body, Converter, Lens } from '../../kit/kit.ts';
 import { widestAt, zooms } from '../../kit/lens.ts';
+import { partsOf } from '../../kit/told.ts';
 import { writeNumber } from '../../optics/quantity.ts';
 import { writeSensor } from '../../optics/sensor.ts';
 import type { Session } from '../session/session.ts';
-import { picksOf, type Draft, type Picks } from '../start/draft.ts';
+import type { Draft } from '../start/draft.ts';
+import { previewOf } from '../start/preview.ts';
 import { metresTyped } from '../words/quantities.ts';
 import type { FromKit } from './typed.ts';
 
-type Pieces = Pick<Picks, 'body' | 'lens' | 'converter'>;
+interface Pieces {
+  readonly body: Body | null;
+  readonly lens: Lens | null;
+  readonly converter: Converter | null;
+}
 
 export function knownOf(session: Session, draft: Draft, focalLength: number): FromKit {
   const { body, lens, converter } = piecesOf(session, draft);
@@ -29,10 +35,10 @@ export function knownOf(session: Session, draft: Draft, focalLength: number): Fr
 
 /** Those of the sweep under way, or else those picked for the next one. */
 function piecesOf({ sweep, kit, records }: Session, draft: Draft): Pieces {
-  const { bodies, lenses, converters, situations } = kit.value;
-  if (!sweep.value) return picksOf(draft, kit.value, records.value);
-  const { situation } = sweep.value.plan.subject;
-  const one: Situation | undefined = situations.find(({ id }) => id === situation);
+  const { bodies, lenses, converters } = kit.value;
+  const parts = sweep.value
+    ? partsOf(sweep.value.plan.subject, kit.value)
+    : previewOf(draft, { kit: kit.value, records: records.value, offers: 'last lens' }).parts;
   const named = <Piece extends { readonly id: string }>(all: readonly Piece[], id: string | null | undefined) => all.find((each) => each.id === id) ?? null;
-  return { body: named(bodies, one?.body), lens: named(lenses, one?.lens), converter: named(converters, one?.converter) };
+  return { body: named(bodies, parts.body?.id), lens: named(lenses, parts.lens?.id), converter: named(converters, parts.converter?.id) };
 }

@@ -2,10 +2,13 @@
 import { useCallback, useEffect, useState } from 'preact/hooks';
 import { currentStep, isDone, type WalkEvent } from '../../optics/setUp/walk.ts';
 import { steps } from '../../units.ts';
+import { KeysNotice } from '../keys/keysNotice.tsx';
 import { useKeys } from '../keys/useKeys.ts';
+import { useKeysGo } from '../keys/useKeysGo.ts';
 import type { Word } from '../../sweep/inputs.ts';
 import { Heading } from '../parts/heading.tsx';
 import { useSurroundings } from '../useSession.ts';
+import { VoiceMark } from '../voice/mark.tsx';
 import { caseOf } from './given.ts';
 import { StepView } from './stepView.tsx';
 import { useBench, type BenchNow } from './useBench.ts';
@@ -20,7 +23,7 @@ export function WalkScreen() {
   const standing = useBench();
   return (
     <>
-      <Heading onBack={() => way.back()}>Set-up walk</Heading>
+      <Heading onBack={() => way.back()} beside={<VoiceMark />}>Set-up walk</Heading>
       {'missing' in standing ? <output>{standing.missing}</output> : <Walk standing={standing} />}
     </>
   );
@@ -65,6 +68,7 @@ function Walk({ standing: { subject, reckoned } }: { readonly standing: Extract<
     [begun, move, finish],
   );
   useKeys(tell, WORDS);
+  const keysGo = useKeysGo(true);
   useEffect(() => session.attend({ words: WORDS, take: (input) => tell(input.told === 'press' ? PRESSES[input.press] : input.told) }), [session, tell]);
   useEffect(() => {
     const first = begun && currentStep(begun.state.peek());
@@ -85,6 +89,7 @@ function Walk({ standing: { subject, reckoned } }: { readonly standing: Extract<
         <WalkDone record={state.bench} isKept={isKept} leadsTo={leadsTo} onGo={finish} />
       )}
       <WalkSwitch tell={tell} words={WORDS} means={step ? 'done: next step' : leadsTo} />
+      <KeysNotice go={keysGo} afloat />
     </>
   );
 }

@@ -1,5 +1,6 @@
 // The bands and what would be entered, drawn. The table below says the same in figures.
 import type { Place } from '../../logbook/entering/advice.ts';
+import { words } from '../../words/catalogue.ts';
 import { Levels } from '../parts/levels.tsx';
 import { useWidth } from '../strip/useWidth.ts';
 import { bandPlotOf } from './bandPlot.ts';
@@ -7,6 +8,7 @@ import { bandPlotOf } from './bandPlot.ts';
 const HALF = 6;
 
 export function BandChart({ place }: { readonly place: Place }) {
+  const { chart } = words('entering');
   const [element, width] = useWidth<HTMLDivElement>();
   const plot = bandPlotOf(place, width);
   return (
@@ -29,12 +31,7 @@ export function BandChart({ place }: { readonly place: Place }) {
               </text>
             ))}
           </svg>
-          <p class="muted small">
-            {place.two
-              ? 'Bars: the bands, over focal length. Line: what the body would use, if it goes by focal length; dashed, if by its logarithm.'
-              : `Bars: the bands, over ${plot.along}. Line: the value.`}{' '}
-            A hollow bar does not hold at it.
-          </p>
+          <p class="muted small">{(place.two ? chart.two : chart.one[plot.along]).join(' ')}</p>
         </>
       )}
     </div>

@@ -4,9 +4,8 @@ import type { Band } from '../../logbook/entering/band.ts';
 import { interpolated } from '../../logbook/entering/twoValues.ts';
 import type { Place } from '../../logbook/entering/advice.ts';
 import { writeSteps } from '../../sweep/scale.ts';
-import { millimetres } from '../../units.ts';
+import { words } from '../../words/catalogue.ts';
 import type { Level } from '../parts/levels.tsx';
-import { inMetres, inMillimetres } from '../words/quantities.ts';
 
 interface PlottedBand {
   readonly id: string;
@@ -37,7 +36,7 @@ export function bandPlotOf({ evidence, one, two }: Place, width: number): BandPl
   const bands = evidence.map(({ band }) => band);
   if (!one || bands.length === 0) return null;
   const lengths = new Set(bands.map(({ focalLength }) => focalLength));
-  const along = lengths.size > 1 ? 'focal length' : 'distance';
+  const along: BandPlot['along'] = lengths.size > 1 ? 'focal length' : 'distance';
   const placeOf = (band: Band): number => (along === 'focal length' ? band.focalLength : band.distance);
   const places = bands.map(placeOf);
   const x = scaleOf(Math.min(...places), Math.max(...places), width);
@@ -57,7 +56,7 @@ export function bandPlotOf({ evidence, one, two }: Place, width: number): BandPl
       const shift = (beside.indexOf(band) - (beside.length - 1) / 2) * BESIDE;
       return { id: band.id, x: x(placeOf(band)) + shift, top: y(band.high + 0.5), bottom: y(band.low - 0.5), centre: y(band.centre), inside: fits.get(band.id) ?? false };
     }),
-    marks: [...new Set(places)].map((at) => ({ x: x(at), text: along === 'focal length' ? inMillimetres(millimetres(at)) : inMetres(millimetres(at)) })),
+    marks: [...new Set(places)].map((at) => ({ x: x(at), text: words('entering').chart.mark[along](at) })),
     line: two ? `M${x(Math.min(...places))} ${y(two.wide.value)}${curve(two, places, x, y, 'linear')}` : `M${LEFT} ${y(one.value)}H${width}`,
     logarithmic: two ? `M${x(Math.min(...places))} ${y(two.wide.value)}${curve(two, places, x, y, 'logarithmic')}` : '',
   };

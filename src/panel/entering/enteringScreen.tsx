@@ -2,18 +2,19 @@
 import { useMemo, useState } from 'preact/hooks';
 import { adviceOnEntering, type Place } from '../../logbook/entering/advice.ts';
 import type { Weighing } from '../../logbook/entering/oneValue.ts';
+import { words } from '../../words/catalogue.ts';
 import { EnterForm } from '../logbook/enterForm.tsx';
 import { useShelf } from '../logbook/useShelf.ts';
 import { Heading } from '../parts/heading.tsx';
 import { useSurroundings } from '../useSession.ts';
 import type { Body } from '../../kit/kit.ts';
 import type { Choice } from '../../logbook/entering/oneValue.ts';
-import { inMillimetres } from '../words/quantities.ts';
 import { writeAsked } from './address.ts';
 import { PlaceView } from './placeView.tsx';
 import { WeighPick } from './weighPick.tsx';
 
 export function EnteringScreen({ id }: { readonly id: string }) {
+  const say = words('entering');
   const { session, way } = useSurroundings();
   const shelf = useShelf();
   const [weighing, setWeighing] = useState<Weighing>({ by: 'worst share' });
@@ -23,8 +24,8 @@ export function EnteringScreen({ id }: { readonly id: string }) {
   if (!advice) {
     return (
       <>
-        <Heading onBack={() => way.back()}>What to enter</Heading>
-        <p>This body or lens is no longer in the kit.</p>
+        <Heading onBack={() => way.back()}>{say.title}</Heading>
+        <p>{say.gone}</p>
       </>
     );
   }
@@ -32,26 +33,25 @@ export function EnteringScreen({ id }: { readonly id: string }) {
   const bands = places.flatMap(({ evidence }) => evidence);
   return (
     <>
-      <Heading onBack={() => way.back()}>What to enter</Heading>
-      <p class="muted small">
-        {lens.name} on {body.name}, which keeps {body.zoomStore === 'two' ? 'a value for each end of a zoom' : 'one value for a lens'}
-      </p>
+      <Heading onBack={() => way.back()}>{say.title}</Heading>
+      <p class="muted small">{say.about(advice).join(' ')}</p>
       {bands.length > 1 && <WeighPick evidence={bands} weighing={weighing} onWeigh={setWeighing} />}
       {places.map((place) => (
-        <section key={place.converter?.id ?? ''} class="place" aria-label={place.converter?.name ?? 'Bare lens'}>
-          {(places.length > 1 || place.converter) && <h2>{place.converter ? `With ${place.converter.name}` : 'Bare lens'}</h2>}
+        <section key={place.converter?.id ?? ''} class="place" aria-label={place.converter?.name ?? say.bare}>
+          {(places.length > 1 || place.converter) && <h2>{place.converter ? say.behind(place.converter.name) : say.bare}</h2>}
           <PlaceView place={place} lens={lens} />
           <EnterForms place={place} body={body} />
         </section>
       ))}
       <button type="button" onClick={() => session.openPage(`entering.html#${writeAsked({ situation: id, weighing })}`)}>
-        Page to print
+        {say.toPrint}
       </button>
     </>
   );
 }
 
 function EnterForms({ place: { one, two, evidence }, body }: { readonly place: Place; readonly body: Body }) {
+  const say = words('entering');
   const subjectOf = new Map(evidence.map(({ band, measured }) => [band.id, { subject: measured.subject, record: measured.id }]));
   const form = (title: string, { value, fits }: Choice) => (
     <details key={title}>
@@ -59,6 +59,6 @@ function EnterForms({ place: { one, two, evidence }, body }: { readonly place: P
       <EnterForm about={fits.flatMap(({ band }) => subjectOf.get(band.id) ?? [])} scale={body.scale} suggested={value} />
     </details>
   );
-  if (two) return [two.wide, two.tele].map((choice) => form(`Entered at ${choice.fits[0] ? inMillimetres(choice.fits[0].band.focalLength) : 'an end'}`, choice));
-  return one && form('It is entered', one);
+  if (two) return [two.wide, two.tele].map((choice) => form(choice.fits[0] ? say.enteredAt(choice.fits[0].band.focalLength) : say.entered, choice));
+  return one && form(say.entered, one);
 }

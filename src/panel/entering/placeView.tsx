@@ -6,9 +6,7 @@ import { throughConverter } from '../../logbook/entering/converter.ts';
 import type { Lens } from '../../kit/kit.ts';
 import { widestAt } from '../../kit/lens.ts';
 import { writeSteps } from '../../sweep/scale.ts';
-import { millimetres } from '../../units.ts';
-import { inTenths } from '../words/figures.ts';
-import { inMetres, inMillimetres } from '../words/quantities.ts';
+import { words } from '../../words/catalogue.ts';
 import { BandChart } from './bandChart.tsx';
 
 interface Props {
@@ -17,53 +15,53 @@ interface Props {
 }
 
 export function PlaceView({ place, lens }: Props) {
+  const say = words('entering');
   const { one, two, missingEnd, uncounted, evidence } = place;
   return (
     <>
-      {place.converter && <p class="muted small">{throughIt(lens, place.converter.factor)}</p>}
+      {place.converter && <p class="muted small">{say.converter(fNumberOf(lens, place.converter.factor)).join(' ')}</p>}
       {one && <Values place={place} />}
-      {!one && <p>No band is known here yet. Measure it, or write down both ends of a band by hand.</p>}
+      {!one && <p>{say.unknown}</p>}
       {missingEnd !== null && (
-        <p class="notice small">
-          This body keeps a value for each end. Measure it at {inMillimetres(millimetres(missingEnd))} too; until then this is one value for all.
-        </p>
+        <p class="notice small">{say.missingEnd(missingEnd)}</p>
       )}
       <BandChart place={place} />
       {evidence.length > 0 && (
         <table>
           <thead>
             <tr>
-              <th scope="col">Measured at</th>
-              <th scope="col">Off by</th>
-              <th scope="col">Of half-band</th>
+              <th scope="col">{say.table.at}</th>
+              <th scope="col">{say.table.off}</th>
+              <th scope="col">{say.table.share}</th>
             </tr>
           </thead>
           <tbody>{two ? [...two.wide.fits, ...two.tele.fits].map(rowOf) : one?.fits.map(rowOf)}</tbody>
         </table>
       )}
-      {two?.middles.map(({ band, linear, logarithmic }) => (
-        <p key={band.id} class="small">
-          {inMillimetres(band.focalLength)} at {inMetres(band.distance)}, between the ends: the body would use {inTenths(linear.value)} if it goes by focal
-          length, {inTenths(logarithmic.value)} if by its logarithm; which is not published. Measured: {writeSteps(band.centre)}. {middleInWords(linear, logarithmic)}
+      {two?.middles.map((middle) => (
+        <p key={middle.band.id} class="small">
+          {say.middle(middle).join(' ')}
         </p>
       ))}
       {!two && one && one.trade.length > 1 && <Trade options={one.trade} />}
       {uncounted.length > 0 && (
-        <p class="muted small">
-          Not counted: {uncounted.map(({ focalLength, distance, why }) => `${inMillimetres(millimetres(focalLength))} at ${inMetres(millimetres(distance))} (${why})`).join(', ')}.
-        </p>
+        <p class="muted small">{say.uncounted(uncounted)}</p>
       )}
     </>
   );
 }
 
 function Values({ place: { one, two, evidence } }: { readonly place: Place }) {
+  const say = words('entering');
   if (two) {
-    const [wide] = two.wide.fits;
-    const [tele] = two.tele.fits;
+    const end = ({ value, fits: [fit] }: Choice, named: (focalLength: number) => string) => (
+      <>
+        {fit && named(fit.band.focalLength)} <b>{writeSteps(value)}</b>
+      </>
+    );
     return (
       <p class="enter">
-        Wide{wide && `, ${inMillimetres(wide.band.focalLength)}`}: <b>{writeSteps(two.wide.value)}</b> Tele{tele && `, ${inMillimetres(tele.band.focalLength)}`}: <b>{writeSteps(two.tele.value)}</b>
+        {end(two.wide, say.wide)} {end(two.tele, say.tele)}
       </p>
     );
   }
@@ -72,37 +70,33 @@ function Values({ place: { one, two, evidence } }: { readonly place: Place }) {
   return (
     <>
       <p class="enter">
-        Enter <b>{writeSteps(one.value)}</b>
+        {say.enter} <b>{writeSteps(one.value)}</b>
       </p>
-      <p>{outside === 0 ? servesAll(evidence.length) : one.trade.length > 1 ? `No value serves all ${evidence.length}; this one is outside ${outside}.` : `This is outside ${outside} of ${evidence.length}, by the weights given.`}</p>
+      <p>{say.serves(outside, evidence.length, one.trade.length < 2)}</p>
     </>
   );
 }
 
-const servesAll = (count: number): string => (count === 1 ? 'It lies in the one band measured.' : `It lies in all ${count} bands.`);
-
-const rowOf = ({ band, error, share, inside, past }: Fit) => (
-  <tr key={band.id}>
-    <th scope="row">
-      {inMillimetres(band.focalLength)} at {inMetres(band.distance)}
-    </th>
-    <td>{writeSteps(error)}</td>
-    <td>
-      {Math.round(share * 100)} %, {inside ? 'inside' : `outside by ${past}`}
-    </td>
-  </tr>
-);
+const rowOf = (fit: Fit) => {
+  const say = words('entering');
+  return (
+    <tr key={fit.band.id}>
+      <th scope="row">{say.at(fit.band)}</th>
+      <td>{writeSteps(fit.error)}</td>
+      <td>{say.share(fit)}</td>
+    </tr>
+  );
+};
 
 function Trade({ options }: { readonly options: readonly Choice[] }) {
+  const { title, option } = words('entering').trade;
   return (
     <section class="notice">
       <div>
-        <h3>What each value would serve</h3>
+        <h3>{title}</h3>
         <ul>
-          {options.map(({ value, fits }) => (
-            <li key={value}>
-              <b>{writeSteps(value)}</b> holds at {listed(fits.filter(({ inside }) => inside))}; not at {fits.filter(({ inside }) => !inside).map((fit) => `${where(fit)} (${fit.past} past the end)`).join(', ')}.
-            </li>
+          {options.map((one) => (
+            <li key={one.value}>{option(one).join(' ')}</li>
           ))}
         </ul>
       </div>
@@ -110,17 +104,8 @@ function Trade({ options }: { readonly options: readonly Choice[] }) {
   );
 }
 
-const where = ({ band }: Fit): string => `${inMillimetres(band.focalLength)}, ${inMetres(band.distance)}`;
-const listed = (fits: readonly Fit[]): string => fits.map(where).join('; ');
-
-function middleInWords(linear: Fit, logarithmic: Fit): string {
-  if (linear.inside && logarithmic.inside) return 'Either lies in its band.';
-  if (!linear.inside && !logarithmic.inside) return 'Neither lies in its band: prove it on photographs there.';
-  return `Only the one by ${linear.inside ? 'focal length' : 'its logarithm'} lies in its band: prove it on photographs there.`;
-}
-
-function throughIt(lens: Lens, factor: number): string {
+/** Of the lens with the converter behind it; null where that of the lens alone is not known. */
+function fNumberOf(lens: Lens, factor: number): number | null {
   const widest = lens.focal && widestAt(lens, lens.focal.to);
-  const aperture = widest ? ` The lens becomes f/${Number(throughConverter(factor).fNumber(widest).toFixed(1))}.` : '';
-  return `The body keeps this apart from the bare lens.${aperture}`;
+  return widest ? throughConverter(factor).fNumber(widest) : null;
 }

@@ -2,10 +2,10 @@
 import { useState } from 'preact/hooks';
 import type { Evidence } from '../../logbook/entering/advice.ts';
 import type { Weighing } from '../../logbook/entering/oneValue.ts';
+import { words } from '../../words/catalogue.ts';
 import { Field } from '../parts/field.tsx';
 import { Pick } from '../parts/pick.tsx';
 import { typedNumber } from '../words/typedNumber.ts';
-import { inMetres, inMillimetres } from '../words/quantities.ts';
 
 interface Props {
   readonly evidence: readonly Evidence[];
@@ -13,12 +13,10 @@ interface Props {
   readonly onWeigh: (weighing: Weighing) => void;
 }
 
-const OPTIONS = [
-  { value: 'worst share', label: 'All alike', note: 'the worst of them as good as can be' },
-  { value: 'use', label: 'By use', note: 'what is used more counts more' },
-] as const;
+const BY = ['worst share', 'use'] as const;
 
 export function WeighPick({ evidence, weighing, onWeigh }: Props) {
+  const say = words('entering').weigh;
   const [typed, setTyped] = useState<ReadonlyMap<string, string>>(new Map());
   const change = (id: string, text: string): void => {
     const now = new Map(typed).set(id, text);
@@ -28,7 +26,7 @@ export function WeighPick({ evidence, weighing, onWeigh }: Props) {
   const choose = (by: Weighing['by']): void => onWeigh(by === 'use' ? { by, use: new Map() } : { by });
   return (
     <>
-      <Pick legend="Weigh" options={OPTIONS} chosen={weighing.by} onChoose={choose} />
+      <Pick legend={say.legend} options={BY.map((value) => ({ value, ...say.by[value] }))} chosen={weighing.by} onChoose={choose} />
       {weighing.by === 'use' &&
         evidence.map(({ band, measured }) => {
           const text = typed.get(band.id) ?? '1';
@@ -36,9 +34,9 @@ export function WeighPick({ evidence, weighing, onWeigh }: Props) {
             <Field
               key={band.id}
               numeric
-              label={`Use of ${inMillimetres(band.focalLength)} at ${inMetres(band.distance)}${measured.subject.lens.includes(' with ') ? ', with converter' : ''}`}
+              label={say.weightOf(band, measured.subject.lens.includes(' with '))}
               text={text}
-              fault={isUse(text) ? undefined : 'Enter how much it is used, 0 to 100; until then it counts as 1.'}
+              fault={isUse(text) ? undefined : say.noUse}
               onTyped={(now) => change(band.id, now)}
             />
           );

@@ -5,6 +5,7 @@ import { ALSO_READ, COLUMNS } from '../../logbook/csv/columns.ts';
 import { planTable } from '../../logbook/csv/planTable.ts';
 import { guessMapping, missingFrom, readRows, readTable, type Mapping, type Table } from '../../logbook/csv/readTable.ts';
 import { readText } from '../../platform/files.ts';
+import { words } from '../../words/catalogue.ts';
 import { useLibrary } from '../logbook/useShelf.ts';
 import { ChooseFile } from '../parts/chooseFile.tsx';
 import { Choose } from '../parts/choose.tsx';
@@ -12,7 +13,6 @@ import { useSession } from '../useSession.ts';
 
 const PASSED_OVER = '';
 const MEANINGS = [...COLUMNS, ...ALSO_READ];
-const OPTIONS = [{ value: PASSED_OVER, label: 'passed over' }, ...MEANINGS.map(({ heading }) => ({ value: heading, label: heading }))];
 const MOST_SHOWN = 50;
 
 interface Chosen {
@@ -21,23 +21,24 @@ interface Chosen {
 }
 
 export function TableIn() {
+  const { table: say, unread } = words('files');
   const session = useSession();
   const [chosen, setChosen] = useState<Chosen | null>(null);
   const [said, setSaid] = useState('');
   const look = async (file: File): Promise<void> => {
     const text = await readText(file);
-    const table = text.ok ? readTable(text.value) : text;
-    setSaid(table.ok ? '' : table.sentence);
-    setChosen(table.ok ? { table: table.value, mapping: guessMapping(table.value.headings) } : null);
+    const table = text.ok ? readTable(text.value) : null;
+    setSaid(!table ? unread : table.ok ? '' : say.fault(table.fault));
+    setChosen(table?.ok ? { table: table.value, mapping: guessMapping(table.value.headings) } : null);
   };
   const bring = async (library: Parameters<typeof session.bring>[0]): Promise<void> => {
     const brought = await session.bring(library, 'merge');
-    setSaid(brought.ok ? 'The table is in the logbook.' : brought.sentence);
+    setSaid(brought.ok ? say.done : brought.sentence);
     setChosen(null);
   };
   return (
     <>
-      <ChooseFile label="Bring a table in" accept="text/csv,.csv,.tsv,.txt" onFile={(file) => void look(file)} />
+      <ChooseFile label={say.choose} accept="text/csv,.csv,.tsv,.txt" onFile={(file) => void look(file)} />
       {said && <p role="alert">{said}</p>}
       {chosen && <Plan {...chosen} onMapped={(mapping) => setChosen({ ...chosen, mapping })} onBring={(library) => void bring(library)} />}
     </>
@@ -50,39 +51,38 @@ interface PlanProps extends Chosen {
 }
 
 function Plan({ table, mapping, onMapped, onBring }: PlanProps) {
+  const { table: say, more } = words('files');
   const session = useSession();
   const library = useLibrary();
   const plan = useMemo(() => planTable(library, readRows(table, mapping), session.clock()), [library, session, table, mapping]);
   const missing = missingFrom(mapping);
+  const options = [{ value: PASSED_OVER, label: say.passedOver }, ...MEANINGS.map(({ heading }) => ({ value: heading, label: heading }))];
   const mapped = (index: number, heading: string): Mapping =>
     mapping.map((column, at) => (at === index ? (MEANINGS.find((one) => one.heading === heading) ?? null) : column));
   return (
     <div class="stack">
-      <p>What each heading means:</p>
+      <p>{say.meanings}</p>
       {table.headings.map((heading, index) => (
         <Choose
           key={index}
-          label={heading || `Column ${index + 1}`}
-          options={OPTIONS}
+          label={heading || say.column(index + 1)}
+          options={options}
           chosen={mapping[index]?.heading ?? PASSED_OVER}
           onChoose={(value) => onMapped(mapped(index, value))}
         />
       ))}
-      {missing.length > 0 && <p class="fault">Say which heading means: {missing.map(({ heading }) => heading).join(', ')}.</p>}
-      <p>
-        {plan.added} new, {plan.same} already here, {plan.withoutValue} without a value, {plan.faults.length} with a fault.
-        {plan.newKit.length > 0 && ` New in the kit: ${plan.newKit.join(', ')}.`} Nothing is changed yet.
-      </p>
+      {missing.length > 0 && <p class="fault">{say.missing(missing.map(({ heading }) => heading))}</p>}
+      <p>{say.plan(plan).join(' ')}</p>
       {plan.faults.length > 0 && (
         <ul>
-          {plan.faults.slice(0, MOST_SHOWN).map(({ line, sentence }) => (
-            <li key={line}>{sentence}</li>
+          {plan.faults.slice(0, MOST_SHOWN).map((fault) => (
+            <li key={fault.line}>{say.line(fault)}</li>
           ))}
-          {plan.faults.length > MOST_SHOWN && <li>and {plan.faults.length - MOST_SHOWN} more</li>}
+          {plan.faults.length > MOST_SHOWN && <li>{more(plan.faults.length - MOST_SHOWN)}</li>}
         </ul>
       )}
       <button type="button" class="chief" disabled={plan.added === 0} onClick={() => onBring(plan.library)}>
-        Take in what fits
+        {say.bring}
       </button>
     </div>
   );

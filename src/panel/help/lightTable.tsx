@@ -1,4 +1,5 @@
 // The lights, their marks, and how each counts (common practice, no source).
+import { FourLights } from '../lights/fourLights.tsx';
 import { LightShape } from '../strip/lightShape.tsx';
 import type { Light } from '../../sweep/verdict.ts';
 
@@ -6,6 +7,7 @@ export function LightTable() {
   return (
     <section aria-labelledby="lights">
       <h2 id="lights">What the light tells</h2>
+      <FourLights />
       <table>
         <thead>
           <tr>

@@ -1,9 +1,8 @@
 // One switch is enough for a whole sweep: what a press, two presses and a long press mean in each phase.
 import { Fragment } from 'preact';
 import { PressShape } from '../sweep/pressShape.tsx';
-import type { Press } from '../../sweep/inputs.ts';
 import type { Phase } from '../../sweep/state.ts';
-import { PRESSES } from '../../sweep/understood.ts';
+import { PRESSES, type Gesture } from '../../sweep/understood.ts';
 import { PRESS_MEANS } from '../../voice/vocabulary/en.ts';
 
 export function PressTable() {
@@ -36,10 +35,11 @@ export function PressTable() {
   );
 }
 
-const KINDS: readonly { readonly press: Press; readonly how: string }[] = [
+const KINDS: readonly { readonly press: Gesture; readonly how: string }[] = [
   { press: 'short', how: 'a press' },
   { press: 'double', how: 'two presses at once' },
   { press: 'long', how: 'a press kept for more than half a second' },
+  { press: 'kept, double', how: 'a long press, which begins a hold, and then two presses in it' },
 ];
 
 const PHASES: readonly { readonly phase: Phase['name']; readonly when: string }[] = [

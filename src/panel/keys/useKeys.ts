@@ -2,6 +2,7 @@
 // typed. A focused button keeps Enter and Space, but the switch itself is one with the keys.
 import { useLayoutEffect } from 'preact/hooks';
 import type { Word } from '../../sweep/inputs.ts';
+import { heeded } from '../../sweep/heeded.ts';
 import { useSession } from '../useSession.ts';
 import { isSwitchKey, wordOfKey } from './keys.ts';
 
@@ -20,7 +21,7 @@ export function useKeys(tell: (word: Word) => void, instead?: readonly Word[]): 
         session.contact('down');
         return;
       }
-      const word = wordOfKey(event.key, instead ?? session.understood.peek()?.words ?? []);
+      const word = wordOfKey(event.key, instead ?? heeded(session.understood.peek()?.words ?? []));
       if (word === null || event.repeat) return;
       event.preventDefault();
       tell(word);

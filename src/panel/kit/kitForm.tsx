@@ -6,7 +6,7 @@ import type { Moment } from '../../units.ts';
 import { words } from '../../words/catalogue.ts';
 import { Heading } from '../parts/heading.tsx';
 import type { Fault } from '../session/session.ts';
-import { useFirstFault } from '../start/useFirstFault.ts';
+import { useFirstFault } from './useFirstFault.ts';
 import { useSurroundings } from '../useSession.ts';
 import { Happened } from './happened.tsx';
 

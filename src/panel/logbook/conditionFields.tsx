@@ -1,9 +1,10 @@
 // How it was when a value was measured or entered: every field may stay empty.
 import * as v from 'valibot';
-import { Conditions } from '../../logbook/conditions.ts';
+import { CONDITION_FAULTS, Conditions } from '../../logbook/conditions.ts';
 import { isoOf, readIso } from '../../calendar.ts';
 import type { Moment } from '../../units.ts';
 import { Field } from '../parts/field.tsx';
+import { words } from '../../words/catalogue.ts';
 import { typedNumber } from '../words/typedNumber.ts';
 
 export interface Circumstances {
@@ -34,7 +35,7 @@ interface Props {
 export function ConditionFields(props: Props) {
   return (
     <details>
-      <summary>Date, light, temperature, note</summary>
+      <summary>{words('conditions').open}</summary>
       <div class="stack">
         <CircumstanceFields {...props} dated />
       </div>
@@ -42,20 +43,15 @@ export function ConditionFields(props: Props) {
   );
 }
 
-const FIELDS = [
-  ['day', 'Date', 'Year, month and day: 2026-03-04.'],
-  ['temperature', 'Temperature, °C', ''],
-  ['light', 'Light, EV at ISO 100', ''],
-  ['firmware', 'Firmware of the body', ''],
-  ['note', 'Note', ''],
-] as const;
+const FIELDS = ['day', 'temperature', 'light', 'firmware', 'note'] as const;
 
 /** `dated`: the day is asked for as well. */
 export function CircumstanceFields({ typed, onTyped, dated }: Props & { readonly dated: boolean }) {
+  const { fields } = words('conditions');
   return (
     <>
-      {FIELDS.filter(([key]) => dated || key !== 'day').map(([key, label, hint]) => (
-        <Field key={key} label={label} text={typed[key]} {...(hint ? { hint } : {})} onTyped={(text) => onTyped({ ...typed, [key]: text })} />
+      {FIELDS.filter((key) => dated || key !== 'day').map((key) => (
+        <Field key={key} {...fields[key]} text={typed[key]} onTyped={(text) => onTyped({ ...typed, [key]: text })} />
       ))}
     </>
   );
@@ -65,8 +61,9 @@ export type Told = { readonly ok: true; readonly at: Moment; readonly conditions
 
 /** Today's date means now; another day, its noon, so that no zone makes it the day before. */
 export function circumstancesTold({ day, temperature, light, firmware, note }: Circumstances, now: Moment): Told {
+  const { fault } = words('conditions');
   const noon = readIso(`${day.trim()}T12:00Z`);
-  if (noon === null || noon > now + 86_400_000) return { ok: false, sentence: 'Enter the date as year, month and day, not after today: 2026-03-04.' };
+  if (noon === null || noon > now + 86_400_000) return { ok: false, sentence: fault['no day'] };
   const number = (text: string): number | null => (text.trim() === '' ? null : typedNumber(text));
   const read = v.safeParse(Conditions, {
     told: now,
@@ -75,6 +72,9 @@ export function circumstancesTold({ day, temperature, light, firmware, note }: C
     firmware: firmware.trim() || null,
     note: note.trim() || null,
   });
-  if (!read.success) return { ok: false, sentence: read.issues[0].message };
+  if (!read.success) {
+    const [{ message }] = read.issues;
+    return { ok: false, sentence: fault[CONDITION_FAULTS.find((one) => one === message) ?? 'does not fit'] };
+  }
   return { ok: true, at: day.trim() === isoOf(now, 'day') ? now : noon, conditions: read.output };
 }

@@ -1,6 +1,7 @@
 // "It is in the camera": from then on the value is not only measured. What was entered before is kept.
 import { useId, useState } from 'preact/hooks';
-import type { Subject } from '../../sweep/plan.ts';
+import { isNamed } from '../../sweep/named.ts';
+import type { Subject, Unnamed } from '../../sweep/plan.ts';
 import { isOnScale, writeSteps, type Scale } from '../../sweep/scale.ts';
 import type { Steps } from '../../units.ts';
 import { BodyWarnings } from '../kit/bodyWarnings.tsx';
@@ -10,8 +11,11 @@ import { typedNumber } from '../words/typedNumber.ts';
 import { circumstancesTold, ConditionFields, noCircumstances } from './conditionFields.tsx';
 
 interface Props {
-  /** What it is entered for, several where they share one place in the camera; `record`: the one it rests on. */
-  readonly about: readonly { readonly subject: Subject; readonly record: string | null }[];
+  /**
+   * What it is entered for, several where they share one place in the camera; the sweep that goes on may still be without its name.
+   * `record`: the one it rests on.
+   */
+  readonly about: readonly { readonly subject: Subject | Unnamed; readonly record: string | null }[];
   readonly scale: Scale;
   readonly suggested: Steps | null;
   /** The screen has warned of what the body cannot keep already. */
@@ -33,14 +37,18 @@ export function EnterForm({ about, scale, suggested, warned = false }: Props) {
     const circumstances = circumstancesTold(told, session.clock());
     if (!circumstances.ok) return setFault(circumstances.sentence);
     const { at, conditions } = circumstances;
-    const refused = about.map(({ subject, record }) => session.enter({ at, subject, value, record, conditions })).find(({ ok }) => !ok);
+    const named = about.flatMap(({ subject, record }) => {
+      const whose = isNamed(subject) ? subject : session.named();
+      return whose ? [{ subject: whose, record }] : [];
+    });
+    const refused = named.map(({ subject, record }) => session.enter({ at, subject, value, record, conditions })).find(({ ok }) => !ok);
     setFault(refused && !refused.ok ? refused.sentence : '');
     if (!refused) setDone(`Noted: ${writeSteps(value)} is in the camera.`);
   };
   return (
     <form class="card" aria-labelledby={title} noValidate onSubmit={enter}>
       <h2 id={title}>Entered in the camera</h2>
-      {!warned && about.map(({ subject }) => <BodyWarnings key={subject.situation} situation={subject.situation} />)}
+      {!warned && about.map(({ subject }) => isNamed(subject) && <BodyWarnings key={subject.situation} situation={subject.situation} />)}
       <Field label="Value in the camera" text={typed} fault={fault} onTyped={setTyped} />
       <ConditionFields typed={told} onTyped={setTold} />
       <button type="submit">It is entered</button>

@@ -5,6 +5,7 @@ import { Temperature } from '../../logbook/conditions.ts';
 import type { Show } from '../../logbook/shelf.ts';
 import { Choose } from '../parts/choose.tsx';
 import { Field } from '../parts/field.tsx';
+import { words } from '../../words/catalogue.ts';
 import { typedNumber } from '../words/typedNumber.ts';
 
 export interface Filter {
@@ -21,27 +22,28 @@ interface Props {
 }
 
 export function Filters({ bodies, filter, onChange }: Props) {
+  const say = words('logbook').filter;
   const inUse = bodies.filter(({ retired }) => retired === null);
   return (
     <details>
-      <summary>Filter{filter.show === 'all' && filter.body === '' ? '' : ': on'}</summary>
+      <summary>{say.open(filter.show !== 'all' || filter.body !== '')}</summary>
       <div class="stack">
         <Choose
-          label="Body"
-          options={[{ value: '', label: 'Every body' }, ...inUse.map(({ id, name }) => ({ value: id, label: name }))]}
+          label={say.body}
+          options={[{ value: '', label: say.everyBody }, ...inUse.map(({ id, name }) => ({ value: id, label: name }))]}
           chosen={filter.body}
           onChoose={(body) => onChange({ ...filter, body })}
         />
         <Choose
-          label="Show"
-          options={SHOWN}
+          label={say.show}
+          options={SHOWN.map((value) => ({ value, label: say.is[value] }))}
           chosen={filter.show}
-          onChoose={(chosen) => onChange({ ...filter, show: SHOWN.find(({ value }) => value === chosen)?.value ?? 'all' })}
+          onChoose={(chosen) => onChange({ ...filter, show: SHOWN.find((value) => value === chosen) ?? 'all' })}
         />
         <Field
-          label="Temperature now, °C"
+          label={say.temperature.label}
           text={filter.temperature}
-          hint="Values measured at a far other temperature are then due again."
+          hint={say.temperature.hint}
           numeric
           onTyped={(temperature) => onChange({ ...filter, temperature })}
         />
@@ -50,13 +52,7 @@ export function Filters({ bodies, filter, onChange }: Props) {
   );
 }
 
-const SHOWN: readonly { readonly value: Show; readonly label: string }[] = [
-  { value: 'all', label: 'All in use' },
-  { value: 'due again', label: 'Due again' },
-  { value: 'never measured', label: 'Never measured' },
-  { value: 'not entered', label: 'Measured, not entered' },
-  { value: 'retired', label: 'Retired' },
-];
+const SHOWN: readonly Show[] = ['all', 'due again', 'never measured', 'not entered', 'retired'];
 
 export function temperatureTyped(text: string): Temperature | null {
   const read = v.safeParse(Temperature, typedNumber(text));

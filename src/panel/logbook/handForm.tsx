@@ -2,11 +2,11 @@
 import { useState } from 'preact/hooks';
 import { middleOf } from '../../logbook/byHand.ts';
 import type { Subject } from '../../sweep/plan.ts';
-import { writeSteps, type Scale } from '../../sweep/scale.ts';
+import type { Scale } from '../../sweep/scale.ts';
+import { words } from '../../words/catalogue.ts';
 import { Field } from '../parts/field.tsx';
 import { Pick } from '../parts/pick.tsx';
 import { useSession } from '../useSession.ts';
-import { inTenths } from '../words/figures.ts';
 import { typedNumber } from '../words/typedNumber.ts';
 import { circumstancesTold, ConditionFields, noCircumstances } from './conditionFields.tsx';
 
@@ -16,12 +16,10 @@ interface Props {
   readonly open?: boolean;
 }
 
-const KNOWN = [
-  { value: 'band', label: 'Both ends of the band' },
-  { value: 'value', label: 'Only the value in the camera now' },
-] as const;
+const KNOWN = ['band', 'value'] as const;
 
 export function HandForm({ subject, scale, open = false }: Props) {
+  const say = words('situation').byHand;
   const session = useSession();
   const [known, setKnown] = useState<'band' | 'value'>('band');
   const [one, setOne] = useState('');
@@ -45,31 +43,31 @@ export function HandForm({ subject, scale, open = false }: Props) {
         : ({ known, chosen: typedNumber(value) } as const);
     const { at, conditions } = circumstances;
     const written = session.writeByHand({ subject, scale, at, conditions, typed });
-    setSaid(written.ok ? { fault: '', done: 'Written into the logbook.' } : { fault: written.sentence, done: '' });
+    setSaid(written.ok ? { fault: '', done: say.saved } : { fault: written.sentence, done: '' });
   };
 
   return (
     <details open={open}>
-      <summary>Put a value in by hand</summary>
-      <form class="card" aria-label="By hand" noValidate onSubmit={write}>
-        <Pick legend="What is known" options={KNOWN} chosen={known} onChoose={setKnown} />
+      <summary>{say.open}</summary>
+      <form class="card" aria-label={say.form} noValidate onSubmit={write}>
+        <Pick legend={say.known} options={KNOWN.map((one) => ({ value: one, label: say.is[one] }))} chosen={known} onChoose={setKnown} />
         {known === 'band' ? (
           <>
-            <Field label="One end" text={one} onTyped={setOne} />
-            <Field label="Other end" text={other} onTyped={setOther} />
-            {middle?.ok && <p>The centre is {inTenths(middle.value.centre)}.</p>}
+            <Field label={say.one} text={one} onTyped={setOne} />
+            <Field label={say.other} text={other} onTyped={setOther} />
+            {middle?.ok && <p>{say.centre(middle.value.centre)}</p>}
             {choices.length > 1 && (
               <Pick
-                legend="Both are as near; which do you take?"
-                options={choices.map((choice) => ({ value: String(choice), label: writeSteps(choice) }))}
+                legend={say.which}
+                options={choices.map((choice) => ({ value: String(choice), label: say.choice(choice) }))}
                 chosen={String(chosen)}
                 onChoose={setPicked}
               />
             )}
-            {middle && !middle.ok && <p class="fault small">{middle.sentence}</p>}
+            {middle && !middle.ok && <p class="fault small">{words('session').byHand(middle.fault)}</p>}
           </>
         ) : (
-          <Field label="Value in force" text={value} onTyped={setValue} />
+          <Field label={say.value} text={value} onTyped={setValue} />
         )}
         <ConditionFields typed={told} onTyped={setTold} />
         {said.fault && (
@@ -77,7 +75,7 @@ export function HandForm({ subject, scale, open = false }: Props) {
             {said.fault}
           </p>
         )}
-        <button type="submit">Write it down</button>
+        <button type="submit">{say.save}</button>
         <output class="small">{said.done}</output>
       </form>
     </details>

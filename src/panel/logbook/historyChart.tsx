@@ -1,7 +1,7 @@
 // The history as a plain chart: dots with their 95 % intervals for what was measured, squares and a line for what stood in
 // the camera. The list below it says the same in words.
 import type { History } from '../../logbook/history.ts';
-import { onDay } from '../words/quantities.ts';
+import { words } from '../../words/catalogue.ts';
 import { Levels } from '../parts/levels.tsx';
 import { useWidth } from '../strip/useWidth.ts';
 import { plotOf } from './historyPlot.ts';
@@ -17,7 +17,7 @@ export function HistoryChart({ history }: { readonly history: History }) {
             <Levels levels={plot.levels} width={width} />
             {plot.days.map(({ x, at, anchor }) => (
               <text key={anchor} x={x} y={plot.height - 4} class={anchor}>
-                {onDay(at)}
+                {words('logbook').day(at)}
               </text>
             ))}
             <path class="drift" d={plot.drift} />
@@ -32,7 +32,7 @@ export function HistoryChart({ history }: { readonly history: History }) {
               </g>
             ))}
           </svg>
-          <p class="muted small">Dots: measured, with their 95 % intervals. Squares: entered in the camera.</p>
+          <p class="muted small">{words('situation').history.chart}</p>
         </>
       )}
     </div>

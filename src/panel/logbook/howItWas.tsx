@@ -1,10 +1,12 @@
 // How it was during a sweep, told afterwards: it stands in the history beside what was found.
 import { useState } from 'preact/hooks';
 import type { LogRecord } from '../../logbook/record.ts';
+import { words } from '../../words/catalogue.ts';
 import { useSession } from '../useSession.ts';
 import { CircumstanceFields, circumstancesOf, circumstancesTold } from './conditionFields.tsx';
 
 export function HowItWas({ record: { id, conditions } }: { readonly record: LogRecord }) {
+  const say = words('record').conditions;
   const session = useSession();
   const [typed, setTyped] = useState(() => circumstancesOf(conditions ?? null, session.clock()));
   const [said, setSaid] = useState({ fault: '', done: '' });
@@ -12,19 +14,19 @@ export function HowItWas({ record: { id, conditions } }: { readonly record: LogR
     event.preventDefault();
     const told = circumstancesTold(typed, session.clock());
     const kept = told.ok ? session.tellConditions(id, told.conditions) : told;
-    setSaid(kept.ok ? { fault: '', done: 'Noted.' } : { fault: kept.sentence, done: '' });
+    setSaid(kept.ok ? { fault: '', done: say.saved } : { fault: kept.sentence, done: '' });
   };
   return (
     <details>
-      <summary>{conditions ? 'Change the light, temperature or note' : 'Note the light, temperature and more'}</summary>
-      <form class="card" aria-label="How it was" noValidate onSubmit={keep}>
+      <summary>{say.open(Boolean(conditions))}</summary>
+      <form class="card" aria-label={say.form} noValidate onSubmit={keep}>
         <CircumstanceFields typed={typed} dated={false} onTyped={setTyped} />
         {said.fault && (
           <p class="fault small" role="alert">
             {said.fault}
           </p>
         )}
-        <button type="submit">Keep it with this sweep</button>
+        <button type="submit">{say.save}</button>
         <output class="small">{said.done}</output>
       </form>
     </details>

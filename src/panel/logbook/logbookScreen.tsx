@@ -1,12 +1,11 @@
 // The logbook: type a few letters, and the last value of each situation that answers is there.
 import { useMemo, useState } from 'preact/hooks';
 import { backupReminder } from '../../logbook/backup/reminder.ts';
-import { answerOf } from '../../logbook/search/answer.ts';
 import { finderOf, isQuestion, lookUpSpoken, lookUpTyped } from '../../logbook/search/finder.ts';
 import { narrow, type Shelved, type Show } from '../../logbook/shelf.ts';
+import { words } from '../../words/catalogue.ts';
 import { Heading } from '../parts/heading.tsx';
 import { useSurroundings } from '../useSession.ts';
-import { onDay } from '../words/quantities.ts';
 import { Entries } from './entries.tsx';
 import { Filters, temperatureTyped, type Filter } from './filters.tsx';
 import { Shelf } from './shelf.tsx';
@@ -15,6 +14,7 @@ import { useLibrary, useShelf } from './useShelf.ts';
 const ALL: Filter = { body: '', show: 'all', temperature: '' };
 
 export function LogbookScreen() {
+  const say = words('logbook');
   const { session, way } = useSurroundings();
   const [query, setQuery] = useState('');
   const [filter, setFilter] = useState(ALL);
@@ -31,40 +31,40 @@ export function LogbookScreen() {
   const reminder = useMemo(() => backupReminder(library, backedUp, session.clock()), [library, backedUp, session]);
   return (
     <>
-      <Heading onBack={() => way.back()}>Logbook</Heading>
+      <Heading onBack={() => way.back()}>{say.title}</Heading>
       <search>
         <form
           onSubmit={(event) => {
             event.preventDefault();
-            session.say(answerOf(found, onDay));
+            session.say(words('lookUp').answer(found));
           }}
         >
           <input
             type="search"
-            aria-label="Find a body, lens, focal length or distance"
-            placeholder="Find a lens"
+            aria-label={say.find.label}
+            placeholder={say.find.short}
             value={query}
             onInput={(event) => setQuery(event.currentTarget.value)}
           />
           <div class="row">
-            <output aria-label="Found" class="muted small grow">
-              {found.length} found
+            <output aria-label={say.find.found} class="muted small grow">
+              {say.found(found.length)}
             </output>
             <button type="submit" class="link">
-              Read aloud
+              {say.find.aloud}
             </button>
             <button type="button" class="link" onClick={() => way.go({ at: 'files' })}>
-              Backup and tables
+              {say.files}
             </button>
           </div>
         </form>
       </search>
       <Filters bodies={kit.bodies} filter={filter} onChange={setFilter} />
-      {reminder && <p class="notice small">{reminder}</p>}
+      {reminder && <p class="notice small">{say.backUp(reminder)}</p>}
       {found.length > 0 ? <Shelf shelf={found} /> : <p class="muted">{nothingFound(shelf, query, filter.show)}</p>}
       {practised.length > 0 && (
         <details>
-          <summary>Practice sweeps ({practised.length})</summary>
+          <summary>{say.practised(practised.length)}</summary>
           <Entries records={practised} />
         </details>
       )}
@@ -79,7 +79,7 @@ function lookUp(finder: ReturnType<typeof finderOf>, query: string): Shelved[] {
 }
 
 function nothingFound(shelf: readonly Shelved[], query: string, show: Show): string {
-  if (shelf.length === 0) return 'No sweep is finished yet. Each one is written down here when it ends. A value from paper goes in by hand, from the start.';
-  if (query.trim() === '') return `Nothing in the logbook is ${show === 'all' ? 'in use' : show}.`;
-  return `Nothing in the logbook answers \u201c${query}\u201d. Try fewer letters.`;
+  const { nothing } = words('logbook');
+  if (shelf.length === 0) return nothing.yet;
+  return query.trim() === '' ? nothing.of[show] : nothing.like(query);
 }

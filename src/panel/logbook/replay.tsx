@@ -2,24 +2,23 @@
 import { useId, useMemo, useState } from 'preact/hooks';
 import type { Journal } from '../../sweep/event.ts';
 import { stagesOf, type Stage } from '../../sweep/replayed.ts';
-import { writeSteps } from '../../sweep/scale.ts';
 import { reasonInWords } from '../../voice/reasons.ts';
 import { Strip } from '../strip/strip.tsx';
-import { holdInWords } from '../words/holds.ts';
-import { holdsCounted } from '../words/quantities.ts';
+import { words } from '../../words/catalogue.ts';
 
 /** Working the stages out takes a while, so that is left until somebody wants to see them. */
 export function Replay({ journal }: { readonly journal: Journal }) {
   const [opened, setOpened] = useState(false);
   return (
     <details onToggle={() => setOpened(true)}>
-      <summary>Replay it, hold by hold</summary>
+      <summary>{words('record').replay.open}</summary>
       {opened && <Stages journal={journal} />}
     </details>
   );
 }
 
 function Stages({ journal }: { readonly journal: Journal }) {
+  const say = words('record').replay;
   const id = useId();
   const stages = useMemo(() => stagesOf(journal), [journal]);
   const [at, setAt] = useState(0);
@@ -27,22 +26,22 @@ function Stages({ journal }: { readonly journal: Journal }) {
   if (!stage) return null;
   const last = stages.length - 1;
   return (
-    <section class="stack" aria-label="Replay">
+    <section class="stack" aria-label={say.title}>
       <Strip sweep={stage.state} />
       <p aria-live="polite">{happened(stage)}</p>
       <p class="muted small">{asked(stage)}</p>
       <div class="field">
         <label for={id} class="small">
-          Step {at + 1} of {last + 1}
+          {say.at(at + 1, last + 1)}
         </label>
         <input id={id} type="range" min="0" max={last} step="1" value={at} onInput={(event) => setAt(event.currentTarget.valueAsNumber)} />
       </div>
       <div class="row">
         <button type="button" class="grow" disabled={at === 0} onClick={() => setAt(at - 1)}>
-          Earlier
+          {say.earlier}
         </button>
         <button type="button" class="grow" disabled={at === last} onClick={() => setAt(at + 1)}>
-          Later
+          {say.later}
         </button>
       </div>
     </section>
@@ -50,32 +49,34 @@ function Stages({ journal }: { readonly journal: Journal }) {
 }
 
 function happened({ is, state: { holds } }: Stage): string {
+  const say = words('record').replay;
   const last = holds.at(-1);
   switch (is) {
     case 'opened':
-      return 'Before the first hold.';
+      return say.opened;
     case 'held':
-      return last ? `Hold ${holds.length}: ${holdInWords({ value: last.value, ...last.verdict, counts: last.reading.counts })}.` : '';
+      return last ? say.held({ number: holds.length, value: last.value, ...last.verdict, counts: last.reading.counts }) : '';
     case 'taken back':
-      return `Taken back: ${holdsCounted(holds.length)} stood.`;
+      return say.takenBack(holds.length);
     case 'begun afresh':
-      return 'The focus had moved: begun afresh.';
+      return say.begunAfresh;
     case 'finished':
-      return 'The end of the sweep.';
+      return say.ended;
   }
 }
 
 function asked({ state: { phase } }: Stage): string {
+  const say = words('record').replay;
   switch (phase.name) {
     case 'finished':
       return '';
     case 'checking':
-      return 'The holds contradicted each other: it asked for a look at the focus.';
+      return say.checking;
     case 'turning':
-      return 'It asked for the focus to be turned.';
+      return say.turning;
     case 'offered':
-      return 'It offered to finish.';
+      return say.offered;
     default:
-      return `Next came ${writeSteps(phase.next.value)}: ${reasonInWords(phase.next)}.`;
+      return say.next(phase.next.value, reasonInWords(phase.next));
   }
 }

@@ -3,31 +3,31 @@
 import { useState } from 'preact/hooks';
 import type { Shelved } from '../../logbook/shelf.ts';
 import { writeSteps } from '../../sweep/scale.ts';
+import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
-import { onDay } from '../words/quantities.ts';
-import { subjectInWords } from '../words/subjects.ts';
 
 const DRAWN = 20;
 
 export function Shelf({ shelf }: { readonly shelf: readonly Shelved[] }) {
+  const say = words('logbook');
   const { way } = useSurroundings();
   const [drawn, setDrawn] = useState(DRAWN);
   return (
     <>
       <ul class="plain entries">
         {shelf.slice(0, drawn).map((shelved) => {
-          const { lens, details } = subjectInWords(shelved.subject);
+          const { subject, value, due: [reason] } = shelved;
           return (
-            <li key={shelved.subject.situation}>
-              <button type="button" onClick={() => way.go({ at: 'situation', id: shelved.subject.situation })}>
-                <span class="found" data-found={shelved.value === null ? 'none' : 'band'}>
-                  {shelved.value === null ? 'none' : writeSteps(shelved.value)}
+            <li key={subject.situation}>
+              <button type="button" onClick={() => way.go({ at: 'situation', id: subject.situation })}>
+                <span class="found" data-found={value === null ? 'none' : 'band'}>
+                  {value === null ? say.noValue : writeSteps(value)}
                 </span>
                 <span class="about">
-                  <b>{lens}</b>
-                  <small>{details}</small>
-                  <small>{standingInWords(shelved)}</small>
-                  {shelved.due.length > 0 && <small class="due">Due again: {shelved.due[0]?.sentence}</small>}
+                  <b>{subject.lens}</b>
+                  <small>{say.details(subject)}</small>
+                  <small>{say.standing(shelved)}</small>
+                  {reason && <small class="due">{say.dueAgain(reason)}</small>}
                 </span>
               </button>
             </li>
@@ -36,23 +36,9 @@ export function Shelf({ shelf }: { readonly shelf: readonly Shelved[] }) {
       </ul>
       {shelf.length > drawn && (
         <button type="button" onClick={() => setDrawn(drawn + 200)}>
-          Show more of {shelf.length}
+          {say.more(shelf.length)}
         </button>
       )}
     </>
   );
-}
-
-export function standingInWords({ state, at, value, measured }: Pick<Shelved, 'state' | 'at' | 'value' | 'measured'>): string {
-  if (state === 'never measured' || at === null) return 'never measured';
-  if (measured?.service) return `needs service, measured ${onDay(measured.at)}`;
-  if (value === null) return `no value found, ${onDay(at)}`;
-  switch (state) {
-    case 'measured':
-      return `measured ${onDay(at)}, not entered yet`;
-    case 'entered':
-      return `entered ${onDay(at)}`;
-    case 'differ':
-      return `entered ${onDay(at)}, but ${writeSteps(measured?.chosen ?? value)} was measured`;
-  }
 }

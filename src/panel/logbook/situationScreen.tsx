@@ -1,15 +1,14 @@
 // One situation: the value to go by, why it is due again, what was measured and entered over time, and what one can do.
 import type { Shelved } from '../../logbook/shelf.ts';
+import { words } from '../../words/catalogue.ts';
 import { BigValue } from '../parts/bigValue.tsx';
 import { Heading } from '../parts/heading.tsx';
 import { useSession, useSurroundings } from '../useSession.ts';
-import { subjectInWords } from '../words/subjects.ts';
 import { EnterForm } from './enterForm.tsx';
 import { HandForm } from './handForm.tsx';
 import { HistoryChart } from './historyChart.tsx';
 import { Repeated } from './repeated.tsx';
 import { HistoryLines } from './historyLines.tsx';
-import { standingInWords } from './shelf.tsx';
 import { useShelf } from './useShelf.ts';
 
 interface Props {
@@ -23,30 +22,32 @@ export function SituationScreen({ id, byHand }: Props) {
   const shelved = useShelf().find(({ subject }) => subject.situation === id);
   return (
     <>
-      <Heading onBack={() => way.back()}>{shelved?.subject.lens ?? 'Logbook'}</Heading>
-      {shelved ? <Page key={id} shelved={shelved} byHand={byHand} /> : <p>This situation is no longer in the logbook.</p>}
+      <Heading onBack={() => way.back()}>{shelved?.subject.lens ?? words('logbook').title}</Heading>
+      {shelved ? <Page key={id} shelved={shelved} byHand={byHand} /> : <p>{words('situation').gone}</p>}
     </>
   );
 }
 
 function Page({ shelved, byHand }: { readonly shelved: Shelved; readonly byHand: boolean }) {
+  const say = words('situation');
+  const { details, standing, due: reasonOf } = words('logbook');
   const { session, way } = useSurroundings();
   const { subject, value, measured, situation, history, due, retired } = shelved;
   const body = session.kit.value.bodies.find(({ id }) => id === situation?.body);
   return (
     <>
-      <p class="muted small">{subjectInWords(subject).details}</p>
-      <section class="result" aria-label="Last value">
-        {value !== null && <BigValue label="Value to go by" value={value} />}
-        <p>{standingInWords(shelved)}</p>
+      <p class="muted small">{details(subject)}</p>
+      <section class="result" aria-label={say.lastValue}>
+        {value !== null && <BigValue label={say.value} value={value} />}
+        <p>{standing(shelved)}</p>
       </section>
       {due.length > 0 && (
         <section class="notice" aria-labelledby="due">
           <div>
-            <h2 id="due">Due again</h2>
+            <h2 id="due">{say.dueAgain}</h2>
             <ul>
-              {due.map(({ why, sentence }) => (
-                <li key={why + sentence}>{sentence}</li>
+              {due.map((reason, at) => (
+                <li key={at}>{reasonOf(reason)}</li>
               ))}
             </ul>
           </div>
@@ -56,7 +57,7 @@ function Page({ shelved, byHand }: { readonly shelved: Shelved; readonly byHand:
       {situation && !retired && session.sweep.value === null && <Sweeps situation={situation.id} known={value !== null} />}
       {situation && body && (
         <button type="button" onClick={() => way.go({ at: 'entering', id: situation.id })}>
-          What to enter for this lens
+          {say.toEnter}
         </button>
       )}
       <HistoryChart history={history} />
@@ -75,7 +76,7 @@ function Page({ shelved, byHand }: { readonly shelved: Shelved; readonly byHand:
       )}
       {situation && (
         <button type="button" onClick={() => session.retireKit('situations', situation.id, situation.retired === null)}>
-          {situation.retired === null ? 'Retire this situation' : 'Bring this situation back'}
+          {situation.retired === null ? say.retire : say.bringBack}
         </button>
       )}
     </>
@@ -84,20 +85,21 @@ function Page({ shelved, byHand }: { readonly shelved: Shelved; readonly byHand:
 
 /** A re-check begins at the old value and is done as soon as the centre is sure. */
 function Sweeps({ situation, known }: { readonly situation: string; readonly known: boolean }) {
+  const say = words('situation');
   const session = useSession();
   const begin = (quick: boolean): void => void session.begin({ with: 'kit', situation, ...(quick ? { care: 'quick' } : {}) });
   return known ? (
     <div class="row">
       <button type="button" class="chief grow" onClick={() => begin(true)}>
-        Quick re-check
+        {say.recheck}
       </button>
       <button type="button" class="grow" onClick={() => begin(false)}>
-        Measure it anew
+        {say.anew}
       </button>
     </div>
   ) : (
     <button type="button" class="chief" onClick={() => begin(false)}>
-      Measure it
+      {say.measure}
     </button>
   );
 }

@@ -3,6 +3,7 @@ import { useCallback, useEffect } from 'preact/hooks';
 import { findingOf } from '../../sweep/finding.ts';
 import { toEnter } from '../../sweep/toEnter.ts';
 import type { BandOutcome, Outcome } from '../../sweep/end/outcome.ts';
+import { isNamed } from '../../sweep/named.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { transferPlan } from '../../sweep/transfer/opened.ts';
 import type { Steps } from '../../units.ts';
@@ -28,7 +29,8 @@ import { PressesNow } from './pressesNow.tsx';
 import { StepButton } from './stepButton.tsx';
 import { CHIEF_WORDS, STEP_WORDS } from './words.ts';
 
-const PlanProgress = late(async () => (await import('../plan/planProgress.tsx')).PlanProgress);
+const WhoseResult = late(async () => (await import('../told/whoseResult.tsx')).WhoseResult);
+const PlanProgress = late(async () => (await import('../plan/planProgress.tsx')).PlanProgress, 'plan');
 
 interface Props {
   readonly sweep: SweepState;
@@ -85,18 +87,20 @@ function Whole({ sweep, outcome, enter, estimates }: WholeProps) {
         {!practice && outcome.found === 'carried over' && finding.is !== 'doubtful' && <CarriedSteps outcome={outcome} marked={mark} />}
         {!practice && value !== null && (
           <>
-            <BodyWarnings situation={plan.subject.situation} />
+            {isNamed(plan.subject) && <BodyWarnings situation={plan.subject.situation} />}
             {outcome.found === 'band' && <NextSteps value={value} marked={mark} />}
           </>
         )}
         {chief === 'mark' && <StepButton word="entered" chief label={CHIEF_WORDS.mark} />}
         {chief === 'what to check' && <WhatToCheck />}
         {chief === 'next lens' && <StepButton word="next" chief label={next} />}
+        {chief === 'measure the width' && <OffTheScale sweep={sweep} outcome={outcome} chief />}
+        <WhoseResult sweep={sweep} />
         <PressesNow sweep={sweep} />
         {planned && <PlanProgress />}
       </OutcomeView>
       {estimates}
-      <OffTheScale sweep={sweep} outcome={outcome} chief={chief === 'measure the width'} />
+      {chief !== 'measure the width' && <OffTheScale sweep={sweep} outcome={outcome} chief={false} />}
       {!practice && finding.is !== 'nothing' && (
         <details>
           <summary>{value === null ? STEP_WORDS.allTheSame : STEP_WORDS.otherwise}</summary>

@@ -7,7 +7,7 @@ import { STEP_WORDS } from './words.ts';
 
 export function PressesNow({ sweep }: { readonly sweep: SweepState }) {
   return (
-    <ul class="plain presses muted small" aria-label={STEP_WORDS.presses}>
+    <ul class="plain now muted small" aria-label={STEP_WORDS.presses}>
       {understood(sweep).presses.map(({ press, means }) => (
         <li key={press}>
           <PressShape press={press} /> {PRESS_MEANS[means]}

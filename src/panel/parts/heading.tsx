@@ -7,9 +7,11 @@ interface Props {
   readonly children: ComponentChildren;
   /** Shows a button that leads back; Escape does the same, except in a field where something may be typed. */
   readonly onBack?: () => void;
+  /** Stands at the end of the line. */
+  readonly beside?: ComponentChildren;
 }
 
-export function Heading({ children, onBack }: Props) {
+export function Heading({ children, onBack, beside }: Props) {
   const heading = useRef<HTMLHeadingElement>(null);
   // Before anything can be pressed on the new screen, or the focus would be taken from there. On the screen that stood in the
   // page before the panel was drawn, it may be somewhere already.
@@ -30,6 +32,7 @@ export function Heading({ children, onBack }: Props) {
       <h1 ref={heading} tabIndex={-1}>
         {children}
       </h1>
+      {beside}
     </header>
   );
 }

@@ -2,22 +2,19 @@
 import { useState } from 'preact/hooks';
 import { Distance } from '../../kit/lengths.ts';
 import { situationsWanted, type Wanted } from '../../logbook/plan/wanted.ts';
-import { failed, got, type Result } from '../../result.ts';
 import type { Millimetres } from '../../units.ts';
-import { inMillimetresTyped } from '../start/typedKit.ts';
+import { words } from '../../words/catalogue.ts';
+import { inMillimetresTyped } from '../words/typedNumber.ts';
 import { Field } from '../parts/field.tsx';
 import { Pick } from '../parts/pick.tsx';
 import { Tick } from '../parts/tick.tsx';
 import { useSurroundings } from '../useSession.ts';
 import * as v from 'valibot';
 
-const ENDS = [
-  { value: 'both', label: 'Both ends' },
-  { value: 'wide', label: 'Wide only' },
-  { value: 'tele', label: 'Tele only' },
-] as const;
+const ENDS = ['both', 'wide', 'tele'] as const;
 
 export function PlanForm({ onPlanned }: { readonly onPlanned: () => void }) {
+  const say = words('plan').form;
   const { session, way } = useSurroundings();
   const kit = session.kit.value;
   const inUse = <Item extends { retired: number | null }>(items: readonly Item[]): Item[] => items.filter(({ retired }) => retired === null);
@@ -38,49 +35,48 @@ export function PlanForm({ onPlanned }: { readonly onPlanned: () => void }) {
   const plan = (event: Event): void => {
     event.preventDefault();
     const distances = distancesTyped(typed);
-    if (!distances.ok) return setRefusal(distances.sentence);
+    if (!distances) return setRefusal(say.distances.fault);
     const among = (items: readonly { id: string }[]): string[] => items.map(({ id }) => id).filter((id) => chosen.has(id));
-    const wanted = situationsWanted({ bodies: among(bodies), lenses: among(lenses), converters: among(converters), ends, distances: distances.value }, kit);
-    if (!wanted.ok) return setRefusal(wanted.sentence);
+    const wanted = situationsWanted({ bodies: among(bodies), lenses: among(lenses), converters: among(converters), ends, distances }, kit);
+    if (!wanted.ok) return setRefusal(say.fault(wanted.fault));
     const saved = wanted.value.map((situation) => session.saveSituation(situation));
     const refused = saved.find(({ ok }) => !ok);
-    if (refused && !refused.ok) return setRefusal(refused.faults[0]?.sentence ?? 'This does not fit. Check what you chose.');
+    if (refused && !refused.ok) return setRefusal(refused.faults[0]?.sentence ?? say.unfit);
     session.planJob(saved.flatMap((one) => (one.ok ? [one.id] : [])));
     onPlanned();
   };
   if (bodies.length === 0 || lenses.length === 0) {
     return (
       <>
-        <p>A plan is made from your kit: add a body and a lens first.</p>
+        <p>{say.noKit}</p>
         <button type="button" class="chief" onClick={() => way.go({ at: 'kit' })}>
-          To the kit
+          {say.toKit}
         </button>
       </>
     );
   }
   return (
     <form class="stack" noValidate onSubmit={plan}>
-      <p class="muted small">Choose what is to be measured. The order is found so that the tripod moves least, then kit is swapped least.</p>
-      {list('Bodies', bodies)}
-      {list('Lenses', lenses)}
-      {list('Also with', converters)}
-      <Pick legend="Zooms" options={ENDS} chosen={ends} onChoose={setEnds} />
-      <Field label="Distances, m" text={typed} hint="Such as 2.5 8. Empty: fifty focal lengths each." onTyped={setTyped} />
+      <p class="muted small">{say.about}</p>
+      {list(say.bodies, bodies)}
+      {list(say.lenses, lenses)}
+      {list(say.converters, converters)}
+      <Pick legend={say.zooms} options={ENDS.map((value) => ({ value, label: say.ends[value] }))} chosen={ends} onChoose={setEnds} />
+      <Field label={say.distances.label} text={typed} hint={say.distances.hint} onTyped={setTyped} />
       {refusal && (
         <p class="fault" role="alert">
           {refusal}
         </p>
       )}
       <button type="submit" class="chief">
-        Make the plan
+        {say.make}
       </button>
     </form>
   );
 }
 
-/** Distances in metres, apart by spaces or semicolons. */
-function distancesTyped(text: string): Result<Millimetres[]> {
+/** Distances in metres, apart by spaces or semicolons; null where one of them is none. */
+function distancesTyped(text: string): Millimetres[] | null {
   const distances = text.split(/[\s;]+|,\s+/).filter((part) => part !== '').map(inMillimetresTyped);
-  const fault = distances.map((distance) => v.safeParse(Distance, distance)).find(({ success }) => !success);
-  return fault ? failed('Enter distances in metres, from 0.05 to 500, with a space between them.') : got([...new Set(distances)]);
+  return distances.every((distance) => v.is(Distance, distance)) ? [...new Set(distances)] : null;
 }

@@ -6,14 +6,14 @@ import { progressInWords, usePlanNow } from './useProgress.ts';
 export function PlanProgress() {
   const session = useSession();
   const now = usePlanNow();
-  const words = now && progressInWords(now);
+  const said = now && progressInWords(now);
   const sweep = session.sweep.value?.id;
   const kept = session.records.value.some(({ id }) => id === sweep);
   const saidRef = useRef(false);
   useEffect(() => {
-    if (!words || !kept || saidRef.current) return;
+    if (!said || !kept || saidRef.current) return;
     saidRef.current = true;
-    session.sayNext(words);
-  }, [words, kept, session]);
-  return words ? <p class="notice small">{words}</p> : null;
+    session.sayNext(said);
+  }, [said, kept, session]);
+  return said ? <p class="notice small">{said}</p> : null;
 }

@@ -1,12 +1,14 @@
 // The plan of a job: made from the kit, then worked off from top to bottom, and picked up again where it stood.
 import { useState } from 'preact/hooks';
+import { words } from '../../words/catalogue.ts';
 import { Heading } from '../parts/heading.tsx';
 import { useSurroundings } from '../useSession.ts';
 import { PlanForm } from './planForm.tsx';
 import { StationList } from './stationList.tsx';
-import { minutes, progressInWords, usePlanNow } from './useProgress.ts';
+import { progressInWords, usePlanNow } from './useProgress.ts';
 
 export function PlanScreen() {
+  const say = words('plan');
   const { session, way } = useSurroundings();
   const now = usePlanNow();
   const [anew, setAnew] = useState(false);
@@ -14,8 +16,8 @@ export function PlanScreen() {
   if (!now || anew) {
     return (
       <>
-        <Heading onBack={() => (anew ? setAnew(false) : way.back())}>Plan</Heading>
-        {anew && <p class="notice small">A new plan takes the place of the old one. What was measured stays in the logbook.</p>}
+        <Heading onBack={() => (anew ? setAnew(false) : way.back())}>{say.title}</Heading>
+        {anew && <p class="notice small">{say.replaces}</p>}
         <PlanForm onPlanned={() => setAnew(false)} />
       </>
     );
@@ -27,28 +29,24 @@ export function PlanScreen() {
   };
   return (
     <>
-      <Heading onBack={() => way.back()}>Plan</Heading>
+      <Heading onBack={() => way.back()}>{say.title}</Heading>
       <output>{progressInWords(now)}</output>
-      <progress aria-label="Measured" max={now.progress.stations.length} value={now.progress.done} />
+      <progress aria-label={say.measured} max={now.progress.stations.length} value={now.progress.done} />
       {next && session.sweep.value === null && (
         <button type="button" class="chief" onClick={() => void begin()}>
-          Measure the next
+          {say.next}
         </button>
       )}
-      {session.sweep.value !== null && <p class="notice small">A sweep is under way. Go on with it from the start first.</p>}
+      {session.sweep.value !== null && <p class="notice small">{say.underWay}</p>}
       {refusal && (
         <p class="fault" role="alert">
           {refusal}
         </p>
       )}
       <StationList now={now} />
-      <p class="muted small">
-        {now.pace.sweeps === 0
-          ? `The minutes are a guess, ${minutes(now.pace.perSweep)} a sweep, until you have finished one.`
-          : `The minutes go by your own pace, ${minutes(now.pace.perSweep)} a sweep.`}
-      </p>
+      <p class="muted small">{say.pace(now.pace)}</p>
       <button type="button" onClick={() => setAnew(true)}>
-        Plan anew
+        {say.anew}
       </button>
     </>
   );

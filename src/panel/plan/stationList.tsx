@@ -1,33 +1,32 @@
 // The situations of a plan in their order, with what has to be changed before each. A shape says which are done.
-import type { Change } from '../../logbook/plan/changes.ts';
 import type { Progress } from '../../logbook/plan/jobPlan.ts';
-import { writeSteps } from '../../sweep/scale.ts';
+import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
-import { subjectInWords } from '../words/subjects.ts';
 import type { PlanNow } from './useProgress.ts';
 
 type Station = Progress['stations'][number];
 
 export function StationList({ now: { progress, shelved } }: { readonly now: PlanNow }) {
+  const say = words('plan');
   const { way } = useSurroundings();
   return (
-    <ol class="plain stations" aria-label="Situations">
+    <ol class="plain stations" aria-label={say.stations}>
       {progress.stations.map(({ stop, is, change }) => {
         const known = shelved.get(stop.id);
         if (!known) return null;
-        const { lens, details } = subjectInWords(known.subject);
+        const { subject, measured } = known;
         return (
           <li key={stop.id} data-is={is}>
             <Mark is={is} />
             <div>
-              {change && <small>{changeInWords(change)}</small>}
-              <b>{lens}</b>
-              <small>{details}</small>
+              {change && <small>{say.before(change)}</small>}
+              <b>{subject.lens}</b>
+              <small>{say.details(subject)}</small>
               <span class="row">
-                <small>{is === 'done' ? doneInWords(known.measured?.chosen ?? null) : is}</small>
+                <small>{is === 'done' ? say.done(measured?.chosen ?? null) : say.is[is]}</small>
                 {is === 'done' && (
-                  <button type="button" class="link small" aria-label={`What to enter for ${lens}, ${details}`} onClick={() => way.go({ at: 'entering', id: stop.id })}>
-                    What to enter
+                  <button type="button" class="link small" aria-label={say.toEnterFor(subject)} onClick={() => way.go({ at: 'entering', id: stop.id })}>
+                    {say.toEnter}
                   </button>
                 )}
               </span>
@@ -39,8 +38,6 @@ export function StationList({ now: { progress, shelved } }: { readonly now: Plan
   );
 }
 
-const doneInWords = (value: number | null): string => (value === null ? 'done: no value' : `done: ${writeSteps(value)}`);
-
 /** A full disc: done; a disc in a ring: next; a hollow ring: to do. */
 function Mark({ is }: Pick<Station, 'is'>) {
   return (
@@ -49,17 +46,4 @@ function Mark({ is }: Pick<Station, 'is'>) {
       {is !== 'to do' && <circle cx="9" cy="9" r={is === 'done' ? 8 : 3.5} fill="currentColor" />}
     </svg>
   );
-}
-
-const SAID: readonly (readonly [keyof Change, string])[] = [
-  ['tripod', 'move the tripod'],
-  ['body', 'change the body'],
-  ['lens', 'change the lens'],
-  ['converter', 'change the converter'],
-  ['zoom', 'turn the zoom'],
-];
-
-function changeInWords(change: Change): string {
-  const [first, ...rest] = SAID.filter(([part]) => change[part]).map(([, words]) => words);
-  return first ? `${[first.charAt(0).toUpperCase() + first.slice(1), ...rest].join(', ')}:` : '';
 }

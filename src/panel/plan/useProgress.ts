@@ -3,9 +3,9 @@ import { useMemo } from 'preact/hooks';
 import type { Shelved } from '../../logbook/shelf.ts';
 import { progressOf, type Progress } from '../../logbook/plan/jobPlan.ts';
 import { paceOf, type SweepTime } from '../../logbook/plan/pace.ts';
+import { words } from '../../words/catalogue.ts';
 import { useShelf } from '../logbook/useShelf.ts';
 import { useSession } from '../useSession.ts';
-import { subjectInWords } from '../words/subjects.ts';
 
 export interface PlanNow {
   readonly progress: Progress;
@@ -26,16 +26,8 @@ export function usePlanNow(): PlanNow | null {
   }, [plan, kit, records, shelf]);
 }
 
-/** In one sentence or two, to be read and to be heard. */
+/** To be read and to be heard. */
 export function progressInWords({ progress: { done, stations, next, left }, shelved }: PlanNow): string {
-  const count = `${done} of ${stations.length} measured`;
-  const subject = next && shelved.get(next.id)?.subject;
-  if (!subject) return `${count}: the plan is done.`;
-  const { lens, details } = subjectInWords(subject);
-  return `${count}, about ${minutes(left)} left. Next: ${lens}, ${details}.`;
-}
-
-export function minutes(seconds: number): string {
-  const whole = Math.max(1, Math.round(seconds / 60));
-  return whole < 100 ? `${whole} min` : `${Math.floor(whole / 60)} h ${whole % 60} min`;
+  const subject = (next && shelved.get(next.id)?.subject) ?? null;
+  return words('plan').progress({ done, all: stations.length, left, next: subject }).join(' ');
 }

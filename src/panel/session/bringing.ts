@@ -11,6 +11,7 @@ import { DONE, failed, type Result } from '../../result.ts';
 import type { Moment } from '../../units.ts';
 import { joinTaught } from '../../voice/ownWords/forgetting.ts';
 import type { Take } from '../../voice/ownWords/take.ts';
+import { words } from '../../words/catalogue.ts';
 import type { Keeper } from './keeper.ts';
 import type { LibraryStore } from './library.ts';
 import type { Ports } from './ports.ts';
@@ -22,7 +23,7 @@ export async function bring({ store, snapshots, now, keeper, library }: World, b
   const stored = await store.read();
   if (!stored.ok) return stored;
   const copied = await (await snapshots()).keep({ at: now(), why: 'before an import', stored: stored.value });
-  if (!copied.ok) return failed('No copy of what is here can be kept, so nothing was brought in. Free some space on the disk and try again.');
+  if (!copied.ok) return failed(words('session').bringing.notCopied);
   const { contents } = contentsOf(stored.value);
   const mine = libraryOf(contents);
   const after = restored(mine, brought, how);
@@ -30,16 +31,17 @@ export async function bring({ store, snapshots, now, keeper, library }: World, b
   await keeper.keep(changes);
   library.take({ ...contents, ...after });
   return Object.keys(changes).some((key) => keeper.waitsFor(key))
-    ? failed('It is shown here but not on the disk yet: leave this panel open, it is tried again until that works.')
+    ? failed(words('session').stored.notOnDisk)
     : DONE;
 }
 
 /** Puts the logbook back as it was in a copy. */
 export async function bringBack(world: World, at: Moment): Promise<Result> {
   const copy = await (await world.snapshots()).read(at);
-  if (!copy.ok) return copy;
+  const say = words('session');
+  if (!copy.ok) return failed(say.copies.fault[copy.fault]);
   const migrated = migrate(copy.value.stored);
-  if (migrated.is === 'too new') return failed('That copy was made by a newer Sweepbook. Update this one, then try again.');
+  if (migrated.is === 'too new') return failed(say.bringing.tooNew);
   const { contents } = contentsOf(migrated.is === 'changed' ? migrated.stored : copy.value.stored);
   return bring(world, libraryOf(contents), 'replace');
 }

@@ -11,15 +11,22 @@ import type { Settings } from '../../settings.ts';
 import type { Ports } from './ports.ts';
 import type { Troubles } from './troubles.ts';
 
+/** Without written words the screen shows it in a place of its own, and the latest prompt stands. */
+type Said = Pick<InWords, 'spoken'> & Partial<InWords>;
+
 export interface Carrier {
   /** The latest prompt in words. */
   readonly announcement: ReadonlySignal<string>;
   /** `at`: the moment of the event that the effects come from. */
   carry(effects: readonly Effect[], at: Moment): void;
   /** Says something that belongs to no step, in place of what is being said beside the sweep; its clock runs on. */
-  tell(words: InWords): void;
+  tell(words: Said): void;
   /** Says this when what is being said has been said, unless the sweep moves first. */
-  tellNext(words: InWords): void;
+  tellNext(words: Said): void;
+  /** Says this after what is being said; what is shown and announced stays. */
+  sayBeside(spoken: string): void;
+  /** What was last said could not be spoken: no voice on this computer answers. */
+  readonly mute: ReadonlySignal<boolean>;
   /** Does this in its turn, whatever comes meanwhile. */
   inTurn(work: () => Promise<void> | void): void;
   /** Cuts off what is being said, and nothing else. */
@@ -46,11 +53,12 @@ const FIRST_MINUTES = 180;
 
 export function createCarrier(world: CarrierWorld, owner: CarrierOwner): Carrier {
   const announcement = signal('');
+  const mute = signal(false);
   let turn = Promise.resolve();
   /** Steps taken so far; what an earlier one still wanted to say is dropped. */
   let latest = 0;
   /** The newest thing told: an older one that still waits is dropped. */
-  let newest: InWords | null = null;
+  let newest: Said | null = null;
   /** When the first step was carried out here. */
   let first: Moment | null = null;
   const isUsedToIt = (): boolean => first !== null && between(first, world.now()) > FIRST_MINUTES;
@@ -68,20 +76,23 @@ export function createCarrier(world: CarrierWorld, owner: CarrierOwner): Carrier
     world.speech.cancel();
   }
 
-  async function say({ spoken, written }: InWords): Promise<void> {
-    announcement.value = written;
-    const { speak, rate, voice } = world.settings.peek().voice;
-    if (!speak) return;
+  function say({ spoken, written }: Said): Promise<void> {
+    if (written !== undefined) announcement.value = written;
+    return speak(spoken);
+  }
+
+  async function speak(spoken: string): Promise<void> {
+    const { voice, loudness } = world.settings.peek();
+    if (!voice.speak) return;
     const hearAgain = world.deafen();
-    const said = await world.speech.say(spoken, { rate, voice });
+    mute.value = (await world.speech.say(spoken, { ...voice, loudness })) === 'no voice';
     hearAgain();
-    if (said.ok) world.troubles.clear('speech');
-    else world.troubles.add('speech', said.sentence);
   }
 
   function sound(tone: Tone, after: Seconds): void {
-    if (!world.settings.peek().sound) return;
-    const length = world.tones.play(tone, after);
+    const settings = world.settings.peek();
+    if (!settings.sound) return;
+    const length = world.tones.play(tone, after, settings.loudness);
     const step = latest;
     setTimeout(() => {
       if (step === latest) setTimeout(world.deafen(), length * 1000);
@@ -114,6 +125,8 @@ export function createCarrier(world: CarrierWorld, owner: CarrierOwner): Carrier
 
   return {
     announcement,
+    mute,
+    sayBeside: (spoken) => inTurn(() => speak(spoken)),
     inTurn,
     silence,
     hush: () => world.speech.cancel(),

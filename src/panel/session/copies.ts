@@ -3,6 +3,7 @@
 import { KEY, setAsideKey } from '../../logbook/keys.ts';
 import { isEmpty, type Stored } from '../../logbook/stored.ts';
 import { between, type Moment } from '../../units.ts';
+import { words } from '../../words/catalogue.ts';
 import type { Keeper } from './keeper.ts';
 import type { Ports } from './ports.ts';
 import type { Troubles } from './troubles.ts';
@@ -16,7 +17,7 @@ export async function copyOfTheDay(world: CopyWorld, stored: Stored, reload: () 
   const { snapshots, troubles, now } = world;
   const times = await (await snapshots()).times();
   if (!times.ok) {
-    troubles.add('copies', times.sentence);
+    troubles.add('copies', words('session').copies.fault[times.fault]);
     return;
   }
   const [newest] = times.value;
@@ -29,9 +30,9 @@ export async function copyOfTheDay(world: CopyWorld, stored: Stored, reload: () 
 
 function offer(world: CopyWorld, at: Moment, reload: () => void): void {
   const { snapshots, store, keeper, troubles, now } = world;
-  const day = new Date(at).toLocaleString();
-  troubles.add('bring back', `Nothing is stored here any more, but there is a copy of everything from ${day}.`, {
-    label: 'Bring it back',
+  const say = words('session');
+  troubles.add('wiped', say.copies.offered(at), {
+    label: say.copies.bringBack,
     run: () => void bringBack(),
   });
 
@@ -39,13 +40,13 @@ function offer(world: CopyWorld, at: Moment, reload: () => void): void {
   async function bringBack(): Promise<void> {
     const [snapshot, there] = [await (await snapshots()).read(at), await store.read()];
     if (!snapshot.ok || !there.ok) {
-      troubles.add('bring back', snapshot.ok ? 'What is stored cannot be read just now. Try it again.' : snapshot.sentence);
+      troubles.add('wiped', snapshot.ok ? say.stored.unread : say.copies.fault[snapshot.fault]);
       return;
     }
     const kit = there.value[KEY.kit];
     const stays = KEY.live in there.value ? { [KEY.live]: there.value[KEY.live] } : {};
     await keeper.keep({ ...snapshot.value.stored, ...stays, ...(kit === undefined ? {} : { [setAsideKey(KEY.kit, now())]: kit }) });
-    troubles.clear('bring back');
+    troubles.clear('wiped');
     reload();
   }
 }
@@ -53,5 +54,5 @@ function offer(world: CopyWorld, at: Moment, reload: () => void): void {
 export async function keepCopy({ snapshots, troubles, now }: CopyWorld, why: 'daily' | 'before a migration', stored: Stored): Promise<void> {
   const kept = await (await snapshots()).keep({ at: now(), why, stored: { ...stored } });
   if (kept.ok) troubles.clear('copies');
-  else troubles.add('copies', kept.sentence);
+  else troubles.add('copies', words('session').copies.fault[kept.fault]);
 }

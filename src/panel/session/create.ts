@@ -11,7 +11,7 @@ import { NOT_READ } from './notRead.ts';
 import { createLibrary } from './library.ts';
 import { createLive } from './live.ts';
 import type { Ports } from './ports.ts';
-import type { Attendant, Session } from './session.ts';
+import type { Attendant, LeftFor, Session } from './session.ts';
 import { failed } from '../../result.ts';
 import { createTold } from './told.ts';
 import { UNREAD } from '../../unread.ts';
@@ -19,6 +19,7 @@ import { readWords } from '../../words/catalogue.ts';
 import { createTroubles } from './troubles.ts';
 
 const TICK = 100;
+const UNTOLD = { ok: false, fault: { of: null, sentence: NOT_READ } } as const;
 const UNSAVED = { ok: false, faults: [{ field: null, sentence: NOT_READ }] } as const;
 
 export function createSession(ports: Ports): Session {
@@ -40,17 +41,16 @@ export function createSession(ports: Ports): Session {
       withdraw: (id) => library.withdraw(id),
     },
   );
-  /** On from a result. */
-  const nextLens = (): void => void live.leave();
-  const told = createTold(live, now, () => desk, nextLens);
+  const told = createTold(live, now, () => desk, () => nextLens());
   const attending = signal<Attendant | null>(null);
+  const leftFor = signal<LeftFor | null>(null);
   // Beside a sweep a press waits for a possible second one, as it does during a hold.
   const gestures = createGestures(
     now,
     () => (attending.peek() ? 'holding' : (live.sweep.peek()?.phase.name ?? null)),
     (press) => (attending.peek() ?? told).take(press),
   );
-  hearing.start(live, library, told, attending);
+  hearing.start(live, library, told, attending, nextLens);
 
   store.onChange((changes) => {
     if (!contentsOf || !library.isFilled()) return;
@@ -66,13 +66,14 @@ export function createSession(ports: Ports): Session {
   }
 
   async function read(): Promise<void> {
-    const [part] = await Promise.all([import('./desk.ts'), readWords('kit')]).catch(() => [null]);
+    const [part] = await Promise.all([import('./desk.ts'), readWords('kit', 'session')]).catch(() => [null]);
     const contents = part ? await part.load({ ...ports, keeper, troubles }, () => void read()).catch(() => unread()) : unread();
     if (!part || contents === null) return;
-    desk = part.createDesk(library, live.carrier, ports.newId, now);
+    desk = part.createDesk({ library, live, newId: ports.newId, now });
     ({ contentsOf } = part);
     library.take(contents);
     part.watchSync({ ...ports, library, troubles });
+    part.watchRoute({ ...ports, ...live, ...library, troubles });
     await live.adopt(contents.live);
   }
 
@@ -87,6 +88,23 @@ export function createSession(ports: Ports): Session {
     const state = live.sweep.peek();
     return state?.id === record && state.phase.name === 'finished';
   };
+
+  /** What was held goes into the logbook, under a stand-in where nobody has named it. */
+  function keepUnderSomeName(): void {
+    const state = live.sweep.peek();
+    if (live.role.peek() === 'owner' && state && state.holds.length + state.spent.length > 0) desk?.named();
+  }
+
+  async function leave(wanted: LeftFor | null): Promise<void> {
+    keepUnderSomeName();
+    leftFor.value = wanted;
+    await live.leave();
+  }
+
+  /** On from a result; the practice camera has no next lens. */
+  function nextLens(name: string | null = null): void {
+    void leave(live.sweep.peek()?.plan.practice ? null : { name });
+  }
 
   return {
     ready: read(),
@@ -104,7 +122,13 @@ export function createSession(ports: Ports): Session {
     announcement: live.carrier.announcement,
     heard: told.latest,
     ear: hearing.state,
-    understood: computed(() => (live.sweep.value ? understood(live.sweep.value) : null)),
+    deaf: hearing.deaf,
+    mute: live.carrier.mute,
+    microphone: ports.microphone,
+    listenAgain: hearing.again,
+    trySound: async () => (await import('./tryingSound.ts')).trySound(ports, library.settings.peek(), hearing.deafen),
+    understood: computed(() => (live.sweep.value ? understood(live.sweep.value, told.asked.value) : null)),
+    pressAsked: told.asked,
     pressed: gestures.pressed,
     now: ticking(() => live.sweep.value?.phase.name === 'holding', now),
     input(input) {
@@ -120,16 +144,26 @@ export function createSession(ports: Ports): Session {
     async begin(beginning) {
       if (!library.isFilled()) return failed(NOT_READ);
       const { planFor } = await import('./plan.ts');
-      const plan = planFor(beginning, library, ports.newSeed);
+      if (beginning.with === 'transfer' && isOver(beginning.record)) {
+        keepUnderSomeName();
+        await new Promise<void>((done) => live.carrier.inTurn(done));
+      }
+      const plan = planFor(beginning, library, ports.newSeed, desk);
       if (!plan.ok) return plan;
       touched();
       if (beginning.with === 'transfer' && isOver(beginning.record)) await live.leave();
       const begun = await live.begin(plan.value);
+      if (begun.ok) leftFor.value = null;
       if (begun.ok) ports.wakeLock.keepAwake();
       return begun;
     },
-    leave: () => void live.leave(),
+    leave: () => void leave(null),
     nextLens,
+    leftFor,
+    describe: (told) => desk?.describe(told) ?? UNTOLD,
+    named: () => desk?.named() ?? null,
+    nameKept: (situation, told) => desk?.nameKept(situation, told) ?? UNTOLD,
+    situationFor: (about) => desk?.situationFor(about) ?? UNSAVED,
     propose: (value) => desk?.propose(value),
     saveBody: (draft) => desk?.saveBody(draft) ?? UNSAVED,
     saveLens: (draft) => desk?.saveLens(draft) ?? UNSAVED,
@@ -158,6 +192,7 @@ export function createSession(ports: Ports): Session {
     backUp: () => library.backUp(now()),
     say: (sentence) => live.carrier.tell({ spoken: sentence, written: sentence }),
     sayNext: (sentence) => live.carrier.tellNext({ spoken: sentence, written: sentence }),
+    sayShown: (sentence, when) => live.carrier[when === 'now' ? 'tell' : 'tellNext']({ spoken: sentence }),
     clock: now,
     changeSettings: library.changeSettings,
     syncValues: (on) => library.changeSettings({ logbook: { sync: on ? ports.newId() : null } }),
@@ -172,7 +207,7 @@ export function createSession(ports: Ports): Session {
         if (attending.peek() === attendant) attending.value = null;
       };
     },
-    noteBench: live.noteBench,
+    noteBench: (bench) => desk?.noteBench(bench) ?? false,
     dismiss: troubles.dismiss,
   };
 }

@@ -4,6 +4,7 @@ import { unknownConditions } from '../../logbook/conditions.ts';
 import type { Entry } from '../../logbook/entry.ts';
 import { toEnter } from '../../sweep/toEnter.ts';
 import { writeSteps } from '../../sweep/scale.ts';
+import type { Subject } from '../../sweep/plan.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import type { Moment, Steps } from '../../units.ts';
 import { sayCorrection } from '../../voice/numbers.ts';
@@ -27,12 +28,14 @@ interface World {
   readonly carrier: Pick<Carrier, 'inTurn' | 'tell'>;
   readonly now: () => Moment;
   readonly newId: () => string;
+  /** Whose result it is, a stand-in where nobody has said so. */
+  readonly named: () => Subject | null;
 }
 
 /** The newest entry that rests on this sweep. */
 export const markOf = (entries: readonly Entry[], sweep: string): Entry | undefined => entries.findLast(({ record }) => record === sweep);
 
-export function createEnding({ library, carrier, now, newId }: World): Ending {
+export function createEnding({ library, carrier, now, newId, named }: World): Ending {
   let proposed: Steps | null = null;
 
   const told = (words: InWords): string => {
@@ -50,7 +53,9 @@ export function createEnding({ library, carrier, now, newId }: World): Ending {
       const value = proposed ?? found;
       if (markOf(library.entries.peek(), id)?.value === value) return told(ALREADY_MARKED(sayCorrection(value), writeSteps(value)));
       const at = now();
-      const kept = library.addEntry({ id: newId(), at, subject: plan.subject, value, record: id, conditions: unknownConditions(at) });
+      const subject = named();
+      if (!subject) return '';
+      const kept = library.addEntry({ id: newId(), at, subject, value, record: id, conditions: unknownConditions(at) });
       carrier.inTurn(() => kept);
       return told(MARKED(sayCorrection(value), writeSteps(value)));
     },

@@ -2,6 +2,7 @@
 import { KEY, recordKey } from '../../logbook/keys.ts';
 import { withoutHeard } from '../../logbook/withoutHeard.ts';
 import { DONE, failed, type Result } from '../../result.ts';
+import { words } from '../../words/catalogue.ts';
 import type { Keeper } from './keeper.ts';
 import type { LibraryStore } from './library.ts';
 import type { Live } from './live.ts';
@@ -10,7 +11,8 @@ import type { Ports } from './ports.ts';
 type World = Pick<Ports, 'store' | 'snapshots'> & { readonly keeper: Keeper; readonly library: LibraryStore; readonly live: Live };
 
 export async function eraseHeard({ store, snapshots, keeper, library, live }: World): Promise<Result> {
-  if (live.role.peek() !== 'owner') return failed('A sweep runs in another window. Erase what was heard there, or take the sweep over.');
+  const say = words('session').erasing;
+  if (live.role.peek() !== 'owner') return failed(say.elsewhere);
   await live.rewrite(withoutHeard);
   const stored = await store.read();
   if (!stored.ok) return stored;
@@ -23,14 +25,14 @@ export async function eraseHeard({ store, snapshots, keeper, library, live }: Wo
   await keeper.keep(Object.fromEntries(changed.map(([key, value]) => [key, withoutHeard(value)])));
   const copies = await snapshots();
   const times = await copies.times();
-  if (!times.ok) return failed('What was heard is erased, but the daily copies cannot be read just now. Try it again.');
+  if (!times.ok) return failed(say.copiesUnread);
   for (const at of times.value) {
     const copy = await copies.read(at);
     const cleared = copy.ok ? withoutHeard(copy.value) : null;
     const kept = copy.ok && cleared && cleared !== copy.value ? await copies.keep(cleared) : copy;
-    if (!kept.ok) return failed('What was heard is erased, but one of the daily copies is not. Try it again.');
+    if (!kept.ok) return failed(say.copyLeft);
   }
   return changed.some(([key]) => keeper.waitsFor(key)) || keeper.waitsFor(KEY.live)
-    ? failed('It is gone from the screen but not from the disk yet: leave this panel open, it is tried again until that works.')
+    ? failed(say.notOnDisk)
     : DONE;
 }

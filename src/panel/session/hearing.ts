@@ -1,7 +1,8 @@
 // Listening for words while a sweep, its result or a set-up walk stands here, once the person has said yes to it. What it takes to listen
 // is read then, and not at all where nobody does.
 import { computed, effect, signal, type ReadonlySignal } from '@preact/signals';
-import { UNREAD } from '../../unread.ts';
+import type { Deaf } from '../../voice/deaf.ts';
+import { readWords } from '../../words/catalogue.ts';
 import type { LibraryStore } from './library.ts';
 import type { Listener } from './listener.ts';
 import type { Live } from './live.ts';
@@ -12,24 +13,30 @@ import type { Troubles } from './troubles.ts';
 
 export interface Hearing {
   readonly state: ReadonlySignal<EarState>;
+  /** Why nothing is heard although it is listened for. */
+  readonly deaf: ReadonlySignal<Deaf | null>;
+  /** Tries again at once; `here`: also where another window listens. */
+  again(here: boolean): void;
   /** Deaf until the returned function is called, and a moment longer. */
   deafen(): () => void;
   /** Opens and closes the ear from now on. */
-  start(live: Live, library: LibraryStore, told: Told, attending: ReadonlySignal<Attendant | null>): void;
+  start(live: Live, library: LibraryStore, told: Told, attending: ReadonlySignal<Attendant | null>, onNextLens: (name: string) => void): void;
   /** The one switch; true when it is the switch that opens the ear, and tells nothing else. */
   contact(move: 'down' | 'up'): boolean;
 }
 
-
-export function createHearing(ports: Pick<Ports, 'ear' | 'openPage' | 'takes' | 'now'>, troubles: Troubles): Hearing {
+export function createHearing(ports: Pick<Ports, 'ear' | 'takes' | 'now'>, troubles: Troubles): Hearing {
   const state = signal<EarState>('off');
+  const deaf = signal<Deaf | null>(null);
   let listener: Listener | null = null;
 
   return {
     state,
+    deaf,
+    again: (here) => listener?.again(here),
     deafen: () => listener?.deafen() ?? (() => undefined),
     contact: (move) => listener?.contact(move) ?? false,
-    start(live, library, told, attending) {
+    start(live, library, told, attending, onNextLens) {
       const voice = computed(() => {
         // To the end: at a result "entered", "next" and "undo" are still heard.
         const isSweeping = live.role.value === 'owner' && live.sweep.value !== null;
@@ -42,10 +49,10 @@ export function createHearing(ports: Pick<Ports, 'ear' | 'openPage' | 'takes' | 
       async function read(): Promise<void> {
         stop();
         try {
-          const { createListener } = await import('./listener.ts');
-          listener = createListener({ ...ports, ear: await ports.ear(), troubles, live, library, told, attending, voice, state });
+          const [{ createListener }] = await Promise.all([import('./listener.ts'), readWords('voice')]);
+          listener = createListener({ ...ports, ear: await ports.ear(), troubles, live, library, told, attending, voice, state, deaf, onNextLens });
         } catch {
-          troubles.add('ear', UNREAD);
+          deaf.value = 'unread';
         }
       }
     },

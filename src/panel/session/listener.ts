@@ -1,22 +1,25 @@
 // What is heard becomes what is told. One matcher decides whichever recogniser heard; what it does not find clear is read
 // back and counts when it is said again. The ear is open only while a sweep or its result stands here, or only when the switch asks for it.
 import { computed, effect, signal, type ReadonlySignal, type Signal } from '@preact/signals';
-import type { Ear, RecognisedBy } from '../../platform/ear/ear.ts';
+import type { Deaf, RecognisedBy } from '../../voice/deaf.ts';
+import type { Ear } from '../../platform/ear/ear.ts';
 import type { EarOwner } from '../../platform/ear/owner.ts';
 import type { Settings } from '../../settings.ts';
 import type { SweepEvent } from '../../sweep/event.ts';
 import type { Word } from '../../sweep/inputs.ts';
-import type { SweepState } from '../../sweep/state.ts';
+import { heeded } from '../../sweep/heeded.ts';
 import { understood } from '../../sweep/understood.ts';
 import { decide, NOT_TAKEN, questionInWords, SAY_AGAIN, type Decision, type Question } from '../../voice/askBack.ts';
 import type { Candidate } from '../../voice/matching.ts';
 import type { InWords } from '../../voice/outcomes.ts';
 import { englishLanguage } from '../../voice/phonetic/language.ts';
+import { asName, nameAfterNext } from '../../voice/nextLens.ts';
 import { lookUpIn } from '../../voice/phonetic/lookUp.ts';
 import { matcherFor } from '../../voice/phonetic/match.ts';
 import { LANGUAGE } from '../../voice/vocabulary/en.ts';
 import { spokenWordsFor } from '../../voice/wordsNow.ts';
 import { UNREAD } from '../../unread.ts';
+import { words } from '../../words/catalogue.ts';
 import { createGate } from './gate.ts';
 import { createLearning } from './learning.ts';
 import type { LibraryStore } from './library.ts';
@@ -28,12 +31,12 @@ import type { Troubles } from './troubles.ts';
 
 export interface Listener {
   deafen(): () => void;
+  again(here: boolean): void;
   contact(move: 'down' | 'up'): boolean;
 }
 
 interface World {
   readonly ear: (owner: EarOwner) => Ear;
-  readonly openPage: Ports['openPage'];
   readonly takes: Ports['takes'];
   readonly now: Ports['now'];
   readonly troubles: Troubles;
@@ -45,10 +48,12 @@ interface World {
   /** How to listen now; null while nothing is to be listened for. */
   readonly voice: ReadonlySignal<Settings['voice'] | null>;
   readonly state: Signal<EarState>;
+  /** The finished sweep is to be left for the lens of this name. */
+  readonly onNextLens: (name: string) => void;
+  readonly deaf: Signal<Deaf | null>;
 }
 
-const TROUBLE = 'ear';
-const PAGE_LABEL = { 'microphone.html': 'Open the microphone page', 'hearing.html': 'Open the hearing check' } as const;
+const TROUBLE = 'looking up';
 /** Guesses kept of each thing heard, and how many words of it: longer is talk, which is nobody's business. */
 const GUESSES_KEPT = 5;
 const WORDS_KEPT = 5;
@@ -57,7 +62,9 @@ const BECAME = { take: 'taken', ask: 'asked', drop: 'taken', 'say again': 'uncle
   Extract<SweepEvent, { did: 'heard' }>['became']
 >;
 
-export function createListener({ ear: createEar, openPage, takes, troubles, now, live: { sweep, carrier, note }, library, told, attending, voice, state }: World): Listener {
+export function createListener(world: World): Listener {
+  const { ear: createEar, takes, troubles, now, live, library, told, attending, voice, state, deaf, onNextLens } = world;
+  const { sweep, carrier, note } = live;
   const heardBy = signal<EarState>('off');
   const language = englishLanguage();
   const matcher = matcherFor(language);
@@ -70,22 +77,37 @@ export function createListener({ ear: createEar, openPage, takes, troubles, now,
 
   function wordsNow(): readonly Word[] {
     const standing = sweep.peek();
-    return attending.peek()?.words ?? (standing ? understood(standing).words : []);
+    return attending.peek()?.words ?? (standing ? heeded(understood(standing).words) : []);
   }
+
+  /** During a hold nothing else may be said, and beside a sweep the logbook is not asked. */
+  function mayAsk(): boolean {
+    const phase = sweep.peek()?.phase.name;
+    return !attending.peek() && phase !== undefined && phase !== 'holding' && phase !== 'judging';
+  }
+
+  const namesNow = (): readonly string[] => library.kit.peek().lenses.map(({ name }) => name);
 
   const ear = createEar({
     language: LANGUAGE,
-    wordsNow: () => spokenWordsFor(wordsNow()),
+    wordsNow: () => spokenWordsFor(wordsNow(), mayAsk() ? namesNow() : null),
+    namesNow,
     onState: (next) => {
       heardBy.value = next;
     },
     onHeard: (candidates, final) => !isShut.peek() && heard(candidates, final),
-    onTrouble(trouble) {
-      if (!trouble) return troubles.clear(TROUBLE);
-      const { sentence, page } = trouble;
-      troubles.add(TROUBLE, sentence, page && { label: PAGE_LABEL[page], run: () => openPage(page) });
-    },
+    onDeaf,
   });
+
+  /** Whoever has the eye at the viewfinder sees no screen: during a sweep it is said aloud, and that it is over. */
+  function onDeaf(why: Deaf | null): void {
+    const before = deaf.peek();
+    if (why === before) return;
+    deaf.value = why;
+    if (attending.peek() || !ear.isOpen()) return;
+    const { deafSaid, hearsAgain } = words('voice');
+    carrier.sayBeside(why ? deafSaid[why] : hearsAgain);
+  }
 
   function heard(candidates: readonly Candidate[], final: boolean): boolean {
     const standing = sweep.peek();
@@ -94,11 +116,17 @@ export function createListener({ ear: createEar, openPage, takes, troubles, now,
     const { min, max } = standing?.plan.scale ?? { min: 0, max: 0 };
     const found = matcher.match(candidates, words, final, Math.max(Math.abs(min), Math.abs(max)));
     if (found.is === 'ignored' && !final) return false;
-    const asked = found.is === 'ignored' && !attending.peek() && standing ? questionToLogbook(candidates, standing) : null;
+    const asked = found.is === 'ignored' && mayAsk() ? questionToLogbook(candidates) : null;
     if (asked !== null) {
       note({ did: 'heard', at: now(), guesses: kept(candidates), became: 'taken' });
       gate.close();
       void lookUp(asked, candidates[0]?.text ?? '');
+      return true;
+    }
+    const name = final && !attending.peek() && standing?.phase.name === 'finished' && !standing.plan.practice ? nameIn(candidates) : null;
+    if (name !== null) {
+      gate.close();
+      nextLens(name);
       return true;
     }
     const decision = decide(question, found, standing?.journal.length ?? 0);
@@ -112,18 +140,27 @@ export function createListener({ ear: createEar, openPage, takes, troubles, now,
     return true;
   }
 
-  /** What the logbook is asked; null when it is not, or when a hold is under way, which nothing else may be said into. */
-  function questionToLogbook(candidates: readonly Candidate[], { phase }: SweepState): string | null {
-    if (phase.name === 'holding' || phase.name === 'judging') return null;
+  /** What the logbook is asked; null when it is not. */
+  function questionToLogbook(candidates: readonly Candidate[]): string | null {
     return candidates.map(({ text }) => questionIn(text)).find((one) => one !== null && one !== '') ?? null;
+  }
+
+  const nameIn = (candidates: readonly Candidate[]): string | null => candidates.map(({ text }) => nameAfterNext(text)).find((one) => one !== null) ?? null;
+
+  /** The lens that was named begins with its number in figures. */
+  function nextLens(said: string): void {
+    void import('../../logbook/search/numberWords.ts').then(
+      ({ inFigures }) => onNextLens(asName(inFigures(said))),
+      () => troubles.add('ear', UNREAD),
+    );
   }
 
   async function lookUp(asked: string, words: string): Promise<void> {
     try {
       const { lookedUp } = await import('./looking.ts');
-      answer(words, 'looked up', lookedUp(library, asked, now()));
+      answer(words, 'looked up', await lookedUp(library, asked, now()));
     } catch {
-      troubles.add('ear', UNREAD);
+      troubles.add(TROUBLE, UNREAD);
     }
   }
 
@@ -157,7 +194,7 @@ export function createListener({ ear: createEar, openPage, takes, troubles, now,
   });
   effect(() => (wanted.value ? ear.open(wanted.value) : ear.close()));
 
-  return { deafen: ear.deafen, contact: (move) => isByPress.peek() && gate.contact(move) };
+  return { deafen: ear.deafen, again: ear.again, contact: (move) => isByPress.peek() && gate.contact(move) };
 }
 
 const kept = (candidates: readonly Candidate[]): string[] =>

@@ -1,7 +1,6 @@
 // The sweep under way, and which panel runs it: this one, or another one whose journal is followed here. The role changes
 // when that panel leaves its sweep or closes, or when this one takes over.
 import { signal, type ReadonlySignal } from '@preact/signals';
-import type { StoredBench } from '../../sweep/storedBench.ts';
 import { DONE, failed, type Result } from '../../result.ts';
 import type { Journal } from '../../sweep/event.ts';
 import type { Plan } from '../../sweep/plan.ts';
@@ -9,13 +8,12 @@ import type { Ports } from './ports.ts';
 import { createRunner, type Logbook, type Runner, type RunnerWorld } from './runner.ts';
 import type { Role } from './session.ts';
 
-export interface Live extends Pick<Runner, 'sweep' | 'carrier' | 'dispatch' | 'note' | 'rewrite'> {
+export interface Live extends Pick<Runner, 'sweep' | 'carrier' | 'dispatch' | 'note' | 'rewrite' | 'rework'> {
   readonly role: ReadonlySignal<Role>;
   begin(plan: Plan): Promise<Result>;
   /** Resolves when the sweep is put away. */
   leave(): Promise<void>;
   takeOver(): void;
-  noteBench(bench: StoredBench): boolean;
   /** The journal found at the start, or none. */
   adopt(journal: Journal | null): Promise<void>;
   /** The journal as it lies on disk now, whoever has written it; null when there is none any more. */
@@ -66,8 +64,8 @@ export function createLive(
     carrier: runner.carrier,
     dispatch: runner.dispatch,
     note: runner.note,
-    noteBench: runner.noteBench,
     rewrite: runner.rewrite,
+    rework: runner.rework,
     role,
     follow,
     async adopt(journal) {

@@ -4,6 +4,7 @@ import type { Migrated } from '../../logbook/migrations.ts';
 import { KEY, setAsideKey } from '../../logbook/keys.ts';
 import { contentsOf, isEmpty, VERSION, type Contents, type Spoilt, type Stored } from '../../logbook/stored.ts';
 import { UNREAD } from '../../unread.ts';
+import { words } from '../../words/catalogue.ts';
 import type * as Copies from './copies.ts';
 import type { CopyWorld } from './copies.ts';
 
@@ -12,13 +13,13 @@ export async function load(world: CopyWorld, reload: () => void): Promise<Conten
   const { store, troubles } = world;
   const read = await store.read();
   if (!read.ok) {
-    troubles.add('reading', read.sentence, { label: 'Read it again', run: reload });
+    troubles.add('reading', read.sentence, { label: words('session').stored.readAgain, run: reload });
     return null;
   }
   troubles.clear('reading');
   const migrated = await migratedFrom(read.value);
   if (migrated.is === 'too new') {
-    troubles.add('reading', 'What is stored here was written by a newer Sweepbook. Update this one; until then nothing is changed.');
+    troubles.add('reading', words('session').stored.tooNew);
     return null;
   }
   if (migrated.is === 'changed') {
@@ -47,12 +48,8 @@ async function withCopies({ troubles }: CopyWorld, work: (copies: typeof Copies)
   }
 }
 
-async function setAside({ keeper, troubles, now }: CopyWorld, { key, value, fault }: Spoilt): Promise<void> {
+async function setAside({ keeper, troubles, now }: CopyWorld, { key, value, field }: Spoilt): Promise<void> {
   const place = setAsideKey(key, now());
   await keeper.keep({ [place]: value, [key]: undefined });
-  troubles.add(
-    place,
-    `Stored under “${key}” is something that does not fit (${fault}). It was set aside whole as “${place}” and nothing of it is lost; ` +
-      'the rest is used without it.',
-  );
+  troubles.add(place, words('session').stored.spoilt(key, field, place));
 }

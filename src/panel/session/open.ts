@@ -24,6 +24,8 @@ export const openSession = (): Session =>
     speech: createSpeech(LANGUAGE),
     wakeLock: createWakeLock(),
     ear: async () => (await import('../../platform/ear/ear.ts')).createEar,
+    microphone: async () => (await import('../../platform/ear/asking.ts')).microphoneFor(LANGUAGE),
+    route: async () => (await import('../../platform/aloud.ts')).createSoundRoute(),
     takes: async () => (await import('../../platform/takes.ts')).takes,
     browserRecognises: recogniserOf() !== null,
     now,

@@ -6,19 +6,26 @@ import { memoryFor } from '../../logbook/memory.ts';
 import { shiftInside } from '../../practice/cameras.ts';
 import { drawOddity } from '../../practice/oddCamera.ts';
 import { lapseOf } from '../../practice/training/score.ts';
-import { failed, got, type Result } from '../../result.ts';
+import { failed, got, type Failed, type Result } from '../../result.ts';
 import { NO_MEMORY } from '../../sweep/memory.ts';
-import type { Plan } from '../../sweep/plan.ts';
+import { isNamed } from '../../sweep/named.ts';
+import type { Plan, Unnamed } from '../../sweep/plan.ts';
 import { isOnScale, nearestOn, USUAL_SCALE } from '../../sweep/scale.ts';
 import { transferPlan } from '../../sweep/transfer/opened.ts';
 import { replay } from '../../sweep/transition.ts';
 import { millimetres } from '../../units.ts';
+import { words } from '../../words/catalogue.ts';
+import type { Describing } from './describing.ts';
 import type { LibraryStore } from './library.ts';
+import { NOT_READ } from './notRead.ts';
 import type { Beginning } from './session.ts';
+import { startFor } from './startFor.ts';
 
 type Known = Pick<LibraryStore, 'kit' | 'records' | 'byHand' | 'entries' | 'settings'>;
 
-export function planFor(beginning: Beginning, known: Known, newSeed: () => number): Result<Plan> {
+export function planFor(wanted: Beginning, known: Known, newSeed: () => number, desk: Pick<Describing, 'opening'> | null): Result<Plan> {
+  const beginning = settled(wanted, desk);
+  if ('sentence' in beginning) return beginning;
   const { manner, training } = known.settings.peek();
   const own = training.own ? lapseOf(training.rounds) : null;
   const lapse = own === null ? {} : { lapse: own };
@@ -27,7 +34,7 @@ export function planFor(beginning: Beginning, known: Known, newSeed: () => numbe
     const seed = beginning.seed ?? newSeed();
     const oddity = beginning.odd ? { oddity: drawOddity(seed, beginning.arrows !== 'absent') } : {};
     return got({
-      subject: { situation: 'practice', body: 'Practice camera', lens: 'Practice lens', focalLength: millimetres(50), distance: millimetres(2500) },
+      subject: { situation: 'practice', ...words('session').practice, focalLength: millimetres(50), distance: millimetres(2500) },
       scale: USUAL_SCALE,
       arrows: beginning.arrows,
       manner,
@@ -37,14 +44,18 @@ export function planFor(beginning: Beginning, known: Known, newSeed: () => numbe
       practice: { seed, ...(beginning.band && { band: beginning.band }), ...oddity },
     });
   }
+  if (beginning.with === 'unnamed') {
+    const { subject, onBody, bench } = beginning;
+    return got({ subject, ...onBody, manner, memory: NO_MEMORY, ...lapse, start: startFor(onBody.scale, undefined), practice: null, ...(bench && { bench }) });
+  }
   const kit = known.kit.peek();
   const situation = kit.situations.find(({ id }) => id === beginning.situation);
   const body = kit.bodies.find(({ id }) => id === situation?.body);
   const lens = kit.lenses.find(({ id }) => id === situation?.lens);
-  if (!situation || !body || !lens) return failed('That body, lens or distance is no longer in the kit. Choose another.');
+  if (!situation || !body || !lens) return failed(words('session').unplanned['kit gone']);
   const entered = known.entries.peek().filter(({ subject }) => subject.situation === situation.id).toSorted(byTime).at(-1)?.value;
-  const start = beginning.start ?? (entered !== undefined && isOnScale(body.scale, entered) ? entered : nearestOn(body.scale, 0));
-  if (!isOnScale(body.scale, start)) return failed('The value the body is set to now is not on its scale. Enter it again.');
+  const start = beginning.start ?? startFor(body.scale, entered);
+  if (!isOnScale(body.scale, start)) return failed(words('session').unplanned['value off the scale']);
   return got({
     subject: subjectOf(kit, situation),
     scale: body.scale,
@@ -61,9 +72,24 @@ export function planFor(beginning: Beginning, known: Known, newSeed: () => numbe
 /** The practice camera turns its own ring. */
 function transferFrom(id: string, { records }: Pick<Known, 'records'>): Result<Plan> {
   const record = records.peek().find((one) => one.id === id);
-  if (!record) return failed('That sweep is not in the logbook yet. Wait a moment, then try again.');
+  if (!record) return failed(words('session').unplanned['sweep not kept yet']);
   const plan = transferPlan(replay(record.journal), record.outcome);
-  if (!plan) return failed('That sweep has no width to carry over. Measure the situation anew.');
+  if (!plan) return failed(words('session').unplanned['no width']);
   const { practice, scale, arrows } = plan;
   return got(practice ? { ...plan, practice: { ...practice, shift: shiftInside(practice, scale, arrows) } } : plan);
+}
+
+/** What was told goes into the kit before the plan is made; `unnamed` where something of it is still open. */
+type Settled =
+  | Exclude<Beginning, { with: 'told' }>
+  | ({ readonly with: 'unnamed'; readonly subject: Unnamed; readonly onBody: Pick<Plan, 'scale' | 'arrows'> } & Pick<Extract<Beginning, { with: 'told' }>, 'bench'>);
+
+function settled(beginning: Beginning, desk: Pick<Describing, 'opening'> | null): Settled | Failed {
+  if (beginning.with !== 'told') return beginning;
+  const opening = desk?.opening(beginning.about);
+  if (!opening) return failed(NOT_READ);
+  if (!opening.ok) return failed(opening.fault.sentence);
+  const { subject, onBody } = opening;
+  const bench = beginning.bench && { bench: beginning.bench };
+  return isNamed(subject) ? { with: 'kit', situation: subject.situation, ...bench } : { with: 'unnamed', subject, onBody, ...bench };
 }

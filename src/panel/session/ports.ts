@@ -1,10 +1,12 @@
 // The world as a session needs it. The real ports come from the platform folder; tests bring their own.
 import type { Alarms } from '../../platform/alarm.ts';
+import type { Microphone } from '../../platform/ear/asking.ts';
 import type { Ear } from '../../platform/ear/ear.ts';
 import type { EarOwner } from '../../platform/ear/owner.ts';
 import type { Ownership } from '../../platform/ownership.ts';
 import type { Snapshots } from '../../platform/snapshots.ts';
-import type { Speech } from '../../platform/speech.ts';
+import type { SoundRoute } from '../../platform/soundRoute.ts';
+import type { Speech } from '../../platform/speaking.ts';
 import type { Store } from '../../platform/storage.ts';
 import type { Takes } from '../../platform/takes.ts';
 import type { Page } from '../../platform/tabs.ts';
@@ -23,6 +25,8 @@ export interface Ports {
   readonly speech: Speech;
   readonly wakeLock: WakeLock;
   readonly ear: () => Promise<(owner: EarOwner) => Ear>;
+  readonly microphone: () => Promise<Microphone>;
+  readonly route: () => Promise<SoundRoute>;
   readonly takes: () => Promise<Takes>;
   readonly browserRecognises: boolean;
   readonly now: () => Moment;

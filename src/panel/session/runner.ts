@@ -3,21 +3,27 @@
 import { signal, type ReadonlySignal } from '@preact/signals';
 import type { LogRecord } from '../../logbook/record.ts';
 import { KEY } from '../../logbook/keys.ts';
-import type { StoredBench } from '../../sweep/storedBench.ts';
 import { currentPrompt } from '../../sweep/currentPrompt.ts';
+import type { Effect } from '../../sweep/effect.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
 import type { Journal, Opened, SweepEvent } from '../../sweep/event.ts';
 import { open } from '../../sweep/opening.ts';
+import { isNamed } from '../../sweep/named.ts';
 import type { Plan } from '../../sweep/plan.ts';
-import type { SweepState } from '../../sweep/state.ts';
+import type { Replanned } from '../../sweep/replanned.ts';
+import type { Phase, SweepState } from '../../sweep/state.ts';
 import type { Move } from '../../sweep/step.ts';
-import { replay, transition } from '../../sweep/transition.ts';
+import { transition } from '../../sweep/transition.ts';
+import type { Moment, Steps } from '../../units.ts';
 import { promptInWords } from '../../voice/prompts.ts';
 import { createCarrier, type Carrier, type CarrierWorld } from './carrier.ts';
 import { followed } from './follow.ts';
 import type { Keeper } from './keeper.ts';
 import type { Ports } from './ports.ts';
 import { rung } from './rung.ts';
+
+/** Another journal, and the state it adds up to; null where it cannot be. */
+type Rework = (journal: readonly SweepEvent[], state: SweepState) => Replanned | null;
 
 export interface Runner {
   readonly sweep: ReadonlySignal<SweepState | null>;
@@ -30,8 +36,8 @@ export interface Runner {
   /** Changes what the sweep remembers, in hand and on disk, where nothing of it counts for the search. */
   rewrite(change: <Part>(part: Part) => Part): Promise<void>;
   begin(plan: Plan): void;
-  /** The plan is settled by the first hold; until then it may be told how the rig was set up. */
-  noteBench(bench: StoredBench): boolean;
+  /** Changes what the journal opened with; false where the sweep does not run here, or where `change` says that it does not fit. */
+  rework(change: Rework): boolean;
   /** Shows this journal, or none. */
   show(journal: Journal | null): void;
   /** Runs from now on what is shown, as it was left by another panel or by this one before a crash. */
@@ -56,14 +62,13 @@ export function createRunner(world: RunnerWorld, logbook: Logbook): Runner {
   let journal: readonly SweepEvent[] = [];
   let running = false;
 
-  async function keep(event: SweepEvent): Promise<void> {
-    if (!running) return;
-    journal = [...journal, event];
-    await keeper.keep({ [KEY.live]: journal });
+  /** Everything up to this event is on disk when it ends. */
+  async function write(): Promise<void> {
+    if (running) await keeper.keep({ [KEY.live]: journal });
   }
 
   const carrier = createCarrier(world, {
-    keep,
+    keep: write,
     record,
     ring(alarm, due, late) {
       const state = sweep.peek();
@@ -72,25 +77,45 @@ export function createRunner(world: RunnerWorld, logbook: Logbook): Runner {
     },
   });
 
+  function carry(effects: readonly Effect[], at: Moment): void {
+    journal = [...journal, ...effects.flatMap((effect) => (effect.do === 'keep' ? [effect.event] : []))];
+    carrier.carry(effects, at);
+  }
+
   function dispatch(event: SweepEvent): Move | null {
     const before = sweep.peek();
     if (!before || !running) return null;
     const step = transition(before, event);
     const isFinished = step.state.phase.name === 'finished';
     sweep.value = step.state;
-    carrier.carry(step.effects, event.at);
+    carry(step.effects, event.at);
     if (before.phase.name === 'finished' && !isFinished) carrier.inTurn(() => logbook.withdraw(before.id));
     if (isFinished) world.wakeLock.release();
     return step;
   }
 
-  /** A sweep in which nothing was held leaves no record. */
+  /** A sweep in which nothing was held leaves no record, and one that nobody has named yet waits for its name. */
   async function record(outcome: Outcome): Promise<void> {
     const state = sweep.peek();
     if (state?.phase.name !== 'finished' || outcome.tally.holds === 0) return;
     const { id, plan, phase } = state;
+    const { subject } = plan;
+    if (!isNamed(subject)) return;
     const practice = plan.practice !== null;
-    await logbook.record({ id, finished: phase.at, practice, subject: plan.subject, outcome, journal: [...journal] });
+    await logbook.record({ id, finished: phase.at, practice, subject, outcome, journal: [...journal] });
+  }
+
+  function rework(change: Rework): boolean {
+    const before = sweep.peek();
+    const again = before && running ? change(journal, before) : null;
+    if (!before || !again) return false;
+    ({ journal } = again);
+    sweep.value = again.state;
+    carrier.inTurn(write);
+    const { phase } = again.state;
+    if (phase.name === 'finished') carrier.inTurn(() => record(phase.outcome));
+    else if (valueIn(phase) !== valueIn(before.phase)) carrier.tell(promptInWords(currentPrompt(again.state, now())));
+    return true;
   }
 
   function stop(): void {
@@ -105,16 +130,20 @@ export function createRunner(world: RunnerWorld, logbook: Logbook): Runner {
     carrier,
     dispatch,
     stop,
-    note: (event) => carrier.inTurn(() => keep(event)),
+    note(event) {
+      if (!running) return;
+      journal = [...journal, event];
+      carrier.inTurn(write);
+    },
     isRunning: () => running,
     rewrite(change) {
       const state = sweep.peek();
       if (!state || !running) return Promise.resolve();
       sweep.value = { ...state, holds: change(state.holds), spent: change(state.spent), journal: change(state.journal) };
+      journal = change(journal);
       return new Promise((done) => {
         carrier.inTurn(async () => {
-          journal = change(journal);
-          await keeper.keep({ [KEY.live]: journal });
+          await write();
           done();
         });
       });
@@ -125,17 +154,9 @@ export function createRunner(world: RunnerWorld, logbook: Logbook): Runner {
       running = true;
       journal = [];
       sweep.value = step.state;
-      carrier.carry(step.effects, opened.at);
+      carry(step.effects, opened.at);
     },
-    noteBench(bench) {
-      const [opened, ...rest] = journal;
-      if (!running || opened?.did !== 'opened' || rest.some(({ did }) => did === 'began')) return false;
-      const noted: Journal = [{ ...opened, plan: { ...opened.plan, bench } }, ...rest];
-      journal = noted;
-      sweep.value = replay(noted);
-      carrier.inTurn(() => keeper.keep({ [KEY.live]: journal }));
-      return true;
-    },
+    rework,
     show(found) {
       sweep.value = found && followed(journal, sweep.peek(), found);
       journal = found ?? [];
@@ -166,3 +187,5 @@ export function createRunner(world: RunnerWorld, logbook: Logbook): Runner {
     },
   };
 }
+
+const valueIn = (phase: Phase): Steps | null => ('next' in phase ? phase.next.value : null);

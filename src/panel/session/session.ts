@@ -11,15 +11,20 @@ import type { Library } from '../../logbook/library.ts';
 import type { JobPlan } from '../../logbook/plan/jobPlan.ts';
 import type { LogRecord } from '../../logbook/record.ts';
 import type { HandDraft } from '../../logbook/recordByHand.ts';
+import type { Microphone } from '../../platform/ear/asking.ts';
+import type { Deaf } from '../../voice/deaf.ts';
 import type { EarState } from '../../platform/ear/owner.ts';
+import type { CopyFault } from '../../platform/snapshots.ts';
 import type { Page } from '../../platform/tabs.ts';
-import type { Result } from '../../result.ts';
+import type { Answer, Result } from '../../result.ts';
+import type { SoundHeard } from './tryingSound.ts';
 import type { Settings } from '../../settings.ts';
 import type { By } from '../../sweep/event.ts';
 import type { Care } from '../../sweep/care.ts';
 import type { StoredBench } from '../../sweep/storedBench.ts';
-import type { Input, Word } from '../../sweep/inputs.ts';
-import type { Order, Pace } from '../../sweep/plan.ts';
+import type { Asked, Input, Word } from '../../sweep/inputs.ts';
+import type { Order, Pace } from '../../sweep/manner.ts';
+import type { Subject } from '../../sweep/plan.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import type { Understood } from '../../sweep/understood.ts';
 import type { ArrowDisplay } from '../../sweep/verdict.ts';
@@ -30,6 +35,8 @@ import type { Take } from '../../voice/ownWords/take.ts';
 export type Role = 'owner' | 'follower' | 'asking';
 
 export type { EarState };
+
+export type { SoundHeard };
 
 /** Something that went wrong, in one sentence that says what to do; `remedy` does it. */
 export interface Trouble {
@@ -70,12 +77,32 @@ export interface SituationDraft {
   readonly distance: number;
 }
 
+/** One of the kit, by its id, or one by the name it is called by, new or known. */
+export type Called = { readonly id: string } | { readonly name: string };
+
+/** What may be told of a sweep before or while it goes on, each part when it is known. Lengths are in millimetres. */
+export interface Description {
+  readonly body?: Called;
+  readonly lens?: Called;
+  /** An id of the kit; null: the lens is straight on the body. */
+  readonly converter?: string | null;
+  readonly focalLength?: number;
+  /** Null: fifty focal lengths. */
+  readonly distance?: number | null;
+  readonly scale?: BodyDraft['scale'];
+  readonly arrows?: ArrowDisplay;
+}
+export type Described = { readonly ok: true } | { readonly ok: false; readonly fault: { readonly of: keyof Description | null; readonly sentence: string } };
+
 export interface SettingsPatch {
   readonly manner?: Partial<{ care: Settings['manner']['care']; order: Order; pace: Pace; holdTime: Seconds }>;
   readonly voice?: Partial<Settings['voice']>;
   readonly sound?: boolean;
+  readonly loudness?: number;
+  readonly soundChecked?: boolean;
   readonly logbook?: Partial<Settings['logbook']>;
   readonly training?: Settings['training'];
+  readonly coached?: Settings['coached'];
 }
 
 /** Everything of the logbook in place of what is here, or joined with it; both after a copy of what was here. */
@@ -89,10 +116,17 @@ export type Beginning =
    * without it, that of the settings.
    */
   | { readonly with: 'kit'; readonly situation: string; readonly start?: number; readonly care?: Care; readonly bench?: StoredBench }
+  /** Whatever was told of it by now, down to nothing: the rest may be told later. */
+  | { readonly with: 'told'; readonly about: Description; readonly bench?: StoredBench }
   /** The width of a band that this record of the logbook found past a limit or beyond the scale. */
   | { readonly with: 'transfer'; readonly record: string }
   /** Without a seed a new practice camera is drawn. `odd`: with something wrong that the person is to find out. */
   | { readonly with: 'practice'; readonly seed?: number; readonly arrows: ArrowDisplay; readonly band?: 'past the limit'; readonly odd?: boolean };
+
+/** `name`: the lens that was said; null where it is still to be typed. */
+export interface LeftFor {
+  readonly name: string | null;
+}
 
 /** Something beside the sweep that a person talks to by word, key and switch, such as the set-up walk. */
 export interface Attendant {
@@ -124,8 +158,14 @@ export interface Session {
   readonly announcement: ReadonlySignal<string>;
   readonly heard: ReadonlySignal<Heard | null>;
   readonly ear: ReadonlySignal<EarState>;
+  /** Why nothing is heard although it is listened for; null while nothing stands in the way. */
+  readonly deaf: ReadonlySignal<Deaf | null>;
+  /** What was last said could not be spoken: no voice on this computer answers. */
+  readonly mute: ReadonlySignal<boolean>;
   /** The words, keys and presses that make sense right now; null without a sweep. */
   readonly understood: ReadonlySignal<Understood | null>;
+  /** What the person was asked last about a press; it stands while the hold it came in is under way. */
+  readonly pressAsked: ReadonlySignal<Asked | null>;
   /** Since when the one switch is down, while it is; for the screen to show that the press is felt. */
   readonly pressed: ReadonlySignal<Moment | null>;
   /** Ticks about ten times a second while a hold is under way, and stands still otherwise. */
@@ -138,8 +178,18 @@ export interface Session {
   begin(beginning: Beginning): Promise<Result>;
   /** Away from the sweep, back to the start. One that is not finished is finished first, so nothing is lost. */
   leave(): void;
-  /** On from a result to whatever is to be measured next. */
-  nextLens(): void;
+  /** On from a result: to the next of the plan, a lens of this name, or one to be named. */
+  nextLens(name?: string): void;
+  /** What the sweep was left for; null while one goes on, or where it was left for the start. */
+  readonly leftFor: ReadonlySignal<LeftFor | null>;
+  /** Tells more of the sweep that goes on or has just finished here; on disk before anything is said. */
+  describe(told: Description): Described;
+  /** Whose result the sweep of this panel brings; where nobody has said so, a stand-in that can be named later. */
+  named(): Subject | null;
+  /** Names what was kept under a stand-in. */
+  nameKept(situation: string, told: Description): Described;
+  /** The situation of a description that leaves nothing open, in the kit from now on. */
+  situationFor(about: Description): Saved;
   /** The value that the result on the screen asks to be entered; null: the one that was found. */
   propose(value: Steps | null): void;
   saveBody(draft: BodyDraft): Saved;
@@ -162,7 +212,7 @@ export interface Session {
   /** Joins another logbook with this one, or puts it in its place; a copy is kept first, and without one nothing is done. */
   bring(library: Library, how: Bringing): Promise<Result>;
   /** When the copies were taken, newest first. */
-  copies(): Promise<Result<readonly Moment[]>>;
+  copies(): Promise<Answer<readonly Moment[], CopyFault>>;
   /** Puts the logbook back as it was then; what is here now becomes a copy. */
   bringBack(at: Moment): Promise<Result>;
   /** A backup file was written. */
@@ -171,6 +221,8 @@ export interface Session {
   say(sentence: string): void;
   /** Says it when what is being said has been said. */
   sayNext(sentence: string): void;
+  /** Says what the screen shows in a place of its own, so that it is not announced: at once, or as `sayNext` does. */
+  sayShown(sentence: string, when: 'now' | 'next'): void;
   /** The time now, for what is dated. */
   clock(): Moment;
   changeSettings(patch: SettingsPatch): void;
@@ -189,6 +241,12 @@ export interface Session {
    * one that prints: the card of a body, what to enter for a lens, the target of a situation.
    */
   openPage(page: Page): void;
+  /** Asking for the microphone, and what stands in the way of it. */
+  microphone(): Promise<Microphone>;
+  /** Tries again at once to hear; `here`: in place of the other window that listens. */
+  listenAgain(here: boolean): void;
+  /** Sounds the tones of a hold and speaks a value, as they are set. */
+  trySound(): Promise<SoundHeard>;
   /** The browser has a recogniser of its own. */
   readonly browserRecognises: boolean;
   /** The names of this computer's voices that speak the language, once the browser has found them. */

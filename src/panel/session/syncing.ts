@@ -8,8 +8,10 @@ import { shelfOf, type Shelved } from '../../logbook/shelf.ts';
 import { libraryOf } from '../../logbook/storedLibrary.ts';
 import { ownKeys, pack } from '../../logbook/sync/pack.ts';
 import { takeInCopies } from '../../logbook/sync/unpack.ts';
-import { DONE } from '../../result.ts';
-import { writeSteps } from '../../sweep/scale.ts';
+import type { SyncFault } from '../../platform/syncedStore.ts';
+import { answered } from '../../result.ts';
+import { words } from '../../words/catalogue.ts';
+import type { Overtaken } from '../../words/sessionWords.ts';
 import type { LibraryStore } from './library.ts';
 import type { Ports } from './ports.ts';
 import type { Troubles } from './troubles.ts';
@@ -37,21 +39,22 @@ export function exchangeValues(world: SyncWorld, name: string): () => Promise<vo
   async function exchange(): Promise<void> {
     const read = await (await store).read();
     if (stopped) return;
-    if (!read.ok) return fault(read.sentence);
+    if (!read.ok) return fault(read.fault);
     const unread = receive(world, name, read.value);
     const { items, leftOut } = pack(name, shelfIn(world, libraryNow(library)), read.value);
     const changed = Object.entries(items).filter(([key, list]) => canonical(read.value[key]) !== canonical(list));
     const gone = Object.keys(read.value).filter((key) => key.startsWith(ownKeys(name)) && !(key in items));
-    const written = changed.length > 0 ? await (await store).write(Object.fromEntries(changed)) : DONE;
+    const written = changed.length > 0 ? await (await store).write(Object.fromEntries(changed)) : answered(undefined);
     const removed = written.ok && gone.length > 0 ? await (await store).remove(gone) : written;
-    if (!removed.ok) return fault(removed.sentence);
-    if (unread > 0) troubles.add('sync', 'Some values from another computer cannot be read here. Update Sweepbook on both.');
-    else if (leftOut > 0) troubles.add('sync', 'The browser’s sync has no room for the oldest values. They are kept here; a backup takes them along.');
+    if (!removed.ok) return fault(removed.fault);
+    const say = words('session').sync;
+    if (unread > 0) troubles.add('sync', say.unread);
+    else if (leftOut > 0) troubles.add('sync', say.noRoom);
     else troubles.clear('sync');
   }
 
-  function fault(sentence: string): void {
-    troubles.add('sync', sentence);
+  function fault(which: SyncFault): void {
+    troubles.add('sync', words('session').sync.fault[which]);
     soon(AFTER_A_FAULT);
   }
 
@@ -82,8 +85,9 @@ export async function takeBack(world: SyncWorld, name: string): Promise<void> {
   const own = read.ok ? Object.keys(read.value).filter((key) => key.startsWith(ownKeys(name))) : [];
   const done = !read.ok || own.length === 0 ? read : await store.remove(own);
   if (done.ok) return troubles.clear('sync');
-  troubles.add('sync', 'The values of this computer could not be taken out of the browser’s sync.', {
-    label: 'Try again',
+  const say = words('session').sync;
+  troubles.add('sync', say.notTakenOut, {
+    label: say.tryAgain,
     run: () => void takeBack(world, name),
   });
 }
@@ -98,12 +102,12 @@ function receive(world: SyncWorld, name: string, synced: Readonly<Record<string,
     after.byHand.slice(before.byHand.length).forEach((record) => library.addByHand(record));
     after.entries.slice(before.entries.length).forEach((entry) => void library.addEntry(entry));
   });
-  const sentence = overtaken(shelfIn(world, before), shelfIn(world, after));
-  if (sentence !== null) troubles.add('later elsewhere', sentence);
+  const found = overtaken(shelfIn(world, before), shelfIn(world, after));
+  if (found !== null) troubles.add('overtaken', words('session').sync.overtaken(found));
   return unread;
 }
 
-function overtaken(before: readonly Shelved[], after: readonly Shelved[]): string | null {
+function overtaken(before: readonly Shelved[], after: readonly Shelved[]): Overtaken | null {
   const was = new Map(before.map(({ subject, value }) => [subject.situation, value]));
   const changed = after.flatMap(({ subject, value }) => {
     const old = was.get(subject.situation) ?? null;
@@ -111,11 +115,8 @@ function overtaken(before: readonly Shelved[], after: readonly Shelved[]): strin
   });
   const [one, ...more] = changed;
   if (!one) return null;
-  const others = more.length === 0 ? '' : `, and ${more.length} more like it`;
-  return (
-    `Another computer has a later value for ${one.subject.lens} on ${one.subject.body}, ${writeSteps(one.value)} in place of ` +
-    `${writeSteps(one.old)}${others}: both stay in the history. Check what the camera has.`
-  );
+  const { subject, value, old } = one;
+  return { lens: subject.lens, body: subject.body, value, old, more: more.length };
 }
 
 const libraryNow = (library: LibraryStore): Logbook =>

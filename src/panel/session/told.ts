@@ -1,6 +1,6 @@
 // Takes in what the person tells: finds its meaning, moves the sweep, and shows back what it became.
 import { signal, type Signal } from '@preact/signals';
-import type { Input } from '../../sweep/inputs.ts';
+import type { Asked, Input } from '../../sweep/inputs.ts';
 import { currentPrompt } from '../../sweep/currentPrompt.ts';
 import { meaning } from '../../sweep/meaning.ts';
 import { refused } from '../../sweep/step.ts';
@@ -16,6 +16,8 @@ import type { Heard } from './session.ts';
 export interface Told {
   /** What was told last, and what became of it. */
   readonly latest: Signal<Heard | null>;
+  /** What the person was asked last about a press. */
+  readonly asked: Signal<Asked | null>;
   take(input: Input): void;
 }
 
@@ -23,6 +25,7 @@ const NOT_HERE = 'another window runs this sweep: take it over to run it here';
 
 export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => Moment, ending: () => Ending | null, nextLens: () => void): Told {
   const latest = signal<Heard | null>(null);
+  const asked = signal<Asked | null>(null);
 
   function take(input: Input): void {
     const state = sweep.peek();
@@ -38,13 +41,18 @@ export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => 
       became(refusal ? promptInWords(refusal.prompt).written : becameInWords(event, step.state));
     };
     if (role.peek() !== 'owner') return became(NOT_HERE);
-    const meant = meaning(input, state, at);
+    const meant = meaning(input, state, at, asked.peek());
     switch (meant.means) {
       case 'events':
         return meant.events.forEach(moved);
       case 'not now':
         carrier.carry(refused(state, meant.why).effects, at);
         return became(promptInWords({ say: 'not now', why: meant.why }).written);
+      case 'asked':
+        asked.value = meant.about;
+        // Few need its words twice.
+        void import('./asking.ts').then(({ ask }) => ask(meant.about, sweep, carrier));
+        return became('asked back');
       case 'entered':
         return became(ending()?.mark(state) ?? '');
       case 'undo': {
@@ -65,5 +73,5 @@ export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => 
     }
   }
 
-  return { latest, take };
+  return { latest, asked, take };
 }

@@ -30,13 +30,13 @@ export function createWritings(library: LibraryStore, newId: () => string): Writ
     noteOn: (note) => added(KitNote, note, library.addNote),
     tellConditions(id, conditions) {
       const record = library.records.peek().find((one) => one.id === id);
-      if (!record) return failed('This record is no longer in the logbook.');
+      if (!record) return failed(words('session').recordGone);
       void library.record({ ...record, conditions });
       return DONE;
     },
     writeByHand(draft) {
       const written = recordByHand(draft, { record: newId(), entry: newId() });
-      if (!written.ok) return written;
+      if (!written.ok) return failed(words('session').byHand(written.fault));
       library.addByHand(written.value.record);
       if (written.value.entry) void library.addEntry(written.value.entry);
       return DONE;

@@ -2,7 +2,7 @@
 import { useState } from 'preact/hooks';
 import { Pick, type Option } from '../parts/pick.tsx';
 import { Tick } from '../parts/tick.tsx';
-import { Ear } from '../sweep/ear.tsx';
+import { VoiceMark } from '../voice/mark.tsx';
 import { useSession } from '../useSession.ts';
 import type { Settings } from '../../settings.ts';
 import { LISTENING_MEANS } from '../../voice/vocabulary/listening.ts';
@@ -36,7 +36,7 @@ export function Listening() {
       <button type="button" class="link" onClick={() => session.openPage('hearing.html')}>
         Hearing check: microphone, noise, and teaching your words
       </button>
-      <Ear />
+      <VoiceMark />
       <EraseHeard />
     </section>
   );

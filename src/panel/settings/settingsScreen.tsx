@@ -4,6 +4,7 @@ import { Heading } from '../parts/heading.tsx';
 import { Tick } from '../parts/tick.tsx';
 import { MannerPick } from '../start/mannerPick.tsx';
 import { useSurroundings } from '../useSession.ts';
+import { SoundCheck } from '../voice/soundCheck.tsx';
 import { Listening } from './listening.tsx';
 import { PacePick } from './pacePick.tsx';
 import { Speaking } from './speaking.tsx';
@@ -39,6 +40,7 @@ export function SettingsScreen() {
           on={sound}
           onChange={(on) => session.changeSettings({ sound: on })}
         />
+        <SoundCheck />
       </section>
       <section class="card" aria-labelledby="again">
         <h2 id="again">Due again</h2>

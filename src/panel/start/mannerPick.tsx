@@ -2,7 +2,7 @@
 import { Pick, type Option } from '../parts/pick.tsx';
 import { useSession } from '../useSession.ts';
 import type { Care } from '../../sweep/care.ts';
-import type { Order } from '../../sweep/plan.ts';
+import type { Order } from '../../sweep/manner.ts';
 
 export function MannerPick() {
   const session = useSession();

@@ -3,7 +3,7 @@ import { useState } from 'preact/hooks';
 import { Tick } from '../parts/tick.tsx';
 import { useSurroundings } from '../useSession.ts';
 
-export function Practise({ first = false }: { readonly first?: boolean }) {
+export function Practise() {
   const { session, way } = useSurroundings();
   const [arrows, setArrows] = useState(false);
   const [past, setPast] = useState(false);
@@ -11,8 +11,7 @@ export function Practise({ first = false }: { readonly first?: boolean }) {
   const begin = () =>
     session.begin({ with: 'practice', arrows: arrows ? 'right-is-up' : 'absent', odd, ...(past && { band: 'past the limit' as const }) });
   return (
-    <section class="card" aria-labelledby="practise">
-      <h2 id="practise">{first ? 'New here? Practise first' : 'Practice camera'}</h2>
+    <section class="card" aria-label="Practice camera">
       <p>
         A make-believe body and lens, with their focus light on this screen. Train your eye, the words and the switch; at the
         end it shows its true band.
@@ -20,7 +19,7 @@ export function Practise({ first = false }: { readonly first?: boolean }) {
       <Tick label="With arrows beside the light" on={arrows} onChange={setArrows} />
       <Tick label="A band that runs past the scale" on={past} onChange={setPast} />
       <Tick label="Something is wrong with it: find out what" on={odd} onChange={setOdd} />
-      <button type="button" class={first ? 'chief' : ''} onClick={() => void begin()}>
+      <button type="button" class="chief" onClick={() => void begin()}>
         Practise
       </button>
       <button type="button" onClick={() => way.go({ at: 'training' })}>

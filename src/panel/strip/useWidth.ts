@@ -2,12 +2,13 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { RefObject } from 'preact';
 
-/** Before the first measurement: the narrowest panel. */
-const NARROWEST = 216;
+/** Before the first measurement: the narrowest sidebar; and less than can be drawn in. */
+const NARROW = 216;
+const NARROWEST = 140;
 
 export function useWidth<Place extends HTMLElement>(): [RefObject<Place | null>, number] {
   const place = useRef<Place>(null);
-  const [width, setWidth] = useState(NARROWEST);
+  const [width, setWidth] = useState(NARROW);
   useLayoutEffect(() => {
     const element = place.current;
     if (element === null) return undefined;

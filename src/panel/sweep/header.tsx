@@ -1,17 +1,25 @@
 // Whose correction this is, and the way out.
 import type { SweepState } from '../../sweep/state.ts';
 import { Back } from '../parts/back.tsx';
+import { late } from '../parts/late.tsx';
+import { useSession } from '../useSession.ts';
+import { VoiceMark } from '../voice/mark.tsx';
 import { subjectInWords } from '../words/subjects.ts';
+
+const SweepTold = late(async () => (await import('../told/sweepTold.tsx')).SweepTold);
 
 export function SweepHeader({ sweep, onLeave }: { readonly sweep: SweepState; readonly onLeave: () => void }) {
   const { lens, details } = subjectInWords(sweep.plan.subject);
+  const { practice, transfer } = sweep.plan;
+  const owner = useSession().role.value === 'owner';
   return (
     <header class="subject">
       <Back label="Leave for the start; the sweep waits" onBack={onLeave} />
       <div>
         <h1>{lens}</h1>
-        <p class="muted small">{details}</p>
+        {practice || transfer || !owner ? <p class="muted small">{details}</p> : <SweepTold sweep={sweep} />}
       </div>
+      <VoiceMark />
     </header>
   );
 }

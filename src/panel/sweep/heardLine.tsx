@@ -1,18 +1,39 @@
-// The last thing the panel took in, what became of it, whether it listens, and the way to take it back.
+// The line above the switch, always as high: the last thing the panel took in, what became of it, and
+// the way to take it back. What must not be missed stands in its place: that the keys go to the page, or a question.
 import type { Word } from '../../sweep/inputs.ts';
-import { late } from '../parts/late.tsx';
+import { isStanding } from '../../sweep/understood.ts';
+import { askedInWords } from '../session/asking.ts';
+import type { KeysGo } from '../keys/keysGo.ts';
+import { KeysNotice } from '../keys/keysNotice.tsx';
 import { useSession } from '../useSession.ts';
 import { WordButton } from './wordButton.tsx';
 
-const Ear = late(async () => (await import('./ear.tsx')).Ear);
-
 interface Props {
+  readonly keysGo: KeysGo;
   readonly undoable: boolean;
   readonly tell: (word: Word) => void;
 }
 
-export function HeardLine({ undoable, tell }: Props) {
+export function HeardLine({ keysGo, undoable, tell }: Props) {
   const session = useSession();
+  const sweep = session.sweep.value;
+  const asked = session.pressAsked.value;
+  if (keysGo !== 'here') {
+    return (
+      <div class="heard">
+        <KeysNotice go={keysGo} />
+      </div>
+    );
+  }
+  if (asked && sweep && isStanding(asked, sweep)) {
+    return (
+      <div class="heard">
+        <p class="minded" role="alert" data-asked={asked.about}>
+          {askedInWords(asked, sweep)}
+        </p>
+      </div>
+    );
+  }
   const heard = session.heard.value;
   return (
     <fieldset class="heard" aria-label="Last heard">
@@ -26,7 +47,6 @@ export function HeardLine({ undoable, tell }: Props) {
             <span class="muted">nothing told yet</span>
           )}
         </p>
-        {session.ear.value !== 'off' && <Ear />}
       </div>
       {undoable && <WordButton word="undo" tell={tell} />}
     </fieldset>

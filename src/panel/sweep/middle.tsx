@@ -1,7 +1,7 @@
-// The line between the face and the switch: what is most wanted there at the moment. The entry of a value, the
-// practice light, a trouble, or why this value.
+// The place between the face and the switch: what is most wanted there at the moment. The entry of a value, the practice
+// light, what a new person needs to know, or why this value. It has its height whatever stands in it.
 import { useEffect } from 'preact/hooks';
-import { Troubles } from '../parts/troubles.tsx';
+import type { Coached } from '../coach/coaching.ts';
 import { late } from '../parts/late.tsx';
 import { useSession } from '../useSession.ts';
 import type { SweepState } from '../../sweep/state.ts';
@@ -10,15 +10,17 @@ import { Reason } from './reason.tsx';
 /** Read as soon as a practice sweep is on screen, so that it is there for the first hold. */
 const Finder = late(async () => (await import('../practice/finder.tsx')).Finder);
 
+const Coach = late(async () => (await import('../coach/coach.tsx')).Coach);
 const SetValue = late(async () => (await import('./setValue.tsx')).SetValue);
 
 interface Props {
   readonly sweep: SweepState;
+  readonly coached: Coached | null;
   readonly setting: boolean;
   readonly onSet: () => void;
 }
 
-export function Middle({ sweep, setting, onSet }: Props) {
+export function Middle({ sweep, coached, setting, onSet }: Props) {
   const session = useSession();
   const { phase, plan } = sweep;
   const practice = plan.practice !== null;
@@ -39,7 +41,6 @@ export function Middle({ sweep, setting, onSet }: Props) {
     );
   }
   const held = phase.name === 'holding' || phase.name === 'judging';
-  // Without its light a practice hold could not be judged: a trouble waits until it is.
   if (practice && held) return <Finder sweep={sweep} />;
-  return session.troubles.value.length > 0 ? <Troubles /> : <Reason sweep={sweep} />;
+  return coached ? <Coach coached={coached} /> : <Reason sweep={sweep} />;
 }

@@ -5,7 +5,6 @@ import { isHopeless } from '../../sweep/trouble/troublesOf.ts';
 import { hasLiveView } from '../../sweep/turn.ts';
 import { reasonInWords } from '../../voice/reasons.ts';
 import { CHECK_WORDS, OFFER_WORDS } from '../outcome/words.ts';
-import { WhatToCheck } from '../trouble/whatToCheck.tsx';
 
 export function Reason({ sweep: { phase, plan, troubles } }: { readonly sweep: SweepState }) {
   switch (phase.name) {
@@ -17,12 +16,7 @@ export function Reason({ sweep: { phase, plan, troubles } }: { readonly sweep: S
       const finding = findingOf(phase.outcome, troubles);
       if (finding.is === 'sure') return <p class="reason">{OFFER_WORDS.enough({ care: plan.manner.care, look: hasLiveView(plan) })}</p>;
       if (finding.is !== 'doubtful') return <p class="reason">{OFFER_WORDS.asItStands}</p>;
-      return (
-        <>
-          <p class="reason">{isHopeless(finding.trouble) ? CHECK_WORDS.noMoreHolds : CHECK_WORDS.firstThis}</p>
-          <WhatToCheck />
-        </>
-      );
+      return <p class="reason">{isHopeless(finding.trouble) ? CHECK_WORDS.noMoreHolds : CHECK_WORDS.firstThis}</p>;
     }
     default:
       return <p class="reason">{reasonInWords(phase.next)}</p>;

@@ -1,8 +1,14 @@
 // The sweep under way. Everything needed with the eye at the viewfinder comes first and fits a low window; what is only
-// looked at between holds comes below it.
+// looked at between holds comes below it. What stands above the switch has one height for the whole sweep, so that the
+// switch never moves under a finger; a notice lies over what is below.
 import { useCallback, useMemo, useState } from 'preact/hooks';
+import { isNew } from '../coach/coaching.ts';
+import { useCoaching } from '../coach/useCoaching.ts';
 import { useKeys } from '../keys/useKeys.ts';
+import { useKeysGo } from '../keys/useKeysGo.ts';
 import { late } from '../parts/late.tsx';
+import { Troubles } from '../parts/troubles.tsx';
+import { words as sentences } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { FaceView } from './faceView.tsx';
@@ -10,6 +16,8 @@ import { Following } from './following.tsx';
 import { SweepHeader } from './header.tsx';
 import { HeardLine } from './heardLine.tsx';
 import { Middle } from './middle.tsx';
+import { standing as standingTroubles } from '../../sweep/toEnter.ts';
+import { WhatToCheck } from '../trouble/whatToCheck.tsx';
 import { standingOf } from './standing.ts';
 import { SwitchArea } from './switchArea.tsx';
 import { Answers, Asides } from './understoodNow.tsx';
@@ -17,6 +25,7 @@ import { useTell } from './useTell.ts';
 
 const TurnFocus = late(async () => (await import('./turnFocus.tsx')).TurnFocus);
 const CheckFocus = late(async () => (await import('./checkFocus.tsx')).CheckFocus);
+const LightsSheet = late(async () => (await import('../lights/lightsSheet.tsx')).LightsSheet);
 const SweepTroubles = late(async () => (await import('../trouble/sweepTroubles.tsx')).SweepTroubles);
 /** Only looked at between holds: the face, the switch and the voice do not wait for it. */
 const Strip = late(async () => (await import('../strip/strip.tsx')).Strip);
@@ -34,6 +43,7 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
   const [setting, setSetting] = useState(false);
   const openEntry = useCallback(() => setSetting(true), []);
   useKeys(useTell('key', openEntry));
+  const keysGo = useKeysGo();
   const tell = useTell('pointer', openEntry);
   const { belief, holds, plan, troubles, phase } = sweep;
   const offered = phase.name === 'offered' ? phase.outcome : null;
@@ -43,6 +53,11 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
     [belief, holds, plan, troubles, offered, checking],
   );
   const following = session.role.value !== 'owner';
+  const coached = useCoaching(sweep, !following);
+  /** For the whole of a sweep: the last coached hold must not let the switch jump. */
+  const [roomy] = useState(() => isNew(session.settings.peek(), session.records.peek()));
+  const [lights, setLights] = useState(false);
+  const closeLights = useCallback(() => setLights(false), []);
   const words = following ? [] : (session.understood.value?.words ?? []);
   /** Elsewhere no key is heard, so the sweep waits. */
   const leave = (to: () => void): void => {
@@ -53,11 +68,20 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
   return (
     <>
       <SweepHeader sweep={sweep} onLeave={() => leave(() => way.home({ at: 'start' }))} />
-      <Upper sweep={sweep} />
-      <Middle sweep={sweep} setting={setting} onSet={() => setSetting(false)} />
-      {!setting && <HeardLine undoable={words.includes('undo')} tell={tell} />}
+      <div class="above" data-roomy={roomy} data-setting={setting}>
+        <Upper sweep={sweep} />
+        <Middle sweep={sweep} coached={coached} setting={setting} onSet={() => setSetting(false)} />
+        {lights && <LightsSheet onClose={closeLights} />}
+      </div>
+      {!setting && <HeardLine keysGo={keysGo} undoable={words.includes('undo')} tell={tell} />}
       {following ? <Following /> : <SwitchArea />}
+      {offered && standingTroubles(troubles).length > 0 && <WhatToCheck />}
       <Answers sweep={sweep} words={words} tell={tell} />
+      <div class="over">
+        <div>
+          <Troubles />
+        </div>
+      </div>
       <Strip sweep={sweep} />
       <p class="standing small">
         {standing.centre && <span>{standing.centre}</span>}
@@ -65,6 +89,9 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
       </p>
       {troubles.length > 0 && <SweepTroubles sweep={sweep} />}
       <Asides words={words} tell={tell} />
+      <button type="button" class="link" aria-expanded={lights} onClick={() => setLights(!lights)}>
+        {sentences('firstHold').lights.open}
+      </button>
       {fresh && (
         <button type="button" class="link" onClick={() => leave(() => way.go({ at: 'bench' }))}>
           Set up the bench

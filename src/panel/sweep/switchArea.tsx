@@ -1,7 +1,8 @@
-// The one switch on the screen. It says what a press means at this moment, and what a double or a long one would. It
-// takes the focus whenever nothing else has it.
+// The one switch on the screen. It says what a press means at this moment, and what a double or a long one would; where it
+// begins the hold it is also the word for that. It takes the focus whenever nothing else has it.
 import { useEffect, useRef } from 'preact/hooks';
-import { PRESS_MEANS } from '../../voice/vocabulary/en.ts';
+import { capOf } from '../keys/keys.ts';
+import { PRESS_MEANS, TAUGHT } from '../../voice/vocabulary/en.ts';
 import { useSession } from '../useSession.ts';
 import { PressShape } from './pressShape.tsx';
 import { useContact } from './useContact.ts';
@@ -18,6 +19,11 @@ export function SwitchArea() {
   return (
     <button ref={button} type="button" class="switch" data-down={pressed.value !== null} {...contact}>
       <span class="means">{PRESS_MEANS[first.means]}</span>
+      {first.means === 'holding' && (
+        <span class="also">
+          {TAUGHT.holding} <kbd>{capOf('holding')}</kbd>
+        </span>
+      )}
       {others.map(({ press, means }) => (
         <span key={press} class="also">
           <PressShape press={press} /> {PRESS_MEANS[means]}

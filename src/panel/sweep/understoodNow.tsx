@@ -1,5 +1,6 @@
 // Every word understood at this moment, with its key: the answers to the question in hand, the arrows that may still
-// complete the last verdict, and what is about the sweep as a whole. Undo has its place beside what it takes back.
+// complete the last verdict, and what is about the sweep as a whole. Undo has its place beside what it takes back, and
+// holding is the switch.
 import type { Word } from '../../sweep/inputs.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { Words } from './words.tsx';
@@ -13,7 +14,7 @@ const ASIDE: readonly Word[] = ['undo', 'repeat', 'pause', 'set', 'skip', 'finis
 const ARROWS: readonly Word[] = ['left', 'right', 'balanced', 'lopsided'];
 
 export function Answers({ sweep, words, tell }: Props & { readonly sweep: SweepState }) {
-  const answers = words.filter((word) => !ASIDE.includes(word));
+  const answers = words.filter((word) => !ASIDE.includes(word) && word !== 'holding');
   const held = sweep.phase.name === 'holding' || sweep.phase.name === 'judging';
   if (held) return <Words label="Answers understood now" words={answers} tell={tell} />;
   return (

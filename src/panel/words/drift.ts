@@ -1,6 +1,4 @@
-// The evidence that the focus moved, in words.
+// What tells that the focus may have moved, in words; the odds stand with what to check.
 import type { Drift } from '../../sweep/end/drift.ts';
-import { odds } from '../../voice/checks.ts';
 
-export const driftInWords = (drift: Drift): string =>
-  `The holds after the first ${drift.afterHold} tell of another band: ${odds(drift)} that the focus moved.`;
+export const driftInWords = ({ afterHold }: Drift): string => `The holds after the first ${afterHold} tell of another band.`;

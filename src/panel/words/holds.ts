@@ -12,12 +12,6 @@ const BESIDE: Record<Arrows, string> = {
   lopsided: ', arrows uneven',
 };
 
-/** The light in a list of holds. */
-export const lightInWords = (light: Light): string => LIGHT[light].did;
-
-/** The arrows beside it; empty without any. */
-export const arrowsInWords = (arrows: Arrows): string => BESIDE[arrows].replace(/^, /, '');
-
 interface HoldLine {
   readonly value: Steps;
   readonly light: Light;

@@ -1,7 +1,8 @@
 // Listening goes on, utterance after utterance, until it is stopped: it waits while the panel speaks, gets the
 // microphone back when it was lost, and backs off from a service that does not answer instead of calling it in circles.
-import { lineIn } from './lineIn.ts';
-import { recogniserOf } from './available.ts';
+import { knowsLocally, recogniserOf } from './available.ts';
+import type { Deaf } from '../../voice/deaf.ts';
+import { faultOf, lineIn } from './lineIn.ts';
 import type { EarOwner } from './owner.ts';
 import { listenOnce, type UtteranceEnd } from './utterance.ts';
 
@@ -20,19 +21,10 @@ const LONGEST_WAIT = 30_000;
 const TOO_SOON = 300;
 const PATIENCE = 3;
 
-const NO_RECOGNISER =
-  'This browser has no recogniser of its own, so words are not heard. Keys, the pedal and the pointer do everything.';
-const NOT_LOCALLY =
-  'This browser has no recogniser ready on this computer. Teach your own words, or choose the browser’s recogniser, which may send the sound away.';
-const NO_SERVICE =
-  'The browser’s recogniser does not answer, so words are not heard just now. Check the network; it is tried again by itself.';
-const NOT_HERE =
-  'The browser’s recogniser cannot be used here, so words are not heard. Keys, the pedal and the pointer do everything.';
-
 /** `local`: on this computer or not at all. */
 export async function keepListening(owner: EarOwner, local: boolean, deafness: Deafness, stop: AbortSignal): Promise<void> {
-  if (!recogniserOf()) return giveUp(NO_RECOGNISER);
-  if (local && !(await knowsLocally(owner.language))) return giveUp(NOT_LOCALLY);
+  if (!recogniserOf()) return giveUp('no recogniser');
+  if (local && !(await knowsLocally(owner.language))) return giveUp('not on this computer');
   let track: MediaStreamTrack | null = null;
   let failures = 0;
 
@@ -51,16 +43,16 @@ export async function keepListening(owner: EarOwner, local: boolean, deafness: D
     if (end === 'stopped') continue;
     if (isHopeless(end)) {
       track.stop();
-      return giveUp(NOT_HERE);
+      return giveUp('not usable');
     }
     const fault = typeof end === 'object' || (end === 'not heard' && performance.now() - began < TOO_SOON);
     failures = fault ? failures + 1 : 0;
     if (!fault) {
-      owner.onTrouble(null);
+      owner.onDeaf(faultOf(track));
       continue;
     }
     if (isMicrophoneFault(end)) track.stop();
-    if (failures >= PATIENCE) owner.onTrouble({ sentence: NO_SERVICE, page: null });
+    if (failures >= PATIENCE) owner.onDeaf('no service');
     owner.onState('waiting');
     await pause(Math.min(LONGEST_WAIT, FIRST_WAIT * 2 ** (failures - 1)), stop);
   }
@@ -78,9 +70,9 @@ export async function keepListening(owner: EarOwner, local: boolean, deafness: D
     });
   }
 
-  function giveUp(sentence: string): void {
+  function giveUp(why: Deaf): void {
     owner.onState('unavailable');
-    owner.onTrouble({ sentence, page: null });
+    owner.onDeaf(why);
   }
 }
 
@@ -88,15 +80,6 @@ const isHopeless = (end: UtteranceEnd): boolean =>
   typeof end === 'object' && (end.error === 'language-not-supported' || end.error === 'service-not-allowed');
 const isMicrophoneFault = (end: UtteranceEnd): boolean =>
   typeof end === 'object' && (end.error === 'audio-capture' || end.error === 'not-allowed');
-
-/** Whether the browser has recognition on this computer ready; nothing is ever downloaded for it. */
-async function knowsLocally(language: string): Promise<boolean> {
-  try {
-    return (await recogniserOf()?.available({ langs: [language], processLocally: true })) === 'available';
-  } catch {
-    return false;
-  }
-}
 
 const pause = (ms: number, stop: AbortSignal): Promise<void> =>
   new Promise((done) => {

@@ -1,29 +1,28 @@
 // The microphone: asked for, watched, and given back. A side panel can never show the browser's question, so a refusal
 // tells whether it was never asked or was blocked.
-import { failed, type Failed } from '../../result.ts';
+import type { Deaf } from '../../voice/deaf.ts';
 
-/** `permission`: the browser does not let this page have it. `none`: there is none, or another program holds it. */
-export type NoMicrophone = Failed & { readonly why: 'permission' | 'none' };
-
-const NOT_ASKED =
-  'The browser has not allowed the microphone yet, and this panel cannot ask for it. Open the microphone page and allow it there.';
-const BLOCKED = 'The microphone is blocked for Sweepbook. The microphone page shows how to allow it again.';
-const NONE = 'No microphone answers. Connect one, or close the program that holds it; listening then begins by itself.';
+export type NoMicrophone = Extract<Deaf, 'no microphone' | 'not asked' | 'blocked' | 'in use'>;
+type Opened = { readonly ok: true; readonly track: MediaStreamTrack } | { readonly ok: false; readonly why: NoMicrophone };
 
 /** `plain`: as it comes, for comparing and measuring. `treated`: as recognisers of speech are used to. */
 export type Treatment = 'plain' | 'treated';
 
-export async function openMicrophone(treatment: Treatment = 'treated'): Promise<{ readonly ok: true; readonly track: MediaStreamTrack } | NoMicrophone> {
+export async function openMicrophone(treatment: Treatment = 'treated'): Promise<Opened> {
   try {
     const stream = await navigator.mediaDevices.getUserMedia({ audio: TREATED[treatment] });
     const [track] = stream.getAudioTracks();
-    return track ? { ok: true, track } : { ...failed(NONE), why: 'none' };
+    return track ? { ok: true, track } : { ok: false, why: 'no microphone' };
   } catch (error) {
-    const refused = error instanceof DOMException && (error.name === 'NotAllowedError' || error.name === 'SecurityError');
-    if (!refused) return { ...failed(NONE), why: 'none' };
-    const permission = await microphonePermission();
-    return { ...failed(permission?.state === 'denied' ? BLOCKED : NOT_ASKED), why: 'permission' };
+    return { ok: false, why: await reasonOf(error instanceof DOMException ? error.name : '') };
   }
+}
+
+/** The names are those of the standard: https://www.w3.org/TR/mediacapture-streams/#dom-mediadevices-getusermedia */
+async function reasonOf(name: string): Promise<NoMicrophone> {
+  if (name === 'NotReadableError' || name === 'AbortError') return 'in use';
+  if (name !== 'NotAllowedError' && name !== 'SecurityError') return 'no microphone';
+  return (await microphonePermission())?.state === 'denied' ? 'blocked' : 'not asked';
 }
 
 const TREATED: Record<Treatment, MediaTrackConstraints> = {

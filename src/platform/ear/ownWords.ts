@@ -3,59 +3,70 @@
 import { Ear, type EarEvent } from '../../voice/ownWords/ear.ts';
 import { takeIn } from '../../voice/ownWords/learning.ts';
 import { recogniserOf } from '../../voice/ownWords/recogniser.ts';
+import { asked, isQuestion, wholeQuestion } from '../../voice/ownWords/spelledQuestion.ts';
 import { gaveUp, spelt, wholeText, type Spelling } from '../../voice/ownWords/spelledValue.ts';
 import type { Take } from '../../voice/ownWords/take.ts';
 import { takes as store } from '../takes.ts';
-import { lineIn } from './lineIn.ts';
+import type { Deaf } from '../../voice/deaf.ts';
+import { faultOf, lineIn } from './lineIn.ts';
 import type { Deafness } from './listening.ts';
 import type { EarOwner } from './owner.ts';
 import { sample } from './samples.ts';
 
-const NOTHING_TAUGHT = 'No words are taught yet. Open the hearing check and teach them, five times each.';
-const NOT_POSSIBLE = 'This browser cannot hand over the microphone’s sound, so words are not heard. Keys, the pedal and the pointer do everything.';
-const HELD_BACK = 'The browser holds the microphone’s sound back until you touch the panel. Press a key or click once.';
 /** A sound context that has not begun by then waits for a touch. */
 const TO_BEGIN = 1500;
+/** How soon words that are taught now are heard. */
+const TAUGHT_MEANWHILE = 1000;
 
-/** A value under way, in the words said so far and how they sounded. */
+/** A value or a question under way, in the words said so far and how they sounded. */
 interface Spelt {
-  readonly value: Spelling;
+  readonly telling: Spelling;
   readonly doubtful: boolean;
   readonly takes: readonly Take[];
 }
 
 export async function keepListeningForOwnWords(owner: EarOwner, deafness: Deafness, stop: AbortSignal): Promise<void> {
-  const taught = await store.read();
-  if (!taught.ok) return giveUp(taught.sentence);
-  if (taught.value.length === 0) return giveUp(NOTHING_TAUGHT);
+  const taught = await taughtWords();
+  if (taught === null) return;
   while (!stop.aborted) {
     owner.onState('starting');
     const track = await lineIn(owner, 'plain', stop);
     if (track === null) return;
-    const heard = hearing();
+    const heard = hearing(track);
     try {
       const sampling = await sample(track, heard.push);
       await nextIdle();
-      const recogniser = recogniserOf(taught.value, sampling.rate);
+      const recogniser = recogniserOf(taught, sampling.rate);
       heard.listen(new Ear(sampling.rate, recogniser, () => owner.wordsNow()), sampling.rate);
-      const held = setTimeout(() => sampling.held() && owner.onTrouble({ sentence: HELD_BACK, page: null }), TO_BEGIN);
+      const held = setTimeout(() => sampling.held() && owner.onDeaf('held back'), TO_BEGIN);
       await over(track, stop);
       clearTimeout(held);
       sampling.stop();
     } catch {
       track.stop();
-      return giveUp(NOT_POSSIBLE);
+      return giveUp('no sound');
     }
     track.stop();
   }
 
-  function giveUp(sentence: string): void {
+  /** Null once listening is over: they may be taught meanwhile in another tab. */
+  async function taughtWords(): Promise<readonly Take[] | null> {
+    while (!stop.aborted) {
+      const read = await store.read();
+      if (read.ok && read.value.length > 0) return read.value;
+      giveUp(read.ok ? 'no words' : 'words unreadable');
+      await new Promise((again) => setTimeout(again, TAUGHT_MEANWHILE));
+    }
+    return null;
+  }
+
+  function giveUp(why: Deaf): void {
     owner.onState('unavailable');
-    owner.onTrouble({ sentence, page: sentence === NOT_POSSIBLE ? null : 'hearing.html' });
+    owner.onDeaf(why);
   }
 
   /** From samples to what the person told. */
-  function hearing() {
+  function hearing(track: MediaStreamTrack) {
     let ear: Ear | null = null;
     let began = false;
     let at = 0;
@@ -70,7 +81,7 @@ export async function keepListeningForOwnWords(owner: EarOwner, deafness: Deafne
 
     function push(samples: Float32Array): void {
       if (!ear) return;
-      if (!began) owner.onTrouble(null);
+      if (!began) owner.onDeaf(faultOf(track));
       const isDeaf = deafness.isDeaf();
       if (!began || isDeaf !== deaf) owner.onState(isDeaf ? 'deaf while speaking' : 'listening');
       began = true;
@@ -98,16 +109,17 @@ export async function keepListeningForOwnWords(owner: EarOwner, deafness: Deafne
       const doubtful = event.heard === 'unsure' || (spelling?.doubtful ?? false);
       const good = takeIn(event, peak);
       const takes = good ? [good] : [];
-      const value = spelt(spelling?.value ?? null, event.word, at);
-      spelling = value && { value, doubtful, takes: [...(spelling?.takes ?? []), ...takes] };
-      if (value === null) owner.onHeard([{ text: event.word, doubtful, takes }], true);
+      const before = spelling?.telling ?? null;
+      const telling = asked(before, event.word, at, owner.namesNow()) ?? spelt(before, event.word, at);
+      spelling = telling && { telling, doubtful, takes: [...(spelling?.takes ?? []), ...takes] };
+      if (telling === null) owner.onHeard([{ text: event.word, doubtful, takes }], true);
     }
 
-    function finish({ value, doubtful, takes }: Spelt): void {
-      const text = wholeText(value, at);
-      if (text === null && !gaveUp(value, at)) return;
+    function finish({ telling, doubtful, takes }: Spelt): void {
+      const text = isQuestion(telling) ? wholeQuestion(telling, at) : wholeText(telling, at);
+      if (text === null && (isQuestion(telling) || !gaveUp(telling, at))) return;
       spelling = null;
-      owner.onHeard([{ text: text ?? value.words.join(' '), doubtful, takes }], true);
+      owner.onHeard([{ text: text ?? telling.words.join(' '), doubtful, takes }], true);
     }
 
     return {

@@ -3,7 +3,7 @@ import type { Belief } from '../belief/belief.ts';
 import type { Care } from '../care.ts';
 import type { Readiness } from '../end/care.ts';
 import type { Hold } from '../hold.ts';
-import type { Order } from '../plan.ts';
+import type { Order } from '../manner.ts';
 import type { Seconds, Steps } from '../../units.ts';
 
 /** Everything the choice rests on. */

@@ -2,6 +2,7 @@
 import type { Lens } from '../../kit/lens.ts';
 import type { KitList } from '../../kit/change.ts';
 import type { KitWords } from '../kitWords.ts';
+import { FIELD_FAULT } from './fieldFaults.ts';
 import { write } from './write.ts';
 
 const ITEM: Readonly<Record<KitList, string>> = { bodies: 'body', lenses: 'lens', converters: 'converter', situations: 'situation' };
@@ -75,6 +76,7 @@ export const words: KitWords = {
     stays: 'It is read on this computer and sent nowhere.',
     use: 'Use ticked details',
     used: 'The details are in the kit.',
+    unread: 'This file cannot be read. Check that it is still there, then choose it again.',
     openSituation: 'Open its situation in the logbook',
     read: ({ taken, focalLength, aperture, distance }, body, lens) =>
       [
@@ -104,35 +106,7 @@ export const words: KitWords = {
     body: 'Body',
     lens: 'Lens',
   },
-  fault: {
-    'no name': 'Give it a name you will recognise.',
-    'name too long': 'Use a name of at most 60 characters.',
-    'engraving empty': 'Leave it empty, or copy it from the camera or lens.',
-    'engraving too long': 'Use at most 60 characters.',
-    'note too long': 'Use at most 2000 characters.',
-    'no focal length': 'Enter the focal length in millimetres, from 4 to 2000.',
-    'no distance': 'Enter the distance in metres, from 0.05 to 500.',
-    'no sensor size': 'Enter the width and height of the sensor in millimetres.',
-    'sensor too small': 'A sensor is at least 4 mm wide and high.',
-    'sensor too large': 'A sensor is at most 70 mm wide and high.',
-    'remembers no number': 'Enter how many lenses it remembers, as a whole number.',
-    'remembers too few': 'Enter at least 1 lens.',
-    'remembers too many': 'Enter at most 1000 lenses.',
-    'no aperture': 'Enter the aperture as an f-number, such as 1.8.',
-    'aperture too wide': 'The widest aperture is at least f/0.5.',
-    'aperture too narrow': 'The widest aperture is at most f/64.',
-    'focal lengths turned round': 'Enter the shorter focal length first.',
-    'no factor': 'Enter the factor, such as 1.4.',
-    'factor too small': 'The factor is at least 0.5.',
-    'factor too large': 'The factor is at most 4.',
-    'no lowest correction': 'Enter the lowest correction as a whole number, such as \u221220.',
-    'no highest correction': 'Enter the highest correction as a whole number, such as 20.',
-    'no step': 'Enter how many corrections one click moves, as a whole number from 1.',
-    'scale too short': 'The scale must have at least three values.',
-    'step does not divide': 'The step must divide the scale evenly.',
-    'arrows not chosen': 'Choose what this body shows beside its focus light.',
-    'does not fit': 'This does not fit. Check what you entered.',
-  },
+  fault: FIELD_FAULT,
   unsaved: (fault) => {
     switch (fault.is) {
       case 'changed elsewhere':

@@ -25,6 +25,7 @@ test('the toolbar button is marked while a sweep is under way', async () => {
   const badge = () => chromium.worker.evaluate(() => chrome.action.getBadgeText({}));
   const page = await chromium.openTab();
   await page.waitForSelector('h1');
+  await click(page, 'Practice camera');
   await click(page, 'Practise');
   await page.waitForSelector('[data-phase="dialling"]');
   await expect.poll(badge).toBe('…');

@@ -24,5 +24,5 @@ test('the list under the address bar shows the last value for what follows the k
   await sidebar.evaluate((all) => browser.storage.local.set(all as Record<string, unknown>), stored);
   const window = await firefoxWindow(firefox.browser);
   expect(await window.call(typeAndRead, 'sb 85', '+5')).toContainEqual(expect.stringContaining('+5  Orrin 85 f/1.8 · Velde M1 · 85 mm · 4.25 m'));
-  expect(await window.call(typeAndRead, 'sb zzz', 'Nothing')).toContainEqual(expect.stringContaining('Nothing in the logbook fits: try fewer letters.'));
+  expect(await window.call(typeAndRead, 'sb zzz', 'Nothing')).toContainEqual(expect.stringContaining('Nothing in the logbook fits. Try fewer letters.'));
 });

@@ -22,7 +22,7 @@ test('from an empty kit to a value in the camera and a backup file, without a po
     await tabTo(seat, name);
     await type(seat, text);
   };
-  await untilText(seat, 'New sweep');
+  await untilText(seat, 'Practice camera');
 
   await choose(seat, 'Kit');
   await untilText(seat, 'Use details from a photograph');
@@ -41,7 +41,9 @@ test('from an empty kit to a value in the camera and a backup file, without a po
   await press(seat, 'Escape');
 
   await until(seat, 'the start', ({ screen }) => screen === 'start');
-  await fill('Focal length, mm', '85');
+  await fill('Look up a lens, or name a new one', 'orrin 85 f/1.8');
+  await choose(seat, 'More');
+  await untilText(seat, 'Put a value in by hand instead');
   await choose(seat, 'Put a value in by hand instead');
   await until(seat, 'its page', ({ screen }) => screen === 'situation');
   await fill('One end', '2');
@@ -49,8 +51,8 @@ test('from an empty kit to a value in the camera and a backup file, without a po
   await untilText(seat, 'The centre is +5.5.');
   await tabTo(seat, '+5');
   await press(seat, 'ArrowDown');
-  await choose(seat, 'Write it down');
-  await untilText(seat, 'Written into the logbook.');
+  await choose(seat, 'Save the value');
+  await untilText(seat, 'Saved in the logbook.');
   await tabTo(seat, 'Value in the camera');
   await choose(seat, 'It is entered');
   await untilText(seat, 'Noted: +6 is in the camera.');

@@ -66,10 +66,10 @@ describe('what is wanted', () => {
   });
 
   it.each([
-    [{ ...wanted, bodies: [] }, 'Choose at least one body.'],
-    [{ ...wanted, lenses: [] }, 'Choose at least one lens.'],
-    [{ ...wanted, lenses: ['plain'] }, 'Enter the focal length of Orrin 85 f/1.8 in the kit first, then choose it again.'],
-  ])('asks for what is missing', (incomplete, sentence) => {
-    expect(situationsWanted(incomplete, { lenses: [zoom, plain], converters })).toEqual({ ok: false, sentence });
+    [{ ...wanted, bodies: [] }, { is: 'no body' }],
+    [{ ...wanted, lenses: [] }, { is: 'no lens' }],
+    [{ ...wanted, lenses: ['plain'] }, { is: 'no focal length', lens: 'Orrin 85 f/1.8' }],
+  ])('asks for what is missing', (incomplete, fault) => {
+    expect(situationsWanted(incomplete, { lenses: [zoom, plain], converters })).toEqual({ ok: false, fault });
   });
 });

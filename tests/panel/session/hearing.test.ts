@@ -1,5 +1,7 @@
 // Contract of hearing and of the one switch in a session.
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { words } from '../../../src/words/en/voice.ts';
+import type { Deaf } from '../../../src/voice/deaf.ts';
 import { moment } from '../../../src/units.ts';
 import type { Take } from '../../../src/voice/ownWords/take.ts';
 import { addKit, phaseOf, sweeping } from './sweeping.ts';
@@ -180,15 +182,111 @@ describe('words', () => {
     expect(window.earOpen).toBe(true);
   });
 
-  test('a microphone that was never allowed is told with the page that asks for it', async () => {
+  test.each(Object.keys(words.deafSaid) as Deaf[])('an ear that is deaf because of “%s” says so aloud once, that it hears again, and moves nothing', async (why) => {
     const { computer, window } = await sweeping({ voice: { listen: 'browser' } });
-    window.ear?.onState('needs permission');
-    window.ear?.onTrouble({ sentence: 'Not allowed yet.', page: 'microphone.html' });
-    expect(window.session.ear.value).toBe('needs permission');
-    window.session.troubles.value[0]?.remedy?.run();
-    expect(computer.log).toContain('open microphone.html');
-    window.ear?.onTrouble(null);
+    const before = [window.session.sweep.value, window.session.announcement.value];
+    window.ear?.onDeaf(why);
+    window.ear?.onDeaf(why);
+    await settle();
+    expect(window.session.deaf.value).toBe(why);
+    window.ear?.onDeaf(null);
+    await settle();
+    expect(window.session.deaf.value).toBeNull();
+    expect(computer.log).toEqual([`say ${words.deafSaid[why]}`, `say ${words.hearsAgain}`]);
+    expect([window.session.sweep.value, window.session.announcement.value]).toEqual(before);
     expect(window.session.troubles.value).toEqual([]);
+  });
+
+  test('an ear that is closed has nothing in its way and says nothing', async () => {
+    const { computer, window } = await sweeping({ voice: { listen: 'browser' } });
+    window.ear?.onDeaf('muted');
+    await settle();
+    computer.log.length = 0;
+    window.session.changeSettings({ voice: { listen: 'off' } });
+    window.ear?.onDeaf(null);
+    await settle();
+    expect(computer.log.filter((line) => line.startsWith('say'))).toEqual([]);
+  });
+
+  test('a person may have it tried again, here or in place of another window', async () => {
+    const { computer, window } = await sweeping({ voice: { listen: 'browser' } });
+    window.session.listenAgain(false);
+    window.session.listenAgain(true);
+    expect(computer.log).toEqual(['listen again', 'listen here']);
+  });
+
+  test.each(['look up 85', 'look up eight five', 'look up Orrin'])('“%s” is answered alike by the browser’s recogniser and in taught words', async (asked) => {
+    const answers = await Promise.all(
+      (['browser', 'own'] as const).map(async (listen) => {
+        const { window } = await sweeping({ voice: { listen } });
+        window.ear?.onHeard([{ text: asked }], true);
+        await settle();
+        return window.session.announcement.value;
+      }),
+    );
+    expect(answers).toEqual(Array.from(answers, () => 'Orrin 85 f/1.8 on Velde M1, 85 mm at 4.25 m: never measured.'));
+  });
+
+  test('between holds the digits, “look up” and the names of the lenses count, and during a hold none of them', async () => {
+    const { window } = await sweeping({ voice: { listen: 'own' } });
+    const asking = ['look up', 'eight', 'Orrin 85 f/1.8'];
+    expect(window.ear?.wordsNow()).toEqual(expect.arrayContaining(asking));
+    expect(window.ear?.namesNow()).toEqual(['Orrin 85 f/1.8']);
+    await window.tell('holding');
+    for (const word of asking) expect(window.ear?.wordsNow()).not.toContain(word);
+  });
+});
+
+describe('the sound of the panel itself', () => {
+  test('a computer without a voice is mute, which is no trouble, until a voice answers', async () => {
+    const { window } = await sweeping();
+    window.noVoice = true;
+    await window.tell('repeat');
+    expect([window.session.mute.value, window.session.troubles.value]).toEqual([true, []]);
+    window.noVoice = false;
+    await window.tell('repeat');
+    expect(window.session.mute.value).toBe(false);
+  });
+
+  test('tones and speech are as loud as was set', async () => {
+    const { window } = await sweeping({ loudness: 0.4 });
+    await window.tell('holding');
+    expect(new Set(window.loudnesses)).toEqual(new Set([0.4]));
+  });
+
+  test('the route of sound is awake while a sweep runs here, and not in a pause, at the end, in a follower or where nothing sounds', async () => {
+    const { computer, window } = await sweeping();
+    const other = await computer.open();
+    expect([window.routeAwake, other.routeAwake]).toEqual([true, false]);
+    await window.tell('pause');
+    expect(window.routeAwake).toBe(false);
+    await window.tell('resume');
+    expect(window.routeAwake).toBe(true);
+    window.session.changeSettings({ sound: false, voice: { speak: false } });
+    await settle();
+    expect(window.routeAwake).toBe(false);
+    window.session.changeSettings({ sound: true });
+    await window.tell('finish');
+    expect(window.routeAwake).toBe(false);
+  });
+
+  test('the sound check plays both tones of a hold and a value, as far as they are on', async () => {
+    vi.useFakeTimers();
+    const computer = new Computer();
+    const opening = computer.open();
+    await vi.advanceTimersByTimeAsync(1000);
+    const { session } = await opening;
+    const tried = async (): Promise<unknown> => {
+      computer.log.length = 0;
+      const came = session.trySound();
+      await vi.dynamicImportSettled();
+      await vi.advanceTimersByTimeAsync(3000);
+      return [await came, computer.log.filter((line) => !line.startsWith('write'))];
+    };
+    expect(await tried()).toEqual([{ tones: 'sounded', speech: 'said' }, ['tone begin', 'tone end', 'say plus six']]);
+    session.changeSettings({ sound: false, voice: { speak: false } });
+    expect(await tried()).toEqual([{ tones: 'off', speech: 'off' }, []]);
+    vi.useRealTimers();
   });
 });
 
@@ -287,14 +385,45 @@ describe('one switch', () => {
     expect(window.session.sweep.value?.holds.at(-1)?.verdict.light).toBe('flicker');
   });
 
-  test('a long press in dialling takes back the hold it began and the verdict before it', async () => {
+  test('a switch kept down from the beginning of a hold takes nothing back and books nothing: the hold goes on, and is explained', async () => {
+    const { computer, window, wait, press } = await start();
+    await window.tell('holding');
+    await window.tell('flicker');
+    await press(2500);
+    await wait(10);
+    expect(phaseOf(window)).toBe('holding');
+    expect(window.session.sweep.value?.holds).toHaveLength(1);
+    expect(computer.journal()).toEqual(['opened', 'began', 'judged', 'began']);
+    expect(computer.log.at(-1)).toBe('say Tap to begin, then keep only the camera\u2019s button pressed. Press twice to undo.');
+  });
+
+  test('after such a long press two presses take back that hold and the verdict before it', async () => {
     const { computer, window, wait, press } = await start();
     await window.tell('holding');
     await window.tell('flicker');
     await press(700);
+    await wait(200);
+    expect(window.session.understood.value?.presses).toContainEqual({ press: 'double', means: 'undo' });
+    await press(60);
+    await press(60);
     await wait(10);
     expect(phaseOf(window)).toBe('dialling');
     expect(window.session.sweep.value?.holds).toEqual([]);
     expect(computer.journal()).toEqual(['opened', 'began', 'judged', 'began', 'undid', 'undid']);
+  });
+
+  test('a press within 0.7 s of the hold’s beginning is asked about, the same press again counts, and silence leaves the hold alone', async () => {
+    const { computer, window, wait, press } = await start();
+    await press(50);
+    await wait(400);
+    await press(50);
+    await wait(500);
+    expect(phaseOf(window)).toBe('holding');
+    expect(window.session.pressAsked.value).toMatchObject({ about: 'short' });
+    expect(computer.log.at(-1)).toBe('say Did it flicker already? Press again if it did. If not, keep holding.');
+    expect(computer.journal()).toEqual(['opened', 'began']);
+    await press(50);
+    await wait(500);
+    expect(window.session.sweep.value?.holds.map(({ verdict }) => verdict.light)).toEqual(['flicker']);
   });
 });

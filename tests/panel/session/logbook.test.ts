@@ -119,7 +119,7 @@ describe('reading what is stored', () => {
     expect(session.records.value).toEqual([]);
     expect('record:r1' in computer.disk).toBe(false);
     expect(Object.entries(computer.disk).filter(([key]) => key.startsWith('set-aside:record:r1:')).map(([, value]) => value)).toEqual([spoilt]);
-    expect(session.troubles.value.map(({ sentence }) => sentence)).toEqual([expect.stringMatching(/record:r1.*set aside whole/)]);
+    expect(session.troubles.value.map(({ sentence }) => sentence)).toEqual([expect.stringMatching(/record:r1.*kept whole/)]);
   });
 
   test('what a newer program wrote is left untouched, and nothing can be written over it', async () => {
@@ -163,7 +163,7 @@ describe('reading what is stored', () => {
     await computer.open();
     computer.disk = {};
     const { session } = await computer.open();
-    const offer = session.troubles.value.find(({ id }) => id === 'bring back');
+    const offer = session.troubles.value.find(({ id }) => id === 'wiped');
     expect(offer?.sentence).toMatch(/^Nothing is stored here any more, but there is a copy/);
     offer?.remedy?.run();
     await settle();
@@ -183,7 +183,7 @@ describe('reading what is stored', () => {
     await window.session.begin({ with: 'practice', arrows: 'absent' });
     await settle();
     const sweep = window.session.sweep.value;
-    window.session.troubles.value.find(({ id }) => id === 'bring back')?.remedy?.run();
+    window.session.troubles.value.find(({ id }) => id === 'wiped')?.remedy?.run();
     await settle();
     await settle();
     expect(newer.ok).toBe(true);

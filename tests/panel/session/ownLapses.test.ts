@@ -21,7 +21,7 @@ const ROUND: TrainingRound = {
 function planned(own: boolean, rounds: number) {
   const library = createLibrary({ keep: async () => undefined, waitsFor: () => false, forget: () => undefined });
   library.changeSettings({ training: { own, rounds: Array.from({ length: rounds }, () => ROUND) } });
-  const plan = planFor({ with: 'practice', arrows: 'absent' }, library, () => 1);
+  const plan = planFor({ with: 'practice', arrows: 'absent' }, library, () => 1, null);
   return plan.ok ? plan.value : null;
 }
 

@@ -10,18 +10,18 @@ import { open } from '../../../src/sweep/opening.ts';
 import type { Plan } from '../../../src/sweep/plan.ts';
 import { ranWith } from '../../sweep/noiseFree.ts';
 import { after, later, opened } from '../../sweep/staged.ts';
-import { KIT, PLAN } from '../fakeSession.ts';
+import { KIT, PLAN, SUBJECT } from '../fakeSession.ts';
 
 function recordOf(low: number, high: number, plan: Partial<Plan> = {}): LogRecord {
   const { phase, journal, id } = after(ranWith(open(opened({ ...PLAN, ...plan })).state, low, high), { did: 'finished', at: later(900), by: 'key' });
   if (phase.name !== 'finished') throw new Error('not finished');
-  return { id, finished: phase.at, practice: false, subject: PLAN.subject, outcome: phase.outcome, journal: [...journal] };
+  return { id, finished: phase.at, practice: false, subject: SUBJECT, outcome: phase.outcome, journal: [...journal] };
 }
 
 function planned(record: LogRecord, id = record.id) {
   const library = createLibrary({ keep: async () => undefined, waitsFor: () => false, forget: () => undefined });
   library.take({ kit: KIT, records: [record], byHand: [], entries: [], notes: [], settings: USUAL_SETTINGS, live: null, plan: null, backup: null });
-  return planFor({ with: 'transfer', record: id }, library, () => 1);
+  return planFor({ with: 'transfer', record: id }, library, () => 1, null);
 }
 
 test('the plan carries the record and its holds, and starts where the body stands', () => {

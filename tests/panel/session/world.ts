@@ -4,17 +4,17 @@ import { vi } from 'vitest';
 import { createSession } from '../../../src/panel/session/create.ts';
 import type { Ports } from '../../../src/panel/session/ports.ts';
 import type { Session } from '../../../src/panel/session/session.ts';
-import type { RecognisedBy } from '../../../src/platform/ear/ear.ts';
+import type { RecognisedBy } from '../../../src/voice/deaf.ts';
 import type { EarOwner } from '../../../src/platform/ear/owner.ts';
 import type { Snapshot } from '../../../src/platform/snapshots.ts';
-import { DONE, failed, got, type Result } from '../../../src/result.ts';
+import type { SyncFault } from '../../../src/platform/syncedStore.ts';
+import { answered, cannot, DONE, failed, got, type Answer, type Result } from '../../../src/result.ts';
 import type { Alarm } from '../../../src/sweep/effect.ts';
 import { inputOf } from '../../../src/sweep/meaning.ts';
 import { moment, seconds, type Moment, type Seconds } from '../../../src/units.ts';
 import type { Take } from '../../../src/voice/ownWords/take.ts';
 
 export const NO_ROOM = 'Nothing can be saved just now.';
-const NO_SYNC = 'The sync takes nothing just now.';
 
 let ids = 0;
 
@@ -28,13 +28,13 @@ export class Account {
   down = false;
   writes = 0;
 
-  change(entries: Record<string, unknown>): Result {
-    if (this.down) return failed(NO_SYNC);
+  change(entries: Record<string, unknown>): Answer<void, SyncFault> {
+    if (this.down) return cannot('no sync');
     this.writes++;
     const all = Object.entries({ ...this.carried, ...structuredClone(entries) });
     this.carried = Object.fromEntries(all.filter(([, value]) => value !== undefined));
     for (const { windows } of this.computers) for (const { onSynced } of windows) onSynced?.(Object.keys(entries));
-    return DONE;
+    return answered(undefined);
   }
 }
 
@@ -96,6 +96,11 @@ export class Window {
   earOpen = false;
   earBy: RecognisedBy | null = null;
   deaf = 0;
+  /** The route of sound is kept awake. */
+  routeAwake = false;
+  readonly loudnesses: number[] = [];
+  /** No voice of the computer answers. */
+  noVoice = false;
   /** Utterances end at once unless they are held back. */
   holdSpeech = false;
   /** Everything begun to be spoken; `whole` once it was heard to its end. */
@@ -173,19 +178,19 @@ export class Window {
         },
       },
       snapshots: () => Promise.resolve({
-        times: () => Promise.resolve(got(computer.copies.map(({ at }) => at).toSorted((a, b) => b - a))),
+        times: () => Promise.resolve(answered(computer.copies.map(({ at }) => at).toSorted((a, b) => b - a))),
         read: (at) => {
           const copy = computer.copies.find((one) => one.at === at);
-          return Promise.resolve(copy ? got(copy) : failed('no such copy'));
+          return Promise.resolve(copy ? answered(copy) : cannot('copy unread'));
         },
         keep: (snapshot) => {
           computer.copies = [...computer.copies.filter(({ at }) => at !== snapshot.at), structuredClone(snapshot)];
-          return Promise.resolve(DONE);
+          return Promise.resolve(answered(undefined));
         },
       }),
       synced: () =>
         Promise.resolve({
-          read: () => Promise.resolve(computer.account.down ? failed(NO_SYNC) : got(structuredClone(computer.account.carried))),
+          read: () => Promise.resolve(computer.account.down ? cannot('no sync') : answered(structuredClone(computer.account.carried))),
           write: (entries) => Promise.resolve(computer.account.change({ ...entries })),
           remove: (keys) => Promise.resolve(computer.account.change(Object.fromEntries(keys.map((key) => [key, undefined])))),
           onChange: (listener) => {
@@ -221,7 +226,8 @@ export class Window {
         clear: () => this.alarms.clear(),
       },
       tones: {
-        play: (tone, after) => {
+        play: (tone, after, loudness) => {
+          this.loudnesses.push(loudness);
           log.push(after === 0 ? `tone ${tone}` : `tone ${tone} in ${after}`);
           return seconds(0.1);
         },
@@ -229,14 +235,16 @@ export class Window {
         wake: () => undefined,
       },
       speech: {
-        say: (text) => {
+        say: (text, { loudness }) => {
+          this.loudnesses.push(loudness);
           log.push(`say ${text}`);
           this.speeches.push({ text, whole: !this.holdSpeech });
-          if (!this.holdSpeech) return Promise.resolve(DONE);
+          if (this.noVoice) return Promise.resolve('no voice');
+          if (!this.holdSpeech) return Promise.resolve('said');
           return new Promise((end) => {
             this.endSpeech = () => {
               this.endSpeech = null;
-              end(DONE);
+              end('said');
             };
           });
         },
@@ -254,6 +262,8 @@ export class Window {
           close: () => {
             this.earOpen = false;
           },
+          isOpen: () => this.earOpen,
+          again: (here) => void log.push(here ? 'listen here' : 'listen again'),
           deafen: () => {
             this.deaf += 1;
             return () => {
@@ -262,6 +272,14 @@ export class Window {
           },
         };
       }),
+      route: () =>
+        Promise.resolve({
+          keep: (awake) => {
+            this.routeAwake = awake;
+          },
+          runs: () => true,
+        }),
+      microphone: () => Promise.reject(new Error('no microphone here')),
       takes: () =>
         Promise.resolve({
           read: () => Promise.resolve(got(computer.taught)),

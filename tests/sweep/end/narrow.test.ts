@@ -5,7 +5,7 @@ import { halfPress, type PracticeCamera } from '../../../src/practice/camera.ts'
 import { seededRandom } from '../../../src/practice/random.ts';
 import { open } from '../../../src/sweep/opening.ts';
 import type { Care } from '../../../src/sweep/care.ts';
-import { USUAL_HOLD_TIME, USUAL_MANNER } from '../../../src/sweep/plan.ts';
+import { USUAL_HOLD_TIME, USUAL_MANNER } from '../../../src/sweep/manner.ts';
 import type { SweepState } from '../../../src/sweep/state.ts';
 import type { Scale } from '../../../src/sweep/scale.ts';
 import { transition } from '../../../src/sweep/transition.ts';

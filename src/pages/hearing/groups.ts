@@ -1,0 +1,16 @@
+// The groups of words to teach, with the names of the person's own lenses as the last.
+import { contentsOf } from '../../logbook/stored.ts';
+import { store } from '../../platform/storage.ts';
+import { WORD_GROUPS, type WordGroup } from '../../voice/wordGroups.ts';
+import { CHECK } from './words.ts';
+
+/** A name longer than this is no word to teach. */
+const LONGEST = 80;
+
+export async function groupsToTeach(): Promise<readonly WordGroup[]> {
+  const read = await store.read();
+  if (!read.ok) return WORD_GROUPS;
+  const { lenses } = contentsOf(read.value).contents.kit;
+  const names = lenses.flatMap(({ name, retired }) => (retired === null && name.length <= LONGEST ? [name] : []));
+  return names.length === 0 ? WORD_GROUPS : [...WORD_GROUPS, { ...CHECK.lenses, words: [...new Set(names)] }];
+}

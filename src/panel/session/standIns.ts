@@ -1,0 +1,33 @@
+// The pieces of kit that stand in for what nobody has told: a result is kept under them, and waits there to be named.
+import { newBody, newLens } from '../../kit/kit.ts';
+import { pieceOf } from '../../kit/told.ts';
+import type { Plan, Unnamed } from '../../sweep/plan.ts';
+import { millimetres, type Moment } from '../../units.ts';
+import { onDayAndTime } from '../words/quantities.ts';
+import type { KitDesk } from './telling.ts';
+
+/** What stands in for a focal length: the usual one (common practice, no source). */
+const USUAL_LENGTH = millimetres(50);
+
+const BODY = 'Body without a name';
+const lensAt = (at: Moment): string => `Lens without a name, ${onDayAndTime(at)}`;
+
+export interface StoodIn {
+  readonly parts: Unnamed;
+  /** Nobody has told the focal length either. */
+  readonly lengthToo: boolean;
+}
+
+/** The parts with a stand-in for each that is missing; one body without a name serves all such sweeps. */
+export function withStandIns(parts: Unnamed, { scale, arrows }: Pick<Plan, 'scale' | 'arrows'>, opened: Moment, desk: KitDesk): StoodIn {
+  const { bodies } = desk.kit();
+  const body = parts.body ?? keep(bodies.find(({ standIn, retired }) => standIn && retired === null)?.id ?? desk.putKit('bodies', { ...newBody('', BODY, opened), scale, arrows, standIn: true }, null), BODY);
+  const name = lensAt(opened);
+  const lens = parts.lens ?? keep(desk.putKit('lenses', { ...newLens('', name, opened), standIn: true }, null), name);
+  return { parts: { ...parts, body, lens, focalLength: parts.focalLength ?? USUAL_LENGTH }, lengthToo: parts.focalLength === null };
+}
+
+function keep(saved: string | ReturnType<KitDesk['putKit']>, name: string) {
+  if (typeof saved === 'string') return pieceOf({ id: saved, name });
+  return saved.ok ? pieceOf({ id: saved.id, name }) : null;
+}

@@ -1,0 +1,32 @@
+// What else may be chosen before a sweep: how carefully, the bench, and a value put in by hand instead.
+import type { Preview } from './preview.ts';
+import { useSurroundings } from '../useSession.ts';
+import { MannerPick } from './mannerPick.tsx';
+import { EMPTY_DRAFT } from './draft.ts';
+import { START } from './words.ts';
+
+interface Props {
+  readonly preview: () => Preview;
+  readonly onRefused: (sentence: string) => void;
+}
+
+export function More({ preview, onRefused }: Props) {
+  const { session, way, start } = useSurroundings();
+  const byHand = (): void => {
+    const kept = session.situationFor(preview().about);
+    if (!kept.ok) return onRefused(kept.faults[0]?.sentence ?? '');
+    start.change(EMPTY_DRAFT);
+    way.go({ at: 'situation', id: kept.id, byHand: true });
+  };
+  return (
+    <>
+      <MannerPick />
+      <button type="button" class="link" onClick={() => way.go({ at: 'bench' })}>
+        {START.bench}
+      </button>
+      <button type="button" class="link" onClick={byHand}>
+        {START.byHand}
+      </button>
+    </>
+  );
+}

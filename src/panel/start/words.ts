@@ -1,0 +1,37 @@
+// The words of the start and of the next lens.
+export const START = {
+  field: 'Look up a lens, or name a new one',
+  placeholder: 'Lens',
+  known: 'In the logbook',
+  take: (lens: string, details: string, value: string): string => `${lens}, ${details}, ${value}`,
+  none: 'none',
+  more: (count: number): string => `${count} more in the logbook`,
+  newLens: (name: string): string => `New lens \u201c${name}\u201d: Start`,
+  start: 'Start',
+  startWith: (lens: string): string => `Start: ${lens}`,
+  noNameNeeded: 'No name needed. Tell the rest whenever you like.',
+  last: 'Last lens',
+  picked: 'Looked up',
+  notMeasured: 'not measured yet',
+  noValue: (day: string): string => `no value found, ${day}`,
+  value: (value: string, how: 'measured' | 'entered', day: string): string => `last ${value}, ${how} ${day}; a sweep begins near it`,
+  next: 'Next lens',
+  bench: 'Set up the bench',
+  byHand: 'Put a value in by hand instead',
+  fits: 'What was told does not fit yet. Change it, or press Escape in its field.',
+  practice: 'Practice camera',
+  practiceNote: 'Learn the light and the words on this screen first.',
+  unnamed: (lens: string, value: string): string => `${lens} (${value}) has no name yet.`,
+  noneFound: 'no value',
+  others: (count: number): string => (count === 1 ? 'One more waits for its name.' : `${count} more wait for their names.`),
+  nameIt: 'Name it',
+} as const;
+
+export const NEXT = {
+  title: 'Next lens',
+  field: 'Name of the next lens',
+  hint: 'With its focal length, such as \u201cCorvid 85\u201d. Enter starts.',
+  planned: 'Next in the plan',
+  startPlanned: (lens: string): string => `Start: ${lens}`,
+  plan: 'See the plan',
+} as const;

@@ -1,0 +1,238 @@
+// The field behind a chip. What was typed is taken with Enter, with Done, and when something else is pressed; where it does
+// not fit, it stays, with one sentence.
+import type { ComponentChildren } from 'preact';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { focalOf } from '../../kit/told.ts';
+import { Choose } from '../parts/choose.tsx';
+import { Field } from '../parts/field.tsx';
+import { FieldRow } from '../parts/fieldRow.tsx';
+import { writeSteps } from '../../sweep/scale.ts';
+import type { ArrowDisplay } from '../../sweep/verdict.ts';
+import type { Description } from '../session/session.ts';
+import { useSession } from '../useSession.ts';
+import { inMillimetres, metresTyped } from '../words/quantities.ts';
+import { typedNumber } from '../words/typedNumber.ts';
+import type { Line, Part } from './line.ts';
+import { TOLD } from './words.ts';
+
+interface Props extends Line {
+  readonly part: Part;
+  readonly onDone: () => void;
+  readonly children?: ComponentChildren;
+}
+
+const NEW = 'new';
+const BARE = 'bare';
+
+export function Editor({ part, onDone, children, ...line }: Props) {
+  const form = useRef<HTMLFormElement>(null);
+  /** What was typed is given up. */
+  const droppedRef = useRef(false);
+  const [typed, setTyped] = useState<readonly string[]>(() => typedOf(part, line));
+  const [taken, setTaken] = useState(typed);
+  const [fault, setFault] = useState('');
+  // With the field, so that no letter goes to the sweep.
+  useLayoutEffect(() => form.current?.querySelector<HTMLElement>('input:not([type=radio]), select, button')?.focus(), []);
+  const tell = (told: Description): boolean => {
+    const described = line.tell(told);
+    setFault(described.ok ? '' : described.fault.sentence);
+    return described.ok;
+  };
+  /** True when nothing is left that does not fit. */
+  const take = (): boolean => {
+    if (typed.every((text, at) => text === taken[at])) return fault === '';
+    const told = toldBy(part, typed);
+    if (told === null) return true;
+    const fits = tell(told);
+    if (fits) setTaken(typed);
+    return fits;
+  };
+  const type = (at: number) => (text: string) => {
+    setTyped(typed.map((old, index) => (index === at ? text : old)));
+    setFault('');
+  };
+  const choose = (told: Description): void => {
+    if (tell(told)) onDone();
+  };
+  useEffect(() => {
+    const place = form.current;
+    const left = ({ relatedTarget }: FocusEvent): void => {
+      if (!droppedRef.current && !(relatedTarget instanceof Node && place?.contains(relatedTarget))) take();
+    };
+    const keyed = (event: KeyboardEvent): void => {
+      if (event.key !== 'Escape') return;
+      event.stopPropagation();
+      droppedRef.current = true;
+      if (fault) line.tell({});
+      onDone();
+    };
+    place?.addEventListener('focusout', left);
+    place?.addEventListener('keydown', keyed);
+    return () => {
+      place?.removeEventListener('focusout', left);
+      place?.removeEventListener('keydown', keyed);
+    };
+  });
+  return (
+    <form
+      ref={form}
+      class="card editor"
+      aria-label={TOLD.parts[part]}
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (take()) onDone();
+      }}
+    >
+      <Fields part={part} line={line} typed={typed} type={type} fault={fault} tell={tell} choose={choose} />
+      {part === 'more' && fault && (
+        <p class="fault small" role="alert">
+          {fault}
+        </p>
+      )}
+      {part === 'more' && children}
+      <button type="submit">{TOLD.done}</button>
+    </form>
+  );
+}
+
+interface FieldsProps {
+  readonly part: Part;
+  readonly line: Line;
+  readonly typed: readonly string[];
+  readonly type: (at: number) => (text: string) => void;
+  readonly fault: string;
+  readonly tell: (told: Description) => boolean;
+  readonly choose: (told: Description) => void;
+}
+
+function Fields({ part, line: { parts, onBody }, typed, type, fault, tell, choose }: FieldsProps) {
+  const kit = useSession().kit.value;
+  const [first = '', second = '', third = ''] = typed;
+  switch (part) {
+    case 'body':
+      return <Named words={TOLD.body} all={kit.bodies} now={parts.body?.id} text={first} fault={fault} onTyped={type(0)} onChoose={(id) => choose({ body: { id } })} />;
+    case 'lens':
+      return <Named words={TOLD.lens} all={kit.lenses} now={parts.lens?.id} text={first} fault={fault} onTyped={type(0)} onChoose={(id) => choose({ lens: { id } })} />;
+    case 'length': {
+      const lens = kit.lenses.find(({ id }) => id === parts.lens?.id) ?? (parts.lens && { name: parts.lens.name, focal: null });
+      const focal = lens && focalOf(lens);
+      return (
+        <>
+          {focal && focal.from < focal.to && (
+            <fieldset>
+              <legend>{TOLD.length.ends}</legend>
+              <div class="row">
+                {[focal.from, focal.to].map((end) => (
+                  <button key={end} type="button" onClick={() => choose({ focalLength: end })}>
+                    {TOLD.length.end(inMillimetres(end))}
+                  </button>
+                ))}
+              </div>
+            </fieldset>
+          )}
+          <Field label={TOLD.length.field} text={first} fault={fault} hint={parts.converter ? TOLD.length.converted : TOLD.length.hint} numeric onTyped={type(0)} />
+        </>
+      );
+    }
+    case 'distance':
+      return <Field label={TOLD.distance.field} text={first} fault={fault} hint={TOLD.distance.hint} numeric onTyped={type(0)} />;
+    case 'scale':
+      return (
+        <FieldRow
+          legend={TOLD.scaleOf.legend}
+          fault={fault || undefined}
+          fields={[
+            { label: TOLD.scaleOf.from, text: first, onTyped: type(0) },
+            { label: TOLD.scaleOf.to, text: second, onTyped: type(1) },
+            { label: TOLD.scaleOf.step, text: third, onTyped: type(2) },
+          ]}
+        />
+      );
+    case 'more': {
+      const converters = kit.converters.filter(({ retired }) => retired === null);
+      return (
+        <>
+          <Choose label={TOLD.arrows.choose} options={ARROWS} chosen={onBody.arrows} onChoose={(arrows) => tell({ arrows: arrows as ArrowDisplay })} />
+          {converters.length > 0 && (
+            <Choose
+              label={TOLD.converter.choose}
+              options={[{ value: BARE, label: TOLD.converter.none }, ...converters.map(({ id, name }) => ({ value: id, label: name }))]}
+              chosen={parts.converter?.id ?? BARE}
+              onChoose={(id) => tell({ converter: id === BARE ? null : id })}
+            />
+          )}
+        </>
+      );
+    }
+  }
+}
+
+interface NamedProps {
+  readonly words: typeof TOLD.body | typeof TOLD.lens;
+  readonly all: readonly { readonly id: string; readonly name: string; readonly retired: unknown; readonly standIn?: true }[];
+  readonly now: string | undefined;
+  readonly text: string;
+  readonly fault: string;
+  readonly onTyped: (text: string) => void;
+  readonly onChoose: (id: string) => void;
+}
+
+/** One of the kit, or one by its name. */
+function Named({ words, all, now, text, fault, onTyped, onChoose }: NamedProps) {
+  const known = all.filter(({ retired, standIn }) => retired === null && !standIn);
+  const [isNew, setNew] = useState(known.every(({ id }) => id !== now));
+  return (
+    <>
+      {known.length > 0 && (
+        <Choose
+          label={words.choose}
+          options={[...known.map(({ id, name }) => ({ value: id, label: name })), { value: NEW, label: words.another }]}
+          chosen={isNew ? NEW : (now ?? NEW)}
+          onChoose={(id) => (id === NEW ? setNew(true) : onChoose(id))}
+        />
+      )}
+      {isNew && <Field label={words.name} text={text} fault={fault} hint={words.hint} onTyped={onTyped} />}
+    </>
+  );
+}
+
+const ARROWS = [
+  { value: 'absent', label: TOLD.arrows.absent },
+  { value: 'right-is-up', label: TOLD.arrows.up },
+  { value: 'right-is-down', label: TOLD.arrows.down },
+] as const satisfies readonly { readonly value: ArrowDisplay; readonly label: string }[];
+
+/** What stands in the fields when they open. */
+function typedOf(part: Part, { parts, onBody: { scale } }: Line): readonly string[] {
+  switch (part) {
+    case 'body':
+    case 'lens':
+    case 'more':
+      return [''];
+    case 'length':
+      return [parts.focalLength === null ? '' : String(parts.focalLength)];
+    case 'distance':
+      return [parts.distance === null ? '' : metresTyped(parts.distance)];
+    case 'scale':
+      return [writeSteps(scale.min), writeSteps(scale.max), String(scale.step)];
+  }
+}
+
+/** What the fields tell; null where they tell nothing. */
+function toldBy(part: Part, [first = '', second = '', third = '']: readonly string[]): Description | null {
+  switch (part) {
+    case 'body':
+      return first.trim() === '' ? null : { body: { name: first } };
+    case 'lens':
+      return first.trim() === '' ? null : { lens: { name: first } };
+    case 'length':
+      return first.trim() === '' ? null : { focalLength: typedNumber(first) };
+    case 'distance':
+      return { distance: first.trim() === '' ? null : Math.round(typedNumber(first) * 1000) };
+    case 'scale':
+      return { scale: { min: typedNumber(first), max: typedNumber(second), step: typedNumber(third) } };
+    case 'more':
+      return null;
+  }
+}

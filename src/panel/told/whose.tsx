@@ -1,0 +1,85 @@
+// Whose result it is, asked of whoever has not said so: at most two fields at a time. What fits is kept at once and not asked
+// for again.
+import { useId, useState } from 'preact/hooks';
+import { focalInName } from '../../kit/focalInName.ts';
+import { focalOf } from '../../kit/told.ts';
+import type { Unnamed } from '../../sweep/plan.ts';
+import { Field } from '../parts/field.tsx';
+import type { Description } from '../session/session.ts';
+import { useSession } from '../useSession.ts';
+import { inMillimetres } from '../words/quantities.ts';
+import { typedNumber } from '../words/typedNumber.ts';
+import type { Telling } from './line.ts';
+import { WHOSE } from './words.ts';
+
+interface Props {
+  /** What was told so far; what only stands in counts as not told. */
+  readonly parts: Unnamed;
+  readonly tell: Telling;
+  /** Once more than one part has to be told together. */
+  readonly atOnce?: boolean;
+}
+
+export function Whose({ parts, tell, atOnce = false }: Props) {
+  const kit = useSession().kit.value;
+  const title = useId();
+  const [body, setBody] = useState('');
+  const [lens, setLens] = useState('');
+  const [length, setLength] = useState('');
+  const [fault, setFault] = useState<{ readonly of: keyof Description | null; readonly sentence: string } | null>(null);
+  const asks = { body: parts.body === null, lens: parts.lens === null };
+  const named = kit.lenses.find(({ id }) => id === parts.lens?.id) ?? (lens.trim() === '' ? null : { name: lens, focal: focalInName(lens) });
+  const focal = named && focalOf(named);
+  const zoom = focal && focal.from < focal.to ? [focal.from, focal.to] : [];
+  const asksLength = !asks.lens && parts.focalLength === null && zoom.length === 0;
+  const keep = (end?: number): void => {
+    if (asks.body && body.trim() === '') return setFault({ of: 'body', sentence: WHOSE.bodyMissing });
+    if (asks.lens && lens.trim() === '') return setFault({ of: 'lens', sentence: WHOSE.lensMissing });
+    const focalLength = end ?? (length.trim() === '' ? undefined : typedNumber(length));
+    const lacksLength = parts.focalLength === null && focalLength === undefined && (!focal || focal.from < focal.to);
+    if (lacksLength && (atOnce || !asks.lens)) return setFault({ of: asks.lens ? 'lens' : 'focalLength', sentence: zoom.length > 0 ? WHOSE.ends : WHOSE.lengthMissing });
+    const told = tell({
+      ...(asks.body && { body: { name: body } }),
+      ...(asks.lens && { lens: { name: lens } }),
+      ...(focalLength !== undefined && { focalLength }),
+    });
+    setFault(told.ok ? null : told.fault);
+  };
+  const faultOf = (of: keyof Description) => (fault?.of === of ? fault.sentence : undefined);
+  return (
+    <form
+      class="card whose"
+      aria-labelledby={title}
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        keep();
+      }}
+    >
+      <h2 id={title}>{WHOSE.title}</h2>
+      {asks.body && <Field label={WHOSE.body} text={body} fault={faultOf('body')} onTyped={setBody} />}
+      {asks.lens && <Field label={WHOSE.lens} text={lens} fault={faultOf('lens')} hint={WHOSE.hint} onTyped={setLens} />}
+      {asksLength && <Field label={WHOSE.length} text={length} fault={faultOf('focalLength')} numeric onTyped={setLength} />}
+      {zoom.length > 0 && parts.focalLength === null ? (
+        <fieldset>
+          <legend>{WHOSE.ends}</legend>
+          <div class="row">
+            {zoom.map((end) => (
+              <button key={end} type="button" class="grow" onClick={() => keep(end)}>
+                {inMillimetres(end)}
+              </button>
+            ))}
+          </div>
+        </fieldset>
+      ) : (
+        <button type="submit">{WHOSE.keep}</button>
+      )}
+      {fault && (fault.of === null || (fault.of === 'focalLength' && !asksLength)) && (
+        <p class="fault small" role="alert">
+          {fault.sentence}
+        </p>
+      )}
+      <p class="muted small">{WHOSE.later}</p>
+    </form>
+  );
+}

@@ -1,0 +1,116 @@
+// The voice sheet: where the sound goes, a clear yes, and a word to try, on one screen. It remembers where it was, follows
+// what it waits for, and goes on by itself; the way to begin a sweep stands below it.
+import type { RecognisedBy } from '../../voice/deaf.ts';
+import { useState } from 'preact/hooks';
+import { Heading } from '../parts/heading.tsx';
+import { Begin } from '../start/startScreen.tsx';
+import { useSession, useSurroundings } from '../useSession.ts';
+import { askFor } from './askFor.ts';
+import { MarkTold } from './markTold.tsx';
+import { Trial } from './trial.tsx';
+import type { Stage } from './stage.ts';
+import { useStage } from './useStage.ts';
+import { FIRST_WORDS } from '../../voice/wordGroups.ts';
+import { words } from '../../words/catalogue.ts';
+
+export function VoiceScreen() {
+  const { session, way } = useSurroundings();
+  const [granted, setGranted] = useState(false);
+  const stage = useStage(granted);
+  const sweep = session.sweep.value;
+  return (
+    <>
+      <Heading onBack={() => way.back()} beside={<MarkTold />}>
+        {words('voice').sheet.title}
+      </Heading>
+      <section class="card" data-stage={stage?.at} aria-label={words('voice').sheet.title}>
+        {stage && <Step stage={stage} ask={() => void askFor(session).then(setGranted)} />}
+      </section>
+      {stage?.at === 'on' && !sweep && <Begin />}
+      {stage?.at === 'on' && sweep && (
+        <button type="button" class="chief" onClick={() => way.home({ at: 'sweep' })}>
+          {words('voice').sheet.toSweep}
+        </button>
+      )}
+    </>
+  );
+}
+
+interface Props {
+  readonly stage: Stage;
+  readonly ask: () => void;
+}
+
+function Step({ stage, ask }: Props) {
+  const session = useSession();
+  switch (stage.at) {
+    case 'offered':
+      return <Offer by={stage.by} ask={ask} />;
+    case 'asking':
+      return (
+        <>
+          <output>{words('voice').sheet.asking}</output>
+          <p class="muted small">{words('voice').sheet.once}</p>
+          <button type="button" class="chief" onClick={ask}>
+            {words('voice').sheet.askAgain}
+          </button>
+          <LeaveOff />
+        </>
+      );
+    case 'refused':
+      return (
+        <>
+          <output>{words('voice').sheet.refused}</output>
+          <button type="button" class="chief" onClick={() => session.openPage('microphone.html')}>
+            {words('voice').sheet.howToUnblock}
+          </button>
+          <LeaveOff />
+        </>
+      );
+    case 'teaching':
+      return (
+        <>
+          <output>{words('voice').sheet.teach(stage.taught, FIRST_WORDS.length)}</output>
+          <p>{FIRST_WORDS.join(', ')}</p>
+          <button type="button" class="chief" onClick={() => session.openPage('hearing.html#first')}>
+            {words('voice').sheet.openLesson}
+          </button>
+          <LeaveOff />
+        </>
+      );
+    case 'complete':
+    case 'on':
+      return <Trial />;
+  }
+}
+
+function Offer({ by, ask }: Pick<Props, 'ask'> & { readonly by: RecognisedBy }) {
+  const session = useSession();
+  const wish = (wanted: RecognisedBy): void => {
+    session.changeSettings({ voice: { wish: wanted } });
+    ask();
+  };
+  return (
+    <>
+      <p>{words('voice').sheet.offered}</p>
+      <p>{words('voice').goes[by]}</p>
+      <button type="button" class="chief" onClick={() => wish(by)}>
+        {by === 'own' ? words('voice').sheet.allowAndTeach : words('voice').sheet.allow}
+      </button>
+      {by !== 'own' && (
+        <button type="button" class="link" onClick={() => wish('own')}>
+          {words('voice').sheet.teachInstead}
+        </button>
+      )}
+    </>
+  );
+}
+
+function LeaveOff() {
+  const session = useSession();
+  return (
+    <button type="button" onClick={() => session.changeSettings({ voice: { wish: 'none' } })}>
+      {words('voice').sheet.leaveOff}
+    </button>
+  );
+}

@@ -1,0 +1,6 @@
+// Whether anybody has said whose sweep it is. Apart from the plan's schemas, which the panel reads later.
+import type { Subject, Unnamed } from './plan.ts';
+
+export const isNamed = (subject: Subject | Unnamed): subject is Subject => subject.situation !== null;
+
+export const NOTHING_TOLD: Unnamed = { situation: null, body: null, lens: null, converter: null, focalLength: null, distance: null };

@@ -1,0 +1,29 @@
+// Why the ear hears nothing although it is on, as data: the panel writes the sentence and offers the way on.
+export type Deaf =
+  /** There is none, or the one there was has gone. */
+  | 'no microphone'
+  /** The browser has not allowed it yet, or no longer does. */
+  | 'not asked'
+  | 'blocked'
+  /** There is one, but it cannot be opened: another program holds it. */
+  | 'in use'
+  /** It is open, and switched off at the device or in the system. */
+  | 'muted'
+  /** The browser's recogniser does not answer. */
+  | 'no service'
+  | 'no recogniser'
+  /** The browser has no recogniser ready on this computer. */
+  | 'not on this computer'
+  | 'not usable'
+  | 'no words'
+  | 'words unreadable'
+  /** The browser hands over no sound. */
+  | 'no sound'
+  /** The browser holds the sound back until the panel is touched. */
+  | 'held back'
+  | 'another window'
+  /** A part of the panel cannot be read. */
+  | 'unread';
+
+/** What recognises the words: those the person taught, or the browser, on this computer only or wherever its maker does. */
+export type RecognisedBy = 'own' | 'here' | 'browser';

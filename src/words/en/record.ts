@@ -1,0 +1,59 @@
+// English: one sweep of the logbook.
+import type { Arrows, Light } from '../../sweep/verdict.ts';
+import { writeSteps } from '../../sweep/scale.ts';
+import { line } from '../line.ts';
+import type { RecordWords } from '../recordWords.ts';
+import { place } from './subject.ts';
+import { write } from './write.ts';
+
+const LIGHT: Readonly<Record<Light, string>> = {
+  steady: 'the light was steady',
+  late: 'the light came late',
+  flicker: 'the light flickered',
+  dark: 'the light stayed dark',
+  untold: 'the hold failed',
+};
+
+const ARROWS: Readonly<Record<Arrows, string | null>> = {
+  none: null,
+  left: 'left arrow',
+  right: 'right arrow',
+  balanced: 'both arrows, even',
+  lopsided: 'uneven arrows',
+};
+
+const COUNTS = { in: 'It counts as inside the band.', out: 'It counts as outside the band.' } as const;
+
+export const words: RecordWords = {
+  title: 'Logbook',
+  gone: 'This record is no longer in the logbook.',
+  details: (subject, finished) => line([place(subject), subject.body, write.day(finished)]),
+  bench: 'The bench',
+  conditions: {
+    open: (noted) => (noted ? 'Change the light, temperature or note' : 'Note the light, temperature and more'),
+    form: 'How it was',
+    save: 'Save it with this sweep',
+    saved: 'Saved.',
+  },
+  replay: {
+    open: 'Replay it, hold by hold',
+    title: 'Replay',
+    at: (step, last) => `Step ${write.number(step)} of ${write.number(last)}`,
+    earlier: 'Earlier',
+    later: 'Later',
+    opened: 'Before the first hold.',
+    held: ({ number, value, light, arrows, counts }) => {
+      const beside = ARROWS[arrows];
+      const seen = beside === null ? LIGHT[light] : `${LIGHT[light]}, ${beside}`;
+      const hold = `Hold ${write.number(number)} at ${writeSteps(value)}: ${seen}.`;
+      return light === 'untold' ? hold : `${hold} ${COUNTS[counts]}`;
+    },
+    takenBack: (left) => `Taken back. ${write.count(left, { one: '# hold is', other: '# holds are' })} left.`,
+    begunAfresh: 'The focus had moved, so the sweep began afresh.',
+    ended: 'The end of the sweep.',
+    checking: 'The holds contradicted each other, so the sweep asked you to check the focus.',
+    turning: 'The sweep asked you to turn the focus.',
+    offered: 'The sweep offered to finish.',
+    next: (value, why) => `Next came ${writeSteps(value)}: ${why}.`,
+  },
+};

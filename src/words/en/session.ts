@@ -1,0 +1,74 @@
+// English: what the session itself has to say.
+import { writeSteps, type Scale } from '../../sweep/scale.ts';
+import type { SessionWords } from '../sessionWords.ts';
+import { pair } from './subject.ts';
+import { write } from './write.ts';
+
+const within = ({ min, max, step }: Scale): string =>
+  step === 1 ? `from ${writeSteps(min)} to ${writeSteps(max)}` : `from ${writeSteps(min)} to ${writeSteps(max)}, in steps of ${write.number(step)}`;
+
+export const words: SessionWords = {
+  stored: {
+    readAgain: 'Read it again',
+    tooNew: 'What is stored here was written by a newer Sweepbook. Update this one. Until then, nothing is changed.',
+    spoilt: (key, field, place) =>
+      `Something stored under “${key}” cannot be used${field === null ? '' : `, because of “${field}” in it`}. ` +
+      `It is kept whole under “${place}”, and everything else is used without it.`,
+    unread: 'What is stored cannot be read just now. Try again.',
+    notOnDisk: 'It is shown here but is not on the disk yet. Leave this panel open. It tries again until that works.',
+  },
+  copies: {
+    fault: {
+      'copies unread': 'The daily copies cannot be read. What is stored is not affected.',
+      'copy unread': 'This copy cannot be read. Choose another one.',
+      'copy not kept': 'The daily copy cannot be kept. Free some space on the disk. The next start tries again.',
+    },
+    offered: (at) => `Nothing is stored here any more, but there is a copy of everything from ${write.dayAndTime(at)}.`,
+    bringBack: 'Bring it back',
+  },
+  bringing: {
+    notCopied: 'What is here could not be copied first, so nothing was brought in. Free some space on the disk, then try again.',
+    tooNew: 'This copy was made by a newer Sweepbook. Update this one, then try again.',
+  },
+  sync: {
+    fault: {
+      'no sync':
+        'The browser’s sync does not work just now, so last values do not reach your other computers. Everything is kept here, and the panel tries again while it is open.',
+    },
+    unread: 'Some values from another computer cannot be read here. Update Sweepbook on both.',
+    noRoom: 'The browser’s sync has no room for the oldest values. They are kept here, and a backup holds them too.',
+    notTakenOut: 'The values of this computer could not be taken out of the browser’s sync.',
+    tryAgain: 'Try again',
+    overtaken: ({ value, old, more, ...subject }) => {
+      const others = more === 0 ? '' : ` There ${write.count(more, { one: 'is # more like it', other: 'are # more like it' })}.`;
+      return (
+        `Another computer has a later value for ${pair(subject)}: ${writeSteps(value)} in place of ${writeSteps(old)}.${others} ` +
+        'Both stay in the history. Check which value the camera has.'
+      );
+    },
+  },
+  erasing: {
+    elsewhere: 'A sweep runs in another window. Erase what was heard there, or take the sweep over.',
+    copiesUnread: 'What was heard is erased, but the daily copies cannot be read just now. Try again.',
+    copyLeft: 'What was heard is erased, but not in one of the daily copies. Try again.',
+    notOnDisk: 'It is gone from the screen but not from the disk yet. Leave this panel open. It tries again until that works.',
+  },
+  byHand: (fault) => {
+    switch (fault.is) {
+      case 'ends off the scale':
+        return `Enter both ends as corrections ${within(fault.scale)}.`;
+      case 'off the scale':
+        return `Enter a correction ${within(fault.scale)}.`;
+      case 'outside the ends':
+        return 'Choose a value between the two ends.';
+    }
+  },
+  recordGone: 'This record is no longer in the logbook.',
+  unplanned: {
+    'kit gone': 'That body, lens or distance is no longer in the kit. Choose another one.',
+    'value off the scale': 'The body has no such correction as the value it is set to now. Enter that value again.',
+    'sweep not kept yet': 'That sweep is not in the logbook yet. Wait a moment, then try again.',
+    'no width': 'That sweep has no width to carry over. Measure the situation anew.',
+  },
+  practice: { body: 'Practice camera', lens: 'Practice lens' },
+};

@@ -1,0 +1,60 @@
+// Out and in: backups, tables, and the copies that the browser keeps.
+import type { BackupFault } from '../logbook/backup/backup.ts';
+import type { Title } from '../logbook/backup/items.ts';
+import type { Compared, RestorePlan } from '../logbook/backup/restore.ts';
+import type { LineFault, TableFault } from '../logbook/csv/fault.ts';
+import type { TablePlan } from '../logbook/csv/planTable.ts';
+import type { SetAside } from '../logbook/readLibrary.ts';
+import type { Moment } from '../units.ts';
+
+export interface FilesWords {
+  readonly title: string;
+  /** The file has gone since it was chosen. */
+  readonly unread: string;
+  readonly more: (count: number) => string;
+  readonly backup: {
+    readonly title: string;
+    readonly newest: (made: Moment | null) => string;
+    readonly write: string;
+    readonly withoutWords: string;
+  };
+  readonly restore: {
+    readonly choose: string;
+    readonly fault: Readonly<Record<BackupFault, string>>;
+    /** What the backup holds, before anything is changed. */
+    readonly plan: (made: Moment, plan: RestorePlan) => readonly string[];
+    readonly taught: (count: number) => string;
+    readonly conflict: string;
+    readonly each: string;
+    readonly item: (title: Title, is: Exclude<Compared, 'same'>) => string;
+    readonly aside: (why: SetAside['why']) => string;
+    readonly join: string;
+    readonly replace: string;
+    readonly leave: string;
+    readonly done: string;
+    /** The logbook is in; what kept the taught words out. */
+    readonly withoutWords: (why: string) => string;
+  };
+  readonly table: {
+    readonly title: string;
+    readonly about: string;
+    readonly write: string;
+    readonly choose: string;
+    readonly fault: (fault: TableFault) => string;
+    readonly meanings: string;
+    readonly passedOver: string;
+    readonly column: (number: number) => string;
+    readonly missing: (headings: readonly string[]) => string;
+    readonly plan: (plan: TablePlan) => readonly string[];
+    readonly line: (fault: LineFault) => string;
+    readonly bring: string;
+    readonly done: string;
+  };
+  readonly copies: {
+    readonly title: string;
+    readonly none: string;
+    readonly unread: string;
+    readonly bringBack: (at: Moment) => string;
+    readonly done: string;
+  };
+}

@@ -1,0 +1,34 @@
+// One sweep of the logbook: when it was, its replay hold by hold, and how it was told afterwards.
+import type { Arrows, Light } from '../sweep/verdict.ts';
+import type { Subject } from '../sweep/plan.ts';
+import type { Moment, Steps } from '../units.ts';
+
+export interface RecordWords {
+  readonly title: string;
+  readonly gone: string;
+  readonly details: (subject: Subject, finished: Moment) => string;
+  readonly bench: string;
+  readonly conditions: {
+    readonly open: (noted: boolean) => string;
+    readonly form: string;
+    readonly save: string;
+    readonly saved: string;
+  };
+  readonly replay: {
+    readonly open: string;
+    readonly title: string;
+    readonly at: (step: number, last: number) => string;
+    readonly earlier: string;
+    readonly later: string;
+    readonly opened: string;
+    readonly held: (hold: { readonly number: number; readonly value: Steps; readonly light: Light; readonly arrows: Arrows; readonly counts: 'in' | 'out' }) => string;
+    readonly takenBack: (left: number) => string;
+    readonly begunAfresh: string;
+    readonly ended: string;
+    readonly checking: string;
+    readonly turning: string;
+    readonly offered: string;
+    /** `why`: the reason as the sweep gave it. */
+    readonly next: (value: Steps, why: string) => string;
+  };
+}

@@ -1,0 +1,50 @@
+// What the session itself has to say: of what is stored and its copies, of values that travel, of what cannot be brought in,
+// written down, erased or begun. Read before what is stored is.
+import type { HandFault } from '../logbook/byHand.ts';
+import type { Moment, Steps } from '../units.ts';
+
+/** A value from another computer that now stands in place of one here; `more`: how many others there are. */
+export interface Overtaken {
+  readonly lens: string;
+  readonly body: string;
+  readonly value: Steps;
+  readonly old: Steps;
+  readonly more: number;
+}
+
+export interface SessionWords {
+  readonly stored: {
+    readonly readAgain: string;
+    readonly tooNew: string;
+    /** `place`: the key under which it now lies. */
+    readonly spoilt: (key: string, field: string | null, place: string) => string;
+    readonly unread: string;
+    readonly notOnDisk: string;
+  };
+  readonly copies: {
+    readonly fault: Readonly<Record<'copies unread' | 'copy unread' | 'copy not kept', string>>;
+    readonly offered: (at: Moment) => string;
+    readonly bringBack: string;
+  };
+  readonly bringing: { readonly notCopied: string; readonly tooNew: string };
+  readonly sync: {
+    readonly fault: Readonly<Record<'no sync', string>>;
+    readonly unread: string;
+    readonly noRoom: string;
+    readonly notTakenOut: string;
+    readonly tryAgain: string;
+    readonly overtaken: (one: Overtaken) => string;
+  };
+  readonly erasing: {
+    readonly elsewhere: string;
+    readonly copiesUnread: string;
+    readonly copyLeft: string;
+    readonly notOnDisk: string;
+  };
+  readonly byHand: (fault: HandFault) => string;
+  readonly recordGone: string;
+  /** Why a sweep cannot begin. */
+  readonly unplanned: Readonly<Record<'kit gone' | 'value off the scale' | 'sweep not kept yet' | 'no width', string>>;
+  /** What the practice camera is called in a journal. */
+  readonly practice: { readonly body: string; readonly lens: string };
+}

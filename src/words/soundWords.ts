@@ -1,0 +1,17 @@
+// The sound check, and what is so where nothing sounds or nothing is spoken.
+export interface SoundWords {
+  readonly title: string;
+  readonly offer: string;
+  readonly play: string;
+  readonly loudness: string;
+  readonly percent: (value: number) => string;
+  readonly playing: string;
+  readonly heard: string;
+  readonly done: string;
+  readonly tonesOnly: string;
+  readonly speechOnly: string;
+  readonly standsStill: string;
+  readonly mute: string;
+  readonly off: string;
+  readonly switchOn: string;
+}

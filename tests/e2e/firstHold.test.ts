@@ -1,0 +1,251 @@
+// A person's first holds in real browsers: keys that go to the page are told of at once and never booked, a press that may be
+// meant for the camera's button is asked about, and the switch keeps its place while a sweep goes on. What is counted is printed.
+import type { Page } from 'puppeteer-core';
+import { expect, onTestFinished, test } from 'vitest';
+import type { SweepEvent } from '../../src/sweep/event.ts';
+import { launchChromium, type Chromium } from './chromium.ts';
+import { launchFirefox } from './firefox.ts';
+import { clickInPage } from './firefox-privileged.ts';
+import { firefoxWindow } from './firefox-window.ts';
+import { look, press, seatAt, seatAtSidebar, until, untilPhase, type Seat } from './seat.ts';
+import { opened } from '../sweep/staged.ts';
+import { moment } from '../../src/units.ts';
+import { putUnderWay } from './underWay.ts';
+import { double, long, pedal, short } from './switching.ts';
+
+/** The bound: a person has pressed the next key by then. */
+const AT_ONCE = 300;
+const ELSEWHERE = 'Keys go to the page: click the panel.';
+
+const realSweep = (): [SweepEvent] => [{ ...opened({ arrows: 'absent' }), at: moment(Date.now()) }];
+const journalIn = (seat: Seat): Promise<SweepEvent[]> =>
+  seat.evaluate(async () => {
+    const { live } = await (globalThis as unknown as { chrome?: typeof chrome; browser: typeof chrome }).chrome!.storage.local.get('live');
+    return live as SweepEvent[];
+  });
+const pause = (time: number): Promise<void> => new Promise((go) => setTimeout(go, time));
+
+/** Notes in the panel when its keys are lost, when that is on the screen, and when it is to be said. */
+const noteTimes = (seat: Seat): Promise<void> =>
+  seat.evaluate(() => {
+    const noted = globalThis as unknown as { times: Record<string, number> };
+    noted.times = {};
+    const note = (what: string): void => void (noted.times[what] ??= performance.timeOrigin + performance.now());
+    window.addEventListener('blur', () => note('lost'), { capture: true });
+    new MutationObserver(() => {
+      if (document.querySelector('[data-keys="elsewhere"]')) note('shown');
+      if (document.querySelector('[data-keys="back"]')) note('back');
+    }).observe(document, { subtree: true, childList: true });
+    // The computers of the tests have no voice: what is asked for is that the panel sets out to speak.
+    const cancel = speechSynthesis.cancel.bind(speechSynthesis);
+    speechSynthesis.cancel = () => {
+      if (document.hasFocus()) return cancel();
+      note('said');
+      return cancel();
+    };
+  });
+const timesIn = (seat: Seat): Promise<Record<string, number>> =>
+  seat.evaluate(() => (globalThis as unknown as { times: Record<string, number> }).times);
+
+const keysShown = (seat: Seat): Promise<string> =>
+  seat.evaluate(() => document.querySelector('[data-keys]')?.textContent ?? '');
+
+async function untilKeysShown(seat: Seat, sentence: string): Promise<void> {
+  await until(seat, sentence, ({ text }) => text.includes(sentence));
+}
+
+async function chromiumPanel(): Promise<{ chromium: Chromium; web: Page; panel: Page; seat: Seat }> {
+  const chromium = await launchChromium();
+  onTestFinished(chromium.close);
+  const [web] = await chromium.browser.pages();
+  await web!.goto('data:text/html,<title>A page</title><textarea autofocus style="width:90%25;height:300px"></textarea>');
+  await putUnderWay(chromium, realSweep());
+  const panel = await chromium.openPanel();
+  const seat = seatAt(panel);
+  await untilPhase(seat, 'dialling');
+  await pause(300);
+  return { chromium, web: web!, panel, seat };
+}
+
+test('Chromium: keys lost to the page, and to a second window, are told of within 300 ms, none is booked, and it says that it hears again', async () => {
+  const { chromium, web, panel, seat } = await chromiumPanel();
+  const second = await chromium.browser.newPage();
+  await panel.bringToFront();
+  await until(seat, 'the keys', () => true);
+  for (const [whither, page] of [['page', web], ['second tab', second]] as const) {
+    await panel.bringToFront();
+    await panel.mouse.click(20, 300);
+    await seat.evaluate(() => void (globalThis as unknown as { times?: unknown }).times);
+    await noteTimes(seat);
+    const left = Date.now();
+    await page.bringToFront();
+    await page.mouse.click(100, 100);
+    await untilKeysShown(seat, ELSEWHERE);
+    const times = await timesIn(seat);
+    console.log(`Chromium, ${whither}: shown ${Math.round((times['shown'] ?? NaN) - left)} ms after the click was begun, ${((times['shown'] ?? NaN) - (times['lost'] ?? NaN)).toFixed(1)} ms after the keys were lost; said ${((times['said'] ?? NaN) - (times['lost'] ?? NaN)).toFixed(1)} ms after`);
+    expect((times['shown'] ?? Infinity) - left).toBeLessThan(AT_ONCE);
+    expect((times['said'] ?? Infinity) - (times['lost'] ?? 0)).toBeLessThan(AT_ONCE);
+    for (const key of ['Space', 'KeyF', 'KeyS', 'KeyU'] as const) await page.keyboard.press(key);
+    expect((await journalIn(seat)).map(({ did }) => did)).toEqual(['opened']);
+    await panel.bringToFront();
+    await panel.mouse.click(20, 300);
+    await untilKeysShown(seat, 'The panel hears the keys again.');
+  }
+  expect((await look(seat)).phase).toBe('dialling');
+});
+
+test('Chromium: in the middle of a hold the notice stays until the keys are back, and the hold waits for its answer', async () => {
+  const { web, panel, seat } = await chromiumPanel();
+  await press(seat, ' ');
+  await untilPhase(seat, 'holding');
+  await web.bringToFront();
+  await untilPhase(seat, 'judging');
+  expect(await keysShown(seat)).toBe(ELSEWHERE);
+  await panel.bringToFront();
+  await panel.mouse.click(20, 300);
+  await press(seat, 's');
+  await until(seat, 'the hold', ({ holds }) => holds.length === 1);
+});
+
+/** Gives the lights of the holds that are left. */
+const earlyAndKept = async (seat: Seat, journal: () => Promise<SweepEvent[]>): Promise<readonly string[]> => {
+  const foot = pedal(seat, ' ');
+  const did = async (): Promise<string[]> => (await journal()).map((event) => event.did);
+  // A second press, "to end the hold".
+  await short(foot);
+  await untilPhase(seat, 'holding');
+  await short(foot);
+  await until(seat, 'the question', ({ text }) => text.includes('Did it flicker already?'));
+  expect(await did()).toEqual(['opened', 'began']);
+  // Left alone, the hold goes on to its end.
+  await untilPhase(seat, 'judging');
+  await short(foot);
+  await until(seat, 'a steady hold', ({ phase, holds }) => phase === 'dialling' && holds.length === 1);
+  // Kept down from the beginning.
+  await foot.down();
+  await until(seat, 'what is said of it', ({ text }) => text.includes('keep only the camera\u2019s button pressed'));
+  await pause(1900);
+  await foot.up();
+  expect((await look(seat)).phase).toBe('holding');
+  expect((await did()).slice(-2)).toEqual(['judged', 'began']);
+  // Asked, and the same press again.
+  await untilPhase(seat, 'judging');
+  await long(foot);
+  await until(seat, 'two holds', ({ phase, holds }) => phase === 'dialling' && holds.length === 2);
+  await short(foot);
+  await untilPhase(seat, 'holding');
+  await short(foot);
+  await until(seat, 'the question', ({ text }) => text.includes('Did it flicker already?'));
+  await pause(300);
+  await short(foot);
+  expect((await until(seat, 'three holds', ({ holds }) => holds.length === 3)).holds.at(-1)).toContain('flickered: out');
+  // Undo by the one switch.
+  await long(foot);
+  await double(foot);
+  return (await until(seat, 'two holds again', ({ phase, holds }) => phase === 'dialling' && holds.length === 2)).holds;
+};
+
+test('Chromium: a press too soon is asked about, a switch kept down books and undoes nothing, and undo by the switch finds what there is', async () => {
+  const { seat } = await chromiumPanel();
+  expect(await earlyAndKept(seat, () => journalIn(seat))).toEqual([expect.stringContaining('held: in'), expect.stringContaining('failed: out')]);
+});
+
+const firefoxPanel = async () => {
+  const firefox = await launchFirefox();
+  onTestFinished(firefox.close);
+  const sidebar = await firefox.openSidebar();
+  await sidebar.waitFor(() => document.querySelector('h1') !== null);
+  await sidebar.click('h1');
+  const seat = seatAtSidebar(sidebar);
+  await seat.evaluate((live) => browser.storage.local.set({ live }), realSweep());
+  await untilPhase(seat, 'dialling');
+  await pause(300);
+  const journal = () => seat.evaluate(async () => (await browser.storage.local.get('live'))['live'] as SweepEvent[]);
+  return { firefox, sidebar, seat, journal };
+};
+
+test('Firefox: keys lost to the page are told of within 300 ms, none is booked, and it says that it hears again', async () => {
+  const { firefox, sidebar, seat, journal } = await firefoxPanel();
+  const window = await firefoxWindow(firefox.browser);
+  await noteTimes(seat);
+  const left = Date.now();
+  await window.call(clickInPage);
+  await untilKeysShown(seat, ELSEWHERE);
+  const times = await timesIn(seat);
+  console.log(`Firefox, page: shown ${Math.round((times['shown'] ?? NaN) - left)} ms after the click was begun, ${((times['shown'] ?? NaN) - (times['lost'] ?? NaN)).toFixed(1)} ms after the keys were lost; said ${((times['said'] ?? NaN) - (times['lost'] ?? NaN)).toFixed(1)} ms after`);
+  expect((times['shown'] ?? Infinity) - left).toBeLessThan(AT_ONCE);
+  expect((times['said'] ?? Infinity) - (times['lost'] ?? 0)).toBeLessThan(AT_ONCE);
+  expect((await journal()).map(({ did }) => did)).toEqual(['opened']);
+  await sidebar.click('.heard');
+  await untilKeysShown(seat, 'The panel hears the keys again.');
+});
+
+test('Firefox: a press too soon is asked about, a switch kept down books and undoes nothing, and undo by the switch finds what there is', async () => {
+  const { seat, journal } = await firefoxPanel();
+  expect(await earlyAndKept(seat, journal)).toEqual([expect.stringContaining('held: in'), expect.stringContaining('failed: out')]);
+});
+
+/** Watches where the switch stands, frame by frame, and in which phase. */
+const watchSwitch = (seat: Seat): Promise<void> =>
+  seat.evaluate(() => {
+    const watched = globalThis as unknown as { tops: Record<string, number[]> };
+    watched.tops = {};
+    const frame = (): void => {
+      const top = document.querySelector('button.switch')?.getBoundingClientRect().top;
+      const phase = document.querySelector('main')?.dataset['phase'];
+      if (top !== undefined && phase) (watched.tops[phase] ??= []).push(top + scrollY);
+      requestAnimationFrame(frame);
+    };
+    frame();
+  });
+const topsIn = (seat: Seat): Promise<Record<string, number[]>> =>
+  seat.evaluate(() => (globalThis as unknown as { tops: Record<string, number[]> }).tops);
+
+test.each([['the side panel', null], ['a tab of 240 px', 240]] as const)('in %s the switch does not move by a pixel in a whole sweep, notices and all', async (where, width) => {
+  const chromium = await launchChromium();
+  onTestFinished(chromium.close);
+  const [web] = await chromium.browser.pages();
+  await putUnderWay(chromium, realSweep());
+  const page = width === null ? await chromium.openPanel() : await chromium.openTab('panel.html', { width, height: 700 });
+  const seat = seatAt(page);
+  await untilPhase(seat, 'dialling');
+  await page.waitForSelector('.switch');
+  await watchSwitch(seat);
+  const foot = pedal(seat, ' ');
+  const seen: string[] = [];
+  const notice = async (part: string): Promise<void> => {
+    await until(seat, part, ({ text }) => text.includes(part));
+    seen.push(part);
+  };
+  await notice('The browser finds no voice');
+  for (const light of ['f', 's', 'n', 'd'] as const) {
+    await short(foot);
+    await untilPhase(seat, 'holding');
+    await short(foot);
+    await notice('Did it flicker already?');
+    if (light === 's') {
+      await web!.bringToFront();
+      await notice(ELSEWHERE);
+      await page.bringToFront();
+      await page.mouse.click(20, 300);
+      await notice('The panel hears the keys again.');
+      await untilPhase(seat, 'judging');
+    }
+    await press(seat, light);
+    await untilPhase(seat, 'dialling');
+  }
+  await seat.evaluate(() => document.querySelector<HTMLButtonElement>('[aria-label="Dismiss"]')?.click());
+  await press(seat, 'v');
+  await until(seat, 'the entry of a value', ({ text }) => text.includes('Set it'));
+  await pause(200);
+  await page.keyboard.press('Escape');
+  await press(seat, 'p');
+  await untilPhase(seat, 'paused');
+  await press(seat, 'p');
+  await untilPhase(seat, 'dialling');
+  const tops = await topsIn(seat);
+  const all = Object.values(tops).flat();
+  const shift = Math.max(...all) - Math.min(...all);
+  console.log(`${where}: largest shift of the switch ${shift} px over ${all.length} frames in ${Object.keys(tops).join(', ')}, with ${new Set(seen).size} kinds of notices`);
+  expect(shift).toBe(0);
+});

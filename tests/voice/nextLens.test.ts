@@ -1,0 +1,17 @@
+// Contract of a lens named by voice: what follows the word is its name, and the word alone names nothing.
+import { expect, test } from 'vitest';
+import { inFigures } from '../../src/logbook/search/numberWords.ts';
+import { asName, nameAfterNext } from '../../src/voice/nextLens.ts';
+
+test.each([
+  ['next lens Corvid eighty-five', 'Corvid 85'],
+  ['Next lens corvid 35', 'Corvid 35'],
+  ['next orrin two hundred', 'Orrin 200'],
+  ['next', null],
+  ['next lens', null],
+  ['next one', null],
+  ['look up corvid', null],
+])('“%s” names %s', (heard, name) => {
+  const said = nameAfterNext(heard);
+  expect(said === null ? null : asName(inFigures(said))).toBe(name);
+});

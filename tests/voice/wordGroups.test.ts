@@ -1,0 +1,18 @@
+// Contract of the groups in which words are taught.
+import { describe, expect, test } from 'vitest';
+import { WORDS } from '../../src/sweep/inputs.ts';
+import { FIRST_WORDS, WORD_GROUPS } from '../../src/voice/wordGroups.ts';
+
+describe('the groups in which words are taught', () => {
+  test('hold every word once, the seven of a sweep first', () => {
+    const all = WORD_GROUPS.flatMap(({ words }) => words);
+    expect(new Set(all).size).toBe(all.length);
+    expect(all.length).toBeGreaterThanOrEqual(WORDS.length);
+    expect(WORD_GROUPS[0]?.words).toEqual(FIRST_WORDS);
+    expect(FIRST_WORDS).toHaveLength(7);
+  });
+
+  test('each say what they are for', () => {
+    for (const group of WORD_GROUPS) expect(group.for).toMatch(/^[A-Z].*\.$/u);
+  });
+});
