@@ -52,10 +52,10 @@ export function judged(state: SweepState, event: Did<'judged'>): Move {
   if (reading.counts === 'in' && phase.name === 'holding' && toGo > TIMER_SLACK) {
     return { state, effects: [sound('refused'), say({ say: 'too early', left: seconds(toGo) })] };
   }
-  const { belief, predictive } = weigh(state.belief, phase.next.value, reading);
+  const { belief, predictive } = weigh(state.asOneBand, phase.next.value, reading);
   const { by, heard, verdict, at } = event;
   const hold: Hold = { value: phase.next.value, verdict, reading, began: phase.since, ended: at, by, heard, predictive };
-  const known = { ...state, belief, holds: [...state.holds, hold], skipped: [] };
+  const known = { ...state, asOneBand: belief, holds: [...state.holds, hold], skipped: [] };
   const after = turn(known, at, hold);
   return taken(after.state, event, [sound('noted'), ...after.effects]);
 }

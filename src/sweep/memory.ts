@@ -18,6 +18,8 @@ export const Memory = v.object({
   centres: v.array(RememberedCentre),
   /** Median half-width of comparable lenses in steps, and the spread of its logarithm. */
   halfWidth: v.nullable(v.object({ median: v.pipe(v.number(), v.minValue(0.25)), logSd: v.pipe(v.number(), v.minValue(0.1)) })),
+  /** How the light of this body failed in earlier sweeps, and how many steps outside the band; older journals do not say. */
+  lamp: v.exactOptional(v.array(v.object({ outside: v.pipe(v.number(), v.finite()), light: v.picklist(['late', 'flicker', 'dark']) }))),
 });
 export type Memory = v.InferOutput<typeof Memory>;
 

@@ -4,6 +4,7 @@ import type { Moment, Steps } from '../units.ts';
 import type { Belief } from './belief/belief.ts';
 import type { Drift } from './end/drift.ts';
 import type { Outcome } from './end/outcome.ts';
+import type { Weighed } from './end/story.ts';
 import type { SweepEvent } from './event.ts';
 import type { Hold } from './hold.ts';
 import type { Suggestion } from './next/suggestion.ts';
@@ -36,7 +37,12 @@ export interface SweepState {
   readonly holds: readonly Hold[];
   /** Holds of earlier series, which no longer count. */
   readonly spent: readonly Hold[];
+  /** What the holds say, by the story that is believed of them. */
   readonly belief: Belief;
+  /** What they say where one band made all of them: what each new reading is weighed on. */
+  readonly asOneBand: Belief;
+  /** Other stories of the holds that are not unlikely, the likeliest first. */
+  readonly stories: readonly Weighed[];
   /** The value the body is set to, as far as is known. */
   readonly dialled: Steps;
   /** Values the person passed over since the last verdict. */

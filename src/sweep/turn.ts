@@ -4,6 +4,7 @@ import { readiness, type Readiness } from './end/care.ts';
 import { driftOf, STRONG, type Drift } from './end/drift.ts';
 import { heldValues } from './end/ends.ts';
 import { outcomeOf, type Outcome } from './end/outcome.ts';
+import { doubtedValues, retold, storiesOf, type Story, type Weighed } from './end/story.ts';
 import type { Effect, Prompt } from './effect.ts';
 import type { Hold } from './hold.ts';
 import { closingOf } from './next/closing.ts';
@@ -21,6 +22,16 @@ import type { Trouble } from './trouble/trouble.ts';
 import { isHopeless, leavesNothing, troublesOf } from './trouble/troublesOf.ts';
 import { seconds, type Moment } from '../units.ts';
 
+type Misjudged = Extract<Story, { is: 'misjudged' }>;
+
+/** Odds at which another story than one band is believed: such things happen in one sweep of twenty (common practice, no source). */
+const BELIEVED = 20;
+/** Odds of misjudged holds that are worth holding them again before the finish. */
+const WORTH_A_HOLD = 4;
+/** A story so much less likely than another is still held against it; one so much likelier explains it. */
+const COMPARABLE = 10;
+const EXPLAINED = 3;
+
 /** A state and what it asks for, before the event that led to it joins the journal. */
 export interface Turn {
   readonly state: SweepState;
@@ -31,20 +42,43 @@ export interface Turn {
 export type BetweenPhases = Omit<SweepState, 'phase'>;
 
 /** Judges the holds so far and enters the phase that follows; `noted` is the hold just judged, to be read back. */
-export function turn(before: BetweenPhases, at: Moment, noted: Hold | null): Turn {
+export function turn(judged: BetweenPhases, at: Moment, noted: Hold | null): Turn {
+  const before = believing(judged);
+  const { asOneBand, holds, stories } = before;
   const { readiness: enough, ready, hidden, next } = look(before);
-  const seen = driftOf(before.belief, before.holds, before.trustedUpTo);
-  const drift = seen && seen.bayesFactor > STRONG ? seen : hidden;
-  const state = { ...before, troubles: [...troublesOf(before.belief, before.holds, drift), ...before.troubles.filter(wasSeen)] };
-  const told = newIn(state, before);
+  const seen = driftOf(asOneBand, holds, before.trustedUpTo);
+  const strong = seen && seen.bayesFactor > STRONG ? seen : hidden;
+  const doubted = strong && doubtedBy(before, strong.bayesFactor);
+  const drift = strong && !doubted && !stories.some(({ bayesFactor }) => bayesFactor > EXPLAINED * strong.bayesFactor) ? strong : null;
+  const troubles = [...troublesOf(before.belief, holds, drift, stories), ...before.troubles.filter(wasSeen)];
+  const state = { ...before, troubles };
+  const told = newIn(state, judged);
   if (drift) return enter(state, { name: 'checking', drift, next }, [say({ say: 'check focus', noted, drift, ...told })]);
   const way = state.plan.transfer ? wayToTurn(state.plan.transfer, enough) : null;
   if (way) return enter(state, { name: 'turning', way, next }, [say(turnTheFocus(state.plan, way, noted))]);
-  if (ready || state.troubles.some(isHopeless)) {
+  if ((ready && !doubted) || state.troubles.some(isHopeless)) {
     const outcome = currentOutcome(state, at);
     return enter(state, { name: 'offered', outcome, next }, [say({ say: 'offer', noted, outcome, look: hasLiveView(state.plan), ...doubt(state) })]);
   }
-  return dial(state, next, say({ say: 'next', noted, next, ...told }));
+  const then = doubted ?? next;
+  return dial(state, then, say({ say: 'next', noted, next: then, ...told }));
+}
+
+/** The likeliest story of the holds, believed where the odds are for it although it is rare. */
+function believing(known: BetweenPhases): BetweenPhases {
+  const { asOneBand, holds } = known;
+  const stories = storiesOf(asOneBand, holds);
+  const [first] = stories;
+  const belief = first && first.bayesFactor >= BELIEVED ? retold(asOneBand, holds, first.story) : asOneBand;
+  return { ...known, stories, belief };
+}
+
+/** A value whose verdict may have been a slip of tired eyes, to be held again before anything else is asked of the person. */
+function doubtedBy({ stories, holds, skipped }: BetweenPhases, bayesFactor: number): Suggestion | null {
+  const slip = stories.find((one): one is Weighed<Misjudged> => one.story.is === 'misjudged');
+  if (!slip || slip.bayesFactor * COMPARABLE < bayesFactor) return null;
+  const value = doubtedValues(holds, slip.story).find((doubted) => !skipped.includes(doubted));
+  return value === undefined ? null : { value, reason: { because: 'doubted' } };
 }
 
 /** What was found in live view stays true. */
@@ -78,15 +112,25 @@ export const dial = (state: BetweenPhases, next: Suggestion, prompt: Effect): Tu
   enter(state, { name: 'dialling', next }, [prompt, ...countIn(state)]);
 
 /** Is the care met, and which value would be held next? `hidden`: strong evidence of a shift that harms. */
-export function look({ belief, holds, plan, dialled, skipped, trustedUpTo }: BetweenPhases): Looked {
+export function look(known: BetweenPhases): Looked {
+  const { belief, holds, plan, dialled, skipped, trustedUpTo } = known;
   const { care, order, holdTime } = plan.manner;
-  const held = heldValues(holds);
-  const enough = readiness(belief, held, care);
+  const enough = readiness(belief, heldValues(counting(known)), care);
   const { hidden, test } = closingOf({ belief, holds, readiness: enough, care, skipped, trustedUpTo });
   if (test) return { readiness: enough, ready: false, hidden, next: test };
+  const doubted = care !== 'quick' && enough.ready && enough.as === 'band' ? doubtedBy(known, WORTH_A_HOLD * COMPARABLE) : null;
+  if (doubted) return { readiness: enough, ready: false, hidden, next: doubted };
   const next = suggest({ belief, holds, readiness: enough, care, order, dialled, holdTime, skipped });
   const reason = next.reason.because === 'start' ? reasonToStart(next.value, plan.scale.step, plan.memory) : next.reason;
   return { readiness: enough, ready: enough.ready, hidden, next: { ...next, reason } };
+}
+
+/** The holds that count by the story that is believed. */
+function counting({ holds, stories }: BetweenPhases): readonly Hold[] {
+  const [first] = stories;
+  if (!first || first.bayesFactor < BELIEVED || first.story.is !== 'misjudged') return holds;
+  const { from, to } = first.story;
+  return holds.filter((_, at) => at < from || at > to);
 }
 
 interface Looked {
@@ -98,12 +142,16 @@ interface Looked {
 }
 
 /** What would come out if the sweep ended at this moment; where the light fails everywhere, one lucky hold is no band. */
-export function currentOutcome({ plan, belief, holds, spent, journal, troubles }: BetweenPhases, at: Moment): Outcome {
-  const held = heldValues(holds);
+export function currentOutcome(known: BetweenPhases, at: Moment): Outcome {
+  const { plan, belief, holds, spent, journal, troubles } = known;
+  const held = heldValues(counting(known));
   const tally = { holds: holds.length + spent.length, seconds: timeSpent(journal.map((event) => event.at), at) };
   if (isTransfer(plan)) return carriedOver(plan, belief, held, tally);
   const outcome = outcomeOf(belief, held, tally);
-  return outcome.found !== 'beyond the scale' && troubles.some(leavesNothing) ? { found: 'nothing', tally } : outcome;
+  if (outcome.found !== 'beyond the scale' && troubles.some(leavesNothing)) return { found: 'nothing', tally };
+  // Where every value holds, one that failed at a limit is no end of a band.
+  const everywhere = outcome.found === 'past the limit' && troubles.some(({ trouble }) => trouble === 'lights everywhere');
+  return everywhere ? { ...outcome, side: 'both', visible: null, bound: null } : outcome;
 }
 
 export const enter = (state: BetweenPhases, phase: Phase, effects: readonly Effect[]): Turn => ({ state: { ...state, phase }, effects });

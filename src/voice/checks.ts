@@ -12,6 +12,9 @@ const TROUBLE_NAMES: Record<Named['trouble'], string> = {
   'hole in the band': 'A gap in the band',
   'arrows contradict the lights': 'Arrows contradict the lights',
   'focus moved': 'The focus moved',
+  'verdicts misjudged': 'Verdicts that do not fit',
+  'band drifts': 'The band drifts',
+  play: 'The direction matters',
   'sweeps differ': 'The sweeps differ',
 };
 
@@ -59,6 +62,21 @@ export const TROUBLE_CHECKS: Record<Named['trouble'], readonly string[]> = {
     'See that lens and converter sit tight on the mount.',
     'Let camera and lens take on the warmth of the room before you focus.',
   ],
+  'verdicts misjudged': [
+    'Rest your eyes for a minute, then hold the values in doubt again.',
+    'Rest your chin or the camera, so that the eye stays behind the eyepiece.',
+    'Dim the room, and shade the eyepiece from the side.',
+  ],
+  'band drifts': [
+    'Wait ten minutes with the camera on, until body and lens are warm, then sweep once more.',
+    'Keep heaters, sun and draughts off camera, tripod and target.',
+    'Enter the centre for now only if you must: it goes on moving.',
+  ],
+  play: [
+    'Go to each value from the same side, past it and back where need be.',
+    'Go to the value you enter from that side, too.',
+    'See that the mount and a converter sit tight.',
+  ],
   'sweeps differ': [
     'Compare the notes: another distance, target or light gives another value.',
     'See that the focus in live view was as critical both times, with hands off the ring.',
@@ -86,6 +104,12 @@ export function troubleInWords(found: Trouble): string {
     }
     case 'arrows contradict the lights':
       return ARROWS[found.how];
+    case 'verdicts misjudged':
+      return `The verdicts at ${found.values.map((value) => writeSteps(value)).join(', ')} do not fit the others, and do not count.`;
+    case 'band drifts':
+      return `The band moves by about ${tenths(Math.abs(found.rate))} steps a minute. The centre is where it lies now.`;
+    case 'play':
+      return `The band lies about ${tenths(2 * found.size)} steps apart after turning up and after turning down. The centre is between the two.`;
     case 'focus moved':
       return found.seen ? 'The focus had moved during this session.' : 'The holds before and after some moment tell of two bands.';
   }
@@ -108,6 +132,12 @@ export function evidenceInWords(found: Named): string {
       return `Odds ${odds(found)} against a band without a gap.`;
     case 'arrows contradict the lights':
       return `Odds ${odds(found)} against arrows that point as set.`;
+    case 'verdicts misjudged':
+      return `Odds ${odds(found)} that they were misjudged.`;
+    case 'band drifts':
+      return `Odds ${odds(found)} against a band that stays.`;
+    case 'play':
+      return `Odds ${odds(found)} against a band that does not mind the direction.`;
     case 'focus moved':
       return `Odds ${odds(found)} that it moved, after hold ${found.afterHold}.`;
     case 'sweeps differ':

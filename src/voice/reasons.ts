@@ -32,6 +32,10 @@ export function reasonInWords({ value, reason }: Suggestion): string {
         : `to see whether the band ends before it, at the ${reason.side} end`;
     case 'unmoved':
       return 'to see that the focus has not moved since the first holds';
+    case 'proof':
+      return 'the value to enter, which has not been held yet';
+    case 'doubted':
+      return 'once more, because its verdict does not fit the others';
     case 'yours':
       return 'your own choice';
   }

@@ -8,4 +8,7 @@ export const TROUBLE_SAID: Record<Trouble['trouble'], string> = {
   'hole in the band': 'The band has a gap.',
   'arrows contradict the lights': 'The arrows contradict the lights.',
   'focus moved': 'The focus has moved.',
+  'verdicts misjudged': 'Some verdicts do not fit the others.',
+  'band drifts': 'The band drifts.',
+  play: 'The direction you turn matters.',
 };

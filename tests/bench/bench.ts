@@ -12,6 +12,7 @@ import { suggestion } from './suggestion.ts';
 import { awkwardSweeps } from './sweep/awkwardFamily.ts';
 import { memory } from './sweep/memoryFamily.ts';
 import { moved } from './sweep/movedFamily.ts';
+import { observers } from './sweep/observersFamily.ts';
 import { remaining } from './sweep/remainingFamily.ts';
 import { sweeps } from './sweep/ordinaryFamily.ts';
 import { transfer } from './sweep/transferFamily.ts';
@@ -19,12 +20,29 @@ import { troubles } from './sweep/troublesFamily.ts';
 import { taughtRule } from './taughtRule.ts';
 import { makeReady } from '../programs/ready.ts';
 
-const families: readonly Family[] = [taughtRule, sweeps, awkwardSweeps, moved, troubles, remaining, memory, transfer, suggestion, panel, paint, lookUp, hearing];
+const families: readonly Family[] = [
+  taughtRule,
+  sweeps,
+  awkwardSweeps,
+  observers,
+  moved,
+  troubles,
+  remaining,
+  memory,
+  transfer,
+  suggestion,
+  panel,
+  paint,
+  lookUp,
+  hearing,
+];
 
 const { values } = parseArgs({ options: { only: { type: 'string' }, json: { type: 'string' }, data: { type: 'string' } } });
-const chosen = families.filter(({ name }) => values.only === undefined || name === values.only);
-if (chosen.length === 0) {
-  console.error(`No family is called ${values.only}. There are: ${families.map(({ name }) => name).join(', ')}.`);
+const wanted = values.only?.split(',') ?? families.map(({ name }) => name);
+const unknown = wanted.filter((name) => !families.some((family) => family.name === name));
+const chosen = families.filter(({ name }) => wanted.includes(name));
+if (unknown.length > 0) {
+  console.error(`No family is called ${unknown.join(', ')}. There are: ${families.map(({ name }) => name).join(', ')}.`);
   process.exit(2);
 }
 

@@ -96,4 +96,23 @@ describe('what the logbook brings to a sweep', () => {
     const { halfWidth } = memory({ bodies, records: [swept('r', 's', 2, 8)] });
     expect(halfWidth).toEqual({ median: 2, logSd: 0.1 });
   });
+
+  it('is how the light of the body failed in its last sweeps, in steps outside the band, and of nothing that was rewritten', () => {
+    const sweep = (id: string, light: string, days: number, more: readonly object[] = []) => {
+      const record = swept(id, 's', 2, 6, days) as { journal: readonly object[] };
+      const holds = [4, 8, 1].flatMap((value) => [
+        { did: 'began', at: T0, value, by: 'key' },
+        { did: 'judged', at: T0, verdict: { light: value === 4 ? 'steady' : light, arrows: 'none' }, by: 'key', heard: null },
+      ]);
+      return { ...record, journal: [...record.journal, ...holds, ...more] };
+    };
+    const of = (light: string) => [
+      { outside: 1.5, light },
+      { outside: 0.5, light },
+    ];
+    const records = [sweep('a', 'dark', 0), sweep('b', 'late', 1), sweep('c', 'flicker', 2), sweep('d', 'late', 3)];
+    expect(memory({ records }).lamp).toEqual([...of('late'), ...of('flicker'), ...of('late')]);
+    const undone = [...records, sweep('e', 'dark', 4, [{ did: 'undid', at: T0, by: 'key' }])];
+    expect(memory({ records: undone }).lamp).toEqual(memory({ records }).lamp);
+  });
 });

@@ -4,9 +4,10 @@ import type { Scale } from '../scale.ts';
 import type { Reading } from '../verdict.ts';
 import type { Steps } from '../../units.ts';
 import { bandModel, USUAL_LAPSE, USUAL_REACH, type BandModel } from './bandModel.ts';
-import { momentsOf, observe, startFrom, thinned, type Posterior } from './grid.ts';
+import { momentsOf, standIn, type Experiment, type Posterior as Grid } from './grid.ts';
+import { observe, picked, reshared, startFrom, unbound, type Bond, type Posterior } from './lights.ts';
 import { IN, outcomesOf } from './observation.ts';
-import { priorWeights } from './prior.ts';
+import { lampShares, priorWeights } from './prior.ts';
 import type { Memory } from '../memory.ts';
 
 export interface Belief {
@@ -14,6 +15,8 @@ export interface Belief {
   /** What was believed before the first hold of the series. */
   readonly opening: Posterior;
   readonly posterior: Posterior;
+  /** What an earlier series of a width transfer left of the light; null in any other sweep. */
+  readonly bond: Bond | null;
 }
 
 /** Bands less likely than this are dropped; all of them together would not move a probability by a tenth of a per cent. */
@@ -32,34 +35,65 @@ export function modelOf(scale: Scale, arrows: boolean, lapse = USUAL_LAPSE, reac
 /** The belief before the first hold; `lapse` is the person's own share of spoilt holds, where they train and use it. */
 export function openBelief(scale: Scale, arrows: boolean, memory: Memory, lapse?: number): Belief {
   const model = modelOf(scale, arrows, lapse);
-  return beliefFrom(model, priorWeights(model, memory));
+  return beliefFrom(model, priorWeights(model, memory), lampShares(model, memory));
 }
 
 /** The belief that gives every band of the model this weight. */
-export function beliefFrom(model: BandModel, weights: Float64Array): Belief {
-  const opening = startFrom(weights);
-  return { model, opening, posterior: opening };
+export function beliefFrom(model: BandModel, weights: Float64Array, lamps = model.lampShares, bond: Bond | null = null): Belief {
+  const opening = startFrom(model, weights, lamps, bond !== null);
+  return { model, opening, posterior: opening, bond };
 }
 
 /** The belief after one more reading; `predictive` is the chance the old belief gave to it. */
 export function weigh(belief: Belief, value: Steps, reading: Reading): { belief: Belief; predictive: number } {
-  const { model } = belief;
-  const seen = outcomesOf(reading, model.arrows);
-  const { posterior, predictive } = observe(model, belief.posterior, stimulusOf(model, value), seen, FLOOR);
+  const { model, bond } = belief;
+  const told = { stimulus: stimulusOf(model, value), seen: outcomesOf(reading, model.arrows) };
+  const { posterior, predictive } = observe(model, belief.posterior, bond, told, FLOOR);
   return { belief: { ...belief, posterior }, predictive };
+}
+
+/**
+ * The same belief, had no light been likelier than another before the first hold: what is stated must also be true of the
+ * rarer lights, while the search goes by the usual ones.
+ */
+export function modest(belief: Belief): Belief {
+  const { model, opening, posterior, bond } = belief;
+  if (bond) return belief;
+  const edges = model.evenEdges.map((even, kind) => even / opening.edges[kind]!);
+  const lamp = model.evenLamps.map((even, kind) => even / opening.lamp[kind]!);
+  return { ...belief, posterior: reshared(model, posterior, edges, lamp) };
 }
 
 /** Where a value stands in the list of values. */
 export const stimulusOf = (model: BandModel, value: Steps): number => (value - model.scale.min) / model.scale.step;
 
+/** At most so many bands that stand for all of them, with what is known of their light. */
+export function fewOf({ model, posterior, bond }: Belief, count: number): Posterior {
+  if (posterior.which.length <= count) return unbound(model, posterior, bond);
+  const { places, mass } = standIn(posterior.mass, count);
+  return unbound(model, { ...picked(model, posterior, places), mass }, bond);
+}
+
+/** What the engine of the look-ahead works with: these bands as its hypotheses, each with its light averaged over. */
+export function expected(model: BandModel, few: Posterior): [Experiment, Grid] {
+  const predict = model.predicting(few);
+  const experiment = {
+    hypotheses: few.which.length,
+    stimuli: model.stimuli,
+    outcomes: model.outcomes,
+    likelihoods: (stimulus: number, _: Int32Array, into: Float64Array) => predict(stimulus, into),
+  };
+  return [experiment, { which: Int32Array.from(few.which.keys()), mass: few.mass }];
+}
+
 const knownChances = new WeakMap<Posterior, readonly number[]>();
 
 /** P(in) of every value of the scale, lowest first; worked out once for each posterior. */
-export function chancesOfIn({ model, posterior }: Belief): readonly number[] {
-  const known = knownChances.get(posterior);
+export function chancesOfIn(belief: Belief): readonly number[] {
+  const known = knownChances.get(belief.posterior);
   if (known) return known;
-  const chances = averageIn(model, posterior);
-  knownChances.set(posterior, chances);
+  const chances = averageIn(belief);
+  knownChances.set(belief.posterior, chances);
   return chances;
 }
 
@@ -72,16 +106,17 @@ export function likeliestIn(belief: Belief): { readonly value: Steps; readonly c
 }
 
 /** Bands enough for a chance of in: all of them once a few holds have thinned the belief out. */
-const STAND_IN = 5000;
+const STAND_IN = 1500;
 
-function averageIn(model: BandModel, all: Posterior): number[] {
-  const posterior = thinned(all, STAND_IN);
-  const n = posterior.which.length;
-  const rows = new Float64Array(model.outcomes * n);
-  return model.values.map((_, stimulus) => {
-    model.likelihoods(stimulus, posterior.which, rows);
+function averageIn(belief: Belief): number[] {
+  const few = fewOf(belief, STAND_IN);
+  const n = few.which.length;
+  const rows = new Float64Array(belief.model.outcomes * n);
+  const predict = belief.model.predicting(few);
+  return belief.model.values.map((_, stimulus) => {
+    predict(stimulus, rows);
     let sum = 0;
-    for (let k = 0; k < n; k++) sum += posterior.mass[k]! * rows[IN * n + k]!;
+    for (let k = 0; k < n; k++) sum += few.mass[k]! * rows[IN * n + k]!;
     return sum;
   });
 }

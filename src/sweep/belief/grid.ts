@@ -76,28 +76,28 @@ export function momentsOf(posterior: Posterior, quantity: Float64Array): { mean:
 }
 
 /**
- * A stand-in of at most `count` hypotheses for the look-ahead: systematic resampling (Kitagawa 1996, J. Comput.
- * Graph. Stat. 5:1, appendix) at fixed, evenly spaced quantiles, so that the same posterior always gives the same stand-in.
+ * A stand-in of at most `count` of these chances for the look-ahead: systematic resampling (Kitagawa 1996, J. Comput.
+ * Graph. Stat. 5:1, appendix) at fixed, evenly spaced quantiles, so that the same chances always give the same stand-in. The
+ * places that stand in, and their own chances.
  */
-export function thinned(posterior: Posterior, count: number): Posterior {
-  if (posterior.which.length <= count) return posterior;
-  const which: number[] = [];
+export function standIn(chances: Float64Array, count: number): { places: Int32Array; mass: Float64Array } {
+  const places: number[] = [];
   const mass: number[] = [];
   let below = 0;
   let taken = 0;
-  for (let k = 0; k < posterior.which.length; k++) {
-    below += posterior.mass[k]!;
+  for (let k = 0; k < chances.length; k++) {
+    below += chances[k]!;
     let copies = 0;
     while (taken < count && (taken + 0.5) / count < below) {
       copies++;
       taken++;
     }
     if (copies > 0) {
-      which.push(posterior.which[k]!);
+      places.push(k);
       mass.push(copies);
     }
   }
-  return { which: Int32Array.from(which), mass: normalised(Float64Array.from(mass)) };
+  return { places: Int32Array.from(places), mass: normalised(Float64Array.from(mass)) };
 }
 
 function normalised(weights: Float64Array): Float64Array {

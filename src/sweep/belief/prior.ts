@@ -1,20 +1,19 @@
 // What is known before the first hold. Widths follow a log-normal, centres a normal (common practice, no source);
-// the logbook may sharpen both, but a fifth of the mass always stays on the plain prior so that a wrong memory
+// the logbook may sharpen both and tell how the body's light fails, but a fifth of the mass always stays on the plain prior so that a wrong memory
 // can be overruled in a few holds.
 import type { Memory } from '../memory.ts';
 import { halfRange, type Scale } from '../scale.ts';
 import type { BandModel } from './bandModel.ts';
+import { afterSightings } from './lamp.ts';
 
 const CENTRE_SD = 0.4;
 const HALF_WIDTH_MEDIAN = 0.2;
 const HALF_WIDTH_LOG_SD = 0.6;
 const PLAIN_SHARE = 0.2;
-/** A body whose arrows point against its setting: rare, but cheaper to expect than to be misled by. */
-const REVERSED = 0.05;
 
-/** Relative weight of every hypothesis before the first hold. */
+/** Relative weight of every band before the first hold. */
 export function priorWeights(model: BandModel, memory: Memory): Float64Array {
-  const shapes = shapeWeights(model, memory);
+  const widths = widthWeights(model, memory);
   const plain = normalisedOver(model.centre, plainBell(model.scale));
   const trust = memory.centres.reduce((sum, { weight }) => sum + weight, 0);
   const weights = plain.map((p) => p * (trust > 0 ? PLAIN_SHARE : 1));
@@ -22,17 +21,20 @@ export function priorWeights(model: BandModel, memory: Memory): Float64Array {
     const there = normalisedOver(model.centre, bell(centre, sd * model.scale.step));
     for (let h = 0; h < weights.length; h++) weights[h]! += (1 - PLAIN_SHARE) * (weight / trust) * there[h]!;
   }
-  return weights.map((weight, h) => weight * shapes[h]!);
+  return weights.map((weight, h) => weight * widths[h]!);
 }
 
-/** What is expected of a band's width and of the sense of the arrows alone, wherever its centre lies. */
-export function shapeWeights(model: BandModel, { halfWidth }: Pick<Memory, 'halfWidth'>): Float64Array {
+/** What is expected of a band's width alone, wherever its centre lies. */
+export function widthWeights(model: BandModel, { halfWidth }: Pick<Memory, 'halfWidth'>): Float64Array {
   const width = halfWidth ?? { median: HALF_WIDTH_MEDIAN * halfRange(model.scale), logSd: HALF_WIDTH_LOG_SD };
-  const wide = normalisedOver(model.halfWidth, (h) => Math.exp(-0.5 * ((Math.log(h / width.median)) / width.logSd) ** 2) / h);
-  return wide.map((weight, h) => {
-    const sense = model.arrows ? (model.reversed[h] === 1 ? REVERSED : 1 - REVERSED) : 1;
-    return weight * sense;
-  });
+  return normalisedOver(model.halfWidth, (h) => Math.exp(-0.5 * ((Math.log(h / width.median)) / width.logSd) ** 2) / h);
+}
+
+/** What is expected of the lamp of this body. */
+export function lampShares(model: BandModel, { lamp }: Pick<Memory, 'lamp'>): Float64Array {
+  if (!lamp || lamp.length === 0) return model.lampShares;
+  const after = afterSightings(lamp);
+  return model.lampShares.map((share, kind) => share * (PLAIN_SHARE + (1 - PLAIN_SHARE) * after[kind % after.length]!));
 }
 
 /** How likely a centre is where nothing is remembered, in any positive scale; `times` as spread out as usual. */

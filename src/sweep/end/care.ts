@@ -10,7 +10,10 @@ export const SURE = 0.95;
 /** Belief in a band that lies wholly past a limit, and the chance of a steady light below which nothing holds. */
 const BEYOND = 0.9;
 const NOTHING_BELOW = 0.25;
-const NOTHING_AFTER = 10;
+const NOTHING_AFTER = 12;
+/** A band that more likely than not lies past one limit is looked for so much longer. */
+const LEANING = 0.5;
+const NOTHING_AT_ALL_AFTER = 18;
 /** A value that held half of the time would fail so often in a row once in sixteen (common practice, no source). */
 const TIME_AND_AGAIN = 4;
 
@@ -28,7 +31,8 @@ export function readiness(belief: Belief, holds: readonly HeldValue[], care: Car
   const off = beyondTheScale(belief);
   if (off) return { ready: true, as: 'beyond the scale', side: off };
   if (ends && pastTheLimit(ends)) return { ready: true, as: 'past the limit', ends };
-  if (holds.length >= NOTHING_AFTER && holds.every((hold) => hold.counts === 'out') && nothingHolds(belief, holds)) {
+  const never = holds.every((hold) => hold.counts === 'out');
+  if (never && holds.length >= NOTHING_AFTER && nothingHolds(belief, holds) && (holds.length >= NOTHING_AT_ALL_AFTER || !leans(belief))) {
     return { ready: true, as: 'nothing held' };
   }
   if (surestValue(belief).within < SURE) return { ready: false, wanted: 'centre', ends };
@@ -44,10 +48,19 @@ function pastTheLimit({ low, high }: Ends): boolean {
 }
 
 function beyondTheScale(belief: Belief): 'above' | 'below' | null {
+  const { above, below } = chancesBeyond(belief);
+  if (above >= BEYOND) return 'above';
+  return below >= BEYOND ? 'below' : null;
+}
+
+function leans(belief: Belief): boolean {
+  const { above, below } = chancesBeyond(belief);
+  return Math.max(above, below) >= LEANING;
+}
+
+function chancesBeyond(belief: Belief): { above: number; below: number } {
   const { scale, low, high } = belief.model;
-  if (chanceThat(belief, (h) => low[h]! > scale.max) >= BEYOND) return 'above';
-  if (chanceThat(belief, (h) => high[h]! < scale.min) >= BEYOND) return 'below';
-  return null;
+  return { above: chanceThat(belief, (h) => low[h]! > scale.max), below: chanceThat(belief, (h) => high[h]! < scale.min) };
 }
 
 /** Hardly a chance anywhere; or, with a band that may be narrower than a step, none in the likeliest value time and again. */

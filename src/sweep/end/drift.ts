@@ -1,9 +1,11 @@
 // Did the focus move during the sweep? Two stories are weighed against each other: one band made all the holds, or the
-// same band was shifted at some moment. The Bayes factor is their odds (Kass & Raftery 1995, J. Am. Stat. Assoc. 90:773:
-// above 20 is strong), averaged over the moment and the shift, which nobody knows.
-import type { BandModel } from '../belief/bandModel.ts';
+// same band was shifted at some moment. The Bayes factor is their odds (Kass & Raftery 1995, J. Am. Stat. Assoc. 90:773),
+// averaged over the moment and the shift, which nobody knows.
 import { stimulusOf, type Belief } from '../belief/belief.ts';
-import type { Posterior } from '../belief/grid.ts';
+import { from, joined, openingOf, upTo, type Read } from '../belief/accounts.ts';
+import { averageLight } from '../belief/averageLight.ts';
+import type { Lights } from '../belief/bandModel.ts';
+import { weightsOf, type Posterior } from '../belief/lights.ts';
 import { outcomesOf } from '../belief/observation.ts';
 import type { Hold } from '../hold.ts';
 
@@ -14,20 +16,22 @@ export interface Drift {
 }
 
 /**
- * Odds at which the sweep stops and asks for a look in live view. They are read after every hold: at ten, 3.5 % of still
- * sweeps on bodies with arrows were doubted, at twenty under 2 % (found on simulated observers).
+ * Odds at which the sweep stops and asks for a look in live view. They are read after every hold. The stories share one
+ * light that is not known, which makes each of them explain more: odds of eight doubt as few still sweeps as odds of twenty
+ * did with a light that was taken for known (found on simulated observers).
  */
-export const STRONG = 20;
+export const STRONG = 8;
 /** Neither story can be told from fewer holds than this on each side. */
 export const FEWEST = 2;
+/** In all of a series, one of which must have held: where nothing ever did, there is no band to have moved. */
+const FEWEST_IN_ALL = 6;
 /** Shifts of the band that a knock to the focus ring may bring, in steps. */
 const SHIFTS = [-8, -6, -4, -3, -2, 2, 3, 4, 6, 8];
 
 /** Only a reading less likely than this gives cause to tell the other story at all. */
-const DOUBTFUL = 0.05;
+const DOUBTFUL = 0.2;
 
-/** What a story needs to know of a hold. */
-export type Read = Pick<Hold, 'value' | 'reading'>;
+/** What is needed of a hold. */
 export type Told = Read & Pick<Hold, 'predictive'>;
 
 /**
@@ -37,89 +41,109 @@ export type Told = Read & Pick<Hold, 'predictive'>;
 export function driftOf(belief: Belief, holds: readonly Told[], trusted: number): Drift | null {
   const first = Math.max(FEWEST, trusted + 1);
   const last = holds.length - FEWEST;
-  if (last < first || holds.slice(trusted).every(({ predictive }) => predictive >= DOUBTFUL)) return null;
-  const bands = plainBands(belief);
-  const before = unmoved(belief, bands, holds);
-  const whole = sum(before.at(-1) ?? bands.weight);
+  const untold = holds.length < FEWEST_IN_ALL || holds.every(({ reading }) => reading.counts === 'out');
+  if (last < first || untold || holds.slice(trusted).every(({ predictive }) => predictive >= DOUBTFUL)) return null;
+  const moves = movesOf(belief, holds, first, last, SHIFTS);
   const moved = new Float64Array(holds.length);
   for (const shift of SHIFTS) {
-    movedBy(shift, { belief, bands, holds, before, first, last }, (k, weight) => {
+    movedBy(moves, shift, (k, weight) => {
       moved[k]! += sum(weight);
     });
   }
   const afterHold = moved.indexOf(Math.max(...moved));
-  return { bayesFactor: sum(moved) / (last - first + 1) / SHIFTS.length / whole, afterHold };
+  return { bayesFactor: sum(moved) / (last - first + 1) / SHIFTS.length / moves.whole, afterHold };
 }
 
-/** Some bands of a belief, each with a weight. */
-export interface Bands {
-  readonly which: Int32Array;
-  readonly weight: Float64Array;
-}
+/** A band that no story makes likelier than this share of the likeliest is left out. */
+const SLIGHT = 1e-4;
 
-/** Some of a belief's bands, with the weight they had before the first hold; worked out once for each opening. */
-export function bandsThat(isOne: (model: BandModel) => (hypothesis: number) => boolean): (belief: Belief) => Bands {
-  const known = new WeakMap<Posterior, Bands>();
-  return ({ model, opening }) => {
-    const before = known.get(opening);
-    if (before) return before;
-    const counts = isOne(model);
-    const places = [...opening.which.keys()].filter((k) => counts(opening.which[k]!));
-    const bands = {
-      which: Int32Array.from(places, (k) => opening.which[k]!),
-      weight: Float64Array.from(places, (k) => opening.mass[k]!),
-    };
-    known.set(opening, bands);
-    return bands;
-  };
-}
-
-/** One band for each pair of edges. */
-export const plainBands = bandsThat(({ isPlain }) => isPlain);
-
-/** The weight of each band after each hold, had nothing moved. */
-export function unmoved(belief: Belief, { which, weight }: Bands, holds: readonly Read[]): Float64Array[] {
-  let running = weight;
-  return holds.map((hold) => (running = product(running, likelihoods(belief, which, hold, 0))));
-}
-
-interface Moves {
+/** One band that stays, to hold other stories against. */
+export interface OneBand {
   readonly belief: Belief;
-  readonly bands: Bands;
-  readonly holds: readonly Told[];
-  /** As `unmoved` gives it. */
-  readonly before: readonly Float64Array[];
-  /** The first and the last hold before which it may have moved. */
+  readonly holds: readonly Read[];
+  /** The bands worth looking at, as they were believed before the first hold. */
+  readonly bands: Posterior;
+  readonly before: readonly Lights[];
+  /** The weight of each band had nothing moved, and their sum. */
+  readonly still: Float64Array;
+  readonly whole: number;
+}
+
+/** What the stories of a moved focus have in common: the first and the last hold before which it may have moved. */
+export interface Moves extends OneBand {
   readonly first: number;
   readonly last: number;
 }
 
+export function movesOf(belief: Belief, holds: readonly Told[], first: number, last: number, shifts: readonly number[]): Moves {
+  return { ...oneBand(belief, holds, worthALook(belief, holds, first, last, shifts)), first, last };
+}
+
+/** What one band that stays gives to the holds, told of these bands. */
+export function oneBand(belief: Belief, holds: readonly Read[], which: Int32Array): OneBand {
+  const bands = openingOf(belief, which);
+  const before = upTo(belief, bands, holds);
+  const still = weightsOf(belief.model, before.at(-1) ?? bands, belief.bond).map((weight, k) => weight * bands.mass[k]!);
+  return { belief, holds, bands, before, still, whole: sum(still) };
+}
+
 /** Tells the weight of each band after all holds, had it been shifted up by `shift` steps before hold `k`, for every such moment. */
-export function movedBy(
-  shift: number,
-  { belief, bands, holds, before, first, last }: Moves,
-  tell: (k: number, weight: Float64Array) => void,
-): void {
-  let after: Float64Array = new Float64Array(bands.which.length).fill(1);
-  for (let k = holds.length - 1; k >= first; k--) {
-    const hold = holds[k];
-    if (!hold) continue;
-    after = product(after, likelihoods(belief, bands.which, hold, shift));
-    if (k <= last) tell(k, product(before[k - 1] ?? bands.weight, after));
-  }
+export function movedBy({ belief, holds, first, last, bands, before }: Moves, shift: number, tell: (k: number, weight: Float64Array) => void): void {
+  const after = from(belief, bands, holds, shift, first);
+  for (let k = last; k >= first; k--) tell(k, joined(belief, bands, before[k]!, after[k]!));
 }
 
-/** The chance each band gives to a hold, had it been shifted up by `shift` steps. */
-export function likelihoods({ model }: Belief, which: Int32Array, { value, reading }: Read, shift: number): Float64Array {
-  const n = which.length;
-  const rows = new Float64Array(model.outcomes * n);
-  model.likelihoods(stimulusOf(model, value) - shift, which, rows);
-  const chance = new Float64Array(n);
-  for (const outcome of outcomesOf(reading, model.arrows)) {
-    for (let k = 0; k < n; k++) chance[k]! += rows[outcome * n + k]!;
+/** The bands that explain the holds, moved or not, better than hardly. */
+function worthALook(belief: Belief, holds: readonly Told[], first: number, last: number, shifts: readonly number[]): Int32Array {
+  const { which, start, chances, worthy } = quickLook(belief);
+  const before: Float64Array[] = [start];
+  for (const hold of holds) before.push(product(before.at(-1)!, chances(hold, 0)));
+  const most = before.at(-1)!.slice();
+  for (const shift of shifts) {
+    const after = new Float64Array(which.length).fill(1);
+    for (let k = holds.length - 1; k >= first; k--) {
+      const one = chances(holds[k]!, shift);
+      const till = before[k]!;
+      for (let h = 0; h < most.length; h++) {
+        after[h]! *= one[h]!;
+        const weight = till[h]! * after[h]!;
+        if (k <= last && weight > most[h]!) most[h] = weight;
+      }
+    }
   }
-  return chance;
+  return worthy(most);
 }
 
-const product = (a: Float64Array, b: Float64Array): Float64Array => a.map((x, k) => x * b[k]!);
-export const sum = (weights: Float64Array): number => weights.reduce((total, weight) => total + weight, 0);
+/**
+ * A quick look with one light for all. The bands whose edges lie between two values stand for their neighbours; all stories
+ * are told of the same ones.
+ */
+export function quickLook(belief: Belief) {
+  const { opening, model } = belief;
+  const places = Int32Array.from(opening.which.keys()).filter((k) => model.isBetween(opening.which[k]!));
+  const which = places.map((k) => opening.which[k]!);
+  const light = averageLight(belief);
+  return {
+    which,
+    start: Float64Array.from(places, (k) => opening.mass[k]!),
+    chances: ({ value, reading }: Read, shift: number): Float64Array =>
+      light(stimulusOf(model, value) - shift, outcomesOf(reading, model.arrows), which),
+    /** Of the greatest weight that any story gives each band: the bands worth an exact one. */
+    worthy(most: Float64Array): Int32Array {
+      const floor = SLIGHT * most.reduce((a, b) => Math.max(a, b), 0);
+      return which.filter((_, k) => most[k]! > floor);
+    },
+  };
+}
+
+export function product(a: Float64Array, b: Float64Array): Float64Array {
+  const both = new Float64Array(a.length);
+  for (let k = 0; k < a.length; k++) both[k] = a[k]! * b[k]!;
+  return both;
+}
+
+export function sum(weights: Float64Array): number {
+  let total = 0;
+  for (let k = 0; k < weights.length; k++) total += weights[k]!;
+  return total;
+}

@@ -1,7 +1,7 @@
 // What comes out of a sweep. With both ends seen it is the taught rule (common practice, no source): the middle of the
 // contiguous values that hold; where the middle falls between two values, the side with more belief. Everything else
 // says plainly that less is known.
-import { centreInterval, centreOf, chanceThat, type Belief } from '../belief/belief.ts';
+import { centreInterval, centreOf, chanceThat, modest, type Belief } from '../belief/belief.ts';
 import { nearestOn, type Scale } from '../scale.ts';
 import type { Steps } from '../../units.ts';
 import { readiness as judge } from './care.ts';
@@ -30,6 +30,7 @@ function band(belief: Belief, ends: Ends, tally: Tally): BandOutcome {
   const seen = isSeen(ends.low) && isSeen(ends.high);
   const taught = nearestMiddle(belief, (low + high) / 2);
   const chosen = seen ? taught.chosen : surestValue(belief).value;
+  const stated = modest(belief);
   return {
     found: 'band',
     low,
@@ -37,8 +38,8 @@ function band(belief: Belief, ends: Ends, tally: Tally): BandOutcome {
     centre: seen ? (low + high) / 2 : roundToHalf(centreOf(belief).mean, belief.model.scale),
     chosen,
     other: seen ? taught.other : null,
-    interval: centreInterval(belief),
-    within: withinOneStep(belief, chosen),
+    interval: centreInterval(stated),
+    within: (withinOneStep(belief, chosen) + withinOneStep(stated, chosen)) / 2,
     ends: seen ? 'seen' : 'believed',
     tally,
   };

@@ -2,9 +2,10 @@
 // one band made all the holds is weighed against the same band shifted at some moment, counting only the shifts that
 // would leave the chosen value wrong. Holds that settle early on one side of the scale may never be tried again, and then
 // the odds of a hidden harm stay near even; one early value held again tells most of it.
+import { averageLight } from '../belief/averageLight.ts';
 import { stimulusOf, type Belief } from '../belief/belief.ts';
 import type { Steps } from '../../units.ts';
-import { FEWEST, movedBy, plainBands, sum, unmoved, type Bands, type Told } from './drift.ts';
+import { FEWEST, movedBy, movesOf, sum, type Told } from './drift.ts';
 
 /** What the holds so far say of a harm that nobody has noticed. */
 export interface Stillness {
@@ -26,6 +27,11 @@ const SHIFTS = [3, 4];
 /** Bands of less than this share of their story are left out when a further hold is looked at. */
 const SLIGHT = 1e-4;
 
+interface Bands {
+  readonly which: Int32Array;
+  readonly weight: Float64Array;
+}
+
 interface Story {
   readonly shift: number;
   readonly bands: Bands;
@@ -36,34 +42,31 @@ export function stillnessOf(belief: Belief, holds: readonly Told[], trusted: num
   const first = Math.max(FEWEST, trusted + 1);
   const last = holds.length - FEWEST;
   if (last < first) return { odds: 0, afterHold: 0, test: null };
-  const opening = plainBands(belief);
-  const before = unmoved(belief, opening, holds);
-  const still = before.at(-1) ?? opening.weight;
-  const whole = sum(still);
+  const moves = movesOf(belief, holds, first, last, SHIFTS.flatMap((size) => [-size, size]));
+  const { which } = moves.bands;
   const moments = last - first + 1;
   const afterHold = new Float64Array(holds.length);
   const stories = SHIFTS.map((size) => [-size, size].map((shift): Story => ({ shift, bands: harmed(shift) })));
-  const oddsOf = (pair: readonly Story[]) => sum(Float64Array.from(pair, ({ bands }) => sum(bands.weight))) / 2 / moments / whole;
+  const oddsOf = (pair: readonly Story[]) => sum(Float64Array.from(pair, ({ bands }) => sum(bands.weight))) / 2 / moments / moves.whole;
   const odds = stories.map(oddsOf);
   const greatest = Math.max(...odds);
   const worst = stories[odds.indexOf(greatest)] ?? [];
-  const test = greatest > HARDLY ? telling(belief, { which: opening.which, weight: still }, worst) : null;
+  const test = greatest > HARDLY ? telling(belief, { which, weight: moves.still }, worst) : null;
   return { odds: greatest, afterHold: afterHold.indexOf(Math.max(...afterHold)), test };
 
   /** The bands as they lay before the shift, weighted by all moments at which it may have come, where it does harm. */
   function harmed(shift: number): Bands {
     const { centre, scale } = belief.model;
-    const harms = (place: number): boolean =>
-      Math.abs((centre[opening.which[place]!]! - chosen) / scale.step + shift) > HARM;
-    const total = new Float64Array(opening.which.length);
-    movedBy(shift, { belief, bands: opening, holds, before, first, last }, (k, weight) => {
+    const harms = (place: number): boolean => Math.abs((centre[which[place]!]! - chosen) / scale.step + shift) > HARM;
+    const total = new Float64Array(which.length);
+    movedBy(moves, shift, (k, weight) => {
       for (let h = 0; h < total.length; h++) {
         if (!harms(h)) continue;
         total[h]! += weight[h]!;
         afterHold[k]! += weight[h]!;
       }
     });
-    return { which: opening.which, weight: total };
+    return { which, weight: total };
   }
 }
 
@@ -82,19 +85,17 @@ function telling(belief: Belief, still: Bands, stories: readonly Story[]): Steps
 }
 
 /** The chance of each outcome of a hold at a value, over all the bands of some stories. */
-function outcomeChances({ model }: Belief, stories: readonly Story[], value: Steps): number[] {
-  const chances = Array.from({ length: model.outcomes }, () => 0);
-  let whole = 0;
-  for (const { shift, bands } of stories) {
-    const n = bands.which.length;
-    const rows = new Float64Array(model.outcomes * n);
-    model.likelihoods(stimulusOf(model, value) - shift, bands.which, rows);
-    for (let k = 0; k < n; k++) {
-      whole += bands.weight[k]!;
-      for (let outcome = 0; outcome < model.outcomes; outcome++) chances[outcome]! += bands.weight[k]! * rows[outcome * n + k]!;
+function outcomeChances(belief: Belief, stories: readonly Story[], value: Steps): number[] {
+  const { model } = belief;
+  const light = averageLight(belief);
+  const whole = sum(Float64Array.from(stories, ({ bands }) => sum(bands.weight)));
+  return Array.from({ length: model.outcomes }, (_, outcome) => {
+    let chance = 0;
+    for (const { shift, bands } of stories) {
+      light(stimulusOf(model, value) - shift, [outcome], bands.which).forEach((each, k) => (chance += each * bands.weight[k]!));
     }
-  }
-  return chances.map((chance) => chance / whole);
+    return chance / whole;
+  });
 }
 
 function notSlight({ which, weight }: Bands): Bands {

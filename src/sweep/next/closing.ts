@@ -1,9 +1,11 @@
-// The last thing before the finish is offered: where a hidden shift of the focus could still harm, one early value is
-// held again. More than quick care asks for it.
+// The last things before the finish is offered: the value that would be entered is held once, if it never was, which also
+// finds a gap there; and where a hidden shift of the focus could still harm, one early value is held again. More than quick
+// care asks for both.
 import type { Belief } from '../belief/belief.ts';
 import type { Care } from '../care.ts';
 import type { Readiness } from '../end/care.ts';
 import type { Drift } from '../end/drift.ts';
+import { nearestMiddle } from '../end/outcome.ts';
 import { stillnessOf } from '../end/stillness.ts';
 import type { Hold } from '../hold.ts';
 import type { Steps } from '../../units.ts';
@@ -20,7 +22,7 @@ interface Asked {
 }
 
 /** Odds at which the sweep asks for a look in live view; below them one more hold can still tell. */
-const VERY_STRONG = 25;
+const VERY_STRONG = 10;
 
 /** `hidden`: strong evidence of a shift that harms. `test`: the hold still wanted to be sure of none. */
 export interface Closing {
@@ -31,8 +33,11 @@ export interface Closing {
 export function closingOf({ belief, holds, readiness, care, skipped, trustedUpTo }: Asked): Closing {
   if (care === 'quick' || !readiness.ready || readiness.as !== 'band' || !readiness.ends) return { hidden: null, test: null };
   const { low, high } = readiness.ends;
+  const { chosen } = nearestMiddle(belief, (low.last + high.last) / 2);
+  const proof = holds.some(({ value }) => value === chosen) || skipped.includes(chosen) ? null : chosen;
   const { odds, afterHold, test } = stillnessOf(belief, holds, trustedUpTo, (low.last + high.last) / 2);
   const hidden = odds > VERY_STRONG ? { bayesFactor: odds, afterHold } : null;
+  if (proof !== null) return { hidden, test: { value: proof, reason: { because: 'proof' } } };
   if (test === null || skipped.includes(test)) return { hidden, test: null };
   return { hidden, test: { value: test, reason: { because: 'unmoved' } } };
 }

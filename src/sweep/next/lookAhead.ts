@@ -1,9 +1,8 @@
 // Which value tells most for the person's time: one step of look-ahead over every outcome of a hold. While the centre is
 // wide open the fall of its log variance counts; once it is nearly sure, what counts is being sure after the next hold.
 // (Plain expected variance was tried on simulated observers: a twelfth more holds.)
-import type { Belief } from '../belief/belief.ts';
+import { expected, fewOf, type Belief } from '../belief/belief.ts';
 import { logVarianceOf, lookAhead, type Score } from '../belief/criteria.ts';
-import { thinned } from '../belief/grid.ts';
 import { IN } from '../belief/observation.ts';
 import { SURE } from '../end/care.ts';
 import { surestOf } from '../end/confidence.ts';
@@ -11,7 +10,7 @@ import type { Seconds, Steps } from '../../units.ts';
 import { secondsOfHold } from './seconds.ts';
 
 /** Bands the look-ahead works with: enough to rank the values, few enough to answer within a frame. */
-const STAND_IN = 2500;
+const STAND_IN = 700;
 /** Variance, in steps squared, below which a centre is as good as known. */
 const KNOWN = 0.02;
 /** Sureness from which the search closes in on the stop rule, and what crossing it is worth beside sureness itself. */
@@ -28,7 +27,7 @@ export interface Candidate {
 /** Every value of the scale with what a hold there gains. */
 export function worthOfHolds(belief: Belief, dialled: Steps, holdTime: Seconds): Candidate[] {
   const { model } = belief;
-  const few = thinned(belief.posterior, STAND_IN);
+  const few = fewOf(belief, STAND_IN);
   const at = Float64Array.from(few.which, (h) => (model.centre[h]! - model.scale.min) / model.scale.step);
   const sureness: Score = (joint) => surestOf(at, joint, model.values.length).within;
   const closing: Score = (joint, chance) => {
@@ -37,7 +36,7 @@ export function worthOfHolds(belief: Belief, dialled: Steps, holdTime: Seconds):
   };
   const score: Score = sureness(few.mass, 1) >= NEARLY ? closing : negative(logVarianceOf(at, KNOWN));
   const now = score(few.mass, 1);
-  return lookAhead(model, few, score).map(({ stimulus, chances, expected }) => {
+  return lookAhead(...expected(model, few), score).map(({ stimulus, chances, expected }) => {
     const value = model.values[stimulus]!;
     const chanceOfIn = chances[IN]!;
     const cost = secondsOfHold(dialled, value, model.scale.step, chanceOfIn, holdTime);

@@ -29,6 +29,10 @@ export type Reason =
   | { readonly because: 'end'; readonly side: 'low' | 'high'; readonly part: 'last' | 'next' }
   /** To see that the focus has not moved since the first holds. */
   | { readonly because: 'unmoved' }
+  /** It is the value to enter, and was not held yet. */
+  | { readonly because: 'proof' }
+  /** Its verdict does not fit the others: eyes tire, and err in a row. */
+  | { readonly because: 'doubted' }
   /** The person set it. */
   | { readonly because: 'yours' };
 

@@ -21,7 +21,7 @@ export interface Suggestion {
 type Rating = (belief: Belief, dialled: Steps, holdTime: Seconds) => Candidate[];
 
 /** What showing one part of an end is worth beside the best look at the centre (found on simulated observers). */
-const SHOWING_AN_END = 0.7;
+const SHOWING_AN_END = 1.2;
 
 /** The value to hold next. It always answers, also when the sweep may end. */
 export function suggest(state: SearchState, rating: Rating = worthOfHolds): Suggestion {

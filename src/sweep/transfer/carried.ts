@@ -13,6 +13,7 @@ export function carriedOver(plan: TransferPlan, aside: Belief, held: readonly He
   const ends = endsOf(aside, held);
   const lit = held.some(({ counts }) => counts === 'in');
   const belief = carriedBelief(plan, aside);
+  const stated = carriedBelief(plan, aside, true);
   if (!ends || !lit || ends.low.known === 'past' || ends.high.known === 'past') return asBefore(plan, belief, tally);
   const { scale, transfer } = plan;
   const seen = isSeen(ends.low) && isSeen(ends.high);
@@ -34,7 +35,7 @@ export function carriedOver(plan: TransferPlan, aside: Belief, held: readonly He
     halfWidth: seen ? (span + scale.step) / 2 : roundToHalf(momentsOf(belief.posterior, halfWidth).mean * scale.step, scale),
     halfInterval: { from: half.from * scale.step, to: half.to * scale.step },
     centre,
-    interval: centreInterval(belief),
+    interval: centreInterval(stated),
     chosen,
     within: withinOneStep(belief, chosen),
     inside,

@@ -4,9 +4,9 @@
 // Series B opens with p(centre B) p(shape | A), and after it p(centre A, shape | A, B) = p(centre A | shape, A) p(shape | A, B).
 // The plain product of Bayes' rule; no other source. The centre of A has a flat prior within the reach: pairs that end
 // up here are not drawn from the bell of those that stay on the scale, and the bell would pull them back to it.
-import { beliefFrom, modelOf, weigh, type Belief } from '../belief/belief.ts';
-import type { BandModel } from '../belief/bandModel.ts';
-import { plainBell, shapeWeights } from '../belief/prior.ts';
+import { beliefFrom, modelOf, modest, weigh, type Belief } from '../belief/belief.ts';
+import { weightsOf, type Bond } from '../belief/lights.ts';
+import { lampShares, plainBell, widthWeights } from '../belief/prior.ts';
 import type { Plan } from '../plan.ts';
 import { read } from '../verdict.ts';
 import type { Transfer } from '../widthTransfer.ts';
@@ -30,7 +30,7 @@ export function firstBelief({ scale, arrows, lapse, memory, transfer }: Transfer
   const before = known.get(transfer);
   if (before) return before;
   const model = modelOf(scale, arrows !== 'absent', lapse, FAR);
-  const flat = beliefFrom(model, shapeWeights(model, memory));
+  const flat = beliefFrom(model, widthWeights(model, memory), lampShares(model, memory));
   const belief = transfer.holds.reduce((now, { value, verdict }) => weigh(now, value, read(verdict, arrows)).belief, flat);
   known.set(transfer, belief);
   return belief;
@@ -39,34 +39,50 @@ export function firstBelief({ scale, arrows, lapse, memory, transfer }: Transfer
 /** What is believed before the first hold of B: the shapes that A left, with their centre wherever the focus was turned to. */
 export function asideOpening(plan: TransferPlan): Belief {
   const model = modelOf(plan.scale, plan.arrows !== 'absent', plan.lapse);
-  const chances = shapeChances(firstBelief(plan));
+  const shapes = shapesOf(firstBelief(plan));
   const centres = model.centre.map(plainBell(plan.scale, ANYWHERE));
-  const room = summedByShape(model, (h) => centres[h]!);
-  return beliefFrom(model, Float64Array.from(centres, (near, h) => (near * (chances[model.shape[h]!] ?? 0)) / room[model.shape[h]!]!));
+  const room = new Float64Array(model.width.reduce((most, one) => Math.max(most, one), 0) + 1);
+  model.width.forEach((width, h) => (room[width]! += centres[h]!));
+  const chances = new Map([...shapes].map(([width, kinds]) => [width, kinds.reduce((sum, one) => sum + one, 0)]));
+  const weights = Float64Array.from(centres, (near, h) => (near * (chances.get(model.width[h]!) ?? 0)) / room[model.width[h]!]!);
+  const bond = new Map([...shapes].map(([width, kinds]) => [width, kinds.map((one) => one / (chances.get(width) ?? 1))]));
+  return beliefFrom(model, weights, model.lampShares, bond);
 }
 
-/** The centre of A and the shape after both series; `aside` is the belief after B. */
-export function carriedBelief(plan: TransferPlan, aside: Belief): Belief {
+/**
+ * The centre of A and the shape after both series; `aside` is the belief after B. `stated`: as the belief is stated, with no
+ * light likelier beforehand than another.
+ */
+export function carriedBelief(plan: TransferPlan, aside: Belief, stated = false): Belief {
   const first = firstBelief(plan);
-  const before = shapeChances(first);
-  const after = shapeChances(aside);
+  const { which, mass, ...lights } = stated ? modest(first).posterior : first.posterior;
+  const before = shapesOf(first);
+  const after = shapesOf(aside);
+  const ratios = new Map([...after].map(([width, kinds]) => [width, kinds.map((one, at) => (one > 0 ? one / (before.get(width)?.[at] ?? 1) : 0))]));
+  const told = weightsOf(first.model, { which, ...lights }, ratios);
   const weights = new Float64Array(first.model.hypotheses);
-  first.posterior.which.forEach((h, k) => {
-    const shape = first.model.shape[h]!;
-    weights[h] = (first.posterior.mass[k]! / before[shape]!) * (after[shape] ?? 0);
-  });
+  which.forEach((h, k) => (weights[h] = mass[k]! * told[k]!));
   return beliefFrom(first.model, weights);
 }
 
-/** P(shape), by its number. */
-function shapeChances({ model, posterior }: Belief): Float64Array {
-  const mass = new Float64Array(model.hypotheses);
-  posterior.which.forEach((h, k) => (mass[h] = posterior.mass[k]!));
-  return summedByShape(model, (h) => mass[h]!);
-}
-
-function summedByShape({ shape }: BandModel, of: (hypothesis: number) => number): Float64Array {
-  const sums = new Float64Array(shape.reduce((most, one) => Math.max(most, one), 0) + 1);
-  shape.forEach((one, h) => (sums[one] = sums[one]! + of(h)));
-  return sums;
+/** P(shape): for each width in grid points, of every pair of kinds. */
+function shapesOf({ model, posterior, bond }: Belief): Bond {
+  const { edgeKinds, lampKinds } = model;
+  const whole = weightsOf(model, posterior, bond);
+  const shapes = new Map<number, Float64Array>();
+  posterior.which.forEach((h, k) => {
+    const width = model.width[h]!;
+    const kinds = shapes.get(width) ?? new Float64Array(edgeKinds * lampKinds);
+    shapes.set(width, kinds);
+    const tied = bond?.get(width);
+    const share = posterior.mass[k]! / whole[k]!;
+    for (let e = 0; e < edgeKinds; e++) {
+      const edge = share * posterior.edges[k * edgeKinds + e]!;
+      for (let l = 0; l < lampKinds; l++) {
+        const at = e * lampKinds + l;
+        kinds[at]! += edge * posterior.lamp[k * lampKinds + l]! * (tied ? tied[at]! : 1);
+      }
+    }
+  });
+  return shapes;
 }

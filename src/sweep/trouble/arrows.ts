@@ -1,7 +1,8 @@
 // Do the arrows say what the lights say? The lights alone tell where the band is; four stories of the arrows are weighed on
 // that: they point as the body is set, the other way round, one way and from some hold on the other, or by chance.
-import { centreOf, type Belief } from '../belief/belief.ts';
-import { likelihoods, plainBands, type Read } from '../end/drift.ts';
+import type { Read } from '../belief/accounts.ts';
+import { SIDE_RIGHT } from '../belief/bandModel.ts';
+import { centreOf, weigh, type Belief } from '../belief/belief.ts';
 import type { ArrowsContradict } from './trouble.ts';
 
 /** Arrows against the lights, before the other stories are told at all. */
@@ -12,16 +13,17 @@ const SLIGHT = 1e-6;
 /** Null on a body without arrows, and while they agree. */
 export function arrowsAgainst(belief: Belief, holds: readonly Read[]): ArrowsContradict | null {
   if (!belief.model.arrows || astray(belief, holds) < FEWEST) return null;
-  const bands = plainBands(belief);
-  const read = holds.map((hold) => readings(belief, bands.which, hold));
-  const lights = bands.weight.map((weight, k) => read.reduce((chance, { light }) => chance * light[k]!, weight));
-  const floor = Math.max(...lights) * SLIGHT;
-  const told = read.filter(({ told }) => told);
+  const { which, mass } = byTheLights(belief, holds);
+  const told = holds.flatMap(({ value, reading }) =>
+    reading.counts === 'out' && reading.side !== 'untold' ? [{ value, above: reading.side === 'above' }] : [],
+  );
+  const floor = mass.reduce((most, each) => Math.max(most, each), 0) * SLIGHT;
   const story = { asSet: 0, round: 0, midway: 0, chance: 0 };
-  for (let k = 0; k < lights.length; k++) {
-    const weight = lights[k]!;
+  for (let k = 0; k < mass.length; k++) {
+    const weight = mass[k]!;
     if (weight <= floor) continue;
-    const right = told.map(({ side }) => side[k]!);
+    const centre = belief.model.centre[which[k]!]!;
+    const right = told.map(({ value, above }) => (centre === value ? 0.5 : centre > value === above ? SIDE_RIGHT : 1 - SIDE_RIGHT));
     const wrong = right.map((chance) => 1 - chance);
     story.asSet += weight * product(right);
     story.round += weight * product(wrong);
@@ -50,12 +52,12 @@ function astray(belief: Belief, holds: readonly Read[]): number {
   ).length;
 }
 
-/** For each band: the chance of the light, and of the side told with it where one was. */
-function readings(belief: Belief, which: Int32Array, { value, reading }: Read) {
-  const told = reading.counts === 'out' && reading.side !== 'untold';
-  const both = likelihoods(belief, which, { value, reading }, 0);
-  const light = told ? likelihoods(belief, which, { value, reading: { ...reading, side: 'untold' } }, 0) : both;
-  return { light, told, side: both.map((chance, k) => chance / light[k]!) };
+/** What is believed where no arrow was told. */
+function byTheLights(belief: Belief, holds: readonly Read[]): Belief['posterior'] {
+  return holds.reduce(
+    (now, { value, reading }) => weigh(now, value, reading.counts === 'out' ? { ...reading, side: 'untold' } : reading).belief,
+    { ...belief, posterior: belief.opening },
+  ).posterior;
 }
 
 /** As set up to some moment and the other way after it, or first the other way; averaged over the moment. */

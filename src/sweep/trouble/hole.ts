@@ -1,9 +1,12 @@
 // A band that is not contiguous: values inside it fail. The same bands are weighed with one hole of unknown place and
 // width, and without. Where the hole is, the light fails whatever the edges say; what it shows there: common practice, no
 // source.
-import type { Belief } from '../belief/belief.ts';
+import { openingOf, told, type Read } from '../belief/accounts.ts';
+import type { Lights } from '../belief/bandModel.ts';
+import { weigh, type Belief } from '../belief/belief.ts';
+import { weightsOf, type Posterior } from '../belief/lights.ts';
 import { GRADES, IN, outcomesOf } from '../belief/observation.ts';
-import { bandsThat, likelihoods, unmoved, type Bands, type Read } from '../end/drift.ts';
+import { sum } from '../end/drift.ts';
 import type { Hole } from './trouble.ts';
 
 /** In the hole: how often it holds all the same, and how it fails. */
@@ -14,7 +17,7 @@ const WIDTHS = [1, 2, 3, 4];
 /** One failure may be a blink; a gap fails again. */
 const FEWEST = 2;
 /** Bands less likely than this share of the likeliest, by the holds outside the gap, are left out. */
-const SLIGHT = 1e-7;
+const SLIGHT = 1e-4;
 
 /** The hole that most likely is there; null where fewer failures than that lie between two values that held. */
 export function holeIn(belief: Belief, holds: readonly Read[]): Hole | null {
@@ -24,27 +27,31 @@ export function holeIn(belief: Belief, holds: readonly Read[]): Hole | null {
   const failed = holds.filter(({ value, reading }) => reading.counts === 'out' && value > lowest && value < highest);
   if (failed.length < FEWEST) return null;
 
-  const { which, weight } = explaining(belief, holds.filter((hold) => !failed.includes(hold)));
-  const chances = holds.map((hold) => likelihoods(belief, which, hold, 0));
-  const whole = chances.reduce((product, chance) => product.map((each, k) => each * chance[k]!), weight);
+  const bands = explaining(belief, holds.filter((hold) => !failed.includes(hold)));
+  const { which } = bands;
+  const whole = sum(weighed(belief, bands, holds));
   const { step } = model.scale;
 
   let total = 0;
   let best: { weight: number; from: number; to: number } | null = null;
+  // Gaps that hide the same holds leave the same weights.
+  const without = new Map<string, Float64Array>();
   for (const width of WIDTHS) {
     for (const first of model.values) {
       const last = first + (width - 1) * step;
-      const inside = [...holds.keys()].filter((at) => holds[at]!.value >= first && holds[at]!.value <= last);
+      const inside = holds.filter(({ value }) => value >= first && value <= last);
       const failing = failed.filter(({ value }) => value >= first && value <= last);
       if (first <= lowest || last >= highest || failing.length < FEWEST) continue;
-      const likely = inside.reduce((chance, at) => chance * chanceInHole(holds[at]!, model.arrows), 1);
+      const key = inside.map((hold) => holds.indexOf(hold)).join(' ');
+      const left = without.get(key) ?? weighed(belief, bands, holds.filter((hold) => !inside.includes(hold)));
+      without.set(key, left);
+      const likely = inside.reduce((chance, hold) => chance * chanceInHole(hold, model.arrows), 1);
       let weight = 0;
       for (let k = 0; k < which.length; k++) {
         const [low, high] = [model.low[which[k]!]!, model.high[which[k]!]!];
         if (low > first - step || high < last + step) continue;
-        const replaced = inside.reduce((chance, at) => chance * chances[at]![k]!, 1);
         const room = Math.max(1, Math.floor((high - low) / step) - width);
-        weight += (whole[k]! / replaced) * (likely / room / WIDTHS.length);
+        weight += left[k]! * (likely / room / WIDTHS.length);
       }
       total += weight;
       if (!best || weight > best.weight) best = { weight, from: first, to: last };
@@ -53,22 +60,23 @@ export function holeIn(belief: Belief, holds: readonly Read[]): Hole | null {
   if (!best) return null;
   const { from, to } = best;
   const values = failed.map(({ value }) => value).filter((value) => value >= from && value <= to);
-  const bayesFactor = total / whole.reduce((sum, weight) => sum + weight, 0);
+  const bayesFactor = total / whole;
   const ordered = values.toSorted((a, b) => a - b);
   return { trouble: 'hole in the band', bayesFactor, from: ordered[0]!, to: ordered.at(-1)! };
 }
 
-/** The bands by which the holds outside any gap are not wholly unlikely, with the weight they had before the first hold. */
-function explaining(belief: Belief, holds: readonly Read[]): Bands {
-  const { which, weight } = bandsOf(belief);
-  const likely = unmoved(belief, { which, weight }, holds).at(-1) ?? weight;
-  const floor = likely.reduce((most, each) => Math.max(most, each), 0) * SLIGHT;
-  const places = [...likely.keys()].filter((k) => likely[k]! > floor);
-  return { which: Int32Array.from(places, (k) => which[k]!), weight: Float64Array.from(places, (k) => weight[k]!) };
+/** The bands by which the holds outside any gap are not wholly unlikely, as they were believed before the first hold. */
+function explaining(belief: Belief, holds: readonly Read[]): Posterior {
+  const { posterior } = holds.reduce((now, { value, reading }) => weigh(now, value, reading).belief, { ...belief, posterior: belief.opening });
+  const floor = posterior.mass.reduce((most, each) => Math.max(most, each), 0) * SLIGHT;
+  return openingOf(belief, posterior.which.filter((band, k) => posterior.mass[k]! > floor && belief.model.isBetween(band)));
 }
 
-/** Every softness of every pair of edges. */
-const bandsOf = bandsThat(({ isOfPlainGrades }) => isOfPlainGrades);
+/** The weight of each band after these holds. */
+function weighed(belief: Belief, bands: Posterior, holds: readonly Read[]): Float64Array {
+  const lights = holds.reduce<Lights>((now, hold) => told(belief, now, hold, 0), bands);
+  return weightsOf(belief.model, lights, belief.bond).map((weight, k) => weight * bands.mass[k]!);
+}
 
 /** The arrows in a hole tell nothing. */
 function chanceInHole({ reading }: Read, arrows: boolean): number {

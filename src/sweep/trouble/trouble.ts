@@ -34,5 +34,11 @@ export interface FocusMoved extends Drift {
   readonly seen: boolean;
 }
 
+/** Another story of the holds than one band that stays; `values`: those whose verdicts do not fit, the rate in steps a minute, the play in steps. */
+export type OtherStory =
+  | { readonly trouble: 'verdicts misjudged'; readonly bayesFactor: number; readonly values: readonly Steps[] }
+  | { readonly trouble: 'band drifts'; readonly bayesFactor: number; readonly rate: number }
+  | { readonly trouble: 'play'; readonly bayesFactor: number; readonly size: number };
+
 /** What one sweep can show. */
-export type Trouble = SameEverywhere | Hole | ArrowsContradict | FocusMoved;
+export type Trouble = SameEverywhere | Hole | ArrowsContradict | FocusMoved | OtherStory;

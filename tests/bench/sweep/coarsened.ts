@@ -14,14 +14,18 @@ export function coarsened(model: BandModel, merging: Merging): BandModel {
   return {
     ...model,
     outcomes: merging.length,
-    likelihoods(stimulus, which, into) {
-      const n = which.length;
-      const all = new Float64Array(model.outcomes * n);
-      model.likelihoods(stimulus, which, all);
-      into.fill(0);
-      merging.forEach((group, index) => {
-        for (const outcome of group) for (let k = 0; k < n; k++) into[index * n + k]! += all[outcome * n + k]!;
-      });
+    weigh: (stimulus, seen, lights) => model.weigh(stimulus, seen.flatMap((group) => merging[group] ?? []), lights),
+    predicting(lights) {
+      const n = lights.which.length;
+      const predict = model.predicting(lights);
+      return (stimulus, into) => {
+        const all = new Float64Array(model.outcomes * n);
+        predict(stimulus, all);
+        into.fill(0);
+        merging.forEach((group, index) => {
+          for (const outcome of group) for (let k = 0; k < n; k++) into[index * n + k]! += all[outcome * n + k]!;
+        });
+      };
     },
   };
 }

@@ -19,7 +19,7 @@ export const memory: Family = {
       const name = `${light}, ${arrows}, standard`;
       return [
         shown(`${name}: first sweep: holds`, first.holds),
-        most(`${name}: measured again beside the first: holds`, right.holds / first.holds, 0.75),
+        most(`${name}: measured again beside the first: holds`, right.holds / first.holds, light === 'softness 0.3' ? 0.58 : 0.65),
         most(`${name}: measured again beside the first: mean error`, right.meanError / first.meanError, 1.05),
         shown(`${name}: measured again: 95th-percentile error, steps`, right.tailError),
         most(`${name}: measured again: sure and wrong by more than two steps`, right.confidentlyWrong, 0.02),

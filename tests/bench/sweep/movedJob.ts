@@ -36,7 +36,7 @@ for (let run = 0; run < Number(runs); run++) {
   const shift = chance() < 0.5 ? SHIFT : -SHIFT;
   const after = { ...camera, low: camera.low + shift, high: camera.high + shift };
   const again = observer(family, run, arrows).random;
-  const { ended, outcome } = sweep((value, before) => halfPress(before < moment ? camera : after, value, again));
+  const { ended, outcome } = sweep((value, before) => halfPress(before.holds < moment ? camera : after, value, again));
   if (ended === 'checking') count.movedFlagged++;
   else if (outcome.found === 'band' && Math.abs(outcome.chosen - (after.low + after.high) / 2) > WRONG) count.hidden++;
 }

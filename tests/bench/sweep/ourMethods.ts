@@ -2,9 +2,9 @@
 // worked out for the same beginning of a sweep is kept, since a thousand sweeps begin alike.
 import { halfPress, type PracticeCamera } from '../../../src/practice/camera.ts';
 import type { Random } from '../../../src/practice/random.ts';
-import { openBelief, stimulusOf, type Belief } from '../../../src/sweep/belief/belief.ts';
+import { expected, fewOf, openBelief, stimulusOf, type Belief } from '../../../src/sweep/belief/belief.ts';
 import { entropy, lookAhead, varianceOf, type Prospect } from '../../../src/sweep/belief/criteria.ts';
-import { observe, thinned } from '../../../src/sweep/belief/grid.ts';
+import { observe } from '../../../src/sweep/belief/lights.ts';
 import { IN, outcomesOf } from '../../../src/sweep/belief/observation.ts';
 import { NO_MEMORY } from '../../../src/sweep/memory.ts';
 import { readiness } from '../../../src/sweep/end/care.ts';
@@ -35,7 +35,7 @@ const HOLD_TIME = seconds(5);
 const PATIENCE = 40;
 const KEPT_DEPTH = 7;
 /** Bands the rival criteria look ahead with: as many as ours. */
-const STAND_IN = 2500;
+const STAND_IN = 700;
 
 interface Thought {
   readonly belief: Belief;
@@ -72,7 +72,7 @@ export function ourMethod(method: OurMethod): (camera: PracticeCamera, random: R
     const reading = read(verdict, method.arrows ? 'right-is-up' : 'absent');
     const seen = outcomesOf(reading, method.arrows);
     const merged = merging ? merging.flatMap((group, index) => (seen.some((o) => group.includes(o)) ? [index] : [])) : seen;
-    const { posterior, predictive } = observe(belief.model, belief.posterior, stimulusOf(belief.model, value), merged, 1e-8);
+    const { posterior, predictive } = observe(belief.model, belief.posterior, null, { stimulus: stimulusOf(belief.model, value), seen: merged }, 1e-8);
     const hold: Hold = { value, verdict, reading, began: moment(0), ended: moment(0), by: 'key', heard: null, predictive };
     return think({ ...belief, posterior }, [...holds, hold]);
   }
@@ -100,17 +100,18 @@ export function ourMethod(method: OurMethod): (camera: PracticeCamera, random: R
 }
 
 /** Information about the whole band, time not weighed (Watson 2017, eq. 13). */
-function informationOfHolds({ model, posterior }: Belief): Candidate[] {
-  const few = thinned(posterior, STAND_IN);
-  return rated(model, lookAhead(model, few, entropy), entropy(few.mass, 1), () => 1);
+function informationOfHolds(belief: Belief): Candidate[] {
+  const few = fewOf(belief, STAND_IN);
+  return rated(belief.model, lookAhead(...expected(belief.model, few), entropy), entropy(few.mass, 1), () => 1);
 }
 
 /** The fall of the centre's variance for the person's seconds. */
-function varianceOfHolds({ model, posterior }: Belief, dialled: Steps): Candidate[] {
-  const few = thinned(posterior, STAND_IN);
+function varianceOfHolds(belief: Belief, dialled: Steps): Candidate[] {
+  const { model } = belief;
+  const few = fewOf(belief, STAND_IN);
   const variance = varianceOf(Float64Array.from(few.which, (h) => model.centre[h] ?? 0));
   const cost = (value: Steps, chanceOfIn: number): number => secondsOfHold(dialled, value, model.scale.step, chanceOfIn, HOLD_TIME);
-  return rated(model, lookAhead(model, few, variance), variance(few.mass, 1), cost);
+  return rated(model, lookAhead(...expected(model, few), variance), variance(few.mass, 1), cost);
 }
 
 function rated(

@@ -12,6 +12,11 @@ export interface Job {
 
 const execute = promisify(execFile);
 
+/** One process a core, or as many as BENCH_WORKERS says where the machine has other work. */
+const WORKERS = Number(process.env['BENCH_WORKERS'] ?? availableParallelism());
+/** What a job prints about its sweeps may be long. */
+const LONGEST = 64 * 1024 * 1024;
+
 /** The summaries of the jobs, keyed by method and family. */
 export async function runJobs(jobs: readonly Job[], runs: number, tell: (sentence: string) => void): Promise<(job: Job) => Summary> {
   const calls = jobs.map((job) => [job.method, job.family, String(runs)]);
@@ -38,12 +43,12 @@ export async function sideBySide<Printed>(
   const worker = async (): Promise<void> => {
     for (let next = waiting.shift(); next; next = waiting.shift()) {
       const [index, call] = next;
-      const { stdout } = await execute(process.execPath, ['manifest/run.mjs', script, ...call]);
+      const { stdout } = await execute(process.execPath, ['manifest/run.mjs', script, ...call], { maxBuffer: LONGEST });
       printed[index] = JSON.parse(stdout) as Printed;
       tell(printed[index], call, ++done);
     }
   };
-  await Promise.all(Array.from({ length: availableParallelism() }, worker));
+  await Promise.all(Array.from({ length: WORKERS }, worker));
   return printed;
 }
 

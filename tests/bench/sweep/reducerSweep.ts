@@ -6,13 +6,14 @@ import type { Outcome } from '../../../src/sweep/end/outcome.ts';
 import type { SweepEvent } from '../../../src/sweep/event.ts';
 import { open } from '../../../src/sweep/opening.ts';
 import { USUAL_MANNER, USUAL_HOLD_TIME } from '../../../src/sweep/usualManner.ts';
-import { USUAL_SCALE } from '../../../src/sweep/scale.ts';
+import { USUAL_SCALE, type Scale } from '../../../src/sweep/scale.ts';
 import type { SweepState } from '../../../src/sweep/state.ts';
 import { transition } from '../../../src/sweep/transition.ts';
 import { currentOutcome } from '../../../src/sweep/turn.ts';
 import type { Trouble } from '../../../src/sweep/trouble/trouble.ts';
 import type { ArrowDisplay, Verdict } from '../../../src/sweep/verdict.ts';
 import { millimetres, moment, steps } from '../../../src/units.ts';
+import type { Before } from './otherObservers.ts';
 
 export interface Ended {
   readonly holds: number;
@@ -31,6 +32,7 @@ interface Terms {
   readonly memory?: Memory;
   /** Asked to look at the focus, the person stops there, or says that it has not moved and goes on. */
   readonly looks?: 'stop' | 'go on';
+  readonly scale?: Scale;
   /** Is shown the state after every hold. */
   readonly watch?: (state: SweepState) => void;
 }
@@ -38,33 +40,36 @@ interface Terms {
 /** Nobody would go on for longer than this. */
 export const PATIENCE = 40;
 const KEPT_DEPTH = 7;
-const BETWEEN_HOLDS = 12_000;
+const BETWEEN_HOLDS = 12;
 
-/** One sweep: `press` says what the finder shows at a value, and how many holds went before; `own`: values the person sets first. */
-type Sweep = (press: (value: number, before: number) => Verdict, own?: readonly number[]) => Ended;
+/** One sweep: `press` says what the finder shows at a value after what went before; `own`: values the person sets first. */
+type Sweep = (press: (value: number, before: Before) => Verdict, own?: readonly number[]) => Ended;
 
 /** A way to run sweeps on these terms. */
-export function sweeper({ care, arrows, memory = NO_MEMORY, looks = 'stop', watch = () => undefined }: Terms): Sweep {
+export function sweeper({ care, arrows, memory = NO_MEMORY, looks = 'stop', scale = USUAL_SCALE, watch = () => undefined }: Terms): Sweep {
   const kept = new Map<string, SweepState>();
-  const first = opened(care, arrows, memory);
+  const first = opened(care, arrows, memory, scale);
   return (press, own = []) => {
     let state = first;
     let key = '';
     let spent = 0;
     let dialled = 0;
+    let way: Before['way'] = 0;
     const named: Trouble['trouble'][] = [];
     for (;;) {
       const { phase, holds } = state;
       const isOwn = holds.length < own.length && phase.name === 'offered';
       if ((phase.name !== 'dialling' && !isOwn) || holds.length >= PATIENCE) break;
       const value = own[holds.length] ?? phase.next.value;
-      const verdict = press(value, state.holds.length);
+      if (value !== dialled) way = value > dialled ? 1 : -1;
+      const begins = spent + 4 + 0.3 * Math.abs(value - dialled);
+      const verdict = press(value, { holds: state.holds.length, seconds: begins, way });
       key += `${value}${verdict.light}${verdict.arrows};`;
       const known = kept.get(key);
-      state = known ?? held(state, value, verdict);
+      state = known ?? held(state, value, verdict, begins);
       if (!known && state.holds.length <= KEPT_DEPTH) kept.set(key, state);
       const steady = state.holds.at(-1)?.reading.counts === 'in';
-      spent += 4 + 0.3 * Math.abs(value - dialled) + (steady ? 5 : 2);
+      spent = begins + (steady ? 5 : 2);
       dialled = value;
       named.push(...state.troubles.map(({ trouble }) => trouble));
       watch(state);
@@ -80,7 +85,7 @@ export function sweeper({ care, arrows, memory = NO_MEMORY, looks = 'stop', watc
   };
 }
 
-function opened(care: Care, arrows: ArrowDisplay, memory: Memory): SweepState {
+function opened(care: Care, arrows: ArrowDisplay, memory: Memory, scale: Scale): SweepState {
   const subject = {
     situation: 's',
     body: 'Velde M1',
@@ -89,15 +94,16 @@ function opened(care: Care, arrows: ArrowDisplay, memory: Memory): SweepState {
     distance: millimetres(4250),
   };
   const manner = { ...USUAL_MANNER, care };
-  const plan = { subject, scale: USUAL_SCALE, arrows, manner, memory, start: steps(0), practice: null };
+  const plan = { subject, scale, arrows, manner, memory, start: steps(0), practice: null };
   return open({ did: 'opened', at: moment(0), id: 'bench', plan }).state;
 }
 
-export function held(state: SweepState, value: number, verdict: Verdict): SweepState {
-  const began = (state.holds.length + 1) * BETWEEN_HOLDS;
+/** One more hold, begun so many seconds after the opening. */
+export function held(state: SweepState, value: number, verdict: Verdict, begins = (state.holds.length + 1) * BETWEEN_HOLDS): SweepState {
+  const began = moment(begins * 1000);
   const ran = moment(began + USUAL_HOLD_TIME * 1000);
   const events: SweepEvent[] = [
-    { did: 'began', at: moment(began), value: steps(value), by: 'key' },
+    { did: 'began', at: began, value: steps(value), by: 'key' },
     { did: 'ran', at: ran },
     { did: 'judged', at: ran, verdict, by: 'key', heard: null },
   ];

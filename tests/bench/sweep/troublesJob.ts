@@ -8,6 +8,7 @@ import type { Oddity } from '../../../src/sweep/oddity.ts';
 import { seededRandom } from '../../../src/practice/random.ts';
 import { ORDINARY } from './jobs.ts';
 import { observer } from './observers.ts';
+import type { Before } from './otherObservers.ts';
 import { sweeper, type Ended } from './reducerSweep.ts';
 
 /** What is wrong: nothing, an oddity met by the search or by a person who steps through the band, a band moved in between. */
@@ -51,9 +52,9 @@ for (let run = Number(from); run < Number(from) + Number(runs); run++) {
 console.log(JSON.stringify(summary satisfies TroublesSummary));
 
 function swept(camera: PracticeCamera, random: () => number, run: number): Ended {
-  const press = (value: number, before: number) => {
+  const press = (value: number, before: Before) => {
     if (wrong === 'nothing' || wrong === 'moved between two sweeps') return halfPress(camera, value, random);
-    return oddPress(camera, wrong === 'hole in the band, stepped through' ? 'hole in the band' : wrong, value, before + 1, run, random);
+    return oddPress(camera, wrong === 'hole in the band, stepped through' ? 'hole in the band' : wrong, value, before.holds + 1, run, random);
   };
   return sweep(press, wrong === 'hole in the band, stepped through' ? throughBand(camera) : []);
 }

@@ -1,8 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { centreInterval, centreOf, centreProfile, chancesOfIn, openBelief, weigh, type Belief } from '../../../src/sweep/belief/belief.ts';
-import { thinned } from '../../../src/sweep/belief/grid.ts';
-import { outcomeCount } from '../../../src/sweep/belief/observation.ts';
+import { centreInterval, centreOf, centreProfile, chancesOfIn, fewOf, openBelief, weigh, type Belief } from '../../../src/sweep/belief/belief.ts';
+import { outcomeCount, outcomesOf } from '../../../src/sweep/belief/observation.ts';
 import { NO_MEMORY } from '../../../src/sweep/memory.ts';
 import type { Scale } from '../../../src/sweep/scale.ts';
 import type { Reading } from '../../../src/sweep/verdict.ts';
@@ -15,24 +14,83 @@ const out = (grade: 'near' | 'flicker' | 'dark' | 'untold', side: 'above' | 'bel
   grade,
   side,
 });
+const anyReading = fc.oneof(
+  fc.constant(IN),
+  fc.tuple(fc.constantFrom('near', 'flicker', 'dark', 'untold'), fc.constantFrom('above', 'below', 'untold')).map(([grade, side]) => out(grade, side)),
+);
 const plain = openBelief(scale, false, NO_MEMORY);
 const withArrows = openBelief(scale, true, NO_MEMORY);
 const after = (belief: Belief, ...holds: readonly (readonly [number, Reading])[]): Belief =>
   holds.reduce((before, [value, reading]) => weigh(before, steps(value), reading).belief, belief);
 
-test.each([false, true])('every hypothesis gives every outcome a chance, and they sum to one (arrows: %s)', (arrows) => {
-  const { model } = arrows ? withArrows : plain;
-  const which = Int32Array.from({ length: 200 }, (_, k) => Math.floor((k * model.hypotheses) / 200));
-  const rows = new Float64Array(model.outcomes * which.length);
+test.each([false, true])('every band gives every outcome a chance, and they sum to one (arrows: %s)', (arrows) => {
+  const belief = arrows ? withArrows : plain;
+  const { model } = belief;
+  const few = fewOf(belief, 200);
+  const n = few.which.length;
+  const predict = model.predicting(few);
+  const rows = new Float64Array(model.outcomes * n);
   for (let stimulus = 0; stimulus < model.stimuli; stimulus++) {
-    model.likelihoods(stimulus, which, rows);
-    which.forEach((_, k) => {
-      const chances = Array.from({ length: outcomeCount(arrows) }, (_unused, outcome) => rows[outcome * which.length + k]!);
+    predict(stimulus, rows);
+    few.which.forEach((_, k) => {
+      const chances = Array.from({ length: outcomeCount(arrows) }, (_unused, outcome) => rows[outcome * n + k]!);
       expect(Math.min(...chances)).toBeGreaterThan(0);
       expect(chances.reduce((sum, chance) => sum + chance, 0)).toBeCloseTo(1, 12);
     });
   }
 });
+
+test.each([false, true])('the two parts of the light, kept apart, give each reading the chance that their product gives (arrows: %s)', (arrows) => {
+  fc.assert(
+    fc.property(fc.array(fc.tuple(fc.integer({ min: -1, max: 1 }), anyReading), { minLength: 1, maxLength: 4 }), (holds) => {
+      const short: Scale = { min: steps(-1), max: steps(1), step: 1 };
+      const opening = openBelief(short, arrows, NO_MEMORY);
+      const { model } = opening;
+      let belief = opening;
+      let product = 1;
+      for (const [value, reading] of holds) {
+        const step = weigh(belief, steps(value), reading);
+        belief = step.belief;
+        product *= step.predictive;
+      }
+      // Brute force: every band with every pair of kinds.
+      const { which, mass } = opening.posterior;
+      let whole = 0;
+      for (let edge = 0; edge < model.edgeKinds; edge++) {
+        for (let lamp = 0; lamp < model.lampKinds; lamp++) {
+          const weights = mass.map((chance) => chance * model.edgeShares[edge]! * model.lampShares[lamp]!);
+          for (const [value, reading] of holds) {
+            const ofOne = (kinds: number, kind: number) => Float64Array.from({ length: which.length * kinds }, (_, at) => Number(at % kinds === kind));
+            const lights = { which, edges: ofOne(model.edgeKinds, edge), lamp: ofOne(model.lampKinds, lamp) };
+            model.weigh(value - short.min, outcomesOf(reading, arrows), lights);
+            weights.forEach((weight, k) => (weights[k] = weight * lights.edges[k * model.edgeKinds + edge]! * lights.lamp[k * model.lampKinds + lamp]!));
+          }
+          whole += weights.reduce((sum, weight) => sum + weight, 0);
+        }
+      }
+      expect(Math.log(product)).toBeCloseTo(Math.log(whole), 3);
+    }),
+    { numRuns: 3 },
+  );
+});
+
+test('what a light does near the band and farther out is learnt from the sweep', () => {
+  const flickering = after(plain, [0, IN], [3, IN], [4, out('flicker')], [-3, out('flicker')], [-4, out('flicker')], [4, out('flicker')]);
+  const late = after(plain, [0, IN], [3, IN], [4, out('near')], [-3, out('near')], [-4, out('near')], [4, out('near')]);
+  expect(chanceOf(flickering, 5, out('near'))).toBeLessThan(chanceOf(late, 5, out('near')) / 2);
+});
+
+test('a body that was seen to flicker near the band is expected to, and may still be late', () => {
+  const lamp = Array.from({ length: 8 }, () => ({ outside: 0.5, light: 'flicker' }) as const);
+  const known = openBelief(scale, false, { ...NO_MEMORY, lamp });
+  const holds = [[0, IN], [3, IN], [4, IN]] as const;
+  const [asKnown, asNew] = [after(known, ...holds), after(plain, ...holds)];
+  expect(chanceOf(asKnown, 5, out('flicker'))).toBeGreaterThan(1.5 * chanceOf(asNew, 5, out('flicker')));
+  expect(chanceOf(asKnown, 5, out('near'))).toBeGreaterThan(0.15 * chanceOf(asNew, 5, out('near')));
+  expect(known.posterior.lamp.subarray(0, known.model.lampKinds).reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 9);
+});
+
+const chanceOf = (belief: Belief, value: number, reading: Reading): number => weigh(belief, steps(value), reading).predictive;
 
 test('the plain belief is centred on the scale and as wide as the prior says', () => {
   const { mean, sd } = centreOf(plain);
@@ -96,14 +154,14 @@ test('the profile of the centre is a probability, and the interval lies within i
 });
 
 test('the stand-in of a belief keeps its mean and spread', () => {
-  const few: Belief = { ...plain, posterior: thinned(plain.posterior, 2500) };
-  expect(few.posterior.which.length).toBeLessThanOrEqual(2500);
+  const few: Belief = { ...plain, posterior: fewOf(plain, 700) };
+  expect(few.posterior.which.length).toBeLessThanOrEqual(700);
   expect(centreOf(few).mean).toBeCloseTo(0, 1);
   expect(centreOf(few).sd).toBeCloseTo(centreOf(plain).sd, 1);
 });
 
 test('P(in) falls on both sides of a band that was seen', () => {
-  const chances = chancesOfIn(after(plain, [0, IN], [1, IN], [4, out('near')], [-4, out('near')]));
+  const chances = chancesOfIn(after(plain, [0, IN], [1, IN], [-1, IN], [4, out('near')], [-4, out('near')]));
   expect(chances[8]).toBeGreaterThan(0.9);
   expect(chances[0]).toBeLessThan(0.1);
   expect(chances[16]).toBeLessThan(0.1);

@@ -85,7 +85,7 @@ test('an end is seen when the last value that holds and the next one out have bo
 });
 
 test('standard care wants both ends seen, quick care only a sure centre', () => {
-  const centred = held([-2, 4], 0, 5, -3, 4, 5, -3);
+  const centred = held([-2, 4], 0, 5, -3, 3, -1, 5, -3, 5, -3);
   expect(readyAs(centred, 'quick').ready).toBe(true);
   expect(readyAs(centred)).toMatchObject({ ready: false, wanted: 'ends' });
   expect(readyAs(held([-2, 4], 0, 5, -3, 4, -2, 5, -3)).ready).toBe(true);

@@ -30,9 +30,9 @@ test('taking back that it was turned asks for it again', () => {
 test.each([
   ['less of it runs past the same limit', [2, 14], 'further'],
   ['it lies further past the same limit', [7, 19], 'other way'],
-  ['it lies wholly beyond the same limit', [14, 18], 'other way'],
+  ['it lies wholly beyond the same limit', [14, 22], 'other way'],
   ['it runs past the other limit', [-18, -6], 'back'],
-  ['it lies wholly beyond the other limit', [-18, -14], 'back'],
+  ['it lies wholly beyond the other limit', [-22, -14], 'back'],
 ] as const)('where %s, it says which way to turn and begins afresh', (_, [low, high], way) => {
   const again = ranWith(shifted(turning), low, high);
   expect(again.phase).toMatchObject({ name: 'turning', way });

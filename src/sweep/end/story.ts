@@ -1,0 +1,130 @@
+// Other stories of the same holds than one band that stays: some neighbouring holds were misjudged (tired eyes err in a
+// row), the band drifts while body and lens warm, or it lies elsewhere after the value was turned up than after it was
+// turned down. Each is weighed against the one band (Kass & Raftery 1995, J. Am. Stat. Assoc. 90:773), averaged over what
+// nobody knows of it; how often each happens: common practice, no source.
+import { from, joined, told, type Read } from '../belief/accounts.ts';
+import type { Lights } from '../belief/bandModel.ts';
+import { stimulusOf, type Belief } from '../belief/belief.ts';
+import { observe, weightsOf } from '../belief/lights.ts';
+import { outcomesOf } from '../belief/observation.ts';
+import type { Hold } from '../hold.ts';
+import { oneBand, product, quickLook, sum } from './drift.ts';
+
+export type Timed = Read & Pick<Hold, 'predictive' | 'began'>;
+
+/** `from` and `to`: places in the list of holds. `rate`: steps a minute. `size`: steps to the side the value was moved to. */
+export type Story =
+  | { readonly is: 'misjudged'; readonly from: number; readonly to: number }
+  | { readonly is: 'drifting'; readonly rate: number }
+  | { readonly is: 'play'; readonly size: number };
+
+/** A story with its odds against one band that stays. */
+export interface Weighed<One extends Story = Story> {
+  readonly story: One;
+  readonly bayesFactor: number;
+}
+
+/** Fewer holds tell no story. */
+const FEWEST = 6;
+/** While every reading was to be expected, no other story is told. */
+const DOUBTFUL = 0.2;
+/** How many holds in a row may be misjudged, and what is then told of them: as often in as out. */
+const LENGTHS = [2, 3, 4];
+const TOLD_IN = 0.5;
+const RATES = [-1.4, -0.7, 0.7, 1.4];
+const SIZES = [-1, -0.5, 0.5, 1];
+
+/** Every kind of story that can be told of these holds, the likeliest first; none while one band explains them well. */
+export function storiesOf(belief: Belief, holds: readonly Timed[]): Weighed[] {
+  if (holds.length < FEWEST || holds.every(({ reading }) => reading.counts === 'out')) return [];
+  if (holds.every(({ predictive }) => predictive >= DOUBTFUL)) return [];
+  const { bands, before, whole } = oneBand(belief, holds, worthALook(belief, holds));
+  const after = from(belief, bands, holds, 0);
+  const misjudged = LENGTHS.flatMap((length) =>
+    Array.from({ length: Math.max(0, holds.length - length) }, (_, at) => at + 1).map((first): Weighed => {
+      const spoilt = holds.slice(first, first + length).reduce((product, hold) => product * chanceIfMisjudged(hold), 1);
+      const left = sum(joined(belief, bands, before[first]!, after[first + length]!));
+      return { story: { is: 'misjudged', from: first, to: first + length - 1 }, bayesFactor: (spoilt * left) / whole };
+    }),
+  );
+  const shifted = (story: Story): Weighed => {
+    const shifts = shiftsUnder(story, holds);
+    const lights = holds.reduce<Lights>((now, hold, at) => told(belief, now, hold, shifts[at] ?? 0), bands);
+    const weights = weightsOf(belief.model, lights, belief.bond);
+    return { story, bayesFactor: sum(weights.map((weight, k) => weight * bands.mass[k]!)) / whole };
+  };
+  const kinds = [misjudged, RATES.map((rate) => shifted({ is: 'drifting', rate })), SIZES.map((size) => shifted({ is: 'play', size }))];
+  return kinds.flatMap((kind) => averaged(kind) ?? []).toSorted((a, b) => b.bayesFactor - a.bayesFactor);
+
+  function chanceIfMisjudged({ reading }: Read): number {
+    if (reading.counts === 'in') return TOLD_IN;
+    const outs = belief.model.outcomes - 1;
+    return ((1 - TOLD_IN) * outcomesOf(reading, belief.model.arrows).length) / outs;
+  }
+}
+
+/** The bands that explain the holds better than hardly by any of the stories. */
+function worthALook(belief: Belief, holds: readonly Timed[]): Int32Array {
+  const { which, start, chances, worthy } = quickLook(belief);
+  const most = new Float64Array(which.length);
+  const allow = (weights: Float64Array): void => weights.forEach((weight, k) => (most[k] = Math.max(most[k]!, weight)));
+  const still = holds.map((hold) => chances(hold, 0));
+  const before: Float64Array[] = [start];
+  for (const chance of still) before.push(product(before.at(-1)!, chance));
+  let after: Float64Array = new Float64Array(which.length).fill(1);
+  for (let k = holds.length; k > 0; k--) {
+    for (const length of LENGTHS) if (k - length > 0) allow(product(before[k - length]!, after));
+    after = product(after, still[k - 1]!);
+  }
+  for (const story of [...RATES.map((rate): Story => ({ is: 'drifting', rate })), ...SIZES.map((size): Story => ({ is: 'play', size }))]) {
+    const shifts = shiftsUnder(story, holds);
+    allow(holds.reduce<Float64Array>((weights, hold, at) => product(weights, chances(hold, shifts[at] ?? 0)), start));
+  }
+  return worthy(most);
+}
+
+/** The likeliest of its kind, with the odds of the kind. */
+function averaged(kind: readonly Weighed[]): Weighed | null {
+  const best = kind.reduce<Weighed | null>((likelier, one) => (likelier && likelier.bayesFactor >= one.bayesFactor ? likelier : one), null);
+  return best && { story: best.story, bayesFactor: kind.reduce((all, { bayesFactor }) => all + bayesFactor, 0) / kind.length };
+}
+
+/** Where the band lay at each hold, in steps above where it lies now; null for a hold that does not count. */
+function shiftsUnder(story: Story, holds: readonly Timed[]): (number | null)[] {
+  const now = holds.at(-1)?.began ?? 0;
+  switch (story.is) {
+    case 'misjudged':
+      return holds.map((_, at) => (at >= story.from && at <= story.to ? null : 0));
+    case 'drifting':
+      return holds.map(({ began }) => (-story.rate * (now - began)) / 60_000);
+    case 'play': {
+      let way = 0;
+      return holds.map(({ value }, at) => {
+        const last = holds[at - 1]?.value ?? 0;
+        if (value !== last) way = value > last ? 1 : -1;
+        return way * story.size;
+      });
+    }
+  }
+}
+
+/** What the holds say where the story is true: of the band as it lies now, and with play, between its two places. */
+export function retold(belief: Belief, holds: readonly Timed[], story: Story): Belief {
+  const shifts = shiftsUnder(story, holds);
+  const { model, bond } = belief;
+  const posterior = holds.reduce((before, { value, reading }, at) => {
+    const shift = shifts[at] ?? null;
+    if (shift === null) return before;
+    const stimulus = stimulusOf(model, value) - shift;
+    return observe(model, before, bond, { stimulus, seen: outcomesOf(reading, model.arrows) }, FLOOR).posterior;
+  }, belief.opening);
+  return { ...belief, posterior };
+}
+
+const FLOOR = 1e-8;
+
+/** The values that a story of misjudged holds puts in doubt, and that were not held again since. */
+export function doubtedValues(holds: readonly Timed[], { from, to }: Extract<Story, { is: 'misjudged' }>): Hold['value'][] {
+  const since = holds.slice(to + 1).map(({ value }) => value);
+  return [...new Set(holds.slice(from, to + 1).map(({ value }) => value))].filter((value) => !since.includes(value));
+}
