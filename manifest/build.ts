@@ -1,48 +1,7 @@
-// Builds dist/chromium and dist/firefox: each page's script and style bundled and minified, everything else copied.
-// What a page imports on demand becomes a file of its own in parts/; dist/chromium.json and dist/firefox.json, which are
-// not shipped, tell which files the panel loads at once.
-import { existsSync } from 'node:fs';
-import { cp, mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
-import { basename, join } from 'node:path';
-import { build } from 'esbuild';
-import { bundleEarly, bundlePage, optionsFor, PANEL } from './bundles.ts';
-import { chromiumManifest, chromiumTarget } from './chromium.ts';
-import { drawnPanel } from './drawnPanel.ts';
-import { firefoxManifest, firefoxTarget } from './firefox.ts';
-import { loadingOf } from './loading.ts';
+// Builds dist/chromium and dist/firefox, which are what is packed and shipped; the .json beside each is not.
+import { buildBrowser } from './buildBrowser.ts';
 
-const browsers = [
-  { name: 'chromium', manifest: chromiumManifest, target: chromiumTarget },
-  { name: 'firefox', manifest: firefoxManifest, target: firefoxTarget },
-];
-
-async function pagesIn(folder: string): Promise<string[]> {
-  const names = existsSync(folder) ? await readdir(folder) : [];
-  return names.filter((name) => name.endsWith('.html')).toSorted().map((name) => join(folder, name));
-}
-
-const pages = [...(await pagesIn('src/panel')), ...(await pagesIn('src/pages'))];
-const panel = await drawnPanel(await readFile(PANEL, 'utf8'));
-
-for (const browser of browsers) {
-  const out = join('dist', browser.name);
-  await rm(out, { recursive: true, force: true });
-  await mkdir(join(out, 'icons'), { recursive: true });
-  const options = optionsFor(out, browser.target);
-  // A background script has no imports, nor has what runs on the audio thread: each is one file.
-  await build({ ...options, entryPoints: ['src/background/background.ts', 'src/platform/ear/sampler.ts'] });
-  await bundleEarly(options);
-  for (const page of pages) {
-    const { metafile } = await bundlePage(page, options);
-    if (page !== PANEL) {
-      await cp(page, join(out, basename(page)));
-      continue;
-    }
-    await writeFile(`${out}.json`, JSON.stringify(loadingOf(metafile, join(out, 'early.js'), join(out, 'panel.js')), null, 2));
-    await writeFile(join(out, basename(page)), panel);
-  }
-  for (const size of Object.values(browser.manifest.icons ?? {})) await cp(size, join(out, size));
-  await cp('manifest/_locales', join(out, '_locales'), { recursive: true });
-  await writeFile(join(out, 'manifest.json'), `${JSON.stringify(browser.manifest, null, 2)}\n`);
-  console.log(`built ${out}`);
+for (const browser of ['chromium', 'firefox'] as const) {
+  await buildBrowser(browser, `dist/${browser}`);
+  console.log(`built dist/${browser}`);
 }

@@ -31,13 +31,13 @@ export const optionsFor = (out: string, target: string) =>
 export function bundlePage(page: string, options: BuildOptions): Promise<BuildResult<{ metafile: true }>> {
   const stem = page.slice(0, -'.html'.length);
   const entryPoints = [`${stem}.ts`, `${stem}.tsx`, `${stem}.css`].filter((path) => existsSync(path));
-  const plugins = [polyfillAsModule, ...entryPoints.filter((path) => !path.endsWith('.css')).map((script) => leaningOn(script, page === PANEL ? READ_NEXT : null))];
+  const plugins = [...(options.plugins ?? []), polyfillAsModule, ...entryPoints.filter((path) => !path.endsWith('.css')).map((script) => leaningOn(script, page === PANEL ? READ_NEXT : null))];
   return build({ ...options, entryPoints, plugins, splitting: true, metafile: true });
 }
 
 /** One file, so that nothing else is read before it runs. */
 export const bundleEarly = (options: BuildOptions): Promise<BuildResult> =>
-  build({ ...options, entryPoints: ['src/panel/early/early.ts'], plugins: [leavingOut('panel')] });
+  build({ ...options, entryPoints: ['src/panel/early/early.ts'], plugins: [...(options.plugins ?? []), leavingOut('panel')] });
 
 /** The page's script is a file of its own, which lies beside this one. */
 const leavingOut = (script: string): Plugin => ({

@@ -1,0 +1,44 @@
+// One browser's extension in a folder: each page's script and style bundled and minified, everything else copied. What a
+// page imports on demand becomes a file of its own in parts/; a .json beside the folder tells which files the panel loads at once.
+import { existsSync } from 'node:fs';
+import { cp, mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { basename, join } from 'node:path';
+import { build, type Plugin } from 'esbuild';
+import { bundleEarly, bundlePage, optionsFor, PANEL } from './bundles.ts';
+import { chromiumManifest, chromiumTarget } from './chromium.ts';
+import { drawnPanel } from './drawnPanel.ts';
+import { firefoxManifest, firefoxTarget } from './firefox.ts';
+import { loadingOf } from './loading.ts';
+
+const BROWSERS = {
+  chromium: { manifest: chromiumManifest, target: chromiumTarget },
+  firefox: { manifest: firefoxManifest, target: firefoxTarget },
+};
+
+async function pagesIn(folder: string): Promise<string[]> {
+  const names = existsSync(folder) ? await readdir(folder) : [];
+  return names.filter((name) => name.endsWith('.html')).toSorted().map((name) => join(folder, name));
+}
+
+/** `plugins`: what changes a source on its way, for a build that tests look at. */
+export async function buildBrowser(name: keyof typeof BROWSERS, out: string, plugins: readonly Plugin[] = []): Promise<void> {
+  const { manifest, target } = BROWSERS[name];
+  await rm(out, { recursive: true, force: true });
+  await mkdir(join(out, 'icons'), { recursive: true });
+  const options = { ...optionsFor(out, target), plugins: [...plugins] };
+  // A background script has no imports, nor has what runs on the audio thread: each is one file.
+  await build({ ...options, entryPoints: ['src/background/background.ts', 'src/platform/ear/sampler.ts'] });
+  await bundleEarly(options);
+  for (const page of [...(await pagesIn('src/panel')), ...(await pagesIn('src/pages'))]) {
+    const { metafile } = await bundlePage(page, options);
+    if (page !== PANEL) {
+      await cp(page, join(out, basename(page)));
+      continue;
+    }
+    await writeFile(`${out}.json`, JSON.stringify(loadingOf(metafile, join(out, 'early.js'), join(out, 'panel.js')), null, 2));
+    await writeFile(join(out, basename(page)), await drawnPanel(await readFile(PANEL, 'utf8')));
+  }
+  for (const size of Object.values(manifest.icons ?? {})) await cp(size, join(out, size));
+  await cp('manifest/_locales', join(out, '_locales'), { recursive: true });
+  await writeFile(join(out, 'manifest.json'), `${JSON.stringify(manifest, null, 2)}\n`);
+}
