@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { architectureOf } from './walls/architecture.ts';
 import { drawingOf } from './walls/drawing.ts';
 import { fileCircles, idleArrows, roomCircles, wrongArrows, type Rooms } from './walls/faults.ts';
 import { importsOf } from './walls/imports.ts';
@@ -30,6 +31,11 @@ describe('the walls of the program', () => {
   test('DEVELOPERS.md draws the table as it is', () => {
     const [, drawn] = /^(\| room \|.*?)\n\n/ms.exec(readFileSync('DEVELOPERS.md', 'utf8')) ?? [];
     expect(drawn?.split('\n')).toEqual(drawingOf(ROOMS).split('\n'));
+  });
+
+  test('docs/architecture.md draws the rooms and the nearest that each knows', () => {
+    const [drawn] = /^```mermaid$.*?^```$/ms.exec(readFileSync('docs/architecture.md', 'utf8')) ?? [];
+    expect(drawn?.split('\n')).toEqual(architectureOf(ROOMS).split('\n'));
   });
 
   test('all of the program is looked at', () => {
@@ -107,6 +113,12 @@ describe('what the walls hold back', () => {
   test('a circle of rooms is named from the table', () => {
     const circle: Rooms = { ...rooms, low: { holds: ['src/low'], knows: ['high'] } };
     expect(roomCircles(circle)).toEqual(['low \u2192 high: it must stand above']);
+  });
+
+  test('the drawing leaves out an arrow that another way leads along', () => {
+    const three: Rooms = { low: { holds: [], knows: [] }, middle: { holds: [], knows: ['low'] }, high: { holds: [], knows: ['low', 'middle'] } };
+    expect(architectureOf(three)).toContain('high --> middle');
+    expect(architectureOf(three)).not.toContain('high --> low');
   });
 
   test('an arrow that nothing uses is named', () => {
