@@ -23,3 +23,9 @@ export function inPseudo<Area>(words: Area): Area {
   if (typeof words !== 'object' || words === null || words.constructor !== Object) return words;
   return Object.fromEntries(Object.entries(words).map(([name, each]) => [name, inPseudo(each as unknown)])) as Area;
 }
+
+/** The English of what is shown in the longer language: without accents, brackets and filling. */
+export const plainly = (shown: string): string =>
+  [...shown.replaceAll(/[⟦⟧]/gu, '').trim()].map((letter) => PLAIN.get(letter) ?? letter).join('');
+
+const PLAIN = new Map(Object.entries(ACCENTS).map(([plain, accented]) => [accented, plain]));
