@@ -18,7 +18,7 @@ import { lookUpIn } from '../../voice/phonetic/lookUp.ts';
 import { matcherFor } from '../../voice/phonetic/match.ts';
 import { LANGUAGE } from '../../voice/vocabulary/en.ts';
 import { spokenWordsFor } from '../../voice/wordsNow.ts';
-import { UNREAD } from '../../unread.ts';
+import { firstWords } from '../../words/first.ts';
 import { words } from '../../words/catalogue.ts';
 import { createGate } from './gate.ts';
 import { createLearning } from './learning.ts';
@@ -151,7 +151,7 @@ export function createListener(world: World): Listener {
   function nextLens(said: string): void {
     void import('../../logbook/search/numberWords.ts').then(
       ({ inFigures }) => onNextLens(asName(inFigures(said))),
-      () => troubles.add('ear', UNREAD),
+      () => troubles.add('ear', firstWords.unread),
     );
   }
 
@@ -160,7 +160,7 @@ export function createListener(world: World): Listener {
       const { lookedUp } = await import('./looking.ts');
       answer(words, 'looked up', await lookedUp(library, asked, now()));
     } catch {
-      troubles.add(TROUBLE, UNREAD);
+      troubles.add(TROUBLE, firstWords.unread);
     }
   }
 
