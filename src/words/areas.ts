@@ -1,6 +1,7 @@
 // The areas of the catalogue, and where each language has them. Read with the first area, so that the panel's first script
 // does not carry the list.
 import type { ConditionsWords } from './conditionsWords.ts';
+import type { EnteredWords } from './enteredWords.ts';
 import type { EnteringWords } from './enteringWords.ts';
 import type { FilesWords } from './filesWords.ts';
 import type { FirstHoldWords } from './firstHoldWords.ts';
@@ -16,12 +17,16 @@ import type { SessionWords } from './sessionWords.ts';
 import type { SettingsWords } from './settingsWords.ts';
 import type { SituationWords } from './situationWords.ts';
 import type { SoundWords } from './soundWords.ts';
+import type { StartWords } from './startWords.ts';
+import type { StoreWords } from './storeWords.ts';
+import type { ToldWords } from './toldWords.ts';
 import type { TrainingWords } from './trainingWords.ts';
 import type { VoiceWords } from './voiceWords.ts';
 
 /** The areas and what each can say. */
 export interface Words {
   readonly conditions: ConditionsWords;
+  readonly entered: EnteredWords;
   readonly entering: EnteringWords;
   readonly files: FilesWords;
   readonly firstHold: FirstHoldWords;
@@ -37,6 +42,9 @@ export interface Words {
   readonly settings: SettingsWords;
   readonly situation: SituationWords;
   readonly sound: SoundWords;
+  readonly start: StartWords;
+  readonly store: StoreWords;
+  readonly told: ToldWords;
   readonly training: TrainingWords;
   readonly voice: VoiceWords;
 }
@@ -48,6 +56,7 @@ type Language = { readonly [Name in Area]: () => Promise<{ readonly words: Words
 export const LANGUAGES = {
   en: {
     conditions: () => import('./en/conditions.ts'),
+    entered: () => import('./en/entered.ts'),
     entering: () => import('./en/entering.ts'),
     files: () => import('./en/files.ts'),
     firstHold: () => import('./en/firstHold.ts'),
@@ -63,6 +72,9 @@ export const LANGUAGES = {
     settings: () => import('./en/settings.ts'),
     situation: () => import('./en/situation.ts'),
     sound: () => import('./en/sound.ts'),
+    start: () => import('./en/start.ts'),
+    store: () => import('./en/store.ts'),
+    told: () => import('./en/told.ts'),
     training: () => import('./en/training.ts'),
     voice: () => import('./en/voice.ts'),
   },

@@ -2,7 +2,6 @@
 import { useState } from 'preact/hooks';
 import { readBackup, type ReadBackup } from '../../logbook/backup/backup.ts';
 import { planRestore } from '../../logbook/backup/restore.ts';
-import { DONE } from '../../result.ts';
 import { readText } from '../../platform/files.ts';
 import { words } from '../../words/catalogue.ts';
 import { libraryIn } from '../session/libraryIn.ts';
@@ -26,8 +25,8 @@ export function Restore() {
   const bring = async (how: Bringing): Promise<void> => {
     if (!backup) return;
     const brought = await session.bring(backup.library, how);
-    const taught = brought.ok && backup.words ? await session.bringTaught(backup.words.takes, how) : DONE;
-    const done = taught.ok ? say.done : say.withoutWords(taught.sentence);
+    const taught = brought.ok && backup.words ? await session.bringTaught(backup.words.takes, how) : null;
+    const done = taught === null || taught.ok ? say.done : say.withoutWords(words('store').taught[taught.fault]);
     setSaid(brought.ok ? done : brought.sentence);
     setBackup(null);
   };

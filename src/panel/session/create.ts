@@ -11,10 +11,10 @@ import { createLibrary } from './library.ts';
 import { createLive } from './live.ts';
 import type { Ports } from './ports.ts';
 import type { Attendant, LeftFor, Session } from './session.ts';
-import { failed } from '../../result.ts';
+import { DONE, failed } from '../../result.ts';
 import { createTold } from './told.ts';
 import { firstWords } from '../../words/first.ts';
-import { readWords } from '../../words/catalogue.ts';
+import { readWords, words } from '../../words/catalogue.ts';
 import { createTroubles } from './troubles.ts';
 
 const TICK = 100;
@@ -66,7 +66,7 @@ export function createSession(ports: Ports): Session {
   }
 
   async function read(): Promise<void> {
-    const [part] = await Promise.all([import('./desk.ts'), readWords('kit', 'session')]).catch(() => [null]);
+    const [part] = await Promise.all([import('./desk.ts'), readWords('kit', 'session', 'store')]).catch(() => [null]);
     const contents = part ? await part.load({ ...ports, keeper, troubles }, () => void read()).catch(() => unread()) : unread();
     if (!part || contents === null) return;
     desk = part.createDesk({ library, live, newId: ports.newId, now });
@@ -153,9 +153,10 @@ export function createSession(ports: Ports): Session {
       touched();
       if (beginning.with === 'transfer' && isOver(beginning.record)) await live.leave();
       const begun = await live.begin(plan.value);
-      if (begun.ok) leftFor.value = null;
-      if (begun.ok) ports.wakeLock.keepAwake();
-      return begun;
+      if (!begun.ok) return failed(words('session').unbegun[begun.fault]);
+      leftFor.value = null;
+      ports.wakeLock.keepAwake();
+      return DONE;
     },
     leave: () => void leave(null),
     nextLens,

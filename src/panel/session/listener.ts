@@ -20,6 +20,7 @@ import { LANGUAGE } from '../../voice/vocabulary/en.ts';
 import { spokenWordsFor } from '../../voice/wordsNow.ts';
 import { firstWords } from '../../words/first.ts';
 import { words } from '../../words/catalogue.ts';
+import type { SessionWords } from '../../words/sessionWords.ts';
 import { createGate } from './gate.ts';
 import { createLearning } from './learning.ts';
 import type { LibraryStore } from './library.ts';
@@ -155,18 +156,18 @@ export function createListener(world: World): Listener {
     );
   }
 
-  async function lookUp(asked: string, words: string): Promise<void> {
+  async function lookUp(asked: string, said: string): Promise<void> {
     try {
       const { lookedUp } = await import('./looking.ts');
-      answer(words, 'looked up', await lookedUp(library, asked, now()));
+      answer(said, 'looked up', await lookedUp(library, asked, now()));
     } catch {
       troubles.add(TROUBLE, firstWords.unread);
     }
   }
 
   /** Says something about words that were not taken. */
-  function answer(words: string, became: string, said: InWords): void {
-    told.latest.value = { words, became, by: 'voice', at: now() };
+  function answer(heard: string, became: keyof SessionWords['became'], said: InWords): void {
+    told.latest.value = { words: heard, became: words('session').became[became], by: 'voice', at: now() };
     carrier.tell(said);
   }
 

@@ -13,7 +13,7 @@ export async function load(world: CopyWorld, reload: () => void): Promise<Conten
   const { store, troubles } = world;
   const read = await store.read();
   if (!read.ok) {
-    troubles.add('reading', read.sentence, { label: words('session').stored.readAgain, run: reload });
+    troubles.add('reading', words('store').fault(read.fault), { label: words('session').stored.readAgain, run: reload });
     return null;
   }
   troubles.clear('reading');
