@@ -49,6 +49,7 @@ export interface KitWords {
   readonly photograph: {
     readonly title: string;
     readonly choose: string;
+    readonly drop: string;
     readonly stays: string;
     readonly use: string;
     readonly used: string;

@@ -33,7 +33,7 @@ export function Restore() {
   const plan = backup && planRestore(libraryIn(session), backup.library, backup.setAside);
   return (
     <>
-      <ChooseFile label={say.choose} accept="application/json,.json" onFile={(file) => void look(file)} />
+      <ChooseFile label={say.choose} hint={words('files').drop} accept="application/json,.json" onFile={(file) => void look(file)} />
       {said && <p role="alert">{said}</p>}
       {backup && plan && (
         <div class="stack">

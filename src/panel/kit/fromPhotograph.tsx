@@ -60,7 +60,7 @@ export function FromPhotograph() {
   return (
     <section class="card" aria-labelledby="photograph">
       <h2 id="photograph">{say.title}</h2>
-      <ChooseFile label={say.choose} accept="image/*,.tif,.tiff,.dng" onFile={(file) => void look(file)} />
+      <ChooseFile label={say.choose} hint={say.drop} accept="image/*,.tif,.tiff,.dng" onFile={(file) => void look(file)} />
       <p class="muted small">{say.stays}</p>
       {said && <p role="alert">{said}</p>}
       {read && (

@@ -54,7 +54,7 @@ interface World {
   readonly deaf: Signal<Deaf | null>;
 }
 
-const TROUBLE = 'looking up';
+const TROUBLE = 'look-up';
 /** Guesses kept of each thing heard, and how many words of it: longer is talk, which is nobody's business. */
 const GUESSES_KEPT = 5;
 const WORDS_KEPT = 5;

@@ -73,6 +73,7 @@ export const words: KitWords = {
   photograph: {
     title: 'Use details from a photograph',
     choose: 'A photograph',
+    drop: 'Choose it, or drop it here.',
     stays: 'It is read on this computer and sent nowhere.',
     use: 'Use ticked details',
     used: 'The details are in the kit.',
