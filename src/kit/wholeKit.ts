@@ -14,7 +14,7 @@ export function wholeKit(kit: unknown): unknown {
     copies: 'not known',
     trigger: 'half-press',
     manualFocus: 'not known',
-  };
+  } as const;
   const lens = { focal: null, widest: null, closest: null };
   return {
     converters: [],

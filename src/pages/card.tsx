@@ -10,7 +10,7 @@ import { libraryOf } from '../logbook/storedLibrary.ts';
 import { now } from '../platform/clock.ts';
 import { store } from '../platform/storage.ts';
 import { writeSteps } from '../sweep/scale.ts';
-import { cardWords } from '../words/paper.ts';
+import { cardWords, storeWords } from '../words/pages.ts';
 import { PrintButton } from './printButton.tsx';
 
 /** CSS knows A4 by name, but not A6 (CSS Paged Media 3, 7.1). */
@@ -76,7 +76,7 @@ if (place && contents && body) {
   render(
     <main>
       <h1>{title}</h1>
-      <p role="alert">{read.ok ? gone : read.sentence}</p>
+      <p role="alert">{read.ok ? gone : storeWords.fault(read.fault)}</p>
     </main>,
     place,
   );

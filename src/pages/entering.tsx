@@ -12,6 +12,7 @@ import { PlaceView } from '../panel/entering/placeView.tsx';
 import { now } from '../platform/clock.ts';
 import { store } from '../platform/storage.ts';
 import { readWords, words } from '../words/catalogue.ts';
+import { storeWords } from '../words/pages.ts';
 import { PrintButton } from './printButton.tsx';
 
 function EnteringPage({ advice, weighing }: { readonly advice: Advice; readonly weighing: Weighing }) {
@@ -57,7 +58,7 @@ async function draw(): Promise<void> {
     const advice = adviceOnEntering(situation, contents.kit, shelf, weighing);
     render(advice ? <EnteringPage advice={advice} weighing={weighing} /> : <p role="alert">{lensGone}</p>, place);
   } else if (place) {
-    render(<p role="alert">{read.ok ? gone : read.sentence}</p>, place);
+    render(<p role="alert">{read.ok ? gone : storeWords.fault(read.fault)}</p>, place);
   }
 }
 

@@ -11,7 +11,7 @@ import { store } from '../platform/storage.ts';
 import { writeSteps } from '../sweep/scale.ts';
 import { outcomeInWords } from '../voice/outcomes.ts';
 import { readWords, words } from '../words/catalogue.ts';
-import { workshopWords } from '../words/paper.ts';
+import { storeWords, workshopWords } from '../words/pages.ts';
 import { PrintButton } from './printButton.tsx';
 
 function WorkshopPage({ evidence }: { readonly evidence: WorkshopCase }) {
@@ -129,7 +129,7 @@ async function draw(): Promise<void> {
     render(
       <main>
         <h1>{title}</h1>
-        <p role="alert">{read.ok ? gone : read.sentence}</p>
+        <p role="alert">{read.ok ? gone : storeWords.fault(read.fault)}</p>
       </main>,
       place,
     );

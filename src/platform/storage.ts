@@ -1,17 +1,23 @@
 // storage.local: the truth of everything that must not be lost. A write counts only when the browser has acknowledged it;
 // one that fails, or is not answered in time, is an error value.
-import { DONE, failed, got, type Result } from '../result.ts';
+import { answered, cannot, type Answer } from '../result.ts';
 import { browser } from './browser.ts';
 
 /** A write that takes longer than this is treated as failed; it may still arrive. */
 const ANSWER_WITHIN = 3000;
 
+/** `why`: what the browser says of it; null where it has not answered in time. */
+export interface StoreFault {
+  readonly is: 'not read' | 'not written';
+  readonly why: string | null;
+}
+
 export interface Store {
   /** Everything, as it lies there. */
-  read(): Promise<Result<Record<string, unknown>>>;
+  read(): Promise<Answer<Record<string, unknown>, StoreFault>>;
   /** Writes all entries or reports why not. */
-  write(entries: Readonly<Record<string, unknown>>): Promise<Result>;
-  remove(keys: readonly string[]): Promise<Result>;
+  write(entries: Readonly<Record<string, unknown>>): Promise<Answer<undefined, StoreFault>>;
+  remove(keys: readonly string[]): Promise<Answer<undefined, StoreFault>>;
   /** Tells what any window of the extension has changed, this one included; `undefined` stands for removed. */
   onChange(listener: (changes: Readonly<Record<string, unknown>>) => void): void;
 }
@@ -19,9 +25,9 @@ export interface Store {
 export const store: Store = {
   async read() {
     try {
-      return got(await answered(browser.storage.local.get(null)));
+      return answered(await inTime(browser.storage.local.get(null)));
     } catch (error) {
-      return failed(`What is stored cannot be read (${reasonOf(error)}). Close this panel and open it again.`);
+      return cannot({ is: 'not read', why: reasonOf(error) });
     }
   },
   write: (entries) => attempted(() => browser.storage.local.set({ ...entries })),
@@ -33,23 +39,25 @@ export const store: Store = {
   },
 };
 
-async function attempted(action: () => Promise<void>): Promise<Result> {
+async function attempted(action: () => Promise<void>): Promise<Answer<undefined, StoreFault>> {
   try {
-    await answered(action());
-    return DONE;
+    await inTime(action());
+    return answered(undefined);
   } catch (error) {
-    return failed(
-      `Nothing can be saved just now (${reasonOf(error)}). Leave this panel open and free some space on the disk: ` +
-        'everything is kept here and is saved as soon as that works.',
-    );
+    return cannot({ is: 'not written', why: reasonOf(error) });
   }
 }
 
-function answered<T>(promise: Promise<T>): Promise<T> {
+const LATE = new Error('no answer');
+
+function inTime<T>(promise: Promise<T>): Promise<T> {
   return new Promise((resolve, reject) => {
-    const timer = setTimeout(() => reject(new Error('no answer')), ANSWER_WITHIN);
+    const timer = setTimeout(() => reject(LATE), ANSWER_WITHIN);
     promise.then(resolve, reject).finally(() => clearTimeout(timer));
   });
 }
 
-const reasonOf = (error: unknown): string => (error instanceof Error ? error.message.replace(/[.\s]+$/, '') : String(error));
+function reasonOf(error: unknown): string | null {
+  if (error === LATE) return null;
+  return error instanceof Error ? error.message.replace(/[.\s]+$/, '') : String(error);
+}

@@ -2,24 +2,25 @@
 // the schema is told and left alone until it is taught anew.
 import { clear, createStore, get, update } from 'idb-keyval';
 import * as v from 'valibot';
-import { DONE, failed, got, type Result } from '../result.ts';
+import { answered, cannot, type Answer } from '../result.ts';
 import { OwnWords, ownWordsOf, type Take } from '../voice/ownWords/take.ts';
 import { LANGUAGE } from '../voice/vocabulary/en.ts';
 
+export type TakesFault = 'not read' | 'not kept' | 'not erased';
+type Kept = Answer<readonly Take[], TakesFault>;
+
 export interface Takes {
-  read(): Promise<Result<readonly Take[]>>;
+  read(): Promise<Kept>;
   /**
    * Puts what `how` makes of the takes in their place, at once, whichever window asks; null stands for takes that cannot be
    * read, and leaves them. The answer is what is kept now.
    */
-  change(how: (takes: readonly Take[] | null) => readonly Take[] | null): Promise<Result<readonly Take[]>>;
-  erase(): Promise<Result>;
+  change(how: (takes: readonly Take[] | null) => readonly Take[] | null): Promise<Kept>;
+  erase(): Promise<Answer<undefined, TakesFault>>;
 }
 
 const database = createStore('sweepbook-words', 'own');
 const KEY = 'taught';
-const UNREADABLE = 'The words you taught cannot be read. Teach them again on the hearing check page; everything else is untouched.';
-const NOT_KEPT = 'What you taught cannot be kept. Free some space on the disk and say the word again.';
 
 function takesIn(stored: unknown): readonly Take[] | null {
   if (stored === undefined) return [];
@@ -27,14 +28,14 @@ function takesIn(stored: unknown): readonly Take[] | null {
   return read.success ? read.output.takes : null;
 }
 
-const told = (takes: readonly Take[] | null): Result<readonly Take[]> => (takes === null ? failed(UNREADABLE) : got(takes));
+const told = (takes: readonly Take[] | null): Kept => (takes === null ? cannot('not read') : answered(takes));
 
 export const takes: Takes = {
   async read() {
     try {
       return told(takesIn(await get(KEY, database)));
     } catch {
-      return failed(UNREADABLE);
+      return cannot('not read');
     }
   },
   async change(how) {
@@ -50,15 +51,15 @@ export const takes: Takes = {
       );
       return told(kept);
     } catch {
-      return failed(NOT_KEPT);
+      return cannot('not kept');
     }
   },
   async erase() {
     try {
       await clear(database);
-      return DONE;
+      return answered(undefined);
     } catch {
-      return failed('The words you taught cannot be erased just now. Try it again.');
+      return cannot('not erased');
     }
   },
 };

@@ -1,33 +1,51 @@
 // The areas of the catalogue, and where each language has them. Read with the first area, so that the panel's first script
 // does not carry the list.
 import type { ConditionsWords } from './conditionsWords.ts';
+import type { EnteredWords } from './enteredWords.ts';
 import type { EnteringWords } from './enteringWords.ts';
 import type { FilesWords } from './filesWords.ts';
 import type { FirstHoldWords } from './firstHoldWords.ts';
+import type { HelpWords } from './helpWords.ts';
 import type { KitWords } from './kitWords.ts';
 import type { LogbookWords } from './logbookWords.ts';
 import type { LookUpWords } from './lookUpWords.ts';
+import type { MannerWords } from './mannerWords.ts';
 import type { PlanWords } from './planWords.ts';
+import type { PracticeWords } from './practiceWords.ts';
 import type { RecordWords } from './recordWords.ts';
 import type { SessionWords } from './sessionWords.ts';
+import type { SettingsWords } from './settingsWords.ts';
 import type { SituationWords } from './situationWords.ts';
 import type { SoundWords } from './soundWords.ts';
+import type { StartWords } from './startWords.ts';
+import type { StoreWords } from './storeWords.ts';
+import type { ToldWords } from './toldWords.ts';
+import type { TrainingWords } from './trainingWords.ts';
 import type { VoiceWords } from './voiceWords.ts';
 
 /** The areas and what each can say. */
 export interface Words {
   readonly conditions: ConditionsWords;
+  readonly entered: EnteredWords;
   readonly entering: EnteringWords;
   readonly files: FilesWords;
   readonly firstHold: FirstHoldWords;
+  readonly help: HelpWords;
   readonly kit: KitWords;
   readonly logbook: LogbookWords;
   readonly lookUp: LookUpWords;
+  readonly manner: MannerWords;
   readonly plan: PlanWords;
+  readonly practice: PracticeWords;
   readonly record: RecordWords;
   readonly session: SessionWords;
+  readonly settings: SettingsWords;
   readonly situation: SituationWords;
   readonly sound: SoundWords;
+  readonly start: StartWords;
+  readonly store: StoreWords;
+  readonly told: ToldWords;
+  readonly training: TrainingWords;
   readonly voice: VoiceWords;
 }
 export type Area = keyof Words;
@@ -38,17 +56,26 @@ type Language = { readonly [Name in Area]: () => Promise<{ readonly words: Words
 export const LANGUAGES = {
   en: {
     conditions: () => import('./en/conditions.ts'),
+    entered: () => import('./en/entered.ts'),
     entering: () => import('./en/entering.ts'),
     files: () => import('./en/files.ts'),
     firstHold: () => import('./en/firstHold.ts'),
+    help: () => import('./en/help.ts'),
     kit: () => import('./en/kit.ts'),
     logbook: () => import('./en/logbook.ts'),
     lookUp: () => import('./en/lookUp.ts'),
+    manner: () => import('./en/manner.ts'),
     plan: () => import('./en/plan.ts'),
+    practice: () => import('./en/practice.ts'),
     record: () => import('./en/record.ts'),
     session: () => import('./en/session.ts'),
+    settings: () => import('./en/settings.ts'),
     situation: () => import('./en/situation.ts'),
     sound: () => import('./en/sound.ts'),
+    start: () => import('./en/start.ts'),
+    store: () => import('./en/store.ts'),
+    told: () => import('./en/told.ts'),
+    training: () => import('./en/training.ts'),
     voice: () => import('./en/voice.ts'),
   },
 } satisfies Record<string, Language>;

@@ -10,6 +10,8 @@ import type { Moment } from '../units.ts';
 export interface FilesWords {
   readonly title: string;
   /** The file has gone since it was chosen. */
+  /** Below what a file is chosen for. */
+  readonly drop: string;
   readonly unread: string;
   readonly more: (count: number) => string;
   readonly backup: {

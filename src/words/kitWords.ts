@@ -2,7 +2,7 @@
 import type { SavingFault } from '../kit/change.ts';
 import type { FieldFault } from '../kit/fault.ts';
 import type { Offer } from '../kit/photograph/offers.ts';
-import type { Photograph } from '../kit/photograph/photograph.ts';
+import type { Photograph, PhotographFault } from '../kit/photograph/photograph.ts';
 import type { Warning } from '../kit/warnings.ts';
 import type { Body } from '../kit/body.ts';
 import type { KitNote } from '../logbook/kitNote.ts';
@@ -49,11 +49,12 @@ export interface KitWords {
   readonly photograph: {
     readonly title: string;
     readonly choose: string;
+    readonly drop: string;
     readonly stays: string;
     readonly use: string;
     readonly used: string;
-    /** The file has gone since it was chosen. */
-    readonly unread: string;
+    /** `gone`: the file has gone since it was chosen. */
+    readonly fault: Readonly<Record<PhotographFault | 'gone', string>>;
     readonly openSituation: string;
     /** What was read, and whether its body and lens are in the kit: one sentence each. */
     readonly read: (photograph: Photograph, body: string | null, lens: string | null) => readonly string[];

@@ -43,8 +43,27 @@ export interface SessionWords {
   };
   readonly byHand: (fault: HandFault) => string;
   readonly recordGone: string;
+  /** Something of the program itself failed; `why`: what it says of it. */
+  readonly unexpected: (why: string) => string;
+  /** What became of something told, beside its words. */
+  readonly became: Readonly<Record<'not here' | 'asked back' | 'said again' | 'help' | 'looked up' | 'not taken' | 'not clear', string>>;
+  /** What does not fit where something is told of a sweep. */
+  readonly untold: {
+    readonly noScale: string;
+    readonly noSweep: string;
+    readonly holdFirst: string;
+    /** Held already, and not among these corrections. */
+    readonly offTheScale: (value: Steps) => string;
+    readonly arrowsSeen: string;
+    readonly kitGone: string;
+    readonly resultGone: string;
+    readonly missing: Readonly<Record<'body' | 'lens' | 'length', string>>;
+  };
+  /** What stands in for a name that nobody has told; kept in the kit. */
+  readonly standIn: { readonly body: string; readonly lens: (opened: Moment) => string };
   /** Why a sweep cannot begin. */
   readonly unplanned: Readonly<Record<'kit gone' | 'value off the scale' | 'sweep not kept yet' | 'no width', string>>;
+  readonly unbegun: Readonly<Record<'under way' | 'begun elsewhere', string>>;
   /** What the practice camera is called in a journal. */
   readonly practice: { readonly body: string; readonly lens: string };
 }

@@ -23,7 +23,7 @@ test('no screen beside the sweep has a fault, empty or in use', async () => {
   expect(await faults(page, 'start')).toEqual([]);
   await type(seat, 'Corvid 24-70 f/4');
   expect(await faults(page, 'start-typing')).toEqual([]);
-  for (const chip of ['Body', 'Focal length', 'Distance', 'Scale', 'More']) {
+  for (const chip of ['Body', 'Focal length', 'Distance', 'Range', 'More']) {
     await choose(seat, chip);
     if (chip === 'More') await untilText(seat, 'Way of working');
     expect(await faults(page, `start-${chip.toLowerCase().replace(' ', '-')}`)).toEqual([]);

@@ -22,7 +22,7 @@ const VELDE_TELLS = {
 
 const read = (parts: FileParts, east = 0) => {
   const photograph = readPhotograph(jpegFile(tiffFile(parts)), east);
-  if (!photograph.ok) throw new Error(photograph.sentence);
+  if (!photograph.ok) throw new Error(photograph.fault);
   return photograph.value;
 };
 
@@ -89,18 +89,18 @@ describe('a photograph', () => {
     for (const [field, told] of odd) expect(read(veldeWith(field))).toMatchObject(told);
   });
 
-  it('that cannot be read is refused with a sentence that says what to choose', () => {
+  it('that cannot be read is refused, and why is said', () => {
     const jpeg = jpegFile(tiffFile(VELDE));
-    const sentence = (file: Uint8Array) => {
+    const fault = (file: Uint8Array) => {
       const photograph = readPhotograph(file, 0);
-      return photograph.ok ? null : photograph.sentence;
+      return photograph.ok ? null : photograph.fault;
     };
-    expect(sentence(new Uint8Array())).toMatch(/no photograph that can be read/);
-    expect(sentence(new TextEncoder().encode('II am a letter, not a photograph'))).toMatch(/choose/);
-    expect(sentence(jpegFile(new Uint8Array()))).toMatch(/holds no camera data/);
-    expect(sentence(Uint8Array.from([0xff, 0xd8, 0xff, 0xd9]))).toMatch(/holds no camera data/);
-    expect(sentence(jpeg.subarray(0, 60))).toMatch(/choose/);
-    expect(sentence(jpegFile(tiffFile({ order: 'big', first: [], exif: [] })))).toMatch(/cannot be read/);
+    expect(fault(new Uint8Array())).toBe('no photograph');
+    expect(fault(new TextEncoder().encode('II am a letter, not a photograph'))).toBe('no photograph');
+    expect(fault(jpegFile(new Uint8Array()))).toBe('no camera data');
+    expect(fault(Uint8Array.from([0xff, 0xd8, 0xff, 0xd9]))).toBe('no camera data');
+    expect(fault(jpeg.subarray(0, 60))).toBe('camera data unread');
+    expect(fault(jpegFile(tiffFile({ order: 'big', first: [], exif: [] })))).toBe('camera data unread');
   });
 
   it('is read as far as it goes when it is cut short anywhere', () => {
@@ -172,7 +172,7 @@ describe('ten thousand damaged photographs', { timeout: 60_000 }, () => {
     fc.assert(
       fc.property(start, fc.uint8Array({ maxLength: 400 }), (head, tail) => {
         const photograph = readPhotograph(Uint8Array.from([...head, ...tail]), 0);
-        expect(photograph.ok || photograph.sentence).toBeTruthy();
+        expect(photograph.ok || photograph.fault).toBeTruthy();
       }),
       { numRuns: 1000 },
     );

@@ -13,7 +13,7 @@ import { createKitForms } from '../../src/panel/session/kitForms.ts';
 import { createLibrary } from '../../src/panel/session/library.ts';
 import { settled } from '../../src/panel/session/settled.ts';
 import { createWritings } from '../../src/panel/session/writings.ts';
-import { answered, DONE, got } from '../../src/result.ts';
+import { answered, DONE } from '../../src/result.ts';
 import type { Attendant, EarState, Heard, LeftFor, Role, Session, SoundHeard, Trouble } from '../../src/panel/session/session.ts';
 import type { Microphone } from '../../src/platform/ear/asking.ts';
 import type { Deaf, RecognisedBy } from '../../src/voice/deaf.ts';
@@ -235,7 +235,7 @@ export class FakeSession implements Session {
     return Promise.resolve(DONE);
   };
   bringBack: Session['bringBack'] = () => Promise.resolve(DONE);
-  taught: Session['taught'] = () => Promise.resolve(got(this.taughtWords.map((word) => ({ word, noise: [], frames: [] }))));
+  taught: Session['taught'] = () => Promise.resolve(answered(this.taughtWords.map((word) => ({ word, noise: [], frames: [] }))));
   microphone: Session['microphone'] = () =>
     Promise.resolve({
       allowed: () => Promise.resolve(this.mic.allowed),
@@ -252,7 +252,7 @@ export class FakeSession implements Session {
     this.asked.push('try the sound');
     return Promise.resolve(this.soundHeard);
   };
-  bringTaught: Session['bringTaught'] = () => Promise.resolve(DONE);
+  bringTaught: Session['bringTaught'] = () => Promise.resolve(answered([]));
   say(sentence: string): void {
     this.said.push(sentence);
     this.announcement.value = sentence;

@@ -7,7 +7,7 @@ import { capOf, wordOfKey } from '../../src/panel/keys/keys.ts';
 import { WORDS, type Word } from '../../src/sweep/inputs.ts';
 import { PRESSES, understood } from '../../src/sweep/understood.ts';
 import { PRESS_MEANS } from '../../src/voice/vocabulary/en.ts';
-import { LISTENING_MEANS } from '../../src/voice/vocabulary/listening.ts';
+import { LISTENING_MEANS } from '../../src/words/en/listening.ts';
 import { inPhase } from '../sweep/staged.ts';
 import { FakeSession } from './fakeSession.ts';
 import { click, partsRead, show, text } from './show.tsx';
@@ -58,7 +58,7 @@ describe('settings', () => {
   test('last values travel between computers only after a yes, and what leaves is said before it', async () => {
     const session = await at('Settings');
     expect(session.settings.value.logbook.sync).toBeNull();
-    expect(text()).toMatch(/the last value of each situation, its date, the names of body and lens, .* leave this computer/);
+    expect(text()).toMatch(/What leaves this computer is the last value of each situation, its date, the names of body and lens, .*the distance\./);
     await toggle(/Carry the last values/);
     expect(session.settings.value.logbook.sync).not.toBeNull();
     await toggle(/Carry the last values/);

@@ -63,7 +63,7 @@ describe('with an empty kit', () => {
     await lookUp('Corvid 35');
     await tell(/^Body:/, 'Name of the body', 'Velde M2');
     await tell(/^Distance:/, 'Distance to the target, m', '2,5');
-    await press(/^Scale:/);
+    await press(/^Range:/);
     await enter('From', '\u221210');
     await enter('to', '10');
     await submit(screen.getByLabelText('to'));
@@ -87,8 +87,8 @@ describe('with an empty kit', () => {
   test.each([
     [/^Focal length:/, 'Focal length, mm', '8500', 'Enter the focal length in millimetres, from 4 to 2000.'],
     [/^Distance:/, 'Distance to the target, m', 'far', 'Enter the distance in metres, from 0.05 to 500.'],
-    [/^Scale:/, 'From', 'twenty', 'Enter the lowest correction as a whole number, such as \u221220.'],
-    [/^Scale:/, 'step', '7', 'The step must divide the range evenly.'],
+    [/^Range:/, 'From', 'twenty', 'Enter the lowest correction as a whole number, such as \u221220.'],
+    [/^Range:/, 'step', '7', 'The step must divide the range evenly.'],
   ])('%s %s “%s” is refused in one sentence, stays as it was typed, and nothing begins until it is settled', async (chip, label, typed, sentence) => {
     const session = await empty();
     await tell(chip, label, typed);
@@ -96,7 +96,7 @@ describe('with an empty kit', () => {
     expect((screen.getByLabelText(label) as HTMLInputElement).value).toBe(typed);
     await press('Start');
     expect(session.sweep.value).toBe(null);
-    expect(text()).toContain('What was told does not fit yet.');
+    expect(text()).toContain('Something you entered does not fit yet.');
     await act(() => void fireEvent.keyDown(screen.getByLabelText(label), { key: 'Escape' }));
     await press('Start');
     expect(session.sweep.value?.phase.name).toBe('dialling');

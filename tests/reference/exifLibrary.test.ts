@@ -53,7 +53,7 @@ describe('reading photographs', { timeout: 60_000 }, () => {
       fc.property(parts, fc.boolean(), (file, jpeg) => {
         const bytes = jpeg ? jpegFile(tiffFile(file)) : tiffFile(file);
         const own = readPhotograph(bytes, 0);
-        if (!own.ok) throw new Error(own.sentence);
+        if (!own.ok) throw new Error(own.fault);
         const tags = ExifReader.load(bytes.buffer as ArrayBuffer);
         const text = (tag: { value: unknown } | undefined) => String([tag?.value].flat()[0]);
         const number = (tag: { value: unknown } | undefined) => {

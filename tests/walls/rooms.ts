@@ -10,7 +10,6 @@ export const ROOMS = table({
   units: { holds: ['src/units.ts', 'src/storedUnits.ts'], knows: [] },
   calendar: { holds: ['src/calendar.ts'], knows: ['units'] },
   result: { holds: ['src/result.ts'], knows: [] },
-  unread: { holds: ['src/unread.ts'], knows: [] },
   'a stored sweep': {
     holds: [
       'src/sweep/scale.ts',
@@ -55,12 +54,12 @@ export const ROOMS = table({
   'logbook/backup': { holds: ['src/logbook/backup'], knows: ['units', 'result', 'kit', 'voice/ownWords', 'logbook'] },
   'logbook/csv': { holds: ['src/logbook/csv'], knows: ['units', 'calendar', 'result', 'a stored sweep', 'kit', 'logbook'] },
   'logbook/sync': { holds: ['src/logbook/sync'], knows: ['units', 'a stored sweep', 'kit', 'logbook'] },
-  words: { holds: ['src/words'], knows: ['units', 'a stored sweep', 'sweep/end', 'sweep/trouble', 'kit', 'voice', 'logbook/plan', 'logbook', 'logbook/entering', 'logbook/backup', 'logbook/csv'] },
+  words: { holds: ['src/words'], knows: ['units', 'a stored sweep', 'sweep/end', 'sweep/trouble', 'sweep', 'kit', 'practice', 'settings', 'voice', 'logbook/plan', 'logbook', 'logbook/entering', 'logbook/backup', 'logbook/csv'] },
   platform: { holds: ['src/platform'], knows: ['units', 'result', 'sweep', 'voice/vocabulary', 'voice/ownWords'] },
   'platform/ear': { holds: ['src/platform/ear'], knows: ['voice/ownWords', 'voice', 'platform'] },
   background: { holds: ['src/background'], knows: ['units', 'logbook', 'logbook/search', 'words', 'platform'] },
-  'panel/words': { holds: ['src/panel/words'], knows: ['units', 'a stored sweep', 'sweep/end', 'optics', 'optics/setUp', 'voice/vocabulary'] },
-  'panel/session': { holds: ['src/panel/session'], knows: ['units', 'result', 'unread', 'a stored sweep', 'sweep/end', 'sweep/transfer', 'sweep', 'kit', 'practice', 'settings', 'voice/vocabulary', 'voice/ownWords', 'voice', 'voice/phonetic', 'logbook/plan', 'logbook', 'logbook/search', 'logbook/backup', 'logbook/sync', 'words', 'platform', 'platform/ear', 'panel/words'] },
-  screens: { holds: ['src/panel'], knows: ['units', 'calendar', 'result', 'unread', 'a stored sweep', 'sweep/belief', 'sweep/end', 'sweep/trouble', 'sweep/transfer', 'sweep', 'kit', 'practice', 'settings', 'optics', 'optics/print', 'the bench', 'optics/setUp', 'voice/vocabulary', 'voice/ownWords', 'voice', 'logbook/plan', 'logbook', 'logbook/search', 'logbook/entering', 'logbook/backup', 'logbook/csv', 'words', 'platform', 'panel/words', 'panel/session'] },
-  pages: { holds: ['src/pages'], knows: ['a stored sweep', 'optics/print', 'optics/setUp', 'voice/vocabulary', 'voice/ownWords', 'voice', 'logbook', 'logbook/entering', 'words', 'platform', 'platform/ear', 'screens'] },
+  'panel/words': { holds: ['src/panel/words'], knows: ['units', 'a stored sweep', 'sweep/end', 'optics', 'optics/setUp', 'voice/vocabulary', 'words'] },
+  'panel/session': { holds: ['src/panel/session'], knows: ['units', 'result', 'a stored sweep', 'sweep/end', 'sweep/transfer', 'sweep', 'kit', 'practice', 'settings', 'voice/vocabulary', 'voice/ownWords', 'voice', 'voice/phonetic', 'logbook/plan', 'logbook', 'logbook/search', 'logbook/backup', 'logbook/sync', 'words', 'platform', 'platform/ear'] },
+  screens: { holds: ['src/panel'], knows: ['units', 'calendar', 'result', 'a stored sweep', 'sweep/belief', 'sweep/end', 'sweep/trouble', 'sweep/transfer', 'sweep', 'kit', 'practice', 'settings', 'optics', 'optics/print', 'the bench', 'optics/setUp', 'voice/vocabulary', 'voice/ownWords', 'voice', 'logbook/plan', 'logbook', 'logbook/search', 'logbook/entering', 'logbook/backup', 'logbook/csv', 'words', 'platform', 'panel/words', 'panel/session'] },
+  pages: { holds: ['src/pages'], knows: ['a stored sweep', 'optics/print', 'optics/setUp', 'voice/ownWords', 'voice', 'logbook', 'logbook/entering', 'words', 'platform', 'platform/ear', 'screens'] },
 });

@@ -11,7 +11,7 @@ export interface Loose {
 }
 
 /** Attributes of markup that nobody reads. */
-const SILENT = /^(class|type|role|scope|id|for|name|href|rel|src|d|viewBox|xmlns|fill|stroke.*|text-anchor|inputMode|method|accept|autocomplete|aria-(live|labelledby|describedby|controls|hidden|invalid|current|expanded|pressed|orientation)|data-.*|key|value|min|max|step|low|high|x|y|r|width|height|rx|transform|points|preserveAspectRatio|offset|at|by|as|lang|dir|target|pathLength|mask|clip-path|marker-.*|dominant-baseline)$/;
+const SILENT = /^(class|elementtiming|type|role|scope|id|for|name|href|rel|src|d|viewBox|xmlns|fill|stroke.*|text-anchor|inputMode|method|accept|autocomplete|aria-(live|labelledby|describedby|controls|hidden|invalid|current|expanded|pressed|orientation)|data-.*|key|value|min|max|step|low|high|x|y|r|width|height|rx|transform|points|preserveAspectRatio|offset|at|by|as|lang|dir|target|pathLength|mask|clip-path|marker-.*|dominant-baseline)$/;
 
 const WORDY = /\p{L}{2,}/u;
 /** A sentence, or a part of one: more than one word, or one that begins like a label. */
@@ -30,6 +30,7 @@ export function looseIn(program: ts.Program, files: readonly ts.SourceFile[], ro
       // What goes wrong in the program itself is told to whoever mends it.
       if (ts.isNewExpression(node) && node.expression.getText(file).endsWith('Error')) return;
       if (ts.isCallExpression(node) && /^(console\.|import$)/.test(node.expression.getText(file))) return;
+      if (ts.isStringLiteralLike(node) && isSelector(node, file)) return;
       if (ts.isJsxText(node) && WORDY.test(node.text)) note(node, node.text);
       else if (ts.isJsxAttribute(node) && node.initializer && ts.isStringLiteral(node.initializer)) {
         if (!SILENT.test(node.name.getText(file)) && WORDY.test(node.initializer.text) && !isChosen(node.initializer, checker)) note(node, node.initializer.text);
@@ -52,6 +53,10 @@ function isSilent(node: ts.Node, file: ts.SourceFile): boolean {
   }
   return false;
 }
+
+/** Does it say which elements are looked for? */
+const isSelector = ({ parent }: ts.Node, file: ts.SourceFile): boolean =>
+  ts.isCallExpression(parent) && /\.(querySelector(All)?(<[^()]*>)?|closest|matches)$/.test(parent.expression.getText(file));
 
 function isId(node: ts.StringLiteralLike, checker: ts.TypeChecker, file: ts.SourceFile): boolean {
   const { parent } = node;

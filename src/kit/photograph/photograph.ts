@@ -2,7 +2,7 @@
 // and date. Only its first part is looked at, nothing leaves the machine, and what is missing or odd is null.
 import * as v from 'valibot';
 import { minutesEast, momentOf } from '../../calendar.ts';
-import { failed, got, type Result } from '../../result.ts';
+import { answered, cannot, type Answer } from '../../result.ts';
 import { millimetres, type Millimetres, type Moment } from '../../units.ts';
 import { Distance, FocalLength } from '../lengths.ts';
 import { FocalRange } from '../lens.ts';
@@ -30,24 +30,20 @@ export interface Photograph {
   readonly taken: Moment | null;
 }
 
+export type PhotographFault = 'no photograph' | 'no camera data' | 'camera data unread';
+
 /**
  * Reads the first bytes of a JPEG or a TIFF-based raw. `east`: minutes ahead of UTC, for a camera that does not say.
  */
-export function readPhotograph(file: Uint8Array, east: number): Result<Photograph> {
+export function readPhotograph(file: Uint8Array, east: number): Answer<Photograph, PhotographFault> {
   const first = file.subarray(0, FIRST_BYTES);
   const jpeg = isJpeg(first);
   const from = jpeg ? exifInJpeg(first) : 0;
   const fields = from === null ? null : readTiff(first, from);
-  if (!fields) {
-    return failed(
-      jpeg
-        ? 'This photograph holds no camera data: choose one as the camera wrote it.'
-        : 'This file is no photograph that can be read here: choose a JPEG as the camera wrote it.',
-    );
-  }
+  if (!fields) return cannot(jpeg ? 'no camera data' : 'no photograph');
   const photograph = photographOf(fields, east);
   const empty = Object.values(photograph).every((value) => value === null);
-  return empty ? failed('The camera data of this photograph cannot be read: choose another one.') : got(photograph);
+  return empty ? cannot('camera data unread') : answered(photograph);
 }
 
 function photographOf(fields: Fields, east: number): Photograph {

@@ -9,8 +9,8 @@ import { withoutLearned } from '../../voice/ownWords/learning.ts';
 import { adviceFor } from '../../voice/ownWords/noiseMeter.ts';
 import { recogniserOf, type Recogniser } from '../../voice/ownWords/recogniser.ts';
 import type { Take } from '../../voice/ownWords/take.ts';
+import { hearingWords as say, storeWords } from '../../words/pages.ts';
 import { Lesson, TAKES_A_WORD } from './lesson.ts';
-import { CHECK, REFUSED } from './words.ts';
 
 interface Teaching {
   readonly word: string;
@@ -43,7 +43,7 @@ const PIECES = 5;
 
 export function createCheck(store: Takes): Check {
   const takes = signal<readonly Take[]>([]);
-  const state = signal<string>(CHECK.toListen);
+  const state = signal<string>(say.room.toListen);
   const listens = signal(false);
   const level = signal(QUIETEST);
   const heard = signal('');
@@ -75,9 +75,9 @@ export function createCheck(store: Takes): Check {
     meter(samples);
     if (lesson) return follow(lesson, samples);
     for (const event of ear?.push(samples) ?? []) {
-      if (event.heard === 'nothing' && event.because !== 'too short') heard.value = CHECK.noWord;
+      if (event.heard === 'nothing' && event.because !== 'too short') heard.value = say.heard.noWord;
       if (event.heard !== 'word' && event.heard !== 'unsure') continue;
-      heard.value = event.heard === 'word' ? CHECK.heard(event.word) : CHECK.perhaps(event.word);
+      heard.value = event.heard === 'word' ? say.heard.word(event.word) : say.heard.perhaps(event.word);
       state.value = adviceFor(event.stretch).sentence;
     }
   }
@@ -94,7 +94,7 @@ export function createCheck(store: Takes): Check {
   async function taught({ word, taken }: Lesson): Promise<void> {
     const rest = waiting;
     const last = rest.length === 0;
-    const kept = await change((now) => [...forget(now ?? [], word), ...taken], last && wasMany ? CHECK.allTaught : CHECK.wordTaught(word), last);
+    const kept = await change((now) => [...forget(now ?? [], word), ...taken], last && wasMany ? say.lesson.allTaught : say.lesson.taught(word), last);
     if (kept && !last) begin(rest);
   }
 
@@ -102,7 +102,7 @@ export function createCheck(store: Takes): Check {
     if (word === undefined) return;
     waiting = rest;
     lesson = new Lesson(word, rate, takes.peek());
-    teaching.value = { word, done: 0, said: CHECK.begin };
+    teaching.value = { word, done: 0, said: say.lesson.begin };
   }
 
   async function change(how: Parameters<Takes['change']>[0], sentence: string, thenListens = true): Promise<boolean> {
@@ -111,7 +111,7 @@ export function createCheck(store: Takes): Check {
     teaching.value = null;
     const kept = await store.change(how);
     if (kept.ok) takes.value = kept.value;
-    heard.value = kept.ok ? sentence : kept.sentence;
+    heard.value = kept.ok ? sentence : storeWords.taught[kept.fault];
     // It takes most of a second: not between two words that are taught.
     if (rate > 0 && (thenListens || !kept.ok)) prepare();
     return kept.ok;
@@ -127,27 +127,27 @@ export function createCheck(store: Takes): Check {
     async begin() {
       const read = await store.read();
       if (read.ok) takes.value = read.value;
-      else heard.value = read.sentence;
+      else heard.value = storeWords.taught[read.fault];
     },
     async listen() {
       const opened = await openMicrophone('plain');
       if (!opened.ok) {
-        state.value = REFUSED[opened.why];
+        state.value = say.room.refused[opened.why];
         return;
       }
       try {
         ({ rate } = await sample(opened.track, push));
       } catch {
         opened.track.stop();
-        state.value = CHECK.noSound;
+        state.value = say.room.noSound;
         return;
       }
       prepare();
       listens.value = true;
-      state.value = opened.track.muted ? CHECK.muted : CHECK.stand;
+      state.value = opened.track.muted ? say.room.muted : say.room.stand;
       opened.track.addEventListener('ended', () => {
         listens.value = false;
-        state.value = CHECK.gone;
+        state.value = say.room.gone;
       });
     },
     teach(words) {
@@ -159,13 +159,13 @@ export function createCheck(store: Takes): Check {
       [lesson, waiting] = [null, []];
       teaching.value = null;
     },
-    forgetLearned: async () => void (await change((now) => now && withoutLearned(now), CHECK.learnedForgotten)),
+    forgetLearned: async () => void (await change((now) => now && withoutLearned(now), say.own.learnedForgotten)),
     async erase() {
       [lesson, waiting] = [null, []];
       teaching.value = null;
       const erased = await store.erase();
       if (erased.ok) takes.value = [];
-      heard.value = erased.ok ? CHECK.erased : erased.sentence;
+      heard.value = erased.ok ? say.own.erased : storeWords.taught[erased.fault];
       if (rate > 0) prepare();
     },
   };

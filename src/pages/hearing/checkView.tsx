@@ -2,9 +2,9 @@
 // that each say what they are for.
 import type { Take } from '../../voice/ownWords/take.ts';
 import type { WordGroup } from '../../voice/wordGroups.ts';
+import { hearingWords as say } from '../../words/pages.ts';
 import type { Check } from './check.ts';
 import { TAKES_A_WORD } from './lesson.ts';
-import { CHECK } from './words.ts';
 
 interface Props {
   readonly check: Check;
@@ -14,8 +14,8 @@ interface Props {
 export function CheckView({ check, groups }: Props) {
   return (
     <>
-      <h1>{CHECK.title}</h1>
-      <p>{CHECK.kept}</p>
+      <h1>{say.title}</h1>
+      <p>{say.kept}</p>
       <Room check={check} />
       <Words check={check} groups={groups} />
     </>
@@ -26,15 +26,15 @@ function Room({ check }: Pick<Props, 'check'>) {
   const level = check.level.value;
   return (
     <section aria-labelledby="room">
-      <h2 id="room">{CHECK.room}</h2>
+      <h2 id="room">{say.room.title}</h2>
       {check.listens.value ? (
         <label>
-          {CHECK.level}
+          {say.room.level}
           <meter min={-90} max={0} low={-60} high={-3} value={level} />
         </label>
       ) : (
         <button type="button" class="chief" onClick={() => void check.listen()}>
-          {CHECK.listen}
+          {say.room.listen}
         </button>
       )}
       <output>{check.state.value}</output>
@@ -50,19 +50,19 @@ function Words({ check, groups }: Props) {
   const next = groups.find(({ words }) => words.some((word) => !taught.has(word)));
   return (
     <section aria-labelledby="words">
-      <h2 id="words">{CHECK.words}</h2>
-      <p>{CHECK.howMany(TAKES_A_WORD)}</p>
+      <h2 id="words">{say.own.title}</h2>
+      <p>{say.own.about(TAKES_A_WORD).join(' ')}</p>
       {groups.map((group) => (
         <Group key={group.name} group={group} check={check} takes={takes} isNext={group === next} />
       ))}
       {takes.some((take) => take.learned) && (
         <button type="button" onClick={() => void check.forgetLearned()}>
-          {CHECK.forgetLearned}
+          {say.own.forgetLearned}
         </button>
       )}
       {takes.length > 0 && (
         <button type="button" onClick={() => void check.erase()}>
-          {CHECK.erase}
+          {say.own.erase}
         </button>
       )}
     </section>
@@ -80,9 +80,9 @@ function Group({ group: { name, for: what, words }, check, takes, isNext }: Grou
   const taught = new Set(takes.map(({ word }) => word));
   const left = words.filter((word) => !taught.has(word));
   const stateOf = (word: string): string => {
-    if (!taught.has(word)) return CHECK.notTaught;
+    if (!taught.has(word)) return say.own.is.notTaught;
     const more = takes.filter((take) => take.learned && take.word === word).length;
-    return more > 0 ? CHECK.taughtAndLearned(more) : CHECK.taught;
+    return more > 0 ? say.own.is.learned(more) : say.own.is.taught;
   };
   return (
     <div class="group">
@@ -90,7 +90,7 @@ function Group({ group: { name, for: what, words }, check, takes, isNext }: Grou
       <p class="muted small">{what}</p>
       {check.listens.value && !check.teaching.value && left.length > 1 && (
         <button type="button" class={isNext ? 'chief' : undefined} onClick={() => check.teach(left)}>
-          {CHECK.teachGroup(left.length, words.length)}
+          {say.own.group(left.length, words.length)}
         </button>
       )}
       <ul class="taught">
@@ -102,10 +102,10 @@ function Group({ group: { name, for: what, words }, check, takes, isNext }: Grou
             <button
               type="button"
               disabled={!check.listens.value}
-              aria-label={taught.has(word) ? CHECK.teachAgain(word) : CHECK.teach(word)}
+              aria-label={taught.has(word) ? say.own.again(word) : say.own.teach(word)}
               onClick={() => check.teach([word])}
             >
-              {taught.has(word) ? CHECK.again : CHECK.teachShort}
+              {taught.has(word) ? say.own.short.again : say.own.short.teach}
             </button>
           </li>
         ))}
@@ -120,11 +120,11 @@ function Teaching({ check }: Pick<Props, 'check'>) {
   return (
     <div>
       <p class="saying">
-        {CHECK.say(teaching.word)} <span class="muted small">{CHECK.takes(teaching.done, TAKES_A_WORD)}</span>
+        {say.lesson.say(teaching.word)} <span class="muted small">{say.lesson.takes(teaching.done, TAKES_A_WORD)}</span>
       </p>
       <output>{teaching.said}</output>
       <button type="button" onClick={check.stopTeaching}>
-        {CHECK.stop}
+        {say.lesson.stop}
       </button>
     </div>
   );

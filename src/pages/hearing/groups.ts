@@ -2,7 +2,7 @@
 import { contentsOf } from '../../logbook/stored.ts';
 import { store } from '../../platform/storage.ts';
 import { WORD_GROUPS, type WordGroup } from '../../voice/wordGroups.ts';
-import { CHECK } from './words.ts';
+import { hearingWords } from '../../words/pages.ts';
 
 /** A name longer than this is no word to teach. */
 const LONGEST = 80;
@@ -12,5 +12,5 @@ export async function groupsToTeach(): Promise<readonly WordGroup[]> {
   if (!read.ok) return WORD_GROUPS;
   const { lenses } = contentsOf(read.value).contents.kit;
   const names = lenses.flatMap(({ name, retired }) => (retired === null && name.length <= LONGEST ? [name] : []));
-  return names.length === 0 ? WORD_GROUPS : [...WORD_GROUPS, { ...CHECK.lenses, words: [...new Set(names)] }];
+  return names.length === 0 ? WORD_GROUPS : [...WORD_GROUPS, { ...hearingWords.own.lenses, words: [...new Set(names)] }];
 }

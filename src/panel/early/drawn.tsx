@@ -2,12 +2,12 @@
 // over as it is: what is drawn here must be what `App` draws before it is ready.
 import { renderToString } from 'preact-render-to-string';
 import { Frame } from '../frame.tsx';
-import { UNREAD } from '../../unread.ts';
+import { firstWords } from '../../words/first.ts';
 import { First } from '../start/first.tsx';
 import { FirstField } from '../start/firstField.tsx';
 
 /** What the build writes in place of each mark in panel.html. */
-export const drawn = () => ({ drawn: start(), unread: UNREAD });
+export const drawn = () => ({ drawn: start(), unread: firstWords.unread });
 
 const start = (): string =>
   renderToString(

@@ -2,7 +2,6 @@
 import { useState } from 'preact/hooks';
 import { readBackup, type ReadBackup } from '../../logbook/backup/backup.ts';
 import { planRestore } from '../../logbook/backup/restore.ts';
-import { DONE } from '../../result.ts';
 import { readText } from '../../platform/files.ts';
 import { words } from '../../words/catalogue.ts';
 import { libraryIn } from '../session/libraryIn.ts';
@@ -26,15 +25,15 @@ export function Restore() {
   const bring = async (how: Bringing): Promise<void> => {
     if (!backup) return;
     const brought = await session.bring(backup.library, how);
-    const taught = brought.ok && backup.words ? await session.bringTaught(backup.words.takes, how) : DONE;
-    const done = taught.ok ? say.done : say.withoutWords(taught.sentence);
+    const taught = brought.ok && backup.words ? await session.bringTaught(backup.words.takes, how) : null;
+    const done = taught === null || taught.ok ? say.done : say.withoutWords(words('store').taught[taught.fault]);
     setSaid(brought.ok ? done : brought.sentence);
     setBackup(null);
   };
   const plan = backup && planRestore(libraryIn(session), backup.library, backup.setAside);
   return (
     <>
-      <ChooseFile label={say.choose} accept="application/json,.json" onFile={(file) => void look(file)} />
+      <ChooseFile label={say.choose} hint={words('files').drop} accept="application/json,.json" onFile={(file) => void look(file)} />
       {said && <p role="alert">{said}</p>}
       {backup && plan && (
         <div class="stack">

@@ -38,7 +38,7 @@ export function TableIn() {
   };
   return (
     <>
-      <ChooseFile label={say.choose} accept="text/csv,.csv,.tsv,.txt" onFile={(file) => void look(file)} />
+      <ChooseFile label={say.choose} hint={words('files').drop} accept="text/csv,.csv,.tsv,.txt" onFile={(file) => void look(file)} />
       {said && <p role="alert">{said}</p>}
       {chosen && <Plan {...chosen} onMapped={(mapping) => setChosen({ ...chosen, mapping })} onBring={(library) => void bring(library)} />}
     </>

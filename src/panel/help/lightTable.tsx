@@ -2,43 +2,36 @@
 import { FourLights } from '../lights/fourLights.tsx';
 import { LightShape } from '../strip/lightShape.tsx';
 import type { Light } from '../../sweep/verdict.ts';
+import { words } from '../../words/catalogue.ts';
 
 export function LightTable() {
+  const say = words('help').lights;
   return (
     <section aria-labelledby="lights">
-      <h2 id="lights">What the light tells</h2>
+      <h2 id="lights">{say.title}</h2>
       <FourLights />
       <table>
         <thead>
           <tr>
-            <th scope="col">Light</th>
-            <th scope="col">Counts as</th>
+            <th scope="col">{say.light}</th>
+            <th scope="col">{say.counts}</th>
           </tr>
         </thead>
         <tbody>
-          {LIGHTS.map(({ light, seen, counts }) => (
+          {LIGHTS.map((light) => (
             <tr key={light}>
               <th scope="row" class="seen">
                 <LightShape light={light} />
-                {seen}
+                {say.is[light].seen}
               </th>
-              <td>{counts}</td>
+              <td>{say.is[light].counts}</td>
             </tr>
           ))}
         </tbody>
       </table>
-      <p>
-        A small triangle beside a mark is an arrow of the viewfinder. A steady light with one arrow counts as out. Steady is only
-        credited when the whole hold has run.
-      </p>
+      <p>{say.note}</p>
     </section>
   );
 }
 
-const LIGHTS: readonly { readonly light: Light; readonly seen: string; readonly counts: string }[] = [
-  { light: 'steady', seen: 'On at once, unbroken', counts: 'in' },
-  { light: 'late', seen: 'Came on late', counts: 'out, close' },
-  { light: 'flicker', seen: 'Went out, even once', counts: 'out' },
-  { light: 'dark', seen: 'Never came on', counts: 'out, far' },
-  { light: 'untold', seen: 'Failed, not said how', counts: 'out' },
-];
+const LIGHTS: readonly Light[] = ['steady', 'late', 'flicker', 'dark', 'untold'];

@@ -1,25 +1,27 @@
 // Every word with its key.
 import { capOf } from '../keys/keys.ts';
-import { WORDS, type Word } from '../../sweep/inputs.ts';
+import { WORDS } from '../../sweep/inputs.ts';
 import { PRESS_MEANS, TAUGHT } from '../../voice/vocabulary/en.ts';
+import { words } from '../../words/catalogue.ts';
 
 export function WordTable() {
+  const say = words('help').spoken;
   return (
     <section aria-labelledby="words">
-      <h2 id="words">Words and keys</h2>
+      <h2 id="words">{say.title}</h2>
       <table>
         <thead>
           <tr>
-            <th scope="col">Say</th>
-            <th scope="col">It means</th>
-            <th scope="col">Key</th>
+            <th scope="col">{say.say}</th>
+            <th scope="col">{say.means}</th>
+            <th scope="col">{say.key}</th>
           </tr>
         </thead>
         <tbody>
           {WORDS.map((word) => (
             <tr key={word}>
-              <th scope="row">{word === 'set' ? 'set plus 6' : TAUGHT[word]}</th>
-              <td>{meaningOf(word)}</td>
+              <th scope="row">{word === 'set' ? say.set : TAUGHT[word]}</th>
+              <td>{word === 'set' ? say.setMeans : PRESS_MEANS[word]}</td>
               <td>
                 <kbd>{capOf(word)}</kbd>
               </td>
@@ -27,9 +29,7 @@ export function WordTable() {
           ))}
         </tbody>
       </table>
-      <p>A light and an arrow may be said together: {'\u201c'}flicker left{'\u201d'}.</p>
+      <p>{say.together}</p>
     </section>
   );
 }
-
-const meaningOf = (word: Word): string => (word === 'set' ? 'set a value of your own' : PRESS_MEANS[word]);

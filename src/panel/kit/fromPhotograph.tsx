@@ -5,7 +5,7 @@ import { newBody, newLens, usualDistance, type Body, type Lens } from '../../kit
 import { offersOf, takenWith, type Offer } from '../../kit/photograph/offers.ts';
 import { FIRST_BYTES, readPhotograph, type Photograph } from '../../kit/photograph/photograph.ts';
 import { readStart } from '../../platform/files.ts';
-import { failed } from '../../result.ts';
+import { cannot } from '../../result.ts';
 import { words } from '../../words/catalogue.ts';
 import { ChooseFile } from '../parts/chooseFile.tsx';
 import { Tick } from '../parts/tick.tsx';
@@ -21,8 +21,8 @@ export function FromPhotograph() {
 
   const look = async (file: File): Promise<void> => {
     const bytes = await readStart(file, FIRST_BYTES);
-    const photograph = bytes.ok ? readPhotograph(bytes.value, -new Date().getTimezoneOffset()) : failed(say.unread);
-    setSaid(photograph.ok ? '' : photograph.sentence);
+    const photograph = bytes.ok ? readPhotograph(bytes.value, -new Date().getTimezoneOffset()) : cannot('gone' as const);
+    setSaid(photograph.ok ? '' : say.fault[photograph.fault]);
     setRead(photograph.ok ? photograph.value : null);
     setOffers(photograph.ok ? offersOf(photograph.value).filter(({ to }) => to !== 'situation') : []);
     setWanted(new Set());
@@ -60,7 +60,7 @@ export function FromPhotograph() {
   return (
     <section class="card" aria-labelledby="photograph">
       <h2 id="photograph">{say.title}</h2>
-      <ChooseFile label={say.choose} accept="image/*,.tif,.tiff,.dng" onFile={(file) => void look(file)} />
+      <ChooseFile label={say.choose} hint={say.drop} accept="image/*,.tif,.tiff,.dng" onFile={(file) => void look(file)} />
       <p class="muted small">{say.stays}</p>
       {said && <p role="alert">{said}</p>}
       {read && (

@@ -6,6 +6,7 @@ import { isOnScale, writeSteps, type Scale } from '../../sweep/scale.ts';
 import type { Steps } from '../../units.ts';
 import { BodyWarnings } from '../kit/bodyWarnings.tsx';
 import { Field } from '../parts/field.tsx';
+import { words } from '../../words/catalogue.ts';
 import { useSession } from '../useSession.ts';
 import { typedNumber } from '../words/typedNumber.ts';
 import { circumstancesTold, ConditionFields, noCircumstances } from './conditionFields.tsx';
@@ -24,6 +25,7 @@ interface Props {
 
 export function EnterForm({ about, scale, suggested, warned = false }: Props) {
   const session = useSession();
+  const say = words('entered');
   const title = useId();
   const [typed, setTyped] = useState(suggested === null ? '' : writeSteps(suggested));
   const [told, setTold] = useState(() => noCircumstances(session.clock()));
@@ -33,7 +35,7 @@ export function EnterForm({ about, scale, suggested, warned = false }: Props) {
     event.preventDefault();
     setDone('');
     const value = typedNumber(typed);
-    if (!isOnScale(scale, value)) return setFault(`Enter a value of the scale, ${writeSteps(scale.min)} to ${writeSteps(scale.max)}.`);
+    if (!isOnScale(scale, value)) return setFault(say.offTheScale(scale));
     const circumstances = circumstancesTold(told, session.clock());
     if (!circumstances.ok) return setFault(circumstances.sentence);
     const { at, conditions } = circumstances;
@@ -43,15 +45,15 @@ export function EnterForm({ about, scale, suggested, warned = false }: Props) {
     });
     const refused = named.map(({ subject, record }) => session.enter({ at, subject, value, record, conditions })).find(({ ok }) => !ok);
     setFault(refused && !refused.ok ? refused.sentence : '');
-    if (!refused) setDone(`Noted: ${writeSteps(value)} is in the camera.`);
+    if (!refused) setDone(say.marked(value));
   };
   return (
     <form class="card" aria-labelledby={title} noValidate onSubmit={enter}>
-      <h2 id={title}>Entered in the camera</h2>
+      <h2 id={title}>{say.title}</h2>
       {!warned && about.map(({ subject }) => isNamed(subject) && <BodyWarnings key={subject.situation} situation={subject.situation} />)}
-      <Field label="Value in the camera" text={typed} fault={fault} onTyped={setTyped} />
+      <Field label={say.value} text={typed} fault={fault} onTyped={setTyped} />
       <ConditionFields typed={told} onTyped={setTold} />
-      <button type="submit">It is entered</button>
+      <button type="submit">{say.mark}</button>
       <output class="small">{done}</output>
     </form>
   );

@@ -29,7 +29,7 @@ import { PressesNow } from './pressesNow.tsx';
 import { StepButton } from './stepButton.tsx';
 import { CHIEF_WORDS, STEP_WORDS } from './words.ts';
 
-const WhoseResult = late(async () => (await import('../told/whoseResult.tsx')).WhoseResult);
+const WhoseResult = late(async () => (await import('../told/whoseResult.tsx')).WhoseResult, 'told');
 const PlanProgress = late(async () => (await import('../plan/planProgress.tsx')).PlanProgress, 'plan');
 
 interface Props {

@@ -3,11 +3,12 @@ import { useId, useState } from 'preact/hooks';
 
 interface Props {
   readonly label: string;
+  readonly hint: string;
   readonly accept: string;
   readonly onFile: (file: File) => void;
 }
 
-export function ChooseFile({ label, accept, onFile }: Props) {
+export function ChooseFile({ label, hint, accept, onFile }: Props) {
   const id = useId();
   const [over, setOver] = useState(false);
   const take = (files: FileList | null | undefined): void => {
@@ -29,7 +30,7 @@ export function ChooseFile({ label, accept, onFile }: Props) {
       }}
     >
       <label for={id}>{label}</label>
-      <span class="muted small">Choose it, or drop it here.</span>
+      <span class="muted small">{hint}</span>
       <input
         id={id}
         type="file"

@@ -3,8 +3,8 @@
 import { signal } from '@preact/signals';
 import type { ComponentType } from 'preact';
 import { useEffect } from 'preact/hooks';
-import { UNREAD } from '../../unread.ts';
 import { readWords, type Area } from '../../words/catalogue.ts';
+import { firstWords } from '../../words/first.ts';
 
 export type Late<Props> = ComponentType<Props> & {
   /** Reads it before it is shown; resolves when it is there or cannot be read. */
@@ -34,8 +34,8 @@ export function late<Props extends object>(load: () => Promise<ComponentType<Pro
   function Place(props: Props) {
     useEffect(() => void fetch(), []);
     const state = part.value;
-    if (state === 'failed') return <p role="alert">{UNREAD}</p>;
-    return typeof state === 'string' ? <p class="muted">Opening…</p> : <state.Part {...props} />;
+    if (state === 'failed') return <p role="alert">{firstWords.unread}</p>;
+    return typeof state === 'string' ? <p class="muted">{firstWords.opening}</p> : <state.Part {...props} />;
   }
   return Object.assign(Place, { fetch });
 }

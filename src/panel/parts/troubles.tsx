@@ -1,4 +1,5 @@
 // What went wrong, each in one sentence with its remedy.
+import { firstWords } from '../../words/first.ts';
 import { useSession } from '../useSession.ts';
 
 export function Troubles() {
@@ -8,7 +9,7 @@ export function Troubles() {
       {session.troubles.value.map(({ id, sentence, remedy }) => (
         <section key={id} class="notice trouble" role="alert">
           <p class="small">{sentence}</p>
-          <button type="button" aria-label="Dismiss" onClick={() => session.dismiss(id)}>
+          <button type="button" aria-label={firstWords.dismiss} onClick={() => session.dismiss(id)}>
             {'\u00d7'}
           </button>
           {remedy && (

@@ -2,6 +2,7 @@
 import { useMemo } from 'preact/hooks';
 import { lampOf, type LampMoment } from '../../practice/lamp.ts';
 import type { SweepState } from '../../sweep/state.ts';
+import { words } from '../../words/catalogue.ts';
 import { useLamp } from './useLamp.ts';
 
 export function Finder({ sweep }: { readonly sweep: SweepState }) {
@@ -14,10 +15,9 @@ type Seen = Pick<LampMoment, 'lit' | 'arrows'> & { readonly withArrows: boolean 
 export function FinderView({ lit, arrows, withArrows }: Seen) {
   const left = arrows === 'left' || arrows === 'both';
   const right = arrows === 'right' || arrows === 'both';
-  const shown = [lit ? 'lit' : 'dark', left && 'left arrow', right && 'right arrow'].filter(Boolean).join(', ');
   return (
     <div class="finder">
-      <svg viewBox="-60 -20 120 40" role="img" aria-label={`Practice light: ${shown}`} data-lit={lit} data-arrows={arrows}>
+      <svg viewBox="-60 -20 120 40" role="img" aria-label={words('practice').light(lit, arrows)} data-lit={lit} data-arrows={arrows}>
         {withArrows && (
           <>
             <path class={left ? 'on' : 'off'} d="M-32-10v20l-16-10Z" />

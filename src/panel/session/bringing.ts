@@ -6,8 +6,8 @@ import { migrate } from '../../logbook/migrations.ts';
 import { KEY } from '../../logbook/keys.ts';
 import { contentsOf } from '../../logbook/stored.ts';
 import { changesBetween, libraryOf } from '../../logbook/storedLibrary.ts';
-import type { Takes } from '../../platform/takes.ts';
-import { DONE, failed, type Result } from '../../result.ts';
+import type { Takes, TakesFault } from '../../platform/takes.ts';
+import { DONE, failed, type Answer, type Result } from '../../result.ts';
 import type { Moment } from '../../units.ts';
 import { joinTaught } from '../../voice/ownWords/forgetting.ts';
 import type { Take } from '../../voice/ownWords/take.ts';
@@ -21,7 +21,7 @@ type World = Pick<Ports, 'store' | 'snapshots' | 'now'> & { readonly keeper: Kee
 
 export async function bring({ store, snapshots, now, keeper, library }: World, brought: Logbook, how: Bringing): Promise<Result> {
   const stored = await store.read();
-  if (!stored.ok) return stored;
+  if (!stored.ok) return failed(words('store').fault(stored.fault));
   const copied = await (await snapshots()).keep({ at: now(), why: 'before an import', stored: stored.value });
   if (!copied.ok) return failed(words('session').bringing.notCopied);
   const { contents } = contentsOf(stored.value);
@@ -47,6 +47,6 @@ export async function bringBack(world: World, at: Moment): Promise<Result> {
 }
 
 /** Taught words of a backup: a word taught in both stays as it is here, or becomes the backup's; no word is lost. */
-export async function bringTaught(takes: Takes, brought: readonly Take[], how: Bringing): Promise<Result> {
+export async function bringTaught(takes: Takes, brought: readonly Take[], how: Bringing): Promise<Answer<readonly Take[], TakesFault>> {
   return takes.change((mine) => mine && (how === 'replace' ? joinTaught(brought, mine) : joinTaught(mine, brought)));
 }

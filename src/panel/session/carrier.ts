@@ -8,6 +8,7 @@ import { between, moment, type Moment, type Seconds } from '../../units.ts';
 import type { InWords } from '../../voice/outcomes.ts';
 import { promptInWords, tersely } from '../../voice/prompts.ts';
 import type { Settings } from '../../settings.ts';
+import { words } from '../../words/catalogue.ts';
 import type { Ports } from './ports.ts';
 import type { Troubles } from './troubles.ts';
 
@@ -65,7 +66,7 @@ export function createCarrier(world: CarrierWorld, owner: CarrierOwner): Carrier
 
   function inTurn(work: () => Promise<void> | void): void {
     turn = turn.then(work).catch((fault: unknown) => {
-      world.troubles.add('unexpected', `Something went wrong that should not have (${String(fault)}). The sweep goes on; nothing noted is lost.`);
+      world.troubles.add('unexpected', words('session').unexpected(String(fault)));
     });
   }
 

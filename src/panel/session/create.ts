@@ -7,20 +7,19 @@ import { createGestures } from './gestures.ts';
 import { createHearing } from './hearing.ts';
 import { createKeeper } from './keeper.ts';
 import type { contentsOf as ContentsOf, Desk, settled as Settled } from './desk.ts';
-import { NOT_READ } from './notRead.ts';
 import { createLibrary } from './library.ts';
 import { createLive } from './live.ts';
 import type { Ports } from './ports.ts';
 import type { Attendant, LeftFor, Session } from './session.ts';
-import { failed } from '../../result.ts';
+import { DONE, failed } from '../../result.ts';
 import { createTold } from './told.ts';
-import { UNREAD } from '../../unread.ts';
-import { readWords } from '../../words/catalogue.ts';
+import { firstWords } from '../../words/first.ts';
+import { readWords, words } from '../../words/catalogue.ts';
 import { createTroubles } from './troubles.ts';
 
 const TICK = 100;
-const UNTOLD = { ok: false, fault: { of: null, sentence: NOT_READ } } as const;
-const UNSAVED = { ok: false, faults: [{ field: null, sentence: NOT_READ }] } as const;
+const UNTOLD = { ok: false, fault: { of: null, sentence: firstWords.notRead } } as const;
+const UNSAVED = { ok: false, faults: [{ field: null, sentence: firstWords.notRead }] } as const;
 
 export function createSession(ports: Ports): Session {
   const { store, now } = ports;
@@ -62,12 +61,12 @@ export function createSession(ports: Ports): Session {
 
   /** A part of the panel that reading needs is not there: nothing stored has been touched. */
   function unread(): null {
-    troubles.add('reading', UNREAD);
+    troubles.add('reading', firstWords.unread);
     return null;
   }
 
   async function read(): Promise<void> {
-    const [part] = await Promise.all([import('./desk.ts'), readWords('kit', 'session')]).catch(() => [null]);
+    const [part] = await Promise.all([import('./desk.ts'), readWords('kit', 'session', 'store')]).catch(() => [null]);
     const contents = part ? await part.load({ ...ports, keeper, troubles }, () => void read()).catch(() => unread()) : unread();
     if (!part || contents === null) return;
     desk = part.createDesk({ library, live, newId: ports.newId, now });
@@ -143,7 +142,7 @@ export function createSession(ports: Ports): Session {
       if (!hearing.contact(move)) gestures.contact(move);
     },
     async begin(beginning) {
-      if (!library.isFilled()) return failed(NOT_READ);
+      if (!library.isFilled()) return failed(firstWords.notRead);
       const { planFor } = await import('./plan.ts');
       if (beginning.with === 'transfer' && isOver(beginning.record)) {
         keepUnderSomeName();
@@ -154,9 +153,10 @@ export function createSession(ports: Ports): Session {
       touched();
       if (beginning.with === 'transfer' && isOver(beginning.record)) await live.leave();
       const begun = await live.begin(plan.value);
-      if (begun.ok) leftFor.value = null;
-      if (begun.ok) ports.wakeLock.keepAwake();
-      return begun;
+      if (!begun.ok) return failed(words('session').unbegun[begun.fault]);
+      leftFor.value = null;
+      ports.wakeLock.keepAwake();
+      return DONE;
     },
     leave: () => void leave(null),
     nextLens,
@@ -172,10 +172,10 @@ export function createSession(ports: Ports): Session {
     putKit: (list, item, seen) => desk?.putKit(list, item, seen) ?? UNSAVED,
     retireKit: (list, id, away) => desk?.retireKit(list, id, away) ?? UNSAVED,
     planJob: (situations) => desk?.planJob(situations),
-    enter: (entry) => desk?.enter(entry) ?? failed(NOT_READ),
-    writeByHand: (draft) => desk?.writeByHand(draft) ?? failed(NOT_READ),
-    tellConditions: (record, conditions) => desk?.tellConditions(record, conditions) ?? failed(NOT_READ),
-    noteOn: (note) => desk?.noteOn(note) ?? failed(NOT_READ),
+    enter: (entry) => desk?.enter(entry) ?? failed(firstWords.notRead),
+    writeByHand: (draft) => desk?.writeByHand(draft) ?? failed(firstWords.notRead),
+    tellConditions: (record, conditions) => desk?.tellConditions(record, conditions) ?? failed(firstWords.notRead),
+    noteOn: (note) => desk?.noteOn(note) ?? failed(firstWords.notRead),
     async bring(other, how) {
       const { bring } = await import('./bringing.ts');
       return bring({ ...ports, keeper, library }, other, how);

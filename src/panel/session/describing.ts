@@ -9,11 +9,12 @@ import { isNamed, NOTHING_TOLD } from '../../sweep/named.ts';
 import type { Plan, Subject, Unnamed } from '../../sweep/plan.ts';
 import { replanned, type Replanned } from '../../sweep/replanned.ts';
 import type { StoredBench } from '../../sweep/storedBench.ts';
-import { USUAL_SCALE, writeSteps } from '../../sweep/scale.ts';
+import { USUAL_SCALE } from '../../sweep/scale.ts';
 import { Scale } from '../../sweep/storedScale.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import type { Moment } from '../../units.ts';
 import * as v from 'valibot';
+import { words } from '../../words/catalogue.ts';
 import { faultsIn } from './faults.ts';
 import type { KitForms } from './kitForms.ts';
 import type { LibraryStore } from './library.ts';
@@ -21,7 +22,6 @@ import { startFor } from './startFor.ts';
 import type { Described, Description, Saved } from './session.ts';
 import { withStandIns } from './standIns.ts';
 import { subjectOfParts, takeIn, type KitDesk } from './telling.ts';
-import { TELLING } from './tellingWords.ts';
 
 /** The sweep of this panel, as far as telling needs it. */
 export interface Running {
@@ -55,7 +55,7 @@ export function createDescribing(library: LibraryStore, forms: KitForms, live: R
     const picked = told.body && 'id' in told.body ? told.body.id : null;
     const body = kit().bodies.find(({ id }) => id === picked);
     const scale = told.scale ? v.safeParse(v.object({ scale: Scale }), { scale: told.scale }) : null;
-    if (scale && !scale.success) return faulty('scale', faultsIn(scale.issues)[0]?.sentence ?? TELLING.scale);
+    if (scale && !scale.success) return faulty('scale', faultsIn(scale.issues)[0]?.sentence ?? words('session').untold.noScale);
     return { scale: scale?.output.scale ?? body?.scale ?? now.scale, arrows: told.arrows ?? body?.arrows ?? now.arrows };
   }
 
@@ -82,17 +82,17 @@ export function createDescribing(library: LibraryStore, forms: KitForms, live: R
     situationFor(about) {
       const told = opening(about);
       if (!told.ok) return { ok: false, faults: [{ field: told.fault.of, sentence: told.fault.sentence }] };
-      return isNamed(told.subject) ? { ok: true, id: told.subject.situation } : { ok: false, faults: [{ field: null, sentence: TELLING.missing(told.subject) }] };
+      return isNamed(told.subject) ? { ok: true, id: told.subject.situation } : { ok: false, faults: [{ field: null, sentence: missingIn(told.subject) }] };
     },
     describe(told) {
       const state = live.sweep.peek();
-      if (!state || state.plan.practice || state.plan.transfer) return faulty(null, TELLING.noSweep);
+      if (!state || state.plan.practice || state.plan.transfer) return faulty(null, words('session').untold.noSweep);
       const { plan } = state;
       const before = partsOf(plan.subject, kit());
       const wanted = onBody(told, plan);
       if ('ok' in wanted) return wanted;
       const newScale = JSON.stringify(wanted) !== JSON.stringify({ scale: plan.scale, arrows: plan.arrows });
-      if (newScale && isHeld(state)) return faulty(told.body ? 'body' : told.scale ? 'scale' : 'arrows', TELLING.holdFirst);
+      if (newScale && isHeld(state)) return faulty(told.body ? 'body' : told.scale ? 'scale' : 'arrows', words('session').untold.holdFirst);
       const scaled = newScale ? { ...plan, ...wanted, ...(fresh(state) && { start: startFor(wanted.scale, undefined) }) } : plan;
       if (!replan(scaled)) return unfit(state, told, wanted);
       const { parts, described } = takeIn(before, { ...unknownIn(before), ...told }, wanted, desk);
@@ -115,14 +115,14 @@ export function createDescribing(library: LibraryStore, forms: KitForms, live: R
     },
     nameKept(situation, told) {
       const kept = kit().situations.find(({ id }) => id === situation);
-      if (!kept) return faulty(null, TELLING.gone);
+      if (!kept) return faulty(null, words('session').untold.resultGone);
       const before = partsOf({ situation } as Subject, kit());
       const body = kit().bodies.find(({ id }) => id === kept.body);
-      if (!body) return faulty(null, TELLING.gone);
+      if (!body) return faulty(null, words('session').untold.resultGone);
       const { parts, described } = takeIn(before, told, body, desk);
       if (!described.ok) return described;
       const subject = subjectOfParts(parts, desk);
-      if (!subject) return faulty('focalLength', TELLING.missing(parts));
+      if (!subject) return faulty('focalLength', missingIn(parts));
       moveKept(situation, subject);
       return FINE;
     },
@@ -184,6 +184,11 @@ export function createDescribing(library: LibraryStore, forms: KitForms, live: R
 const fresh = ({ journal }: SweepState): boolean => journal.every(({ did }) => did !== 'began');
 const isHeld = ({ phase }: SweepState): boolean => phase.name === 'holding' || phase.name === 'judging';
 
+function missingIn({ body, lens }: Unnamed): string {
+  const { missing } = words('session').untold;
+  return body === null ? missing.body : lens === null ? missing.lens : missing.length;
+}
+
 /** Pieces that the kit does not have are put into it by their names. */
 function unknownIn({ body, lens }: Unnamed): Description {
   return { ...(body?.id === '' && { body: { name: body.name } }), ...(lens?.id === '' && { lens: { name: lens.name } }) };
@@ -192,8 +197,8 @@ function unknownIn({ body, lens }: Unnamed): Description {
 function unfit({ holds, spent }: SweepState, told: Description, { scale }: OnBody): Described {
   const outside = [...spent, ...holds].find(({ value }) => value < scale.min || value > scale.max || (value - scale.min) % scale.step !== 0);
   const of = told.body ? 'body' : told.scale ? 'scale' : told.arrows ? 'arrows' : null;
-  if (of === null) return faulty(null, TELLING.noSweep);
-  return faulty(of, outside ? TELLING.offTheScale(writeSteps(outside.value)) : TELLING.arrowsSeen);
+  if (of === null) return faulty(null, words('session').untold.noSweep);
+  return faulty(of, outside ? words('session').untold.offTheScale(outside.value) : words('session').untold.arrowsSeen);
 }
 
 function withSubject(record: LogRecord, subject: Subject): LogRecord {

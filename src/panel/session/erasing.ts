@@ -15,7 +15,7 @@ export async function eraseHeard({ store, snapshots, keeper, library, live }: Wo
   if (live.role.peek() !== 'owner') return failed(say.elsewhere);
   await live.rewrite(withoutHeard);
   const stored = await store.read();
-  if (!stored.ok) return stored;
+  if (!stored.ok) return failed(words('store').fault(stored.fault));
   // The sweep under way is written by whoever runs it.
   const { [KEY.live]: _, ...rest } = stored.value;
   // A record may still wait for its place on the disk.

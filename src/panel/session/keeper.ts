@@ -1,7 +1,8 @@
 // Writes to disk, in order, and goes on trying when that fails: what could not be written stays here and is written with
 // the next attempt. A newer value of a key takes the place of an older one that still waits.
 import type { Store } from '../../platform/storage.ts';
-import { DONE } from '../../result.ts';
+import { answered } from '../../result.ts';
+import { words } from '../../words/catalogue.ts';
 import type { Troubles } from './troubles.ts';
 
 export interface Keeper {
@@ -26,14 +27,15 @@ export function createKeeper(store: Store, troubles: Troubles): Keeper {
     if (entries.length === 0) return;
     const there = entries.filter(([, value]) => value !== undefined);
     const gone = entries.filter(([, value]) => value === undefined).map(([key]) => key);
-    const written = there.length > 0 ? await store.write(Object.fromEntries(there)) : DONE;
+    const written = there.length > 0 ? await store.write(Object.fromEntries(there)) : answered(undefined);
     const removed = written.ok && gone.length > 0 ? await store.remove(gone) : written;
     if (removed.ok) {
       for (const [key, value] of entries) if (waiting.get(key) === value) waiting.delete(key);
       troubles.clear(TROUBLE);
       return;
     }
-    troubles.add(TROUBLE, removed.sentence, { label: 'Try now', run: () => void inTurn() });
+    const say = words('store');
+    troubles.add(TROUBLE, say.fault(removed.fault), { label: say.tryNow, run: () => void inTurn() });
     clearTimeout(retry);
     retry = setTimeout(() => void inTurn(), TRY_AGAIN_AFTER);
   }

@@ -6,6 +6,7 @@ import type { SweepEvent } from '../../sweep/event.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { became, confirmed, withLearned, type Said } from '../../voice/ownWords/learning.ts';
 import type { Take } from '../../voice/ownWords/take.ts';
+import { words } from '../../words/catalogue.ts';
 import type { Ports } from './ports.ts';
 import type { Troubles } from './troubles.ts';
 
@@ -42,7 +43,7 @@ export function createLearning({ takes: store, sweep, settings, troubles }: Worl
   async function learn(stood: readonly Take[]): Promise<void> {
     const kept = await (await store()).change((now) => now && withLearned(now, stood));
     if (kept.ok) troubles.clear(TROUBLE);
-    else troubles.add(TROUBLE, kept.sentence);
+    else troubles.add(TROUBLE, words('store').taught[kept.fault]);
   }
 
   return {

@@ -18,8 +18,9 @@ import { lookUpIn } from '../../voice/phonetic/lookUp.ts';
 import { matcherFor } from '../../voice/phonetic/match.ts';
 import { LANGUAGE } from '../../voice/vocabulary/en.ts';
 import { spokenWordsFor } from '../../voice/wordsNow.ts';
-import { UNREAD } from '../../unread.ts';
+import { firstWords } from '../../words/first.ts';
 import { words } from '../../words/catalogue.ts';
+import type { SessionWords } from '../../words/sessionWords.ts';
 import { createGate } from './gate.ts';
 import { createLearning } from './learning.ts';
 import type { LibraryStore } from './library.ts';
@@ -53,7 +54,7 @@ interface World {
   readonly deaf: Signal<Deaf | null>;
 }
 
-const TROUBLE = 'looking up';
+const TROUBLE = 'look-up';
 /** Guesses kept of each thing heard, and how many words of it: longer is talk, which is nobody's business. */
 const GUESSES_KEPT = 5;
 const WORDS_KEPT = 5;
@@ -151,22 +152,22 @@ export function createListener(world: World): Listener {
   function nextLens(said: string): void {
     void import('../../logbook/search/numberWords.ts').then(
       ({ inFigures }) => onNextLens(asName(inFigures(said))),
-      () => troubles.add('ear', UNREAD),
+      () => troubles.add('ear', firstWords.unread),
     );
   }
 
-  async function lookUp(asked: string, words: string): Promise<void> {
+  async function lookUp(asked: string, said: string): Promise<void> {
     try {
       const { lookedUp } = await import('./looking.ts');
-      answer(words, 'looked up', await lookedUp(library, asked, now()));
+      answer(said, 'looked up', await lookedUp(library, asked, now()));
     } catch {
-      troubles.add(TROUBLE, UNREAD);
+      troubles.add(TROUBLE, firstWords.unread);
     }
   }
 
   /** Says something about words that were not taken. */
-  function answer(words: string, became: string, said: InWords): void {
-    told.latest.value = { words, became, by: 'voice', at: now() };
+  function answer(heard: string, became: keyof SessionWords['became'], said: InWords): void {
+    told.latest.value = { words: heard, became: words('session').became[became], by: 'voice', at: now() };
     carrier.tell(said);
   }
 

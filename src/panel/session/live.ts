@@ -1,16 +1,19 @@
 // The sweep under way, and which panel runs it: this one, or another one whose journal is followed here. The role changes
 // when that panel leaves its sweep or closes, or when this one takes over.
 import { signal, type ReadonlySignal } from '@preact/signals';
-import { DONE, failed, type Result } from '../../result.ts';
+import { answered, cannot, type Answer } from '../../result.ts';
 import type { Journal } from '../../sweep/event.ts';
 import type { Plan } from '../../sweep/plan.ts';
 import type { Ports } from './ports.ts';
 import { createRunner, type Logbook, type Runner, type RunnerWorld } from './runner.ts';
 import type { Role } from './session.ts';
 
+/** Why no sweep begins here. */
+export type BeginFault = 'under way' | 'begun elsewhere';
+
 export interface Live extends Pick<Runner, 'sweep' | 'carrier' | 'dispatch' | 'note' | 'rewrite' | 'rework'> {
   readonly role: ReadonlySignal<Role>;
-  begin(plan: Plan): Promise<Result>;
+  begin(plan: Plan): Promise<Answer<undefined, BeginFault>>;
   /** Resolves when the sweep is put away. */
   leave(): Promise<void>;
   takeOver(): void;
@@ -75,11 +78,11 @@ export function createLive(
       run();
     },
     async begin(plan) {
-      if (runner.sweep.peek()) return failed('A sweep is under way. Finish it or leave it first.');
-      if (!(await ownership.claim())) return failed('Another window has just begun a sweep. Finish that one first.');
+      if (runner.sweep.peek()) return cannot('under way');
+      if (!(await ownership.claim())) return cannot('begun elsewhere');
       role.value = 'owner';
       runner.begin(plan);
-      return DONE;
+      return answered(undefined);
     },
     async leave() {
       if (!runner.isRunning()) return;

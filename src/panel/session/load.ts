@@ -3,7 +3,7 @@
 import type { Migrated } from '../../logbook/migrations.ts';
 import { KEY, setAsideKey } from '../../logbook/keys.ts';
 import { contentsOf, isEmpty, VERSION, type Contents, type Spoilt, type Stored } from '../../logbook/stored.ts';
-import { UNREAD } from '../../unread.ts';
+import { firstWords } from '../../words/first.ts';
 import { words } from '../../words/catalogue.ts';
 import type * as Copies from './copies.ts';
 import type { CopyWorld } from './copies.ts';
@@ -13,7 +13,7 @@ export async function load(world: CopyWorld, reload: () => void): Promise<Conten
   const { store, troubles } = world;
   const read = await store.read();
   if (!read.ok) {
-    troubles.add('reading', read.sentence, { label: words('session').stored.readAgain, run: reload });
+    troubles.add('reading', words('store').fault(read.fault), { label: words('session').stored.readAgain, run: reload });
     return null;
   }
   troubles.clear('reading');
@@ -44,7 +44,7 @@ async function withCopies({ troubles }: CopyWorld, work: (copies: typeof Copies)
   try {
     await work(await import('./copies.ts'));
   } catch {
-    troubles.add('copies', UNREAD);
+    troubles.add('copies', firstWords.unread);
   }
 }
 

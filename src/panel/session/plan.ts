@@ -15,9 +15,9 @@ import { transferPlan } from '../../sweep/transfer/opened.ts';
 import { replay } from '../../sweep/transition.ts';
 import { millimetres } from '../../units.ts';
 import { words } from '../../words/catalogue.ts';
+import { firstWords } from '../../words/first.ts';
 import type { Describing } from './describing.ts';
 import type { LibraryStore } from './library.ts';
-import { NOT_READ } from './notRead.ts';
 import type { Beginning } from './session.ts';
 import { startFor } from './startFor.ts';
 
@@ -87,7 +87,7 @@ type Settled =
 function settled(beginning: Beginning, desk: Pick<Describing, 'opening'> | null): Settled | Failed {
   if (beginning.with !== 'told') return beginning;
   const opening = desk?.opening(beginning.about);
-  if (!opening) return failed(NOT_READ);
+  if (!opening) return failed(firstWords.notRead);
   if (!opening.ok) return failed(opening.fault.sentence);
   const { subject, onBody } = opening;
   const bench = beginning.bench && { bench: beginning.bench };

@@ -16,6 +16,7 @@ import type { Deaf } from '../../voice/deaf.ts';
 import type { EarState } from '../../platform/ear/owner.ts';
 import type { CopyFault } from '../../platform/snapshots.ts';
 import type { Page } from '../../platform/tabs.ts';
+import type { TakesFault } from '../../platform/takes.ts';
 import type { Answer, Result } from '../../result.ts';
 import type { SoundHeard } from './tryingSound.ts';
 import type { Settings } from '../../settings.ts';
@@ -227,9 +228,9 @@ export interface Session {
   clock(): Moment;
   changeSettings(patch: SettingsPatch): void;
   /** The patterns of the words the person taught. */
-  taught(): Promise<Result<readonly Take[]>>;
+  taught(): Promise<Answer<readonly Take[], TakesFault>>;
   /** Brings taught words in beside those here; a word taught in both stays, or is replaced. */
-  bringTaught(takes: readonly Take[], how: Bringing): Promise<Result>;
+  bringTaught(takes: readonly Take[], how: Bringing): Promise<Answer<readonly Take[], TakesFault>>;
   /** Erases every word that was heard and kept with the holds, also in the copies. */
   eraseHeard(): Promise<Result>;
   /** Last values travel between the person's computers, or no longer do. */

@@ -3,14 +3,11 @@ import { newBody, newLens } from '../../kit/kit.ts';
 import { pieceOf } from '../../kit/told.ts';
 import type { Plan, Unnamed } from '../../sweep/plan.ts';
 import { millimetres, type Moment } from '../../units.ts';
-import { onDayAndTime } from '../words/quantities.ts';
+import { words } from '../../words/catalogue.ts';
 import type { KitDesk } from './telling.ts';
 
 /** What stands in for a focal length: the usual one (common practice, no source). */
 const USUAL_LENGTH = millimetres(50);
-
-const BODY = 'Body without a name';
-const lensAt = (at: Moment): string => `Lens without a name, ${onDayAndTime(at)}`;
 
 export interface StoodIn {
   readonly parts: Unnamed;
@@ -21,8 +18,9 @@ export interface StoodIn {
 /** The parts with a stand-in for each that is missing; one body without a name serves all such sweeps. */
 export function withStandIns(parts: Unnamed, { scale, arrows }: Pick<Plan, 'scale' | 'arrows'>, opened: Moment, desk: KitDesk): StoodIn {
   const { bodies } = desk.kit();
-  const body = parts.body ?? keep(bodies.find(({ standIn, retired }) => standIn && retired === null)?.id ?? desk.putKit('bodies', { ...newBody('', BODY, opened), scale, arrows, standIn: true }, null), BODY);
-  const name = lensAt(opened);
+  const { standIn } = words('session');
+  const body = parts.body ?? keep(bodies.find((one) => one.standIn && one.retired === null)?.id ?? desk.putKit('bodies', { ...newBody('', standIn.body, opened), scale, arrows, standIn: true }, null), standIn.body);
+  const name = standIn.lens(opened);
   const lens = parts.lens ?? keep(desk.putKit('lenses', { ...newLens('', name, opened), standIn: true }, null), name);
   return { parts: { ...parts, body, lens, focalLength: parts.focalLength ?? USUAL_LENGTH }, lengthToo: parts.focalLength === null };
 }

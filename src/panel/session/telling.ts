@@ -5,6 +5,7 @@ import { Distance, FocalLength, subjectOf, type Body, type Kit, type Lens } from
 import { distanceOf, isSameName, onlyFocal, pieceOf } from '../../kit/told.ts';
 import { focalInName } from '../../kit/focalInName.ts';
 import type { Piece, Plan, Subject, Unnamed } from '../../sweep/plan.ts';
+import { words } from '../../words/catalogue.ts';
 import { faultsIn } from './faults.ts';
 import type { KitForms } from './kitForms.ts';
 import type { Called, Described, Description, Saved } from './session.ts';
@@ -72,7 +73,7 @@ export function subjectOfParts(parts: Unnamed, desk: KitDesk): Subject | null {
 function bodyCalled(called: Called, before: Piece | null, { scale, arrows }: Pick<Plan, 'scale' | 'arrows'>, desk: KitDesk): Saved {
   const { bodies } = desk.kit();
   const known = find(bodies, called);
-  if (known || 'id' in called) return known ? { ok: true, id: known.id } : GONE;
+  if (known || 'id' in called) return known ? { ok: true, id: known.id } : gone();
   const standIn = bodies.find(({ id, standIn }) => id === before?.id && standIn);
   return standIn ? desk.putKit('bodies', { ...settled(standIn), name: called.name }, standIn.changed) : desk.saveBody({ name: called.name, scale, arrows });
 }
@@ -80,7 +81,7 @@ function bodyCalled(called: Called, before: Piece | null, { scale, arrows }: Pic
 function lensCalled(called: Called, before: Piece | null, desk: KitDesk): Saved {
   const { lenses } = desk.kit();
   const known = find(lenses, called);
-  if (known || 'id' in called) return known ? { ok: true, id: known.id } : GONE;
+  if (known || 'id' in called) return known ? { ok: true, id: known.id } : gone();
   const focal = focalInName(called.name);
   const standIn = lenses.find(({ id, standIn }) => id === before?.id && standIn);
   if (standIn) return desk.putKit('lenses', { ...settled(standIn), name: called.name, focal }, standIn.changed);
@@ -89,7 +90,7 @@ function lensCalled(called: Called, before: Piece | null, desk: KitDesk): Saved 
   return fresh && focal ? desk.putKit('lenses', { ...fresh, focal }, fresh.changed) : saved;
 }
 
-const GONE: Saved = { ok: false, faults: [{ field: null, sentence: 'That is no longer in the kit. Choose another.' }] };
+const gone = (): Saved => ({ ok: false, faults: [{ field: null, sentence: words('session').untold.kitGone }] });
 
 /** One that is put away is meant only where it is pointed at. */
 const find = <Item extends Body | Lens>(all: readonly Item[], called: Called): Item | undefined =>

@@ -9,6 +9,7 @@ import { understood } from '../../sweep/understood.ts';
 import type { Moment } from '../../units.ts';
 import { becameInWords, wordsOfInput } from '../../voice/became.ts';
 import { helpInWords, promptInWords } from '../../voice/prompts.ts';
+import { words } from '../../words/catalogue.ts';
 import type { Ending } from './ending.ts';
 import type { Live } from './live.ts';
 import type { Heard } from './session.ts';
@@ -20,8 +21,6 @@ export interface Told {
   readonly asked: Signal<Asked | null>;
   take(input: Input): void;
 }
-
-const NOT_HERE = 'another window runs this sweep: take it over to run it here';
 
 export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => Moment, ending: () => Ending | null, nextLens: () => void): Told {
   const latest = signal<Heard | null>(null);
@@ -40,7 +39,7 @@ export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => 
       const refusal = step.effects.some((effect) => effect.do === 'keep') ? undefined : step.effects.find((effect) => effect.do === 'say');
       became(refusal ? promptInWords(refusal.prompt).written : becameInWords(event, step.state));
     };
-    if (role.peek() !== 'owner') return became(NOT_HERE);
+    if (role.peek() !== 'owner') return became(words('session').became['not here']);
     const meant = meaning(input, state, at, asked.peek());
     switch (meant.means) {
       case 'events':
@@ -52,7 +51,7 @@ export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => 
         asked.value = meant.about;
         // Few need its words twice.
         void import('./asking.ts').then(({ ask }) => ask(meant.about, sweep, carrier));
-        return became('asked back');
+        return became(words('session').became['asked back']);
       case 'entered':
         return became(ending()?.mark(state) ?? '');
       case 'undo': {
@@ -64,10 +63,10 @@ export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => 
         return nextLens();
       case 'repeat':
         carrier.tell(promptInWords(currentPrompt(state, at)));
-        return became('said again');
+        return became(words('session').became['said again']);
       case 'help':
         carrier.tell(helpInWords(understood(state).words));
-        return became('help');
+        return became(words('session').became.help);
       case 'nothing':
         return;
     }

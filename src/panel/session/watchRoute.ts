@@ -3,7 +3,7 @@
 import { computed, effect, type ReadonlySignal } from '@preact/signals';
 import type { Settings } from '../../settings.ts';
 import type { SweepState } from '../../sweep/state.ts';
-import { UNREAD } from '../../unread.ts';
+import { firstWords } from '../../words/first.ts';
 import type { Ports } from './ports.ts';
 import type { Role } from './session.ts';
 import type { Troubles } from './troubles.ts';
@@ -27,6 +27,6 @@ export function watchRoute({ route: open, sweep, role, settings, troubles }: Wor
     const wanted = awake.value;
     if (!wanted && route === null) return;
     route ??= open();
-    route.then((one) => one.keep(wanted)).catch(() => troubles.add('route', UNREAD));
+    route.then((one) => one.keep(wanted)).catch(() => troubles.add('route', firstWords.unread));
   });
 }

@@ -1,7 +1,7 @@
 // Whether last values travel between the person's computers: what does it is read only where they asked for it, and once
 // more when they no longer want it, to take back what this computer has put there.
 import { effect } from '@preact/signals';
-import { UNREAD } from '../../unread.ts';
+import { firstWords } from '../../words/first.ts';
 import type { SyncWorld } from './syncing.ts';
 
 export function watchSync(world: SyncWorld): void {
@@ -11,7 +11,7 @@ export function watchSync(world: SyncWorld): void {
 
   const part = () =>
     import('./syncing.ts').catch(() => {
-      troubles.add('sync', UNREAD);
+      troubles.add('sync', firstWords.unread);
       return null;
     });
 

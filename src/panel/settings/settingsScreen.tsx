@@ -3,6 +3,8 @@ import { Choose } from '../parts/choose.tsx';
 import { Heading } from '../parts/heading.tsx';
 import { Tick } from '../parts/tick.tsx';
 import { MannerPick } from '../start/mannerPick.tsx';
+import { words } from '../../words/catalogue.ts';
+import type { SettingsWords } from '../../words/settingsWords.ts';
 import { useSurroundings } from '../useSession.ts';
 import { SoundCheck } from '../voice/soundCheck.tsx';
 import { Listening } from './listening.tsx';
@@ -12,17 +14,18 @@ import { Slide } from './slide.tsx';
 
 export function SettingsScreen() {
   const { session, way } = useSurroundings();
+  const say = words('settings');
   const { manner, voice, sound, logbook } = session.settings.value;
   return (
     <>
-      <Heading onBack={() => way.back()}>Settings</Heading>
+      <Heading onBack={() => way.back()}>{say.title}</Heading>
       <section class="card" aria-labelledby="working">
-        <h2 id="working">Working</h2>
+        <h2 id="working">{say.working.title}</h2>
         <MannerPick />
         <Slide
-          label="Hold time"
-          note="Five seconds is common practice."
-          unit="s"
+          label={say.working.holdTime(manner.holdTime)}
+          says={say.working.seconds(manner.holdTime)}
+          note={say.working.holdTimeNote}
           from={3}
           to={15}
           value={manner.holdTime}
@@ -31,48 +34,33 @@ export function SettingsScreen() {
         <PacePick />
       </section>
       <section class="card" aria-labelledby="sound">
-        <h2 id="sound">Sound</h2>
-        <Tick label="Speak every value" on={voice.speak} onChange={(speak) => session.changeSettings({ voice: { speak } })} />
+        <h2 id="sound">{say.sound.title}</h2>
+        <Tick label={say.sound.speak} on={voice.speak} onChange={(speak) => session.changeSettings({ voice: { speak } })} />
         {voice.speak && <Speaking />}
-        <Tick
-          label="Tones"
-          note="When the hold begins and ends, and for whatever is noted or refused."
-          on={sound}
-          onChange={(on) => session.changeSettings({ sound: on })}
-        />
+        <Tick {...say.sound.tones} on={sound} onChange={(on) => session.changeSettings({ sound: on })} />
         <SoundCheck />
       </section>
       <section class="card" aria-labelledby="again">
-        <h2 id="again">Due again</h2>
+        <h2 id="again">{say.again.title}</h2>
         <Choose
-          label="A measurement is old after"
-          options={AGES}
+          label={say.again.after}
+          options={AGES.map(({ days, label }) => ({ value: String(days), label: label(say.again) }))}
           chosen={String(logbook.days)}
           onChoose={(days) => session.changeSettings({ logbook: { days: Number(days) } })}
         />
       </section>
       <section class="card" aria-labelledby="computers">
-        <h2 id="computers">Your other computers</h2>
-        <Tick
-          label="Carry the last values between them"
-          note={SYNC_MEANS}
-          on={logbook.sync !== null}
-          onChange={(on) => session.syncValues(on)}
-        />
+        <h2 id="computers">{say.computers.title}</h2>
+        <Tick {...say.computers.carry} on={logbook.sync !== null} onChange={(on) => session.syncValues(on)} />
       </section>
       <Listening />
     </>
   );
 }
 
-const SYNC_MEANS =
-  'Through your browser account: the last value of each situation, its date, the names of body and lens, focal length and ' +
-  'distance leave this computer. Sweeps, notes and serial numbers stay here. Switch it on at each computer; switched off, ' +
-  'this one’s values are taken out of the account again.';
-
-const AGES = [
-  { value: '90', label: '3 months' },
-  { value: '180', label: '6 months' },
-  { value: '365', label: 'a year' },
-  { value: '730', label: 'two years' },
+const AGES: readonly { readonly days: number; readonly label: (say: SettingsWords['again']) => string }[] = [
+  { days: 90, label: ({ months }) => months(3) },
+  { days: 180, label: ({ months }) => months(6) },
+  { days: 365, label: ({ years }) => years(1) },
+  { days: 730, label: ({ years }) => years(2) },
 ];

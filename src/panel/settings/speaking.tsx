@@ -2,18 +2,20 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { Choose } from '../parts/choose.tsx';
+import { words } from '../../words/catalogue.ts';
 import { useSession } from '../useSession.ts';
 
 const USUAL = '';
 const RATES = [
-  { value: '0.8', label: 'slow' },
-  { value: '1', label: 'the voice’s own' },
-  { value: '1.25', label: 'brisk' },
-  { value: '1.5', label: 'fast' },
+  { value: '0.8', is: 'slow' },
+  { value: '1', is: 'own' },
+  { value: '1.25', is: 'brisk' },
+  { value: '1.5', is: 'fast' },
 ] as const;
 
 export function Speaking() {
   const session = useSession();
+  const say = words('settings').sound;
   const { rate, voice } = session.settings.value.voice;
   const voices = useSignal<readonly string[]>([]);
   useEffect(() => {
@@ -22,15 +24,15 @@ export function Speaking() {
   return (
     <>
       <Choose
-        label="Pace of speech"
-        options={RATES}
+        label={say.rate}
+        options={RATES.map(({ value, is }) => ({ value, label: say.rates[is] }))}
         chosen={RATES.find(({ value }) => Number(value) >= rate)?.value ?? '1.5'}
         onChoose={(chosen) => session.changeSettings({ voice: { rate: Number(chosen) } })}
       />
       {voices.value.length > 1 && (
         <Choose
-          label="Speaking voice"
-          options={[{ value: USUAL, label: 'the computer’s choice' }, ...voices.value.map((name) => ({ value: name, label: name }))]}
+          label={say.voice}
+          options={[{ value: USUAL, label: say.anyVoice }, ...voices.value.map((name) => ({ value: name, label: name }))]}
           chosen={voice}
           onChoose={(chosen) => session.changeSettings({ voice: { voice: chosen } })}
         />

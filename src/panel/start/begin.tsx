@@ -7,6 +7,8 @@ import type { Shelved } from '../../logbook/shelf.ts';
 import { late } from '../parts/late.tsx';
 import type { Description } from '../session/session.ts';
 import { ToldLine } from '../told/toldLine.tsx';
+import { words } from '../../words/catalogue.ts';
+import { firstWords } from '../../words/first.ts';
 import { useSurroundings } from '../useSession.ts';
 import { checked } from './checked.ts';
 import type { Draft } from './draft.ts';
@@ -15,13 +17,13 @@ import { FoundList } from './foundList.tsx';
 import { LastOne } from './lastOne.tsx';
 import { useBegin } from './useBegin.ts';
 import { useFinding } from './useFinding.ts';
-import { NEXT, START } from './words.ts';
 
-const More = late(async () => (await import('./more.tsx')).More);
+const More = late(async () => (await import('./more.tsx')).More, 'manner');
 
 /** `next`: the field names the lens that comes now; what it may mean in the logbook stands below it. */
 export function Begin({ next = false }: { readonly next?: boolean }) {
   const { session, start, way } = useSurroundings();
+  const say = words('start');
   const { begin, refusal, refuse } = useBegin();
   const refusedRef = useRef(false);
   const field = useRef<HTMLInputElement>(null);
@@ -58,7 +60,7 @@ export function Begin({ next = false }: { readonly next?: boolean }) {
     return described;
   };
   const go = (meant = meantNow()): void => {
-    if (refusedRef.current) return refuse(START.fits);
+    if (refusedRef.current) return refuse(say.unfit);
     if (meant) start.change(pickedFrom(meant));
     void begin(preview());
   };
@@ -83,8 +85,8 @@ export function Begin({ next = false }: { readonly next?: boolean }) {
             type="search"
             autocomplete="off"
             class="look-up"
-            aria-label={next ? NEXT.field : START.field}
-            placeholder={next ? NEXT.placeholder : START.placeholder}
+            aria-label={next ? say.next.field : firstWords.field}
+            placeholder={next ? say.next.placeholder : firstWords.placeholder}
             value={query}
             onInput={(event) => {
               start.change({ query: event.currentTarget.value, picked: null });
@@ -99,16 +101,16 @@ export function Begin({ next = false }: { readonly next?: boolean }) {
         <>
           {meant && (
             <button type="button" id={button} class="chief start" onClick={() => go()}>
-              {START.startWith(meant.subject.lens)}
+              {say.startWith(meant.subject.lens)}
             </button>
           )}
-          <button type="button" id={meant ? undefined : button} class={meant ? '' : 'chief start'} onClick={() => void (refusedRef.current ? refuse(START.fits) : begin(preview()))}>
-            {START.newLens(query.trim())}
+          <button type="button" id={meant ? undefined : button} class={meant ? '' : 'chief start'} onClick={() => void (refusedRef.current ? refuse(say.unfit) : begin(preview()))}>
+            {say.startNew(query.trim())}
           </button>
         </>
       ) : (
         <button type="button" id={button} class="chief start" onClick={() => go()}>
-          {meant ? START.startWith(meant.subject.lens) : START.start}
+          {meant ? say.startWith(meant.subject.lens) : firstWords.start}
         </button>
       )}
       {refusal && (
@@ -119,10 +121,10 @@ export function Begin({ next = false }: { readonly next?: boolean }) {
       <ToldLine parts={parts} onBody={onBody} tell={tell} onLens={() => field.current?.focus()}>
         <More preview={preview} onRefused={refuse} />
       </ToldLine>
-      {situation === null && query.trim() === '' && !next && <p class="muted small">{START.noNameNeeded}</p>}
+      {situation === null && query.trim() === '' && !next && <p class="muted small">{say.noName}</p>}
       {situation !== null && !next && (
         <button type="button" onClick={() => way.go({ at: 'next' })}>
-          {START.next}
+          {say.nextLens}
         </button>
       )}
     </>

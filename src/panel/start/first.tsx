@@ -3,6 +3,7 @@
 import type { ComponentChildren } from 'preact';
 import { Heading } from '../parts/heading.tsx';
 import type { Place } from '../route.ts';
+import { firstWords } from '../../words/first.ts';
 
 interface Props {
   readonly go: (to: Place) => void;
@@ -12,21 +13,15 @@ interface Props {
 
 export const First = ({ go, beside }: Props) => (
   <>
-    <Heading beside={<div class="markplace">{beside}</div>}>Sweepbook</Heading>
-    <nav class="row" aria-label="More">
-      {PLACES.map(({ at, label }) => (
+    <Heading beside={<div class="markplace">{beside}</div>}>{firstWords.name}</Heading>
+    <nav class="row" aria-label={firstWords.places}>
+      {PLACES.map((at) => (
         <button key={at} type="button" class="link" onClick={() => go({ at })}>
-          {label}
+          {firstWords.place[at]}
         </button>
       ))}
     </nav>
   </>
 );
 
-const PLACES = [
-  { at: 'logbook', label: 'Logbook' },
-  { at: 'plan', label: 'Plan' },
-  { at: 'kit', label: 'Kit' },
-  { at: 'settings', label: 'Settings' },
-  { at: 'help', label: 'Help' },
-] as const;
+const PLACES = ['logbook', 'plan', 'kit', 'settings', 'help'] as const;

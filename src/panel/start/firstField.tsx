@@ -1,7 +1,7 @@
 // The field and Start as they stand before what is stored has been read: true whatever that is. `Begin` takes their place with
 // the same names, so that what was typed and pressed here goes on there (panel/early). The bench measures when Start is drawn.
+import { firstWords } from '../../words/first.ts';
 import { useSurroundings } from '../useSession.ts';
-import { START } from './words.ts';
 
 /** How each is found, before and after. */
 export const FORM = 'start-form';
@@ -22,15 +22,15 @@ export const FirstField = ({ query = '', onQuery }: Props) => (
           type="search"
           autocomplete="off"
           class="look-up"
-          aria-label={START.field}
-          placeholder={START.placeholder}
+          aria-label={firstWords.field}
+          placeholder={firstWords.placeholder}
           value={query}
           onInput={(event) => onQuery?.(event.currentTarget.value)}
         />
       </form>
     </search>
     <button id={BUTTON} type="button" class="chief start" elementtiming="first">
-      {START.start}
+      {firstWords.start}
     </button>
   </>
 );

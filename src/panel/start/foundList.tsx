@@ -4,7 +4,6 @@ import { writeSteps } from '../../sweep/scale.ts';
 import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
 import { subjectInWords } from '../words/subjects.ts';
-import { START } from './words.ts';
 
 /** As many as stand above the Start without a scroll. */
 const SHOWN = 3;
@@ -18,14 +17,14 @@ export function FoundList({ found, onPick }: Props) {
   const { way } = useSurroundings();
   return (
     <>
-      <ul class="plain entries" aria-label={START.known}>
+      <ul class="plain entries" aria-label={words('start').found.label}>
         {found.slice(0, SHOWN).map((shelved) => {
           const { lens, details } = subjectInWords(shelved.subject);
           return (
             <li key={shelved.subject.situation}>
               <button type="button" onClick={() => onPick(shelved)}>
                 <span class="found" data-found={shelved.value === null ? 'none' : 'band'}>
-                  {shelved.value === null ? START.none : writeSteps(shelved.value)}
+                  {shelved.value === null ? words('start').found.none : writeSteps(shelved.value)}
                 </span>
                 <span class="about">
                   <b>{lens}</b>
@@ -39,7 +38,7 @@ export function FoundList({ found, onPick }: Props) {
       </ul>
       {found.length > SHOWN && (
         <button type="button" class="link" onClick={() => way.go({ at: 'logbook' })}>
-          {START.more(found.length - SHOWN)}
+          {words('start').found.more(found.length - SHOWN)}
         </button>
       )}
     </>

@@ -2,10 +2,9 @@
 import type { Shelved } from '../../logbook/shelf.ts';
 import { subjectOf } from '../../kit/kit.ts';
 import { writeSteps } from '../../sweep/scale.ts';
+import { words } from '../../words/catalogue.ts';
 import { useSession } from '../useSession.ts';
-import { onDay } from '../words/quantities.ts';
 import { subjectInWords } from '../words/subjects.ts';
-import { START } from './words.ts';
 
 interface Props {
   readonly situation: string;
@@ -20,7 +19,7 @@ export function LastOne({ situation, standing, picked }: Props) {
   if (!known) return null;
   const { lens, details } = subjectInWords(subjectOf(kit, known));
   return (
-    <section class="last" aria-label={picked ? START.picked : START.last}>
+    <section class="last" aria-label={picked ? words('start').last.picked : words('start').last.label}>
       {standing && standing.value !== null && <span class="found" data-found="band">{writeSteps(standing.value)}</span>}
       <span class="about">
         <b>{lens}</b>
@@ -32,6 +31,7 @@ export function LastOne({ situation, standing, picked }: Props) {
 }
 
 function inWords({ state, value, at }: Shelved): string {
-  if (state === 'never measured' || at === null) return START.notMeasured;
-  return value === null ? START.noValue(onDay(at)) : START.value(writeSteps(value), state === 'measured' ? 'measured' : 'entered', onDay(at));
+  const say = words('start').last;
+  if (state === 'never measured' || at === null) return say.notMeasured;
+  return value === null ? say.noValue(at) : say.value(value, state === 'measured' ? 'measured' : 'entered', at);
 }

@@ -1,9 +1,9 @@
 // What else may be chosen before a sweep: how carefully, the bench, and a value put in by hand instead.
 import type { Preview } from './preview.ts';
+import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
 import { MannerPick } from './mannerPick.tsx';
 import { EMPTY_DRAFT } from './draft.ts';
-import { START } from './words.ts';
 
 interface Props {
   readonly preview: () => Preview;
@@ -22,10 +22,10 @@ export function More({ preview, onRefused }: Props) {
     <>
       <MannerPick />
       <button type="button" class="link" onClick={() => way.go({ at: 'bench' })}>
-        {START.bench}
+        {words('start').bench}
       </button>
       <button type="button" class="link" onClick={byHand}>
-        {START.byHand}
+        {words('start').byHand}
       </button>
     </>
   );

@@ -2,11 +2,11 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { Heading } from '../parts/heading.tsx';
 import { late } from '../parts/late.tsx';
+import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
 import { Begin } from './begin.tsx';
 import { lastBody } from './preview.ts';
 import { useBegin } from './useBegin.ts';
-import { NEXT } from './words.ts';
 import { NOTHING_TOLD } from '../../sweep/named.ts';
 
 const Planned = late(async () => (await import('./planned.tsx')).Planned, 'plan');
@@ -25,10 +25,10 @@ export function NextScreen() {
   });
   return (
     <>
-      <Heading onBack={() => way.home({ at: 'start' })}>{NEXT.title}</Heading>
+      <Heading onBack={() => way.home({ at: 'start' })}>{words('start').next.title}</Heading>
       {session.plan.value && <Planned />}
       <Begin next />
-      <p class="muted small">{NEXT.hint}</p>
+      <p class="muted small">{words('start').next.hint}</p>
       {refusal && (
         <p class="fault" role="alert">
           {refusal}

@@ -4,17 +4,17 @@ import { words } from '../../words/catalogue.ts';
 import { usePlanNow } from '../plan/useProgress.ts';
 import { useSurroundings } from '../useSession.ts';
 import { subjectInWords } from '../words/subjects.ts';
-import { NEXT } from './words.ts';
 
 export function Planned() {
   const { session, way } = useSurroundings();
+  const say = words('start');
   const now = usePlanNow();
   const [refusal, setRefusal] = useState('');
   const next = now?.progress.next;
   const subject = next && now.shelved.get(next.id)?.subject;
   const toPlan = (
     <button type="button" class="link" onClick={() => way.go({ at: 'plan' })}>
-      {NEXT.plan}
+      {say.next.plan}
     </button>
   );
   if (!next || !subject) return now && toPlan;
@@ -26,13 +26,15 @@ export function Planned() {
   };
   return (
     <section class="card" aria-labelledby="planned">
-      <h2 id="planned">{NEXT.planned}</h2>
+      <h2 id="planned">{say.next.planned}</h2>
       {change && <p class="small">{words('plan').before(change)}</p>}
       <p>
-        <b>{lens}</b>, {details}
+        <b>{lens}</b>
+        <br />
+        {details}
       </p>
       <button type="button" class="chief start" onClick={() => void begin()}>
-        {NEXT.startPlanned(lens)}
+        {say.startWith(lens)}
       </button>
       {refusal && (
         <p class="fault" role="alert">

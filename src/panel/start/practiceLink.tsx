@@ -1,11 +1,12 @@
 // The way to the practice camera: a finder with its target and its light.
 import { useId } from 'preact/hooks';
+import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
-import { START } from './words.ts';
 
 export function PracticeLink() {
   const { way } = useSurroundings();
   const note = useId();
+  const say = words('start').practice;
   return (
     <div class="practice-link">
       <svg viewBox="0 0 64 44" width="64" height="44" aria-hidden="true">
@@ -16,9 +17,9 @@ export function PracticeLink() {
       </svg>
       <span>
         <button type="button" class="link" aria-describedby={note} onClick={() => way.go({ at: 'practice' })}>
-          {START.practice}
+          {say.open}
         </button>
-        <small id={note}>{START.practiceNote}</small>
+        <small id={note}>{say.note}</small>
       </span>
     </div>
   );

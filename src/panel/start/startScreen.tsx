@@ -6,11 +6,11 @@ import { First } from './first.tsx';
 import { FirstFieldOfDraft } from './firstField.tsx';
 
 /** Read while what is stored is being read, with its look-up, so that what was typed by then is understood. */
-export const Begin = late(async () => (await Promise.all([import('./begin.tsx'), import('./finding.ts')]))[0].Begin, 'logbook', 'lookUp');
-const NameIt = late(async () => (await import('./nameIt.tsx')).NameIt);
-const PracticeLink = late(async () => (await import('./practiceLink.tsx')).PracticeLink);
+export const Begin = late(async () => (await Promise.all([import('./begin.tsx'), import('./finding.ts')]))[0].Begin, 'start', 'told', 'logbook', 'lookUp');
+const NameIt = late(async () => (await import('./nameIt.tsx')).NameIt, 'start', 'told');
+const PracticeLink = late(async () => (await import('./practiceLink.tsx')).PracticeLink, 'start');
 const SoundCheck = late(async () => (await import('../voice/soundCheck.tsx')).SoundCheck, 'sound');
-const Unfinished = late(async () => (await import('./unfinished.tsx')).Unfinished);
+const Unfinished = late(async () => (await import('./unfinished.tsx')).Unfinished, 'start', 'told');
 
 /** Until what is stored has been read, what is true anyway stands alone. */
 export function StartScreen({ ready }: { readonly ready: boolean }) {

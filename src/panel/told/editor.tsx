@@ -10,11 +10,12 @@ import { writeSteps } from '../../sweep/scale.ts';
 import type { ArrowDisplay } from '../../sweep/verdict.ts';
 import type { Description } from '../session/session.ts';
 import { useSession } from '../useSession.ts';
-import { inMillimetres, metresTyped } from '../words/quantities.ts';
+import { metresTyped } from '../words/quantities.ts';
 import { typedNumber } from '../words/typedNumber.ts';
-import type { Line, Part } from './line.ts';
+import { words } from '../../words/catalogue.ts';
+import type { Part, PieceWords } from '../../words/toldWords.ts';
+import type { Line } from './line.ts';
 import { newTyped } from './typed.ts';
-import { TOLD } from './words.ts';
 
 interface Props extends Line {
   readonly part: Part;
@@ -78,7 +79,7 @@ export function Editor({ part, onDone, children, ...line }: Props) {
     <form
       ref={form}
       class="card editor"
-      aria-label={TOLD.parts[part]}
+      aria-label={words('told').parts[part]}
       noValidate
       onSubmit={(event) => {
         event.preventDefault();
@@ -92,7 +93,7 @@ export function Editor({ part, onDone, children, ...line }: Props) {
         </p>
       )}
       {part === 'more' && children}
-      <button type="submit">{TOLD.done}</button>
+      <button type="submit">{words('told').done}</button>
     </form>
   );
 }
@@ -109,12 +110,13 @@ interface FieldsProps {
 
 function Fields({ part, line: { parts, onBody }, typed, type, fault, tell, choose }: FieldsProps) {
   const kit = useSession().kit.value;
+  const say = words('told');
   const [first = '', second = '', third = ''] = typed;
   switch (part) {
     case 'body':
-      return <Named words={TOLD.body} all={kit.bodies} now={parts.body?.id} text={first} fault={fault} onTyped={type(0)} onChoose={(id) => choose({ body: { id } })} />;
+      return <Named say={say.body} all={kit.bodies} now={parts.body?.id} text={first} fault={fault} onTyped={type(0)} onChoose={(id) => choose({ body: { id } })} />;
     case 'lens':
-      return <Named words={TOLD.lens} all={kit.lenses} now={parts.lens?.id} text={first} fault={fault} onTyped={type(0)} onChoose={(id) => choose({ lens: { id } })} />;
+      return <Named say={say.lens} all={kit.lenses} now={parts.lens?.id} text={first} fault={fault} onTyped={type(0)} onChoose={(id) => choose({ lens: { id } })} />;
     case 'length': {
       const lens = kit.lenses.find(({ id }) => id === parts.lens?.id) ?? (parts.lens && { name: parts.lens.name, focal: null });
       const focal = lens && focalOf(lens);
@@ -122,31 +124,31 @@ function Fields({ part, line: { parts, onBody }, typed, type, fault, tell, choos
         <>
           {focal && focal.from < focal.to && (
             <fieldset>
-              <legend>{TOLD.length.ends}</legend>
+              <legend>{say.length.ends}</legend>
               <div class="row">
                 {[focal.from, focal.to].map((end) => (
                   <button key={end} type="button" onClick={() => choose({ focalLength: end })}>
-                    {TOLD.length.end(inMillimetres(end))}
+                    {say.chip.length(end)}
                   </button>
                 ))}
               </div>
             </fieldset>
           )}
-          <Field label={TOLD.length.field} text={first} fault={fault} hint={parts.converter ? TOLD.length.converted : TOLD.length.hint} numeric onTyped={type(0)} />
+          <Field label={say.length.field} text={first} fault={fault} hint={parts.converter ? say.length.converted : say.length.hint} numeric onTyped={type(0)} />
         </>
       );
     }
     case 'distance':
-      return <Field label={TOLD.distance.field} text={first} fault={fault} hint={TOLD.distance.hint} numeric onTyped={type(0)} />;
+      return <Field label={say.distance.field} text={first} fault={fault} hint={say.distance.hint} numeric onTyped={type(0)} />;
     case 'scale':
       return (
         <FieldRow
-          legend={TOLD.scaleOf.legend}
+          legend={say.scale.legend}
           fault={fault || undefined}
           fields={[
-            { label: TOLD.scaleOf.from, text: first, onTyped: type(0) },
-            { label: TOLD.scaleOf.to, text: second, onTyped: type(1) },
-            { label: TOLD.scaleOf.step, text: third, onTyped: type(2) },
+            { label: say.scale.from, text: first, onTyped: type(0) },
+            { label: say.scale.to, text: second, onTyped: type(1) },
+            { label: say.scale.step, text: third, onTyped: type(2) },
           ]}
         />
       );
@@ -154,11 +156,11 @@ function Fields({ part, line: { parts, onBody }, typed, type, fault, tell, choos
       const converters = kit.converters.filter(({ retired }) => retired === null);
       return (
         <>
-          <Choose label={TOLD.arrows.choose} options={ARROWS} chosen={onBody.arrows} onChoose={(arrows) => tell({ arrows: arrows as ArrowDisplay })} />
+          <Choose label={say.arrows.label} options={ARROWS.map((value) => ({ value, label: say.arrows.is[value] }))} chosen={onBody.arrows} onChoose={(arrows) => tell({ arrows: arrows as ArrowDisplay })} />
           {converters.length > 0 && (
             <Choose
-              label={TOLD.converter.choose}
-              options={[{ value: BARE, label: TOLD.converter.none }, ...converters.map(({ id, name }) => ({ value: id, label: name }))]}
+              label={say.converter.label}
+              options={[{ value: BARE, label: say.converter.none }, ...converters.map(({ id, name }) => ({ value: id, label: name }))]}
               chosen={parts.converter?.id ?? BARE}
               onChoose={(id) => tell({ converter: id === BARE ? null : id })}
             />
@@ -170,7 +172,7 @@ function Fields({ part, line: { parts, onBody }, typed, type, fault, tell, choos
 }
 
 interface NamedProps {
-  readonly words: typeof TOLD.body | typeof TOLD.lens;
+  readonly say: PieceWords;
   readonly all: readonly { readonly id: string; readonly name: string; readonly retired: unknown; readonly standIn?: true }[];
   readonly now: string | undefined;
   readonly text: string;
@@ -180,29 +182,25 @@ interface NamedProps {
 }
 
 /** One of the kit, or one by its name. */
-function Named({ words, all, now, text, fault, onTyped, onChoose }: NamedProps) {
+function Named({ say, all, now, text, fault, onTyped, onChoose }: NamedProps) {
   const known = all.filter(({ retired, standIn }) => retired === null && !standIn);
   const [isNew, setNew] = useState(known.every(({ id }) => id !== now));
   return (
     <>
       {known.length > 0 && (
         <Choose
-          label={words.choose}
-          options={[...known.map(({ id, name }) => ({ value: id, label: name })), { value: NEW, label: words.another }]}
+          label={say.choose}
+          options={[...known.map(({ id, name }) => ({ value: id, label: name })), { value: NEW, label: say.another }]}
           chosen={isNew ? NEW : (now ?? NEW)}
           onChoose={(id) => (id === NEW ? setNew(true) : onChoose(id))}
         />
       )}
-      {isNew && <Field label={words.name} text={text} fault={fault} hint={words.hint} onTyped={onTyped} />}
+      {isNew && <Field label={say.name} text={text} fault={fault} hint={say.hint} onTyped={onTyped} />}
     </>
   );
 }
 
-const ARROWS = [
-  { value: 'absent', label: TOLD.arrows.absent },
-  { value: 'right-is-up', label: TOLD.arrows.up },
-  { value: 'right-is-down', label: TOLD.arrows.down },
-] as const satisfies readonly { readonly value: ArrowDisplay; readonly label: string }[];
+const ARROWS: readonly ArrowDisplay[] = ['absent', 'right-is-up', 'right-is-down'];
 
 /** What stands in the fields when they open. */
 function typedOf(part: Part, { parts, onBody: { scale } }: Line): readonly string[] {

@@ -1,9 +1,7 @@
 // What a line of chips shows, and where it tells what was typed.
 import type { Plan, Unnamed } from '../../sweep/plan.ts';
 import type { Described, Description } from '../session/session.ts';
-import type { TOLD } from './words.ts';
 
-export type Part = keyof typeof TOLD.parts;
 export type Telling = (told: Description) => Described;
 
 export interface Line {

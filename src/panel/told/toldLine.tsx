@@ -3,11 +3,10 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { distanceOf } from '../../kit/told.ts';
 import { late } from '../parts/late.tsx';
-import { writeSteps } from '../../sweep/scale.ts';
 import { useSession } from '../useSession.ts';
-import { inMetres, inMillimetres } from '../words/quantities.ts';
-import type { Line, Part } from './line.ts';
-import { TOLD } from './words.ts';
+import { words } from '../../words/catalogue.ts';
+import type { Part } from '../../words/toldWords.ts';
+import type { Line } from './line.ts';
 import type { ComponentChildren } from 'preact';
 
 const Editor = late(async () => (await import('./editor.tsx')).Editor);
@@ -27,6 +26,7 @@ const PARTS: readonly Part[] = ['lens', 'body', 'length', 'distance', 'scale', '
 
 export function ToldLine({ small = false, onLens, onOpen, children, ...line }: Props) {
   const { kit } = useSession();
+  const say = words('told');
   const [open, setOpen] = useState<Part | null>(null);
   const [all, setAll] = useState(!small);
   const opener = useRef<HTMLButtonElement>(null);
@@ -47,10 +47,10 @@ export function ToldLine({ small = false, onLens, onOpen, children, ...line }: P
   };
   return (
     <div class={small ? 'told small' : 'told'} data-open={small && all}>
-      <fieldset class="chips" aria-label={TOLD.line}>
+      <fieldset class="chips" aria-label={say.line}>
         {(all ? PARTS : PARTS.filter((part) => isWanted(part, values))).map((part) => {
           const value = values[part];
-          const name = TOLD.parts[part];
+          const name = say.parts[part];
           return (
             <button
               key={part}
@@ -59,7 +59,7 @@ export function ToldLine({ small = false, onLens, onOpen, children, ...line }: P
               class="chip"
               data-told={value !== null}
               aria-expanded={part === 'lens' && onLens ? undefined : open === part}
-              aria-label={part === 'more' ? name : value === null ? TOLD.open(name) : TOLD.is(name, value)}
+              aria-label={part === 'more' ? name : value === null ? say.open(part) : say.is(part, value)}
               onClick={() => press(part)}
             >
               {value ?? name}
@@ -68,7 +68,7 @@ export function ToldLine({ small = false, onLens, onOpen, children, ...line }: P
         })}
         {small && (
           <button type="button" class="chip" data-told="true" aria-expanded={all} onClick={() => (all ? close() : setAll(true))}>
-            {all ? TOLD.fewer : summaryOf(values)}
+            {all ? say.fewer : summaryOf(values)}
           </button>
         )}
       </fieldset>
@@ -86,13 +86,14 @@ function valuesOf({ parts, onBody: { scale } }: Line, kit: ReturnType<typeof use
   const { body, lens, converter, focalLength } = parts;
   const standIn = (all: readonly { readonly id: string; readonly standIn?: true }[], id: string): boolean => all.some((one) => one.id === id && one.standIn);
   const distance = distanceOf(parts, kit);
+  const { chip, parts: names } = words('told');
   return {
     body: body && !standIn(kit.bodies, body.id) ? body.name : null,
-    lens: lens && !standIn(kit.lenses, lens.id) ? [lens.name, converter?.name].filter(Boolean).join(' + ') : null,
-    length: focalLength === null ? null : inMillimetres(focalLength),
-    distance: distance === null ? null : inMetres(distance),
-    scale: TOLD.scale(writeSteps(scale.min), writeSteps(scale.max), scale.step),
-    more: TOLD.parts.more,
+    lens: lens && !standIn(kit.lenses, lens.id) ? chip.lens(lens.name, converter?.name ?? null) : null,
+    length: focalLength === null ? null : chip.length(focalLength),
+    distance: distance === null ? null : chip.distance(distance),
+    scale: chip.scale(scale),
+    more: names.more,
   };
 }
 
@@ -101,4 +102,4 @@ const isWanted = (part: Part, values: Record<Part, string | null>): boolean =>
   values[part] === null && (part === 'lens' || part === 'body' || (part === 'length' && values.lens !== null));
 
 const summaryOf = ({ body, length, distance, scale }: Record<Part, string | null>): string =>
-  [length, distance, body].filter((value) => value !== null).join(' \u00b7 ') || (scale ?? '');
+  words('told').chip.all([length, distance, body].filter((value) => value !== null)) || (scale ?? '');

@@ -5,12 +5,11 @@ import { focalOf } from '../../kit/told.ts';
 import type { Unnamed } from '../../sweep/plan.ts';
 import { Field } from '../parts/field.tsx';
 import type { Description } from '../session/session.ts';
+import { words } from '../../words/catalogue.ts';
 import { useSession } from '../useSession.ts';
-import { inMillimetres } from '../words/quantities.ts';
 import { typedNumber } from '../words/typedNumber.ts';
 import type { Telling } from './line.ts';
 import { newTyped } from './typed.ts';
-import { WHOSE } from './words.ts';
 
 interface Props {
   /** What was told so far; what only stands in counts as not told. */
@@ -23,6 +22,7 @@ interface Props {
 export function Whose({ parts, tell, atOnce = false }: Props) {
   const kit = useSession().kit.value;
   const title = useId();
+  const { whose: say, chip } = words('told');
   const [typed] = useState(() => newTyped(['', '', '']));
   const [body = '', lens = '', length = ''] = typed.texts.value;
   const [fault, setFault] = useState<{ readonly of: keyof Description | null; readonly sentence: string } | null>(null);
@@ -38,11 +38,11 @@ export function Whose({ parts, tell, atOnce = false }: Props) {
     const [body = '', lens = '', length = ''] = typed.texts.peek();
     const focal = focalOfNamed(lens);
     const zooms = focal !== null && focal.from < focal.to;
-    if (asks.body && body.trim() === '') return setFault({ of: 'body', sentence: WHOSE.bodyMissing });
-    if (asks.lens && lens.trim() === '') return setFault({ of: 'lens', sentence: WHOSE.lensMissing });
+    if (asks.body && body.trim() === '') return setFault({ of: 'body', sentence: say.missing.body });
+    if (asks.lens && lens.trim() === '') return setFault({ of: 'lens', sentence: say.missing.lens });
     const focalLength = end ?? (length.trim() === '' ? undefined : typedNumber(length));
     const lacksLength = parts.focalLength === null && focalLength === undefined && (focal === null || zooms);
-    if (lacksLength && (atOnce || !asks.lens)) return setFault({ of: asks.lens ? 'lens' : 'focalLength', sentence: zooms ? WHOSE.ends : WHOSE.lengthMissing });
+    if (lacksLength && (atOnce || !asks.lens)) return setFault({ of: asks.lens ? 'lens' : 'focalLength', sentence: zooms ? say.ends : say.missing.length });
     const told = tell({
       ...(asks.body && { body: { name: body } }),
       ...(asks.lens && { lens: { name: lens } }),
@@ -61,30 +61,30 @@ export function Whose({ parts, tell, atOnce = false }: Props) {
         keep();
       }}
     >
-      <h2 id={title}>{WHOSE.title}</h2>
-      {asks.body && <Field label={WHOSE.body} text={body} fault={faultOf('body')} onTyped={(text) => typed.type(0, text)} />}
-      {asks.lens && <Field label={WHOSE.lens} text={lens} fault={faultOf('lens')} hint={WHOSE.hint} onTyped={(text) => typed.type(1, text)} />}
-      {asksLength && <Field label={WHOSE.length} text={length} fault={faultOf('focalLength')} numeric onTyped={(text) => typed.type(2, text)} />}
+      <h2 id={title}>{say.title}</h2>
+      {asks.body && <Field label={say.body} text={body} fault={faultOf('body')} onTyped={(text) => typed.type(0, text)} />}
+      {asks.lens && <Field label={say.lens} text={lens} fault={faultOf('lens')} hint={say.hint} onTyped={(text) => typed.type(1, text)} />}
+      {asksLength && <Field label={say.length} text={length} fault={faultOf('focalLength')} numeric onTyped={(text) => typed.type(2, text)} />}
       {zoom.length > 0 && parts.focalLength === null ? (
         <fieldset>
-          <legend>{WHOSE.ends}</legend>
+          <legend>{say.ends}</legend>
           <div class="row">
             {zoom.map((end) => (
               <button key={end} type="button" class="grow" onClick={() => keep(end)}>
-                {inMillimetres(end)}
+                {chip.length(end)}
               </button>
             ))}
           </div>
         </fieldset>
       ) : (
-        <button type="submit">{WHOSE.keep}</button>
+        <button type="submit">{say.keep}</button>
       )}
       {fault && (fault.of === null || (fault.of === 'focalLength' && !asksLength)) && (
         <p class="fault small" role="alert">
           {fault.sentence}
         </p>
       )}
-      <p class="muted small">{WHOSE.later}</p>
+      <p class="muted small">{say.later}</p>
     </form>
   );
 }

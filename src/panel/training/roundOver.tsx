@@ -2,23 +2,19 @@
 import { confusionOf } from '../../practice/training/score.ts';
 import { LAST_LEVEL } from '../../practice/training/levels.ts';
 import type { Training } from '../../practice/training/training.ts';
-import { slipsInWords, watchFor } from './words.ts';
+import { words } from '../../words/catalogue.ts';
 
 export function RoundOver({ training }: { readonly training: Training }) {
   const confusion = confusionOf(training.holds);
-  const slips = slipsInWords(confusion);
+  const say = words('training').round;
   return (
-    <section class="result" aria-label="This round">
-      <p class="headline">
-        {confusion.named} of {confusion.of} right
-      </p>
-      {slips.map((slip) => (
+    <section class="result" aria-label={say.label}>
+      <p class="headline">{say.right(confusion)}</p>
+      {say.slips(confusion).map((slip) => (
         <p key={slip}>{slip}</p>
       ))}
-      <p>{watchFor(confusion)}</p>
-      <p class="muted small">
-        You are on level {training.ladder.level} of {LAST_LEVEL}.
-      </p>
+      <p>{say.watchFor(confusion)}</p>
+      <p class="muted small">{say.level(training.ladder.level, LAST_LEVEL)}</p>
     </section>
   );
 }

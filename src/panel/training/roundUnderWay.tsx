@@ -6,11 +6,11 @@ import { useKeys } from '../keys/useKeys.ts';
 import { Heading } from '../parts/heading.tsx';
 import { FinderView } from '../practice/finder.tsx';
 import { useLamp } from '../practice/useLamp.ts';
+import { words } from '../../words/catalogue.ts';
 import { SwitchArea } from '../sweep/switchArea.tsx';
 import { Words } from '../sweep/words.tsx';
 import { Around, useSession, useSurroundings } from '../useSession.ts';
 import type { Trainer } from './useTraining.ts';
-import { heldInWords } from './words.ts';
 
 interface Props {
   readonly trainer: Trainer;
@@ -23,7 +23,7 @@ export function RoundUnderWay({ trainer, training }: Props) {
   return (
     <Around.Provider value={inside}>
       <Heading onBack={trainer.stop}>
-        Hold {training.holds.length + (training.phase.name === 'finished' ? 0 : 1)} of {HOLDS_A_ROUND}
+        {words('training').hold.title(training.holds.length + (training.phase.name === 'finished' ? 0 : 1), HOLDS_A_ROUND)}
       </Heading>
       <Hold trainer={trainer} training={training} />
     </Around.Provider>
@@ -32,24 +32,26 @@ export function RoundUnderWay({ trainer, training }: Props) {
 
 function Hold({ trainer, training }: Props) {
   const { phase } = training;
+  const say = words('training').hold;
   const { understood } = useSession();
   useKeys(trainer.tell);
   useEffect(() => trainer.listen(), [trainer]);
   const lamp = useLamp('course' in phase ? phase.course : null, phase);
-  const lights = understood.value?.words.filter((word) => word !== 'holding') ?? [];
+  const answers = understood.value?.words.filter((word) => word !== 'holding') ?? [];
   return (
-    <section class="training" data-training={phase.name} aria-label="Training hold">
+    <section class="training" data-training={phase.name} aria-label={say.label}>
       <FinderView {...lamp} withArrows={false} />
       <p class="asked">{asked(training)}</p>
       <SwitchArea />
-      <Words label="Answers understood now" words={lights} tell={trainer.tell} />
+      <Words label={say.answers} words={answers} tell={trainer.tell} />
     </section>
   );
 }
 
 function asked({ phase, holds, tooSoon }: Training): string {
+  const say = words('training').hold;
   const last = holds.at(-1);
-  if (phase.name === 'holding') return tooSoon ? 'Not yet: hold until the time is up.' : 'Watch the light.';
-  if (phase.name === 'judging') return 'The time is up. Did it hold?';
-  return last ? heldInWords(last) : 'Press when you are ready.';
+  if (phase.name === 'holding') return tooSoon ? say.tooSoon : say.watch;
+  if (phase.name === 'judging') return say.over;
+  return last ? say.was(last) : say.ready;
 }

@@ -2,6 +2,7 @@
 import { useEffect } from 'preact/hooks';
 import { isSwitchKey } from '../keys/keys.ts';
 import { Heading } from '../parts/heading.tsx';
+import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
 import { RoundOver } from './roundOver.tsx';
 import { RoundUnderWay } from './roundUnderWay.tsx';
@@ -10,6 +11,7 @@ import { useTrainer } from './useTraining.ts';
 
 export function TrainingScreen() {
   const { way } = useSurroundings();
+  const say = words('training');
   const trainer = useTrainer();
   const training = trainer.training.value;
   const isUnderWay = training !== null && training.phase.name !== 'finished';
@@ -17,10 +19,10 @@ export function TrainingScreen() {
   if (isUnderWay) return <RoundUnderWay trainer={trainer} training={training} />;
   return (
     <>
-      <Heading onBack={() => way.back()}>Train your eye</Heading>
-      {training ? <RoundOver training={training} /> : <p>{WHAT}</p>}
+      <Heading onBack={() => way.back()}>{say.title}</Heading>
+      {training ? <RoundOver training={training} /> : <p>{say.about}</p>}
       <button type="button" class="chief" onClick={trainer.begin}>
-        {training ? 'Another round' : 'Begin a round'}
+        {training ? say.another : say.begin}
       </button>
       <Standing />
     </>
@@ -42,7 +44,3 @@ function useSwitchToBegin(begin: (() => void) | null): void {
     return () => document.removeEventListener('keydown', pressed);
   }, [begin]);
 }
-
-const WHAT =
-  'Ten holds of two seconds on the practice light. Tell each as in a sweep: by voice, by key, by pointer or by the one switch. Two right ' +
-  'in a row, and late and flickering lights become harder to see; one wrong, and they become easier.';

@@ -12,8 +12,8 @@ import type { Light } from '../../sweep/verdict.ts';
 import type { Moment } from '../../units.ts';
 import { createGestures } from '../session/gestures.ts';
 import type { Session } from '../session/session.ts';
+import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
-import { heldInWords } from './words.ts';
 
 export interface Trainer {
   readonly training: ReadonlySignal<Training | null>;
@@ -52,8 +52,8 @@ function createTrainer(session: Session): Trainer {
       timer = setTimeout(() => move({ did: 'ran', at: session.clock() }), TRAINING_HOLD * 1000);
     }
     const last = after.holds.at(-1);
-    if (last && after.holds.length > before.holds.length) session.say(heldInWords(last));
-    if (after.tooSoon && !before.tooSoon) session.say('Not yet: hold until the time is up.');
+    if (last && after.holds.length > before.holds.length) session.say(words('training').hold.was(last));
+    if (after.tooSoon && !before.tooSoon) session.say(words('training').hold.tooSoon);
     keep(before, after);
   }
 

@@ -23,11 +23,3 @@ export function onDay(when: Moment): string {
   days ??= new Intl.DateTimeFormat(undefined, { day: 'numeric', month: 'short', year: 'numeric' });
   return days.format(when);
 }
-
-let minutes: Intl.DateTimeFormat | undefined;
-
-/** The day and the minute, without the year: for what happened lately. */
-export function onDayAndTime(when: Moment): string {
-  minutes ??= new Intl.DateTimeFormat(undefined, { day: 'numeric', month: 'short', hour: '2-digit', minute: '2-digit', hourCycle: 'h23' });
-  return minutes.format(when);
-}

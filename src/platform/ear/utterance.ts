@@ -9,7 +9,7 @@ export type UtteranceEnd =
   /** Silence, other sounds, or an end without a word. */
   | 'not heard'
   | 'stopped'
-  | { readonly error: string };
+  | { readonly error: SpeechRecognitionErrorCode | 'no recogniser' | 'no answer' };
 
 export interface Listening {
   readonly track: MediaStreamTrack;

@@ -8,6 +8,7 @@ const UNCHANGED = 'Nothing is changed yet.';
 
 export const words: FilesWords = {
   title: 'Backup and tables',
+  drop: 'Choose it, or drop it here.',
   unread: 'This file cannot be read. Check that it is still there, then choose it again.',
   more: (count) => `and ${write.number(count)} more`,
   backup: {

@@ -73,10 +73,16 @@ export const words: KitWords = {
   photograph: {
     title: 'Use details from a photograph',
     choose: 'A photograph',
+    drop: 'Choose it, or drop it here.',
     stays: 'It is read on this computer and sent nowhere.',
     use: 'Use ticked details',
     used: 'The details are in the kit.',
-    unread: 'This file cannot be read. Check that it is still there, then choose it again.',
+    fault: {
+      gone: 'This file cannot be read. Check that it is still there, then choose it again.',
+      'no photograph': 'This file is no photograph that can be read here. Choose a JPEG as the camera wrote it.',
+      'no camera data': 'This photograph holds no camera data. Choose one as the camera wrote it.',
+      'camera data unread': 'The camera data of this photograph cannot be read. Choose another one.',
+    },
     openSituation: 'Open its situation in the logbook',
     read: ({ taken, focalLength, aperture, distance }, body, lens) =>
       [

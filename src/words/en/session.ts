@@ -1,11 +1,8 @@
 // English: what the session itself has to say.
-import { writeSteps, type Scale } from '../../sweep/scale.ts';
+import { writeSteps } from '../../sweep/scale.ts';
 import type { SessionWords } from '../sessionWords.ts';
-import { pair } from './subject.ts';
+import { pair, within } from './subject.ts';
 import { write } from './write.ts';
-
-const within = ({ min, max, step }: Scale): string =>
-  step === 1 ? `from ${writeSteps(min)} to ${writeSteps(max)}` : `from ${writeSteps(min)} to ${writeSteps(max)}, in steps of ${write.number(step)}`;
 
 export const words: SessionWords = {
   stored: {
@@ -64,11 +61,40 @@ export const words: SessionWords = {
     }
   },
   recordGone: 'This record is no longer in the logbook.',
+  unexpected: (why) => `Something went wrong that should not have (${why}). The sweep goes on. Nothing noted is lost.`,
+  became: {
+    'not here': 'not taken. Another window runs this sweep. Take it over to run it here.',
+    'asked back': 'asked back',
+    'said again': 'said again',
+    help: 'help',
+    'looked up': 'looked up',
+    'not taken': 'not taken',
+    'not clear': 'not clear',
+  },
+  untold: {
+    noScale: 'Enter the range of corrections as three whole numbers: from, to and step.',
+    noSweep: 'Nothing can be told of this sweep here. If another window runs it, take it over first.',
+    holdFirst: 'Finish this hold first, then tell it again.',
+    offTheScale: (value) => `${writeSteps(value)} was held already, and this range does not have it. Undo that hold, or choose a range with ${writeSteps(value)} in it.`,
+    arrowsSeen: 'Arrows were told with the holds so far. Undo those holds first, or keep the arrows.',
+    kitGone: 'That is no longer in the kit. Choose another one.',
+    resultGone: 'This result is no longer in the kit. Look it up in the logbook.',
+    missing: {
+      body: 'Name the body first.',
+      lens: 'Name the lens first.',
+      length: 'Enter the focal length too, or put it into the name, such as “Corvid 85”.',
+    },
+  },
+  standIn: { body: 'Body without a name', lens: (opened) => `Lens without a name, ${write.dayAndTime(opened)}` },
   unplanned: {
     'kit gone': 'That body, lens or distance is no longer in the kit. Choose another one.',
     'value off the scale': 'The body has no such correction as the value it is set to now. Enter that value again.',
     'sweep not kept yet': 'That sweep is not in the logbook yet. Wait a moment, then try again.',
     'no width': 'That sweep has no width to carry over. Measure the situation anew.',
+  },
+  unbegun: {
+    'under way': 'A sweep is under way. Finish it or leave it first.',
+    'begun elsewhere': 'Another window has just begun a sweep. Finish that one first.',
   },
   practice: { body: 'Practice camera', lens: 'Practice lens' },
 };

@@ -1,4 +1,5 @@
-// English: whose correction it is. Lengths in millimetres.
+// English: whose correction it is, and which its body has. Lengths in millimetres.
+import { writeSteps, type Scale } from '../../sweep/scale.ts';
 import { millimetres } from '../../units.ts';
 import { write } from './write.ts';
 
@@ -11,3 +12,7 @@ interface Lengths {
 export const place = ({ focalLength, distance }: Lengths): string => `${write.millimetres(millimetres(focalLength))} at ${write.metres(millimetres(distance))}`;
 
 export const pair = ({ lens, body }: { readonly lens: string; readonly body: string }): string => `${lens} on ${body}`;
+
+/** "from −20 to +20". */
+export const within = ({ min, max, step }: Scale): string =>
+  step === 1 ? `from ${writeSteps(min)} to ${writeSteps(max)}` : `from ${writeSteps(min)} to ${writeSteps(max)}, in steps of ${write.number(step)}`;

@@ -35,7 +35,7 @@ test('a photograph of 200 MB fills in what is ticked, damaged ones are refused i
   await give(file('cut.jpg', photograph.subarray(0, 60)));
   await says(page, 'choose');
   await give(file('letter.jpg', new TextEncoder().encode('Dear all')));
-  await says(page, 'This file is no photograph that can be read here: choose a JPEG as the camera wrote it.');
+  await says(page, 'This file is no photograph that can be read here. Choose a JPEG as the camera wrote it.');
   await give(emptyAndLarge);
   await says(page, 'This file is no photograph that can be read here');
 

@@ -73,7 +73,7 @@ test('another scale is taken where every hold lies on it, and refused in a sente
   expect(planOf(window)?.scale).toEqual({ min: -10, max: 10, step: 1 });
   expect(window.session.sweep.value?.holds).toHaveLength(1);
   const refused = window.session.describe({ scale: { min: 3, max: 9, step: 1 } });
-  expect(refused).toEqual({ ok: false, fault: { of: 'scale', sentence: expect.stringMatching(/^0 was held already and is not on that scale\./) } });
+  expect(refused).toEqual({ ok: false, fault: { of: 'scale', sentence: expect.stringMatching(/^0 was held already, and this range does not have it\./) } });
   await settle();
   expect(onDisk(computer)?.scale).toEqual({ min: -10, max: 10, step: 1 });
 });
@@ -128,7 +128,7 @@ test('left without a name, the result is kept under a stand-in and can be named 
   window.session.leave();
   await settle();
   const [kept] = window.session.records.value;
-  expect(kept?.subject.lens).toMatch(/^Lens without a name, .*\d\d:\d\d/);
+  expect(kept?.subject.lens).toMatch(/^Lens without a name, .*\d:\d\d$/);
   expect(window.session.kit.value.lenses).toMatchObject([{ standIn: true }]);
   const situation = kept?.subject.situation ?? '';
   expect(window.session.nameKept(situation, { lens: { name: 'Corvid 85 f/1.8' }, body: { name: 'Velde M1' } })).toEqual({ ok: true });

@@ -59,7 +59,7 @@ test('a second window follows: it sees every hold, gives no events, and says so'
   await other.tell('holding');
   expect(computer.journal()).toEqual(journal);
   expect(phaseOf(other)).toBe('dialling');
-  expect(other.session.heard.value?.became).toMatch(/another window/);
+  expect(other.session.heard.value?.became).toMatch(/Another window/);
 });
 
 test('a window that was open before the sweep began follows it too, and is free again when it is left', async () => {

@@ -7,14 +7,15 @@ import type { Session } from '../../../src/panel/session/session.ts';
 import type { RecognisedBy } from '../../../src/voice/deaf.ts';
 import type { EarOwner } from '../../../src/platform/ear/owner.ts';
 import type { Snapshot } from '../../../src/platform/snapshots.ts';
+import type { StoreFault } from '../../../src/platform/storage.ts';
 import type { SyncFault } from '../../../src/platform/syncedStore.ts';
-import { answered, cannot, DONE, failed, got, type Answer, type Result } from '../../../src/result.ts';
+import { answered, cannot, type Answer } from '../../../src/result.ts';
 import type { Alarm } from '../../../src/sweep/effect.ts';
 import { inputOf } from '../../../src/sweep/meaning.ts';
 import { moment, seconds, type Moment, type Seconds } from '../../../src/units.ts';
 import type { Take } from '../../../src/voice/ownWords/take.ts';
 
-export const NO_ROOM = 'Nothing can be saved just now.';
+const NO_ROOM: StoreFault = { is: 'not written', why: 'full' };
 
 let ids = 0;
 
@@ -153,14 +154,14 @@ export class Window {
   private ports(): Ports {
     const { computer } = this;
     const { log } = computer;
-    const write = (change: () => Record<string, unknown>): Promise<Result> => {
-      if (computer.full) return Promise.resolve(failed(NO_ROOM));
+    const write = (change: () => Record<string, unknown>): Promise<Answer<undefined, StoreFault>> => {
+      if (computer.full) return Promise.resolve(cannot(NO_ROOM));
       computer.written(change());
-      return Promise.resolve(DONE);
+      return Promise.resolve(answered(undefined));
     };
     return {
       store: {
-        read: () => Promise.resolve(got(structuredClone(computer.disk))),
+        read: () => Promise.resolve(answered(structuredClone(computer.disk))),
         write: (entries) =>
           write(() => {
             computer.disk = structuredClone({ ...computer.disk, ...entries });
@@ -282,12 +283,12 @@ export class Window {
       microphone: () => Promise.reject(new Error('no microphone here')),
       takes: () =>
         Promise.resolve({
-          read: () => Promise.resolve(got(computer.taught)),
+          read: () => Promise.resolve(answered(computer.taught)),
           change: (how) => {
             computer.taught = how(computer.taught) ?? computer.taught;
-            return Promise.resolve(got(computer.taught));
+            return Promise.resolve(answered(computer.taught));
           },
-          erase: () => Promise.resolve(DONE),
+          erase: () => Promise.resolve(answered(undefined)),
         }),
       browserRecognises: true,
       now: () => computer.time,

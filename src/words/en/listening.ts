@@ -1,6 +1,4 @@
-// English: what listening means. Only the settings and the page that asks for the microphone need it.
-
-/** What listening means; shown before the first yes, and again where the microphone is asked for. */
+// English: what listening by the browser's recogniser means, shown before the first yes and where the microphone is asked for.
 export const LISTENING_MEANS =
   'To understand words, the browser’s own recogniser listens through the microphone while a sweep runs and its result stands. ' +
   'Its maker may have the sound sent to a server of theirs. Sweepbook itself keeps no sound and sends none. ' +
