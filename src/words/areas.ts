@@ -1,5 +1,7 @@
 // The areas of the catalogue, and where each language has them. Read with the first area, so that the panel's first script
 // does not carry the list.
+import type { BenchWords } from './benchWords.ts';
+import type { CautionsWords } from './cautionsWords.ts';
 import type { ConditionsWords } from './conditionsWords.ts';
 import type { EnteringWords } from './enteringWords.ts';
 import type { FilesWords } from './filesWords.ts';
@@ -7,15 +9,21 @@ import type { FirstHoldWords } from './firstHoldWords.ts';
 import type { KitWords } from './kitWords.ts';
 import type { LogbookWords } from './logbookWords.ts';
 import type { LookUpWords } from './lookUpWords.ts';
+import type { PlacedWords } from './placedWords.ts';
 import type { PlanWords } from './planWords.ts';
+import type { PrintWords } from './printWords.ts';
+import type { ReadingsWords } from './readingsWords.ts';
 import type { RecordWords } from './recordWords.ts';
 import type { SessionWords } from './sessionWords.ts';
+import type { SetUpWords } from './setUpWords.ts';
 import type { SituationWords } from './situationWords.ts';
 import type { SoundWords } from './soundWords.ts';
 import type { VoiceWords } from './voiceWords.ts';
 
 /** The areas and what each can say. */
 export interface Words {
+  readonly bench: BenchWords;
+  readonly cautions: CautionsWords;
   readonly conditions: ConditionsWords;
   readonly entering: EnteringWords;
   readonly files: FilesWords;
@@ -23,9 +31,13 @@ export interface Words {
   readonly kit: KitWords;
   readonly logbook: LogbookWords;
   readonly lookUp: LookUpWords;
+  readonly placed: PlacedWords;
   readonly plan: PlanWords;
+  readonly print: PrintWords;
+  readonly readings: ReadingsWords;
   readonly record: RecordWords;
   readonly session: SessionWords;
+  readonly setUp: SetUpWords;
   readonly situation: SituationWords;
   readonly sound: SoundWords;
   readonly voice: VoiceWords;
@@ -37,6 +49,8 @@ type Language = { readonly [Name in Area]: () => Promise<{ readonly words: Words
 /** Literal imports: the extension's own policy lets nothing be fetched. */
 export const LANGUAGES = {
   en: {
+    bench: () => import('./en/bench.ts'),
+    cautions: () => import('./en/cautions.ts'),
     conditions: () => import('./en/conditions.ts'),
     entering: () => import('./en/entering.ts'),
     files: () => import('./en/files.ts'),
@@ -44,9 +58,13 @@ export const LANGUAGES = {
     kit: () => import('./en/kit.ts'),
     logbook: () => import('./en/logbook.ts'),
     lookUp: () => import('./en/lookUp.ts'),
+    placed: () => import('./en/placed.ts'),
     plan: () => import('./en/plan.ts'),
+    print: () => import('./en/print.ts'),
+    readings: () => import('./en/readings.ts'),
     record: () => import('./en/record.ts'),
     session: () => import('./en/session.ts'),
+    setUp: () => import('./en/setUp.ts'),
     situation: () => import('./en/situation.ts'),
     sound: () => import('./en/sound.ts'),
     voice: () => import('./en/voice.ts'),

@@ -5,18 +5,18 @@ import ts from 'typescript';
 import { looseIn, programOf } from './looseText.ts';
 
 const NOT_MOVED: readonly RegExp[] = [
-  /^src\/(optics|sweep|voice)\//,
-  /^src\/pages\/(?!(card|entering|workshop)\.)/,
+  /^src\/(sweep|voice)\//,
+  /^src\/pages\/(?!(card|entering|target|workshop)\.)/,
   /^src\/platform\/(?!(files|snapshots|syncedStore)\.)/,
   /^src\/panel\/session\/(?!(bringing|copies|erasing|job|load|looking|plan|syncing|writings)\.)/,
   // The words of a spoken question: they belong to what a language needs to be heard.
   /^src\/logbook\/search\/finder\./,
   /^src\/panel\/logbook\/enterForm\./,
-  /^src\/panel\/(bench|help|keys|outcome|practice|settings|start|strip|sweep|told|training|trouble|words|parts)\//,
+  /^src\/panel\/(help|keys|outcome|practice|settings|start|strip|sweep|told|training|trouble|words|parts)\//,
   /^src\/(kit\/(kit|wholeKit|photograph\/photograph)|unread|panel\/(app|frame))\.tsx?$/,
 ];
-/** The headings of the results table are a file format: a table written in one language is read in every other. */
-const FORMAT = /^src\/logbook\/csv\/columns\./;
+/** File formats: a results table written in one language is read in every other, and the markup of a drawing is for no eye. */
+const FORMAT = /^src\/(logbook\/csv\/columns|optics\/print\/svg)\./;
 /** What the panel calls itself to the browser, and to itself: a name of a lock or of a file is no word of a person. */
 const NAMES = /^(sweepbook [a-z ]+|sweepbook-[a-z]+-….[a-z]+)$/;
 

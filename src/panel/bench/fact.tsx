@@ -1,12 +1,25 @@
-// One figure of the bench with its name, and a sentence that does not fit anywhere else.
-import type { ComponentChildren } from 'preact';
+// The figures of the bench with their names, and a sentence that does not fit anywhere else.
+import { Fragment, type ComponentChildren } from 'preact';
 
-export function Fact({ name, children }: { readonly name: string; readonly children: ComponentChildren }) {
+interface Figure {
+  readonly name: string;
+  readonly value: string;
+  readonly note?: string;
+}
+
+export function Facts({ all }: { readonly all: readonly Figure[] }) {
   return (
-    <>
-      <dt>{name}</dt>
-      <dd>{children}</dd>
-    </>
+    <dl class="facts">
+      {all.map(({ name, value, note }) => (
+        <Fragment key={name}>
+          <dt>{name}</dt>
+          <dd>
+            {value}
+            {note && <small>{note}</small>}
+          </dd>
+        </Fragment>
+      ))}
+    </dl>
   );
 }
 

@@ -28,7 +28,7 @@ export function knownOf(session: Session, draft: Draft, focalLength: number): Fr
     },
     traits: {
       ...(lens && { zoom: zooms(lens) }),
-      ...(body && { rearButton: body.trigger === 'rear button', manualAtBody: ['on the body', 'on both'].includes(body.manualFocus) }),
+      ...(body && { rearButton: body.trigger === 'rear button', manualAtBody: body.manualFocus === 'on the body' || body.manualFocus === 'on both' }),
     },
   };
 }

@@ -1,25 +1,25 @@
-// From what was typed at the bench to the rig and everything that follows from it; one sentence for each field that does
+// From what was typed at the bench to the rig and everything that follows from it; one fault for each field that does
 // not fit, and the rest goes on being shown.
 import * as v from 'valibot';
-import { failed, got, type Result } from '../../result.ts';
+import { answered, cannot, type Answer } from '../../result.ts';
+import { plain, type BenchFault, type PlainFault } from '../../optics/fault.ts';
 import { fits } from '../../optics/fits.ts';
 import { benchOf, type Bench, type Rig } from '../../optics/bench.ts';
 import { ConverterFactor, apertureWith, focalLengthWith } from '../../optics/converter.ts';
 import { readAperture } from '../../optics/exposure.ts';
-import { readDistance, type DistanceUnit } from '../../optics/length.ts';
+import { readDistance } from '../../optics/length.ts';
 import { fromFilmPlane, measuredMagnification } from '../../optics/magnification.ts';
 import { readCount, readNumber } from '../../optics/quantity.ts';
 import { ConfusionRule, pixelPitch, readSensor } from '../../optics/sensor.ts';
+import type { DistanceUnit } from '../../optics/writtenLength.ts';
 import { StepWorth } from '../../optics/stepWorth.ts';
+import { SCALE } from '../../optics/print/target.ts';
 import { checkPrint, printed, TRUE_SIZE, type PrintCheck } from '../../optics/print/printCheck.ts';
 import { millimetres, type Millimetres } from '../../units.ts';
 import type { BenchSubject } from './subject.ts';
 import type { BenchField, Typed } from './untyped.ts';
 
-/** The target's scale, as it is drawn. */
-export const SCALE: Millimetres = millimetres(100);
-
-export type BenchFaults = Readonly<Partial<Record<BenchField, string>>>;
+export type BenchFaults = Readonly<Partial<Record<BenchField, BenchFault>>>;
 
 export interface Reckoned {
   readonly faults: BenchFaults;
@@ -35,22 +35,22 @@ export interface Reckoned {
   readonly print: PrintCheck | null;
   /** Null while a field that it needs is empty or does not fit. */
   readonly rig: Rig | null;
-  readonly bench: Result<Bench> | null;
+  readonly bench: Answer<Bench, BenchFault> | null;
 }
 
-const AREA = 'Enter the size of the AF area on the sensor in millimetres, from 0.2 to 30: 2.5 is usual.';
-const Area = v.pipe(v.number(AREA), v.minValue(0.2, AREA), v.maxValue(30, AREA));
-const REACH = 'Enter how far the front of the lens stands before the film-plane mark in millimetres, from 1 to 1000.';
-const Reach = v.pipe(v.number(REACH), v.minValue(1, REACH), v.maxValue(1000, REACH));
+const NO_AREA = plain('no area');
+const Area = v.pipe(v.number(NO_AREA), v.minValue(0.2, NO_AREA), v.maxValue(30, NO_AREA));
+const NO_REACH = plain('no reach');
+const Reach = v.pipe(v.number(NO_REACH), v.minValue(1, NO_REACH), v.maxValue(1000, NO_REACH));
 
 export function reckon(typed: Typed, subject: BenchSubject): Reckoned {
-  const faults: Partial<Record<BenchField, string>> = {};
+  const faults: Partial<Record<BenchField, BenchFault>> = {};
   const unit: DistanceUnit = typed.unit === 'ft' ? 'ft' : 'm';
   /** The value of a field; null with its fault noted, or without one where it is empty. */
-  function read<T>(field: BenchField, reading: (text: string) => Result<T>): T | null {
+  function read<T>(field: BenchField, reading: (text: string) => Answer<T, BenchFault>): T | null {
     if (typed[field].trim() === '') return null;
     const value = reading(typed[field]);
-    if (!value.ok) faults[field] = value.sentence;
+    if (!value.ok) faults[field] = value.fault;
     return value.ok ? value.value : null;
   }
   const number = (text: string): number | null => readNumber(text);
@@ -67,7 +67,7 @@ export function reckon(typed: Typed, subject: BenchSubject): Reckoned {
   const area = read('area', (text) => fits(Area, number(text)));
   const worth = read('worth', (text) => fits(StepWorth, number(text)));
   const rule = fits(ConfusionRule, typed.confusion === 'own' ? { by: 'own', diameter: number(typed.ownConfusion) } : { by: typed.confusion });
-  if (!rule.ok) faults.ownConfusion = rule.sentence;
+  if (!rule.ok) faults.ownConfusion = rule.fault;
   const print = read('printed', (text) => checkPrint(SCALE, millimetres(number(text) ?? Number.NaN)));
   const scale = printed(SCALE, print?.factor ?? TRUE_SIZE);
   const measured = pitch === null ? null : read('scalePixels', (text) => measuredMagnification(scale, readCount(text) ?? Number.NaN, pitch));
@@ -91,7 +91,7 @@ export function reckon(typed: Typed, subject: BenchSubject): Reckoned {
   function reachTyped(): Millimetres {
     if (typed.from === 'film plane') return millimetres(0);
     const length = read('reach', (text) => fits(Reach, number(text)));
-    if (length === null) faults.reach ??= REACH;
+    if (length === null) faults.reach ??= { is: NO_REACH };
     return millimetres(length ?? 0);
   }
 
@@ -103,10 +103,10 @@ export function reckon(typed: Typed, subject: BenchSubject): Reckoned {
 }
 
 /** Needed here, though the rig may do without: an empty field is a fault of its own. */
-export const needed = <T>(text: string, sentence: string, reading: (text: string) => Result<T>): Result<T> =>
-  text.trim() === '' ? failed(sentence) : reading(text);
+export const needed = <T>(text: string, otherwise: PlainFault, reading: (text: string) => Answer<T, BenchFault>): Answer<T, BenchFault> =>
+  text.trim() === '' ? cannot({ is: otherwise }) : reading(text);
 
-export const numberTyped = (text: string, sentence: string): Result<number> => {
+export const numberTyped = (text: string, otherwise: PlainFault): Answer<number, BenchFault> => {
   const value = readNumber(text);
-  return value === null ? failed(sentence) : got(value);
+  return value === null ? cannot({ is: otherwise }) : answered(value);
 };

@@ -1,7 +1,7 @@
 // A field and a list of the bench, over what was typed there.
+import { words } from '../../words/catalogue.ts';
 import { Choose } from '../parts/choose.tsx';
 import { Field } from '../parts/field.tsx';
-import type { Option } from '../parts/pick.tsx';
 import { useSurroundings } from '../useSession.ts';
 import type { BenchFaults } from './reckon.ts';
 import { typeInto, typedAt } from './fields.ts';
@@ -9,19 +9,23 @@ import type { BenchField } from './untyped.ts';
 
 interface Props {
   readonly field: BenchField;
-  readonly label: string;
+  /** Where it is called otherwise than on the bench. */
+  readonly label?: string;
   readonly hint?: string;
   readonly faults?: BenchFaults;
 }
 
 export function Typing({ field, label, hint, faults = {} }: Props) {
   const { bench } = useSurroundings();
+  const say = words('bench');
+  const fault = faults[field];
+  const below = hint ?? say.hint[field];
   return (
     <Field
-      label={label}
+      label={label ?? say.field[field]}
       text={typedAt(bench)[field]}
-      fault={faults[field]}
-      {...(hint !== undefined && { hint })}
+      fault={fault && say.fault(fault)}
+      {...(below !== undefined && { hint: below })}
       onTyped={(text) => typeInto(bench, { [field]: text })}
     />
   );
@@ -29,11 +33,12 @@ export function Typing({ field, label, hint, faults = {} }: Props) {
 
 interface Choices {
   readonly field: BenchField;
-  readonly label: string;
-  readonly options: readonly Option<string>[];
+  /** What can be chosen, in words. */
+  readonly from: Readonly<Record<string, string>>;
 }
 
-export function Choosing({ field, label, options }: Choices) {
+export function Choosing({ field, from }: Choices) {
   const { bench } = useSurroundings();
-  return <Choose label={label} options={options} chosen={typedAt(bench)[field]} onChoose={(value) => typeInto(bench, { [field]: value })} />;
+  const options = Object.entries(from).map(([value, label]) => ({ value, label }));
+  return <Choose label={words('bench').field[field]} options={options} chosen={typedAt(bench)[field]} onChoose={(value) => typeInto(bench, { [field]: value })} />;
 }

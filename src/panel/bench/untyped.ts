@@ -1,12 +1,13 @@
 // Every field and tick of the bench by name, and what stands there before anything is typed.
 import { USUAL_LIGHT } from '../../optics/light.ts';
+import type { MeasuredFrom } from '../../optics/measuredFrom.ts';
 import { USUAL_AF_AREA } from '../../optics/squareness.ts';
 import { USUAL_STEP_WORTH } from '../../optics/stepWorth.ts';
 
 /** What stands in each field before anything is typed there. */
 export const UNTYPED = {
   unit: 'm',
-  from: 'film plane',
+  from: 'film plane' satisfies MeasuredFrom as string,
   distance: '',
   reach: '',
   closest: '',
