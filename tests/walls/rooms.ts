@@ -59,7 +59,7 @@ export const ROOMS = table({
   platform: { holds: ['src/platform'], knows: ['units', 'result', 'sweep', 'voice/vocabulary', 'voice/ownWords'] },
   'platform/ear': { holds: ['src/platform/ear'], knows: ['voice/ownWords', 'voice', 'platform'] },
   background: { holds: ['src/background'], knows: ['units', 'logbook', 'logbook/search', 'words', 'platform'] },
-  'panel/words': { holds: ['src/panel/words'], knows: ['units', 'a stored sweep', 'sweep/end', 'voice/vocabulary'] },
+  'panel/words': { holds: ['src/panel/words'], knows: ['units', 'a stored sweep', 'sweep/end', 'optics', 'voice/vocabulary'] },
   'panel/session': { holds: ['src/panel/session'], knows: ['units', 'result', 'unread', 'a stored sweep', 'sweep/end', 'sweep/transfer', 'sweep', 'kit', 'practice', 'settings', 'voice/vocabulary', 'voice/ownWords', 'voice', 'voice/phonetic', 'logbook/plan', 'logbook', 'logbook/search', 'logbook/backup', 'logbook/sync', 'words', 'platform', 'platform/ear', 'panel/words'] },
   screens: { holds: ['src/panel'], knows: ['units', 'calendar', 'result', 'unread', 'a stored sweep', 'sweep/belief', 'sweep/end', 'sweep/trouble', 'sweep/transfer', 'sweep', 'kit', 'practice', 'settings', 'optics', 'optics/print', 'the bench', 'optics/setUp', 'voice/vocabulary', 'voice/ownWords', 'voice', 'logbook/plan', 'logbook', 'logbook/search', 'logbook/entering', 'logbook/backup', 'logbook/csv', 'words', 'platform', 'panel/words', 'panel/session'] },
   pages: { holds: ['src/pages'], knows: ['result', 'a stored sweep', 'optics', 'optics/print', 'optics/setUp', 'voice/vocabulary', 'voice/ownWords', 'voice', 'logbook', 'logbook/entering', 'words', 'platform', 'platform/ear', 'screens'] },
