@@ -54,7 +54,7 @@ const cut = ({ width, height }: Drawing, name: PaperName) => ({
 });
 
 /** Which of the sheets, and what is written on it: a name for a screen reader, and a line at its foot. */
-export type SheetPlace = Pick<Sheet, 'number' | 'of' | 'row' | 'column'>;
+type SheetPlace = Pick<Sheet, 'number' | 'of' | 'row' | 'column'>;
 export interface SheetLabels {
   readonly title: (at: SheetPlace) => string;
   readonly foot: (at: SheetPlace) => string;

@@ -75,7 +75,7 @@ export function sidesTilt(typed: Typed, reckoned: Reckoned, corners: { width: nu
 }
 
 const sidesTyped = ({ left, right, top, bottom }: Typed) => {
-  const number = (text: string): number => (text.trim() === '' ? Number.NaN : Number(text.trim().replace(',', '.')));
+  const number = (text: string): number => readCount(text) ?? Number.NaN;
   return { left: number(left), right: number(right), top: number(top), bottom: number(bottom) };
 };
 
