@@ -30,7 +30,9 @@ export function readSensor(text: string): Sensor {
   const read = v.safeParse(Sensor, { width, height });
   return read.success ? read.output : FULL_FRAME;
 }
-const FULL_FRAME: Sensor = { width: millimetres(36), height: millimetres(24) };
+export const FULL_FRAME: Sensor = { width: millimetres(36), height: millimetres(24) };
+
+export const CircleOfConfusion = side(0.001, 0.2, 'no circle of confusion');
 
 export const ConfusionRule = v.variant('by', [
   v.object({ by: v.literal('diagonal') }),
@@ -38,7 +40,7 @@ export const ConfusionRule = v.variant('by', [
   v.object({ by: v.literal('print') }),
   v.object({
     by: v.literal('own'),
-    diameter: side(0.001, 0.2, 'no circle of confusion'),
+    diameter: CircleOfConfusion,
   }),
 ]);
 export type ConfusionRule = v.InferOutput<typeof ConfusionRule>;

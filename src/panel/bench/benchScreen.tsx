@@ -14,7 +14,7 @@ import { reckon } from './reckon.ts';
 import { SquareCard } from './squareCard.tsx';
 import { subjectOf } from './subject.ts';
 import { TargetCard } from './targetCard.tsx';
-import { typedAt } from './fields.ts';
+import { enteredAt } from './fields.ts';
 import { useBench, type BenchNow } from './useBench.ts';
 import { WalkCard } from './walkCard.tsx';
 import { write, writtenDown } from './writtenDown.ts';
@@ -72,8 +72,8 @@ function useWritingDown(): void {
     () => () => {
       const subject = subjectOf(session, start.draft.peek());
       if (typeof subject === 'string') return;
-      const typed = typedAt(bench);
-      const record = writtenDown(session, bench, subject, typed, reckon(typed, subject));
+      const entered = enteredAt(bench);
+      const record = writtenDown(session, bench, subject, entered, reckon(entered, subject));
       if (record.readings.length > 0) write(session, bench, subject, record);
     },
     [session, bench, start],

@@ -9,12 +9,12 @@ import { useSurroundings } from '../useSession.ts';
 import { Facts, Says } from './fact.tsx';
 import type { Reckoned } from './reckon.ts';
 import { Choosing, Typing } from './typing.tsx';
-import { typedAt } from './fields.ts';
+import { enteredAt } from './fields.ts';
 
 export function DepthCard({ reckoned }: { readonly reckoned: Reckoned }) {
   const { depth, choices, sensor: sizeOf } = words('bench');
   const { faults } = reckoned;
-  const { confusion, sensor } = typedAt(useSurroundings().bench);
+  const { confusion, sensor } = enteredAt(useSurroundings().bench).picks;
   const sizes = Object.fromEntries(sensorsBeside(sensor).map((one) => [writeSensor(one), sizeOf(one)]));
   return (
     <section class="card" aria-labelledby="bench-depth">

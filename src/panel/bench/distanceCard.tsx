@@ -5,7 +5,7 @@ import { useSurroundings } from '../useSession.ts';
 import { Facts, Says } from './fact.tsx';
 import type { Reckoned } from './reckon.ts';
 import { Choosing, Typing } from './typing.tsx';
-import { typedAt } from './fields.ts';
+import { enteredAt } from './fields.ts';
 
 interface Props {
   readonly reckoned: Reckoned;
@@ -16,10 +16,11 @@ interface Props {
 export function DistanceCard({ reckoned, open }: Props) {
   const { distance: say, choices, fault } = words('bench');
   const { bench, start } = useSurroundings();
+  const entered = enteredAt(bench);
   const { faults, unit, distance, focalLength, closest } = reckoned;
   const [shortest, usual] = usualRange(focalLength);
   const stands = benchDistance({ focalLength, closestFocus: closest }, { wish: 'used', distance }, unit);
-  const measured = typedAt(bench).distance.trim() !== '' && !faults.distance && !faults.reach;
+  const measured = entered.distance?.read.ok === true && !faults.reach;
   return (
     <section class="card" aria-labelledby="bench-distance">
       <h2 id="bench-distance">{say.title}</h2>
@@ -27,7 +28,7 @@ export function DistanceCard({ reckoned, open }: Props) {
       <Choosing field="unit" from={choices.unit} />
       <Typing field="distance" faults={faults} />
       <Choosing field="from" from={choices.from} />
-      {typedAt(bench).from !== 'film plane' && <Typing field="reach" faults={faults} />}
+      {entered.picks.from !== 'film plane' && <Typing field="reach" faults={faults} />}
       <Typing field="closest" faults={faults} />
       <Says>{stands.ok ? say.stands(stands.value, shortest, unit) : fault(stands.fault)}</Says>
       {open && measured && (

@@ -5,32 +5,25 @@ import { drawTarget, UNLABELLED } from '../../optics/print/target.ts';
 import { writeOrder } from '../../optics/print/order.ts';
 import type { PaperName } from '../../optics/print/sheets.ts';
 import { millimetres, type Steps } from '../../units.ts';
-import { LIGHTINGS } from '../../optics/lamps.ts';
 import type { Reckoned } from './reckon.ts';
-import type { KitTraits, Typed } from './untyped.ts';
+import type { KitTraits, Picks } from './untyped.ts';
 
-export const lampsOf = ({ lighting, mains }: Typed): Pick<SetUpCase, 'lighting' | 'mains'> => ({
-  lighting: LIGHTINGS.find((one) => one === lighting) ?? 'daylight',
-  mains: mains === '60' ? 60 : 50,
-});
+export const lampsOf = ({ lighting, mains }: Picks): Pick<SetUpCase, 'lighting' | 'mains'> => ({ lighting, mains: mains === '60' ? 60 : 50 });
 
-const WAYS_TO_SQUARE = ['mirror', 'sides', 'spot'] as const;
-export const squareByOf = ({ squareBy }: Typed): SetUpCase['squareBy'] => WAYS_TO_SQUARE.find((one) => one === squareBy) ?? 'mirror';
-
-export function caseOf(typed: Typed, traits: KitTraits, { unit, distance, reach, focalLength, converter }: Reckoned, { aperture }: Rig, start: Steps): SetUpCase {
+export function caseOf(picks: Picks, traits: KitTraits, { unit, distance, reach, focalLength, converter }: Reckoned, { aperture }: Rig, start: Steps): SetUpCase {
   return {
     practice: false,
-    version: typed.version === 'short' ? 'short' : 'long',
+    version: picks.version,
     body: { stabiliser: traits.bodyStabiliser, liveView: traits.liveView, rearButton: traits.rearButton, manualAtBody: traits.manualAtBody },
     lens: { stabiliser: traits.lensStabiliser, zoom: traits.zoom, heavy: traits.heavy },
     converter,
     focalLength,
     aperture,
     distance: millimetres(distance - reach),
-    measuredFrom: typed.from === 'film plane' ? 'film plane' : 'front of lens',
+    measuredFrom: picks.from,
     unit,
-    ...lampsOf(typed),
-    squareBy: squareByOf(typed),
+    ...lampsOf(picks),
+    squareBy: picks.squareBy,
     start,
   };
 }

@@ -2,7 +2,6 @@
 import { fits } from '../../optics/fits.ts';
 import { illuminance, LightThresholds, lightVerdict, WHITE_PAPER } from '../../optics/light.ts';
 import { flickerShows } from '../../optics/lamps.ts';
-import { readNumber } from '../../optics/quantity.ts';
 import { lampCautions } from '../../optics/setUp/caution.ts';
 import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
@@ -10,19 +9,19 @@ import { Cautions } from './cautions.tsx';
 import { lampsOf } from './given.ts';
 import { Says } from './fact.tsx';
 import { lightReading } from './readings.ts';
-import { typedAt } from './fields.ts';
-import type { Typed } from './untyped.ts';
+import { valueOf } from './entry.ts';
+import { enteredAt, type Entered } from './fields.ts';
 import { Choosing, Typing } from './typing.tsx';
 
 export function LightCard() {
   const { light: say, choices } = words('bench');
-  const typed = typedAt(useSurroundings().bench);
-  const { lighting, mains } = lampsOf(typed);
+  const entered = enteredAt(useSurroundings().bench);
+  const { lighting, mains } = lampsOf(entered.picks);
   return (
     <section class="card" aria-labelledby="bench-light">
       <h2 id="bench-light">{say.title}</h2>
       <LightFields />
-      <Says>{exposureInWords(typed)}</Says>
+      <Says>{exposureInWords(entered)}</Says>
       <details>
         <summary>{say.finer}</summary>
         <div class="stack">
@@ -45,15 +44,15 @@ export const LightFields = () => (
   </div>
 );
 
-/** The verdict on what is typed, or what to enter. */
-export function exposureInWords(typed: Typed): string {
+/** The verdict on what is entered, or what to enter. */
+export function exposureInWords(entered: Entered): string {
   const { light, fault } = words('bench');
-  const read = lightReading(typed);
+  const read = lightReading(entered);
   if (!read.ok) return fault(read.fault);
-  const thresholds = fits(LightThresholds, { fine: readNumber(typed.fine), plenty: readNumber(typed.plenty) });
+  const thresholds = fits(LightThresholds, { fine: valueOf(entered.fine), plenty: valueOf(entered.plenty) });
   if (!thresholds.ok) return fault(thresholds.fault);
   const { ev, shutter } = read.value;
-  const { lighting, mains } = lampsOf(typed);
+  const { lighting, mains } = lampsOf(entered.picks);
   return light.verdict({
     ev,
     onGrey: illuminance(ev),

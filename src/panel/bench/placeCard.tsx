@@ -4,20 +4,19 @@ import { shareOfDepth } from '../../optics/depthOfField.ts';
 import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
 import { Says } from './fact.tsx';
-import { typedAt } from './fields.ts';
-import type { Typed } from './untyped.ts';
-import { placementReading, rampErrorTyped } from './readings.ts';
+import { enteredAt, type Entered } from './fields.ts';
+import { placementReading, rampErrorEntered } from './readings.ts';
 import type { Reckoned } from './reckon.ts';
 import { Typing } from './typing.tsx';
 
 export function PlaceCard({ reckoned }: { readonly reckoned: Reckoned }) {
   const { title, finer } = words('bench').place;
-  const typed = typedAt(useSurroundings().bench);
+  const entered = enteredAt(useSurroundings().bench);
   return (
     <section class="card" aria-labelledby="bench-place">
       <h2 id="bench-place">{title}</h2>
       <Typing field="rampReading" />
-      {typed.rampReading.trim() !== '' && <Says>{rampInWords(typed, reckoned)}</Says>}
+      {entered.rampReading !== null && <Says>{rampInWords(entered, reckoned)}</Says>}
       <details>
         <summary>{finer}</summary>
         <div class="stack">
@@ -26,23 +25,23 @@ export function PlaceCard({ reckoned }: { readonly reckoned: Reckoned }) {
         </div>
       </details>
       <Typing field="share" />
-      {typed.share.trim() !== '' && <Says>{shareInWords(typed, reckoned)}</Says>}
+      {entered.share !== null && <Says>{shareInWords(entered, reckoned)}</Says>}
     </section>
   );
 }
 
-function rampInWords(typed: Typed, reckoned: Reckoned): string {
+function rampInWords(entered: Entered, reckoned: Reckoned): string {
   const { place, fault } = words('bench');
-  const error = rampErrorTyped(typed, reckoned);
+  const error = rampErrorEntered(entered, reckoned);
   if (!error.ok) return fault(error.fault);
   if (error.value === 0) return place.onTarget;
   const known = reckoned.bench?.ok ? reckoned.bench.value : null;
   return place.focus(error.value, reckoned.unit, known && { share: shareOfDepth(error.value, known.depth), steps: Math.abs(error.value) / known.step });
 }
 
-function shareInWords(typed: Typed, { bench }: Reckoned): string {
+function shareInWords(entered: Entered, { bench }: Reckoned): string {
   const { place, fault } = words('bench');
-  const share = placementReading(typed);
+  const share = placementReading(entered);
   if (!share.ok) return fault(share.fault);
   if (!bench?.ok) return place.wanted;
   const { front, total } = bench.value.depth;

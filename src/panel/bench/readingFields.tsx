@@ -8,13 +8,13 @@ import { LightFields, exposureInWords } from './lightCard.tsx';
 import type { Reckoned } from './reckon.ts';
 import { SquareFields, squareInWords } from './squareCard.tsx';
 import { Typing } from './typing.tsx';
-import { typedAt } from './fields.ts';
+import { enteredAt } from './fields.ts';
 
 export type Typable = Exclude<ReadingKind, 'live view'>;
 
 export function ReadingFields({ kind, reckoned }: { readonly kind: Typable; readonly reckoned: Reckoned }) {
   const say = words('bench');
-  const typed = typedAt(useSurroundings().bench);
+  const entered = enteredAt(useSurroundings().bench);
   const { faults, print, unit } = reckoned;
   switch (kind) {
     case 'old value':
@@ -32,7 +32,7 @@ export function ReadingFields({ kind, reckoned }: { readonly kind: Typable; read
       return (
         <>
           <LightFields />
-          {typed.iso && typed.metered && typed.shutter && <Says>{exposureInWords(typed)}</Says>}
+          {entered.iso && entered.metered && entered.shutter && <Says>{exposureInWords(entered)}</Says>}
         </>
       );
     case 'placement':
@@ -41,11 +41,11 @@ export function ReadingFields({ kind, reckoned }: { readonly kind: Typable; read
     case 'spot':
     case 'sides': {
       const corners = cornersOf(reckoned);
-      const entered = kind !== 'sides' ? typed[kind] : typed.left && typed.right && typed.top && typed.bottom;
+      const whole = kind !== 'sides' ? entered[kind] : entered.left && entered.right && entered.top && entered.bottom;
       return (
         <>
           <SquareFields by={kind} corners={corners} />
-          {entered && <Says>{squareInWords(typed, reckoned, corners)}</Says>}
+          {whole && <Says>{squareInWords(entered, reckoned, corners)}</Says>}
         </>
       );
     }

@@ -10,11 +10,9 @@ import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
 import { Cautions } from './cautions.tsx';
 import { Says } from './fact.tsx';
-import { squareByOf } from './given.ts';
 import { mirrorReading, roomFor, sidesTilt, spotReading } from './readings.ts';
 import type { Reckoned } from './reckon.ts';
-import { typedAt } from './fields.ts';
-import type { Typed } from './untyped.ts';
+import { enteredAt, type Entered } from './fields.ts';
 import { Choosing, Typing } from './typing.tsx';
 
 interface Props {
@@ -25,15 +23,15 @@ interface Props {
 
 export function SquareCard({ reckoned, corners }: Props) {
   const { square: say, choices } = words('bench');
-  const typed = typedAt(useSurroundings().bench);
-  const by = squareByOf(typed);
+  const entered = enteredAt(useSurroundings().bench);
+  const by = entered.picks.squareBy;
   return (
     <section class="card" aria-labelledby="bench-square">
       <h2 id="bench-square">{say.title}</h2>
       <Allowed reckoned={reckoned} />
       <Choosing field="squareBy" from={choices.squareBy} />
       <SquareFields by={by} corners={corners} />
-      <Says>{squareInWords(typed, reckoned, corners)}</Says>
+      <Says>{squareInWords(entered, reckoned, corners)}</Says>
       <Cautions all={SQUARING[by]} />
     </section>
   );
@@ -67,17 +65,17 @@ export function SquareFields({ by, corners }: { readonly by: SetUpCase['squareBy
   );
 }
 
-/** The verdict on what is typed, or what to enter. */
-export function squareInWords(typed: Typed, reckoned: Reckoned, corners: Props['corners']): string {
+/** The verdict on what is entered, or what to enter. */
+export function squareInWords(entered: Entered, reckoned: Reckoned, corners: Props['corners']): string {
   const { square, fault } = words('bench');
-  const by = squareByOf(typed);
+  const by = entered.picks.squareBy;
   const allowed = reckoned.bench?.ok ? reckoned.bench.value.allowedTilt : null;
   if (by === 'sides') {
-    const tilt = sidesTilt(typed, reckoned, corners);
+    const tilt = sidesTilt(entered, reckoned, corners);
     if (!tilt.ok) return fault(tilt.fault);
     return allowed === null ? '' : square.bySides(tilt.value, allowed, judgeTilt(tilt.value, allowed, roomFor(reckoned)));
   }
-  const read = by === 'spot' ? spotReading(typed, reckoned) : mirrorReading(typed, reckoned);
+  const read = by === 'spot' ? spotReading(entered, reckoned) : mirrorReading(entered, reckoned);
   if (!read.ok) return fault(read.fault);
   const { tilt } = read.value;
   return allowed === null ? '' : square.tilted(by, tilt, stepsOf(tilt, reckoned), tilt <= allowed);

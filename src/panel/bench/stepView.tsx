@@ -10,7 +10,7 @@ import { cornersOf } from './given.ts';
 import { ReadingFields, type Typable } from './readingFields.tsx';
 import { readingOf } from './readings.ts';
 import type { Reckoned } from './reckon.ts';
-import { typedAt } from './fields.ts';
+import { enteredAt } from './fields.ts';
 
 interface Props {
   readonly step: SetUpStep;
@@ -54,7 +54,7 @@ function Entry({ kind, reckoned, onRead }: Pick<Props, 'reckoned' | 'onRead'> & 
   const [fault, setFault] = useState('');
   const keep = (event: Event): void => {
     event.preventDefault();
-    const reading = readingOf(kind, typedAt(bench), reckoned, cornersOf(reckoned));
+    const reading = readingOf(kind, enteredAt(bench), reckoned, cornersOf(reckoned));
     setFault(reading.ok ? '' : words('bench').fault(reading.fault));
     if (reading.ok) onRead(reading.value);
   };

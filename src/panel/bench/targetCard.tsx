@@ -1,5 +1,5 @@
 // The target for this rig: how large it is, the page that prints it, and whether the print came out at true size.
-import { sheetCount, type PaperName } from '../../optics/print/sheets.ts';
+import { sheetCount } from '../../optics/print/sheets.ts';
 import { drawTarget, SCALE } from '../../optics/print/target.ts';
 import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
@@ -8,14 +8,14 @@ import { targetAddress } from './given.ts';
 import type { Reckoned } from './reckon.ts';
 import type { BenchSubject } from './subject.ts';
 import { Choosing, Typing } from './typing.tsx';
-import { typedAt } from './fields.ts';
+import { enteredAt } from './fields.ts';
 
 export function TargetCard({ subject, reckoned }: { readonly subject: BenchSubject; readonly reckoned: Reckoned }) {
   const { target: say, choices, fault } = words('bench');
   const printed = words('print');
   const { session, bench } = useSurroundings();
   const { rig, print, faults, unit, distance, focalLength } = reckoned;
-  const paper: PaperName = typedAt(bench).paper === 'Letter' ? 'Letter' : 'A4';
+  const { paper } = enteredAt(bench).picks;
   const whose = printed.whose({ ...subject, focalLength, distance, unit, day: session.now.value });
   const address = rig && targetAddress(rig, reckoned, whose, paper);
   const target = reckoned.bench?.ok ? reckoned.bench.value.target : null;

@@ -17,7 +17,7 @@ import { newWalking } from './walking.ts';
 import { WalkDone } from './walkDone.tsx';
 import { WalkSwitch } from './walkSwitch.tsx';
 import { write, writtenDown } from './writtenDown.ts';
-import { traitsAt, typedAt } from './fields.ts';
+import { enteredAt, traitsAt } from './fields.ts';
 
 export function WalkScreen() {
   const { way } = useSurroundings();
@@ -41,9 +41,9 @@ function Walk({ standing: { subject, reckoned } }: { readonly standing: Extract<
   /** The steps stay as they were when the walk began. */
   const [begun] = useState(() => {
     if (!reckoned.rig) return null;
-    const typed = typedAt(bench);
-    const given = caseOf(typed, traitsAt(bench), reckoned, reckoned.rig, session.sweep.peek()?.dialled ?? steps(0));
-    return newWalking(given, writtenDown(session, bench, subject, typed, reckoned));
+    const entered = enteredAt(bench);
+    const given = caseOf(entered.picks, traitsAt(bench), reckoned, reckoned.rig, session.sweep.peek()?.dialled ?? steps(0));
+    return newWalking(given, writtenDown(session, bench, subject, entered, reckoned));
   });
   const [isKept, setKept] = useState(true);
   const move = useCallback(
