@@ -35,7 +35,7 @@ interface Choices {
 }
 
 /** A figure and, smaller, what it is to be read with. */
-interface Figure {
+export interface Figure {
   readonly name: string;
   readonly value: string;
   readonly note?: string;

@@ -1,11 +1,6 @@
 // The figures of the bench with their names, and a sentence that does not fit anywhere else.
 import { Fragment, type ComponentChildren } from 'preact';
-
-interface Figure {
-  readonly name: string;
-  readonly value: string;
-  readonly note?: string;
-}
+import type { Figure } from '../../words/benchWords.ts';
 
 export function Facts({ all }: { readonly all: readonly Figure[] }) {
   return (
