@@ -3,9 +3,10 @@
 // converter.
 import * as v from 'valibot';
 import { millimetres, type Millimetres } from '../units.ts';
-import { fNumber, writeNumber, type FNumber } from './quantity.ts';
+import { plain } from './fault.ts';
+import { fNumber, type FNumber } from './quantity.ts';
 
-const FACTOR = 'Enter the converter\u2019s factor as it is engraved, from 1 to 3: such as 1.4.';
+const FACTOR = plain('no factor');
 export const ConverterFactor = v.pipe(
   v.number(FACTOR),
   v.minValue(1, FACTOR),
@@ -27,12 +28,3 @@ export const convertedError = (factor: ConverterFactor) => ({
   /** The body's error in steps: its length stays. */
   bodySteps: 1 / factor,
 });
-
-/** What the converter does to the aperture and to a correction, for the screen; `effective` is the aperture with it. */
-export function convertedInWords(factor: ConverterFactor, effective: FNumber): string {
-  const { lensSteps, bodySteps } = convertedError(factor);
-  return (
-    `With the converter the aperture is f/${writeNumber(effective, 1)}. An error of the lens counts ` +
-    `${writeNumber(lensSteps, 2)} times as many steps, one of the body ${writeNumber(bodySteps, 2)} times: measure it by itself.`
-  );
-}

@@ -4,10 +4,11 @@
 // is converted first.
 import { millimetres, type Millimetres } from '../units.ts';
 import { usualDistance } from '../kit/kit.ts';
-import { failed, got, type Result } from '../result.ts';
-import { writeDistance, type DistanceUnit } from './length.ts';
+import { answered, cannot, type Answer } from '../result.ts';
+import type { BenchFault } from './fault.ts';
 import { distanceFor } from './magnification.ts';
-import { writeNumber, type Magnification } from './quantity.ts';
+import type { Magnification } from './quantity.ts';
+import type { DistanceUnit } from './writtenLength.ts';
 
 /** The lens as it stands in front of the body, a converter counted in. */
 export interface StandingLens {
@@ -29,7 +30,6 @@ export interface BenchDistance {
   /** Distance over focal length. */
   readonly multiple: number;
   readonly stands: 'usual' | 'short' | 'near' | 'far' | 'at closest focus';
-  readonly say: string;
 }
 
 const USUAL = 50;
@@ -41,18 +41,15 @@ export const usualRange = (focalLength: Millimetres): readonly [Millimetres, Mil
   usualDistance(focalLength),
 ];
 
-/** The distance for this wish, with a sentence on what it is good for; refused below the closest focus. */
-export function benchDistance(lens: StandingLens, wish: DistanceWish, unit: DistanceUnit): Result<BenchDistance> {
+/** The distance for this wish, and what it is good for; refused below the closest focus. The unit is only for what is said. */
+export function benchDistance(lens: StandingLens, wish: DistanceWish, unit: DistanceUnit): Answer<BenchDistance, BenchFault> {
   const { focalLength, closestFocus } = lens;
   const wanted = wantedDistance(focalLength, wish);
   if (closestFocus !== null && wanted < closestFocus) {
-    if (wish.wish === 'usual') return got(judged(focalLength, closestFocus, unit, true));
-    return failed(
-      `${writeDistance(wanted, unit)} is nearer than this lens can focus:` +
-        ` put the target at ${writeDistance(closestFocus, unit)} or farther, measured from the film-plane mark.`,
-    );
+    if (wish.wish === 'usual') return answered(judged(focalLength, closestFocus, true));
+    return cannot({ is: 'nearer than its closest focus', wanted, closest: closestFocus, unit });
   }
-  return got(judged(focalLength, wanted, unit, closestFocus !== null && wanted <= closestFocus * 1.02));
+  return answered(judged(focalLength, wanted, closestFocus !== null && wanted <= closestFocus * 1.02));
 }
 
 function wantedDistance(focalLength: Millimetres, wish: DistanceWish): Millimetres {
@@ -68,10 +65,9 @@ function wantedDistance(focalLength: Millimetres, wish: DistanceWish): Millimetr
   }
 }
 
-function judged(focalLength: Millimetres, distance: Millimetres, unit: DistanceUnit, closest: boolean): BenchDistance {
+function judged(focalLength: Millimetres, distance: Millimetres, closest: boolean): BenchDistance {
   const multiple = distance / focalLength;
-  const stands = closest ? 'at closest focus' : standing(multiple);
-  return { distance, multiple, stands, say: sentence(stands, multiple, distance, focalLength, unit) };
+  return { distance, multiple, stands: closest ? 'at closest focus' : standing(multiple) };
 }
 
 function standing(multiple: number): Exclude<BenchDistance['stands'], 'at closest focus'> {
@@ -79,30 +75,4 @@ function standing(multiple: number): Exclude<BenchDistance['stands'], 'at closes
   if (multiple < SHORTEST * 0.99) return 'near';
   if (multiple < USUAL * 0.99) return 'short';
   return multiple <= USUAL * 1.01 ? 'usual' : 'far';
-}
-
-function sentence(
-  stands: BenchDistance['stands'],
-  multiple: number,
-  distance: Millimetres,
-  focalLength: Millimetres,
-  unit: DistanceUnit,
-): string {
-  const times = writeNumber(multiple, multiple < 10 ? 1 : 0);
-  const where = `${writeDistance(distance, unit)} from the film plane, ${times} focal lengths`;
-  switch (stands) {
-    case 'usual':
-      return `${where}: the general-purpose distance.`;
-    case 'short':
-      return `${where}: short, but it will do; measure again farther away if you use the lens far away.`;
-    case 'near':
-      return (
-        `${where}: the value will hold for close work only; for general use stand at least ` +
-        `${writeDistance(usualRange(focalLength)[0], unit)} away.`
-      );
-    case 'far':
-      return `${where}: right where the lens is used that far away; make the target large and the light bright.`;
-    case 'at closest focus':
-      return `${where}: this lens\u2019s closest focus; the value will hold for close work, and may differ farther away.`;
-  }
 }

@@ -1,7 +1,8 @@
 // ISO, aperture and shutter as the camera writes them. On most displays a bare whole number is a fraction of a second
 // and seconds bear a mark: 125 is 1/125 s, 2" is two seconds, 1"3 is 1.3 s (common practice, no source).
 import { seconds, type Seconds } from '../units.ts';
-import { failed, got, type Result } from '../result.ts';
+import { answered, cannot, type Answer } from '../result.ts';
+import type { BenchFault } from './fault.ts';
 import { fits } from './fits.ts';
 import { FNumber, readCount, readNumber } from './quantity.ts';
 
@@ -13,19 +14,19 @@ export interface Exposure {
 }
 
 /** "2.8", "f/2.8", "F2,8", "1:2.8". */
-export const readAperture = (text: string): Result<FNumber> =>
+export const readAperture = (text: string): Answer<FNumber, BenchFault> =>
   fits(FNumber, readNumber(text.trim().replace(/^(f\s*\/?|1\s*:)\s*/i, '')));
 
-export function readIsoSpeed(text: string): Result<number> {
+export function readIsoSpeed(text: string): Answer<number, BenchFault> {
   const iso = readCount(text.trim().replace(/^iso\s*/i, ''));
-  if (iso !== null && iso >= 6 && iso <= 3_300_000) return got(iso);
-  return failed('Enter the ISO speed as the camera shows it, such as 400.');
+  if (iso !== null && iso >= 6 && iso <= 3_300_000) return answered(iso);
+  return cannot({ is: 'no iso speed' });
 }
 
-const SHUTTER = 'Write the shutter as 1/125 for a fraction of a second, or as 2" for whole seconds.';
+const NO_SHUTTER = cannot<BenchFault>({ is: 'no shutter' });
 
 /** "1/125", "1/125 s", "125", "0.5", `2"`, `1"3`, "2 s". A bare 2 or 3 could mean either, so it is asked again. */
-export function readShutter(text: string): Result<Seconds> {
+export function readShutter(text: string): Answer<Seconds, BenchFault> {
   const plain = text
     .trim()
     .toLowerCase()
@@ -37,9 +38,9 @@ export function readShutter(text: string): Result<Seconds> {
   if (marked) return inRange(Number(`${marked[1]}.${marked[2]}0`));
   if (said !== undefined) return inRange(readNumber(said) ?? Number.NaN);
   const bare = readNumber(plain) ?? Number.NaN;
-  if (bare === 2 || bare === 3) return failed(SHUTTER);
+  if (bare === 2 || bare === 3) return NO_SHUTTER;
   return inRange(Number.isInteger(bare) && bare >= 4 ? 1 / bare : bare);
 }
 
-const inRange = (time: number): Result<Seconds> =>
-  time >= 1 / 64_000 && time <= 3600 ? got(seconds(time)) : failed(SHUTTER);
+const inRange = (time: number): Answer<Seconds, BenchFault> =>
+  time >= 1 / 64_000 && time <= 3600 ? answered(seconds(time)) : NO_SHUTTER;

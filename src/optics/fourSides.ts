@@ -4,8 +4,9 @@
 // second order about two). The lever is w/(2u), so a small far target shows little: the answer carries how far it can
 // be trusted.
 import { millimetres, type Millimetres } from '../units.ts';
-import { failed, got, type Result } from '../result.ts';
-import { degrees, fromRadians, radians, writeNumber, type Degrees } from './quantity.ts';
+import { answered, cannot, type Answer } from '../result.ts';
+import type { BenchFault } from './fault.ts';
+import { degrees, fromRadians, radians, type Degrees } from './quantity.ts';
 
 /** Lengths in live view, in pixels or millimetres of the screen: any unit, the same for all four. */
 export interface FourSides {
@@ -37,20 +38,15 @@ export interface Tilt {
 const MOST = 30;
 
 /** `error`: one standard deviation of one length, as a share of it (0.005 for half a per cent). */
-export function tiltFromSides(sides: FourSides, rectangle: MeasuredRectangle, error: number): Result<Tilt> {
+export function tiltFromSides(sides: FourSides, rectangle: MeasuredRectangle, error: number): Answer<Tilt, BenchFault> {
   if (![sides.left, sides.right, sides.top, sides.bottom].every((length) => length > 0 && Number.isFinite(length))) {
-    return failed('Enter all four sides as they measure in live view, each above zero.');
+    return cannot({ is: 'no sides' });
   }
   const sideways = lever(sides.left, sides.right, rectangle.fromLens, rectangle.width);
   const leaning = lever(sides.top, sides.bottom, rectangle.fromLens, rectangle.height);
-  if (Math.max(Math.abs(sideways), Math.abs(leaning)) > Math.sin((MOST * Math.PI) / 180)) {
-    return failed(
-      `That would be a tilt of more than ${MOST}\u00b0: measure the sides again, and check the target\u2019s size` +
-        ' and distance.',
-    );
-  }
+  if (Math.max(Math.abs(sideways), Math.abs(leaning)) > Math.sin((MOST * Math.PI) / 180)) return cannot({ is: 'tilt too large', most: MOST });
   const arm = (2 * rectangle.fromLens) / Math.min(rectangle.width, rectangle.height);
-  return got({
+  return answered({
     sideways: fromRadians(Math.asin(sideways)),
     leaning: fromRadians(Math.asin(leaning)),
     whole: fromRadians(Math.asin(Math.min(1, Math.hypot(sideways, leaning)))),
@@ -60,8 +56,6 @@ export function tiltFromSides(sides: FourSides, rectangle: MeasuredRectangle, er
 
 const lever = (near: number, far: number, distance: Millimetres, size: Millimetres): number =>
   ((2 * distance) / size) * ((near - far) / (near + far));
-
-export type Squareness = 'square' | 'turn' | 'cannot tell';
 
 /** What the camera sees where the target stands, and how well a length is measured there. */
 export interface Room {
@@ -74,35 +68,31 @@ export interface Room {
 export const rectangleFor = (uncertainty: Degrees, { fromLens, error }: Room): Millimetres =>
   millimetres((Math.SQRT2 * fromLens * error) / Math.sin(radians(uncertainty)));
 
+export type Edge = 'left' | 'right' | 'top' | 'bottom';
+
+/** How to measure finer: marks so far apart both ways, any larger rectangle, or no rectangle of this picture. */
+export type Finer = { readonly by: 'marks'; readonly apart: Millimetres } | { readonly by: 'a larger rectangle' } | { readonly by: 'the mirror alone' };
+
+export type Squareness =
+  | { readonly verdict: 'square' }
+  /** These edges stand nearer and go back. */
+  | { readonly verdict: 'turn'; readonly away: readonly Edge[] }
+  | { readonly verdict: 'cannot tell'; readonly finer: Finer };
+
 /** Against what is allowed: a tilt within twice its own uncertainty of the bound is not told apart from it. */
-export function judgeTilt(tilt: Tilt, allowed: Degrees, room?: Room): { readonly verdict: Squareness; readonly say: string } {
-  const figure = `Tilted ${writeNumber(tilt.whole, 1)}\u00b0, give or take ${writeNumber(2 * tilt.uncertainty, 1)}\u00b0`;
-  if (tilt.whole + 2 * tilt.uncertainty <= allowed) return { verdict: 'square', say: `${figure}: square enough.` };
-  if (tilt.whole - 2 * tilt.uncertainty > allowed) return { verdict: 'turn', say: `${figure}: ${whichWay(tilt)}.` };
-  return {
-    verdict: 'cannot tell',
-    say:
-      `${figure}: too rough to tell ${writeNumber(allowed, 1)}\u00b0; ${finer(allowed, room)}`,
-  };
+export function judgeTilt(tilt: Tilt, allowed: Degrees, room?: Room): Squareness {
+  if (tilt.whole + 2 * tilt.uncertainty <= allowed) return { verdict: 'square' };
+  if (tilt.whole - 2 * tilt.uncertainty > allowed) return { verdict: 'turn', away: nearerEdges(tilt) };
+  return { verdict: 'cannot tell', finer: finer(allowed, room) };
 }
 
-/** How to measure finer: a rectangle as large as it takes, if the picture holds it. */
-function finer(allowed: Degrees, room: Room | undefined): string {
-  if (room === undefined) return 'measure a larger rectangle, or use the mirror.';
-  const least = rectangleFor(degrees(allowed / 4), room);
-  if (least <= Math.min(room.seen.width, room.seen.height)) {
-    return `measure marks on the board at least ${writeNumber(least, 0)} mm apart both ways, or use the mirror.`;
-  }
-  return 'no rectangle in this picture is large enough for lengths read to half a per cent, so use the mirror.';
+function finer(allowed: Degrees, room: Room | undefined): Finer {
+  if (room === undefined) return { by: 'a larger rectangle' };
+  const apart = rectangleFor(degrees(allowed / 4), room);
+  return apart <= Math.min(room.seen.width, room.seen.height) ? { by: 'marks', apart } : { by: 'the mirror alone' };
 }
 
-/** Which edge to move: the one that stands nearer goes back. */
-export function whichWay({ sideways, leaning }: Tilt): string {
-  const turns: string[] = [];
-  if (Math.abs(sideways) >= Math.abs(leaning) / 3) turns.push(sideways > 0 ? 'left' : 'right');
-  if (Math.abs(leaning) > Math.abs(sideways) / 3) turns.push(leaning > 0 ? 'top' : 'bottom');
-  return (
-    `turn the target so that its ${turns.join(' and its ')} edge${turns.length > 1 ? 's go' : ' goes'} away from ` +
-    'the camera'
-  );
-}
+export const nearerEdges = ({ sideways, leaning }: Pick<Tilt, 'sideways' | 'leaning'>): readonly Edge[] => [
+  ...(Math.abs(sideways) >= Math.abs(leaning) / 3 ? [sideways > 0 ? ('left' as const) : ('right' as const)] : []),
+  ...(Math.abs(leaning) > Math.abs(sideways) / 3 ? [leaning > 0 ? ('top' as const) : ('bottom' as const)] : []),
+];

@@ -3,7 +3,8 @@
 import { seconds, type Seconds } from '../units.ts';
 
 export type Mains = 50 | 60;
-export type Lighting = 'daylight' | 'steady lamp' | 'mains lamp' | 'warm lamp';
+export const LIGHTINGS = ['daylight', 'steady lamp', 'mains lamp', 'warm lamp'] as const;
+export type Lighting = (typeof LIGHTINGS)[number];
 
 /** Swells in a second, and the time from one to the next. */
 export const flicker = (mains: Mains): { readonly hertz: number; readonly period: Seconds } => ({
@@ -18,19 +19,6 @@ function evenExposure(mains: Mains, shutter: Seconds): boolean {
   return swells > 20 || (whole >= 1 && Math.abs(swells - whole) <= 0.1 * whole);
 }
 
-/** Whether mains lamps spoil a photograph at this shutter, in words; null where they do not. */
-export function shutterCaution(lighting: Lighting, mains: Mains, shutter: Seconds): string | null {
-  const swells = lighting === 'mains lamp' || lighting === 'warm lamp';
-  if (!swells || evenExposure(mains, shutter)) return null;
-  return `At this shutter the lamps\u2019 flicker changes the exposure from one photograph to the next: choose 1/${2 * mains} s or a whole multiple of it.`;
-}
-
-/** What to say of the light chosen; nothing for daylight and steady lamps. */
-export function lightCautions(lighting: Lighting, mains: Mains): string[] {
-  if (lighting === 'daylight' || lighting === 'steady lamp') return [];
-  const flickers =
-    `Lamps on ${mains} Hz mains flicker ${2 * mains} times a second: if the light wavers, use a lamp without flicker,` +
-    ` and expose photographs for 1/${2 * mains} s or longer.`;
-  const warm = 'Warm light can focus a little behind or before daylight: measure in the light you photograph in.';
-  return lighting === 'warm lamp' ? [flickers, warm] : [flickers];
-}
+/** Whether mains lamps make a photograph at this shutter differ from the next one. */
+export const flickerShows = (lighting: Lighting, mains: Mains, shutter: Seconds): boolean =>
+  (lighting === 'mains lamp' || lighting === 'warm lamp') && !evenExposure(mains, shutter);

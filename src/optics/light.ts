@@ -4,6 +4,7 @@
 import * as v from 'valibot';
 import type { Seconds } from '../units.ts';
 import type { Exposure } from './exposure.ts';
+import { plain } from './fault.ts';
 import { Ev, ev, lux, type FNumber, type Lux } from './quantity.ts';
 import { exactAperture, exactIso, exactShutter } from './stops.ts';
 
@@ -31,7 +32,7 @@ export const illuminance = (ev100: Ev, sentBack: number = MID_GREY): Lux => lux(
 /** Where light is enough, as EV at ISO 100 (common practice, no source: settable). */
 export const LightThresholds = v.pipe(
   v.object({ fine: Ev, plenty: Ev }),
-  v.check(({ fine, plenty }) => fine < plenty, 'Set plenty above fine.'),
+  v.check(({ fine, plenty }) => fine < plenty, plain('plenty below fine')),
 );
 export type LightThresholds = v.InferOutput<typeof LightThresholds>;
 export const USUAL_LIGHT: LightThresholds = { fine: ev(7), plenty: ev(9) };
@@ -42,9 +43,3 @@ export function lightVerdict(ev100: Ev, thresholds: LightThresholds = USUAL_LIGH
   if (ev100 < thresholds.fine) return 'too dim';
   return ev100 < thresholds.plenty ? 'fine' : 'plenty';
 }
-
-export const LIGHT_SENTENCES: Record<LightVerdict, string> = {
-  'too dim': 'Too dim for good phase detection: add light or bring the lamps nearer, then read the camera again.',
-  fine: 'Light enough.',
-  plenty: 'Plenty of light.',
-};

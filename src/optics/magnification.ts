@@ -3,38 +3,26 @@
 // m + 1/m + 2 = D/f with D from the film plane. Lenses that focus inside shorten their focal length as they focus near,
 // so the length of a known scale on the sensor is the better measure, and depth of field uses it when known.
 import { millimetres, type Millimetres } from '../units.ts';
-import { failed, type Result } from '../result.ts';
+import { cannot, type Answer } from '../result.ts';
+import type { BenchFault } from './fault.ts';
 import { fits } from './fits.ts';
-import { writeDistance } from './length.ts';
-import { Magnification, writeNumber } from './quantity.ts';
+import type { MeasuredFrom } from './measuredFrom.ts';
+import { Magnification } from './quantity.ts';
 
-/** Where the tape measure was put: the two ways differ by the length of the lens and are never mixed. */
-export type MeasuredFrom = 'film plane' | 'front of lens';
 export interface MeasuredDistance {
   readonly from: MeasuredFrom;
   readonly distance: Millimetres;
 }
-
-/** After "from the". */
-export const FROM_WORDS: Record<MeasuredFrom, string> = {
-  'film plane': 'film plane',
-  'front of lens': 'front of the lens',
-};
 
 /** The same distance from the film plane; `reach` runs from the film-plane mark to the lens's front rim. */
 export const fromFilmPlane = (measured: MeasuredDistance, reach: Millimetres): Millimetres =>
   measured.from === 'film plane' ? measured.distance : millimetres(measured.distance + reach);
 
 /** Thin lens. The front of the lens stands for the lens itself, which is right to a few centimetres. */
-export function thinLensMagnification(focalLength: Millimetres, measured: MeasuredDistance): Result<Magnification> {
+export function thinLensMagnification(focalLength: Millimetres, measured: MeasuredDistance): Answer<Magnification, BenchFault> {
   const { distance, from } = measured;
   const least = from === 'film plane' ? 4 * focalLength : focalLength;
-  if (distance < least || (from === 'front of lens' && distance === least)) {
-    return failed(
-      `A plain ${writeNumber(focalLength, 0)} mm lens cannot focus at ${writeDistance(distance, 'm')} from the ${FROM_WORDS[from]}:` +
-        ' measure the distance again, or measure the magnification on the target\u2019s scale.',
-    );
-  }
+  if (distance < least || (from === 'front of lens' && distance === least)) return cannot({ is: 'no focus so near', focalLength, distance, from });
   if (from === 'front of lens') return fits(Magnification, focalLength / (distance - focalLength));
   const half = distance / focalLength / 2 - 1;
   // The smaller root of m + 1/m = 2·half, in the form that loses no digits at long distances.
@@ -50,11 +38,10 @@ export const lensToTarget = (focalLength: Millimetres, m: Magnification): Millim
   millimetres(focalLength * (1 + 1 / m));
 
 /** From a length on the target that spans so many pixels of a photograph at full size. */
-export function measuredMagnification(length: Millimetres, pixels: number, pitch: Millimetres): Result<Magnification> {
-  if (!(length > 0)) return failed('Enter the length on the target in millimetres, such as the 100 mm of its scale.');
-  if (!(pixels >= 10))
-    return failed('Count the pixels that the length spans in the full-size photograph: at least 10.');
-  if (!(pitch > 0.0005 && pitch < 0.05)) return failed('Enter the pixel pitch in micrometres, from 0.5 to 50.');
+export function measuredMagnification(length: Millimetres, pixels: number, pitch: Millimetres): Answer<Magnification, BenchFault> {
+  if (!(length > 0)) return cannot({ is: 'no length on the target' });
+  if (!(pixels >= 10)) return cannot({ is: 'no pixels' });
+  if (!(pitch > 0.0005 && pitch < 0.05)) return cannot({ is: 'no pixel pitch' });
   return fits(Magnification, (pixels * pitch) / length);
 }
 

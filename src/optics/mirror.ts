@@ -2,7 +2,8 @@
 // puts its reflection θ (not 2θ) off the middle: f·tan θ on the sensor. A spot of light sent from the camera comes
 // back at twice the angle: d·tan 2θ beside where it left (law of reflection).
 import { millimetres, type Millimetres } from '../units.ts';
-import { failed, got, type Result } from '../result.ts';
+import { answered, cannot, type Answer } from '../result.ts';
+import type { BenchFault } from './fault.ts';
 import { fromRadians, radians, type Degrees } from './quantity.ts';
 
 /** How far from the middle of the picture the lens sees itself. */
@@ -10,12 +11,10 @@ export const mirrorOffset = (focalLength: Millimetres, tilt: Degrees): Millimetr
   millimetres(focalLength * Math.tan(radians(tilt)));
 
 /** The tilt from that offset on the sensor. */
-export function tiltFromMirror(focalLength: Millimetres, offset: Millimetres): Result<Degrees> {
+export function tiltFromMirror(focalLength: Millimetres, offset: Millimetres): Answer<Degrees, BenchFault> {
   const tilt = fromRadians(Math.atan(Math.abs(offset) / focalLength));
-  if (tilt <= 45) return got(tilt);
-  return failed(
-    'That offset is larger than any picture: enter millimetres on the sensor, from the middle of the picture.',
-  );
+  if (tilt <= 45) return answered(tilt);
+  return cannot({ is: 'offset beyond the picture' });
 }
 
 /** How far beside its source a spot of light comes back. */
@@ -23,9 +22,9 @@ export const spotOffset = (distance: Millimetres, tilt: Degrees): Millimetres =>
   millimetres(distance * Math.tan(2 * radians(tilt)));
 
 /** The tilt from how far beside its source a spot of light comes back; `distance` from the source to the mirror. */
-export function tiltFromSpot(distance: Millimetres, offset: Millimetres): Result<Degrees> {
-  if (offset >= 0 && offset <= distance) return got(fromRadians(Math.atan(offset / distance) / 2));
-  return failed('Enter how far the spot comes back from its source in millimetres, 0 where it meets it.');
+export function tiltFromSpot(distance: Millimetres, offset: Millimetres): Answer<Degrees, BenchFault> {
+  if (offset >= 0 && offset <= distance) return answered(fromRadians(Math.atan(offset / distance) / 2));
+  return cannot({ is: 'no spot' });
 }
 
 /** On the sensor, from pixels in the picture. */

@@ -1,40 +1,26 @@
 // The quantities of the bench beside lengths and time. A brand keeps an f-number from being taken for a magnification;
 // each range is wider than any bench needs, so that only a slip falls outside it.
 import * as v from 'valibot';
+import type { PlainFault } from './fault.ts';
 import { numbersIn } from './writtenNumber.ts';
 
-const within = <const Name extends string>(name: Name, least: number, most: number, sentence: string) =>
-  v.pipe(v.number(sentence), v.minValue(least, sentence), v.maxValue(most, sentence), v.brand(name));
+const within = <const Name extends string>(name: Name, least: number, most: number, otherwise: PlainFault) =>
+  v.pipe(v.number(otherwise), v.minValue(least, otherwise), v.maxValue(most, otherwise), v.brand(name));
 
 /** Focal length over entrance pupil, for a subject at infinity, as engraved on the lens. */
-export const FNumber = within(
-  'FNumber',
-  0.7,
-  128,
-  'Enter the aperture as the lens or the camera shows it, such as 2.8: it lies between 0.7 and 128.',
-);
+export const FNumber = within('FNumber', 0.7, 128, 'no aperture');
 export type FNumber = v.InferOutput<typeof FNumber>;
 
 /** Size on the sensor over size at the target. */
-export const Magnification = within(
-  'Magnification',
-  0.0002,
-  10,
-  'Enter the magnification as size on the sensor over size of the target, from 0.0002 to 10: life size is 1.',
-);
+export const Magnification = within('Magnification', 0.0002, 10, 'no magnification');
 export type Magnification = v.InferOutput<typeof Magnification>;
 
 /** An angle, with its sign. */
-export const Degrees = within('Degrees', -90, 90, 'Enter the angle in degrees, from \u221290 to 90.');
+export const Degrees = within('Degrees', -90, 90, 'no angle');
 export type Degrees = v.InferOutput<typeof Degrees>;
 
 /** Exposure value, for the speed that the text beside it names. */
-export const Ev = within(
-  'Ev',
-  -20,
-  40,
-  'Read ISO, aperture and shutter from the camera again: no room is that bright or dark.',
-);
+export const Ev = within('Ev', -20, 40, 'no light value');
 export type Ev = v.InferOutput<typeof Ev>;
 
 export type Lux = number & v.Brand<'Lux'>;

@@ -3,14 +3,15 @@
 // crop factor (common practice), or 0.25 mm on an 8 x 10 inch print over its enlargement of 7.5 (common practice).
 import * as v from 'valibot';
 import { millimetres, type Millimetres } from '../units.ts';
-import { failed, got, type Result } from '../result.ts';
+import { answered, cannot, type Answer } from '../result.ts';
+import type { BenchFault, PlainFault } from './fault.ts';
 
-const side = (least: number, most: number, sentence: string) =>
-  v.pipe(v.number(sentence), v.minValue(least, sentence), v.maxValue(most, sentence), v.brand('Millimetres'));
+const side = (least: number, most: number, otherwise: PlainFault) =>
+  v.pipe(v.number(otherwise), v.minValue(least, otherwise), v.maxValue(most, otherwise), v.brand('Millimetres'));
 
 export const Sensor = v.object({
-  width: side(4, 100, 'Enter the sensor\u2019s width in millimetres, from 4 to 100.'),
-  height: side(3, 100, 'Enter the sensor\u2019s height in millimetres, from 3 to 100.'),
+  width: side(4, 100, 'no sensor width'),
+  height: side(3, 100, 'no sensor height'),
 });
 export type Sensor = v.InferOutput<typeof Sensor>;
 
@@ -29,7 +30,9 @@ export function readSensor(text: string): Sensor {
   const read = v.safeParse(Sensor, { width, height });
   return read.success ? read.output : FULL_FRAME;
 }
-const FULL_FRAME: Sensor = { width: millimetres(36), height: millimetres(24) };
+export const FULL_FRAME: Sensor = { width: millimetres(36), height: millimetres(24) };
+
+export const CircleOfConfusion = side(0.001, 0.2, 'no circle of confusion');
 
 export const ConfusionRule = v.variant('by', [
   v.object({ by: v.literal('diagonal') }),
@@ -37,7 +40,7 @@ export const ConfusionRule = v.variant('by', [
   v.object({ by: v.literal('print') }),
   v.object({
     by: v.literal('own'),
-    diameter: side(0.001, 0.2, 'Enter the circle of confusion in millimetres, from 0.001 to 0.2: 0.03 is usual.'),
+    diameter: CircleOfConfusion,
   }),
 ]);
 export type ConfusionRule = v.InferOutput<typeof ConfusionRule>;
@@ -64,9 +67,9 @@ export function confusion(sensor: Sensor, rule: ConfusionRule): Millimetres {
 export const traditionalConfusion = (crop: number): Millimetres => millimetres(0.03 / crop);
 
 /** The pixel pitch from the photograph's width in pixels at full size. */
-export function pixelPitch(sensor: Sensor, pixelsAcross: number): Result<Millimetres> {
+export function pixelPitch(sensor: Sensor, pixelsAcross: number): Answer<Millimetres, BenchFault> {
   if (!(pixelsAcross >= 500 && pixelsAcross <= 30_000)) {
-    return failed('Enter the width of a full-size photograph in pixels, such as 6000.');
+    return cannot({ is: 'no width of a photograph' });
   }
-  return got(millimetres(sensor.width / pixelsAcross));
+  return answered(millimetres(sensor.width / pixelsAcross));
 }

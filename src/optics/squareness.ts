@@ -3,7 +3,7 @@
 // is allowed.
 import { millimetres, type Millimetres } from '../units.ts';
 import type { Blur } from './depthOfField.ts';
-import { fromRadians, radians, writeNumber, type Degrees, type Magnification } from './quantity.ts';
+import { fromRadians, radians, type Degrees, type Magnification } from './quantity.ts';
 import { stepAtSensor, type StepWorth } from './stepWorth.ts';
 
 /** An AF area's size on the sensor, edge to edge. The detector is often larger than its frame in the viewfinder (from
@@ -24,8 +24,3 @@ export const allowedTilt = (blur: Blur, worth: StepWorth, area: Millimetres, m: 
 /** How much nearer one edge of a target so wide stands than the other. */
 export const depthAcross = (tilt: Degrees, width: Millimetres): Millimetres =>
   millimetres(width * Math.sin(Math.abs(radians(tilt))));
-
-/** The allowance in words, as an angle and as something a tape measure shows. */
-export const tiltSentence = (allowed: Degrees, width: Millimetres): string =>
-  `Square to ${writeNumber(allowed, 1)}\u00b0: across its ${writeNumber(width, 0)} mm` +
-  ` one edge may stand ${writeNumber(depthAcross(allowed, width), 0)} mm nearer than the other.`;

@@ -5,6 +5,8 @@ import { numbersIn } from './writtenNumber.ts';
 
 const MILLIMETRES_IN = { mm: 1, cm: 10, m: 1000, in: 25.4, ft: 304.8 } as const;
 export type LengthUnit = keyof typeof MILLIMETRES_IN;
+/** What distances are written in, unless another unit is said. */
+export type DistanceUnit = 'm' | 'ft';
 
 /** One way to read what was written: the text with no doubt left in it, and its millimetres. */
 export interface LengthRead {

@@ -1,8 +1,8 @@
 // The one thing every page for paper can do.
-import { printWords } from '../words/pages.ts';
+import { paperWords } from '../words/pages.ts';
 
 export const PrintButton = () => (
   <button type="button" class="chief" onClick={() => print()}>
-    {printWords.print}
+    {paperWords.print}
   </button>
 );

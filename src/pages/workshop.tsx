@@ -116,7 +116,7 @@ function SeriesView({ title, series: { holds } }: { readonly title: string; read
 
 /** Not awaited by the script itself: whatever it reads on demand waits until the script has run. */
 async function draw(): Promise<void> {
-  await readWords('conditions');
+  await readWords('conditions', 'readings');
   const place = document.querySelector('#workshop');
   const id = decodeURIComponent(location.hash.slice(1));
   const read = await store.read();

@@ -2,7 +2,7 @@
 import { late } from './parts/late.tsx';
 import type { Place } from './route.ts';
 
-const BenchScreen = late(async () => (await import('./bench/benchScreen.tsx')).BenchScreen);
+const BenchScreen = late(async () => (await import('./bench/benchScreen.tsx')).BenchScreen, 'bench', 'cautions', 'print');
 const BodyScreen = late(async () => (await import('./kit/bodyScreen.tsx')).BodyScreen, 'kit');
 const ConverterScreen = late(async () => (await import('./kit/converterScreen.tsx')).ConverterScreen, 'kit');
 const EnteringScreen = late(async () => (await import('./entering/enteringScreen.tsx')).EnteringScreen, 'entering', 'entered', 'conditions', 'kit');
@@ -14,12 +14,12 @@ const LogbookScreen = late(async () => (await import('./logbook/logbookScreen.ts
 const NextScreen = late(async () => (await import('./start/nextScreen.tsx')).NextScreen, 'start', 'told', 'logbook', 'plan');
 const PlanScreen = late(async () => (await import('./plan/planScreen.tsx')).PlanScreen, 'plan');
 const PracticeScreen = late(async () => (await import('./start/practiceScreen.tsx')).PracticeScreen, 'practice');
-const RecordScreen = late(async () => (await import('./logbook/recordScreen.tsx')).RecordScreen, 'record', 'conditions', 'kit');
+const RecordScreen = late(async () => (await import('./logbook/recordScreen.tsx')).RecordScreen, 'record', 'conditions', 'kit', 'readings');
 const SettingsScreen = late(async () => (await import('./settings/settingsScreen.tsx')).SettingsScreen, 'settings', 'manner', 'sound');
 const SituationScreen = late(async () => (await import('./logbook/situationScreen.tsx')).SituationScreen, 'situation', 'logbook', 'entered', 'conditions', 'kit');
 const TrainingScreen = late(async () => (await import('./training/trainingScreen.tsx')).TrainingScreen, 'training', 'practice');
 const VoiceScreen = late(async () => (await import('./voice/voiceScreen.tsx')).VoiceScreen, 'voice', 'sound', 'logbook');
-const WalkScreen = late(async () => (await import('./bench/walkScreen.tsx')).WalkScreen, 'firstHold');
+const WalkScreen = late(async () => (await import('./bench/walkScreen.tsx')).WalkScreen, 'setUp', 'bench', 'cautions', 'readings', 'firstHold');
 
 export function Elsewhere({ place }: { readonly place: Place }) {
   switch (place.at) {

@@ -1,5 +1,7 @@
 // The areas of the catalogue, and where each language has them. Read with the first area, so that the panel's first script
 // does not carry the list.
+import type { BenchWords } from './benchWords.ts';
+import type { CautionsWords } from './cautionsWords.ts';
 import type { ConditionsWords } from './conditionsWords.ts';
 import type { EnteredWords } from './enteredWords.ts';
 import type { EnteringWords } from './enteringWords.ts';
@@ -10,11 +12,15 @@ import type { KitWords } from './kitWords.ts';
 import type { LogbookWords } from './logbookWords.ts';
 import type { LookUpWords } from './lookUpWords.ts';
 import type { MannerWords } from './mannerWords.ts';
+import type { PlacedWords } from './placedWords.ts';
 import type { PlanWords } from './planWords.ts';
 import type { PracticeWords } from './practiceWords.ts';
+import type { PrintWords } from './printWords.ts';
+import type { ReadingsWords } from './readingsWords.ts';
 import type { RecordWords } from './recordWords.ts';
 import type { SessionWords } from './sessionWords.ts';
 import type { SettingsWords } from './settingsWords.ts';
+import type { SetUpWords } from './setUpWords.ts';
 import type { SituationWords } from './situationWords.ts';
 import type { SoundWords } from './soundWords.ts';
 import type { StartWords } from './startWords.ts';
@@ -25,6 +31,8 @@ import type { VoiceWords } from './voiceWords.ts';
 
 /** The areas and what each can say. */
 export interface Words {
+  readonly bench: BenchWords;
+  readonly cautions: CautionsWords;
   readonly conditions: ConditionsWords;
   readonly entered: EnteredWords;
   readonly entering: EnteringWords;
@@ -35,11 +43,15 @@ export interface Words {
   readonly logbook: LogbookWords;
   readonly lookUp: LookUpWords;
   readonly manner: MannerWords;
+  readonly placed: PlacedWords;
   readonly plan: PlanWords;
   readonly practice: PracticeWords;
+  readonly print: PrintWords;
+  readonly readings: ReadingsWords;
   readonly record: RecordWords;
   readonly session: SessionWords;
   readonly settings: SettingsWords;
+  readonly setUp: SetUpWords;
   readonly situation: SituationWords;
   readonly sound: SoundWords;
   readonly start: StartWords;
@@ -55,6 +67,8 @@ type Language = { readonly [Name in Area]: () => Promise<{ readonly words: Words
 /** Literal imports: the extension's own policy lets nothing be fetched. */
 export const LANGUAGES = {
   en: {
+    bench: () => import('./en/bench.ts'),
+    cautions: () => import('./en/cautions.ts'),
     conditions: () => import('./en/conditions.ts'),
     entered: () => import('./en/entered.ts'),
     entering: () => import('./en/entering.ts'),
@@ -65,11 +79,15 @@ export const LANGUAGES = {
     logbook: () => import('./en/logbook.ts'),
     lookUp: () => import('./en/lookUp.ts'),
     manner: () => import('./en/manner.ts'),
+    placed: () => import('./en/placed.ts'),
     plan: () => import('./en/plan.ts'),
     practice: () => import('./en/practice.ts'),
+    print: () => import('./en/print.ts'),
+    readings: () => import('./en/readings.ts'),
     record: () => import('./en/record.ts'),
     session: () => import('./en/session.ts'),
     settings: () => import('./en/settings.ts'),
+    setUp: () => import('./en/setUp.ts'),
     situation: () => import('./en/situation.ts'),
     sound: () => import('./en/sound.ts'),
     start: () => import('./en/start.ts'),

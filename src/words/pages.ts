@@ -3,6 +3,6 @@
 export { words as cardWords } from './en/card.ts';
 export { words as hearingWords } from './en/hearing.ts';
 export { words as microphoneWords } from './en/microphone.ts';
-export { words as printWords } from './en/print.ts';
+export { words as paperWords } from './en/paper.ts';
 export { words as storeWords } from './en/store.ts';
 export { words as workshopWords } from './en/workshop.ts';

@@ -16,6 +16,7 @@ export interface Write {
   /** A share in per cent, rounded down and never all: there is always a doubt left. */
   chance(share: number): string;
   percent(share: number, digits?: number): string;
+  /** 1000 ft without a comma: typed as it is written, it must not be taken for 1 ft. */
   unit(value: number, unit: Unit, digits?: number): string;
   /** Metres, to the centimetre below ten and to the decimetre above. */
   metres(length: Millimetres): string;
@@ -44,7 +45,7 @@ export function writing(language: string): Write {
   const format = (value: number, options: Intl.NumberFormatOptions): string => numbers(options).format(Object.is(value, -0) ? 0 : value).replace('-', '\u2212');
   const number = (value: number, digits = 0): string => format(value, { maximumFractionDigits: digits });
   const unit = (value: number, name: Unit, digits = 0): string =>
-    format(value, { style: 'unit', unit: name, unitDisplay: 'short', maximumFractionDigits: digits });
+    format(value, { style: 'unit', unit: name, unitDisplay: 'short', maximumFractionDigits: digits, useGrouping: 'min2' });
   const percent = (share: number, digits = 0): string => format(share, { style: 'percent', maximumFractionDigits: digits });
 
   return {

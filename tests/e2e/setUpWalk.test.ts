@@ -25,8 +25,8 @@ const IN_USE = [
   ['ISO', '100'],
   ['Aperture', '2.8'],
   ['Shutter', '1/30'],
-  ['The lens sees itself off the middle by, pixels', '90'],
-  ['Number beside the ramp’s sharpest line', '-12'],
+  ['Reflection off the middle, pixels', '90'],
+  ['Number at the sharpest line of the ramp', '-12'],
   ['Share of the depth in front, %', '66'],
 ] as const;
 
@@ -40,7 +40,7 @@ test('by keys alone: the bench is reckoned, readings are entered, every step is 
     await tabTo(seat, field);
     await type(seat, typed);
   }
-  await untilText(seat, 'The print came out at 96 %');
+  await untilText(seat, 'The print came out at 96%');
   expect(await faults(page, 'bench')).toEqual([]);
   await choose(seat, 'Walk through the set-up');
   await untilStep(seat, 1);

@@ -29,7 +29,7 @@ async function open(asked: string): Promise<Page> {
   const chromium = await launchChromium();
   onTestFinished(chromium.close);
   const page = await chromium.openTab(`target.html#${asked}`, { width: 1000, height: 800 });
-  await page.waitForFunction(() => document.querySelector('#says')?.textContent !== '');
+  await page.waitForFunction(() => (document.querySelector('#says')?.textContent ?? '') !== '');
   return page;
 }
 
@@ -103,7 +103,7 @@ test.each(['A4', 'Letter'] as const)('on %s the PDF has the paper\u2019s size, a
   }
 
   const measure = measureTarget(asked);
-  if (!measure.ok) throw new Error(measure.sentence);
+  if (!measure.ok) throw new Error(measure.fault.is);
   const rectangles = streamsOf(pdf).flatMap(rectanglesIn);
   // The scale's base line runs between the outer edges of its end marks.
   const scale = rectangles.filter(({ width, height }) => near(width, 100) && near(height, 0.3));
@@ -140,5 +140,5 @@ test('the page changes paper, has no fault in either theme, and shows text from 
 
 test('an address that names no target gets one sentence that says what to do', async () => {
   const page = await open('%7Bnonsense');
-  expect(await page.$eval('#says', (says) => says.textContent)).toBe('This page does not know which target to draw: open it from the bench in the panel.');
+  expect(await page.$eval('#says', (says) => says.textContent)).toBe('This page does not know which target to draw. Open it from the bench in the panel.');
 });

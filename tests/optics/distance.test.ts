@@ -12,7 +12,7 @@ import {
 import { magnification } from '../../src/optics/quantity.ts';
 import { pixelPitch, SENSORS } from '../../src/optics/sensor.ts';
 import { millimetres as mm } from '../../src/units.ts';
-import { said, value } from './value.ts';
+import { fault, value } from './value.ts';
 
 const lens = { focalLength: mm(85), closestFocus: mm(800) };
 const at = (wish: DistanceWish, of: Parameters<typeof benchDistance>[0] = lens) => benchDistance(of, wish, 'm');
@@ -29,10 +29,7 @@ describe('the bench distance', () => {
   });
 
   it('below the closest focus it says where to put the target', () => {
-    expect(said(at({ wish: 'used', distance: mm(500) }))).toBe(
-      '0.5 m is nearer than this lens can focus: put the target at 0.8 m or farther, measured from the film-plane' +
-        ' mark.',
-    );
+    expect(fault(at({ wish: 'used', distance: mm(500) }))).toEqual({ is: 'nearer than its closest focus', wanted: 500, closest: 800, unit: 'm' });
   });
 
   it('a lens that cannot focus as near as fifty focal lengths stands at its closest focus', () => {
@@ -77,16 +74,19 @@ describe('magnification', () => {
     expect(1 / value(measuredMagnification(mm(100), 340, mm(0.006)))).toBeCloseTo(49.02, 2);
   });
 
-  it('nearer than any lens can focus is answered with what to do', () => {
-    expect(said(thinLensMagnification(mm(85), { from: 'film plane', distance: mm(300) }))).toBe(
-      'A plain 85 mm lens cannot focus at 0.3 m from the film plane: measure the distance again,' +
-        ' or measure the magnification on the target\u2019s scale.',
-    );
+  it('nearer than any lens can focus is refused', () => {
+    expect(fault(thinLensMagnification(mm(85), { from: 'film plane', distance: mm(300) }))).toEqual({
+      is: 'no focus so near',
+      focalLength: 85,
+      distance: 300,
+      from: 'film plane',
+    });
   });
 
-  it('impossible counts are answered with what to do', () => {
-    expect(said(measuredMagnification(mm(0), 340, mm(0.006)))).toMatch(/^Enter the length on the target/);
-    expect(said(measuredMagnification(mm(100), 0, mm(0.006)))).toMatch(/^Count the pixels/);
-    expect(said(pixelPitch(SENSORS[0]!, 6))).toMatch(/^Enter the width of a full-size photograph in pixels/);
+  it('impossible counts are refused, each by its name', () => {
+    expect(fault(measuredMagnification(mm(0), 340, mm(0.006)))).toEqual({ is: 'no length on the target' });
+    expect(fault(measuredMagnification(mm(100), 0, mm(0.006)))).toEqual({ is: 'no pixels' });
+    expect(fault(measuredMagnification(mm(100), 340, mm(6)))).toEqual({ is: 'no pixel pitch' });
+    expect(fault(pixelPitch(SENSORS[0]!, 6))).toEqual({ is: 'no width of a photograph' });
   });
 });

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readDistance, readFocalLength, writeDistance } from '../../src/optics/length.ts';
+import { readDistance, readFocalLength } from '../../src/optics/length.ts';
 import { millimetres as mm } from '../../src/units.ts';
-import { said, value } from './value.ts';
+import { distance as writeDistance } from '../../src/words/en/lengths.ts';
+import { fault, value } from './value.ts';
 
 describe('distances as people write them', () => {
   it.each([
@@ -61,20 +62,20 @@ describe('distances as people write them', () => {
   });
 
   it.each([
-    ['', 'm', 'Write the distance in metres, such as 1.75.'],
-    ['far', 'ft', 'Write the distance in feet, such as 5.74.'],
-    ['1750', 'm', 'Enter the distance in metres, from 0.05 to 500.'],
-    ['0', 'ft', 'Enter the distance in feet, from 0.17 to 1640.'],
-    ['-2', 'm', 'Write the distance in metres, such as 1.75.'],
-    ['2 3', 'm', 'Write the distance in metres, such as 1.75.'],
-    ['5 in 9 ft', 'ft', 'Write the distance in feet, such as 5.74.'],
-    ['1,2,3 m', 'm', 'Write the distance in metres, such as 1.75.'],
-    ['12,34,567', 'm', 'Write the distance in metres, such as 1.75.'],
-    ['1,250 ft', 'm', 'Write 1.25 ft or 1250 ft: \u201c1,250 ft\u201d can mean both.'],
-    ['1,250', 'ft', 'Write 1.25 ft or 1250 ft: \u201c1,250\u201d can mean both.'],
-    ['50,000 mm', 'm', 'Write 50 mm or 50000 mm: \u201c50,000 mm\u201d can mean both.'],
-  ] as const)('"%s" in %s is answered with what to do', (text, unit, sentence) => {
-    expect(said(readDistance(text, unit))).toBe(sentence);
+    ['', 'm', { is: 'distance unread', unit: 'm' }],
+    ['far', 'ft', { is: 'distance unread', unit: 'ft' }],
+    ['1750', 'm', { is: 'distance out of range', unit: 'm' }],
+    ['0', 'ft', { is: 'distance out of range', unit: 'ft' }],
+    ['-2', 'm', { is: 'distance unread', unit: 'm' }],
+    ['2 3', 'm', { is: 'distance unread', unit: 'm' }],
+    ['5 in 9 ft', 'ft', { is: 'distance unread', unit: 'ft' }],
+    ['1,2,3 m', 'm', { is: 'distance unread', unit: 'm' }],
+    ['12,34,567', 'm', { is: 'distance unread', unit: 'm' }],
+    ['1,250 ft', 'm', { is: 'two lengths', text: '1,250 ft', one: '1.25 ft', other: '1250 ft' }],
+    ['1,250', 'ft', { is: 'two lengths', text: '1,250', one: '1.25 ft', other: '1250 ft' }],
+    ['50,000 mm', 'm', { is: 'two lengths', text: '50,000 mm', one: '50 mm', other: '50000 mm' }],
+  ] as const)('"%s" in %s is asked again', (text, unit, wrong) => {
+    expect(fault(readDistance(text, unit))).toEqual(wrong);
   });
 });
 
@@ -109,8 +110,8 @@ describe('every length that is written is read back', () => {
       fc.property(fc.integer({ min: 1000, max: 999_999 }), fc.constantFrom(...units), (count, [unit, size]) => {
         const read = readDistance(`${count.toLocaleString('en')} ${unit}`, 'm');
         const ways = [(count / 1000) * size, count * size].filter((length) => length >= 50 && length <= 500_000);
-        const answer = read.ok ? Math.abs(read.value - (ways[0] ?? 0)) < 1e-6 : /can mean both\.$|^Enter the distance/.exec(read.sentence)?.[0];
-        expect(answer).toBe(['Enter the distance', true, 'can mean both.'][ways.length]);
+        const answer = read.ok ? Math.abs(read.value - (ways[0] ?? 0)) < 1e-6 : read.fault.is;
+        expect(answer).toBe(['distance out of range', true, 'two lengths'][ways.length]);
       }),
     );
   });
@@ -147,10 +148,10 @@ describe('focal lengths', () => {
   ])('"%s" is %d mm', (text, expected) => expect(value(readFocalLength(text))).toBe(expected));
 
   it.each([
-    ['0.085', '0.085 looks like metres: write the focal length in millimetres, here 85.'],
-    ['0.085 m', 'Write the focal length in millimetres: 0.085 m is 85.'],
-    ['8.5cm', 'Write the focal length in millimetres: 8.5 cm is 85.'],
-    ['0', 'Enter the focal length in millimetres, from 4 to 2000.'],
-    ['wide', 'Write the focal length in millimetres, such as 85.'],
-  ])('"%s" is answered with what to do', (text, sentence) => expect(said(readFocalLength(text))).toBe(sentence));
+    ['0.085', { is: 'focal length in metres', typed: 0.085, meant: 85 }],
+    ['0.085 m', { is: 'focal length in another unit', typed: '0.085 m', meant: 85 }],
+    ['8.5cm', { is: 'focal length in another unit', typed: '8.5 cm', meant: 85 }],
+    ['0', { is: 'no focal length' }],
+    ['wide', { is: 'focal length unread' }],
+  ])('"%s" is asked again', (text, wrong) => expect(fault(readFocalLength(text))).toEqual(wrong));
 });

@@ -8,21 +8,22 @@ import { drawRamp, RAMP_LEAN, rampError, rampLean } from '../../src/optics/print
 import { sheets } from '../../src/optics/print/sheets.ts';
 import { USUAL_SCALE } from '../../src/sweep/scale.ts';
 import { millimetres as mm, steps } from '../../src/units.ts';
-import { said, value } from './value.ts';
+import { words as print } from '../../src/words/en/print.ts';
+import { fault, value } from './value.ts';
 
 describe('the ramp', () => {
   it('fits one sheet of either paper, whatever the depth of field', () => {
     fc.assert(
       fc.property(fc.double({ min: 0.05, max: 5000, noNaN: true }), (depth) => {
-        const ramp = drawRamp(mm(depth), ['Orrin 85 f/1.8']);
-        expect(sheets(ramp.drawing, 'A4', 'Ramp')).toHaveLength(1);
-        expect(sheets(ramp.drawing, 'Letter', 'Ramp')).toHaveLength(1);
+        const ramp = drawRamp(mm(depth), { words: ['Orrin 85 f/1.8'], depth: print.depth });
+        expect(sheets(ramp.drawing, 'A4', print.sheets.ramp)).toHaveLength(1);
+        expect(sheets(ramp.drawing, 'Letter', print.sheets.ramp)).toHaveLength(1);
       }),
     );
   });
 
   it('its lines stand where their numbers say once it leans by 45°', () => {
-    const { drawing } = drawRamp(mm(100), []);
+    const { drawing } = drawRamp(mm(100), { words: [], depth: print.depth });
     const at = (label: string) => {
       // Each line is drawn just before its number.
       const line =
@@ -41,8 +42,8 @@ describe('the ramp', () => {
 
   it('the lean comes from set-back and length, and what cannot be is asked again', () => {
     expect(value(rampLean(mm(100), mm(200)))).toBeCloseTo(30, 9);
-    expect(said(rampLean(mm(300), mm(200)))).toMatch(/^Enter how far the ramp/);
-    expect(said(rampError(10, degrees(0)))).toMatch(/^Set the ramp to lean between/);
+    expect(fault(rampLean(mm(300), mm(200)))).toEqual({ is: 'set-back too large' });
+    expect(fault(rampError(10, degrees(0)))).toEqual({ is: 'lean too steep or flat' });
   });
 });
 
@@ -54,19 +55,14 @@ describe('placing the depth on purpose', () => {
     expect(value(place(95 / 200))).toMatchObject({ chosen: 2, moved: 0 });
   });
 
-  it('more in front moves focus away, so the value rises, and it says so', () => {
+  it('more in front moves focus away, so the value rises', () => {
     const placed = value(place(2 / 3));
-    expect(placed.moved).toBe(3);
-    expect(placed.say).toBe(
-      '+5 instead of +2, shifted on purpose to put 67 % of the depth of field in front of the subject: an estimate.',
-    );
+    expect(placed).toMatchObject({ chosen: 5, onSubject: 2, moved: 3, share: 2 / 3 });
   });
 
-  it('an endless depth and a scale that ends are answered with what to do', () => {
+  it('an endless depth and a range that ends are refused', () => {
     const endless: DepthOfField = { front: mm(95), behind: 'infinite', total: 'infinite' };
-    expect(said(placeDepth(steps(0), 0.5 as FrontShare, endless, mm(10), USUAL_SCALE))).toMatch(
-      /open the aperture or move nearer/,
-    );
-    expect(said(place(1, 2))).toMatch(/choose a share nearer to the middle/);
+    expect(fault(placeDepth(steps(0), 0.5 as FrontShare, endless, mm(10), USUAL_SCALE))).toEqual({ is: 'depth without end' });
+    expect(fault(place(1, 2))).toEqual({ is: 'share beyond the range' });
   });
 });

@@ -2,14 +2,14 @@
 // error.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { judgeTilt, rectangleFor, tiltFromSides, whichWay, type FourSides } from '../../src/optics/fourSides.ts';
+import { judgeTilt, nearerEdges, rectangleFor, tiltFromSides, type FourSides } from '../../src/optics/fourSides.ts';
 import { mirrorOffset, pixelsOnSensor, spotOffset, tiltFromMirror, tiltFromSpot } from '../../src/optics/mirror.ts';
 import { degrees, fNumber, magnification, radians } from '../../src/optics/quantity.ts';
-import { allowedTilt, depthAcross, tiltSentence } from '../../src/optics/squareness.ts';
+import { allowedTilt, depthAcross } from '../../src/optics/squareness.ts';
 import { USUAL_STEP_WORTH } from '../../src/optics/stepWorth.ts';
 import { normal, seededRandom } from '../../src/practice/random.ts';
 import { millimetres as mm } from '../../src/units.ts';
-import { said, value } from './value.ts';
+import { fault, value } from './value.ts';
 
 /** What live view shows of a rectangle turned about the upright axis, then the level one; positive: left, top nearer. */
 function seen(width: number, height: number, distance: number, sideways: number, leaning: number): FourSides {
@@ -130,14 +130,14 @@ describe('tilt from the four sides', () => {
     for (const { distance, side } of RIGS.slice(3)) {
       const tilt = value(tiltFromSides({ left: 1, right: 1, top: 1, bottom: 1 }, rectangle(side, side, distance), 0.005));
       const room = { fromLens: mm(distance), seen: { width: mm(1.5 * side), height: mm(side) }, error: 0.005 };
-      expect(judgeTilt(tilt, degrees(0.3), room).say).toMatch(/too rough to tell 0\.3°; no rectangle in this picture.* use the mirror\.$/);
+      expect(judgeTilt(tilt, degrees(0.3), room)).toEqual({ verdict: 'cannot tell', finer: { by: 'the mirror alone' } });
     }
   });
 
   it('where a larger rectangle would tell, its size is said', () => {
     const tilt = value(tiltFromSides({ left: 1, right: 1, top: 1, bottom: 1 }, rectangle(150, 150, 4165), 0.005));
     const room = { fromLens: mm(4165), seen: { width: mm(1764), height: mm(1176) }, error: 0.005 };
-    expect(judgeTilt(tilt, degrees(8), room).say).toMatch(/measure marks on the board at least 844 mm apart both ways, or use the mirror\.$/);
+    expect(judgeTilt(tilt, degrees(8), room)).toEqual({ verdict: 'cannot tell', finer: { by: 'marks', apart: expect.closeTo(844, 0) } });
   });
 
   it('a small target at fifty focal lengths shows degrees at best, even with 0.2 %', () => {
@@ -159,26 +159,24 @@ describe('tilt from the four sides', () => {
   it('turns away the edge that stands nearer', () => {
     const tilt = (sideways: number, leaning: number) =>
       value(tiltFromSides(seen(300, 300, 900, sideways, leaning), rectangle(300, 300, 900), 0));
-    expect(whichWay(tilt(3, 0))).toContain('its left edge goes away');
-    expect(whichWay(tilt(-3, 0))).toContain('its right edge goes away');
-    expect(whichWay(tilt(0, 3))).toContain('its top edge goes away');
-    expect(whichWay(tilt(-3, -3))).toContain('its right and its bottom edges go away');
+    expect(nearerEdges(tilt(3, 0))).toEqual(['left']);
+    expect(nearerEdges(tilt(-3, 0))).toEqual(['right']);
+    expect(nearerEdges(tilt(0, 3))).toEqual(['top']);
+    expect(nearerEdges(tilt(-3, -3))).toEqual(['right', 'bottom']);
   });
 
   it('judges square, turn, or cannot tell by the uncertainty', () => {
     const judged = (sideways: number, error: number) =>
       judgeTilt(value(tiltFromSides(seen(300, 300, 900, sideways, 0), rectangle(300, 300, 900), error)), degrees(2));
     expect(judged(0.5, 0.001).verdict).toBe('square');
-    expect(judged(5, 0.001).verdict).toBe('turn');
-    expect(judged(2, 0.005)).toMatchObject({ verdict: 'cannot tell', say: expect.stringContaining('use the mirror') });
+    expect(judged(5, 0.001)).toEqual({ verdict: 'turn', away: ['left'] });
+    expect(judged(2, 0.005)).toEqual({ verdict: 'cannot tell', finer: { by: 'a larger rectangle' } });
   });
 
-  it('a side of nothing, or sides that cannot be, are answered with what to do', () => {
+  it('a side of nothing, or sides that cannot be, are refused', () => {
     const sides = { left: 100, right: 0, top: 100, bottom: 100 };
-    expect(said(tiltFromSides(sides, rectangle(300, 300, 900), 0.005))).toMatch(/^Enter all four sides/);
-    expect(said(tiltFromSides({ ...sides, right: 40 }, rectangle(300, 300, 900), 0.005))).toMatch(
-      /measure the sides again/,
-    );
+    expect(fault(tiltFromSides(sides, rectangle(300, 300, 900), 0.005))).toEqual({ is: 'no sides' });
+    expect(fault(tiltFromSides({ ...sides, right: 40 }, rectangle(300, 300, 900), 0.005))).toEqual({ is: 'tilt too large', most: 30 });
   });
 });
 
@@ -200,8 +198,9 @@ describe('tilt from the mirror', () => {
     expect(value(tiltFromMirror(mm(85), pixelsOnSensor(247.3, mm(0.006))))).toBeCloseTo(1, 3);
   });
 
-  it('an offset larger than any picture is asked again in millimetres', () => {
-    expect(said(tiltFromMirror(mm(50), mm(900)))).toMatch(/enter millimetres on the sensor/);
+  it('an offset larger than any picture is refused, and so is a spot that comes back from nowhere', () => {
+    expect(fault(tiltFromMirror(mm(50), mm(900)))).toEqual({ is: 'offset beyond the picture' });
+    expect(fault(tiltFromSpot(mm(4000), mm(-3)))).toEqual({ is: 'no spot' });
   });
 });
 
@@ -213,10 +212,7 @@ describe('the allowed tilt', () => {
     expect(allowed(1.4, 4)).toBeLessThan(allowed(1.4, 2));
   });
 
-  it('is said as an angle and as millimetres across the target', () => {
+  it('is an angle, and millimetres across the target', () => {
     expect(depthAcross(degrees(-2), mm(180))).toBeCloseTo(6.28, 2);
-    expect(tiltSentence(degrees(2), mm(180))).toBe(
-      'Square to 2°: across its 180 mm one edge may stand 6 mm nearer than the other.',
-    );
   });
 });

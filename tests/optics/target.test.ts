@@ -6,16 +6,18 @@ import { USUAL_AF_AREA } from '../../src/optics/squareness.ts';
 import { wrapWords, type Shape } from '../../src/optics/print/drawing.ts';
 import { measureTarget } from '../../src/optics/print/measure.ts';
 import { checkPrint, printed } from '../../src/optics/print/printCheck.ts';
-import { PAPERS, sheets, windows, type PaperName } from '../../src/optics/print/sheets.ts';
+import { PAPERS, sheetCount, sheets, windows, type PaperName } from '../../src/optics/print/sheets.ts';
 import { escapeText } from '../../src/optics/print/svg.ts';
-import { drawTarget } from '../../src/optics/print/target.ts';
+import { drawTarget, SCALE } from '../../src/optics/print/target.ts';
 import { millimetres as mm } from '../../src/units.ts';
-import { said, value } from './value.ts';
+import { words as print } from '../../src/words/en/print.ts';
+import { fault, value } from './value.ts';
 
 const WORDS = ['Velde M1 with Orrin 85 f/1.8', '85 mm at 4.25 m', '4 March 2026'];
 const measured = (m: number, area: number = USUAL_AF_AREA, pitch = 0.006) =>
   measureTarget({ magnification: magnification(m), pitch: mm(pitch), area: mm(area), sensor: SENSORS[0]! });
-const drawn = (m: number, area?: number) => drawTarget(value(measured(m, area)), WORDS);
+const labels = (words: readonly string[]) => ({ words: [...words, print.sizes(mm(1), SCALE)], scale: print.scale(SCALE) });
+const drawn = (m: number, area?: number) => drawTarget(value(measured(m, area)), labels(WORDS));
 
 const anyCase = fc.record({
   m: fc.double({ min: 1 / 120, max: 1, noNaN: true }),
@@ -49,14 +51,12 @@ describe('the size of the target', () => {
 
   it('at fifty focal lengths the usual AF area fits one sheet of either paper', () => {
     const { drawing } = drawn(1 / 47.98);
-    expect(sheets(drawing, 'A4', 'Target')).toHaveLength(1);
-    expect(sheets(drawing, 'Letter', 'Target')).toHaveLength(1);
+    expect(sheets(drawing, 'A4', print.sheets.target)).toHaveLength(1);
+    expect(sheets(drawing, 'Letter', print.sheets.target)).toHaveLength(1);
   });
 
-  it('a target larger than a wall is answered with what to do', () => {
-    expect(said(measured(1 / 2000))).toBe(
-      'The target would be larger than a wall: move it nearer, or set a smaller AF area.',
-    );
+  it('a target larger than a wall is refused', () => {
+    expect(fault(measured(1 / 2000))).toEqual({ is: 'target too large' });
   });
 });
 
@@ -64,7 +64,7 @@ describe('the drawing', () => {
   it('nothing stands outside the page, and the corner marks stand where they are said to', () => {
     fc.assert(
       fc.property(anyCase, ({ m, area, pitch }) => {
-        const target = drawTarget(value(measured(m, area, pitch)), WORDS);
+        const target = drawTarget(value(measured(m, area, pitch)), labels(WORDS));
         for (const shape of target.drawing.shapes) {
           const { x, y } = extent(shape);
           expect(Math.min(...x, ...y)).toBeGreaterThanOrEqual(0);
@@ -123,8 +123,9 @@ describe('the sheets', () => {
   it.each(['A4', 'Letter'] as const)(
     'on %s each is one page in millimetres, numbered row by row',
     (name: PaperName) => {
-      const all = sheets(drawn(1 / 49, 4).drawing, name, 'Target');
+      const all = sheets(drawn(1 / 49, 4).drawing, name, print.sheets.target);
       expect(all.map(({ number }) => number)).toEqual([1, 2, 3, 4]);
+      expect(sheetCount(drawn(1 / 49, 4).drawing, name)).toBe(4);
       const { width, height } = PAPERS[name];
       for (const { svg, number } of all) {
         expect(svg).toContain(`width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}"`);
@@ -135,7 +136,7 @@ describe('the sheets', () => {
 
   it('on one sheet the drawing stands in the middle at true size', () => {
     const { drawing } = drawn(1 / 48);
-    const svg = sheets(drawing, 'A4', 'Target')[0]!.svg;
+    const svg = sheets(drawing, 'A4', print.sheets.target)[0]!.svg;
     const inner =
       /<svg x="([\d.]+)" y="([\d.]+)" width="([\d.]+)" height="([\d.]+)" viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg)!;
     const [x, y, width, height, viewWidth, viewHeight] = inner.slice(1).map(Number);
@@ -145,8 +146,8 @@ describe('the sheets', () => {
   });
 
   it('words cannot break out of the SVG', () => {
-    const target = drawTarget(value(measured(1 / 48)), ['<b>"Orrin" & \u0000\'35\'</b>']);
-    const svg = sheets(target.drawing, 'A4', '"><script>')[0]!.svg;
+    const target = drawTarget(value(measured(1 / 48)), labels(['<b>"Orrin" & \u0000\'35\'</b>']));
+    const svg = sheets(target.drawing, 'A4', { title: () => '"><script>', foot: () => '</text><script>' })[0]!.svg;
     expect(svg).toContain('&lt;b&gt;&quot;Orrin&quot; &amp; &#39;35&#39;&lt;/b&gt;');
     expect(svg).not.toContain('<script');
     fc.assert(
@@ -158,13 +159,9 @@ describe('the sheets', () => {
 });
 
 describe('the print', () => {
-  it('at 96 % says to print again or to keep it, and gives the factor', () => {
+  it('at 96 % is not true to size, and gives the factor', () => {
     const check = value(checkPrint(mm(100), mm(96)));
-    expect(check).toMatchObject({ trueSize: false, factor: 0.96 });
-    expect(check.say).toBe(
-      'The print came out at 96 %: print it again at 100 %, not fitted to the page, or keep it and the sizes are ' +
-        'reckoned with 96 %.',
-    );
+    expect(check).toEqual({ trueSize: false, factor: 0.96 });
     expect(printed(mm(180), check.factor)).toBeCloseTo(172.8, 9);
   });
 
@@ -174,8 +171,8 @@ describe('the print', () => {
   });
 
   it('a length in centimetres or of nothing is measured again', () => {
-    const again = 'Measure the scale again, in millimetres, between the outer edges of its end marks: 100 is expected.';
-    expect(said(checkPrint(mm(100), mm(10)))).toBe(again);
-    expect(said(checkPrint(mm(100), mm(Number.NaN)))).toBe(again);
+    const again = { is: 'print misread', drawn: 100 };
+    expect(fault(checkPrint(mm(100), mm(10)))).toEqual(again);
+    expect(fault(checkPrint(mm(100), mm(Number.NaN)))).toEqual(again);
   });
 });

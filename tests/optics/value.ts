@@ -1,10 +1,9 @@
-// Answers in tests: the value, or a failure that shows the sentence; and the sentence alone.
-import type { Result } from '../../src/result.ts';
+// Answers in tests: the value, or a failure that shows the fault; and the fault alone.
+import type { Answer } from '../../src/result.ts';
 
-export function value<T>(given: Result<T>): T {
+export function value<T>(given: Answer<T, unknown>): T {
   if (given.ok) return given.value;
-  throw new Error(given.sentence);
+  throw new Error(JSON.stringify(given.fault));
 }
 
-export const said = (given: Result): string =>
-  given.ok ? `no sentence, but ${JSON.stringify(given.value)}` : given.sentence;
+export const fault = <Fault>(given: Answer<unknown, Fault>): Fault | { readonly value: unknown } => (given.ok ? { value: given.value } : given.fault);

@@ -42,17 +42,17 @@ async function walking(session?: FakeSession): Promise<FakeSession> {
 
 test('the distance is judged at once, and the aperture gives depth, step and tilt', async () => {
   await atTheBench();
-  expect(text()).toContain('4.25 m from the film plane, 50 focal lengths: the general-purpose distance.');
+  expect(text()).toContain('4.25 m from the film plane, 50 focal lengths. This is the general-purpose distance.');
   expect(text()).toContain('Enter the widest aperture to see depth of field');
   await enter('Widest aperture', 'f/1.8');
-  expect(text()).toMatch(/One step moves the focus about [\d.]+ mm at the target, \d+ % of the depth behind it: an estimate\./);
-  expect(text()).toMatch(/Square to [\d.]+\u00b0/);
+  expect(text()).toMatch(/One step moves the focus about [\d.]+ mm at the target, \d+% of the depth behind it\. This is an estimate\./);
+  expect(text()).toMatch(/square to [\d.]+\u00b0/);
 });
 
 test.each([
-  ['Widest aperture', '0', 'Enter the aperture as the lens or the camera shows it, such as 2.8: it lies between 0.7 and 128.'],
-  ['Distance as measured', 'far', 'Write the distance in metres, such as 1.75.'],
-  ['Printed scale measures, mm', '9', 'Measure the scale again, in millimetres, between the outer edges of its end marks: 100 is expected.'],
+  ['Widest aperture', '0', 'Enter the aperture as the lens or the camera shows it, such as 2.8. It lies between 0.7 and 128.'],
+  ['Distance as measured', 'far', 'Enter the distance in metres, such as 1.75.'],
+  ['Printed scale measures, mm', '9', 'Measure the scale again, in millimetres, between the outer edges of its end marks. It should be about 100.'],
 ])('%s “%s” is told in one sentence and stays as it was typed', async (label, typed, sentence) => {
   await atTheBench();
   await enter(label, typed);
@@ -61,8 +61,8 @@ test.each([
 });
 
 test.each([
-  ['0.085', '0.085 looks like metres: write the focal length in millimetres, here 85.'],
-  ['8.5 cm', 'Write the focal length in millimetres: 8.5 cm is 85.'],
+  ['0.085', '0.085 looks like metres. Enter the focal length in millimetres, here 85.'],
+  ['8.5 cm', 'Enter the focal length in millimetres. 8.5 cm is 85.'],
   ['85000', 'Enter the focal length in millimetres, from 4 to 2000.'],
 ])('a focal length of “%s”, in the wrong unit, is told in one sentence', async (typed, sentence) => {
   await show(new FakeSession({ kit: EMPTY_KIT }));
@@ -90,7 +90,7 @@ test('from the front of the lens the walk asks for the distance as it is measure
   await atTheBench();
   await enter('Widest aperture', '1.8');
   await act(() => void fireEvent.change(screen.getByLabelText('Measured from'), { target: { value: 'front of lens' } }));
-  expect(text()).toContain('Enter how far the front of the lens stands before the film-plane mark');
+  expect(text()).toContain('Enter how far the front of the lens is from the film-plane mark');
   await enter('Film-plane mark to front of lens, mm', '150');
   await enter('Distance as measured', '4.1');
   expect(text()).toContain('4.25 m from the film plane, 50 focal lengths');
@@ -105,35 +105,35 @@ test('a returning spot tells the tilt and what it costs, and brings the caution 
   await enter('Widest aperture', '1.8');
   await act(() => void fireEvent.change(screen.getByLabelText('Checked by'), { target: { value: 'spot' } }));
   expect(text()).toContain('class 1 or 2 (IEC 60825-1)');
-  await enter('The spot comes back off its source by, mm', '300');
+  await enter('Spot off its source, mm', '300');
   expect(text()).toMatch(/Tilted 2\.0\d°, about [\d.]+ steps at the edge of the AF area/);
-  await enter('The spot comes back off its source by, mm', '-3');
-  expect(text()).toContain('Enter how far the spot comes back from its source in millimetres, 0 where it meets it.');
+  await enter('Spot off its source, mm', '-3');
+  expect(text()).toContain('Enter how far from its source the spot comes back, in millimetres. Enter 0 where it meets its source.');
 });
 
 test('the ramp’s line is said as millimetres, share of the depth and steps, through its lean', async () => {
   await atTheBench();
   await enter('Widest aperture', '1.8');
-  await enter('Number beside the ramp’s sharpest line', '-20');
-  expect(text()).toMatch(/Focus lies 20 mm in front of the target, \d+ % of the depth of field on that side, about [\d.]+ steps: an estimate\./);
+  await enter('Number at the sharpest line of the ramp', '-20');
+  expect(text()).toMatch(/Focus lies 20 mm in front of the target, \d+% of the depth of field on that side, about [\d.]+ steps\. This is an estimate\./);
   await enter('Length of the ramp, mm', '200');
-  await enter('Its upper end stands back by, mm', '100');
+  await enter('Upper end of the ramp set back by, mm', '100');
   expect(text()).toContain('Focus lies 14.1 mm in front of the target');
-  await enter('Its upper end stands back by, mm', '300');
-  expect(text()).toContain('Enter how far the ramp’s upper end stands behind its lower end');
+  await enter('Upper end of the ramp set back by, mm', '300');
+  expect(text()).toContain('Enter how far the upper end of the ramp stands behind its lower end. It is more than 0');
 });
 
 test('a share of the depth in front is kept with the sweep, and a share that cannot be is asked again', async () => {
   const session = await atTheBench();
   await enter('Widest aperture', '1.8');
   await enter('Share of the depth in front, %', '133');
-  expect(text()).toContain('Enter the share of the depth of field in front of the subject, from 0 to 100 %.');
+  expect(text()).toContain('Enter the share of the depth of field in front of the subject, from 0 to 100%.');
   await enter('Share of the depth in front, %', '33');
-  expect(text()).toMatch(/On the subject 4\d % lie in front\. The value found by the sweep will be shifted for it/);
+  expect(text()).toMatch(/With focus on the subject, 4\d% lies in front\. The value found by the sweep will be shifted/);
   await press('Walk through the set-up');
   await waitFor(() => screen.getByText(/^Step 1 of/));
   for (let step = 0; step < 30 && !text().includes('Ready for the first hold.'); step += 1) await act(() => key('n'));
-  expect(text()).toContain('share in front of the subject: 33 %');
+  expect(text()).toContain('share of the depth in front: 33%');
   await act(() => key('n'));
   await press('Start');
   await waitFor(() => expect(session.noted?.readings).toContainEqual({ reads: 'placement', share: 0.33 }));
@@ -158,15 +158,15 @@ test('a shutter that cuts the lamps’ flicker short is cautioned', async () => 
   await enter('Aperture', '2.8');
   await enter('Shutter', '1/500');
   await act(() => void fireEvent.change(screen.getByLabelText('Light from'), { target: { value: 'mains lamp' } }));
-  expect(text()).toContain('choose 1/100 s or a whole multiple of it');
+  expect(text()).toContain('Use 1/100 s or a whole multiple of it');
 });
 
 test('a print at 96 % may be kept or made anew, and a target nearer than the lens can focus is refused', async () => {
   await atTheBench();
   await enter('Printed scale measures, mm', '96');
-  expect(text()).toContain('The print came out at 96 %: print it again at 100 %, not fitted to the page, or keep it');
+  expect(text()).toContain('The print came out at 96%. Print it again at 100%, not fitted to the page. Or keep it');
   await enter('Closest focus of the lens', '5');
-  expect(text()).toContain('4.25 m is nearer than this lens can focus: put the target at 5 m or farther');
+  expect(text()).toContain('4.25 m is nearer than this lens can focus. Put the target at 5 m or farther');
 });
 
 test('the light is judged from what the camera shows', async () => {
@@ -202,14 +202,14 @@ test('another lens begins with empty readings; what belongs to the room and the 
   await at('Orrin 85');
   const readings = ['Distance as measured', 'ISO', 'Share of the depth in front, %'];
   await Promise.all(readings.map((label, index) => enter(label, ['4.2', '400', '33'][index]!)));
-  await enter('Fine from, EV at ISO 100', '6');
+  await enter('Enough from, EV at ISO 100', '6');
   await press('Back');
   await at('Orrin 85');
   expect(readings.map((label) => screen.getByLabelText<HTMLInputElement>(label).value)).toEqual(['4.2', '400', '33']);
   await press('Back');
   await at('Orrin 35');
   expect(readings.map((label) => screen.getByLabelText<HTMLInputElement>(label).value)).toEqual(['', '', '']);
-  expect(screen.getByLabelText<HTMLInputElement>('Fine from, EV at ISO 100').value).toBe('6');
+  expect(screen.getByLabelText<HTMLInputElement>('Enough from, EV at ISO 100').value).toBe('6');
   expect(text()).toContain('Yours1.75 m');
 });
 
@@ -226,7 +226,7 @@ test('keys walk on, back and again, each step is spoken, and a reading is kept',
   await waitFor(() => expect(session.said).toEqual(['Note the correction stored now.']));
   await enter('Correction stored now', '-3.5');
   await press('Keep this reading');
-  expect(text()).toContain('Enter a whole number of the scale');
+  expect(text()).toContain('Enter the correction as a whole number');
   await enter('Correction stored now', '-3');
   await press('Keep this reading');
   expect(text()).toContain('Kept: correction stored before: \u22123');

@@ -39,7 +39,7 @@ describe('a band', () => {
     await waitFor(() => expect(session.sweep.value).not.toBe(null));
     await act(() => finish(session, { found: 'band' }));
     await partsRead();
-    const [, shifted] = /\+(\d+) instead of \+5, shifted on purpose to put 66 % of the depth of field in front of the subject: an estimate\./.exec(text()) ?? [];
+    const [, shifted] = /\+(\d+) instead of \+5, shifted on purpose to put 66% of the depth of field in front of the subject\. This is an estimate\./.exec(text()) ?? [];
     expect(Number(shifted)).toBeGreaterThan(5);
     expect(text()).toContain(`Enter +${shifted} in the camera`);
     expect(screen.getByLabelText<HTMLInputElement>('Value in the camera').value).toBe(`+${shifted}`);
@@ -52,16 +52,16 @@ describe('a band', () => {
   test('a share that was kept with the sweep counts after the panel was closed, as soon as the aperture is known', async () => {
     const bench = { ticked: [], readings: [{ reads: 'placement', share: 0.66 }] };
     await ended({ found: 'band' }, { ...PLAN, bench });
-    expect(text()).toContain('enter the widest aperture at the bench to see the value shifted for it.');
+    expect(text()).toContain('Enter the widest aperture at the bench to see the value that gives it.');
     expect(text()).toContain('Enter +5 in the camera');
   });
 
   test('its width is set against the depth of focus, as an estimate', async () => {
     await ended({ found: 'band' });
-    expect(text()).toContain('The band spans about 50 % of the depth of focus, an estimate: that is plausible.');
+    expect(text()).toContain('The band spans about 50% of the depth of focus, an estimate. That is plausible.');
     cleanup();
     await ended({ found: 'band', low: steps(-15), high: steps(15) });
-    expect(text()).toContain('that is wide; check the aperture, the contrast of the target and the light.');
+    expect(text()).toContain('That is wide. Check the aperture, the contrast of the target and the light.');
   });
 
   test('the value, how sure, the band, its centre and interval, the holds and the time', async () => {

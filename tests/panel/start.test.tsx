@@ -62,7 +62,7 @@ describe('with an empty kit', () => {
     const session = await empty();
     await lookUp('Corvid 35');
     await tell(/^Body:/, 'Name of the body', 'Velde M2');
-    await tell(/^Distance:/, 'Distance to the target, m', '2,5');
+    await tell(/^Distance:/, 'Distance to the target, m', '2,5 m');
     await press(/^Range:/);
     await enter('From', '\u221210');
     await enter('to', '10');

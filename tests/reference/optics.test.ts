@@ -6,7 +6,8 @@ import { depthOfField, hyperfocal, limitsOfField, type Blur } from '../../src/op
 import { airyDisc, depthOfFocus, quarterWaveDepth } from '../../src/optics/depthOfFocus.ts';
 import { flicker } from '../../src/optics/lamps.ts';
 import { exposureValue, illuminance, luminance, MID_GREY } from '../../src/optics/light.ts';
-import { thinLensMagnification, type MeasuredFrom } from '../../src/optics/magnification.ts';
+import { thinLensMagnification } from '../../src/optics/magnification.ts';
+import type { MeasuredFrom } from '../../src/optics/measuredFrom.ts';
 import { mirrorOffset, spotOffset } from '../../src/optics/mirror.ts';
 import { degrees, ev, fNumber, magnification } from '../../src/optics/quantity.ts';
 import { confusion, traditionalConfusion, SENSORS } from '../../src/optics/sensor.ts';

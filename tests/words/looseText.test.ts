@@ -5,15 +5,14 @@ import ts from 'typescript';
 import { looseIn, programOf } from './looseText.ts';
 
 const NOT_MOVED: readonly RegExp[] = [
-  /^src\/(optics|sweep|voice)\//,
-  /^src\/pages\/target\./,
+  /^src\/(sweep|voice)\//,
   // The words of a spoken question: they belong to what a language needs to be heard.
   /^src\/logbook\/search\/finder\./,
-  /^src\/panel\/(bench|keys|outcome|strip|sweep|trouble)\//,
-  /^src\/panel\/words\/(drift|holds|readings)\./,
+  /^src\/panel\/(keys|outcome|strip|sweep|trouble)\//,
+  /^src\/panel\/words\/(drift|holds)\./,
 ];
-/** The headings of the results table are a file format: a table written in one language is read in every other. */
-const FORMAT = /^src\/logbook\/csv\/columns\./;
+/** File formats: a results table written in one language is read in every other, and the markup of a drawing is for no eye. */
+const FORMAT = /^src\/(logbook\/csv\/columns|optics\/print\/svg)\./;
 /** What a lens behind a converter is called is stored with every sweep, and computers find by it that a situation is the same. */
 const STORED = /^src\/kit\/kit\./;
 /** What the panel calls itself to the browser, and to itself: a name of a lock or of a file is no word of a person. */

@@ -2,7 +2,8 @@
 // printer to print, and a field half as large again as what the AF area sees, so that the area never finds the
 // field's own edge.
 import { millimetres, type Millimetres } from '../../units.ts';
-import { failed, got, type Result } from '../../result.ts';
+import { answered, cannot, type Answer } from '../../result.ts';
+import type { BenchFault } from '../fault.ts';
 import type { Magnification } from '../quantity.ts';
 import type { Sensor } from '../sensor.ts';
 import { areaAtTarget } from '../squareness.ts';
@@ -38,7 +39,7 @@ export interface TargetMeasure {
   readonly seen: { readonly width: Millimetres; readonly height: Millimetres };
 }
 
-export function measureTarget({ magnification: m, pitch, area, sensor }: TargetCase): Result<TargetMeasure> {
+export function measureTarget({ magnification: m, pitch, area, sensor }: TargetCase): Answer<TargetMeasure, BenchFault> {
   const covered = 1.5 * areaAtTarget(area, m);
   const wanted = Math.max((WANTED_PIXELS * pitch) / m, LEAST_BAR);
   const least = Math.max((LEAST_PIXELS * pitch) / m, LEAST_BAR);
@@ -49,10 +50,8 @@ export function measureTarget({ magnification: m, pitch, area, sensor }: TargetC
   );
   const bar = millimetres(Math.max(covered / bars, least));
   const field = millimetres(bar * bars);
-  if (field > LARGEST_FIELD) {
-    return failed('The target would be larger than a wall: move it nearer, or set a smaller AF area.');
-  }
-  return got({
+  if (field > LARGEST_FIELD) return cannot({ is: 'target too large' });
+  return answered({
     bars,
     bar,
     field,

@@ -1,6 +1,5 @@
 // What the target's page is asked to print, as it stands in the page's address: everything it draws follows from this.
 import * as v from 'valibot';
-import { failed, type Result } from '../../result.ts';
 import { fits } from '../fits.ts';
 import { Magnification } from '../quantity.ts';
 import { Sensor } from '../sensor.ts';
@@ -22,13 +21,13 @@ export type TargetOrder = v.InferOutput<typeof TargetOrder>;
 
 export const writeOrder = (order: TargetOrder): string => encodeURIComponent(JSON.stringify(order));
 
-/** From the address, which anyone may have changed. */
-export function readOrder(address: string): Result<TargetOrder> {
+/** From the address, which anyone may have changed; null where it is no order. */
+export function readOrder(address: string): TargetOrder | null {
   try {
     const order = fits(TargetOrder, JSON.parse(decodeURIComponent(address)));
-    if (order.ok) return order;
+    if (order.ok) return order.value;
   } catch {
-    // Told below, like everything else that is no order.
+    // Told like everything else that is no order.
   }
-  return failed('This page does not know which target to draw: open it from the bench in the panel.');
+  return null;
 }

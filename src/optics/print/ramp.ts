@@ -3,8 +3,9 @@
 // that the sharpest line reads as millimetres of focus error. For a line at length r along a face that leans by β out
 // of the target's plane: r·sin β.
 import { millimetres, type Millimetres } from '../../units.ts';
-import { failed, got, type Result } from '../../result.ts';
-import { degrees, fromRadians, radians, writeNumber, type Degrees } from '../quantity.ts';
+import { answered, cannot, type Answer } from '../../result.ts';
+import type { BenchFault } from '../fault.ts';
+import { degrees, fromRadians, radians, type Degrees } from '../quantity.ts';
 import { rectangle, text, wrapWords, type Drawing, type Shape } from './drawing.ts';
 import { TRUE_SIZE, type PrintFactor } from './printCheck.ts';
 
@@ -25,8 +26,14 @@ export interface Ramp {
   readonly every: Millimetres;
 }
 
+/** What is written on it: lines above it, and the depth that a line stands at, with its sign. */
+export interface RampLabels {
+  readonly words: readonly string[];
+  readonly depth: (depth: number) => string;
+}
+
 /** A ramp whose numbered lines span about one and a half times the depth of field, as far as a sheet allows. */
-export function drawRamp(depthOfField: Millimetres | 'infinite', words: readonly string[]): Ramp {
+export function drawRamp(depthOfField: Millimetres | 'infinite', { words, depth: written }: RampLabels): Ramp {
   const sine = Math.sin(radians(RAMP_LEAN));
   const most = (LONGEST / 2) * sine;
   const wanted = depthOfField === 'infinite' ? most : Math.min(most, Math.max(0.75 * depthOfField, 3));
@@ -40,7 +47,7 @@ export function drawRamp(depthOfField: Millimetres | 'infinite', words: readonly
       .flatMap((line) => wrapWords(line, 3.2, WIDTH - 2 * BORDER))
       .slice(0, 5)
       .map((line, index) => text(BORDER, BORDER + 4 * (index + 0.8), 3.2, line)),
-    ...lines.flatMap((line) => numberedLine(line, line * every, zero - (line * every) / sine, every / sine)),
+    ...lines.flatMap((line) => numberedLine(line, written(line * every), zero - (line * every) / sine, every / sine)),
   ];
   const height = millimetres(zero + reach / sine + 4 + BORDER);
   return {
@@ -51,12 +58,11 @@ export function drawRamp(depthOfField: Millimetres | 'infinite', words: readonly
 }
 
 /** Numbers stand left and right by turns; the zero line crosses the whole face. Positive is behind the target. */
-function numberedLine(line: number, depth: number, y: number, spacing: number): Shape[] {
-  const label = depth > 0 ? `+${writeNumber(depth, 2)}` : writeNumber(depth, 2);
+function numberedLine(line: number, label: string, y: number, spacing: number): Shape[] {
   const size = Math.min(4, Math.max(1.6, spacing * 0.7));
   const thick = Math.min(0.5, spacing / 6);
   if (line === 0)
-    return [rectangle(BORDER, y - thick, WIDTH - 2 * BORDER, 2 * thick), text(WIDTH - BORDER - 4, y - 1, size, '0')];
+    return [rectangle(BORDER, y - thick, WIDTH - 2 * BORDER, 2 * thick), text(WIDTH - BORDER - 4, y - 1, size, label)];
   const onLeft = line % 2 === 0;
   const half = WIDTH / 2 - BORDER - 14;
   const start = onLeft ? BORDER + 14 : WIDTH / 2;
@@ -74,18 +80,14 @@ function roundStep(about: number): number {
 }
 
 /** The lean a ramp was really set up at, from how far its upper end stands back and the length of its face. */
-export function rampLean(setBack: Millimetres, face: Millimetres): Result<Degrees> {
-  if (setBack > 0 && setBack < face) return got(fromRadians(Math.asin(setBack / face)));
-  return failed(
-    'Enter how far the ramp\u2019s upper end stands behind its lower end: more than 0, less than the ramp\u2019s ' +
-      'length.',
-  );
+export function rampLean(setBack: Millimetres, face: Millimetres): Answer<Degrees, BenchFault> {
+  if (setBack > 0 && setBack < face) return answered(fromRadians(Math.asin(setBack / face)));
+  return cannot({ is: 'set-back too large' });
 }
 
 /** Focus error in millimetres from the number beside the sharpest line; positive is behind the target. */
-export function rampError(reading: number, lean: Degrees = RAMP_LEAN, factor: PrintFactor = TRUE_SIZE): Result<number> {
-  if (lean < 10 || lean > 80)
-    return failed('Set the ramp to lean between 10\u00b0 and 80\u00b0; it is drawn for 45\u00b0.');
-  if (!Number.isFinite(reading)) return failed('Enter the number beside the sharpest line, with its sign.');
-  return got((reading * factor * Math.sin(radians(lean))) / Math.sin(radians(RAMP_LEAN)));
+export function rampError(reading: number, lean: Degrees = RAMP_LEAN, factor: PrintFactor = TRUE_SIZE): Answer<number, BenchFault> {
+  if (lean < 10 || lean > 80) return cannot({ is: 'lean too steep or flat' });
+  if (!Number.isFinite(reading)) return cannot({ is: 'no ramp line' });
+  return answered((reading * factor * Math.sin(radians(lean))) / Math.sin(radians(RAMP_LEAN)));
 }

@@ -42,32 +42,43 @@ export function windows(length: number, usable: number): { readonly starts: read
   return { starts: Array.from({ length: count }, (_, index) => index * (size - OVERLAP)), size };
 }
 
-/** All sheets, with their SVG; the title names them for a screen reader. */
-export function sheets(drawing: Drawing, name: PaperName, title: string): Sheet[] {
+/** How many sheets of this paper the drawing takes. */
+export function sheetCount(drawing: Drawing, name: PaperName): number {
+  const { across, down } = cut(drawing, name);
+  return across.starts.length * down.starts.length;
+}
+
+const cut = ({ width, height }: Drawing, name: PaperName) => ({
+  across: windows(width, PAPERS[name].width - 2 * MARGIN),
+  down: windows(height, PAPERS[name].height - 2 * MARGIN),
+});
+
+/** Which of the sheets, and what is written on it: a name for a screen reader, and a line at its foot. */
+type SheetPlace = Pick<Sheet, 'number' | 'of' | 'row' | 'column'>;
+export interface SheetLabels {
+  readonly title: (at: SheetPlace) => string;
+  readonly foot: (at: SheetPlace) => string;
+}
+
+/** All sheets, with their SVG. */
+export function sheets(drawing: Drawing, name: PaperName, labels: SheetLabels): Sheet[] {
   const paper = PAPERS[name];
-  const across = windows(drawing.width, paper.width - 2 * MARGIN);
-  const down = windows(drawing.height, paper.height - 2 * MARGIN);
+  const { across, down } = cut(drawing, name);
   const of = across.starts.length * down.starts.length;
   return down.starts.flatMap((top, row) =>
     across.starts.map((left, column) => {
-      const number = row * across.starts.length + column + 1;
+      const at = { number: row * across.starts.length + column + 1, of, row: row + 1, column: column + 1 };
       const on = { x: (paper.width - across.size) / 2, y: (paper.height - down.size) / 2 };
       const xs = joins(across, column).map((at) => on.x + at);
       const ys = joins(down, row).map((at) => on.y + at);
-      const which = of === 1 ? '' : ` Sheet ${number} of ${of}: row ${row + 1}, column ${column + 1}.`;
       const marks = [
         ...joinMarks(xs, ys, on, across.size, down.size),
-        text(paper.width / 2, paper.height - 5, 2.6, `Print at 100 %, not fitted to the page.${which}`, 'middle'),
+        text(paper.width / 2, paper.height - 5, 2.6, labels.foot(at), 'middle'),
       ];
       const content =
         windowToSvg(drawing, on, { x: left, y: top }, across.size, down.size) + marks.map(shapeToSvg).join('');
-      const svg = pageToSvg(
-        paper.width,
-        paper.height,
-        of === 1 ? title : `${title}, sheet ${number} of ${of}`,
-        content,
-      );
-      return { number, of, row: row + 1, column: column + 1, left, top, width: across.size, height: down.size, svg };
+      const svg = pageToSvg(paper.width, paper.height, labels.title(at), content);
+      return { ...at, left, top, width: across.size, height: down.size, svg };
     }),
   );
 }

@@ -3,7 +3,6 @@
 // photographs that prove the value, the corner marks for squareness, the scale for the print's true size and for the
 // magnification.
 import { millimetres, type Millimetres } from '../../units.ts';
-import { writeNumber } from '../quantity.ts';
 import { leaningSquare, rectangle, text, wrapWords, type Drawing, type Shape } from './drawing.ts';
 import type { TargetMeasure } from './measure.ts';
 import { mosaic } from './mosaic.ts';
@@ -29,18 +28,26 @@ const SCALE_HEIGHT = 12;
 /** Tallest view beside its words on one sheet. */
 const TALLEST_VIEW = 180;
 
-/** `words`: the situation and the date, in the person's language, one entry a line; long ones are wrapped. */
-export function drawTarget(measure: TargetMeasure, words: readonly string[]): Target {
+/** What is written on it: the situation, the date and its sizes, one entry a line, long ones wrapped; and below the scale. */
+export interface TargetLabels {
+  readonly words: readonly string[];
+  readonly scale: string;
+}
+/** For its sizes alone. */
+export const UNLABELLED: TargetLabels = { words: [], scale: '' };
+
+/** Length of the scale, between the outer edges of its end marks. */
+export const SCALE: Millimetres = millimetres(100);
+
+export function drawTarget(measure: TargetMeasure, labels: TargetLabels): Target {
   const { field, square, gap } = measure;
   const inner = Math.max(field, NARROWEST);
   const width = inner + 2 * BORDER;
   const between = field - 2 * (square + 2 * gap);
   // Words and scale stand between the squares where there is room, above and below them where not.
   const roomy = between >= 100;
-  const scale = millimetres(100);
   const wordsWidth = roomy ? between : inner;
-  const note = `Bars ${writeNumber(measure.bar, 2)} mm. Scale below: ${scale} mm.`;
-  const lines = [...words, note].flatMap((line) => wrapWords(line, LETTERS, wordsWidth));
+  const lines = labels.words.flatMap((line) => wrapWords(line, LETTERS, wordsWidth));
   const wordsHeight = lines.length * LINE + 1;
   const strip = square + 2 * gap;
   // The part that is photographed: the field, its squares and the corner marks. Near up, the sensor sees no more than
@@ -62,10 +69,10 @@ export function drawTarget(measure: TargetMeasure, words: readonly string[]): Ta
     ...pointers(left, top, field, gap),
     ...leaningSquares(left, top, measure),
     ...lines.map((line, index) => text(roomy ? left + strip : BORDER, BORDER + LINE * (index + 0.8), LETTERS, line)),
-    ...scaleBar(middle.x, roomy ? top + field + 2 * gap : viewTop + view + 1, scale),
+    ...scaleBar(middle.x, roomy ? top + field + 2 * gap : viewTop + view + 1, SCALE, labels.scale),
     ...cornerMarks(middle.x, middle.y, corners.width, corners.height),
   ];
-  return { drawing: { width: millimetres(width), height: millimetres(height), shapes }, measure, corners, scale };
+  return { drawing: { width: millimetres(width), height: millimetres(height), shapes }, measure, corners, scale: SCALE };
 }
 
 /** Where the centre AF point is laid: a plus on a small white ground. */
@@ -101,7 +108,7 @@ function leaningSquares(left: number, top: number, { field, square, gap }: Targe
 }
 
 /** End marks and a stroke every ten millimetres; measured between the outer edges of the end marks. */
-function scaleBar(x: number, y: number, length: number): Shape[] {
+function scaleBar(x: number, y: number, length: number, label: string): Shape[] {
   const start = x - length / 2;
   const thick = 0.3;
   const strokes = Array.from({ length: length / 10 - 1 }, (_, index) =>
@@ -112,7 +119,7 @@ function scaleBar(x: number, y: number, length: number): Shape[] {
     rectangle(start + length - thick, y, thick, 5),
     rectangle(start, y + 3.5, length, thick),
     ...strokes,
-    text(x, y + 8.5, LETTERS, `${length} mm between the outer edges of the end marks`, 'middle'),
+    text(x, y + 8.5, LETTERS, label, 'middle'),
   ];
 }
 

@@ -4,27 +4,31 @@ import * as v from 'valibot';
 import { Distance } from '../../kit/kit.ts';
 import type { StoredBench } from '../../sweep/storedBench.ts';
 import { Seconds, Steps } from '../../storedUnits.ts';
+import { plain, type PlainFault } from '../fault.ts';
+import { MEASURED_FROM } from '../measuredFrom.ts';
 import { Degrees, Ev, FNumber } from '../quantity.ts';
 import { FrontShare } from '../placement.ts';
 import { STEP_IDS, type StepId } from './stepIds.ts';
 
-const length = (sentence: string) =>
-  v.pipe(v.number(sentence), v.minValue(0, sentence), v.maxValue(100_000, sentence), v.brand('Millimetres'));
-const above = (sentence: string) => v.pipe(v.number(sentence), v.minValue(Number.MIN_VALUE, sentence), v.maxValue(100_000, sentence));
+const length = (otherwise: PlainFault) =>
+  v.pipe(v.number(otherwise), v.minValue(0, otherwise), v.maxValue(100_000, otherwise), v.brand('Millimetres'));
+const above = (otherwise: PlainFault) =>
+  v.pipe(v.number(otherwise), v.minValue(Number.MIN_VALUE, otherwise), v.maxValue(100_000, otherwise));
 
-const SIDE = 'Enter all four sides as they measure in live view, each above zero.';
+const NO_SIDES = plain('no sides');
+const NO_TEMPERATURE = plain('no temperature');
 
 export const BenchReading = v.variant('reads', [
   v.object({ reads: v.literal('old value'), value: Steps }),
   v.object({
     reads: v.literal('print'),
-    drawn: length('The drawn length of the scale is missing.'),
-    measured: length('Enter the printed scale\u2019s length in millimetres.'),
+    drawn: length('no drawn length'),
+    measured: length('no printed length'),
   }),
-  v.object({ reads: v.literal('distance'), distance: Distance, from: v.picklist(['film plane', 'front of lens']) }),
+  v.object({ reads: v.literal('distance'), distance: Distance, from: v.picklist(MEASURED_FROM) }),
   v.object({
     reads: v.literal('light'),
-    iso: above('Enter the ISO speed as the camera shows it, such as 400.'),
+    iso: above('no iso speed'),
     aperture: FNumber,
     shutter: Seconds,
     /** As at ISO 100. */
@@ -32,31 +36,27 @@ export const BenchReading = v.variant('reads', [
   }),
   v.object({
     reads: v.literal('mirror'),
-    offset: length('Enter the offset on the sensor in millimetres.'),
+    offset: length('no offset on the sensor'),
     tilt: Degrees,
   }),
-  v.object({ reads: v.literal('spot'), offset: length('Enter the spot\u2019s offset in millimetres.'), tilt: Degrees }),
+  v.object({ reads: v.literal('spot'), offset: length('no spot'), tilt: Degrees }),
   v.object({
     reads: v.literal('sides'),
-    left: above(SIDE),
-    right: above(SIDE),
-    top: above(SIDE),
-    bottom: above(SIDE),
+    left: above(NO_SIDES),
+    right: above(NO_SIDES),
+    top: above(NO_SIDES),
+    bottom: above(NO_SIDES),
     tilt: Degrees,
     uncertainty: Degrees,
   }),
   v.object({
     reads: v.literal('magnification'),
-    length: length('Enter the length on the target in millimetres.'),
-    pixels: above('Count the pixels that the length spans in the full-size photograph.'),
+    length: length('no length on the target'),
+    pixels: above('no pixels'),
   }),
   v.object({
     reads: v.literal('temperature'),
-    celsius: v.pipe(
-      v.number(),
-      v.minValue(-50, 'Enter the temperature in degrees Celsius, from \u221250 to 60.'),
-      v.maxValue(60, 'Enter the temperature in degrees Celsius, from \u221250 to 60.'),
-    ),
+    celsius: v.pipe(v.number(NO_TEMPERATURE), v.minValue(-50, NO_TEMPERATURE), v.maxValue(60, NO_TEMPERATURE)),
   }),
   v.object({
     reads: v.literal('live view'),

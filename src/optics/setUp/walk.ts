@@ -4,16 +4,9 @@
 import { CAMERA_STEPS } from './cameraSteps.ts';
 import { EMPTY_BENCH, withReadings, type BenchReading, type BenchRecord } from './reading.ts';
 import { RIG_STEPS } from './rigSteps.ts';
-import type { SetUpCase, SetUpStep, StepRule } from './step.ts';
+import type { SetUpCase, SetUpStep, StepRule, StepSaid } from './step.ts';
 
-const PRACTICE_STEPS: readonly StepRule[] = [
-  {
-    id: 'practice',
-    say: () => 'Practice: no camera to set up; watch the lamp on the screen.',
-    show: () =>
-      'With the practice camera there is nothing to set up: watch the lamp on the screen as you would the focus light.',
-  },
-];
+const PRACTICE_STEPS: readonly StepRule[] = [{ said: () => ({ id: 'practice' }) }];
 
 /** The steps for this case, in order. Cautions that may hurt stand in the short version too. */
 export function setUpWalk(given: SetUpCase): SetUpStep[] {
@@ -22,9 +15,7 @@ export function setUpWalk(given: SetUpCase): SetUpStep[] {
     .filter((rule) => rule.when?.(given) ?? true)
     .filter((rule) => given.version === 'long' || !rule.longOnly)
     .map((rule) => ({
-      id: rule.id,
-      say: rule.say(given),
-      show: rule.show(given),
+      said: rule.said(given),
       cautions: rule.cautions?.(given) ?? [],
       reads: rule.reads?.(given) ?? null,
     }));
@@ -51,11 +42,14 @@ export const isDone = ({ steps, at }: WalkState): boolean => at >= steps.length;
 /** The step to show, or null when the walk is done. */
 export const currentStep = ({ steps, at }: WalkState): SetUpStep | null => steps[at] ?? null;
 
+/** What is to be spoken: a step, the end of the walk, or nothing. */
+export type ToSpeak = StepSaid | 'done' | null;
+
 /** The next state, and what to say; nothing is said of a reading, the panel reads it back itself. */
-export function walk(state: WalkState, event: WalkEvent): { readonly state: WalkState; readonly say: string | null } {
+export function walk(state: WalkState, event: WalkEvent): { readonly state: WalkState; readonly say: ToSpeak } {
   switch (event.walked) {
     case 'next': {
-      const id = currentStep(state)?.id;
+      const id = currentStep(state)?.said.id;
       if (id === undefined) return spokenAt(state);
       const ticked = state.bench.ticked.includes(id) ? state.bench.ticked : [...state.bench.ticked, id];
       return spokenAt({ ...state, at: state.at + 1, bench: { ...state.bench, ticked } });
@@ -69,7 +63,4 @@ export function walk(state: WalkState, event: WalkEvent): { readonly state: Walk
   }
 }
 
-const spokenAt = (state: WalkState): { state: WalkState; say: string } => ({
-  state,
-  say: currentStep(state)?.say ?? 'Set up. Ready for the first hold.',
-});
+const spokenAt = (state: WalkState): { state: WalkState; say: ToSpeak } => ({ state, say: currentStep(state)?.said ?? 'done' });

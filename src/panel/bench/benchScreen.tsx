@@ -3,7 +3,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { Field } from '../parts/field.tsx';
 import { Heading } from '../parts/heading.tsx';
 import { useSurroundings } from '../useSession.ts';
-import { inMillimetres } from '../words/quantities.ts';
+import { words } from '../../words/catalogue.ts';
 import { Cautions } from './cautions.tsx';
 import { DepthCard } from './depthCard.tsx';
 import { DistanceCard } from './distanceCard.tsx';
@@ -14,7 +14,7 @@ import { reckon } from './reckon.ts';
 import { SquareCard } from './squareCard.tsx';
 import { subjectOf } from './subject.ts';
 import { TargetCard } from './targetCard.tsx';
-import { typedAt } from './fields.ts';
+import { enteredAt } from './fields.ts';
 import { useBench, type BenchNow } from './useBench.ts';
 import { WalkCard } from './walkCard.tsx';
 import { write, writtenDown } from './writtenDown.ts';
@@ -24,9 +24,10 @@ import { distanceOf } from '../../kit/told.ts';
 import { readFocalLength } from '../../optics/length.ts';
 import type { Unnamed } from '../../sweep/plan.ts';
 import type { Millimetres } from '../../units.ts';
-import { MANUAL, SERVICE } from '../../optics/setUp/caution.ts';
+import { AT_FIRST } from '../../optics/setUp/caution.ts';
 
 export function BenchScreen() {
+  const say = words('bench');
   const { session, way, start } = useSurroundings();
   const standing = useBench();
   const kit = session.kit.value;
@@ -34,15 +35,16 @@ export function BenchScreen() {
   const open = session.sweep.value === null && !isInKit(parts, kit);
   return (
     <>
-      <Heading onBack={() => way.back()}>The bench</Heading>
+      <Heading onBack={() => way.back()}>{say.title}</Heading>
       {open && <FocalField known={parts.focalLength} />}
-      {'missing' in standing ? <output>{standing.missing}</output> : <Cards standing={standing} open={open} />}
+      {'missing' in standing ? <output>{say.missing[standing.missing]}</output> : <Cards standing={standing} open={open} />}
     </>
   );
 }
 
 /** What fits goes to the sweep to come at once. */
 function FocalField({ known }: { readonly known: Millimetres | null }) {
+  const say = words('bench');
   const { start } = useSurroundings();
   const [text, setText] = useState(known === null ? '' : String(known));
   const read = readFocalLength(text);
@@ -51,7 +53,7 @@ function FocalField({ known }: { readonly known: Millimetres | null }) {
     const length = readFocalLength(now);
     if (length.ok) start.tell({ focalLength: length.value });
   };
-  return <Field label="Focal length, mm" text={text} fault={read.ok || text === '' ? undefined : read.sentence} numeric onTyped={typed} />;
+  return <Field label={say.focalLength} text={text} fault={read.ok || text === '' ? undefined : say.fault(read.fault)} numeric onTyped={typed} />;
 }
 
 /** A situation of the kit keeps its lengths. */
@@ -70,8 +72,8 @@ function useWritingDown(): void {
     () => () => {
       const subject = subjectOf(session, start.draft.peek());
       if (typeof subject === 'string') return;
-      const typed = typedAt(bench);
-      const record = writtenDown(session, bench, subject, typed, reckon(typed, subject));
+      const entered = enteredAt(bench);
+      const record = writtenDown(session, bench, subject, entered, reckon(entered, subject));
       if (record.readings.length > 0) write(session, bench, subject, record);
     },
     [session, bench, start],
@@ -88,9 +90,7 @@ function Cards({ standing: { subject, reckoned }, open }: Props) {
   const corners = cornersOf(reckoned);
   return (
     <>
-      <p class="muted small">
-        {[subject.lens, subject.body, inMillimetres(reckoned.focalLength)].filter(Boolean).join(' \u00b7 ')}
-      </p>
+      <p class="muted small">{words('bench').rig({ ...subject, focalLength: reckoned.focalLength })}</p>
       <DistanceCard reckoned={reckoned} open={open} />
       <DepthCard reckoned={reckoned} />
       <TargetCard subject={subject} reckoned={reckoned} />
@@ -98,7 +98,7 @@ function Cards({ standing: { subject, reckoned }, open }: Props) {
       <SquareCard reckoned={reckoned} corners={corners} />
       <PlaceCard reckoned={reckoned} />
       <WalkCard reckoned={reckoned} />
-      <Cautions all={[MANUAL, SERVICE]} />
+      <Cautions all={AT_FIRST} />
     </>
   );
 }

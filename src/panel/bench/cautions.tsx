@@ -1,14 +1,16 @@
 // Where something may hurt, break or mislead.
 import type { Caution } from '../../optics/setUp/caution.ts';
+import { words } from '../../words/catalogue.ts';
 
 export function Cautions({ all }: { readonly all: readonly Caution[] }) {
   if (all.length === 0) return null;
+  const { title, takeCare, caution } = words('cautions');
   return (
-    <ul class="cautions small" aria-label="Cautions">
-      {all.map(({ may, show }) => (
-        <li key={show}>
-          {may === 'hurt' && <strong>Take care. </strong>}
-          {show}
+    <ul class="cautions small" aria-label={title}>
+      {all.map((one) => (
+        <li key={one.is}>
+          {one.may === 'hurt' && <strong>{takeCare} </strong>}
+          {caution(one)}
         </li>
       ))}
     </ul>

@@ -1,12 +1,20 @@
-// One figure of the bench with its name, and a sentence that does not fit anywhere else.
-import type { ComponentChildren } from 'preact';
+// The figures of the bench with their names, and a sentence that does not fit anywhere else.
+import { Fragment, type ComponentChildren } from 'preact';
+import type { Figure } from '../../words/benchWords.ts';
 
-export function Fact({ name, children }: { readonly name: string; readonly children: ComponentChildren }) {
+export function Facts({ all }: { readonly all: readonly Figure[] }) {
   return (
-    <>
-      <dt>{name}</dt>
-      <dd>{children}</dd>
-    </>
+    <dl class="facts">
+      {all.map(({ name, value, note }) => (
+        <Fragment key={name}>
+          <dt>{name}</dt>
+          <dd>
+            {value}
+            {note && <small>{note}</small>}
+          </dd>
+        </Fragment>
+      ))}
+    </dl>
   );
 }
 

@@ -1,13 +1,56 @@
 // The fields of the bench, and what the kit has, as they stand on the screen.
+import { answered } from '../../result.ts';
+import type { DistanceUnit } from '../../optics/writtenLength.ts';
+import { entryOf, type Entries, type Entry } from './entry.ts';
 import type { BenchStore } from './typed.ts';
-import { KIT_TRAITS, UNTYPED, type KitTraits, type Typed } from './untyped.ts';
+import { KIT_TRAITS, USUAL_PICKS, USUAL_VALUES, type KitTraits, type Picks } from './untyped.ts';
+import { IN_UNIT, READ, writtenFor, type Quantity, type Values } from './values.ts';
 
-export const typedAt = (bench: BenchStore): Typed => ({ ...UNTYPED, ...bench.value.known?.typed, ...bench.value.typed });
+/** All that stands there. */
+export interface Entered extends Entries {
+  readonly picks: Picks;
+}
+
+export function enteredAt(bench: BenchStore): Entered {
+  const { known, picks: picked } = bench.value;
+  const entries: Partial<Entries> = { ...known?.entries, ...bench.value.entries };
+  const picks = { ...USUAL_PICKS, ...known?.picks, ...picked };
+  const values: Partial<Values> = { ...USUAL_VALUES, ...known?.values };
+  const standing = <Name extends Quantity>(name: Name): Entry<Values[Name]> | null => {
+    const entry: Partial<Entries>[Name] = entries[name];
+    if (entry !== undefined) return entry;
+    const value: Partial<Values>[Name] = values[name];
+    return value === undefined ? null : { text: writtenFor(name, value, picks.unit), read: answered(value) };
+  };
+  return { ...(Object.fromEntries(NAMES.map((name) => [name, standing(name)])) as unknown as Entries), picks };
+}
+const NAMES = Object.keys(READ) as readonly Quantity[];
+
 export const traitsAt = (bench: BenchStore): KitTraits => ({ ...KIT_TRAITS, ...bench.value.known?.traits, ...bench.value.traits });
 
-export function typeInto(bench: BenchStore, patch: Partial<Typed>): void {
-  bench.value = { ...bench.value, typed: { ...bench.value.typed, ...patch } };
+export function typeInto(bench: BenchStore, name: Quantity, text: string): void {
+  const entry = entryOf(name, text, enteredAt(bench).picks.unit);
+  bench.value = { ...bench.value, entries: { ...bench.value.entries, [name]: entry } };
 }
+
+export function pickIn(bench: BenchStore, patch: Partial<Picks>): void {
+  const { entries, picks } = bench.value;
+  const { unit } = patch;
+  bench.value = { ...bench.value, entries: unit === undefined ? entries : { ...entries, ...inOtherUnit(entries, unit) }, picks: { ...picks, ...patch } };
+}
+
+/** What was measured stays as long as it was, and is written in the other unit; what was no length may be one in it. */
+function inOtherUnit(entries: Partial<Entries>, unit: DistanceUnit): Partial<Entries> {
+  return Object.fromEntries(
+    IN_UNIT.flatMap((name) => {
+      const entry = entries[name];
+      if (!entry) return [];
+      const { read, text } = entry;
+      return [[name, read.ok ? { text: writtenFor(name, read.value, unit), read } : entryOf(name, text, unit)]];
+    }),
+  );
+}
+
 export function tickIn(bench: BenchStore, patch: Partial<KitTraits>): void {
   bench.value = { ...bench.value, traits: { ...bench.value.traits, ...patch } };
 }

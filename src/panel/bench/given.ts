@@ -1,52 +1,40 @@
 // The case that the set-up walk adapts to, and what the target's page is asked to print.
 import type { Rig } from '../../optics/bench.ts';
 import type { SetUpCase } from '../../optics/setUp/step.ts';
-import { drawTarget } from '../../optics/print/target.ts';
+import { drawTarget, UNLABELLED } from '../../optics/print/target.ts';
 import { writeOrder } from '../../optics/print/order.ts';
+import type { PaperName } from '../../optics/print/sheets.ts';
 import { millimetres, type Steps } from '../../units.ts';
-import { inMillimetres } from '../words/quantities.ts';
-import { writeDistance } from '../../optics/length.ts';
 import type { Reckoned } from './reckon.ts';
-import type { BenchSubject } from './subject.ts';
-import type { KitTraits, Typed } from './untyped.ts';
+import type { KitTraits, Picks } from './untyped.ts';
 
-export const lampsOf = ({ lighting, mains }: Typed): Pick<SetUpCase, 'lighting' | 'mains'> => ({
-  lighting: LIGHTINGS.find((one) => one === lighting) ?? 'daylight',
-  mains: mains === '60' ? 60 : 50,
-});
-const LIGHTINGS = ['daylight', 'steady lamp', 'mains lamp', 'warm lamp'] as const;
+export const lampsOf = ({ lighting, mains }: Picks): Pick<SetUpCase, 'lighting' | 'mains'> => ({ lighting, mains: mains === '60' ? 60 : 50 });
 
-const WAYS_TO_SQUARE = ['mirror', 'sides', 'spot'] as const;
-
-export function caseOf(typed: Typed, traits: KitTraits, { unit, distance, reach, focalLength }: Reckoned, { aperture }: Rig, start: Steps): SetUpCase {
+export function caseOf(picks: Picks, traits: KitTraits, { unit, distance, reach, focalLength, converter }: Reckoned, { aperture }: Rig, start: Steps): SetUpCase {
   return {
     practice: false,
-    version: typed.version === 'short' ? 'short' : 'long',
+    version: picks.version,
     body: { stabiliser: traits.bodyStabiliser, liveView: traits.liveView, rearButton: traits.rearButton, manualAtBody: traits.manualAtBody },
     lens: { stabiliser: traits.lensStabiliser, zoom: traits.zoom, heavy: traits.heavy },
-    converter: typed.converter.trim() === '' ? null : `the ${typed.converter.trim()}\u00d7 converter`,
+    converter,
     focalLength,
     aperture,
     distance: millimetres(distance - reach),
-    measuredFrom: typed.from === 'film plane' ? 'film plane' : 'front of lens',
+    measuredFrom: picks.from,
     unit,
-    ...lampsOf(typed),
-    squareBy: WAYS_TO_SQUARE.find((one) => one === typed.squareBy) ?? 'mirror',
+    ...lampsOf(picks),
+    squareBy: picks.squareBy,
     start,
   };
 }
 
-const wordsOf = ({ body, lens }: BenchSubject, { focalLength, distance, unit }: Reckoned, day: string): string[] =>
-  [[lens, body].filter(Boolean).join(' on '), `${inMillimetres(focalLength)} at ${writeDistance(distance, unit)}, ${day}`].filter(Boolean);
-
 /** How large the corner marks' rectangle is drawn; a sheet's own where the target is not known yet. */
 export function cornersOf({ bench }: Reckoned): { readonly width: number; readonly height: number } {
-  return bench?.ok && bench.value.target.ok ? drawTarget(bench.value.target.value, []).corners : { width: 136, height: 180 };
+  return bench?.ok && bench.value.target.ok ? drawTarget(bench.value.target.value, UNLABELLED).corners : { width: 136, height: 180 };
 }
 
 /** The address of the page that prints the target for this rig. */
-export function targetAddress(rig: Rig, reckoned: Reckoned, subject: BenchSubject, paper: string, day: string): string | null {
-  const { bench } = reckoned;
+export function targetAddress(rig: Rig, { bench }: Reckoned, words: readonly string[], paper: PaperName): string | null {
   if (!bench?.ok) return null;
   return writeOrder({
     magnification: bench.value.magnification,
@@ -54,7 +42,7 @@ export function targetAddress(rig: Rig, reckoned: Reckoned, subject: BenchSubjec
     area: rig.area,
     sensor: rig.sensor,
     depth: bench.value.depth.total === 'infinite' ? null : bench.value.depth.total,
-    words: wordsOf(subject, reckoned, day),
-    paper: paper === 'Letter' ? 'Letter' : 'A4',
+    words: [...words],
+    paper,
   });
 }

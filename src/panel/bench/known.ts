@@ -7,7 +7,7 @@ import { writeSensor } from '../../optics/sensor.ts';
 import type { Session } from '../session/session.ts';
 import type { Draft } from '../start/draft.ts';
 import { previewOf } from '../start/preview.ts';
-import { metresTyped } from '../words/quantities.ts';
+import { entryOf } from './entry.ts';
 import type { FromKit } from './typed.ts';
 
 interface Pieces {
@@ -20,15 +20,15 @@ export function knownOf(session: Session, draft: Draft, focalLength: number): Fr
   const { body, lens, converter } = piecesOf(session, draft);
   const widest = lens === null ? null : widestAt(lens, focalLength);
   return {
-    typed: {
-      ...(widest !== null && { aperture: writeNumber(widest, 1) }),
-      ...(lens && lens.closest !== null && { closest: `${metresTyped(lens.closest)} m` }),
-      ...(body?.sensor && { sensor: writeSensor(body.sensor) }),
-      ...(converter && { converter: writeNumber(converter.factor, 2) }),
+    entries: {
+      ...(widest !== null && { aperture: entryOf('aperture', writeNumber(widest, 1), 'm') }),
+      ...(converter && { converter: entryOf('converter', writeNumber(converter.factor, 2), 'm') }),
     },
+    values: lens && lens.closest !== null ? { closest: lens.closest } : {},
+    picks: body?.sensor ? { sensor: writeSensor(body.sensor) } : {},
     traits: {
       ...(lens && { zoom: zooms(lens) }),
-      ...(body && { rearButton: body.trigger === 'rear button', manualAtBody: ['on the body', 'on both'].includes(body.manualFocus) }),
+      ...(body && { rearButton: body.trigger === 'rear button', manualAtBody: body.manualFocus === 'on the body' || body.manualFocus === 'on both' }),
     },
   };
 }

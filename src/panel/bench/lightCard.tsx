@@ -1,33 +1,34 @@
 // Whether there is light enough, from what the camera shows for the target.
 import { fits } from '../../optics/fits.ts';
-import { illuminance, LIGHT_SENTENCES, LightThresholds, lightVerdict, WHITE_PAPER } from '../../optics/light.ts';
-import { shutterCaution } from '../../optics/lamps.ts';
-import { readNumber, writeNumber } from '../../optics/quantity.ts';
+import { illuminance, LightThresholds, lightVerdict, WHITE_PAPER } from '../../optics/light.ts';
+import { flickerShows } from '../../optics/lamps.ts';
 import { lampCautions } from '../../optics/setUp/caution.ts';
+import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
 import { Cautions } from './cautions.tsx';
 import { lampsOf } from './given.ts';
 import { Says } from './fact.tsx';
 import { lightReading } from './readings.ts';
-import { typedAt } from './fields.ts';
-import type { Typed } from './untyped.ts';
+import { valueOf } from './entry.ts';
+import { enteredAt, type Entered } from './fields.ts';
 import { Choosing, Typing } from './typing.tsx';
 
 export function LightCard() {
-  const typed = typedAt(useSurroundings().bench);
-  const { lighting, mains } = lampsOf(typed);
+  const { light: say, choices } = words('bench');
+  const entered = enteredAt(useSurroundings().bench);
+  const { lighting, mains } = lampsOf(entered.picks);
   return (
     <section class="card" aria-labelledby="bench-light">
-      <h2 id="bench-light">Light</h2>
+      <h2 id="bench-light">{say.title}</h2>
       <LightFields />
-      <Says>{exposureInWords(typed)}</Says>
+      <Says>{exposureInWords(entered)}</Says>
       <details>
-        <summary>Lamps, and what is enough</summary>
+        <summary>{say.finer}</summary>
         <div class="stack">
-          <Choosing field="lighting" label="Light from" options={LIGHTINGS} />
-          <Choosing field="mains" label="Mains" options={MAINS} />
-          <Typing field="fine" label="Fine from, EV at ISO 100" />
-          <Typing field="plenty" label="Plenty from, EV at ISO 100" />
+          <Choosing field="lighting" from={choices.lighting} />
+          <Choosing field="mains" from={choices.mains} />
+          <Typing field="fine" />
+          <Typing field="plenty" />
         </div>
       </details>
       <Cautions all={lampCautions(lighting, mains)} />
@@ -37,33 +38,26 @@ export function LightCard() {
 
 export const LightFields = () => (
   <div class="thirds exposure">
-    <Typing field="iso" label="ISO" />
-    <Typing field="metered" label="Aperture" />
-    <Typing field="shutter" label="Shutter" />
+    <Typing field="iso" />
+    <Typing field="metered" />
+    <Typing field="shutter" />
   </div>
 );
 
-/** The verdict on what is typed, or what to enter. */
-export function exposureInWords(typed: Typed): string {
-  const read = lightReading(typed);
-  if (!read.ok) return read.sentence;
-  const thresholds = fits(LightThresholds, { fine: readNumber(typed.fine), plenty: readNumber(typed.plenty) });
-  if (!thresholds.ok) return thresholds.sentence;
+/** The verdict on what is entered, or what to enter. */
+export function exposureInWords(entered: Entered): string {
+  const { light, fault } = words('bench');
+  const read = lightReading(entered);
+  if (!read.ok) return fault(read.fault);
+  const thresholds = fits(LightThresholds, { fine: valueOf(entered.fine), plenty: valueOf(entered.plenty) });
+  if (!thresholds.ok) return fault(thresholds.fault);
   const { ev, shutter } = read.value;
-  const { lighting, mains } = lampsOf(typed);
-  const flicker = shutterCaution(lighting, mains, shutter);
-  const onGrey = Math.round(illuminance(ev));
-  const onPaper = Math.round(illuminance(ev, WHITE_PAPER));
-  return `EV ${writeNumber(ev, 1)} at ISO 100: about ${onGrey} lux where the meter saw mid-grey, ${onPaper} where it saw white paper. ${LIGHT_SENTENCES[lightVerdict(ev, thresholds.value)]}${flicker === null ? '' : ` ${flicker}`}`;
+  const { lighting, mains } = lampsOf(entered.picks);
+  return light.verdict({
+    ev,
+    onGrey: illuminance(ev),
+    onPaper: illuminance(ev, WHITE_PAPER),
+    verdict: lightVerdict(ev, thresholds.value),
+    flickers: flickerShows(lighting, mains, shutter) ? mains : null,
+  });
 }
-
-const LIGHTINGS = [
-  { value: 'daylight', label: 'daylight' },
-  { value: 'steady lamp', label: 'lamps without flicker' },
-  { value: 'mains lamp', label: 'lamps on the mains' },
-  { value: 'warm lamp', label: 'warm lamps on the mains' },
-];
-const MAINS = [
-  { value: '50', label: '50 Hz' },
-  { value: '60', label: '60 Hz' },
-];

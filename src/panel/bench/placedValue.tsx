@@ -3,14 +3,15 @@
 import { placeDepth, type Placement } from '../../optics/placement.ts';
 import { benchFrom, latest } from '../../optics/setUp/reading.ts';
 import type { StoredBench } from '../../sweep/storedBench.ts';
-import { bandWidth, StepWorth, USUAL_STEP_WORTH } from '../../optics/stepWorth.ts';
-import { failed, got, type Result } from '../../result.ts';
-import { fits } from '../../optics/fits.ts';
-import { readNumber } from '../../optics/quantity.ts';
+import { bandWidth, USUAL_STEP_WORTH } from '../../optics/stepWorth.ts';
+import { answered, cannot, type Answer } from '../../result.ts';
+import type { BenchFault } from '../../optics/fault.ts';
 import type { BandOutcome } from '../../sweep/end/outcome.ts';
 import type { Scale } from '../../sweep/scale.ts';
+import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
-import { typedAt } from './fields.ts';
+import { valueOf } from './entry.ts';
+import { enteredAt } from './fields.ts';
 import { placementReading } from './readings.ts';
 import { useBench } from './useBench.ts';
 
@@ -19,28 +20,27 @@ interface Props {
   readonly scale: Scale;
 }
 
-/** The value shifted on purpose; null where no share was asked for. What is typed goes before what was stored. */
-export function usePlaced({ outcome, scale, stored }: Props & { readonly stored: StoredBench | undefined }): Result<Placement> | null {
-  const typed = typedAt(useSurroundings().bench);
+/** The value shifted on purpose; null where no share was asked for. What is entered goes before what was stored. */
+export function usePlaced({ outcome, scale, stored }: Props & { readonly stored: StoredBench | undefined }): Answer<Placement, BenchFault> | null {
+  const entered = enteredAt(useSurroundings().bench);
   const standing = useBench();
   const kept = stored ? latest(benchFrom(stored), 'placement') : null;
-  if (typed.share.trim() === '' && !kept) return null;
-  const share = typed.share.trim() === '' && kept ? got(kept) : placementReading(typed);
+  if (entered.share === null && !kept) return null;
+  const share = entered.share === null && kept ? answered(kept) : placementReading(entered);
   if (!share.ok) return share;
-  if ('missing' in standing || !standing.reckoned.bench?.ok) {
-    return failed('A share of the depth in front was asked for: enter the widest aperture at the bench to see the value shifted for it.');
-  }
+  if ('missing' in standing || !standing.reckoned.bench?.ok) return cannot({ is: 'share without a rig' });
   const { depth, step } = standing.reckoned.bench.value;
   return placeDepth(outcome.chosen, share.value.share, depth, step, scale);
 }
 
-export function Estimates({ outcome, scale, placed }: Props & { readonly placed: Result<Placement> | null }) {
-  const typed = fits(StepWorth, readNumber(typedAt(useSurroundings().bench).worth));
+export function Estimates({ outcome, scale, placed }: Props & { readonly placed: Answer<Placement, BenchFault> | null }) {
+  const say = words('placed');
+  const worth = valueOf(enteredAt(useSurroundings().bench).worth) ?? USUAL_STEP_WORTH;
   const values = Math.round((outcome.high - outcome.low) / scale.step) + 1;
   return (
-    <section aria-label="Estimates">
-      {placed && (placed.ok ? <p>{placed.value.say}</p> : <p class="fault">{placed.sentence}</p>)}
-      <p class="muted small">{bandWidth(values * scale.step, typed.ok ? typed.value : USUAL_STEP_WORTH).say}</p>
+    <section aria-label={say.title}>
+      {placed && (placed.ok ? <p>{say.placed(placed.value)}</p> : <p class="fault">{say.fault(placed.fault)}</p>)}
+      <p class="muted small">{say.width(bandWidth(values * scale.step, worth))}</p>
     </section>
   );
 }

@@ -1,54 +1,51 @@
-// What was typed at the bench as readings that are stored with the sweep, or one sentence that says what to enter.
-import { failed, got, type Result } from '../../result.ts';
+// What was entered at the bench as readings that are stored with the sweep, or what is still to be entered.
+import { answered, cannot, type Answer } from '../../result.ts';
+import type { BenchFault, PlainFault } from '../../optics/fault.ts';
 import { fits } from '../../optics/fits.ts';
-import { readAperture, readIsoSpeed, readShutter } from '../../optics/exposure.ts';
 import { tiltFromSides, type Room, type Tilt } from '../../optics/fourSides.ts';
 import { measuredEv } from '../../optics/light.ts';
-import { readDistance } from '../../optics/length.ts';
 import { pixelsOnSensor, tiltFromMirror, tiltFromSpot } from '../../optics/mirror.ts';
-import { FrontShare, SHARE } from '../../optics/placement.ts';
 import { BenchReading, type ReadingKind } from '../../optics/setUp/reading.ts';
-import { readCount } from '../../optics/quantity.ts';
 import { printed, TRUE_SIZE } from '../../optics/print/printCheck.ts';
+import { SCALE } from '../../optics/print/target.ts';
 import { RAMP_LEAN, rampError, rampLean } from '../../optics/print/ramp.ts';
 import { millimetres } from '../../units.ts';
-import { needed, numberTyped, SCALE, type Reckoned } from './reckon.ts';
-import type { Typed } from './untyped.ts';
+import type { Entered } from './fields.ts';
+import { numberOf, type Entry } from './entry.ts';
+import { needed, type Reckoned } from './reckon.ts';
 
 type ReadingOf<K extends ReadingKind> = Extract<BenchReading, { reads: K }>;
-
-const SPANS = 'Enter how many pixels of a full-size photograph the scale spans.';
 
 /** One standard deviation of a length measured in live view, as a share of it (from memory). */
 const MEASURING_ERROR = 0.005;
 
-export function lightReading({ iso, metered, shutter }: Typed): Result<ReadingOf<'light'>> {
-  const speed = needed(iso, 'Enter ISO, aperture and shutter as the camera shows them for the target.', readIsoSpeed);
+export function lightReading({ iso, metered, shutter }: Entered): Answer<ReadingOf<'light'>, BenchFault> {
+  const speed = needed(iso, 'no exposure');
   if (!speed.ok) return speed;
-  const aperture = readAperture(metered);
+  const aperture = needed(metered, 'no aperture');
   if (!aperture.ok) return aperture;
-  const time = readShutter(shutter);
+  const time = needed(shutter, 'no shutter');
   if (!time.ok) return time;
   const shown = { iso: speed.value, aperture: aperture.value, shutter: time.value };
-  return got({ reads: 'light', ...shown, ev: measuredEv(shown) });
+  return answered({ reads: 'light', ...shown, ev: measuredEv(shown) });
 }
 
-export function mirrorReading({ mirror }: Typed, { rig, bench }: Reckoned): Result<ReadingOf<'mirror'>> {
-  const pixels = numberTyped(mirror, 'Enter how many pixels of a full-size photograph the reflection is off the middle.');
+export function mirrorReading({ mirror }: Entered, { rig, bench }: Reckoned): Answer<ReadingOf<'mirror'>, BenchFault> {
+  const pixels = needed(mirror, 'no reflection');
   if (!pixels.ok) return pixels;
-  if (!rig || !bench?.ok) return failed('Enter the aperture and what else the bench asks for, so that the tilt can be reckoned.');
+  if (!rig || !bench?.ok) return cannot({ is: 'tilt without a rig' });
   const offset = pixelsOnSensor(Math.abs(pixels.value), rig.pitch);
   const tilt = tiltFromMirror(bench.value.focalLength, offset);
-  return tilt.ok ? got({ reads: 'mirror', offset, tilt: tilt.value }) : tilt;
+  return tilt.ok ? answered({ reads: 'mirror', offset, tilt: tilt.value }) : tilt;
 }
 
 /** The spot is sent from beside the front of the lens, near enough the thin lens itself. */
-export function spotReading({ spot }: Typed, { bench }: Reckoned): Result<ReadingOf<'spot'>> {
-  const offset = numberTyped(spot, 'Enter how many millimetres off its source the spot comes back.');
+export function spotReading({ spot }: Entered, { bench }: Reckoned): Answer<ReadingOf<'spot'>, BenchFault> {
+  const offset = needed(spot, 'no spot');
   if (!offset.ok) return offset;
-  if (!bench?.ok) return failed('Enter the aperture and what else the bench asks for, so that the tilt can be reckoned.');
+  if (!bench?.ok) return cannot({ is: 'tilt without a rig' });
   const tilt = tiltFromSpot(bench.value.fromLens, millimetres(offset.value));
-  return tilt.ok ? got({ reads: 'spot', offset: millimetres(offset.value), tilt: tilt.value }) : tilt;
+  return tilt.ok ? answered({ reads: 'spot', offset: millimetres(offset.value), tilt: tilt.value }) : tilt;
 }
 
 /** What the four sides must span to be told apart, as far as the picture has room for it. */
@@ -58,101 +55,97 @@ export function roomFor({ bench }: Reckoned): Room | undefined {
   return { fromLens, seen: target.value.seen, error: MEASURING_ERROR };
 }
 
-/** The tilt by the four sides; the rectangle is the corner marks of the printed target unless another was typed. */
-export function sidesTilt(typed: Typed, reckoned: Reckoned, corners: { width: number; height: number }): Result<Tilt> {
+/** The tilt by the four sides; the rectangle is the corner marks of the printed target unless another was entered. */
+export function sidesTilt(entered: Entered, reckoned: Reckoned, corners: { width: number; height: number }): Answer<Tilt, BenchFault> {
   const { bench, print } = reckoned;
-  if (!bench?.ok) return failed('Enter the aperture and what else the bench asks for, so that the tilt can be reckoned.');
-  const sides = sidesTyped(typed);
+  if (!bench?.ok) return cannot({ is: 'tilt without a rig' });
+  const sides = sidesEntered(entered);
   const factor = print?.factor ?? TRUE_SIZE;
-  const size = (text: string, drawn: number) =>
-    text.trim() === '' ? got(printed(millimetres(drawn), factor)) : numberTyped(text, 'Enter the rectangle\u2019s width and height in millimetres.');
-  const width = size(typed.width, corners.width);
+  const size = (entry: Entry<number> | null, drawn: number) => (entry === null ? answered(printed(millimetres(drawn), factor)) : entry.read);
+  const width = size(entered.width, corners.width);
   if (!width.ok) return width;
-  const height = size(typed.height, corners.height);
+  const height = size(entered.height, corners.height);
   if (!height.ok) return height;
-  if (!(width.value > 0 && height.value > 0)) return failed('Enter the rectangle\u2019s width and height in millimetres, each above zero.');
+  if (!(width.value > 0 && height.value > 0)) return cannot({ is: 'rectangle of nothing' });
   return tiltFromSides(sides, { width: millimetres(width.value), height: millimetres(height.value), fromLens: bench.value.fromLens }, MEASURING_ERROR);
 }
 
-const sidesTyped = ({ left, right, top, bottom }: Typed) => {
-  const number = (text: string): number => (text.trim() === '' ? Number.NaN : Number(text.trim().replace(',', '.')));
-  return { left: number(left), right: number(right), top: number(top), bottom: number(bottom) };
-};
+const sidesEntered = ({ left, right, top, bottom }: Entered) => ({
+  left: numberOf(left),
+  right: numberOf(right),
+  top: numberOf(top),
+  bottom: numberOf(bottom),
+});
 
-/** The reading of this kind from what is typed. */
+/** The reading of this kind from what is entered. */
 export function readingOf(
   kind: Exclude<ReadingKind, 'live view'>,
-  typed: Typed,
+  entered: Entered,
   reckoned: Reckoned,
   corners: { width: number; height: number },
-): Result<BenchReading> {
+): Answer<BenchReading, BenchFault> {
   switch (kind) {
     case 'old value': {
-      const value = numberTyped(typed.old, 'Enter the correction that is stored now, such as \u22123.');
-      return value.ok ? checked({ reads: kind, value: value.value }, 'Enter a whole number of the scale, such as \u22123.') : value;
+      const value = needed(entered.old, 'no stored correction');
+      return value.ok ? checked({ reads: kind, value: value.value }, 'no such correction') : value;
     }
     case 'print': {
-      const length = numberTyped(typed.printed, 'Enter the printed scale\u2019s length in millimetres, such as 100.');
+      const length = needed(entered.printed, 'no printed length');
       if (!length.ok) return length;
-      if (reckoned.faults.printed) return failed(reckoned.faults.printed);
+      if (reckoned.faults.printed) return cannot(reckoned.faults.printed);
       return checked({ reads: kind, drawn: SCALE, measured: length.value });
     }
     case 'distance': {
-      const distance = needed(typed.distance, 'Enter the distance you measured.', (text) => readDistance(text, reckoned.unit));
+      const distance = needed(entered.distance, 'no measured distance');
       if (!distance.ok) return distance;
-      return checked({ reads: kind, distance: distance.value, from: typed.from });
+      return checked({ reads: kind, distance: distance.value, from: entered.picks.from });
     }
     case 'light':
-      return lightReading(typed);
+      return lightReading(entered);
     case 'mirror':
-      return mirrorReading(typed, reckoned);
+      return mirrorReading(entered, reckoned);
     case 'spot':
-      return spotReading(typed, reckoned);
+      return spotReading(entered, reckoned);
     case 'placement':
-      return placementReading(typed);
+      return placementReading(entered);
     case 'sides': {
-      const tilt = sidesTilt(typed, reckoned, corners);
+      const tilt = sidesTilt(entered, reckoned, corners);
       if (!tilt.ok) return tilt;
-      return checked({ reads: kind, ...sidesTyped(typed), tilt: tilt.value.whole, uncertainty: tilt.value.uncertainty });
+      return checked({ reads: kind, ...sidesEntered(entered), tilt: tilt.value.whole, uncertainty: tilt.value.uncertainty });
     }
     case 'magnification': {
-      const pixels = needed(typed.scalePixels, SPANS, (text) => {
-        const count = readCount(text);
-        return count === null ? failed(SPANS) : got(count);
-      });
+      const pixels = needed(entered.scalePixels, 'no pixels spanned');
       if (!pixels.ok) return pixels;
       const length = printed(SCALE, reckoned.print?.factor ?? TRUE_SIZE);
-      return reckoned.faults.scalePixels ? failed(reckoned.faults.scalePixels) : checked({ reads: kind, length, pixels: pixels.value });
+      return reckoned.faults.scalePixels ? cannot(reckoned.faults.scalePixels) : checked({ reads: kind, length, pixels: pixels.value });
     }
     case 'temperature': {
-      const celsius = numberTyped(typed.celsius, 'Enter the temperature in degrees Celsius, such as 20.');
+      const celsius = needed(entered.celsius, 'no temperature');
       return celsius.ok ? checked({ reads: kind, celsius: celsius.value }) : celsius;
     }
   }
 }
 
 /** What the ramp's sharpest line tells, in millimetres at the target; positive is behind it. */
-export function rampErrorTyped({ rampReading, rampFace, rampSetBack }: Typed, { print }: Reckoned): Result<number> {
-  const line = numberTyped(rampReading, 'Enter the number beside the sharpest line, with its sign.');
+export function rampErrorEntered({ rampReading, rampFace, rampSetBack }: Entered, { print }: Reckoned): Answer<number, BenchFault> {
+  const line = needed(rampReading, 'no ramp line');
   if (!line.ok) return line;
   const factor = print?.factor ?? TRUE_SIZE;
-  if (rampSetBack.trim() === '') return rampError(line.value, RAMP_LEAN, factor);
-  const back = numberTyped(rampSetBack, 'Enter how far the ramp’s upper end stands back, in millimetres.');
+  if (rampSetBack === null) return rampError(line.value, RAMP_LEAN, factor);
+  const back = rampSetBack.read;
   if (!back.ok) return back;
-  const face = numberTyped(rampFace, 'Enter the length of the ramp in millimetres.');
+  const face = needed(rampFace, 'no ramp length');
   if (!face.ok) return face;
   const lean = rampLean(millimetres(back.value), millimetres(face.value));
   return lean.ok ? rampError(line.value, lean.value, factor) : lean;
 }
 
-export function placementReading({ share }: Typed): Result<ReadingOf<'placement'>> {
-  const percent = numberTyped(share, SHARE);
-  if (!percent.ok) return percent;
-  const part = fits(FrontShare, percent.value / 100);
-  return part.ok ? got({ reads: 'placement', share: part.value }) : part;
+export function placementReading({ share }: Entered): Answer<ReadingOf<'placement'>, BenchFault> {
+  const part = needed(share, 'no share');
+  return part.ok ? answered({ reads: 'placement', share: part.value }) : part;
 }
 
-function checked(reading: unknown, sentence?: string): Result<BenchReading> {
+function checked(reading: unknown, otherwise?: PlainFault): Answer<BenchReading, BenchFault> {
   const fitting = fits(BenchReading, reading);
-  return fitting.ok || sentence === undefined ? fitting : failed(sentence);
+  return fitting.ok || otherwise === undefined ? fitting : cannot({ is: otherwise });
 }

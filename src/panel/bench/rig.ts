@@ -2,27 +2,30 @@
 // another distance begins with empty readings, while what belongs to the room, the body and the person's habits stays.
 import type { Millimetres } from '../../units.ts';
 import { metresTyped } from '../words/quantities.ts';
-import type { BenchField, KitTraits, Typed } from './untyped.ts';
+import type { KitTraits, Picks } from './untyped.ts';
+import type { Quantity } from './values.ts';
 import type { BenchSubject } from './subject.ts';
+import type { Entries } from './entry.ts';
 import type { BenchStore, FromKit } from './typed.ts';
 
-const OF_ROOM: readonly BenchField[] = [
-  'unit', 'from', 'area', 'confusion', 'ownConfusion', 'worth', 'fine', 'plenty', 'lighting', 'mains', 'squareBy', 'paper', 'version',
-];
-const OF_BODY: readonly BenchField[] = ['sensor', 'pixels'];
+const OF_ROOM: readonly Quantity[] = ['area', 'ownConfusion', 'worth', 'fine', 'plenty'];
+const OF_BODY: readonly Quantity[] = ['pixels'];
+const PICKS_OF_ROOM: readonly (keyof Picks)[] = ['unit', 'from', 'confusion', 'lighting', 'mains', 'squareBy', 'paper', 'version'];
+const PICKS_OF_BODY: readonly (keyof Picks)[] = ['sensor'];
 const TRAITS_OF_BODY: readonly (keyof KitTraits)[] = ['bodyStabiliser', 'liveView', 'rearButton', 'manualAtBody'];
 
 /** Sets the bench up for a subject; `measured` is the distance typed at the bench, null where none was. */
 export function standFor(bench: BenchStore, subject: BenchSubject, measured: Millimetres | null, known: FromKit): void {
-  const { rig, typed, traits, noted } = bench.peek();
+  const { rig, entries, picks, traits, noted } = bench.peek();
   const sameBody = rig === undefined || rig.body === subject.body;
   bench.value =
     sameBody && (rig === undefined || stands(rig, subject, measured))
-      ? { rig: subject, known, typed, traits, noted }
+      ? { rig: subject, known, entries, picks, traits, noted }
       : {
           rig: subject,
           known,
-          typed: only<Typed>(typed, sameBody ? [...OF_ROOM, ...OF_BODY] : OF_ROOM),
+          entries: only<Entries>(entries, sameBody ? [...OF_ROOM, ...OF_BODY] : OF_ROOM),
+          picks: only<Picks>(picks, sameBody ? [...PICKS_OF_ROOM, ...PICKS_OF_BODY] : PICKS_OF_ROOM),
           traits: only<KitTraits>(traits, sameBody ? TRAITS_OF_BODY : []),
           noted,
         };

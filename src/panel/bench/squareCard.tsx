@@ -1,17 +1,18 @@
 // How square the target must stand, and the two ways to check it: the mirror first.
 import { judgeTilt } from '../../optics/fourSides.ts';
 import { mirrorOffset, spotOffset } from '../../optics/mirror.ts';
-import { writeNumber, type Degrees } from '../../optics/quantity.ts';
-import { LASER, LASER_SENSOR, MIRROR, MIRROR_EDGES } from '../../optics/setUp/caution.ts';
-import { edgeDefocus, tiltSentence } from '../../optics/squareness.ts';
+import type { Degrees } from '../../optics/quantity.ts';
+import { SQUARING } from '../../optics/setUp/caution.ts';
+import type { SetUpCase } from '../../optics/setUp/step.ts';
+import { depthAcross, edgeDefocus } from '../../optics/squareness.ts';
 import { stepAtSensor } from '../../optics/stepWorth.ts';
+import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
 import { Cautions } from './cautions.tsx';
 import { Says } from './fact.tsx';
 import { mirrorReading, roomFor, sidesTilt, spotReading } from './readings.ts';
 import type { Reckoned } from './reckon.ts';
-import { typedAt } from './fields.ts';
-import type { Typed } from './untyped.ts';
+import { enteredAt, type Entered } from './fields.ts';
 import { Choosing, Typing } from './typing.tsx';
 
 interface Props {
@@ -21,70 +22,68 @@ interface Props {
 }
 
 export function SquareCard({ reckoned, corners }: Props) {
-  const typed = typedAt(useSurroundings().bench);
-  const { rig, bench } = reckoned;
+  const { square: say, choices } = words('bench');
+  const entered = enteredAt(useSurroundings().bench);
+  const by = entered.picks.squareBy;
   return (
     <section class="card" aria-labelledby="bench-square">
-      <h2 id="bench-square">Squareness</h2>
-      {rig && bench?.ok && bench.value.target.ok && <p>{tiltSentence(bench.value.allowedTilt, bench.value.target.value.field)}</p>}
-      {rig && bench?.ok && (
-        <p class="small">
-          In the mirror the lens may see itself{' '}
-          {writeNumber(mirrorOffset(bench.value.focalLength, bench.value.allowedTilt) / rig.pitch, 0)} pixels off the middle; a
-          returning spot may miss its source by {writeNumber(spotOffset(bench.value.fromLens, bench.value.allowedTilt), 0)} mm.
-        </p>
-      )}
-      <Choosing field="squareBy" label="Checked by" options={WAYS} />
-      <SquareFields by={typed.squareBy} corners={corners} />
-      <Says>{squareInWords(typed, reckoned, corners)}</Says>
-      {typed.squareBy !== 'sides' && <Cautions all={typed.squareBy === 'spot' ? [LASER, LASER_SENSOR, MIRROR, MIRROR_EDGES] : [MIRROR, MIRROR_EDGES]} />}
+      <h2 id="bench-square">{say.title}</h2>
+      <Allowed reckoned={reckoned} />
+      <Choosing field="squareBy" from={choices.squareBy} />
+      <SquareFields by={by} corners={corners} />
+      <Says>{squareInWords(entered, reckoned, corners)}</Says>
+      <Cautions all={SQUARING[by]} />
     </section>
   );
 }
 
-export function SquareFields({ by, corners }: { readonly by: string; readonly corners: Props['corners'] }) {
-  if (by === 'mirror') return <Typing field="mirror" label="The lens sees itself off the middle by, pixels" />;
-  if (by === 'spot') return <Typing field="spot" label="The spot comes back off its source by, mm" hint="Sent from beside the lens to a mirror flat on the target." />;
+/** The tilt that is allowed, and how it shows by the mirror and by the spot. */
+function Allowed({ reckoned: { rig, bench } }: Pick<Props, 'reckoned'>) {
+  const { allowed, miss } = words('bench').square;
+  if (!rig || !bench?.ok) return null;
+  const { allowedTilt: tilt, target, focalLength, fromLens } = bench.value;
   return (
     <>
-      <div class="halves">
-        <Typing field="left" label="Left side" />
-        <Typing field="right" label="Right side" />
-        <Typing field="top" label="Top side" />
-        <Typing field="bottom" label="Bottom side" />
-        <Typing field="width" label="True width, mm" hint={`Empty: ${writeNumber(corners.width, 0)}.`} />
-        <Typing field="height" label="True height, mm" hint={`Empty: ${writeNumber(corners.height, 0)}.`} />
-      </div>
+      {target.ok && <p>{allowed(tilt, target.value.field, depthAcross(tilt, target.value.field))}</p>}
+      <p class="small">{miss(Math.round(mirrorOffset(focalLength, tilt) / rig.pitch), spotOffset(fromLens, tilt))}</p>
     </>
   );
 }
 
-/** The verdict on what is typed, or what to enter. */
-export function squareInWords(typed: Typed, reckoned: Reckoned, corners: Props['corners']): string {
+export function SquareFields({ by, corners }: { readonly by: SetUpCase['squareBy']; readonly corners: Props['corners'] }) {
+  const { empty } = words('bench');
+  if (by !== 'sides') return <Typing field={by} />;
+  return (
+    <div class="halves">
+      <Typing field="left" />
+      <Typing field="right" />
+      <Typing field="top" />
+      <Typing field="bottom" />
+      <Typing field="width" hint={empty(corners.width)} />
+      <Typing field="height" hint={empty(corners.height)} />
+    </div>
+  );
+}
+
+/** The verdict on what is entered, or what to enter. */
+export function squareInWords(entered: Entered, reckoned: Reckoned, corners: Props['corners']): string {
+  const { square, fault } = words('bench');
+  const by = entered.picks.squareBy;
   const allowed = reckoned.bench?.ok ? reckoned.bench.value.allowedTilt : null;
-  if (typed.squareBy === 'sides') {
-    const tilt = sidesTilt(typed, reckoned, corners);
-    if (!tilt.ok) return tilt.sentence;
-    return allowed === null ? '' : judgeTilt(tilt.value, allowed, reckoned.bench?.ok ? roomFor(reckoned) : undefined).say;
+  if (by === 'sides') {
+    const tilt = sidesTilt(entered, reckoned, corners);
+    if (!tilt.ok) return fault(tilt.fault);
+    return allowed === null ? '' : square.bySides(tilt.value, allowed, judgeTilt(tilt.value, allowed, roomFor(reckoned)));
   }
-  const read = typed.squareBy === 'spot' ? spotReading(typed, reckoned) : mirrorReading(typed, reckoned);
-  if (!read.ok) return read.sentence;
-  const tilted = `Tilted ${writeNumber(read.value.tilt, 2)}\u00b0, ${tiltCost(read.value.tilt, reckoned)}`;
-  return allowed !== null && read.value.tilt <= allowed
-    ? `${tilted}: square enough.`
-    : `${tilted}: turn the target until ${typed.squareBy === 'spot' ? 'the spot comes back nearer its source' : 'the lens sees itself nearer the middle of the picture'}.`;
+  const read = by === 'spot' ? spotReading(entered, reckoned) : mirrorReading(entered, reckoned);
+  if (!read.ok) return fault(read.fault);
+  const { tilt } = read.value;
+  return allowed === null ? '' : square.tilted(by, tilt, stepsOf(tilt, reckoned), tilt <= allowed);
 }
 
-/** What the tilt costs, in steps. */
-function tiltCost(tilt: Degrees, { rig, bench }: Reckoned): string {
-  if (!rig || !bench?.ok) return 'of unknown cost';
+/** What the tilt costs at the edge of the AF area, in steps. */
+function stepsOf(tilt: Degrees, { rig, bench }: Reckoned): number {
+  if (!rig || !bench?.ok) return 0;
   const { magnification, blur } = bench.value;
-  const steps = edgeDefocus(rig.area, magnification, tilt) / stepAtSensor(blur, rig.worth);
-  return steps < 0.1 ? 'far less than a step' : `about ${writeNumber(steps, 1)} steps at the edge of the AF area`;
+  return edgeDefocus(rig.area, magnification, tilt) / stepAtSensor(blur, rig.worth);
 }
-
-const WAYS = [
-  { value: 'mirror', label: 'a small mirror on the target' },
-  { value: 'sides', label: 'its four sides in live view' },
-  { value: 'spot', label: 'a spot of light sent back' },
-];

@@ -4,13 +4,13 @@ import { latest, type BenchReading } from '../../optics/setUp/reading.ts';
 import type { SetUpStep } from '../../optics/setUp/step.ts';
 import type { WalkState } from '../../optics/setUp/walk.ts';
 import { useSurroundings } from '../useSession.ts';
-import { readingInWords } from '../words/readings.ts';
+import { words } from '../../words/catalogue.ts';
 import { Cautions } from './cautions.tsx';
 import { cornersOf } from './given.ts';
 import { ReadingFields, type Typable } from './readingFields.tsx';
 import { readingOf } from './readings.ts';
 import type { Reckoned } from './reckon.ts';
-import { typedAt } from './fields.ts';
+import { enteredAt } from './fields.ts';
 
 interface Props {
   readonly step: SetUpStep;
@@ -20,25 +20,27 @@ interface Props {
 }
 
 export function StepView({ step, state, reckoned, onRead }: Props) {
+  const say = words('setUp');
+  const { liveView } = say.step;
   const { reads } = step;
   const read = reads && latest(state.bench, reads);
   return (
-    <section class="step" aria-label="Step">
-      <p class="show">{step.show}</p>
-      {state.bench.ticked.includes(step.id) && <p class="muted small">Done before.</p>}
+    <section class="step" aria-label={say.step.label}>
+      <p class="show">{say.show(step.said)}</p>
+      {state.bench.ticked.includes(step.said.id) && <p class="muted small">{say.step.before}</p>}
       {reads === 'live view' && (
         <fieldset class="row">
-          <legend>Is live view at its sharpest?</legend>
+          <legend>{liveView.ask}</legend>
           <button type="button" onClick={() => onRead({ reads, asked: 'start', sharp: true })}>
-            It is sharp
+            {liveView.sharp}
           </button>
           <button type="button" onClick={() => onRead({ reads, asked: 'start', sharp: false })}>
-            It is not
+            {liveView.not}
           </button>
         </fieldset>
       )}
-      {isTypable(reads) && <Entry key={step.id} kind={reads} reckoned={reckoned} onRead={onRead} />}
-      {read && <output>Kept: {readingInWords(read)}</output>}
+      {isTypable(reads) && <Entry key={step.said.id} kind={reads} reckoned={reckoned} onRead={onRead} />}
+      {read && <output>{say.step.kept(words('readings').reading(read))}</output>}
       <Cautions all={step.cautions} />
     </section>
   );
@@ -52,8 +54,8 @@ function Entry({ kind, reckoned, onRead }: Pick<Props, 'reckoned' | 'onRead'> & 
   const [fault, setFault] = useState('');
   const keep = (event: Event): void => {
     event.preventDefault();
-    const reading = readingOf(kind, typedAt(bench), reckoned, cornersOf(reckoned));
-    setFault(reading.ok ? '' : reading.sentence);
+    const reading = readingOf(kind, enteredAt(bench), reckoned, cornersOf(reckoned));
+    setFault(reading.ok ? '' : words('bench').fault(reading.fault));
     if (reading.ok) onRead(reading.value);
   };
   return (
@@ -64,7 +66,7 @@ function Entry({ kind, reckoned, onRead }: Pick<Props, 'reckoned' | 'onRead'> & 
           {fault}
         </p>
       )}
-      <button type="submit">Keep this reading</button>
+      <button type="submit">{words('setUp').step.keep}</button>
     </form>
   );
 }

@@ -14,19 +14,18 @@ export interface BenchSubject {
   readonly distance: Millimetres;
 }
 
-/** The subject, or a sentence that says what is still to be entered. */
-export function subjectOf(session: Session, draft: Draft): BenchSubject | string {
+/** What is still to be entered before the bench can be worked out: on the start, or of the sweep under way. */
+export type Missing = 'no focal length' | 'untold';
+
+export function subjectOf(session: Session, draft: Draft): BenchSubject | Missing {
   const sweep = session.sweep.value;
   if (sweep) return isNamed(sweep.plan.subject) ? sweep.plan.subject : ofParts(sweep.plan.subject, session);
   return ofParts(previewOf(draft, { kit: session.kit.value, records: session.records.value, offers: 'last lens' }).parts, session);
 }
 
 /** What was told of a sweep so far is enough where its focal length is. */
-function ofParts(parts: Unnamed, session: Session): BenchSubject | string {
+function ofParts(parts: Unnamed, session: Session): BenchSubject | Missing {
   const distance = distanceOf(parts, session.kit.value);
-  if (parts.focalLength === null || distance === null) return session.sweep.value ? UNTOLD : NO_LENGTH;
+  if (parts.focalLength === null || distance === null) return session.sweep.value ? 'untold' : 'no focal length';
   return { body: parts.body?.name ?? '', lens: parts.lens?.name ?? '', focalLength: parts.focalLength, distance };
 }
-
-const NO_LENGTH = 'Write the focal length in millimetres, such as 85.';
-const UNTOLD = 'Tell the focal length of this sweep first: press “Focal length” above its value.';

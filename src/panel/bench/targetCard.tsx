@@ -1,45 +1,41 @@
 // The target for this rig: how large it is, the page that prints it, and whether the print came out at true size.
-import { sheets } from '../../optics/print/sheets.ts';
-import { drawTarget } from '../../optics/print/target.ts';
-import { writeNumber } from '../../optics/quantity.ts';
+import { sheetCount } from '../../optics/print/sheets.ts';
+import { drawTarget, SCALE } from '../../optics/print/target.ts';
+import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
-import { onDay } from '../words/quantities.ts';
 import { Says } from './fact.tsx';
 import { targetAddress } from './given.ts';
 import type { Reckoned } from './reckon.ts';
 import type { BenchSubject } from './subject.ts';
 import { Choosing, Typing } from './typing.tsx';
-import { typedAt } from './fields.ts';
+import { enteredAt } from './fields.ts';
 
 export function TargetCard({ subject, reckoned }: { readonly subject: BenchSubject; readonly reckoned: Reckoned }) {
+  const { target: say, choices, fault } = words('bench');
+  const printed = words('print');
   const { session, bench } = useSurroundings();
-  const { rig, print, faults } = reckoned;
-  const { paper } = typedAt(bench);
-  const address = rig && targetAddress(rig, reckoned, subject, paper, onDay(session.now.value));
+  const { rig, print, faults, unit, distance, focalLength } = reckoned;
+  const { paper } = enteredAt(bench).picks;
+  const whose = printed.whose({ ...subject, focalLength, distance, unit, day: session.now.value });
+  const address = rig && targetAddress(rig, reckoned, whose, paper);
+  const target = reckoned.bench?.ok ? reckoned.bench.value.target : null;
+  const size = (): string => {
+    if (target === null) return say.wanted;
+    if (!target.ok) return fault(target.fault);
+    const { bar, field } = target.value;
+    const labels = { words: [...whose, printed.sizes(bar, SCALE)], scale: printed.scale(SCALE) };
+    return say.size(bar, field, sheetCount(drawTarget(target.value, labels).drawing, paper));
+  };
   return (
     <section class="card" aria-labelledby="bench-target">
-      <h2 id="bench-target">Target</h2>
-      <Says>{sizeInWords(reckoned, paper === 'Letter' ? 'Letter' : 'A4')}</Says>
-      <Choosing field="paper" label="Paper" options={PAPER_CHOICES} />
+      <h2 id="bench-target">{say.title}</h2>
+      <Says>{size()}</Says>
+      <Choosing field="paper" from={choices.paper} />
       <button type="button" disabled={address === null} onClick={() => address !== null && session.openPage(`target.html#${address}`)}>
-        Open the page to print
+        {say.open}
       </button>
-      <Typing field="printed" label="Printed scale measures, mm" hint="Drawn as 100, between the outer edges of its end marks." faults={faults} />
-      {print && <output>{print.say}</output>}
+      <Typing field="printed" faults={faults} />
+      {print && <output>{say.print(print)}</output>}
     </section>
   );
 }
-
-function sizeInWords({ bench }: Reckoned, paper: 'A4' | 'Letter'): string {
-  if (!bench?.ok) return 'The target is drawn as soon as the widest aperture is entered.';
-  const { target } = bench.value;
-  if (!target.ok) return target.sentence;
-  const count = sheets(drawTarget(target.value, []).drawing, paper, '').length;
-  const { bar, field } = target.value;
-  return `Bars of ${writeNumber(bar, 2)} mm in a field of ${writeNumber(field, 0)} mm, on ${count === 1 ? 'one sheet' : `${count} sheets`}.`;
-}
-
-const PAPER_CHOICES = [
-  { value: 'A4', label: 'A4' },
-  { value: 'Letter', label: 'Letter' },
-];

@@ -1,12 +1,17 @@
-// What was typed and picked at the bench, and how its rig was set up. It outlives the screens, so that a look elsewhere
+// What was entered and picked at the bench, and how its rig was set up. It outlives the screens, so that a look elsewhere
 // loses nothing.
 import { signal, type Signal } from '@preact/signals';
 import type { BenchRecord } from '../../optics/setUp/reading.ts';
-import type { KitTraits, Typed } from './untyped.ts';
+import type { Entries } from './entry.ts';
 import type { BenchSubject } from './subject.ts';
+import type { KitTraits, Picks } from './untyped.ts';
+import type { Values } from './values.ts';
 
 export interface FromKit {
-  readonly typed: Partial<Typed>;
+  readonly entries: Partial<Entries>;
+  /** Those that are written in the unit in use. */
+  readonly values: Partial<Values>;
+  readonly picks: Partial<Picks>;
   readonly traits: Partial<KitTraits>;
 }
 
@@ -17,17 +22,18 @@ export interface Noted {
 }
 
 interface BenchState {
-  /** Whose rig stands there: what is typed of it counts for no other. */
+  /** Whose rig stands there: what is entered for it counts for no other. */
   readonly rig?: BenchSubject;
-  /** What the kit knows of body, lens and converter; what is typed and ticked goes before it. */
+  /** What the kit knows of body, lens and converter; what is entered and picked goes before it. */
   readonly known?: FromKit;
-  readonly typed: Partial<Typed>;
+  readonly entries: Partial<Entries>;
+  readonly picks: Partial<Picks>;
   readonly traits: Partial<KitTraits>;
   readonly noted: Noted | null;
 }
 export type BenchStore = Signal<BenchState>;
 
-export const newBench = (): BenchStore => signal({ typed: {}, traits: {}, noted: null });
+export const newBench = (): BenchStore => signal({ entries: {}, picks: {}, traits: {}, noted: null });
 
 export function noteIn(bench: BenchStore, noted: Noted | null): void {
   bench.value = { ...bench.value, noted };

@@ -1,39 +1,49 @@
-// A field and a list of the bench, over what was typed there.
+// A field and a list of the bench, over what was entered and picked there.
+import { words } from '../../words/catalogue.ts';
 import { Choose } from '../parts/choose.tsx';
 import { Field } from '../parts/field.tsx';
-import type { Option } from '../parts/pick.tsx';
 import { useSurroundings } from '../useSession.ts';
 import type { BenchFaults } from './reckon.ts';
-import { typeInto, typedAt } from './fields.ts';
-import type { BenchField } from './untyped.ts';
+import { enteredAt, pickIn, typeInto } from './fields.ts';
+import type { Picks } from './untyped.ts';
+import type { Quantity } from './values.ts';
 
 interface Props {
-  readonly field: BenchField;
-  readonly label: string;
+  readonly field: Quantity;
+  /** Where it is called otherwise than on the bench. */
+  readonly label?: string;
   readonly hint?: string;
   readonly faults?: BenchFaults;
 }
 
 export function Typing({ field, label, hint, faults = {} }: Props) {
   const { bench } = useSurroundings();
+  const say = words('bench');
+  const fault = faults[field];
+  const below = hint ?? say.hint[field];
   return (
     <Field
-      label={label}
-      text={typedAt(bench)[field]}
-      fault={faults[field]}
-      {...(hint !== undefined && { hint })}
-      onTyped={(text) => typeInto(bench, { [field]: text })}
+      label={label ?? say.field[field]}
+      text={enteredAt(bench)[field]?.text ?? ''}
+      fault={fault && say.fault(fault)}
+      {...(below !== undefined && { hint: below })}
+      onTyped={(text) => typeInto(bench, field, text)}
     />
   );
 }
 
-interface Choices {
-  readonly field: BenchField;
-  readonly label: string;
-  readonly options: readonly Option<string>[];
+interface Choices<Name extends keyof Picks> {
+  readonly field: Name;
+  /** What can be picked, in words. */
+  readonly from: Readonly<Record<Picks[Name], string>>;
 }
 
-export function Choosing({ field, label, options }: Choices) {
+export function Choosing<Name extends keyof Picks>({ field, from }: Choices<Name>) {
   const { bench } = useSurroundings();
-  return <Choose label={label} options={options} chosen={typedAt(bench)[field]} onChoose={(value) => typeInto(bench, { [field]: value })} />;
+  const options = (Object.keys(from) as Picks[Name][]).map((value) => ({ value, label: from[value] }));
+  const choose = (chosen: string): void => {
+    const option = options.find(({ value }) => value === chosen);
+    if (option) pickIn(bench, { [field]: option.value });
+  };
+  return <Choose label={words('bench').field[field]} options={options} chosen={enteredAt(bench).picks[field]} onChoose={choose} />;
 }

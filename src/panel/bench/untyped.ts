@@ -1,54 +1,48 @@
-// Every field and tick of the bench by name, and what stands there before anything is typed.
+// What stands at the bench before anything is entered or picked there, and what can be picked.
+import type { Lighting, Mains } from '../../optics/lamps.ts';
 import { USUAL_LIGHT } from '../../optics/light.ts';
+import type { MeasuredFrom } from '../../optics/measuredFrom.ts';
+import type { PaperName } from '../../optics/print/sheets.ts';
+import { FULL_FRAME, writeSensor, type ConfusionRule } from '../../optics/sensor.ts';
+import type { SetUpCase } from '../../optics/setUp/step.ts';
 import { USUAL_AF_AREA } from '../../optics/squareness.ts';
 import { USUAL_STEP_WORTH } from '../../optics/stepWorth.ts';
+import type { DistanceUnit } from '../../optics/writtenLength.ts';
+import { millimetres } from '../../units.ts';
+import type { Values } from './values.ts';
 
-/** What stands in each field before anything is typed there. */
-export const UNTYPED = {
+export const USUAL_VALUES: Partial<Values> = {
+  pixels: 6000,
+  area: USUAL_AF_AREA,
+  ownConfusion: millimetres(0.03),
+  worth: USUAL_STEP_WORTH,
+  ...USUAL_LIGHT,
+};
+
+export interface Picks {
+  readonly unit: DistanceUnit;
+  readonly from: MeasuredFrom;
+  /** As `writeSensor` has it: a body may bring a size of its own. */
+  readonly sensor: string;
+  readonly confusion: ConfusionRule['by'];
+  readonly lighting: Lighting;
+  readonly mains: `${Mains}`;
+  readonly squareBy: SetUpCase['squareBy'];
+  readonly paper: PaperName;
+  readonly version: SetUpCase['version'];
+}
+
+export const USUAL_PICKS: Picks = {
   unit: 'm',
   from: 'film plane',
-  distance: '',
-  reach: '',
-  closest: '',
-  aperture: '',
-  converter: '',
-  sensor: '36x24',
-  pixels: '6000',
-  area: String(USUAL_AF_AREA),
+  sensor: writeSensor(FULL_FRAME),
   confusion: 'diagonal',
-  ownConfusion: '0.03',
-  worth: String(USUAL_STEP_WORTH),
-  scalePixels: '',
-  printed: '',
-  iso: '',
-  metered: '',
-  shutter: '',
-  fine: String(USUAL_LIGHT.fine),
-  plenty: String(USUAL_LIGHT.plenty),
   lighting: 'daylight',
   mains: '50',
   squareBy: 'mirror',
-  mirror: '',
-  spot: '',
-  left: '',
-  right: '',
-  top: '',
-  bottom: '',
-  width: '',
-  height: '',
-  old: '',
-  celsius: '',
-  rampReading: '',
-  rampFace: '',
-  rampSetBack: '',
-  share: '',
   paper: 'A4',
   version: 'long',
 };
-
-/** Every field as it stands on the screen. */
-export type Typed = Readonly<Record<keyof typeof UNTYPED, string>>;
-export type BenchField = keyof Typed;
 
 /** What the kit has, as far as the set-up walk depends on it. */
 export const KIT_TRAITS = {

@@ -1,13 +1,13 @@
-// The bench as it stands: whose it is and what follows from what is known and typed, or the sentence of what is missing.
+// The bench as it stands: whose it is and what follows from what is known and typed, or what is missing.
 import { useLayoutEffect } from 'preact/hooks';
 import { useSurroundings } from '../useSession.ts';
-import { typedAt } from './fields.ts';
+import { enteredAt } from './fields.ts';
 import { knownOf } from './known.ts';
 import { reckon, type Reckoned } from './reckon.ts';
 import { standFor } from './rig.ts';
-import { subjectOf, type BenchSubject } from './subject.ts';
+import { subjectOf, type BenchSubject, type Missing } from './subject.ts';
 
-export type BenchNow = { readonly subject: BenchSubject; readonly reckoned: Reckoned } | { readonly missing: string };
+export type BenchNow = { readonly subject: BenchSubject; readonly reckoned: Reckoned } | { readonly missing: Missing };
 
 export function useBench(): BenchNow {
   const { session, start, bench } = useSurroundings();
@@ -18,9 +18,9 @@ export function useBench(): BenchNow {
   useLayoutEffect(() => {
     const standing = subjectOf(session, draft);
     if (typeof standing === 'string') return;
-    const typed = typedAt(bench);
-    const measured = typed.distance.trim() === '' ? null : reckon(typed, standing).distance;
+    const entered = enteredAt(bench);
+    const measured = entered.distance === null ? null : reckon(entered, standing).distance;
     standFor(bench, standing, measured, knownOf(session, draft, standing.focalLength));
   }, [session, bench, draft, sweep, kit.value, records.value]);
-  return typeof subject === 'string' ? { missing: subject } : { subject, reckoned: reckon(typedAt(bench), subject) };
+  return typeof subject === 'string' ? { missing: subject } : { subject, reckoned: reckon(enteredAt(bench), subject) };
 }

@@ -1,6 +1,7 @@
 // The end of the walk: what was ticked and read is with the sweep, and the first hold can come.
 import { useEffect, useRef } from 'preact/hooks';
 import type { BenchRecord } from '../../optics/setUp/reading.ts';
+import { words } from '../../words/catalogue.ts';
 import { BenchNotes } from './benchNotes.tsx';
 
 interface Props {
@@ -11,14 +12,15 @@ interface Props {
 }
 
 export function WalkDone({ record, isKept, leadsTo, onGo }: Props) {
+  const { speak, done } = words('setUp');
   const button = useRef<HTMLButtonElement>(null);
   useEffect(() => button.current?.focus(), []);
   return (
-    <section class="step" aria-label="Set up">
-      <p class="show">Set up. Ready for the first hold.</p>
+    <section class="step" aria-label={done.label}>
+      <p class="show">{speak('done')}</p>
       {!isKept && (
         <p class="fault" role="alert">
-          The first hold was taken already, so the set-up is not kept with this sweep: walk through it before the next one.
+          {done.tooLate}
         </p>
       )}
       <BenchNotes bench={record} />

@@ -2,6 +2,7 @@
 import { useCallback, useEffect, useState } from 'preact/hooks';
 import { currentStep, isDone, type WalkEvent } from '../../optics/setUp/walk.ts';
 import { steps } from '../../units.ts';
+import { words } from '../../words/catalogue.ts';
 import { KeysNotice } from '../keys/keysNotice.tsx';
 import { useKeys } from '../keys/useKeys.ts';
 import { useKeysGo } from '../keys/useKeysGo.ts';
@@ -16,15 +17,15 @@ import { newWalking } from './walking.ts';
 import { WalkDone } from './walkDone.tsx';
 import { WalkSwitch } from './walkSwitch.tsx';
 import { write, writtenDown } from './writtenDown.ts';
-import { traitsAt, typedAt } from './fields.ts';
+import { enteredAt, traitsAt } from './fields.ts';
 
 export function WalkScreen() {
   const { way } = useSurroundings();
   const standing = useBench();
   return (
     <>
-      <Heading onBack={() => way.back()} beside={<VoiceMark />}>Set-up walk</Heading>
-      {'missing' in standing ? <output>{standing.missing}</output> : <Walk standing={standing} />}
+      <Heading onBack={() => way.back()} beside={<VoiceMark />}>{words('setUp').title}</Heading>
+      {'missing' in standing ? <output>{words('bench').missing[standing.missing]}</output> : <Walk standing={standing} />}
     </>
   );
 }
@@ -35,20 +36,21 @@ const isWalkWord = (word: string): word is WalkWord => WORDS.some((one) => one =
 const PRESSES = { short: 'next', double: 'back', long: 'repeat' } as const;
 
 function Walk({ standing: { subject, reckoned } }: { readonly standing: Extract<BenchNow, { reckoned: unknown }> }) {
+  const say = words('setUp');
   const { session, bench, way } = useSurroundings();
   /** The steps stay as they were when the walk began. */
   const [begun] = useState(() => {
     if (!reckoned.rig) return null;
-    const typed = typedAt(bench);
-    const given = caseOf(typed, traitsAt(bench), reckoned, reckoned.rig, session.sweep.peek()?.dialled ?? steps(0));
-    return newWalking(given, writtenDown(session, bench, subject, typed, reckoned));
+    const entered = enteredAt(bench);
+    const given = caseOf(entered.picks, traitsAt(bench), reckoned, reckoned.rig, session.sweep.peek()?.dialled ?? steps(0));
+    return newWalking(given, writtenDown(session, bench, subject, entered, reckoned));
   });
   const [isKept, setKept] = useState(true);
   const move = useCallback(
     (event: WalkEvent): void => {
       if (!begun) return;
-      const say = begun.move(event);
-      if (say !== null) session.say(say);
+      const spoken = begun.move(event);
+      if (spoken !== null) session.say(words('setUp').speak(spoken));
       if (event.walked === 'back' || event.walked === 'repeat') return;
       setKept(write(session, bench, subject, begun.state.peek().bench));
     },
@@ -72,23 +74,23 @@ function Walk({ standing: { subject, reckoned } }: { readonly standing: Extract<
   useEffect(() => session.attend({ words: WORDS, take: (input) => tell(input.told === 'press' ? PRESSES[input.press] : input.told) }), [session, tell]);
   useEffect(() => {
     const first = begun && currentStep(begun.state.peek());
-    if (first) session.say(first.say);
+    if (first) session.say(words('setUp').speak(first.said));
   }, [begun, session]);
-  if (begun === null) return <output>Enter the widest aperture at the bench first.</output>;
+  if (begun === null) return <output>{say.noAperture}</output>;
   const state = begun.state.value;
   const step = currentStep(state);
-  const leadsTo = session.sweep.value ? 'To the first hold' : 'To the start';
+  const leadsTo = session.sweep.value ? say.leadsTo.sweep : say.leadsTo.start;
   return (
     <>
-      <p class="muted small" aria-label="Progress">
-        {isDone(state) ? 'Every step is done' : `Step ${state.at + 1} of ${state.steps.length}`}
+      <p class="muted small" aria-label={say.progress.label}>
+        {isDone(state) ? say.progress.done : say.progress.at(state.at + 1, state.steps.length)}
       </p>
       {step ? (
         <StepView step={step} state={state} reckoned={reckoned} onRead={(reading) => move({ walked: 'read', reading })} />
       ) : (
         <WalkDone record={state.bench} isKept={isKept} leadsTo={leadsTo} onGo={finish} />
       )}
-      <WalkSwitch tell={tell} words={WORDS} means={step ? 'done: next step' : leadsTo} />
+      <WalkSwitch tell={tell} words={WORDS} means={step ? say.means : leadsTo} />
       <KeysNotice go={keysGo} afloat />
     </>
   );

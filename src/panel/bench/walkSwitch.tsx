@@ -4,6 +4,7 @@ import type { Word } from '../../sweep/inputs.ts';
 import { PressShape } from '../sweep/pressShape.tsx';
 import { useContact } from '../sweep/useContact.ts';
 import { useSession } from '../useSession.ts';
+import { words } from '../../words/catalogue.ts';
 import { PRESS_MEANS, TAUGHT } from '../../voice/vocabulary/en.ts';
 
 interface Props {
@@ -13,7 +14,7 @@ interface Props {
   readonly means: string;
 }
 
-export function WalkSwitch({ words, tell, means }: Props) {
+export function WalkSwitch({ words: told, tell, means }: Props) {
   const { pressed } = useSession();
   const contact = useContact();
   return (
@@ -27,8 +28,8 @@ export function WalkSwitch({ words, tell, means }: Props) {
           <PressShape press="long" /> {PRESS_MEANS.repeat}
         </span>
       </button>
-      <fieldset class="row" aria-label="Also understood now">
-        {words.map((word) => (
+      <fieldset class="row" aria-label={words('setUp').also}>
+        {told.map((word) => (
           <button key={word} type="button" onClick={() => tell(word)}>
             {TAUGHT[word]} <kbd>{capOf(word)}</kbd>
           </button>

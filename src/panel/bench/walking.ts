@@ -2,12 +2,12 @@
 import { signal, type ReadonlySignal } from '@preact/signals';
 import type { BenchRecord } from '../../optics/setUp/reading.ts';
 import type { SetUpCase } from '../../optics/setUp/step.ts';
-import { beginWalk, walk, type WalkEvent, type WalkState } from '../../optics/setUp/walk.ts';
+import { beginWalk, walk, type ToSpeak, type WalkEvent, type WalkState } from '../../optics/setUp/walk.ts';
 
 export interface Walking {
   readonly state: ReadonlySignal<WalkState>;
   /** Moves it, and gives what to say. */
-  move(event: WalkEvent): string | null;
+  move(event: WalkEvent): ToSpeak;
 }
 
 export function newWalking(given: SetUpCase, bench: BenchRecord): Walking {

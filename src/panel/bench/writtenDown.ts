@@ -1,7 +1,7 @@
 // What was read at the bench goes with the sweep it was read for, whether its owner walks through the set-up or not.
 import { benchFrom, EMPTY_BENCH, withReadings, type BenchReading, type BenchRecord, type ReadingKind } from '../../optics/setUp/reading.ts';
 import type { Session } from '../session/session.ts';
-import type { Typed } from './untyped.ts';
+import type { Entered } from './fields.ts';
 import { cornersOf } from './given.ts';
 import { readingOf } from './readings.ts';
 import type { Reckoned } from './reckon.ts';
@@ -12,11 +12,11 @@ const READ: readonly Exclude<ReadingKind, 'live view'>[] = [
   'distance', 'print', 'magnification', 'light', 'mirror', 'spot', 'sides', 'placement', 'old value', 'temperature',
 ];
 
-/** What is known of the rig by now: what was noted for it before, and every reading that is typed and fits. */
-export function writtenDown(session: Session, bench: BenchStore, subject: BenchSubject, typed: Typed, reckoned: Reckoned): BenchRecord {
+/** What is known of the rig by now: what was noted for it before, and every reading that is entered and fits. */
+export function writtenDown(session: Session, bench: BenchStore, subject: BenchSubject, entered: Entered, reckoned: Reckoned): BenchRecord {
   const corners = cornersOf(reckoned);
   const readings = READ.flatMap((kind): BenchReading[] => {
-    const reading = readingOf(kind, typed, reckoned, corners);
+    const reading = readingOf(kind, entered, reckoned, corners);
     return reading.ok ? [reading.value] : [];
   });
   return withReadings(before(session, bench, subject), readings);

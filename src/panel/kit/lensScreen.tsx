@@ -5,6 +5,7 @@ import { words } from '../../words/catalogue.ts';
 import { Field } from '../parts/field.tsx';
 import { FieldRow } from '../parts/fieldRow.tsx';
 import { useSession } from '../useSession.ts';
+import { typedDistance, typedFocalLength } from '../words/typedLength.ts';
 import { KitForm } from './kitForm.tsx';
 import { asNumber, asText, asWords } from './typedFields.ts';
 
@@ -24,16 +25,15 @@ export function LensScreen({ id }: { readonly id: string }) {
   });
   const change = (field: keyof typeof typed) => (text: string) => setTyped({ ...typed, [field]: text });
   const field = (label: string, of: keyof typeof typed) => ({ label, text: typed[of], onTyped: change(of) });
-  const closest = asNumber(typed.closest);
   const lens = (): Lens =>
     ({
       ...opened,
       name: typed.name,
       model: asWords(typed.model),
       serial: asWords(typed.serial),
-      focal: both(typed.from, typed.to),
-      widest: both(typed.widestFrom, typed.widestTo),
-      closest: closest === null ? null : closest * 1000,
+      focal: both(lengthOrNull(typed.from), lengthOrNull(typed.to)),
+      widest: both(asNumber(typed.widestFrom), asNumber(typed.widestTo)),
+      closest: typed.closest.trim() === '' ? null : typedDistance(typed.closest),
     }) as Lens;
   return (
     <KitForm list="lenses" title={opened.name || lists.lens.unnamed} opened={opened} typed={lens}>
@@ -60,7 +60,7 @@ export function LensScreen({ id }: { readonly id: string }) {
   );
 }
 
-function both(from: string, to: string): { from: number | null; to: number | null } | null {
-  const [first, last] = [asNumber(from), asNumber(to)];
-  return first === null && last === null ? null : { from: first, to: last ?? first };
-}
+const lengthOrNull = (text: string): number | null => (text.trim() === '' ? null : typedFocalLength(text));
+
+const both = (first: number | null, last: number | null): { from: number | null; to: number | null } | null =>
+  first === null && last === null ? null : { from: first, to: last ?? first };

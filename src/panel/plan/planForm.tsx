@@ -1,15 +1,12 @@
 // What a plan is to hold: bodies, lenses, converters, ends of the zooms and distances.
 import { useState } from 'preact/hooks';
-import { Distance } from '../../kit/lengths.ts';
 import { situationsWanted, type Wanted } from '../../logbook/plan/wanted.ts';
-import type { Millimetres } from '../../units.ts';
 import { words } from '../../words/catalogue.ts';
-import { inMillimetresTyped } from '../words/typedNumber.ts';
 import { Field } from '../parts/field.tsx';
 import { Pick } from '../parts/pick.tsx';
 import { Tick } from '../parts/tick.tsx';
 import { useSurroundings } from '../useSession.ts';
-import * as v from 'valibot';
+import { typedDistances } from './typedDistances.ts';
 
 const ENDS = ['both', 'wide', 'tele'] as const;
 
@@ -34,7 +31,7 @@ export function PlanForm({ onPlanned }: { readonly onPlanned: () => void }) {
     );
   const plan = (event: Event): void => {
     event.preventDefault();
-    const distances = distancesTyped(typed);
+    const distances = typedDistances(typed);
     if (!distances) return setRefusal(say.distances.fault);
     const among = (items: readonly { id: string }[]): string[] => items.map(({ id }) => id).filter((id) => chosen.has(id));
     const wanted = situationsWanted({ bodies: among(bodies), lenses: among(lenses), converters: among(converters), ends, distances }, kit);
@@ -73,10 +70,4 @@ export function PlanForm({ onPlanned }: { readonly onPlanned: () => void }) {
       </button>
     </form>
   );
-}
-
-/** Distances in metres, apart by spaces or semicolons; null where one of them is none. */
-function distancesTyped(text: string): Millimetres[] | null {
-  const distances = text.split(/[\s;]+|,\s+/).filter((part) => part !== '').map(inMillimetresTyped);
-  return distances.every((distance) => v.is(Distance, distance)) ? [...new Set(distances)] : null;
 }

@@ -11,6 +11,7 @@ import type { ArrowDisplay } from '../../sweep/verdict.ts';
 import type { Description } from '../session/session.ts';
 import { useSession } from '../useSession.ts';
 import { metresTyped } from '../words/quantities.ts';
+import { typedDistance, typedFocalLength } from '../words/typedLength.ts';
 import { typedNumber } from '../words/typedNumber.ts';
 import { words } from '../../words/catalogue.ts';
 import type { Part, PieceWords } from '../../words/toldWords.ts';
@@ -226,9 +227,9 @@ function toldBy(part: Part, [first = '', second = '', third = '']: readonly stri
     case 'lens':
       return first.trim() === '' ? null : { lens: { name: first } };
     case 'length':
-      return first.trim() === '' ? null : { focalLength: typedNumber(first) };
+      return first.trim() === '' ? null : { focalLength: typedFocalLength(first) };
     case 'distance':
-      return { distance: first.trim() === '' ? null : Math.round(typedNumber(first) * 1000) };
+      return { distance: first.trim() === '' ? null : typedDistance(first) };
     case 'scale':
       return { scale: { min: typedNumber(first), max: typedNumber(second), step: typedNumber(third) } };
     case 'more':

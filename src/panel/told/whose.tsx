@@ -7,7 +7,7 @@ import { Field } from '../parts/field.tsx';
 import type { Description } from '../session/session.ts';
 import { words } from '../../words/catalogue.ts';
 import { useSession } from '../useSession.ts';
-import { typedNumber } from '../words/typedNumber.ts';
+import { typedFocalLength } from '../words/typedLength.ts';
 import type { Telling } from './line.ts';
 import { newTyped } from './typed.ts';
 
@@ -40,7 +40,7 @@ export function Whose({ parts, tell, atOnce = false }: Props) {
     const zooms = focal !== null && focal.from < focal.to;
     if (asks.body && body.trim() === '') return setFault({ of: 'body', sentence: say.missing.body });
     if (asks.lens && lens.trim() === '') return setFault({ of: 'lens', sentence: say.missing.lens });
-    const focalLength = end ?? (length.trim() === '' ? undefined : typedNumber(length));
+    const focalLength = end ?? (length.trim() === '' ? undefined : typedFocalLength(length));
     const lacksLength = parts.focalLength === null && focalLength === undefined && (focal === null || zooms);
     if (lacksLength && (atOnce || !asks.lens)) return setFault({ of: asks.lens ? 'lens' : 'focalLength', sentence: zooms ? say.ends : say.missing.length });
     const told = tell({

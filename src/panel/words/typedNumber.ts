@@ -1,10 +1,12 @@
 // Numbers as people type them.
-import { millimetres, type Millimetres } from '../../units.ts';
+import { numbersIn } from '../../optics/writtenNumber.ts';
 
-/** What a person typed as a number; the decimal comma, a true minus and spaces are welcome. Not a number: NaN. */
+/**
+ * What a person typed as a number; the decimal comma, a true minus and spaces are welcome, and a comma before exactly three
+ * digits parts thousands. Not a number: NaN.
+ */
 export function typedNumber(text: string): number {
-  const cleaned = text.trim().replace(/\u2212/g, '-').replace(',', '.');
-  return /^[+-]?(\d+\.?\d*|\.\d+)$/.test(cleaned) ? Number(cleaned) : Number.NaN;
+  const [, sign = '', digits = ''] = /^([-+\u2212]?)(.*)$/s.exec(text.trim()) ?? [];
+  const number = numbersIn(digits).at(-1) ?? Number.NaN;
+  return sign === '' || sign === '+' ? number : -number;
 }
-
-export const inMillimetresTyped = (metres: string): Millimetres => millimetres(typedNumber(metres) * 1000);

@@ -1,0 +1,4 @@
+// English: what every page for paper says.
+import type { PaperWords } from '../paperWords.ts';
+
+export const words: PaperWords = { print: 'Print' };

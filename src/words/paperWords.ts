@@ -1,0 +1,4 @@
+// What every page for paper says.
+export interface PaperWords {
+  readonly print: string;
+}
