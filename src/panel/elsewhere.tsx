@@ -14,7 +14,7 @@ const LogbookScreen = late(async () => (await import('./logbook/logbookScreen.ts
 const NextScreen = late(async () => (await import('./start/nextScreen.tsx')).NextScreen, 'logbook', 'plan');
 const PlanScreen = late(async () => (await import('./plan/planScreen.tsx')).PlanScreen, 'plan');
 const PracticeScreen = late(async () => (await import('./start/practiceScreen.tsx')).PracticeScreen);
-const RecordScreen = late(async () => (await import('./logbook/recordScreen.tsx')).RecordScreen, 'record', 'conditions', 'kit');
+const RecordScreen = late(async () => (await import('./logbook/recordScreen.tsx')).RecordScreen, 'record', 'conditions', 'kit', 'result');
 const SettingsScreen = late(async () => (await import('./settings/settingsScreen.tsx')).SettingsScreen, 'sound');
 const SituationScreen = late(async () => (await import('./logbook/situationScreen.tsx')).SituationScreen, 'situation', 'logbook', 'conditions', 'kit');
 const TrainingScreen = late(async () => (await import('./training/trainingScreen.tsx')).TrainingScreen);

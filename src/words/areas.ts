@@ -9,9 +9,14 @@ import type { LogbookWords } from './logbookWords.ts';
 import type { LookUpWords } from './lookUpWords.ts';
 import type { PlanWords } from './planWords.ts';
 import type { RecordWords } from './recordWords.ts';
+import type { ResultWords } from './resultWords.ts';
 import type { SessionWords } from './sessionWords.ts';
 import type { SituationWords } from './situationWords.ts';
 import type { SoundWords } from './soundWords.ts';
+import type { SpokenWords } from './spokenWords.ts';
+import type { SweepWords } from './sweepWords.ts';
+import type { TakeWords } from './takeWords.ts';
+import type { TroubleWords } from './troubleWords.ts';
 import type { VoiceWords } from './voiceWords.ts';
 
 /** The areas and what each can say. */
@@ -25,9 +30,14 @@ export interface Words {
   readonly lookUp: LookUpWords;
   readonly plan: PlanWords;
   readonly record: RecordWords;
+  readonly result: ResultWords;
   readonly session: SessionWords;
   readonly situation: SituationWords;
   readonly sound: SoundWords;
+  readonly spoken: SpokenWords;
+  readonly sweep: SweepWords;
+  readonly take: TakeWords;
+  readonly trouble: TroubleWords;
   readonly voice: VoiceWords;
 }
 export type Area = keyof Words;
@@ -46,9 +56,14 @@ export const LANGUAGES = {
     lookUp: () => import('./en/lookUp.ts'),
     plan: () => import('./en/plan.ts'),
     record: () => import('./en/record.ts'),
+    result: () => import('./en/result.ts'),
     session: () => import('./en/session.ts'),
     situation: () => import('./en/situation.ts'),
     sound: () => import('./en/sound.ts'),
+    spoken: () => import('./en/spoken.ts'),
+    sweep: () => import('./en/sweep.ts'),
+    take: () => import('./en/take.ts'),
+    trouble: () => import('./en/trouble.ts'),
     voice: () => import('./en/voice.ts'),
   },
 } satisfies Record<string, Language>;

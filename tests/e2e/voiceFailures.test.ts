@@ -91,8 +91,8 @@ describe('the service', () => {
     const before = await verdicts(chromium);
     moody.failing = 'an end without a result';
     await press(seat, ' ');
-    await until(seat, 'the question', ({ announcement }) => announcement.endsWith('Did it hold?'));
-    await until(seat, 'the hold again', ({ announcement }) => announcement.startsWith('No answer came, so it does not count.'));
+    await until(seat, 'the question', ({ announcement }) => announcement.endsWith('Was the light steady?'));
+    await until(seat, 'the hold again', ({ announcement }) => announcement.startsWith('No answer came, so the hold does not count.'));
     moody.failing = null;
     await sayUntil(seat, moody, 'holding', 'holding');
     await untilPhase(seat, 'judging');

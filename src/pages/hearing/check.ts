@@ -6,9 +6,10 @@ import type { Takes } from '../../platform/takes.ts';
 import { Ear } from '../../voice/ownWords/ear.ts';
 import { forget } from '../../voice/ownWords/forgetting.ts';
 import { withoutLearned } from '../../voice/ownWords/learning.ts';
-import { adviceFor } from '../../voice/ownWords/noiseMeter.ts';
+import { clearnessOf } from '../../voice/ownWords/noiseMeter.ts';
 import { recogniserOf, type Recogniser } from '../../voice/ownWords/recogniser.ts';
 import type { Take } from '../../voice/ownWords/take.ts';
+import { words } from '../../words/catalogue.ts';
 import { Lesson, TAKES_A_WORD } from './lesson.ts';
 import { CHECK, REFUSED } from './words.ts';
 
@@ -78,7 +79,7 @@ export function createCheck(store: Takes): Check {
       if (event.heard === 'nothing' && event.because !== 'too short') heard.value = CHECK.noWord;
       if (event.heard !== 'word' && event.heard !== 'unsure') continue;
       heard.value = event.heard === 'word' ? CHECK.heard(event.word) : CHECK.perhaps(event.word);
-      state.value = adviceFor(event.stretch).sentence;
+      state.value = words('take').heard[clearnessOf(event.stretch)];
     }
   }
 

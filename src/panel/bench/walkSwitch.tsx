@@ -4,7 +4,8 @@ import type { Word } from '../../sweep/inputs.ts';
 import { PressShape } from '../sweep/pressShape.tsx';
 import { useContact } from '../sweep/useContact.ts';
 import { useSession } from '../useSession.ts';
-import { PRESS_MEANS, TAUGHT } from '../../voice/vocabulary/en.ts';
+import { TAUGHT } from '../../voice/vocabulary/en.ts';
+import { words as sentences } from '../../words/catalogue.ts';
 
 interface Props {
   readonly words: readonly Exclude<Word, 'set'>[];
@@ -21,10 +22,10 @@ export function WalkSwitch({ words, tell, means }: Props) {
       <button type="button" class="switch" data-down={pressed.value !== null} {...contact}>
         <span class="means">{means}</span>
         <span class="also">
-          <PressShape press="double" /> {PRESS_MEANS.back}
+          <PressShape press="double" /> {sentences('sweep').press.means.back}
         </span>
         <span class="also">
-          <PressShape press="long" /> {PRESS_MEANS.repeat}
+          <PressShape press="long" /> {sentences('sweep').press.means.repeat}
         </span>
       </button>
       <fieldset class="row" aria-label="Also understood now">

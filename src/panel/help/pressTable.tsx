@@ -3,7 +3,7 @@ import { Fragment } from 'preact';
 import { PressShape } from '../sweep/pressShape.tsx';
 import type { Phase } from '../../sweep/state.ts';
 import { PRESSES, type Gesture } from '../../sweep/understood.ts';
-import { PRESS_MEANS } from '../../voice/vocabulary/en.ts';
+import { words } from '../../words/catalogue.ts';
 
 export function PressTable() {
   return (
@@ -25,7 +25,7 @@ export function PressTable() {
             <dt>{when}</dt>
             {PRESSES[phase].map(({ press, means }) => (
               <dd key={press}>
-                <PressShape press={press} /> {PRESS_MEANS[means]}
+                <PressShape press={press} /> {words('sweep').press.means[means]}
               </dd>
             ))}
           </Fragment>

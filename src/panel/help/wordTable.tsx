@@ -1,7 +1,8 @@
 // Every word with its key.
 import { capOf } from '../keys/keys.ts';
 import { WORDS, type Word } from '../../sweep/inputs.ts';
-import { PRESS_MEANS, TAUGHT } from '../../voice/vocabulary/en.ts';
+import { TAUGHT } from '../../voice/vocabulary/en.ts';
+import { words } from '../../words/catalogue.ts';
 
 export function WordTable() {
   return (
@@ -32,4 +33,4 @@ export function WordTable() {
   );
 }
 
-const meaningOf = (word: Word): string => (word === 'set' ? 'set a value of your own' : PRESS_MEANS[word]);
+const meaningOf = (word: Word): string => (word === 'set' ? 'set a value of your own' : words('sweep').press.means[word]);
