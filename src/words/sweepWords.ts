@@ -36,7 +36,7 @@ export interface SweepWords {
     readonly steady: string;
     readonly paused: string;
     readonly past: string;
-    readonly lies: (side: 'above' | 'below') => string;
+    readonly lies: Readonly<Record<'above' | 'below', string>>;
     readonly centreAbout: (centre: number) => string;
     readonly toCheck: string;
     /** What only a tone tells otherwise. */

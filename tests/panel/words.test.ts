@@ -1,6 +1,6 @@
 // Contract of what is written and what is typed: quantities as a photographer writes them, numbers as anybody types them.
 import { describe, expect, test } from 'vitest';
-import { inMetres, inPercent } from '../../src/panel/words/quantities.ts';
+import { inMetres } from '../../src/panel/words/quantities.ts';
 import { typedNumber } from '../../src/panel/words/typedNumber.ts';
 import { stepped, typedValue } from '../../src/panel/sweep/typedValue.ts';
 import { USUAL_SCALE, type Scale } from '../../src/sweep/scale.ts';
@@ -12,10 +12,6 @@ const COARSE: Scale = { min: steps(-40), max: steps(40), step: 5 };
 describe('quantities', () => {
   test.each([[1750, '1.75 m'], [4250, '4.25 m'], [10_000, '10 m'], [12_340, '12.3 m']] as const)('%d mm is %s', (length, written) => {
     expect(inMetres(millimetres(length))).toBe(written);
-  });
-
-  test('a chance is rounded down, and is never a certainty', () => {
-    expect([inPercent(0.979), inPercent(0.9999), inPercent(1)]).toEqual(['97 %', '99 %', '99 %']);
   });
 });
 

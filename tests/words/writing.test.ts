@@ -13,7 +13,7 @@ test('a number has a true minus, its sign where that matters, and no digits that
 });
 
 test('a chance is rounded down and never all', () => {
-  expect([english.chance(0.979), english.chance(1)]).toEqual(['97%', '99%']);
+  expect([english.chance(0.979), english.chance(0.9999), english.chance(1)]).toEqual(['97%', '99%', '99%']);
 });
 
 test('lengths and times carry their unit, as fine as they matter', () => {

@@ -72,7 +72,7 @@ function found(finding: Finding): Face {
     case 'bounded': {
       const { outcome } = finding;
       if (outcome.found === 'past the limit') return still(caption[outcome.found], null, say.past);
-      return still(caption['beyond the scale'], null, outcome.found === 'carried over' ? say.centreAbout(outcome.centre) : say.lies(outcome.side));
+      return still(caption['beyond the scale'], null, outcome.found === 'carried over' ? say.centreAbout(outcome.centre) : say.lies[outcome.side]);
     }
   }
 }

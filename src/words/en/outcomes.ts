@@ -15,14 +15,16 @@ export function outcome(found: Outcome): InWords {
     case 'carried over':
       return carriedOver(found);
     case 'beyond the scale':
-      return {
-        spoken: `The band lies ${found.side} the range.`,
-        written: `The whole band lies ${found.side} the range of corrections, so no correction reaches it.`,
-      };
+      return BEYOND[found.side];
     case 'nothing':
       return { spoken: 'No value was steady.', written: 'The light was steady at no value, so there is no value to enter.' };
   }
 }
+
+const BEYOND = {
+  above: { spoken: 'The band lies above the range.', written: 'The whole band lies above the range of corrections, so no correction reaches it.' },
+  below: { spoken: 'The band lies below the range.', written: 'The whole band lies below the range of corrections, so no correction reaches it.' },
+} as const;
 
 function band({ low, high, centre, chosen, other, within, ends }: BandOutcome): InWords {
   const spoken = sentences(sayCorrection(chosen));

@@ -18,15 +18,13 @@ export function reason({ value, reason: why }: Suggestion): string {
       return `${isHalfway ? 'halfway between' : 'between'} ${landmark(why.below)} and ${landmark(why.above)}`;
     }
     case 'beyond':
-      return `${why.side} ${landmark(why.of)}`;
+      return why.side === 'above' ? `above ${landmark(why.of)}` : `below ${landmark(why.of)}`;
     case 'surer':
       return why.of.light === 'untold' ? 'once more, to be sure: it failed before' : `once more, to be sure: the light was ${lightOf(why.of)} before`;
     case 'again':
       return 'once more, because the last answer there was unexpected';
     case 'end':
-      return why.part === 'last'
-        ? `to check the last value of the band, at the ${why.side} end`
-        : `to check the first value past the band, at the ${why.side} end`;
+      return END[why.part][why.side];
     case 'unmoved':
       return 'to check that the focus has not moved since the first holds';
     case 'proof':
@@ -37,6 +35,11 @@ export function reason({ value, reason: why }: Suggestion): string {
       return 'your own choice';
   }
 }
+
+const END = {
+  last: { low: 'to check the last value of the band, at the low end', high: 'to check the last value of the band, at the high end' },
+  next: { low: 'to check the first value below the band', high: 'to check the first value above the band' },
+} as const;
 
 /** The same as it is said before the first hold; null where there is nothing to add to the value. */
 export function startAloud({ reason: why }: Suggestion): string | null {

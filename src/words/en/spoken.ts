@@ -109,7 +109,7 @@ const NOT_NOW: Readonly<Record<NotNow, InWords>> = {
   paused: { spoken: 'Paused.', written: 'The sweep is paused. Resume it first.' },
   'not paused': { spoken: 'Not paused.', written: 'The sweep is not paused.' },
   finished: { spoken: 'Finished.', written: 'The sweep is finished. Undo takes the finish back.' },
-  'no arrows': { spoken: 'No arrows on this body.', written: 'By the kit this body shows no arrows. If it does, change that in the kit.' },
+  'no arrows': { spoken: 'No arrows on this body.', written: 'The kit says that this body shows no arrows. If it does show them, change that in the kit.' },
   'check focus first': { spoken: 'Same or shifted?', written: 'First look at the focus in live view: is it the same, or has it shifted?' },
   'turn first': { spoken: 'Shifted?', written: 'First turn the focus in live view. Then say shifted.' },
   'nothing to check': { spoken: 'Nothing to check.', written: 'The focus is not in question now.' },
