@@ -56,7 +56,8 @@ export interface SweepWords {
     readonly near: (value: Steps, within: number) => string;
     readonly centre: (centre: number) => string;
     readonly holds: (made: number) => string;
-    readonly toCome: (made: number, all: number, wanted: 'centre' | 'ends') => string;
+    /** `wanted`: what is still to be found out; null where that is said already. */
+    readonly toCome: (made: number, all: number, wanted: 'centre' | 'ends' | null) => string;
   };
   readonly checkFocus: { readonly title: string; readonly why: (drift: Drift) => string; readonly look: string; readonly lookAside: string };
   readonly turnFocus: {

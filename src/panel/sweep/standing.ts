@@ -32,15 +32,18 @@ export function standingOf({ belief, holds, plan, troubles, offered, checking }:
   if (offered) return { centre: centreFound(findingOf(offered, troubles)), wanted: count };
   if (standing(troubles).length > 0 || checking) return { centre: null, wanted: count };
   const enough = readiness(belief, heldValues(holds), plan.manner.care);
-  const centre = troubles.length > 0 ? null : centreNear(belief);
+  const near = nearestKnown(belief);
+  const told = near ? say.near(near.value, near.within) : say.anywhere;
+  const centre = troubles.length > 0 ? null : told;
   if (enough.ready) return { centre, wanted: count };
-  return { centre, wanted: say.toCome(made, made + holdsToCome(belief, enough, plan.manner.care), enough.wanted) };
+  // That the centre is unknown says that it is wanted.
+  const wanted = near === null && centre !== null && enough.wanted === 'centre' ? null : enough.wanted;
+  return { centre, wanted: say.toCome(made, made + holdsToCome(belief, enough, plan.manner.care), wanted) };
 }
 
-function centreNear(belief: SweepState['belief']): string {
-  const { value, within } = surestValue(belief);
-  const say = words('sweep').standing;
-  return within < WORTH_NAMING ? say.anywhere : say.near(value, within);
+function nearestKnown(belief: SweepState['belief']): ReturnType<typeof surestValue> | null {
+  const surest = surestValue(belief);
+  return surest.within < WORTH_NAMING ? null : surest;
 }
 
 function centreFound(finding: ReturnType<typeof findingOf>): string | null {

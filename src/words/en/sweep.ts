@@ -127,7 +127,7 @@ export const words: SweepWords = {
     near: (value, within) => `centre near ${writeSteps(value)}, ${write.chance(within)} sure within one step`,
     centre: (centre) => `centre ${write.signed(centre, 1)}`,
     holds: (made) => write.count(made, HOLDS),
-    toCome: (made, all, wanted) => line([`about ${write.number(made)} of ${write.count(all, HOLDS)}`, WANTED[wanted]]),
+    toCome: (made, all, wanted) => line([`about ${write.number(made)} of ${write.count(all, HOLDS)}`, wanted && WANTED[wanted]]),
   },
   checkFocus: {
     title: 'Check the focus',
