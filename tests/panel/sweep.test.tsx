@@ -26,6 +26,12 @@ describe('dialling', () => {
     expect(text()).toMatch(/above|between|below/);
   });
 
+  test('a centre that is still unknown is said once, beside how many holds it will be', async () => {
+    await show(sweep());
+    expect(text()).toMatch(/centre still unknown.*about 0 of \d+ holds/);
+    expect(text()).not.toContain('centre not certain yet');
+  });
+
   test('the switch says that a press begins the hold, and a pointer going down begins it', async () => {
     const session = await show(sweep());
     const began = button(/begin the hold/);
