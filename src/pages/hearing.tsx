@@ -4,18 +4,23 @@
 import { render } from 'preact';
 import { takes } from '../platform/takes.ts';
 import { FIRST_WORDS } from '../voice/wordGroups.ts';
+import { readWords } from '../words/catalogue.ts';
 import { createCheck } from './hearing/check.ts';
 import { CheckView } from './hearing/checkView.tsx';
 import { groupsToTeach } from './hearing/groups.ts';
 
-const place = document.querySelector('main');
-if (place) {
+/** Not awaited by the script itself: whatever it reads on demand waits until the script has run. */
+async function draw(): Promise<void> {
+  const place = document.querySelector('main');
+  if (!place) return;
+  await readWords('take');
   const check = createCheck(takes);
   render(<CheckView check={check} groups={await groupsToTeach()} />, place);
   await check.begin();
-  if (location.hash === '#first') {
-    await check.listen();
-    const taught = new Set(check.takes.value.map(({ word }) => word));
-    if (check.listens.value) check.teach(FIRST_WORDS.filter((word) => !taught.has(word)));
-  }
+  if (location.hash !== '#first') return;
+  await check.listen();
+  const taught = new Set(check.takes.value.map(({ word }) => word));
+  if (check.listens.value) check.teach(FIRST_WORDS.filter((word) => !taught.has(word)));
 }
+
+void draw();

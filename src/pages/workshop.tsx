@@ -9,7 +9,6 @@ import { BenchNotes } from '../panel/bench/benchNotes.tsx';
 import { CarriedDrawing } from '../panel/outcome/carriedDrawing.tsx';
 import { store } from '../platform/storage.ts';
 import { writeSteps } from '../sweep/scale.ts';
-import { outcomeInWords } from '../voice/outcomes.ts';
 import { readWords, words } from '../words/catalogue.ts';
 import { storeWords, workshopWords } from '../words/pages.ts';
 import { PrintButton } from './printButton.tsx';
@@ -28,7 +27,7 @@ function WorkshopPage({ evidence }: { readonly evidence: WorkshopCase }) {
       <p>{say.title}</p>
       <h1>{say.pair(subject)}</h1>
       {record.practice && <p>{say.practice}</p>}
-      <p class="found">{outcomeInWords(outcome).written}</p>
+      <p class="found">{words('spoken').outcome(outcome).written}</p>
       {outcome.found === 'carried over' && <CarriedDrawing outcome={outcome} scale={plan.scale} />}
       <Facts evidence={evidence} />
       <h2>{say.how.title}</h2>
@@ -116,7 +115,7 @@ function SeriesView({ title, series: { holds } }: { readonly title: string; read
 
 /** Not awaited by the script itself: whatever it reads on demand waits until the script has run. */
 async function draw(): Promise<void> {
-  await readWords('conditions', 'readings');
+  await readWords('conditions', 'readings', 'result', 'spoken');
   const place = document.querySelector('#workshop');
   const id = decodeURIComponent(location.hash.slice(1));
   const read = await store.read();

@@ -7,19 +7,19 @@ const BodyScreen = late(async () => (await import('./kit/bodyScreen.tsx')).BodyS
 const ConverterScreen = late(async () => (await import('./kit/converterScreen.tsx')).ConverterScreen, 'kit');
 const EnteringScreen = late(async () => (await import('./entering/enteringScreen.tsx')).EnteringScreen, 'entering', 'entered', 'conditions', 'kit');
 const FilesScreen = late(async () => (await import('./files/filesScreen.tsx')).FilesScreen, 'files');
-const HelpScreen = late(async () => (await import('./help/helpScreen.tsx')).HelpScreen, 'help', 'firstHold');
+const HelpScreen = late(async () => (await import('./help/helpScreen.tsx')).HelpScreen, 'help', 'firstHold', 'sweep');
 const KitScreen = late(async () => (await import('./kit/kitScreen.tsx')).KitScreen, 'kit');
 const LensScreen = late(async () => (await import('./kit/lensScreen.tsx')).LensScreen, 'kit');
 const LogbookScreen = late(async () => (await import('./logbook/logbookScreen.tsx')).LogbookScreen, 'logbook', 'lookUp');
 const NextScreen = late(async () => (await import('./start/nextScreen.tsx')).NextScreen, 'start', 'told', 'logbook', 'plan');
 const PlanScreen = late(async () => (await import('./plan/planScreen.tsx')).PlanScreen, 'plan');
 const PracticeScreen = late(async () => (await import('./start/practiceScreen.tsx')).PracticeScreen, 'practice');
-const RecordScreen = late(async () => (await import('./logbook/recordScreen.tsx')).RecordScreen, 'record', 'conditions', 'kit', 'readings');
+const RecordScreen = late(async () => (await import('./logbook/recordScreen.tsx')).RecordScreen, 'record', 'conditions', 'kit', 'readings', 'result', 'spoken', 'sweep', 'trouble');
 const SettingsScreen = late(async () => (await import('./settings/settingsScreen.tsx')).SettingsScreen, 'settings', 'manner', 'sound');
-const SituationScreen = late(async () => (await import('./logbook/situationScreen.tsx')).SituationScreen, 'situation', 'logbook', 'entered', 'conditions', 'kit');
+const SituationScreen = late(async () => (await import('./logbook/situationScreen.tsx')).SituationScreen, 'situation', 'logbook', 'entered', 'conditions', 'kit', 'trouble');
 const TrainingScreen = late(async () => (await import('./training/trainingScreen.tsx')).TrainingScreen, 'training', 'practice');
-const VoiceScreen = late(async () => (await import('./voice/voiceScreen.tsx')).VoiceScreen, 'voice', 'sound', 'logbook');
-const WalkScreen = late(async () => (await import('./bench/walkScreen.tsx')).WalkScreen, 'setUp', 'bench', 'cautions', 'readings', 'firstHold');
+const VoiceScreen = late(async () => (await import('./voice/voiceScreen.tsx')).VoiceScreen, 'voice', 'sound', 'logbook', 'sweep');
+const WalkScreen = late(async () => (await import('./bench/walkScreen.tsx')).WalkScreen, 'setUp', 'bench', 'cautions', 'readings', 'firstHold', 'sweep');
 
 export function Elsewhere({ place }: { readonly place: Place }) {
   switch (place.at) {

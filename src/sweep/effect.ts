@@ -12,7 +12,7 @@ import type { Trouble } from './trouble/trouble.ts';
 /** The tones: the half-press may begin, the time is up, it was noted, it was refused, and the count-in. */
 export type Tone = 'begin' | 'end' | 'noted' | 'refused' | 'count';
 
-/** What is said, and shown to those who do not hear it. The words are found by the voice folder. */
+/** What is said, and shown to those who do not hear it. The catalogue writes the sentences. */
 export type Prompt =
   | { readonly say: 'opening'; readonly next: Suggestion }
   /** `trouble`, here and below: one that was just found. */

@@ -1,6 +1,7 @@
 // One hold, from the half-press to its verdict. A steady light is credited only when the full hold time has run; any
 // failing verdict ends the hold at once.
 import { weigh } from './belief/belief.ts';
+import type { NotNow } from './effect.ts';
 import type { SweepEvent } from './event.ts';
 import type { Hold } from './hold.ts';
 import { isOnScale } from './scale.ts';
@@ -83,7 +84,7 @@ export function holdAgain(state: SweepState, event: SweepEvent, phase: UnderWay,
 const left = ({ plan }: SweepState, { since }: UnderWay, at: Moment): number => plan.manner.holdTime - between(since, at);
 
 /** Why a hold cannot begin or be judged in this phase. */
-export function notNowFor(phase: Phase) {
+export function notNowFor(phase: Phase): NotNow {
   switch (phase.name) {
     case 'dialling':
     case 'offered':

@@ -18,15 +18,20 @@ import type { PracticeWords } from './practiceWords.ts';
 import type { PrintWords } from './printWords.ts';
 import type { ReadingsWords } from './readingsWords.ts';
 import type { RecordWords } from './recordWords.ts';
+import type { ResultWords } from './resultWords.ts';
 import type { SessionWords } from './sessionWords.ts';
 import type { SettingsWords } from './settingsWords.ts';
 import type { SetUpWords } from './setUpWords.ts';
 import type { SituationWords } from './situationWords.ts';
 import type { SoundWords } from './soundWords.ts';
+import type { SpokenWords } from './spokenWords.ts';
 import type { StartWords } from './startWords.ts';
 import type { StoreWords } from './storeWords.ts';
+import type { SweepWords } from './sweepWords.ts';
+import type { TakeWords } from './takeWords.ts';
 import type { ToldWords } from './toldWords.ts';
 import type { TrainingWords } from './trainingWords.ts';
+import type { TroubleWords } from './troubleWords.ts';
 import type { VoiceWords } from './voiceWords.ts';
 
 /** The areas and what each can say. */
@@ -49,15 +54,20 @@ export interface Words {
   readonly print: PrintWords;
   readonly readings: ReadingsWords;
   readonly record: RecordWords;
+  readonly result: ResultWords;
   readonly session: SessionWords;
   readonly settings: SettingsWords;
   readonly setUp: SetUpWords;
   readonly situation: SituationWords;
   readonly sound: SoundWords;
+  readonly spoken: SpokenWords;
   readonly start: StartWords;
   readonly store: StoreWords;
+  readonly sweep: SweepWords;
+  readonly take: TakeWords;
   readonly told: ToldWords;
   readonly training: TrainingWords;
+  readonly trouble: TroubleWords;
   readonly voice: VoiceWords;
 }
 export type Area = keyof Words;
@@ -85,15 +95,20 @@ export const LANGUAGES = {
     print: () => import('./en/print.ts'),
     readings: () => import('./en/readings.ts'),
     record: () => import('./en/record.ts'),
+    result: () => import('./en/result.ts'),
     session: () => import('./en/session.ts'),
     settings: () => import('./en/settings.ts'),
     setUp: () => import('./en/setUp.ts'),
     situation: () => import('./en/situation.ts'),
     sound: () => import('./en/sound.ts'),
+    spoken: () => import('./en/spoken.ts'),
     start: () => import('./en/start.ts'),
     store: () => import('./en/store.ts'),
+    sweep: () => import('./en/sweep.ts'),
+    take: () => import('./en/take.ts'),
     told: () => import('./en/told.ts'),
     training: () => import('./en/training.ts'),
+    trouble: () => import('./en/trouble.ts'),
     voice: () => import('./en/voice.ts'),
   },
 } satisfies Record<string, Language>;

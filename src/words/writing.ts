@@ -26,13 +26,16 @@ export interface Write {
   /** 28 Nov 2026. */
   day(when: Moment): string;
   dayAndTime(when: Moment): string;
+  /** "March", "March 2026". */
+  month(when: Moment): string;
+  monthAndYear(when: Moment): string;
   /** To the second, where two may lie close together. */
   dayAndSecond(when: Moment): string;
   /** "a, b and c". */
   list(items: readonly string[]): string;
   choice(items: readonly string[]): string;
   /** The form for this count, with `#` standing for the number: `{ one: '# hold', other: '# holds' }`. */
-  count(count: number, forms: Forms): string;
+  count(count: number, forms: Forms, digits?: number): string;
 }
 
 export function writing(language: string): Write {
@@ -59,10 +62,14 @@ export function writing(language: string): Write {
     duration: (time) => durationOf(time).map(([value, name]) => unit(value, name)).join(' '),
     day: (when) => dates({ day: 'numeric', month: 'short', year: 'numeric' }).format(when),
     dayAndTime: (when) => dates({ day: 'numeric', month: 'short', year: 'numeric', hour: 'numeric', minute: '2-digit' }).format(when),
+    month: (when) => dates({ month: 'long', timeZone: 'UTC' }).format(when),
+    monthAndYear: (when) => dates({ month: 'long', year: 'numeric', timeZone: 'UTC' }).format(when),
     dayAndSecond: (when) => dates({ dateStyle: 'medium', timeStyle: 'medium' }).format(when),
     list: (items) => lists({ type: 'conjunction' }).format(items),
     choice: (items) => lists({ type: 'disjunction' }).format(items),
-    count: (count, forms) => (forms[plurals({}).select(count)] ?? forms.other).replaceAll('#', number(count)),
+    // The form goes by what is written: 1.04 to a tenth is "1".
+    count: (count, forms, digits = 0) =>
+      (forms[plurals({ maximumFractionDigits: digits }).select(count)] ?? forms.other).replaceAll('#', number(count, digits)),
   };
 }
 

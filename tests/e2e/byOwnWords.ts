@@ -58,7 +58,7 @@ export function wordsLearned(): Promise<readonly string[]> {
 
 /** The values from 2 to 8 hold. */
 export const eye = steadyEye(2, 8);
-const DID: Record<Word, string> = { solid: 'held', delayed: 'came late', flicker: 'flickered', nothing: 'stayed dark' };
+const DID: Record<Word, string> = { solid: 'steady', delayed: 'late', flicker: 'flickering', nothing: 'dark' };
 /** How long a person takes to answer a tone, and how long they wait before they say a word again. */
 const REACTION = 500;
 const PATIENCE = 1800;

@@ -141,7 +141,7 @@ const earlyAndKept = async (seat: Seat, journal: () => Promise<SweepEvent[]>): P
   await until(seat, 'the question', ({ text }) => text.includes('Did it flicker already?'));
   await pause(300);
   await short(foot);
-  expect((await until(seat, 'three holds', ({ holds }) => holds.length === 3)).holds.at(-1)).toContain('flickered: out');
+  expect((await until(seat, 'three holds', ({ holds }) => holds.length === 3)).holds.at(-1)).toContain('flickering: outside');
   // Undo by the one switch.
   await long(foot);
   await double(foot);
@@ -150,7 +150,7 @@ const earlyAndKept = async (seat: Seat, journal: () => Promise<SweepEvent[]>): P
 
 test('Chromium: a press too soon is asked about, a switch kept down books and undoes nothing, and undo by the switch finds what there is', async () => {
   const { seat } = await chromiumPanel();
-  expect(await earlyAndKept(seat, () => journalIn(seat))).toEqual([expect.stringContaining('held: in'), expect.stringContaining('failed: out')]);
+  expect(await earlyAndKept(seat, () => journalIn(seat))).toEqual([expect.stringContaining('steady: inside'), expect.stringContaining('failed: outside')]);
 });
 
 const firefoxPanel = async () => {
@@ -182,7 +182,7 @@ test('Firefox: keys lost to the page, and to a second window, are told of within
 
 test('Firefox: a press too soon is asked about, a switch kept down books and undoes nothing, and undo by the switch finds what there is', async () => {
   const { seat, journal } = await firefoxPanel();
-  expect(await earlyAndKept(seat, journal)).toEqual([expect.stringContaining('held: in'), expect.stringContaining('failed: out')]);
+  expect(await earlyAndKept(seat, journal)).toEqual([expect.stringContaining('steady: inside'), expect.stringContaining('failed: outside')]);
 });
 
 /** Watches where the switch stands, frame by frame, and in which phase. */

@@ -33,15 +33,15 @@ export async function answer({ heard, send, isOver, close }: Listening, wordNow:
 const PATIENCE = 1500;
 const TIMES_SAID = 12;
 
-/** Says a word until it led to this phase, and again while nothing comes of it: the panel does not listen while it sounds. */
-export async function sayUntil(seat: Seat, mouth: { word: string | null }, word: string, phase: string): Promise<void> {
+/** Says a word until it led to one of these phases, and again while nothing comes of it: the panel does not listen while it sounds. */
+export async function sayUntil(seat: Seat, mouth: { word: string | null }, word: string, ...phases: readonly string[]): Promise<void> {
   for (let said = 0; said < TIMES_SAID; said++) {
     mouth.word = word;
     const patience = performance.now() + PATIENCE;
     while (performance.now() < patience) {
-      if ((await look(seat)).phase === phase) return;
+      if (phases.includes((await look(seat)).phase ?? '')) return;
       await new Promise((go) => setTimeout(go, 50));
     }
   }
-  throw new Error(`“${word}” was said ${TIMES_SAID} times and did not lead to ${phase}.`);
+  throw new Error(`“${word}” was said ${TIMES_SAID} times and did not lead to ${phases.join(' or ')}.`);
 }

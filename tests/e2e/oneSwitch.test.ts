@@ -49,13 +49,13 @@ test('one switch grades a failing light, says it failed after the end tone, take
   const hand = switches(foot);
 
   const { next } = await holdOnce(seat, () => 'flicker', hand);
-  expect(next.holds.at(-1)).toContain('flickered: out');
-  expect((await holdOnce(seat, () => 'delayed', hand)).next.holds.at(-1)).toContain('came late: out');
-  expect((await holdOnce(seat, () => 'nothing', hand)).next.holds.at(-1)).toContain('stayed dark: out');
+  expect(next.holds.at(-1)).toContain('flickering: outside');
+  expect((await holdOnce(seat, () => 'delayed', hand)).next.holds.at(-1)).toContain('late: outside');
+  expect((await holdOnce(seat, () => 'nothing', hand)).next.holds.at(-1)).toContain('dark: outside');
   await short(foot);
   await untilPhase(seat, 'judging');
   await long(foot);
-  expect((await untilPhase(seat, 'dialling')).holds.at(-1)).toContain('failed: out');
+  expect((await untilPhase(seat, 'dialling')).holds.at(-1)).toContain('failed: outside');
 
   for (const left of [3, 2, 1, 0]) {
     await takeBack(foot);

@@ -26,7 +26,7 @@ test('a band past the limit is carried over to a centre beyond the scale, and it
   await putUnderWay(chromium, [...ranWith(replay(practiceSweep(SEED, DRAWN)), low, high).journal]);
   await untilPhase(seat, 'offered');
   await press(seat, 'a');
-  await untilText(seat, 'Find its centre by its width');
+  await untilText(seat, 'Find the centre by the width');
   expect(await faults(page, 'past-the-limit')).toEqual([]);
 
   await choose(seat, 'Measure the width');

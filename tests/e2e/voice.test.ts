@@ -46,7 +46,7 @@ test('words alone run a sweep to its accepted outcome, and “solid” before th
   await untilMark(mine, 'listening');
 
   seat = mine;
-  const heardFirst = await until(mine, 'the first word', ({ lastHeard }) => lastHeard !== 'nothing told yet');
+  const heardFirst = await until(mine, 'the first word', ({ lastHeard }) => lastHeard !== 'No answer yet');
   expect(heardFirst.lastHeard).toBe('holding \u2192 hold at 0');
   expect(await untilFound(mine)).toBe(5);
   expect(said).toEqual(expect.arrayContaining(['holding', 'solid', 'delayed', 'accept']));

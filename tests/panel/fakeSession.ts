@@ -30,7 +30,7 @@ import { USUAL_SCALE } from '../../src/sweep/scale.ts';
 import type { SweepState } from '../../src/sweep/state.ts';
 import { transition } from '../../src/sweep/transition.ts';
 import { isStanding, understood } from '../../src/sweep/understood.ts';
-import { becameInWords, wordsOfInput } from '../../src/voice/became.ts';
+import { words } from '../../src/words/catalogue.ts';
 import { millimetres, moment, steps, type Moment } from '../../src/units.ts';
 
 export const SUBJECT: Subject = { situation: 'orrin-85-near', body: 'Velde M1', lens: 'Orrin 85 f/1.8', focalLength: millimetres(85), distance: millimetres(4250) };
@@ -145,18 +145,18 @@ export class FakeSession implements Session {
     }
     let became = '';
     if (meant.means === 'events') {
-      for (const event of meant.events) became = becameInWords(event, this.#dispatch(event));
+      for (const event of meant.events) became = this.#became(event);
     } else if (meant.means === 'entered') {
       became = this.#ending.mark(state);
     } else if (meant.means === 'undo') {
       const event = { did: 'undid', at: this.now.value, by: 'key' } as const;
-      became = this.#ending.takeBack(state) ?? becameInWords(event, this.#dispatch(event));
+      became = this.#ending.takeBack(state) ?? this.#became(event);
     } else if (meant.means === 'next lens') {
       this.nextLens();
     } else {
       this.asked.push(meant.means);
     }
-    this.heard.value = { words: wordsOfInput(input), became, by: 'by' in input ? input.by : 'switch', at: this.now.value };
+    this.heard.value = { words: words('sweep').heard.told(input), became, by: 'by' in input ? input.by : 'switch', at: this.now.value };
   }
 
   contact(move: 'down' | 'up'): void {
@@ -300,6 +300,8 @@ export class FakeSession implements Session {
     const again = lookAgainAt(moved.state);
     if (contact.move === 'none' && again !== null && again <= this.now.value) this.#move(contact);
   }
+
+  readonly #became = (event: SweepEvent): string => words('sweep').heard.became(event, this.#dispatch(event).holds.at(-1) ?? null);
 
   #dispatch(event: SweepEvent): SweepState {
     if (this.sweep.value === null) throw new Error('There is no sweep.');

@@ -68,7 +68,7 @@ test('a sweep opens from its situation with its outcome and every hold, and back
   await act(() => void fireEvent.click(screen.getAllByRole('button', { name: 'See every hold, or add a note' })[0] ?? document.body));
   await partsRead();
   expect(screen.getByLabelText('Value to enter')).toBeTruthy();
-  expect(screen.getAllByRole('listitem').map(({ textContent }) => textContent)).toEqual(['0 stayed dark: out', '+6 held: in']);
+  expect(screen.getAllByRole('listitem').map(({ textContent }) => textContent)).toEqual(['0 dark: outside', '+6 steady: inside']);
   await act(() => void click('Back'));
   await partsRead();
   await act(() => void click('Back'));

@@ -5,7 +5,8 @@ import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, test } from 'vitest';
 import { cameraOf } from '../../src/practice/cameras.ts';
 import type { Outcome } from '../../src/sweep/end/outcome.ts';
-import { revealedInWords } from '../../src/panel/outcome/revealed.ts';
+import { revealed } from '../../src/panel/outcome/revealed.ts';
+import { words } from '../../src/words/catalogue.ts';
 import { understood } from '../../src/sweep/understood.ts';
 import { steps } from '../../src/units.ts';
 import { BAND } from '../bandOutcome.ts';
@@ -13,6 +14,8 @@ import { FakeSession, PLAN } from './fakeSession.ts';
 import { button, click, key, partsRead, phase, show, text, type, toTheBench } from './show.tsx';
 
 afterEach(cleanup);
+
+const inWords = words('result').practice.revealed;
 
 /** A sweep ended as the fake leaves it, shown with this outcome instead. */
 async function ended(outcome: Partial<Outcome> & Pick<Outcome, 'found'>, plan = PLAN): Promise<FakeSession> {
@@ -44,7 +47,7 @@ describe('a band', () => {
     expect(text()).toContain(`Enter +${shifted} in the camera`);
     expect(screen.getByLabelText<HTMLInputElement>('Value in the camera').value).toBe(`+${shifted}`);
     expect(screen.getByLabelText('Value to enter').textContent).toBe(`+${shifted}`);
-    expect(text()).toContain('shifted on purpose from +5, which is 97 % sure within one step');
+    expect(text()).toContain('shifted on purpose from +5, which is 97% sure within one step');
     await act(() => key('e'));
     expect(session.entries.value.at(-1)).toMatchObject({ value: Number(shifted), record: 'sweep' });
   });
@@ -67,7 +70,7 @@ describe('a band', () => {
   test('the value, how sure, the band, its centre and interval, the holds and the time', async () => {
     await ended({ found: 'band' });
     expect(screen.getByLabelText('Value to enter').textContent).toBe('+5');
-    for (const part of ['97 % sure within one step', '+2 to +9', '+5.5', '+4.8 to +6.3', '9 holds in 1 min 43 s']) {
+    for (const part of ['97% sure within one step', '+2 to +9', '+5.5', '+4.8 to +6.3', '9 holds \u00b7 1 min 43 secs']) {
       expect(text()).toContain(part);
     }
   });
@@ -93,12 +96,12 @@ describe('a band', () => {
 
   test('less than a sweep asks for is said to be only so sure', async () => {
     await ended({ found: 'band', within: 0.41 });
-    expect(text()).toContain('only 41 % sure within one step');
+    expect(text()).toContain('only 41% sure within one step');
   });
 
   test('ends that were not seen are said not to be', async () => {
     await ended({ found: 'band', ends: 'believed' });
-    expect(text()).toContain('its ends were not both held on both sides');
+    expect(text()).toContain('not both ends were held on both sides');
   });
 });
 
@@ -158,7 +161,7 @@ describe('a practice sweep', () => {
   test('shows the true band, and how far off the value is', async () => {
     const { low, high } = cameraOf({ seed: 12 }, PLAN.scale, 'absent');
     await ended({ found: 'band', chosen: steps(Math.round((low + high) / 2)) }, plan);
-    expect(text()).toMatch(/This practice camera holds from \S+ to \S+; its true centre is \S+\./);
+    expect(text()).toMatch(/This practice camera is steady from \S+ to \S+\. Its true centre is \S+\./);
     expect(text()).toContain('is off by less than one step.');
     expect(text()).not.toContain('in the camera for this lens');
   });
@@ -166,20 +169,20 @@ describe('a practice sweep', () => {
   test('a value far from the centre is said to be, in steps', () => {
     const { low, high } = cameraOf({ seed: 12 }, PLAN.scale, 'absent');
     const chosen = steps(Math.round((low + high) / 2) + 4);
-    expect(revealedInWords(plan, { ...BAND, chosen })?.at(-1)).toMatch(/off by [34]\.\d steps\.$/);
+    expect(revealed(plan, { ...BAND, chosen })?.map(inWords).at(-1)).toMatch(/off by [34]\.\d steps\.$/);
   });
 
   test.each(['flickers everywhere', 'never lights', 'lights everywhere'] as const)('one made to be wrong, %s, says the fault and no band', (oddity) => {
     const odd = { ...PLAN, practice: { seed: 12, oddity } };
     const nothing = { found: 'nothing' as const, tally: BAND.tally };
     const named = { trouble: oddity, bayesFactor: 400, alike: 8, of: 8 } as const;
-    expect(revealedInWords(odd, nothing, [named])).toEqual([expect.stringMatching(/^This practice camera was made to .*\. The sweep named it\.$/)]);
-    expect(revealedInWords(odd, nothing, [])).toEqual([expect.stringContaining('did not meet it often enough')]);
+    expect(revealed(odd, nothing, [named])?.map(inWords)).toEqual([expect.stringMatching(/^This practice camera was made to .*\. The sweep named it\.$/)]);
+    expect(revealed(odd, nothing, [])?.map(inWords)).toEqual([expect.stringContaining('did not meet it often enough')]);
   });
 
   test('one with a gap says where its band fails, and one whose focus moved where it held before and after', () => {
     const { low, high } = cameraOf({ seed: 12 }, PLAN.scale, 'absent');
-    const told = (oddity: 'hole in the band' | 'focus moves') => revealedInWords({ ...PLAN, practice: { seed: 12, oddity } }, BAND)?.at(-1) ?? '';
+    const told = (oddity: 'hole in the band' | 'focus moves') => revealed({ ...PLAN, practice: { seed: 12, oddity } }, BAND)?.map(inWords).at(-1) ?? '';
     const figures = (sentence: string) => (sentence.match(/[+\u2212]?\d+(?:\.\d)?/g) ?? []).map((one) => Number(one.replace('\u2212', '-')));
     const [from, to, gapFrom, gapTo] = figures(told('hole in the band')) as [number, number, number, number];
     expect([from, to]).toEqual([Number(low.toFixed(1)), Number(high.toFixed(1))]);
@@ -189,7 +192,7 @@ describe('a practice sweep', () => {
   });
 
   test('real kit reveals nothing', async () => {
-    expect(revealedInWords(PLAN, { ...BAND, found: 'band' })).toBeNull();
+    expect(revealed(PLAN, { ...BAND, found: 'band' })).toBeNull();
   });
 });
 
@@ -209,7 +212,7 @@ describe('a trouble', () => {
     const checks = screen.getByRole('region', { name: 'What to check, the likeliest first' });
     expect(within(checks).getAllByRole('listitem').length).toBeGreaterThan(3);
     expect(within(checks).getByText('Figures').closest('details')?.open).toBe(false);
-    expect(checks.textContent).toMatch(/Put more light on the target.*of \d+ values looked so; odds (\d+|more than 1000) to 1/);
+    expect(checks.textContent).toMatch(/Put more light on the target.*All \d+ values looked the same\. Odds against any band: (\d+|more than 1,000) to 1/);
     expect(text()).toContain('More holds will not help.');
   });
 
@@ -223,10 +226,10 @@ describe('a trouble', () => {
   test('stands in place of a result at the end, with what to check, and is kept with the record', async () => {
     const session = await told('dark');
     await act(() => key('a'));
-    expect(text()).toContain('Never lights');
+    expect(text()).toContain('Dark everywhere');
     expect(text()).toMatch(/What to check, the likeliest first.*active point lies on the target.*maker\u2019s manual/);
-    expect(text()).not.toContain('Nothing held');
-    expect(text().match(/never lights/gi)).toHaveLength(1);
+    expect(text()).not.toContain('No steady light');
+    expect(text().match(/dark everywhere/gi)).toHaveLength(1);
     expect(button('What to check').classList.contains('chief')).toBe(true);
     expect(screen.queryByLabelText('Value to enter')).toBeNull();
     expect(session.asRecord('one').outcome.found).toBe('nothing');
@@ -289,7 +292,7 @@ describe('marking the value as entered', () => {
     const session = new FakeSession().open();
     session.input({ told: 'finish', by: 'key', heard: null });
     await show(session);
-    expect(text()).toContain('No hold was made, so there is no value to enter.');
+    expect(text()).toContain('Without a hold there is no value to enter.');
     expect(screen.queryByLabelText('Value to enter')).toBeNull();
     expect(screen.queryByLabelText('Value in the camera')).toBeNull();
   });

@@ -6,7 +6,7 @@ import { afterEach, describe, expect, test } from 'vitest';
 import { capOf, wordOfKey } from '../../src/panel/keys/keys.ts';
 import { WORDS, type Word } from '../../src/sweep/inputs.ts';
 import { PRESSES, understood } from '../../src/sweep/understood.ts';
-import { PRESS_MEANS } from '../../src/voice/vocabulary/en.ts';
+import { words } from '../../src/words/catalogue.ts';
 import { LISTENING_MEANS } from '../../src/words/en/listening.ts';
 import { inPhase } from '../sweep/staged.ts';
 import { FakeSession } from './fakeSession.ts';
@@ -114,7 +114,7 @@ describe('help', () => {
   test('every press of the one switch is there with what it means', async () => {
     await at('Help');
     const shown = screen.getAllByRole('definition').map(({ textContent }) => textContent?.trim());
-    expect(shown).toEqual(Object.values(PRESSES).flatMap((presses) => presses.map(({ means }) => PRESS_MEANS[means])));
+    expect(shown).toEqual(Object.values(PRESSES).flatMap((presses) => presses.map(({ means }) => words('sweep').press.means[means])));
   });
 });
 

@@ -127,7 +127,7 @@ test('two sweeps that differ by more than their intervals allow are named so, wi
   const other = { ...one, id: 'two', finished: moment(one.finished + 86_400_000), outcome: found(6) };
   await situation(new FakeSession({ records: [other, { ...one, outcome: found(2) }] }));
   expect(text()).toContain('The last two are 4 steps apart. Chance explains up to 1.1 steps. They differ by more than that.');
-  expect(text()).toMatch(/The sweeps differ.*Compare the notes.*odds (\d+|more than 1000) to 1 that they differ/);
+  expect(text()).toMatch(/The sweeps differ.*Compare the notes.*Odds that they differ: (\d+|more than 1,000) to 1/);
   cleanup();
   await situation(new FakeSession({ records: [{ ...other, outcome: found(2.5) }, { ...one, outcome: found(2) }] }));
   expect(text()).toContain('They agree.');

@@ -44,7 +44,7 @@ describe('what is heard and said', () => {
     await act(() => key(' '));
     expect(screen.getByLabelText('The hold').textContent).toBe('Holding.');
     await act(() => void session.pass(5));
-    expect(screen.getByLabelText('The hold').textContent).toBe('The time is up. Did it hold?');
+    expect(screen.getByLabelText('The hold').textContent).toBe('The time is up. Was the light steady?');
   });
 
   test('a trouble is one sentence with its remedy, and can be put away', async () => {
@@ -77,6 +77,6 @@ describe('the holds so far', () => {
   test('are listed in words for those who cannot see the strip', async () => {
     await show(sweep().hold('flicker', 5).hold('steady', 3));
     const items = screen.getAllByRole('listitem').map((item) => item.textContent);
-    expect(items).toEqual(['+5 flickered: out', '+3 held: in']);
+    expect(items).toEqual(['+5 flickering: outside', '+3 steady: inside']);
   });
 });

@@ -33,7 +33,7 @@ async function ended(outcome: Outcome, plan = PLAN): Promise<FakeSession> {
 
 test('past a limit the width may be measured, and the page for a workshop opened', async () => {
   const session = await ended(past);
-  expect(text()).toContain('In live view turn the focus ring a little');
+  expect(text()).toContain('In live view, turn the focus ring a little');
   await act(() => void click('Page for the workshop'));
   await act(() => void click('Measure the width'));
   expect(session.asked).toEqual(['workshop.html#sweep', 'begin with transfer, sweep']);
@@ -51,17 +51,17 @@ test.each([
 test('a practice camera keeps its true band back until the width is measured', async () => {
   const practice = { seed: 17, band: 'past the limit' } as const;
   await ended(past, { ...PLAN, practice });
-  expect(text()).not.toContain('its true centre');
+  expect(text()).not.toContain('true centre is');
   cleanup();
   await ended({ ...carried, centre: 21 }, { ...PLAN, practice: { ...practice, shift: -20 }, transfer });
-  expect(text()).toMatch(/its true centre is \+21\.1.*The centre found is off by less than one step/);
+  expect(text()).toMatch(/Its true centre is \+21\.1.*The centre found is off by less than one step/);
 });
 
 test('it begins with what to do in live view, and goes on when the ring is turned, by key or by the one switch', async () => {
   const plan = { ...PLAN, transfer };
   await show(new FakeSession({ plan }).open());
   expect(phase()).toBe('turning');
-  expect(text()).toContain('In live view turn the ring a little, until the target is just off sharp.');
+  expect(text()).toContain('In live view, turn the ring a little, until the target is just off sharp.');
   expect(screen.queryByLabelText('Value to set')).toBeNull();
   await act(() => key('m'));
   expect(phase()).toBe('dialling');
@@ -91,7 +91,7 @@ test('a centre past the scale sends the pair to a licensed service, with the nea
 
 test('where no value holds none is named', async () => {
   await ended({ ...carried, visible: null, centre: 28, chosen: steps(20), inside: false, service: true }, { ...PLAN, transfer });
-  expect(text()).toContain('The light holds at no correction of this body.');
+  expect(text()).toContain('The light is steady at no correction.');
   expect(text()).not.toContain('enter +20');
 });
 

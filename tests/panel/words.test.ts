@@ -1,29 +1,17 @@
 // Contract of what is written and what is typed: quantities as a photographer writes them, numbers as anybody types them.
 import { describe, expect, test } from 'vitest';
-import { inMinutes, inTenths } from '../../src/panel/words/figures.ts';
-import { inMetres, inPercent } from '../../src/panel/words/quantities.ts';
+import { inMetres } from '../../src/panel/words/quantities.ts';
 import { typedNumber } from '../../src/panel/words/typedNumber.ts';
 import { stepped, typedValue } from '../../src/panel/sweep/typedValue.ts';
 import { USUAL_SCALE, type Scale } from '../../src/sweep/scale.ts';
-import { millimetres, seconds, steps } from '../../src/units.ts';
+import { millimetres, steps } from '../../src/units.ts';
+import { words } from '../../src/words/catalogue.ts';
 
 const COARSE: Scale = { min: steps(-40), max: steps(40), step: 5 };
 
 describe('quantities', () => {
   test.each([[1750, '1.75 m'], [4250, '4.25 m'], [10_000, '10 m'], [12_340, '12.3 m']] as const)('%d mm is %s', (length, written) => {
     expect(inMetres(millimetres(length))).toBe(written);
-  });
-
-  test.each([[43, '43 s'], [103, '1 min 43 s'], [3600, '1 h 0 min'], [5430, '1 h 30 min']] as const)('%d seconds are %s', (time, written) => {
-    expect(inMinutes(seconds(time))).toBe(written);
-  });
-
-  test('a chance is rounded down, and is never a certainty', () => {
-    expect([inPercent(0.979), inPercent(0.9999), inPercent(1)]).toEqual(['97 %', '99 %', '99 %']);
-  });
-
-  test('a place between two values has its sign and one decimal', () => {
-    expect([inTenths(2.75), inTenths(-0.5), inTenths(0.04)]).toEqual(['+2.8', '\u22120.5', '0']);
   });
 });
 
@@ -36,10 +24,14 @@ describe('numbers that are typed', () => {
     expect(typedNumber(typed)).toBeNaN();
   });
 
-  test('a value must be on the scale of the body, and the sentence says which are', () => {
+  test('a value must be on the scale of the body, and what is none says which are', () => {
+    const sentence = (scale: Scale, text: string) => {
+      const typed = typedValue(scale, text);
+      return typed.ok ? null : words('sweep').setValue.offTheScale(typed.fault);
+    };
     expect(typedValue(USUAL_SCALE, '-7')).toEqual({ ok: true, value: -7 });
-    expect(typedValue(USUAL_SCALE, '2.5')).toEqual({ ok: false, sentence: 'Enter a whole number from \u221220 to +20.' });
-    expect(typedValue(COARSE, '7')).toEqual({ ok: false, sentence: 'Enter a value in steps of 5 from \u221240 to +40.' });
+    expect(sentence(USUAL_SCALE, '2.5')).toBe('Enter a whole number from \u221220 to +20.');
+    expect(sentence(COARSE, '7')).toBe('Enter a value in steps of 5 from \u221240 to +40.');
   });
 
   test('stepping keeps to the scale, stops at its limits, and starts at zero from nonsense', () => {

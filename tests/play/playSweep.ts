@@ -39,7 +39,7 @@ export async function playSweep(panel: Page): Promise<void> {
 
   await press(seat, 'a');
   await untilFound(seat);
-  await untilText(seat, 'This practice camera holds');
+  await untilText(seat, 'This practice camera is steady');
   const revealed = await seat.evaluate(() =>
     Array.from(document.querySelectorAll('[aria-label="The practice camera"] p'), (sentence) => sentence.textContent).join(' '),
   );

@@ -1,8 +1,9 @@
 // Contract of reading back: nothing doubtful counts before it is said again, and a value cannot be taken for another.
 import { expect, test } from 'vitest';
 import { steps } from '../../src/units.ts';
-import { decide, questionInWords } from '../../src/voice/askBack.ts';
+import { decide } from '../../src/voice/askBack.ts';
 import type { Taken } from '../../src/voice/matching.ts';
+import { words } from '../../src/words/catalogue.ts';
 
 const left: Taken = { is: 'taken', input: { told: 'arrows', arrows: 'left', by: 'voice', heard: 'left' }, words: 'left' };
 const right: Taken = { is: 'taken', input: { told: 'arrows', arrows: 'right', by: 'voice', heard: 'right' }, words: 'right' };
@@ -28,5 +29,5 @@ test.each([
   [0, 'Zero?'],
 ])('the value %i is asked with its sign, and digit by digit', (value, spoken) => {
   const taken: Taken = { is: 'taken', input: { told: 'set', value: steps(value), by: 'voice', heard: '' }, words: 'set' };
-  expect(questionInWords({ asked: taken, events: 0 }).spoken).toBe(spoken);
+  expect(words('spoken').askBack.question(taken).spoken).toBe(spoken);
 });

@@ -5,11 +5,9 @@ import ts from 'typescript';
 import { looseIn, programOf } from './looseText.ts';
 
 const NOT_MOVED: readonly RegExp[] = [
-  /^src\/(sweep|voice)\//,
+  /^src\/voice\/(vocabulary|pronunciation|wordGroups|numbers)\b/,
   // The words of a spoken question: they belong to what a language needs to be heard.
   /^src\/logbook\/search\/finder\./,
-  /^src\/panel\/(keys|outcome|strip|sweep|trouble)\//,
-  /^src\/panel\/words\/(drift|holds)\./,
 ];
 /** File formats: a results table written in one language is read in every other, and the markup of a drawing is for no eye. */
 const FORMAT = /^src\/(logbook\/csv\/columns|optics\/print\/svg)\./;

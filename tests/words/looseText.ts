@@ -11,7 +11,10 @@ export interface Loose {
 }
 
 /** Attributes of markup that nobody reads. */
-const SILENT = /^(class|elementtiming|type|role|scope|id|for|name|href|rel|src|d|viewBox|xmlns|fill|stroke.*|text-anchor|inputMode|method|accept|autocomplete|aria-(live|labelledby|describedby|controls|hidden|invalid|current|expanded|pressed|orientation)|data-.*|key|value|min|max|step|low|high|x|y|r|width|height|rx|transform|points|preserveAspectRatio|offset|at|by|as|lang|dir|target|pathLength|mask|clip-path|marker-.*|dominant-baseline)$/;
+const SILENT = /^(class|type|role|scope|id|for|name|href|rel|src|d|viewBox|xmlns|fill|stroke.*|text-anchor|inputMode|method|accept|autocomplete|aria-(live|labelledby|describedby|controls|hidden|invalid|current|expanded|pressed|orientation)|data-.*|key|value|min|max|step|low|high|x|y|r|width|height|rx|transform|points|preserveAspectRatio|overflow|offset|at|by|as|lang|dir|target|pathLength|mask|clip-path|marker-.*|dominant-baseline)$/;
+
+/** Takes a selector of the style sheet's kind. */
+const SELECTS = /\.(closest|matches|querySelector(All)?)$/;
 
 const WORDY = /\p{L}{2,}/u;
 /** A sentence, or a part of one: more than one word, or one that begins like a label. */
@@ -63,6 +66,7 @@ function isId(node: ts.StringLiteralLike, checker: ts.TypeChecker, file: ts.Sour
   if (ts.isPropertyAssignment(parent) && parent.name === node) return true;
   if (ts.isElementAccessExpression(parent) || ts.isCaseClause(parent) || ts.isLiteralTypeNode(parent)) return true;
   if (ts.isBinaryExpression(parent) && /^[!=]==?$/.test(parent.operatorToken.getText(file))) return true;
+  if (ts.isCallExpression(parent) && SELECTS.test(parent.expression.getText(file))) return true;
   if (isSilent(node, file)) return true;
   if (isChosen(node, checker)) return true;
   for (let at: ts.Node = parent; at; at = at.parent) {

@@ -6,9 +6,10 @@ import type { Takes } from '../../platform/takes.ts';
 import { Ear } from '../../voice/ownWords/ear.ts';
 import { forget } from '../../voice/ownWords/forgetting.ts';
 import { withoutLearned } from '../../voice/ownWords/learning.ts';
-import { adviceFor } from '../../voice/ownWords/noiseMeter.ts';
+import { clearnessOf } from '../../voice/ownWords/noiseMeter.ts';
 import { recogniserOf, type Recogniser } from '../../voice/ownWords/recogniser.ts';
 import type { Take } from '../../voice/ownWords/take.ts';
+import { words } from '../../words/catalogue.ts';
 import { hearingWords as say, storeWords } from '../../words/pages.ts';
 import { Lesson, TAKES_A_WORD } from './lesson.ts';
 
@@ -78,7 +79,7 @@ export function createCheck(store: Takes): Check {
       if (event.heard === 'nothing' && event.because !== 'too short') heard.value = say.heard.noWord;
       if (event.heard !== 'word' && event.heard !== 'unsure') continue;
       heard.value = event.heard === 'word' ? say.heard.word(event.word) : say.heard.perhaps(event.word);
-      state.value = adviceFor(event.stretch).sentence;
+      state.value = words('take').heard[clearnessOf(event.stretch)];
     }
   }
 

@@ -1,11 +1,12 @@
 // Teaching one word: take after take until there are enough good ones. A take that would spoil more than it helps is said
 // to be one, with what to do, and is asked for again.
-import { adviceFor } from '../../voice/ownWords/noiseMeter.ts';
+import { clearnessOf } from '../../voice/ownWords/noiseMeter.ts';
 import { forget } from '../../voice/ownWords/forgetting.ts';
 import { recogniserOf } from '../../voice/ownWords/recogniser.ts';
 import { TakeRecording } from '../../voice/ownWords/recordTake.ts';
 import { takeOf, type Take } from '../../voice/ownWords/take.ts';
-import { checkTake } from '../../voice/ownWords/takeQuality.ts';
+import { faultOf } from '../../voice/ownWords/takeQuality.ts';
+import { words } from '../../words/catalogue.ts';
 
 export const TAKES_A_WORD = 5;
 /** Seconds after which a take is given up: nothing was heard. */
@@ -40,8 +41,9 @@ export class Lesson {
     this.seconds = 0;
     const { stretch } = recorded;
     const compared = stretch && this.taken.length > 0 ? recogniserOf([...this.others, ...this.taken], this.rate).recognise(stretch) : null;
-    const { fault, sentence } = checkTake(this.word, recorded, compared);
+    const fault = faultOf(this.word, recorded, compared);
     if (fault === null && stretch) this.taken = [...this.taken, takeOf(this.word, stretch)];
-    return { sentence, advice: stretch && adviceFor(stretch).sentence };
+    const say = words('take');
+    return { sentence: fault === null ? say.good : say.fault(this.word, fault), advice: stretch && say.heard[clearnessOf(stretch)] };
   }
 }

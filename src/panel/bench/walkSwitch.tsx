@@ -5,7 +5,7 @@ import { PressShape } from '../sweep/pressShape.tsx';
 import { useContact } from '../sweep/useContact.ts';
 import { useSession } from '../useSession.ts';
 import { words } from '../../words/catalogue.ts';
-import { PRESS_MEANS, TAUGHT } from '../../voice/vocabulary/en.ts';
+import { TAUGHT } from '../../voice/vocabulary/en.ts';
 
 interface Props {
   readonly words: readonly Exclude<Word, 'set'>[];
@@ -22,10 +22,10 @@ export function WalkSwitch({ words: told, tell, means }: Props) {
       <button type="button" class="switch" data-down={pressed.value !== null} {...contact}>
         <span class="means">{means}</span>
         <span class="also">
-          <PressShape press="double" /> {PRESS_MEANS.back}
+          <PressShape press="double" /> {words('sweep').press.means.back}
         </span>
         <span class="also">
-          <PressShape press="long" /> {PRESS_MEANS.repeat}
+          <PressShape press="long" /> {words('sweep').press.means.repeat}
         </span>
       </button>
       <fieldset class="row" aria-label={words('setUp').also}>

@@ -3,7 +3,6 @@ import { Fragment } from 'preact';
 import { PressShape } from '../sweep/pressShape.tsx';
 import type { Phase } from '../../sweep/state.ts';
 import { PRESSES, type Gesture } from '../../sweep/understood.ts';
-import { PRESS_MEANS } from '../../voice/vocabulary/en.ts';
 import { words } from '../../words/catalogue.ts';
 
 export function PressTable() {
@@ -25,7 +24,7 @@ export function PressTable() {
             <dt>{say.when[phase]}</dt>
             {PRESSES[phase].map(({ press, means }) => (
               <dd key={press}>
-                <PressShape press={press} /> {PRESS_MEANS[means]}
+                <PressShape press={press} /> {words('sweep').press.means[means]}
               </dd>
             ))}
           </Fragment>

@@ -1,7 +1,7 @@
 // Every word with its key.
 import { capOf } from '../keys/keys.ts';
 import { WORDS } from '../../sweep/inputs.ts';
-import { PRESS_MEANS, TAUGHT } from '../../voice/vocabulary/en.ts';
+import { TAUGHT } from '../../voice/vocabulary/en.ts';
 import { words } from '../../words/catalogue.ts';
 
 export function WordTable() {
@@ -21,7 +21,7 @@ export function WordTable() {
           {WORDS.map((word) => (
             <tr key={word}>
               <th scope="row">{word === 'set' ? say.set : TAUGHT[word]}</th>
-              <td>{word === 'set' ? say.setMeans : PRESS_MEANS[word]}</td>
+              <td>{word === 'set' ? say.setMeans : words('sweep').press.means[word]}</td>
               <td>
                 <kbd>{capOf(word)}</kbd>
               </td>

@@ -1,8 +1,9 @@
 // Which key stands for which word. A key may stand for two words that are never understood at the same time.
 import type { Word } from '../../sweep/inputs.ts';
+import { words } from '../../words/catalogue.ts';
 
 /** The keys of the one switch; pedals and clickers send one of these. */
-const SWITCH_KEYS = [' ', 'Enter', 'PageDown', 'PageUp'] as const;
+const SWITCH_KEYS: readonly (' ' | 'Enter' | 'PageDown' | 'PageUp')[] = [' ', 'Enter', 'PageDown', 'PageUp'];
 
 /** The key of each word, as `KeyboardEvent.key` gives it in lower case; `holding` belongs to the switch. */
 const KEY: Record<Word, string> = {
@@ -32,10 +33,10 @@ const KEY: Record<Word, string> = {
   back: 'b',
 };
 
-const CAP: Partial<Record<string, string>> = { arrowleft: '\u2190', arrowright: '\u2192', ' ': 'Space' };
+const ARROW: Partial<Record<string, string>> = { arrowleft: '\u2190', arrowright: '\u2192' };
 
 /** The key as it is printed on the keyboard. */
-export const capOf = (word: Word): string => CAP[KEY[word]] ?? KEY[word].toUpperCase();
+export const capOf = (word: Word): string => (KEY[word] === ' ' ? words('sweep').space : (ARROW[KEY[word]] ?? KEY[word].toUpperCase()));
 
 /** The word a key stands for among those understood now, or null. */
 export const wordOfKey = (key: string, understood: readonly Word[]): Word | null =>

@@ -3,7 +3,6 @@
 import { computed, effect, signal, type ReadonlySignal } from '@preact/signals';
 import type { KeyboardFocus } from '../../platform/keyboardFocus.ts';
 import { currentPrompt } from '../../sweep/currentPrompt.ts';
-import { promptInWords } from '../../voice/prompts.ts';
 import { words } from '../../words/catalogue.ts';
 import type { Session } from '../session/session.ts';
 
@@ -39,7 +38,7 @@ export function watchKeys(keyboard: KeyboardFocus, { sweep, role, ear, sayShown,
     sayShown(say.back, 'now');
     const state = sweep.peek();
     if (beside || (state?.phase.name !== 'dialling' && state?.phase.name !== 'judging')) return;
-    sayShown(promptInWords(currentPrompt(state, clock())).spoken, 'next');
+    sayShown(words('spoken').prompt(currentPrompt(state, clock())).spoken, 'next');
   }
 
   const told = effect(() => {

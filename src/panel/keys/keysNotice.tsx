@@ -10,17 +10,16 @@ interface Props {
 }
 
 export function KeysNotice({ go, afloat = false }: Props) {
-  const look = afloat ? 'minded afloat' : 'minded';
   switch (go) {
     case 'elsewhere':
       return (
-        <p class={look} role="alert" data-keys={go}>
+        <p class={afloat ? 'minded afloat' : 'minded'} role="alert" data-keys={go}>
           {words('firstHold').keys.elsewhere}
         </p>
       );
     case 'back':
       return (
-        <output class={look} data-keys={go}>
+        <output class={afloat ? 'minded afloat' : 'minded'} data-keys={go}>
           {words('firstHold').keys.back}
         </output>
       );

@@ -2,7 +2,6 @@
 import { useId, useMemo, useState } from 'preact/hooks';
 import type { Journal } from '../../sweep/event.ts';
 import { stagesOf, type Stage } from '../../sweep/replayed.ts';
-import { reasonInWords } from '../../voice/reasons.ts';
 import { Strip } from '../strip/strip.tsx';
 import { words } from '../../words/catalogue.ts';
 
@@ -77,6 +76,6 @@ function asked({ state: { phase } }: Stage): string {
     case 'offered':
       return say.offered;
     default:
-      return say.next(phase.next.value, reasonInWords(phase.next));
+      return say.next(phase.next.value, words('spoken').reason(phase.next));
   }
 }

@@ -1,13 +1,12 @@
 // What a width transfer gave: the value to enter where the scale still has it, or that the pair needs service, with the
 // drawing and the facts behind it.
-import { writeSteps, type Scale } from '../../sweep/scale.ts';
+import type { Scale } from '../../sweep/scale.ts';
 import type { CarriedOutcome } from '../../sweep/end/outcome.ts';
 import { BigValue } from '../parts/bigValue.tsx';
-import { inTenths } from '../words/figures.ts';
+import { words } from '../../words/catalogue.ts';
 import { CentreFacts } from './centreFacts.tsx';
 import { CarriedDrawing } from './carriedDrawing.tsx';
 import { sureInWords } from './sure.ts';
-import { ENTER, RESULT_WORDS } from './words.ts';
 
 interface Props {
   readonly outcome: CarriedOutcome;
@@ -16,7 +15,7 @@ interface Props {
 
 export function CarriedResult({ outcome }: Pick<Props, 'outcome'>) {
   return (
-    <section class="result" aria-label={RESULT_WORDS.region}>
+    <section class="result" aria-label={words('result').region}>
       <Headline outcome={outcome} />
     </section>
   );
@@ -24,39 +23,40 @@ export function CarriedResult({ outcome }: Pick<Props, 'outcome'>) {
 
 export function CarriedFacts({ outcome, scale }: Props) {
   const { visible, centre, interval, halfWidth, halfInterval, ends } = outcome;
+  const say = words('result').facts;
   return (
     <>
       <CarriedDrawing outcome={outcome} scale={scale} />
       <CentreFacts centre={centre} interval={interval}>
-        <dt>Seen in focus</dt>
-        <dd>{visible === null ? 'no value held' : `held from ${writeSteps(visible)} to the limit`}</dd>
-        <dt>Half the width</dt>
+        <dt>{say.seenInFocus}</dt>
+        <dd>{say.visible(visible)}</dd>
+        <dt>{say.halfWidth}</dt>
         <dd>
-          {halfWidth.toFixed(1)}, between {halfInterval.from.toFixed(1)} and {halfInterval.to.toFixed(1)}
-          {ends === 'believed' && <small>{RESULT_WORDS.endsNotSeen}</small>}
+          {say.width(halfWidth, halfInterval.from, halfInterval.to)}
+          {ends === 'believed' && <small>{say.endsNotSeen}</small>}
         </dd>
       </CentreFacts>
     </>
   );
 }
 
-function Headline({ outcome: { chosen, centre, within, inside, service } }: { readonly outcome: CarriedOutcome }) {
+function Headline({ outcome }: { readonly outcome: CarriedOutcome }) {
+  const { chosen, within, service } = outcome;
   if (!service) {
+    const { caption, value } = words('sweep').face;
     return (
       <>
-        <p class="caption">{ENTER}</p>
-        <BigValue label="Value to enter" value={chosen} />
+        <p class="caption">{caption.enter}</p>
+        <BigValue label={value.enter} value={chosen} />
         <p class="line">{sureInWords(within)}</p>
       </>
     );
   }
+  const say = words('result');
   return (
     <>
-      <p class="headline">Needs service</p>
-      <p>
-        The centre lies at about {inTenths(centre)}, past {writeSteps(chosen)}, where the scale ends.{' '}
-        {inside ? `${writeSteps(chosen)} comes nearest, and the light still holds there.` : 'The light holds at no correction of this body.'}
-      </p>
+      <p class="headline">{say.headline.service}</p>
+      <p>{say.service(outcome)}</p>
     </>
   );
 }

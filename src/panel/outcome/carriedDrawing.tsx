@@ -1,7 +1,7 @@
 // The scale with what was seen of the band, what the width says lies past the limit, and the centre with its interval.
 import { writeSteps, type Scale } from '../../sweep/scale.ts';
 import type { CarriedOutcome } from '../../sweep/end/outcome.ts';
-import { inTenths } from '../words/figures.ts';
+import { words } from '../../words/catalogue.ts';
 import { carriedPlot } from './carriedPlot.ts';
 
 interface Props {
@@ -11,11 +11,10 @@ interface Props {
 
 export function CarriedDrawing({ outcome, scale }: Props) {
   const plot = carriedPlot(outcome, scale);
-  const seen = outcome.visible === null ? 'no value held' : `held from ${writeSteps(outcome.visible)} to the limit`;
-  const said = `The scale from ${writeSteps(scale.min)} to ${writeSteps(scale.max)}: ${seen}; the centre at about ${inTenths(outcome.centre)}.`;
+  const say = words('result').drawing;
   return (
     <figure class="carried">
-      <svg viewBox={`0 0 ${plot.width} ${plot.height}`} role="img" aria-label={said}>
+      <svg viewBox={`0 0 ${plot.width} ${plot.height}`} role="img" aria-label={say.said(outcome, scale)}>
         {plot.held && <rect class="held" x={plot.held.x} y="20" width={plot.held.width} height="16" />}
         <rect class="beyond" x={plot.carried.x} y="20" width={plot.carried.width} height="16" />
         <path class="rule" d={`M${plot.scale.x} 42h${plot.scale.width}m0-5v10m${-plot.scale.width}-10v10`} />
@@ -31,14 +30,14 @@ export function CarriedDrawing({ outcome, scale }: Props) {
       <figcaption class="muted small">
         {plot.held && (
           <span>
-            <i class="held" /> held
+            <i class="held" /> {say.held}
           </span>
         )}
         <span>
-          <i class="beyond" /> {outcome.visible === null ? 'where the band lies' : 'past the limit'}
+          <i class="beyond" /> {outcome.visible === null ? say.lies : say.beyond}
         </span>
         <span>
-          <i class="centre" /> centre, 95 %
+          <i class="centre" /> {say.centre}
         </span>
       </figcaption>
     </figure>

@@ -1,7 +1,6 @@
 // Where the centre lies, and, for the curious, between what.
 import type { ComponentChildren } from 'preact';
-import { inTenths } from '../words/figures.ts';
-import { CENTRE, RESULT_WORDS } from './words.ts';
+import { words } from '../../words/catalogue.ts';
 
 interface Props {
   readonly centre: number;
@@ -11,18 +10,19 @@ interface Props {
 }
 
 export function CentreFacts({ centre, interval, children }: Props) {
+  const say = words('result').facts;
   return (
     <>
       <dl class="facts">
-        <dt>{CENTRE}</dt>
-        <dd>{inTenths(centre)}</dd>
+        <dt>{say.centre}</dt>
+        <dd>{say.place(centre)}</dd>
         {children}
       </dl>
       <details class="small">
-        <summary>{RESULT_WORDS.figures}</summary>
+        <summary>{say.figures}</summary>
         <dl class="facts">
-          <dt>{RESULT_WORDS.interval}</dt>
-          <dd>{RESULT_WORDS.intervalFrom({ from: inTenths(interval.from), to: inTenths(interval.to) })}</dd>
+          <dt>{say.interval}</dt>
+          <dd>{say.within(interval.from, interval.to)}</dd>
         </dl>
       </details>
     </>

@@ -1,7 +1,6 @@
 // What to do with the value: enter it, then prove it. The panel cannot do either.
-import { writeSteps } from '../../sweep/scale.ts';
 import type { Steps } from '../../units.ts';
-import { STEP_WORDS } from './words.ts';
+import { words } from '../../words/catalogue.ts';
 
 interface Props {
   readonly value: Steps;
@@ -9,11 +8,12 @@ interface Props {
 }
 
 export function NextSteps({ value, marked }: Props) {
+  const say = words('result').next;
   return (
-    <section aria-label={STEP_WORDS.heading}>
-      <p>{marked === null ? STEP_WORDS.enter({ value: writeSteps(value) }) : STEP_WORDS.marked({ value: writeSteps(marked) })}</p>
-      {marked !== null && <p>{STEP_WORDS.prove}</p>}
-      <p class="muted small">{STEP_WORDS.manual}</p>
+    <section aria-label={say.title}>
+      <p>{marked === null ? say.enter(value) : say.marked(marked)}</p>
+      {marked !== null && <p>{say.prove}</p>}
+      <p class="muted small">{words('trouble').toCheck.manual}</p>
     </section>
   );
 }

@@ -4,8 +4,8 @@ import { useState } from 'preact/hooks';
 import { transferPlan } from '../../sweep/transfer/opened.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
 import type { SweepState } from '../../sweep/state.ts';
+import { words } from '../../words/catalogue.ts';
 import { useSession } from '../useSession.ts';
-import { CHIEF_WORDS } from './words.ts';
 
 interface Props {
   readonly sweep: SweepState;
@@ -23,7 +23,7 @@ export function OffTheScale({ sweep, outcome, chief = true }: Props) {
     <>
       {free && transferPlan(sweep, outcome) && <MeasureWidth sweep={sweep} chief={chief} />}
       <button type="button" onClick={() => session.openPage(`workshop.html#${encodeURIComponent(sweep.id)}`)}>
-        Page for the workshop
+        {words('result').width.workshop}
       </button>
     </>
   );
@@ -31,6 +31,7 @@ export function OffTheScale({ sweep, outcome, chief = true }: Props) {
 
 function MeasureWidth({ sweep: { id, plan }, chief }: { readonly sweep: SweepState; readonly chief: boolean }) {
   const session = useSession();
+  const say = words('result').width;
   const [fault, setFault] = useState('');
   const begin = async (): Promise<void> => {
     const begun = await session.begin({ with: 'transfer', record: id });
@@ -38,16 +39,15 @@ function MeasureWidth({ sweep: { id, plan }, chief }: { readonly sweep: SweepSta
   };
   return (
     <section class="card" aria-labelledby="measure-width">
-      <h2 id="measure-width">Find its centre by its width</h2>
-      <p>The band is as wide wherever the focus stands. With the focus set a little aside all of it falls on the scale, and its width shows where the centre is.</p>
+      <h2 id="measure-width">{say.title}</h2>
+      <p>{say.why}</p>
       {plan.practice ? (
-        <p class="small">The practice camera turns its own ring, and shows its true band afterwards.</p>
+        <p class="small">{say.practice}</p>
       ) : (
         <ol class="small">
-          <li>Leave camera, lens and target as they are.</li>
-          <li>In live view turn the focus ring a little, until just off sharp. The panel tells if it was the wrong way.</li>
-          <li>Sweep as before, and do not touch the ring meanwhile.</li>
-          <li>Afterwards focus critically again.</li>
+          {say.steps.map((step) => (
+            <li key={step}>{step}</li>
+          ))}
         </ol>
       )}
       {fault && (
@@ -56,7 +56,7 @@ function MeasureWidth({ sweep: { id, plan }, chief }: { readonly sweep: SweepSta
         </p>
       )}
       <button type="button" class={chief ? 'chief' : ''} onClick={() => void begin()}>
-        {CHIEF_WORDS['measure the width']}
+        {say.measure}
       </button>
     </section>
   );

@@ -18,6 +18,7 @@ import { isPlanned } from '../plan/isPlanned.ts';
 import { markOf } from '../session/ending.ts';
 import { useTell } from '../sweep/useTell.ts';
 import { WhatToCheck } from '../trouble/whatToCheck.tsx';
+import { words } from '../../words/catalogue.ts';
 import { useSession } from '../useSession.ts';
 import { subjectInWords } from '../words/subjects.ts';
 import { CarriedSteps } from './carriedSteps.tsx';
@@ -27,7 +28,6 @@ import { OffTheScale } from './offTheScale.tsx';
 import { OutcomeView } from './outcomeView.tsx';
 import { PressesNow } from './pressesNow.tsx';
 import { StepButton } from './stepButton.tsx';
-import { CHIEF_WORDS, STEP_WORDS } from './words.ts';
 
 const WhoseResult = late(async () => (await import('../told/whoseResult.tsx')).WhoseResult, 'told');
 const PlanProgress = late(async () => (await import('../plan/planProgress.tsx')).PlanProgress, 'plan');
@@ -80,7 +80,8 @@ function Whole({ sweep, outcome, enter, estimates }: WholeProps) {
   const chief = chiefOf(finding, { practice, marked: mark !== null, measurable, holds: outcome.tally.holds });
   const value = enter ?? toEnter(outcome, sweep.troubles);
   const planned = isPlanned(session.plan.value, sweep);
-  const next = planned ? STEP_WORDS.nextOfPlan : CHIEF_WORDS['next lens'];
+  const say = words('result').next;
+  const next = planned ? say.plan : say.lens;
   return (
     <>
       <OutcomeView sweep={sweep} outcome={outcome} enter={enter}>
@@ -91,7 +92,7 @@ function Whole({ sweep, outcome, enter, estimates }: WholeProps) {
             {outcome.found === 'band' && <NextSteps value={value} marked={mark} />}
           </>
         )}
-        {chief === 'mark' && <StepButton word="entered" chief label={CHIEF_WORDS.mark} />}
+        {chief === 'mark' && <StepButton word="entered" chief label={say.mark} />}
         {chief === 'what to check' && <WhatToCheck />}
         {chief === 'next lens' && <StepButton word="next" chief label={next} />}
         {chief === 'measure the width' && <OffTheScale sweep={sweep} outcome={outcome} chief />}
@@ -103,12 +104,12 @@ function Whole({ sweep, outcome, enter, estimates }: WholeProps) {
       {chief !== 'measure the width' && <OffTheScale sweep={sweep} outcome={outcome} chief={false} />}
       {!practice && finding.is !== 'nothing' && (
         <details>
-          <summary>{value === null ? STEP_WORDS.allTheSame : STEP_WORDS.otherwise}</summary>
+          <summary>{value === null ? say.allTheSame : say.otherwise}</summary>
           <EnterForm key={value} about={[{ subject: plan.subject, record: sweep.id }]} scale={plan.scale} suggested={value} warned />
         </details>
       )}
       {chief !== 'next lens' && <StepButton word="next" label={next} />}
-      <StepButton word="undo" label={mark === null ? STEP_WORDS.backToSweep : STEP_WORDS.takeMarkBack} />
+      <StepButton word="undo" label={mark === null ? say.backToSweep : say.takeMarkBack} />
     </>
   );
 }

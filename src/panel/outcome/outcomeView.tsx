@@ -7,8 +7,7 @@ import { transferPlan } from '../../sweep/transfer/opened.ts';
 import type { Steps } from '../../units.ts';
 import { Strip } from '../strip/strip.tsx';
 import { TroubleNote, WhatIsToBeChecked } from '../trouble/troubleNote.tsx';
-import { inMinutes } from '../words/figures.ts';
-import { holdsCounted } from '../words/quantities.ts';
+import { words } from '../../words/catalogue.ts';
 import { CarriedFacts, CarriedResult } from './carried.tsx';
 import { BandFacts, BandResult } from './result.tsx';
 import { Revealed } from './revealed.tsx';
@@ -27,17 +26,16 @@ interface Props {
 export function OutcomeView({ sweep, outcome, enter, children }: Props) {
   const { holds, seconds } = outcome.tally;
   const finding = findingOf(outcome, sweep.troubles);
+  const say = words('result').holds;
   return (
     <>
       <Headline finding={finding} outcome={outcome} enter={enter} />
       {children}
       {finding.is !== 'doubtful' && <Facts sweep={sweep} outcome={outcome} />}
-      {outcome.found === 'carried over' && <p class="muted small">The holds with the focus set aside:</p>}
+      {outcome.found === 'carried over' && <p class="muted small">{say.aside}</p>}
       <Strip sweep={sweep} />
-      <p class="muted small">
-        {holdsCounted(holds)} in {inMinutes(seconds)}
-        {sweep.spent.length > 0 && `, ${holdsCounted(sweep.spent.length)} of them before the focus moved and not counted`}
-      </p>
+      <p class="muted small">{say.made(holds, seconds)}</p>
+      {sweep.spent.length > 0 && <p class="muted small">{say.spent(sweep.spent.length)}</p>}
       {finding.is === 'doubtful' && (
         <>
           <WhatIsToBeChecked of={finding.trouble} />

@@ -2,15 +2,14 @@
 import { PressShape } from '../sweep/pressShape.tsx';
 import type { SweepState } from '../../sweep/state.ts';
 import { understood } from '../../sweep/understood.ts';
-import { PRESS_MEANS } from '../../voice/vocabulary/en.ts';
-import { STEP_WORDS } from './words.ts';
+import { words } from '../../words/catalogue.ts';
 
 export function PressesNow({ sweep }: { readonly sweep: SweepState }) {
   return (
-    <ul class="plain now muted small" aria-label={STEP_WORDS.presses}>
+    <ul class="plain now muted small" aria-label={words('result').next.presses}>
       {understood(sweep).presses.map(({ press, means }) => (
         <li key={press}>
-          <PressShape press={press} /> {PRESS_MEANS[means]}
+          <PressShape press={press} /> {words('sweep').press.means[means]}
         </li>
       ))}
     </ul>

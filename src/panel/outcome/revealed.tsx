@@ -2,8 +2,8 @@
 import type { Outcome } from '../../sweep/end/outcome.ts';
 import type { Plan } from '../../sweep/plan.ts';
 import type { Trouble } from '../../sweep/trouble/trouble.ts';
-import { revealedInWords } from './revealed.ts';
-import { REVEALED_WORDS } from './words.ts';
+import { words } from '../../words/catalogue.ts';
+import { revealed } from './revealed.ts';
 
 interface Props {
   readonly plan: Plan;
@@ -12,12 +12,13 @@ interface Props {
 }
 
 export function Revealed({ plan, outcome, troubles }: Props) {
-  const sentences = revealedInWords(plan, outcome, troubles);
-  if (sentences === null) return null;
+  const facts = revealed(plan, outcome, troubles);
+  if (facts === null) return null;
+  const say = words('result').practice;
   return (
-    <section class="notice" aria-label={REVEALED_WORDS.region}>
-      {sentences.map((sentence) => (
-        <p key={sentence}>{sentence}</p>
+    <section class="notice" aria-label={say.title}>
+      {facts.map((fact) => (
+        <p key={fact.is}>{say.revealed(fact)}</p>
       ))}
     </section>
   );

@@ -1,14 +1,14 @@
 // Carries the effects of a sweep out, one after another, so that an event is on disk before anything is said about it.
 // A step that was taken cuts short whatever is still to be said, sounded or waited for; what is to be kept is always kept.
 import { signal, type ReadonlySignal } from '@preact/signals';
-import type { Alarm, Effect, Tone } from '../../sweep/effect.ts';
+import type { Alarm, Effect, Prompt, Tone } from '../../sweep/effect.ts';
 import type { SweepEvent } from '../../sweep/event.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
 import { between, moment, type Moment, type Seconds } from '../../units.ts';
-import type { InWords } from '../../voice/outcomes.ts';
-import { promptInWords, tersely } from '../../voice/prompts.ts';
-import type { Settings } from '../../settings.ts';
+import { isBrief } from '../../voice/brief.ts';
 import { words } from '../../words/catalogue.ts';
+import type { InWords } from '../../words/inWords.ts';
+import type { Settings } from '../../settings.ts';
 import type { Ports } from './ports.ts';
 import type { Troubles } from './troubles.ts';
 
@@ -77,6 +77,11 @@ export function createCarrier(world: CarrierWorld, owner: CarrierOwner): Carrier
     world.speech.cancel();
   }
 
+  function inWords(prompt: Prompt): InWords {
+    const { prompt: whole, brief } = words('spoken');
+    return isUsedToIt() && isBrief(prompt) ? { ...whole(prompt), spoken: brief(prompt) } : whole(prompt);
+  }
+
   function say({ spoken, written }: Said): Promise<void> {
     if (written !== undefined) announcement.value = written;
     return speak(spoken);
@@ -118,7 +123,7 @@ export function createCarrier(world: CarrierWorld, owner: CarrierOwner): Carrier
       case 'sound':
         return sound(effect.tone, effect.after);
       case 'say':
-        return say(isUsedToIt() ? tersely(effect.prompt) : promptInWords(effect.prompt));
+        return say(inWords(effect.prompt));
       case 'wake':
         return wake(effect.alarm, effect.after, at);
     }

@@ -66,7 +66,7 @@ export function createSession(ports: Ports): Session {
   }
 
   async function read(): Promise<void> {
-    const [part] = await Promise.all([import('./desk.ts'), readWords('kit', 'session', 'store')]).catch(() => [null]);
+    const [part] = await Promise.all([import('./desk.ts'), readWords('kit', 'session', 'store', 'spoken', 'sweep', 'trouble')]).catch(() => [null]);
     const contents = part ? await part.load({ ...ports, keeper, troubles }, () => void read()).catch(() => unread()) : unread();
     if (!part || contents === null) return;
     desk = part.createDesk({ library, live, newId: ports.newId, now });

@@ -3,14 +3,11 @@
 import { unknownConditions } from '../../logbook/conditions.ts';
 import type { Entry } from '../../logbook/entry.ts';
 import { toEnter } from '../../sweep/toEnter.ts';
-import { writeSteps } from '../../sweep/scale.ts';
 import type { Subject } from '../../sweep/plan.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import type { Moment, Steps } from '../../units.ts';
-import { sayCorrection } from '../../voice/numbers.ts';
-import type { InWords } from '../../voice/outcomes.ts';
-import { ALREADY_MARKED, MARK_TAKEN_BACK, MARKED } from '../../voice/marking.ts';
-import { promptInWords } from '../../voice/prompts.ts';
+import { words } from '../../words/catalogue.ts';
+import type { InWords } from '../../words/inWords.ts';
 import type { Carrier } from './carrier.ts';
 import type { LibraryStore } from './library.ts';
 
@@ -38,9 +35,9 @@ export const markOf = (entries: readonly Entry[], sweep: string): Entry | undefi
 export function createEnding({ library, carrier, now, newId, named }: World): Ending {
   let proposed: Steps | null = null;
 
-  const told = (words: InWords): string => {
-    carrier.tell(words);
-    return words.written;
+  const told = (said: InWords): string => {
+    carrier.tell(said);
+    return said.written;
   };
 
   return {
@@ -49,22 +46,22 @@ export function createEnding({ library, carrier, now, newId, named }: World): En
     },
     mark({ id, phase, plan, troubles }) {
       const found = phase.name === 'finished' && plan.practice === null ? toEnter(phase.outcome, troubles) : null;
-      if (found === null) return told(promptInWords({ say: 'not now', why: 'nothing to enter' }));
+      if (found === null) return told(words('spoken').prompt({ say: 'not now', why: 'nothing to enter' }));
       const value = proposed ?? found;
-      if (markOf(library.entries.peek(), id)?.value === value) return told(ALREADY_MARKED(sayCorrection(value), writeSteps(value)));
+      if (markOf(library.entries.peek(), id)?.value === value) return told(words('spoken').mark.madeBefore(value));
       const at = now();
       const subject = named();
       if (!subject) return '';
       const kept = library.addEntry({ id: newId(), at, subject, value, record: id, conditions: unknownConditions(at) });
       carrier.inTurn(() => kept);
-      return told(MARKED(sayCorrection(value), writeSteps(value)));
+      return told(words('spoken').mark.made(value));
     },
     takeBack({ id }) {
       const mark = markOf(library.entries.peek(), id);
       if (!mark) return null;
       const kept = library.withdrawEntry(mark.id);
       carrier.inTurn(() => kept);
-      return told(MARK_TAKEN_BACK(writeSteps(mark.value)));
+      return told(words('spoken').mark.takenBack(mark.value));
     },
   };
 }

@@ -9,9 +9,8 @@ import type { SweepEvent } from '../../sweep/event.ts';
 import type { Word } from '../../sweep/inputs.ts';
 import { heeded } from '../../sweep/heeded.ts';
 import { understood } from '../../sweep/understood.ts';
-import { decide, NOT_TAKEN, questionInWords, SAY_AGAIN, type Decision, type Question } from '../../voice/askBack.ts';
+import { decide, type Decision, type Question } from '../../voice/askBack.ts';
 import type { Candidate } from '../../voice/matching.ts';
-import type { InWords } from '../../voice/outcomes.ts';
 import { englishLanguage } from '../../voice/phonetic/language.ts';
 import { asName, nameAfterNext } from '../../voice/nextLens.ts';
 import { lookUpIn } from '../../voice/phonetic/lookUp.ts';
@@ -20,6 +19,7 @@ import { LANGUAGE } from '../../voice/vocabulary/en.ts';
 import { spokenWordsFor } from '../../voice/wordsNow.ts';
 import { firstWords } from '../../words/first.ts';
 import { words } from '../../words/catalogue.ts';
+import type { InWords } from '../../words/inWords.ts';
 import type { SessionWords } from '../../words/sessionWords.ts';
 import { createGate } from './gate.ts';
 import { createLearning } from './learning.ts';
@@ -171,16 +171,17 @@ export function createListener(world: World): Listener {
     carrier.tell(said);
   }
 
-  function act(decision: Exclude<Decision, { do: 'nothing' }>, words: string): void {
+  function act(decision: Exclude<Decision, { do: 'nothing' }>, text: string): void {
+    const { askBack } = words('spoken');
     switch (decision.do) {
       case 'take':
         return (attending.peek() ?? told).take(decision.input);
       case 'ask':
-        return answer(words, 'asked back', questionInWords(decision.question));
+        return answer(text, 'asked back', askBack.question(decision.question.asked));
       case 'drop':
-        return answer(words, 'not taken', NOT_TAKEN);
+        return answer(text, 'not taken', askBack.notTaken);
       case 'say again':
-        return answer(words, 'not clear', SAY_AGAIN);
+        return answer(text, 'not clear', askBack.sayAgain);
     }
   }
 

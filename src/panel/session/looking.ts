@@ -3,8 +3,8 @@ import { USUAL_LIMITS } from '../../logbook/due.ts';
 import { finderOf, lookUpSpoken } from '../../logbook/search/finder.ts';
 import { shelfOf } from '../../logbook/shelf.ts';
 import type { Moment } from '../../units.ts';
-import type { InWords } from '../../voice/outcomes.ts';
 import { readWords, words } from '../../words/catalogue.ts';
+import type { InWords } from '../../words/inWords.ts';
 import { libraryIn } from './libraryIn.ts';
 import type { LibraryStore } from './library.ts';
 

@@ -15,7 +15,7 @@ import type { Phase, SweepState } from '../../sweep/state.ts';
 import type { Move } from '../../sweep/step.ts';
 import { transition } from '../../sweep/transition.ts';
 import type { Moment, Steps } from '../../units.ts';
-import { promptInWords } from '../../voice/prompts.ts';
+import { words } from '../../words/catalogue.ts';
 import { createCarrier, type Carrier, type CarrierWorld } from './carrier.ts';
 import { followed } from './follow.ts';
 import type { Keeper } from './keeper.ts';
@@ -114,7 +114,7 @@ export function createRunner(world: RunnerWorld, logbook: Logbook): Runner {
     carrier.inTurn(write);
     const { phase } = again.state;
     if (phase.name === 'finished') carrier.inTurn(() => record(phase.outcome));
-    else if (valueIn(phase) !== valueIn(before.phase)) carrier.tell(promptInWords(currentPrompt(again.state, now())));
+    else if (valueIn(phase) !== valueIn(before.phase)) carrier.tell(words('spoken').prompt(currentPrompt(again.state, now())));
     return true;
   }
 
@@ -173,7 +173,7 @@ export function createRunner(world: RunnerWorld, logbook: Logbook): Runner {
         // Nobody is counted in who has not said that they are there.
         if (plan.manner.pace.set === 'counted') dispatch({ did: 'paused', at: now(), by: 'count' });
       }
-      if (sweep.peek() === state) carrier.tell(promptInWords(currentPrompt(state, now())));
+      if (sweep.peek() === state) carrier.tell(words('spoken').prompt(currentPrompt(state, now())));
     },
     putAway(done) {
       if (sweep.peek()?.phase.name !== 'finished') dispatch({ did: 'finished', at: now(), by: 'pointer' });

@@ -7,8 +7,6 @@ import { refused } from '../../sweep/step.ts';
 import type { SweepEvent } from '../../sweep/event.ts';
 import { understood } from '../../sweep/understood.ts';
 import type { Moment } from '../../units.ts';
-import { becameInWords, wordsOfInput } from '../../voice/became.ts';
-import { helpInWords, promptInWords } from '../../voice/prompts.ts';
 import { words } from '../../words/catalogue.ts';
 import type { Ending } from './ending.ts';
 import type { Live } from './live.ts';
@@ -31,13 +29,13 @@ export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => 
     if (!state) return;
     const at = now();
     const became = (what: string): void => {
-      latest.value = { words: wordsOfInput(input), became: what, by: 'by' in input ? input.by : 'switch', at };
+      latest.value = { words: words('sweep').heard.told(input), became: what, by: 'by' in input ? input.by : 'switch', at };
     };
     const moved = (event: SweepEvent): void => {
       const step = dispatch(event);
       if (!step) return;
       const refusal = step.effects.some((effect) => effect.do === 'keep') ? undefined : step.effects.find((effect) => effect.do === 'say');
-      became(refusal ? promptInWords(refusal.prompt).written : becameInWords(event, step.state));
+      became(refusal ? words('spoken').prompt(refusal.prompt).written : words('sweep').heard.became(event, step.state.holds.at(-1) ?? null));
     };
     if (role.peek() !== 'owner') return became(words('session').became['not here']);
     const meant = meaning(input, state, at, asked.peek());
@@ -46,7 +44,7 @@ export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => 
         return meant.events.forEach(moved);
       case 'not now':
         carrier.carry(refused(state, meant.why).effects, at);
-        return became(promptInWords({ say: 'not now', why: meant.why }).written);
+        return became(words('spoken').prompt({ say: 'not now', why: meant.why }).written);
       case 'asked':
         asked.value = meant.about;
         // Few need its words twice.
@@ -62,10 +60,10 @@ export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => 
       case 'next lens':
         return nextLens();
       case 'repeat':
-        carrier.tell(promptInWords(currentPrompt(state, at)));
+        carrier.tell(words('spoken').prompt(currentPrompt(state, at)));
         return became(words('session').became['said again']);
       case 'help':
-        carrier.tell(helpInWords(understood(state).words));
+        carrier.tell(words('spoken').help(understood(state).words));
         return became(words('session').became.help);
       case 'nothing':
         return;

@@ -1,12 +1,13 @@
 // The strip in words, for those who hear the screen.
-import { holdInWords } from '../words/holds.ts';
+import { words } from '../../words/catalogue.ts';
 import type { MarkedHold } from './marks.ts';
 
 export function HoldList({ holds }: { readonly holds: readonly MarkedHold[] }) {
+  const say = words('sweep').strip;
   return (
-    <ol class="unseen" aria-label="Holds so far">
+    <ol class="unseen" aria-label={say.label}>
       {holds.map((hold, index) => (
-        <li key={index}>{holdInWords(hold)}</li>
+        <li key={index}>{say.hold({ value: hold.value, verdict: hold }, hold.counts)}</li>
       ))}
     </ol>
   );

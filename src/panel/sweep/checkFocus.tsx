@@ -1,15 +1,16 @@
 // In place of a value: the holds contradict each other, and somebody has to look at the focus.
 import type { Drift } from '../../sweep/end/drift.ts';
-import { driftInWords } from '../words/drift.ts';
+import { words } from '../../words/catalogue.ts';
 
 /** `aside`: the focus was set aside on purpose. */
 export function CheckFocus({ drift, aside }: { readonly drift: Drift; readonly aside: boolean }) {
+  const say = words('sweep').checkFocus;
   return (
-    <section class="check" tabIndex={0} aria-label="Check the focus">
-      <h2>Check the focus</h2>
-      <p>{driftInWords(drift)}</p>
+    <section class="check" tabIndex={0} aria-label={say.title}>
+      <h2>{say.title}</h2>
+      <p>{say.why(drift)}</p>
       <p>
-        <b>Leave the ring alone and look in live view: {aside ? 'as far off sharp as it was?' : 'still sharp?'}</b>
+        <b>{aside ? say.lookAside : say.look}</b>
       </p>
     </section>
   );

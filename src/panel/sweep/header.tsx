@@ -4,6 +4,7 @@ import { Back } from '../parts/back.tsx';
 import { SweepTold } from '../told/sweepTold.tsx';
 import { useSession } from '../useSession.ts';
 import { VoiceMark } from '../voice/mark.tsx';
+import { words } from '../../words/catalogue.ts';
 import { subjectInWords } from '../words/subjects.ts';
 
 export function SweepHeader({ sweep, onLeave }: { readonly sweep: SweepState; readonly onLeave: () => void }) {
@@ -12,7 +13,7 @@ export function SweepHeader({ sweep, onLeave }: { readonly sweep: SweepState; re
   const owner = useSession().role.value === 'owner';
   return (
     <header class="subject">
-      <Back label="Leave for the start; the sweep waits" onBack={onLeave} />
+      <Back label={words('sweep').leave} onBack={onLeave} />
       <div>
         <h1>{lens}</h1>
         {practice || transfer || !owner ? <p class="muted small">{details}</p> : <SweepTold sweep={sweep} />}

@@ -5,6 +5,7 @@ import { isStanding } from '../../sweep/understood.ts';
 import { askedInWords } from '../session/asking.ts';
 import type { KeysGo } from '../keys/keysGo.ts';
 import { KeysNotice } from '../keys/keysNotice.tsx';
+import { words } from '../../words/catalogue.ts';
 import { useSession } from '../useSession.ts';
 import { WordButton } from './wordButton.tsx';
 
@@ -35,8 +36,9 @@ export function HeardLine({ keysGo, undoable, tell }: Props) {
     );
   }
   const heard = session.heard.value;
+  const say = words('sweep').heard;
   return (
-    <fieldset class="heard" aria-label="Last heard">
+    <fieldset class="heard" aria-label={say.label}>
       <div>
         <p>
           {heard ? (
@@ -44,7 +46,7 @@ export function HeardLine({ keysGo, undoable, tell }: Props) {
               <b>{heard.words}</b> {'\u2192'} {heard.became}
             </>
           ) : (
-            <span class="muted">nothing told yet</span>
+            <span class="muted">{say.none}</span>
           )}
         </p>
       </div>

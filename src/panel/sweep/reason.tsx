@@ -3,8 +3,7 @@ import { findingOf } from '../../sweep/finding.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { isHopeless } from '../../sweep/trouble/troublesOf.ts';
 import { hasLiveView } from '../../sweep/turn.ts';
-import { reasonInWords } from '../../voice/reasons.ts';
-import { CHECK_WORDS, OFFER_WORDS } from '../outcome/words.ts';
+import { words } from '../../words/catalogue.ts';
 
 export function Reason({ sweep: { phase, plan, troubles } }: { readonly sweep: SweepState }) {
   switch (phase.name) {
@@ -13,12 +12,13 @@ export function Reason({ sweep: { phase, plan, troubles } }: { readonly sweep: S
     case 'finished':
       return null;
     case 'offered': {
+      const say = words('sweep').offer;
       const finding = findingOf(phase.outcome, troubles);
-      if (finding.is === 'sure') return <p class="reason">{OFFER_WORDS.enough({ care: plan.manner.care, look: hasLiveView(plan) })}</p>;
-      if (finding.is !== 'doubtful') return <p class="reason">{OFFER_WORDS.asItStands}</p>;
-      return <p class="reason">{isHopeless(finding.trouble) ? CHECK_WORDS.noMoreHolds : CHECK_WORDS.firstThis}</p>;
+      if (finding.is === 'sure') return <p class="reason">{say.enough(plan.manner.care, hasLiveView(plan))}</p>;
+      if (finding.is !== 'doubtful') return <p class="reason">{say.asItStands}</p>;
+      return <p class="reason">{isHopeless(finding.trouble) ? say.noMoreHolds : say.firstThis}</p>;
     }
     default:
-      return <p class="reason">{reasonInWords(phase.next)}</p>;
+      return <p class="reason">{words('spoken').reason(phase.next)}</p>;
   }
 }

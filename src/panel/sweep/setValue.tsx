@@ -2,6 +2,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { writeSteps, type Scale } from '../../sweep/scale.ts';
 import type { Steps } from '../../units.ts';
+import { words } from '../../words/catalogue.ts';
 import { stepped, typedValue } from './typedValue.ts';
 
 interface Props {
@@ -13,6 +14,7 @@ interface Props {
 
 export function SetValue({ scale, from, onSet, onClose }: Props) {
   const [text, setText] = useState(writeSteps(from));
+  const say = words('sweep').setValue;
   const [fault, setFault] = useState('');
   const field = useRef<HTMLInputElement>(null);
   useEffect(() => field.current?.select(), []);
@@ -24,7 +26,7 @@ export function SetValue({ scale, from, onSet, onClose }: Props) {
     event.preventDefault();
     const typed = typedValue(scale, text);
     if (typed.ok) onSet(typed.value);
-    else setFault(typed.sentence);
+    else setFault(say.offTheScale(typed.fault));
   };
   const keyed = (event: KeyboardEvent): void => {
     if (event.key === 'Escape') onClose();
@@ -33,22 +35,22 @@ export function SetValue({ scale, from, onSet, onClose }: Props) {
     step(event.key === 'ArrowUp' ? 1 : -1);
   };
   return (
-    <form class="setting" aria-label="Set another value" onSubmit={set}>
-      <button type="button" aria-label="One step down" onClick={() => step(-1)}>
+    <form class="setting" aria-label={say.title} onSubmit={set}>
+      <button type="button" aria-label={say.down} onClick={() => step(-1)}>
         {'\u2212'}
       </button>
       <input
         ref={field}
         type="text"
         inputMode="text"
-        aria-label="Value"
+        aria-label={say.value}
         aria-invalid={fault ? 'true' : 'false'}
         aria-describedby="setting-fault"
         value={text}
         onInput={(event) => setText(event.currentTarget.value)}
         onKeyDown={keyed}
       />
-      <button type="button" aria-label="One step up" onClick={() => step(1)}>
+      <button type="button" aria-label={say.up} onClick={() => step(1)}>
         +
       </button>
       <p id="setting-fault" class="fault small" role="alert" hidden={!fault}>
@@ -56,10 +58,10 @@ export function SetValue({ scale, from, onSet, onClose }: Props) {
       </p>
       <div class="answers">
         <button type="submit" class="chief">
-          Set it
+          {say.set}
         </button>
         <button type="button" onClick={onClose}>
-          Cancel
+          {say.cancel}
         </button>
       </div>
     </form>

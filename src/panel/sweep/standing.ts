@@ -6,12 +6,9 @@ import { surestValue } from '../../sweep/end/confidence.ts';
 import { findingOf } from '../../sweep/finding.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
 import { holdsToCome } from '../../sweep/end/remaining.ts';
-import { writeSteps } from '../../sweep/scale.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { standing } from '../../sweep/toEnter.ts';
-import { STANDING_WORDS } from '../outcome/words.ts';
-import { inTenths } from '../words/figures.ts';
-import { holdsCounted, inPercent } from '../words/quantities.ts';
+import { words } from '../../words/catalogue.ts';
 
 export interface Standing {
   /** Null where nothing can be said of it. */
@@ -30,22 +27,25 @@ const WORTH_NAMING = 0.3;
 
 export function standingOf({ belief, holds, plan, troubles, offered, checking }: Known): Standing {
   const made = holds.length;
-  const count = holdsCounted(made);
+  const say = words('sweep').standing;
+  const count = say.holds(made);
   if (offered) return { centre: centreFound(findingOf(offered, troubles)), wanted: count };
   if (standing(troubles).length > 0 || checking) return { centre: null, wanted: count };
   const enough = readiness(belief, heldValues(holds), plan.manner.care);
-  const centre = troubles.length > 0 ? null : centreNear(belief);
+  const near = nearestKnown(belief);
+  const told = near ? say.near(near.value, near.within) : say.anywhere;
+  const centre = troubles.length > 0 ? null : told;
   if (enough.ready) return { centre, wanted: count };
-  const about = STANDING_WORDS.about({ made, all: made + holdsToCome(belief, enough, plan.manner.care) });
-  return { centre, wanted: `${about}, ${STANDING_WORDS.wanted[enough.wanted]}` };
+  // That the centre is unknown says that it is wanted.
+  const wanted = near === null && centre !== null && enough.wanted === 'centre' ? null : enough.wanted;
+  return { centre, wanted: say.toCome(made, made + holdsToCome(belief, enough, plan.manner.care), wanted) };
 }
 
-function centreNear(belief: SweepState['belief']): string {
-  const { value, within } = surestValue(belief);
-  if (within < WORTH_NAMING) return STANDING_WORDS.anywhere;
-  return STANDING_WORDS.near({ value: writeSteps(value), percent: inPercent(within) });
+function nearestKnown(belief: SweepState['belief']): ReturnType<typeof surestValue> | null {
+  const surest = surestValue(belief);
+  return surest.within < WORTH_NAMING ? null : surest;
 }
 
 function centreFound(finding: ReturnType<typeof findingOf>): string | null {
-  return finding.is === 'sure' ? STANDING_WORDS.centre({ centre: inTenths(finding.outcome.centre) }) : null;
+  return finding.is === 'sure' ? words('sweep').standing.centre(finding.outcome.centre) : null;
 }

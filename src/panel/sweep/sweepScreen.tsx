@@ -76,7 +76,7 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
       {!setting && <HeardLine keysGo={keysGo} undoable={words.includes('undo')} tell={tell} />}
       {following ? <Following /> : <SwitchArea />}
       {offered && standingTroubles(troubles).length > 0 && <WhatToCheck />}
-      <Answers sweep={sweep} words={words} tell={tell} />
+      <Answers sweep={sweep} now={words} tell={tell} />
       <div class="over">
         <div>
           <Troubles />
@@ -88,13 +88,13 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
         <span class="muted">{standing.wanted}</span>
       </p>
       {troubles.length > 0 && <SweepTroubles sweep={sweep} />}
-      <Asides words={words} tell={tell} />
+      <Asides now={words} tell={tell} />
       <button type="button" class="link" aria-expanded={lights} onClick={() => setLights(!lights)}>
         {sentences('firstHold').lights.open}
       </button>
       {fresh && (
         <button type="button" class="link" onClick={() => leave(() => way.go({ at: 'bench' }))}>
-          Set up the bench
+          {sentences('sweep').setUp}
         </button>
       )}
     </>

@@ -2,7 +2,8 @@
 // begins the hold it is also the word for that. It takes the focus whenever nothing else has it.
 import { useEffect, useRef } from 'preact/hooks';
 import { capOf } from '../keys/keys.ts';
-import { PRESS_MEANS, TAUGHT } from '../../voice/vocabulary/en.ts';
+import { TAUGHT } from '../../voice/vocabulary/en.ts';
+import { words } from '../../words/catalogue.ts';
 import { useSession } from '../useSession.ts';
 import { PressShape } from './pressShape.tsx';
 import { useContact } from './useContact.ts';
@@ -16,9 +17,10 @@ export function SwitchArea() {
     if (document.activeElement === document.body) button.current?.focus({ preventScroll: true });
   });
   if (first === undefined) return null;
+  const { means: does } = words('sweep').press;
   return (
     <button ref={button} type="button" class="switch" data-down={pressed.value !== null} {...contact}>
-      <span class="means">{PRESS_MEANS[first.means]}</span>
+      <span class="means">{does[first.means]}</span>
       {first.means === 'holding' && (
         <span class="also">
           {TAUGHT.holding} <kbd>{capOf('holding')}</kbd>
@@ -26,7 +28,7 @@ export function SwitchArea() {
       )}
       {others.map(({ press, means }) => (
         <span key={press} class="also">
-          <PressShape press={press} /> {PRESS_MEANS[means]}
+          <PressShape press={press} /> {does[means]}
         </span>
       ))}
     </button>

@@ -1,15 +1,13 @@
 // A correction that the person typed or stepped to, on the scale of the body.
+import { answered, cannot, type Answer } from '../../result.ts';
 import { isOnScale, neighbour, nearestOn, writeSteps, type Scale } from '../../sweep/scale.ts';
 import type { Steps } from '../../units.ts';
 import { typedNumber } from '../words/typedNumber.ts';
 
-export type TypedValue = { readonly ok: true; readonly value: Steps } | { readonly ok: false; readonly sentence: string };
-
-export function typedValue(scale: Scale, text: string): TypedValue {
+/** Or the scale that it is not on. */
+export function typedValue(scale: Scale, text: string): Answer<Steps, Scale> {
   const value = typedNumber(text);
-  if (isOnScale(scale, value)) return { ok: true, value };
-  const strides = scale.step === 1 ? 'a whole number' : `a value in steps of ${scale.step}`;
-  return { ok: false, sentence: `Enter ${strides} from ${writeSteps(scale.min)} to ${writeSteps(scale.max)}.` };
+  return isOnScale(scale, value) ? answered(value) : cannot(scale);
 }
 
 /** One step on from what was typed; from nonsense, zero or what is nearest to it. */

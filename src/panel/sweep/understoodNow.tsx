@@ -3,28 +3,30 @@
 // holding is the switch.
 import type { Word } from '../../sweep/inputs.ts';
 import type { SweepState } from '../../sweep/state.ts';
+import { words } from '../../words/catalogue.ts';
 import { Words } from './words.tsx';
 
 interface Props {
-  readonly words: readonly Word[];
+  readonly now: readonly Word[];
   readonly tell: (word: Word) => void;
 }
 
 const ASIDE: readonly Word[] = ['undo', 'repeat', 'pause', 'set', 'skip', 'finish', 'help'];
 const ARROWS: readonly Word[] = ['left', 'right', 'balanced', 'lopsided'];
 
-export function Answers({ sweep, words, tell }: Props & { readonly sweep: SweepState }) {
-  const answers = words.filter((word) => !ASIDE.includes(word) && word !== 'holding');
+export function Answers({ sweep, now, tell }: Props & { readonly sweep: SweepState }) {
+  const say = words('sweep').understood;
+  const answers = now.filter((word) => !ASIDE.includes(word) && word !== 'holding');
   const held = sweep.phase.name === 'holding' || sweep.phase.name === 'judging';
-  if (held) return <Words label="Answers understood now" words={answers} tell={tell} />;
+  if (held) return <Words label={say.answers} words={answers} tell={tell} />;
   return (
     <>
-      <Words label="Answers understood now" words={answers.filter((word) => !ARROWS.includes(word))} tell={tell} />
-      <Words label="Arrows of the last hold" shown words={answers.filter((word) => ARROWS.includes(word))} tell={tell} />
+      <Words label={say.answers} words={answers.filter((word) => !ARROWS.includes(word))} tell={tell} />
+      <Words label={say.arrows} shown words={answers.filter((word) => ARROWS.includes(word))} tell={tell} />
     </>
   );
 }
 
-export const Asides = ({ words, tell }: Props) => (
-  <Words aside label="Also understood now" words={words.filter((word) => ASIDE.includes(word) && word !== 'undo')} tell={tell} />
+export const Asides = ({ now, tell }: Props) => (
+  <Words aside label={words('sweep').understood.asides} words={now.filter((word) => ASIDE.includes(word) && word !== 'undo')} tell={tell} />
 );

@@ -2,6 +2,7 @@
 import { LightShape } from '../strip/lightShape.tsx';
 import { capOf } from '../keys/keys.ts';
 import type { Word } from '../../sweep/inputs.ts';
+import { TAUGHT } from '../../voice/vocabulary/en.ts';
 import type { Light } from '../../sweep/verdict.ts';
 
 interface Props {
@@ -19,7 +20,7 @@ export function WordButton({ word, tell }: Props) {
   return (
     <button type="button" class="word" data-word={word} onMouseDown={keepFocus} onClick={() => tell(word)}>
       {light && <LightShape light={light} />}
-      <span>{word}</span>
+      <span>{TAUGHT[word]}</span>
       <kbd>{capOf(word)}</kbd>
     </button>
   );

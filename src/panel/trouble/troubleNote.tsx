@@ -2,8 +2,7 @@
 // has said it already, only what to check.
 import type { SweepsDiffer } from '../../sweep/trouble/sweepsDiffer.ts';
 import type { Trouble } from '../../sweep/trouble/trouble.ts';
-import { evidenceInWords, nameOf, TROUBLE_CHECKS, troubleInWords } from '../../voice/checks.ts';
-import { CHECK_WORDS, STEP_WORDS } from '../outcome/words.ts';
+import { words } from '../../words/catalogue.ts';
 import { CHECKS_ID } from './whatToCheck.tsx';
 
 interface Props {
@@ -13,13 +12,14 @@ interface Props {
 }
 
 export function TroubleNote({ found, folded = false }: Props) {
-  const name = nameOf(found);
+  const say = words('trouble');
+  const name = say.name(found);
   return (
     <section class="notice" aria-label={name}>
       <h2>{name}</h2>
-      {found.trouble !== 'sweeps differ' && <p>{troubleInWords(found)}</p>}
+      {found.trouble !== 'sweeps differ' && <p>{say.seen(found)}</p>}
       <details open={!folded}>
-        <summary>{CHECK_WORDS.heading}</summary>
+        <summary>{say.toCheck.title}</summary>
         <Checks of={found} />
       </details>
       <Figures of={found} />
@@ -29,13 +29,14 @@ export function TroubleNote({ found, folded = false }: Props) {
 
 /** What to check for a trouble that the screen names elsewhere. */
 export function WhatIsToBeChecked({ of }: { readonly of: Trouble }) {
+  const say = words('trouble').toCheck;
   return (
     <section class="notice" aria-labelledby={CHECKS_ID}>
       <h2 id={CHECKS_ID} tabIndex={-1}>
-        {CHECK_WORDS.heading}
+        {say.title}
       </h2>
       <Checks of={of} />
-      <p class="muted small">{STEP_WORDS.manual}</p>
+      <p class="muted small">{say.manual}</p>
       <Figures of={of} />
     </section>
   );
@@ -43,15 +44,15 @@ export function WhatIsToBeChecked({ of }: { readonly of: Trouble }) {
 
 const Figures = ({ of }: { readonly of: Trouble | SweepsDiffer }) => (
   <details class="small">
-    <summary>{CHECK_WORDS.figures}</summary>
-    <p>{evidenceInWords(of)}</p>
+    <summary>{words('trouble').toCheck.figures}</summary>
+    <p>{words('trouble').evidence(of)}</p>
   </details>
 );
 
 function Checks({ of }: { readonly of: Trouble | SweepsDiffer }) {
   return (
     <ol>
-      {TROUBLE_CHECKS[of.trouble].map((check) => (
+      {words('trouble').checks[of.trouble].map((check) => (
         <li key={check}>{check}</li>
       ))}
     </ol>

@@ -1,5 +1,5 @@
 // The button that brings the checks into view and reads them.
-import { CHECK_WORDS } from '../outcome/words.ts';
+import { words } from '../../words/catalogue.ts';
 import { useSession } from '../useSession.ts';
 
 /** Where the checks of the screen stand. */
@@ -17,7 +17,7 @@ export function WhatToCheck() {
   };
   return (
     <button type="button" class="chief" onClick={show}>
-      {CHECK_WORDS.plain}
+      {words('trouble').toCheck.open}
     </button>
   );
 }

@@ -1,7 +1,6 @@
 // Voice is on: the same ear as a sweep's listens for its words, and shows what it heard; where it is deaf, why, and the way on.
 import { useEffect, useState } from 'preact/hooks';
 import type { Word } from '../../sweep/inputs.ts';
-import { wordsOfInput } from '../../voice/became.ts';
 import { useSession } from '../useSession.ts';
 import { useMarkState } from './markTold.tsx';
 import { words } from '../../words/catalogue.ts';
@@ -19,7 +18,7 @@ export function Trial() {
       session.attend({
         words: WORDS,
         take(input) {
-          if (input.told !== 'press') setHeard(wordsOfInput(input));
+          if (input.told !== 'press') setHeard(words('sweep').heard.told(input));
         },
       }),
     [session],

@@ -11,9 +11,6 @@ export const metresTyped = (length: Millimetres): string => plain(length / 1000,
 
 export const inMillimetres = (length: Millimetres): string => `${plain(length, 0)} mm`;
 
-/** Rounded down, and never "100 %": there is always a doubt left. */
-export const inPercent = (chance: number): string => `${Math.min(99, Math.floor(chance * 100))} %`;
-
 export const holdsCounted = (count: number): string => (count === 1 ? '1 hold' : `${count} holds`);
 
 /** Made once, when a date is first shown: making it takes longer than all the dates of a list. */

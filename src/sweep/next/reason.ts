@@ -1,4 +1,4 @@
-// Why a value is suggested, as data; the words are found by the voice folder.
+// Why a value is suggested, as data; the catalogue writes the sentences.
 import type { Memory, RememberedCentre } from '../memory.ts';
 import type { Hold } from '../hold.ts';
 import type { Light } from '../verdict.ts';

@@ -1,16 +1,12 @@
-// Whether a take is good enough to be compared with later, and if not, the sentence that says what to do. Bad takes are
-// the commonest reason for words not heard, so each is checked before it is kept.
+// Whether a take is good enough to be compared with later, and if not, why. Bad takes are the commonest reason for words not
+// heard, so each is checked before it is kept.
 import type { Recognition } from './recogniser.ts';
 import type { Stretch } from './endpoints.ts';
 
-type TakeFault =
-  'too quiet' | 'too loud' | 'cut off' | 'too long' | 'too short' | 'unlike the other takes' | 'too like another word';
-
-export interface TakeCheck {
-  /** What is wrong, worst first; null when the take is good. */
-  readonly fault: TakeFault | null;
-  readonly sentence: string;
-}
+/** What is wrong with a take. */
+export type TakeFault =
+  | { readonly is: 'not heard' | 'too quiet' | 'too loud' | 'cut off' | 'too long' | 'too short' | 'unlike the other takes' }
+  | { readonly is: 'too like another word'; readonly other: string };
 
 /** What is known of a take beside its sound. */
 export interface TakeRecorded {
@@ -32,48 +28,24 @@ const SHORTEST = 33;
 const TOO_LIKE = 0.95;
 const UNLIKE = 1.9;
 
-const GOOD: TakeCheck = { fault: null, sentence: 'Good.' };
-
-/** `compared`: the take against the takes there are; null while there are none. */
-export function checkTake(word: string, recorded: TakeRecorded, compared: Recognition | null): TakeCheck {
+/** The worst that is wrong, null when the take is good; `compared`: the take against those there are, null while there are none. */
+export function faultOf(word: string, recorded: TakeRecorded, compared: Recognition | null): TakeFault | null {
   const { stretch, peak } = recorded;
-  if (recorded.long)
-    return fault('too long', `That was too long for one word. Say only “${word}”, with quiet before and after it.`);
-  if (stretch === null) return fault('too quiet', `Nothing was heard. Come closer and say “${word}” again.`);
-  if (peak >= CLIPPED)
-    return fault('too loud', `That was too loud for the microphone. Say “${word}” again from further away.`);
-  if (stretch.begins <= 1 || recorded.recorded - stretch.ends < AFTER) {
-    return fault('cut off', `The word was cut off. Wait for the mark, then say “${word}” and stay quiet after it.`);
-  }
-  if (stretch.frames.length < SHORTEST) return fault('too short', `That was too short to be “${word}”. Say it again.`);
-  if (clearanceOf(stretch) < LEAST_CLEARANCE) {
-    return fault(
-      'too quiet',
-      `“${word}” hardly stood out from the noise. Come closer, speak up or switch the fan off, and say it again.`,
-    );
-  }
-  return compared === null ? GOOD : against(word, compared);
+  if (recorded.long) return { is: 'too long' };
+  if (stretch === null) return { is: 'not heard' };
+  if (peak >= CLIPPED) return { is: 'too loud' };
+  if (stretch.begins <= 1 || recorded.recorded - stretch.ends < AFTER) return { is: 'cut off' };
+  if (stretch.frames.length < SHORTEST) return { is: 'too short' };
+  if (clearanceOf(stretch) < LEAST_CLEARANCE) return { is: 'too quiet' };
+  return compared === null ? null : against(word, compared);
 }
 
-function against(word: string, { words, evidence }: Recognition): TakeCheck {
+function against(word: string, { words, evidence }: Recognition): TakeFault | null {
   const own = words.find((one) => one.word === word);
   const other = words.find((one) => one.word !== word);
-  if (own && other && other.apart < own.apart * TOO_LIKE) {
-    return fault(
-      'too like another word',
-      `That sounded more like “${other.word}” than “${word}”. Say it again, or choose another word.`,
-    );
-  }
-  if (own && words[0] === own && Math.exp(evidence.apart) > UNLIKE) {
-    return fault(
-      'unlike the other takes',
-      `That was unlike your other takes of “${word}”. Say it the way you will at the camera.`,
-    );
-  }
-  return GOOD;
+  if (own && other && other.apart < own.apart * TOO_LIKE) return { is: 'too like another word', other: other.word };
+  return own && words[0] === own && Math.exp(evidence.apart) > UNLIKE ? { is: 'unlike the other takes' } : null;
 }
-
-const fault = (name: TakeFault, sentence: string): TakeCheck => ({ fault: name, sentence });
 
 /** Decibels of the word's loudest part over the noise. */
 export function clearanceOf({ frames, noise }: Pick<Stretch, 'frames' | 'noise'>): number {

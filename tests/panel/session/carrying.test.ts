@@ -86,7 +86,7 @@ test('a prompt is on the screen also when nothing is spoken or sounded', async (
   await window.tell('holding');
   await window.tell('nothing');
   expect(computer.log).toEqual(['write live began', 'write live judged']);
-  expect(window.session.announcement.value).toMatch(/^Nothing\. Set .*: .*stayed dark\.$/);
+  expect(window.session.announcement.value).toMatch(/^Nothing\. Set .*: .*\(dark\)\.$/);
 });
 
 test('a failing disk loses no hold: the sweep goes on, the person is told, and all of it is written when that works', async () => {
@@ -119,9 +119,9 @@ test('repeat says the value again, help says the words, and neither changes the 
 test('what came of an input is shown: taken, or the reason why not', async () => {
   const { window } = await sweeping();
   await window.tell('holding');
-  expect(window.session.heard.value).toMatchObject({ words: 'hold', became: expect.stringMatching(/^hold at 0$/), by: 'key' });
+  expect(window.session.heard.value).toMatchObject({ words: 'holding', became: expect.stringMatching(/^hold at 0$/), by: 'key' });
   await window.tell('delayed');
-  expect(window.session.heard.value).toMatchObject({ words: 'delayed', became: expect.stringMatching(/^delayed at 0$/) });
+  expect(window.session.heard.value).toMatchObject({ words: 'delayed', became: expect.stringMatching(/^late at 0$/) });
   await window.tell('accept');
   expect(window.session.heard.value?.became).toMatch(/^There is no result yet/);
 });

@@ -33,7 +33,7 @@ test('nobody answers: asked once more, then the hold is asked for again', async 
   await window.tell('holding');
   await window.ring('hold time');
   await window.ring('answer');
-  expect(computer.log.at(-1)).toBe('say Did it hold?');
+  expect(computer.log.at(-1)).toBe('say Was it steady?');
   await window.ring('answer');
   expect(computer.log.at(-1)).toMatch(/^say Again\. (Plus|Minus|Zero)/);
   expect(phaseOf(window)).toBe('dialling');

@@ -33,7 +33,7 @@ describe('words', () => {
     expect(window.ear?.onHeard([{ text: 'salad' }, { text: 'Flickers' }], true)).toBe(true);
     await settle();
     expect(window.session.sweep.value?.holds.at(-1)).toMatchObject({ by: 'voice', heard: 'flickers', verdict: { light: 'flicker' } });
-    expect(window.session.heard.value).toMatchObject({ words: 'flickers', became: expect.stringMatching(/^flicker at 0$/), by: 'voice' });
+    expect(window.session.heard.value).toMatchObject({ words: 'flickers', became: expect.stringMatching(/^flickering at 0$/), by: 'voice' });
     expect(computer.journal().at(-1)).toBe('judged');
   });
 

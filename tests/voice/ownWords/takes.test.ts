@@ -2,11 +2,12 @@
 import * as v from 'valibot';
 import { describe, expect, test } from 'vitest';
 import { forget } from '../../../src/voice/ownWords/forgetting.ts';
-import { adviceFor } from '../../../src/voice/ownWords/noiseMeter.ts';
+import { clearnessOf } from '../../../src/voice/ownWords/noiseMeter.ts';
 import { recogniserOf } from '../../../src/voice/ownWords/recogniser.ts';
 import { TakeRecording } from '../../../src/voice/ownWords/recordTake.ts';
 import { OwnWords, Take, takeOf } from '../../../src/voice/ownWords/take.ts';
-import { checkTake, type TakeRecorded } from '../../../src/voice/ownWords/takeQuality.ts';
+import { faultOf, type TakeRecorded } from '../../../src/voice/ownWords/takeQuality.ts';
+import { words } from '../../../src/words/catalogue.ts';
 import { inRoom, say, WORDS } from './spoken.ts';
 
 const RATE = 16_000;
@@ -24,32 +25,31 @@ const takesOf = (...words: string[]) =>
 
 describe('a take is judged', () => {
   test('good when the word stands out of the noise, with quiet around it', () => {
-    expect(checkTake('undo', recorded('undo', 1), null)).toEqual({ fault: null, sentence: 'Good.' });
+    expect(faultOf('undo', recorded('undo', 1), null)).toBeNull();
   });
 
-  test('too quiet when it hardly stands out, or nothing was heard at all', () => {
-    expect(checkTake('undo', recorded('undo', 1, { noise: 0.04, loud: 0.02 }), null).fault).toBe('too quiet');
-    expect(checkTake('undo', recorded('undo', 1, { loud: 0 }), null).fault).toBe('too quiet');
+  test('too quiet when it hardly stands out, and not heard when nothing was heard at all', () => {
+    expect(faultOf('undo', recorded('undo', 1, { noise: 0.04, loud: 0.02 }), null)?.is).toBe('too quiet');
+    expect(faultOf('undo', recorded('undo', 1, { loud: 0 }), null)?.is).toBe('not heard');
   });
 
   test('too loud when the microphone ran out of range', () => {
-    expect(checkTake('undo', recorded('undo', 1, { loud: 1.5 }), null).fault).toBe('too loud');
+    expect(faultOf('undo', recorded('undo', 1, { loud: 1.5 }), null)?.is).toBe('too loud');
   });
 
   test('cut off when the recording ended with the word', () => {
     const good = recorded('undo', 1);
-    expect(checkTake('undo', { ...good, recorded: stretchOf('undo', 1).ends + 2 }, null).fault).toBe('cut off');
+    expect(faultOf('undo', { ...good, recorded: stretchOf('undo', 1).ends + 2 }, null)?.is).toBe('cut off');
   });
 
   test('too like another word when it is nearer to that one, which is named', () => {
     const recogniser = recogniserOf(takesOf('undo', 'left'), RATE);
     const take = recorded('left', 9);
     const compared = take.stretch && recogniser.recognise(take.stretch);
-    expect(checkTake('undo', take, compared)).toMatchObject({
-      fault: 'too like another word',
-      sentence: 'That sounded more like “left” than “undo”. Say it again, or choose another word.',
-    });
-    expect(checkTake('left', take, compared).fault).toBeNull();
+    const fault = faultOf('undo', take, compared);
+    expect(fault).toEqual({ is: 'too like another word', other: 'left' });
+    expect(fault && words('take').fault('undo', fault)).toBe('That sounded more like “left” than “undo”. Say it again, or choose another word.');
+    expect(faultOf('left', take, compared)).toBeNull();
   });
 });
 
@@ -71,13 +71,10 @@ test('a word is taught anew without its old takes', () => {
 });
 
 test('advice says to come closer or use the switch when the room is too loud', () => {
-  expect(adviceFor(stretchOf('undo', 1))).toMatchObject({ enough: true });
+  expect(clearnessOf(stretchOf('undo', 1))).not.toBe('too faint');
   const faint = {
     frames: Array.from({ length: 40 }, () => new Float32Array(28).fill(3)),
     noise: new Float32Array(28).fill(1),
   };
-  expect(adviceFor(faint)).toMatchObject({
-    enough: false,
-    sentence: 'The room is too loud for this distance. Come closer, or use the switch.',
-  });
+  expect(words('take').heard[clearnessOf(faint)]).toBe('The room is too loud for this distance. Come closer, or use the switch.');
 });

@@ -3,7 +3,7 @@
 import { halfPress, type PracticeCamera } from '../../../../src/practice/camera.ts';
 import type { Random } from '../../../../src/practice/random.ts';
 import { sayCorrection } from '../../../../src/voice/numbers.ts';
-import { readBack } from '../../../../src/voice/prompts.ts';
+import { readBack } from '../../../../src/words/en/verdict.ts';
 import { TAUGHT } from '../../../../src/voice/vocabulary/en.ts';
 import type { Verdict } from '../../../../src/sweep/verdict.ts';
 
@@ -52,7 +52,7 @@ export class NoisyPerson {
     if (text === 'There is nothing to undo.') this.wrongAt = null;
     if (text === 'Paused.') return void (this.wish = 'resume');
     if (/more seconds?\.$/.test(text)) return this.ask();
-    if (text === 'Did it hold?' || text === 'Held?' || text === 'Still holding.') {
+    if (text === 'Was it steady?' || text === 'Steady?' || text === 'Still holding.') {
       this.timeIsUp ||= text !== 'Still holding.';
       return this.ask();
     }
@@ -79,7 +79,7 @@ export class NoisyPerson {
   private after(text: string, next: string): void {
     const noted = NOTED.find((words) => text.startsWith(`${capital(words)}. `));
     if (noted !== undefined) {
-      if (!this.seen || readBack({ verdict: this.seen }) !== noted) {
+      if (!this.seen || readBack(this.seen) !== noted) {
         this.wrongAt ??= this.heldAt;
         this.noticed++;
       }
@@ -100,7 +100,7 @@ export class NoisyPerson {
 const LIGHTS = ['steady', 'late', 'flicker', 'dark', 'untold'] as const;
 const SIGNS = ['none', 'left', 'right', 'balanced', 'lopsided'] as const;
 /** Longest first: "flicker, left" begins with "flicker". */
-const NOTED = LIGHTS.flatMap((light) => SIGNS.map((arrows) => readBack({ verdict: { light, arrows } }))).toSorted(
+const NOTED = LIGHTS.flatMap((light) => SIGNS.map((arrows) => readBack({ light, arrows }))).toSorted(
   (a, b) => b.length - a.length,
 );
 export const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;

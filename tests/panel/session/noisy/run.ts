@@ -9,7 +9,7 @@ import type { Scale } from '../../../../src/sweep/scale.ts';
 import { understood } from '../../../../src/sweep/understood.ts';
 import type { Verdict } from '../../../../src/sweep/verdict.ts';
 import { moment, seconds, steps, type Moment } from '../../../../src/units.ts';
-import { readBack } from '../../../../src/voice/prompts.ts';
+import { readBack } from '../../../../src/words/en/verdict.ts';
 import type { Candidate } from '../../../../src/voice/matching.ts';
 import { Computer, promisesKept, settle, type Window } from '../world.ts';
 import { talk, through, type Recogniser } from './channel.ts';
@@ -140,7 +140,7 @@ export async function noisyRun(seed: number): Promise<NoisyRun> {
         const noted = sweep()?.holds.at(-1);
         at(length, async () => {
           if (window.speeches.at(-1) === speech) await window.said();
-          if (speech?.whole && noted && text.startsWith(`${capital(readBack(noted))}.`)) heardBack.add(noted.ended);
+          if (speech?.whole && noted && text.startsWith(`${capital(readBack(noted.verdict))}.`)) heardBack.add(noted.ended);
         });
         if (sweep()?.phase.name === 'finished') continue;
         person.hears(text);

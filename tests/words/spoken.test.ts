@@ -5,9 +5,11 @@ import type { CarriedOutcome, Outcome } from '../../src/sweep/end/outcome.ts';
 import type { Hold } from '../../src/sweep/hold.ts';
 import type { Suggestion } from '../../src/sweep/next/suggestion.ts';
 import { moment, seconds, steps } from '../../src/units.ts';
-import { helpInWords, promptInWords, tersely } from '../../src/voice/prompts.ts';
-import { reasonInWords } from '../../src/voice/reasons.ts';
+import { isBrief } from '../../src/voice/brief.ts';
+import { words } from '../../src/words/catalogue.ts';
 import { CARRIED } from '../carriedOutcome.ts';
+
+const { prompt: promptInWords, brief, reason, help } = words('spoken');
 
 const next: Suggestion = {
   value: steps(6),
@@ -64,6 +66,7 @@ const NOT_NOW: readonly NotNow[] = [
   'turn first',
   'nothing to check',
   'not offered',
+  'nothing to enter',
 ];
 
 const PROMPTS: readonly Prompt[] = [
@@ -95,6 +98,9 @@ const PROMPTS: readonly Prompt[] = [
   ...NOT_NOW.map((why) => ({ say: 'not now', why }) as const),
 ];
 
+/** What a person who knows the prompts hears of it, where that is less. */
+const briefly = (prompt: Prompt): string | null => (isBrief(prompt) ? brief(prompt) : null);
+
 test.each(PROMPTS.map((prompt) => [prompt.say, prompt] as const))('%s is spoken and written in plain sentences', (_, prompt) => {
   const { spoken, written } = promptInWords(prompt);
   expect(spoken).not.toMatch(/[0-9+\u2212]|undefined|null|NaN/);
@@ -116,14 +122,14 @@ describe('exact words', () => {
   test('a verdict is read back before the next value', () => {
     expect(spoken({ say: 'next', noted, next })).toBe('Flicker, left. Plus six.');
     expect(written({ say: 'next', noted, next })).toBe(
-      'Flicker, left. Set +6: halfway between +3, which held, and +9, which stayed dark.',
+      'Flicker, left. Set +6: halfway between +3 (steady) and +9 (dark).',
     );
   });
 
   test('a verdict that makes the holds disagree is read back too', () => {
     const prompt: Prompt = { say: 'check focus', noted, drift: { bayesFactor: 20, afterHold: 5 } };
     expect(spoken(prompt)).toBe('Flicker, left. The holds disagree. Check the focus in live view. Same or shifted?');
-    expect(written(prompt)).toMatch(/^Flicker, left\. The holds after the first five/);
+    expect(written(prompt)).toMatch(/^Flicker, left\. The last answers do not fit the first 5\. The focus has probably moved\./);
   });
 
   test('seconds left are never understated', () => {
@@ -132,7 +138,7 @@ describe('exact words', () => {
   });
 
   test('an outcome tells the value, how sure it is and the band', () => {
-    expect(written({ say: 'outcome', outcome: band, practice: false })).toBe('Enter +5: 97 % sure to be within one step of the centre. The band runs from +2 to +8.');
+    expect(written({ say: 'outcome', outcome: band, practice: false })).toBe('Enter +5: 97% sure within one step of the centre. The band runs from +2 to +8.');
   });
 
   test('an even band tells the other value that is as good', () => {
@@ -141,45 +147,45 @@ describe('exact words', () => {
   });
 
   test('a width carried over names its value, or that the pair needs service', () => {
-    expect(spoken({ say: 'outcome', outcome: carried, practice: false })).toBe('Plus eighteen. Now focus sharp again.');
+    expect(spoken({ say: 'outcome', outcome: carried, practice: false })).toBe('Plus eighteen. Now focus again in live view.');
     expect(written({ say: 'outcome', outcome: carried, practice: false })).toBe(
-      '+18. One end of the band is at +12; half its width, measured with the focus set aside, puts the centre at about +18 (+17 to +19.5 with 95 %).',
+      'The value to enter is +18. In sharp focus one end of the band is at +12. Half the width, measured with the focus set aside, puts the centre at about +18 (+17 to +19.5 with 95%).',
     );
     const beyond = { ...carried, centre: 21.5, chosen: steps(20), service: true };
-    expect(spoken({ say: 'outcome', outcome: beyond, practice: false })).toBe('The centre lies beyond plus twenty. It needs service. Now focus sharp again.');
-    expect(written({ say: 'outcome', outcome: beyond, practice: false })).toContain('+20 comes nearest and still holds; the pair needs service.');
+    expect(spoken({ say: 'outcome', outcome: beyond, practice: false })).toBe('The centre lies beyond plus twenty. The pair needs service. Now focus again in live view.');
+    expect(written({ say: 'outcome', outcome: beyond, practice: false })).toContain('At +20, the nearest correction, the light is still steady, but the pair needs service.');
   });
 
   test('to turn the focus is asked for in one breath, with what to say then', () => {
     expect(spoken({ say: 'turn the focus', noted: null, way: 'first', practice: false })).toBe(
-      'In live view turn the focus ring a little, until just off sharp. Then say shifted.',
+      'In live view, turn the focus ring a little, until just off sharp. Then say shifted.',
     );
   });
 
   test('a band past the limit tells the bound', () => {
     expect(written({ say: 'outcome', outcome: { found: 'past the limit', side: 'high', visible: steps(10), bound: 15, interval, tally }, practice: false })).toBe(
-      'The band has one end at +10 and runs past +20, the limit of the scale. Its centre is +15 or higher.',
+      'One end of the band is at +10. The other lies past +20, the last correction. The centre is +15 or higher.',
     );
   });
 });
 
 test('between is only called halfway where it is', () => {
-  expect(reasonInWords({ ...next, value: steps(5) })).toBe('between +3, which held, and +9, which stayed dark');
+  expect(reason({ ...next, value: steps(5) })).toBe('between +3 (steady) and +9 (dark)');
 });
 
-test('a light that held with one arrow is not said to have simply held', () => {
+test('a light that was steady with one arrow is not said to have simply been steady', () => {
   const of = { value: steps(3), light: 'steady', counts: 'out' } as const;
-  expect(reasonInWords({ value: steps(7), reason: { because: 'beyond', of, side: 'above' } })).toBe('above +3, which held with one arrow');
+  expect(reason({ value: steps(7), reason: { because: 'beyond', of, side: 'above' } })).toBe('above +3 (steady with one arrow)');
 });
 
 test('help lists the words that make sense now', () => {
-  expect(helpInWords(['holding', 'set', 'undo']).spoken).toBe('You can say: holding, set plus or minus a number, undo.');
+  expect(help(['holding', 'set', 'undo']).spoken).toBe('You can say: holding, set plus or minus a number, undo.');
 });
 
 test('a person who knows the prompts still hears back what was told by voice, and of a key only the next value', () => {
-  expect(tersely({ say: 'next', noted, next }).spoken).toBe('Flicker, left. Plus six.');
-  expect(tersely({ say: 'next', noted: { ...noted, by: 'key' }, next }).spoken).toBe('Plus six.');
-  expect(tersely({ say: 'next', noted, next }).written).toBe(promptInWords({ say: 'next', noted, next }).written);
+  expect(isBrief({ say: 'next', noted, next })).toBe(false);
+  expect(briefly({ say: 'next', noted: { ...noted, by: 'key' }, next })).toBe('Plus six.');
+  expect(briefly({ say: 'did it hold', value: steps(6) })).toBe('Steady?');
 });
 
 test('a sweep that starts from memory says where the value was, and when', () => {
@@ -187,15 +193,15 @@ test('a sweep that starts from memory says where the value was, and when', () =>
   const first: Suggestion = { value: steps(6), reason: { because: 'remembered', from } };
   expect(promptInWords({ say: 'opening', next: first })).toEqual({
     spoken: 'Set plus six, where it was in March.',
-    written: 'Set +6: where it was in March 2026, to begin with.',
+    written: 'Set +6: where the centre was in March 2026.',
   });
   const elsewhere: Suggestion = { value: steps(6), reason: { because: 'remembered', from: { ...from, of: 'pairing' } } };
-  expect(promptInWords({ say: 'opening', next: elsewhere }).spoken).toBe('Set plus six, near where this pairing was in March.');
-  expect(reasonInWords(elsewhere)).toBe('near where this pairing was in March 2026, at another focal length or distance');
+  expect(promptInWords({ say: 'opening', next: elsewhere }).spoken).toBe('Set plus six, near where this pair was in March.');
+  expect(reason(elsewhere)).toBe('near the centre of this pair in March 2026, at another focal length or distance');
 });
 
 test('a test of the focus before the finish says what it is for', () => {
-  expect(reasonInWords({ value: steps(2), reason: { because: 'unmoved' } })).toBe('to see that the focus has not moved since the first holds');
+  expect(reason({ value: steps(2), reason: { because: 'unmoved' } })).toBe('to check that the focus has not moved since the first holds');
 });
 
 test('before a finish is accepted the live view is asked for, where there is one to look at', () => {
@@ -208,7 +214,7 @@ test('a trouble is said in one short sentence before the next value, also to a p
   const trouble = { trouble: 'hole in the band', bayesFactor: 400, from: steps(3), to: steps(4) } as const;
   const prompt = { say: 'next', noted, next, trouble } as const;
   expect(promptInWords(prompt).spoken).toBe('Flicker, left. The band has a gap. Plus six.');
-  expect(tersely({ ...prompt, noted: { ...noted, by: 'key' } }).spoken).toContain('The band has a gap.');
+  expect(isBrief({ ...prompt, noted: { ...noted, by: 'key' } })).toBe(false);
 });
 
 test('a finish that is offered for a trouble says the trouble, and asks', () => {
