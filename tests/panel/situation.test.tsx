@@ -29,7 +29,7 @@ test('a value that was only measured says so, and stands once it is entered', as
   const session = await situation(new FakeSession({ records: [measured.asRecord('one')] }));
   expect(text()).toContain('not entered yet');
   await enter('Value in the camera', '6');
-  await press('Mark as entered');
+  await press('Save as entered');
   expect(session.entries.value).toMatchObject([{ value: 6, record: 'one', subject: { situation: 'orrin-85-near' } }]);
   expect(text()).toContain('Noted: +6 is in the camera.');
 });
@@ -39,7 +39,7 @@ test('an entry with another value than the one measured is told as different, an
   measured.input({ told: 'finish', by: 'key', heard: null });
   await situation(new FakeSession({ records: [measured.asRecord('one')] }));
   await enter('Value in the camera', '-2');
-  await press('Mark as entered');
+  await press('Save as entered');
   expect(text()).toMatch(/entered .*, but \+\d+ was measured/);
   expect(text()).toContain('\u22122 entered in the camera');
   expect(text()).toContain('found in a sweep');
@@ -48,12 +48,12 @@ test('an entry with another value than the one measured is told as different, an
 test('a value off the scale or a day to come is refused in a sentence, and nothing is noted', async () => {
   const session = await situation();
   await enter('Value in the camera', '99');
-  await press('Mark as entered');
+  await press('Save as entered');
   expect(text()).toContain('Enter a correction from \u221220 to +20.');
   await enter('Value in the camera', '3');
   const [date] = screen.getAllByLabelText('Date');
   await act(() => void fireEvent.input(date ?? document.body, { target: { value: '2099-01-01' } }));
-  await press('Mark as entered');
+  await press('Save as entered');
   expect(text()).toContain('It cannot be after today.');
   expect(session.entries.value).toEqual([]);
 });

@@ -7,6 +7,6 @@ export const words: EnteredWords = {
   title: 'Entered in the camera',
   value: 'Value in the camera',
   offTheScale: (scale) => `Enter a correction ${within(scale)}.`,
-  mark: 'Mark as entered',
+  mark: 'Save as entered',
   marked: (value) => `Noted: ${writeSteps(value)} is in the camera.`,
 };

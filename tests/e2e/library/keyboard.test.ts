@@ -54,7 +54,7 @@ test('from an empty kit to a value in the camera and a backup file, without a po
   await choose(seat, 'Save the value');
   await untilText(seat, 'Saved in the logbook.');
   await tabTo(seat, 'Value in the camera');
-  await choose(seat, 'Mark as entered');
+  await choose(seat, 'Save as entered');
   await untilText(seat, 'Noted: +6 is in the camera.');
   await press(seat, 'Escape');
 
