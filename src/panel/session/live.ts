@@ -8,7 +8,7 @@ import type { Ports } from './ports.ts';
 import { createRunner, type Logbook, type Runner, type RunnerWorld } from './runner.ts';
 import type { Role } from './session.ts';
 
-export interface Live extends Pick<Runner, 'sweep' | 'carrier' | 'dispatch' | 'note' | 'rewrite' | 'rework'> {
+export interface Live extends Pick<Runner, 'sweep' | 'carrier' | 'dispatch' | 'tellWhere' | 'note' | 'rewrite' | 'rework'> {
   readonly role: ReadonlySignal<Role>;
   begin(plan: Plan): Promise<Result>;
   /** Resolves when the sweep is put away. */
@@ -63,6 +63,7 @@ export function createLive(
     sweep: runner.sweep,
     carrier: runner.carrier,
     dispatch: runner.dispatch,
+    tellWhere: runner.tellWhere,
     note: runner.note,
     rewrite: runner.rewrite,
     rework: runner.rework,

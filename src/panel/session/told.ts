@@ -1,7 +1,6 @@
 // Takes in what the person tells: finds its meaning, moves the sweep, and shows back what it became.
 import { signal, type Signal } from '@preact/signals';
 import type { Asked, Input } from '../../sweep/inputs.ts';
-import { currentPrompt } from '../../sweep/currentPrompt.ts';
 import { meaning } from '../../sweep/meaning.ts';
 import { refused } from '../../sweep/step.ts';
 import type { SweepEvent } from '../../sweep/event.ts';
@@ -23,7 +22,7 @@ export interface Told {
 
 const NOT_HERE = 'another window runs this sweep: take it over to run it here';
 
-export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => Moment, ending: () => Ending | null, nextLens: () => void): Told {
+export function createTold({ sweep, role, carrier, dispatch, tellWhere }: Live, now: () => Moment, ending: () => Ending | null, nextLens: () => void): Told {
   const latest = signal<Heard | null>(null);
   const asked = signal<Asked | null>(null);
 
@@ -63,7 +62,7 @@ export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => 
       case 'next lens':
         return nextLens();
       case 'repeat':
-        carrier.tell(promptInWords(currentPrompt(state, at)));
+        tellWhere(state);
         return became('said again');
       case 'help':
         carrier.tell(helpInWords(understood(state).words));
