@@ -3,6 +3,7 @@
 import type { NotNow, Prompt } from '../sweep/effect.ts';
 import type { Word } from '../sweep/inputs.ts';
 import type { Outcome } from '../sweep/end/outcome.ts';
+import type { Rival } from '../sweep/end/story.ts';
 import type { Suggestion } from '../sweep/next/suggestion.ts';
 import type { Way } from '../sweep/transfer/turning.ts';
 import { writeSteps } from '../sweep/scale.ts';
@@ -37,9 +38,10 @@ export function promptInWords(prompt: Prompt): InWords {
       const trouble = prompt.trouble ? `${TROUBLE_SAID[prompt.trouble.trouble]} ` : '';
       const noted = `${prompt.noted ? `${sentences(readBack(prompt.noted))} ` : ''}${trouble}`;
       return {
-        spoken: `${noted}The holds disagree. Check the focus in live view. Same or shifted?`,
+        spoken: `${noted}The holds disagree${prompt.rival ? RIVAL[prompt.rival].spoken : ''}. Check the focus in live view. Same or shifted?`,
         written:
           `${noted}The holds after the first ${sayNumber(prompt.drift.afterHold)} disagree with them, as if the focus had moved. ` +
+          (prompt.rival ? RIVAL[prompt.rival].written : '') +
           'Look in live view: is it the same, or has it shifted?',
       };
     }
@@ -61,6 +63,12 @@ export function promptInWords(prompt: Prompt): InWords {
       return NOT_NOW[prompt.why];
   }
 }
+
+/** The other of two stories that the holds cannot tell apart. */
+const RIVAL: Record<Rival, InWords> = {
+  drifting: { spoken: ': the focus moved, or the band drifts', written: 'Or the band drifts while camera and lens warm: these holds cannot tell which. ' },
+  play: { spoken: ': the focus moved, or the direction matters', written: 'Or the direction matters, the way in which the value was last changed: these holds cannot tell which. ' },
+};
 
 /**
  * The same for a person who has heard it many times: only what is new. What was told by voice is still read back, as it may
