@@ -7,6 +7,7 @@ import { widestAt } from '../kit/lens.ts';
 import { NO_MEMORY, type Memory } from '../sweep/memory.ts';
 import type { HandRecord } from './byHand.ts';
 import { byTime } from './history.ts';
+import { keptHolds, wasRewritten } from './keptHolds.ts';
 import { lampOf } from './lampMemory.ts';
 import { measuredIn, type Measured } from './measured.ts';
 import type { LogRecord } from './record.ts';
@@ -40,10 +41,12 @@ export function memoryFor(situation: Situation, records: readonly (LogRecord | H
   const paired = situations
     .filter((other) => other.lens === situation.lens && other.converter === situation.converter)
     .flatMap((other) => newest.get(other.id) ?? []);
+  const ends = endsOf(records.find(({ id }) => id === own?.id));
   const lamp = lampOf(body.id, records, kit);
   return {
     centres: own ? centresOf([own], 'situation', step) : centresOf(paired, 'pairing', step),
     halfWidth: ownWidth(own, step) ?? widthOf(asWide(situation, situations, kit, newest), step),
+    ...(ends && { ends }),
     ...(lamp.length > 0 && { lamp }),
   };
 }
@@ -80,6 +83,14 @@ function halfWidthOf({ low, high }: Measured, step: number): number | null {
 function ownWidth(own: Measured | undefined, step: number): Memory['halfWidth'] {
   const half = own ? halfWidthOf(own, step) : null;
   return half === null ? null : { median: half, logSd: OWN_SPREAD };
+}
+
+/** Where a sweep saw both ends, and the value to enter where that was itself held. */
+function endsOf(record: LogRecord | HandRecord | undefined): Memory['ends'] | null {
+  if (!record || !('outcome' in record) || record.outcome.found !== 'band' || record.outcome.ends !== 'seen') return null;
+  const { low, high, chosen } = record.outcome;
+  const proven = !wasRewritten(record.journal) && keptHolds(record).some(({ value, reading }) => value === chosen && reading.counts === 'in');
+  return { low, high, ...(proven && { proven: chosen }) };
 }
 
 /** Measurements on this body of lenses as wide as this one, whatever their focal length. */

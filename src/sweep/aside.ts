@@ -79,7 +79,8 @@ function turned(state: SweepState, event: Did<'checked'>, { next }: Extract<Phas
 function beganAfresh(state: SweepState, event: SweepEvent): Move {
   const { phase, plan, holds, spent } = state;
   const troubles = phase.name === 'checking' ? [focusMoved(phase.drift, true)] : [];
-  const belief = openingBelief(plan);
+  // The band lies elsewhere now: no end of it is as before.
+  const belief = { ...openingBelief(plan), remembered: null };
   const fresh = { belief, asOneBand: belief, stories: [], holds: [], skipped: [], trustedUpTo: 0, troubles };
   const known = { ...state, ...fresh, spent: [...spent, ...holds] };
   const { next } = look(known);

@@ -18,7 +18,7 @@ export function currentPrompt(state: SweepState, now: Moment): Prompt {
     case 'paused':
       return { say: 'paused' };
     case 'checking':
-      return { say: 'check focus', noted: null, drift: phase.drift };
+      return { say: 'check focus', noted: null, drift: phase.drift, ...(phase.rival && { rival: phase.rival }) };
     case 'turning':
       return turnTheFocus(plan, phase.way, null);
     case 'finished':

@@ -2,6 +2,7 @@
 // carries the effects out one after another, so that an event is on disk before anything is said about it.
 import type { Seconds, Steps } from '../units.ts';
 import type { Drift } from './end/drift.ts';
+import type { Rival } from './end/story.ts';
 import type { Outcome } from './end/outcome.ts';
 import type { SweepEvent } from './event.ts';
 import type { Hold } from './hold.ts';
@@ -22,7 +23,7 @@ export type Prompt =
   | { readonly say: 'hold again'; readonly value: Steps; readonly why: 'unanswered' | 'cut off' }
   /** `look`: there is a live view to look at once more. `trouble`: one that stands, new or not. */
   | { readonly say: 'offer'; readonly noted: Hold | null; readonly outcome: Outcome; readonly look: boolean; readonly trouble?: Trouble }
-  | { readonly say: 'check focus'; readonly noted: Hold | null; readonly drift: Drift; readonly trouble?: Trouble }
+  | { readonly say: 'check focus'; readonly noted: Hold | null; readonly drift: Drift; readonly rival?: Rival; readonly trouble?: Trouble }
   /** To set the focus aside, so that the whole band falls inside the scale. */
   | { readonly say: 'turn the focus'; readonly noted: Hold | null; readonly way: Way; readonly practice: boolean }
   | { readonly say: 'fresh series'; readonly next: Suggestion }

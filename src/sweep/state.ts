@@ -4,7 +4,7 @@ import type { Moment, Steps } from '../units.ts';
 import type { Belief } from './belief/belief.ts';
 import type { Drift } from './end/drift.ts';
 import type { Outcome } from './end/outcome.ts';
-import type { Weighed } from './end/story.ts';
+import type { Rival, Weighed } from './end/story.ts';
 import type { SweepEvent } from './event.ts';
 import type { Hold } from './hold.ts';
 import type { Suggestion } from './next/suggestion.ts';
@@ -24,7 +24,8 @@ export type Phase =
   | { readonly name: 'offered'; readonly outcome: Outcome; readonly next: Suggestion }
   | { readonly name: 'paused'; readonly next: Suggestion }
   /** The holds contradict each other: look at the focus in live view. */
-  | { readonly name: 'checking'; readonly drift: Drift; readonly next: Suggestion }
+  /** `rival`: a story that explains the holds about as well as a focus that moved. */
+  | { readonly name: 'checking'; readonly drift: Drift; readonly rival?: Rival; readonly next: Suggestion }
   /** The focus is to be set aside so that the whole band falls inside the scale. */
   | { readonly name: 'turning'; readonly way: Way; readonly next: Suggestion }
   | { readonly name: 'finished'; readonly outcome: Outcome; readonly at: Moment };

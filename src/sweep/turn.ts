@@ -4,7 +4,7 @@ import { readiness, type Readiness } from './end/care.ts';
 import { driftOf, STRONG, type Drift } from './end/drift.ts';
 import { heldValues } from './end/ends.ts';
 import { outcomeOf, type Outcome } from './end/outcome.ts';
-import { doubtedValues, retold, storiesOf, type Story, type Weighed } from './end/story.ts';
+import { doubtedValues, retold, storiesOf, type Rival, type Story, type Weighed } from './end/story.ts';
 import type { Effect, Prompt } from './effect.ts';
 import type { Hold } from './hold.ts';
 import { closingOf } from './next/closing.ts';
@@ -53,7 +53,10 @@ export function turn(judged: BetweenPhases, at: Moment, noted: Hold | null): Tur
   const troubles = [...troublesOf(before.belief, holds, drift, stories), ...before.troubles.filter(wasSeen)];
   const state = { ...before, troubles };
   const told = newIn(state, judged);
-  if (drift) return enter(state, { name: 'checking', drift, next }, [say({ say: 'check focus', noted, drift, ...told })]);
+  if (drift) {
+    const asked = { drift, ...rivalOf(stories, drift) };
+    return enter(state, { name: 'checking', ...asked, next }, [say({ say: 'check focus', noted, ...asked, ...told })]);
+  }
   const way = state.plan.transfer ? wayToTurn(state.plan.transfer, enough) : null;
   if (way) return enter(state, { name: 'turning', way, next }, [say(turnTheFocus(state.plan, way, noted))]);
   if ((ready && !doubted) || state.troubles.some(isHopeless)) {
@@ -79,6 +82,12 @@ function doubtedBy({ stories, holds, skipped }: BetweenPhases, bayesFactor: numb
   if (!slip || slip.bayesFactor * COMPARABLE < bayesFactor) return null;
   const value = doubtedValues(holds, slip.story).find((doubted) => !skipped.includes(doubted));
   return value === undefined ? null : { value, reason: { because: 'doubted' } };
+}
+
+/** The likeliest story that these holds cannot tell from a focus that moved. */
+function rivalOf(stories: readonly Weighed[], { bayesFactor }: Drift): { rival?: Rival } {
+  const rival = stories.find(({ story }) => story.is !== 'misjudged');
+  return rival && rival.story.is !== 'misjudged' && rival.bayesFactor * EXPLAINED >= bayesFactor ? { rival: rival.story.is } : {};
 }
 
 /** What was found in live view stays true. */

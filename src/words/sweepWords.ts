@@ -2,6 +2,7 @@
 // with the session's desk, as the session shows back what became of what is told.
 import type { Care } from '../sweep/care.ts';
 import type { Drift } from '../sweep/end/drift.ts';
+import type { Rival } from '../sweep/end/story.ts';
 import type { SweepEvent } from '../sweep/event.ts';
 import type { Input, Press } from '../sweep/inputs.ts';
 import type { Scale } from '../sweep/scale.ts';
@@ -59,7 +60,7 @@ export interface SweepWords {
     /** `wanted`: what is still to be found out; null where that is said already. */
     readonly toCome: (made: number, all: number, wanted: 'centre' | 'ends' | null) => string;
   };
-  readonly checkFocus: { readonly title: string; readonly why: (drift: Drift) => string; readonly look: string; readonly lookAside: string };
+  readonly checkFocus: { readonly title: string; readonly why: (drift: Drift, rival?: Rival) => string; readonly look: string; readonly lookAside: string };
   readonly turnFocus: {
     readonly label: string;
     readonly title: Readonly<Record<Way, string>>;

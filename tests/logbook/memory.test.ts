@@ -77,6 +77,25 @@ describe('what the logbook brings to a sweep', () => {
     ]);
   });
 
+  it('is where both ends were, where the last sweep saw them, and that the value to enter itself held', () => {
+    expect(memory({ records: [swept('new', 's', 4, 10, 9), swept('old', 's', 2, 9)] }).ends).toEqual({ low: 4, high: 10 });
+    const record = swept('r', 's', 2, 6) as { outcome: object; journal: readonly object[] };
+    const held = (value: number, light: string) => [
+      { did: 'began', at: T0, value, by: 'key' },
+      { did: 'judged', at: T0, verdict: { light, arrows: 'none' }, by: 'key', heard: null },
+    ];
+    const proven = (...more: readonly object[]) => memory({ records: [{ ...record, journal: [...record.journal, ...more] }] }).ends;
+    expect(proven(...held(3, 'steady'), ...held(4, 'steady'))).toEqual({ low: 2, high: 6, proven: 4 });
+    expect(proven(...held(4, 'late'))).toEqual({ low: 2, high: 6 });
+    expect(proven(...held(4, 'steady'), { did: 'undid', at: T0, by: 'key' })).toEqual({ low: 2, high: 6 });
+  });
+
+  it('knows of no ends that were only believed, or that a hand wrote down', () => {
+    const believed = swept('r', 's', 2, 6) as { outcome: object };
+    expect(memory({ records: [{ ...believed, outcome: { ...believed.outcome, ends: 'believed' } }] })).not.toHaveProperty('ends');
+    expect(memory({ byHand: [{ id: 'h', finding: { known: 'band', low: -6, high: -3, chosen: -4 } }] })).not.toHaveProperty('ends');
+  });
+
   it('tells the width from three lenses as wide on the same body, whatever their focal length', () => {
     const lenses = ['l', '1', '2', '3', 'slow'].map((id) => ({
       id,

@@ -35,6 +35,13 @@ test('the first script, what is loaded at once, on demand and for listening are 
   expect(all.toSorted()).toEqual([...scripts, 'dist/chromium/early.js'].toSorted());
 });
 
+test('what judges a verdict is not loaded at once: the start is drawn without it', () => {
+  const { atOnce } = loadingOf(metafile, 'dist/chromium/early.js', 'dist/chromium/panel.js');
+  const sources = atOnce.flatMap((path) => Object.keys(metafile.outputs[path]?.inputs ?? {}));
+  expect(sources).toContain('src/panel/app.tsx');
+  expect(sources.filter((source) => /^src\/sweep\/(belief|end|next|trouble|transfer|t(urn|ransition))\b/.test(source))).toEqual([]);
+});
+
 test('no name the build goes by says in which folder it lies, so that two clones come out the same', () => {
   expect(JSON.stringify(metafile)).not.toContain(process.cwd());
 });

@@ -81,6 +81,7 @@ const PROMPTS: readonly Prompt[] = [
   { say: 'offer', noted, outcome: band, look: true },
   { say: 'offer', noted: null, outcome: { found: 'nothing', tally }, look: false },
   { say: 'check focus', noted: null, drift: { bayesFactor: 20, afterHold: 5 } },
+  ...(['drifting', 'play'] as const).map((rival) => ({ say: 'check focus', noted, drift: { bayesFactor: 20, afterHold: 5 }, rival }) as const),
   ...(['first', 'further', 'other way', 'back'] as const).map((way) => ({ say: 'turn the focus', noted, way, practice: false }) as const),
   { say: 'turn the focus', noted: null, way: 'first', practice: true },
   { say: 'fresh series', next },
@@ -130,6 +131,12 @@ describe('exact words', () => {
     const prompt: Prompt = { say: 'check focus', noted, drift: { bayesFactor: 20, afterHold: 5 } };
     expect(spoken(prompt)).toBe('Flicker, left. The holds disagree. Check the focus in live view. Same or shifted?');
     expect(written(prompt)).toMatch(/^Flicker, left\. The last answers do not fit the first 5\. The focus has probably moved\./);
+  });
+
+  test('holds that cannot tell a moved focus from a drift say which two', () => {
+    const prompt: Prompt = { say: 'check focus', noted: null, drift: { bayesFactor: 20, afterHold: 5 }, rival: 'drifting' };
+    expect(spoken(prompt)).toBe('The holds disagree: the focus moved, or the band drifts. Check the focus in live view. Same or shifted?');
+    expect(written(prompt)).toContain('as if the focus had moved. Or the band drifts');
   });
 
   test('seconds left are never understated', () => {

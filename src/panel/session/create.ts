@@ -7,6 +7,7 @@ import { createGestures } from './gestures.ts';
 import { createHearing } from './hearing.ts';
 import { createKeeper } from './keeper.ts';
 import type { contentsOf as ContentsOf, Desk, settled as Settled } from './desk.ts';
+import type { Engine } from './engine.ts';
 import { createLibrary } from './library.ts';
 import { createLive } from './live.ts';
 import type { Ports } from './ports.ts';
@@ -27,11 +28,12 @@ export function createSession(ports: Ports): Session {
   let desk: Desk | null = null;
   let contentsOf: typeof ContentsOf | null = null;
   let settled: typeof Settled | null = null;
+  let engine: Engine | null = null;
   const keeper = createKeeper(store, troubles);
   const library = createLibrary(keeper, (wanted) => settled?.(wanted) ?? null);
   const hearing = createHearing(ports, troubles);
   const live = createLive(
-    { ...ports, keeper, troubles, settings: library.settings, deafen: () => hearing.deafen() },
+    { ...ports, keeper, troubles, settings: library.settings, deafen: () => hearing.deafen(), engine: () => engine ?? notYet() },
     {
       async journal() {
         const read = await store.read();
@@ -70,7 +72,7 @@ export function createSession(ports: Ports): Session {
     const contents = part ? await part.load({ ...ports, keeper, troubles }, () => void read()).catch(() => unread()) : unread();
     if (!part || contents === null) return;
     desk = part.createDesk({ library, live, newId: ports.newId, now });
-    ({ contentsOf, settled } = part);
+    ({ contentsOf, settled, engine } = part);
     library.take(contents);
     part.watchSync({ ...ports, library, troubles });
     part.watchRoute({ ...ports, ...live, ...library, troubles });
@@ -211,6 +213,11 @@ export function createSession(ports: Ports): Session {
     noteBench: (bench) => desk?.noteBench(bench) ?? false,
     dismiss: troubles.dismiss,
   };
+}
+
+/** A sweep begins, is shown and moves only when what is stored has been read. */
+function notYet(): never {
+  throw new Error('A sweep moved before its engine was read.');
 }
 
 /** The time, moving only while it is looked at. */

@@ -1,5 +1,5 @@
-// Everything of the session that knows the stored kit and logbook field by field, in one part: it is read while the panel
-// draws itself, and nothing stored is touched before it is there.
+// Everything of the session that knows the stored kit and logbook field by field, and what moves a sweep, in one part: it is
+// read while the panel draws itself, and nothing stored is touched before it is there.
 import type { Moment } from '../../units.ts';
 import { createDescribing, type Describing } from './describing.ts';
 import { createEnding, type Ending } from './ending.ts';
@@ -10,6 +10,7 @@ import type { Live } from './live.ts';
 import { createWritings, type Writings } from './writings.ts';
 
 export { contentsOf } from '../../logbook/stored.ts';
+export { engine } from './engine.ts';
 export { load } from './load.ts';
 export { settled } from './settled.ts';
 export { watchRoute } from './watchRoute.ts';

@@ -11,7 +11,7 @@ import type { Role } from './session.ts';
 /** Why no sweep begins here. */
 export type BeginFault = 'under way' | 'begun elsewhere';
 
-export interface Live extends Pick<Runner, 'sweep' | 'carrier' | 'dispatch' | 'note' | 'rewrite' | 'rework'> {
+export interface Live extends Pick<Runner, 'sweep' | 'carrier' | 'dispatch' | 'tellWhere' | 'note' | 'rewrite' | 'rework'> {
   readonly role: ReadonlySignal<Role>;
   begin(plan: Plan): Promise<Answer<undefined, BeginFault>>;
   /** Resolves when the sweep is put away. */
@@ -66,6 +66,7 @@ export function createLive(
     sweep: runner.sweep,
     carrier: runner.carrier,
     dispatch: runner.dispatch,
+    tellWhere: runner.tellWhere,
     note: runner.note,
     rewrite: runner.rewrite,
     rework: runner.rework,

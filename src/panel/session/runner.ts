@@ -3,21 +3,18 @@
 import { signal, type ReadonlySignal } from '@preact/signals';
 import type { LogRecord } from '../../logbook/record.ts';
 import { KEY } from '../../logbook/keys.ts';
-import { currentPrompt } from '../../sweep/currentPrompt.ts';
 import type { Effect } from '../../sweep/effect.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
 import type { Journal, Opened, SweepEvent } from '../../sweep/event.ts';
-import { open } from '../../sweep/opening.ts';
 import { isNamed } from '../../sweep/named.ts';
 import type { Plan } from '../../sweep/plan.ts';
 import type { Replanned } from '../../sweep/replanned.ts';
 import type { Phase, SweepState } from '../../sweep/state.ts';
 import type { Move } from '../../sweep/step.ts';
-import { transition } from '../../sweep/transition.ts';
 import type { Moment, Steps } from '../../units.ts';
 import { words } from '../../words/catalogue.ts';
 import { createCarrier, type Carrier, type CarrierWorld } from './carrier.ts';
-import { followed } from './follow.ts';
+import type { Engine } from './engine.ts';
 import type { Keeper } from './keeper.ts';
 import type { Ports } from './ports.ts';
 import { rung } from './rung.ts';
@@ -31,6 +28,8 @@ export interface Runner {
   isRunning(): boolean;
   /** Moves the sweep if it runs here; null when there is nothing to move. */
   dispatch(event: SweepEvent): Move | null;
+  /** Says where this sweep stands and what it asks for. */
+  tellWhere(state: SweepState): void;
   /** Keeps an event that moves nothing. */
   note(event: SweepEvent): void;
   /** Changes what the sweep remembers, in hand and on disk, where nothing of it counts for the search. */
@@ -53,10 +52,14 @@ export interface Logbook {
   withdraw(id: string): Promise<void>;
 }
 
-export type RunnerWorld = CarrierWorld & Pick<Ports, 'wakeLock' | 'newId'> & { readonly keeper: Keeper };
+export type RunnerWorld = CarrierWorld & Pick<Ports, 'wakeLock' | 'newId'> & {
+  readonly keeper: Keeper;
+  /** Comes with what is stored: asked for only where a sweep begins, is shown or moves. */
+  readonly engine: () => Engine;
+};
 
 export function createRunner(world: RunnerWorld, logbook: Logbook): Runner {
-  const { keeper, now } = world;
+  const { keeper, now, engine } = world;
   const sweep = signal<SweepState | null>(null);
   /** Everything as it happened, with what was taken back since. */
   let journal: readonly SweepEvent[] = [];
@@ -85,7 +88,7 @@ export function createRunner(world: RunnerWorld, logbook: Logbook): Runner {
   function dispatch(event: SweepEvent): Move | null {
     const before = sweep.peek();
     if (!before || !running) return null;
-    const step = transition(before, event);
+    const step = engine().transition(before, event);
     const isFinished = step.state.phase.name === 'finished';
     sweep.value = step.state;
     carry(step.effects, event.at);
@@ -114,9 +117,11 @@ export function createRunner(world: RunnerWorld, logbook: Logbook): Runner {
     carrier.inTurn(write);
     const { phase } = again.state;
     if (phase.name === 'finished') carrier.inTurn(() => record(phase.outcome));
-    else if (valueIn(phase) !== valueIn(before.phase)) carrier.tell(words('spoken').prompt(currentPrompt(again.state, now())));
+    else if (valueIn(phase) !== valueIn(before.phase)) tellWhere(again.state);
     return true;
   }
+
+  const tellWhere = (state: SweepState): void => carrier.tell(words('spoken').prompt(engine().currentPrompt(state, now())));
 
   function stop(): void {
     running = false;
@@ -129,6 +134,7 @@ export function createRunner(world: RunnerWorld, logbook: Logbook): Runner {
     sweep,
     carrier,
     dispatch,
+    tellWhere,
     stop,
     note(event) {
       if (!running) return;
@@ -150,7 +156,7 @@ export function createRunner(world: RunnerWorld, logbook: Logbook): Runner {
     },
     begin(plan) {
       const opened: Opened = { did: 'opened', at: now(), id: world.newId(), plan };
-      const step = open(opened);
+      const step = engine().open(opened);
       running = true;
       journal = [];
       sweep.value = step.state;
@@ -158,7 +164,7 @@ export function createRunner(world: RunnerWorld, logbook: Logbook): Runner {
     },
     rework,
     show(found) {
-      sweep.value = found && followed(journal, sweep.peek(), found);
+      sweep.value = found && engine().followed(journal, sweep.peek(), found);
       journal = found ?? [];
     },
     takeUp() {
@@ -173,7 +179,7 @@ export function createRunner(world: RunnerWorld, logbook: Logbook): Runner {
         // Nobody is counted in who has not said that they are there.
         if (plan.manner.pace.set === 'counted') dispatch({ did: 'paused', at: now(), by: 'count' });
       }
-      if (sweep.peek() === state) carrier.tell(words('spoken').prompt(currentPrompt(state, now())));
+      if (sweep.peek() === state) tellWhere(state);
     },
     putAway(done) {
       if (sweep.peek()?.phase.name !== 'finished') dispatch({ did: 'finished', at: now(), by: 'pointer' });

@@ -1,7 +1,6 @@
 // Takes in what the person tells: finds its meaning, moves the sweep, and shows back what it became.
 import { signal, type Signal } from '@preact/signals';
 import type { Asked, Input } from '../../sweep/inputs.ts';
-import { currentPrompt } from '../../sweep/currentPrompt.ts';
 import { meaning } from '../../sweep/meaning.ts';
 import { refused } from '../../sweep/step.ts';
 import type { SweepEvent } from '../../sweep/event.ts';
@@ -20,7 +19,7 @@ export interface Told {
   take(input: Input): void;
 }
 
-export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => Moment, ending: () => Ending | null, nextLens: () => void): Told {
+export function createTold({ sweep, role, carrier, dispatch, tellWhere }: Live, now: () => Moment, ending: () => Ending | null, nextLens: () => void): Told {
   const latest = signal<Heard | null>(null);
   const asked = signal<Asked | null>(null);
 
@@ -60,7 +59,7 @@ export function createTold({ sweep, role, carrier, dispatch }: Live, now: () => 
       case 'next lens':
         return nextLens();
       case 'repeat':
-        carrier.tell(words('spoken').prompt(currentPrompt(state, at)));
+        tellWhere(state);
         return became(words('session').became['said again']);
       case 'help':
         carrier.tell(words('spoken').help(understood(state).words));

@@ -33,7 +33,7 @@ const Strip = late(async () => (await import('../strip/strip.tsx')).Strip);
 /** The value in hand, or what has to be done before there is one. */
 function Upper({ sweep }: { readonly sweep: SweepState }) {
   const { phase, plan } = sweep;
-  if (phase.name === 'checking') return <CheckFocus drift={phase.drift} aside={plan.transfer !== undefined} />;
+  if (phase.name === 'checking') return <CheckFocus drift={phase.drift} {...(phase.rival && { rival: phase.rival })} aside={plan.transfer !== undefined} />;
   if (phase.name === 'turning') return <TurnFocus way={phase.way} practice={plan.practice !== null} />;
   return <FaceView sweep={sweep} />;
 }

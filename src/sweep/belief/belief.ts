@@ -17,6 +17,8 @@ export interface Belief {
   readonly posterior: Posterior;
   /** What an earlier series of a width transfer left of the light; null in any other sweep. */
   readonly bond: Bond | null;
+  /** Where the ends of the band were when this lens was last swept; null where nobody knows. */
+  readonly remembered: NonNullable<Memory['ends']> | null;
 }
 
 /** Bands less likely than this are dropped; all of them together would not move a probability by a tenth of a per cent. */
@@ -35,13 +37,13 @@ export function modelOf(scale: Scale, arrows: boolean, lapse = USUAL_LAPSE, reac
 /** The belief before the first hold; `lapse` is the person's own share of spoilt holds, where they train and use it. */
 export function openBelief(scale: Scale, arrows: boolean, memory: Memory, lapse?: number): Belief {
   const model = modelOf(scale, arrows, lapse);
-  return beliefFrom(model, priorWeights(model, memory), lampShares(model, memory));
+  return { ...beliefFrom(model, priorWeights(model, memory), lampShares(model, memory)), remembered: memory.ends ?? null };
 }
 
 /** The belief that gives every band of the model this weight. */
 export function beliefFrom(model: BandModel, weights: Float64Array, lamps = model.lampShares, bond: Bond | null = null): Belief {
   const opening = startFrom(model, weights, lamps, bond !== null);
-  return { model, opening, posterior: opening, bond };
+  return { model, opening, posterior: opening, bond, remembered: null };
 }
 
 /** The belief after one more reading; `predictive` is the chance the old belief gave to it. */

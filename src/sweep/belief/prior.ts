@@ -26,8 +26,10 @@ export function priorWeights(model: BandModel, memory: Memory): Float64Array {
 
 /** What is expected of a band's width alone, wherever its centre lies. */
 export function widthWeights(model: BandModel, { halfWidth }: Pick<Memory, 'halfWidth'>): Float64Array {
-  const width = halfWidth ?? { median: HALF_WIDTH_MEDIAN * halfRange(model.scale), logSd: HALF_WIDTH_LOG_SD };
-  return normalisedOver(model.halfWidth, (h) => Math.exp(-0.5 * ((Math.log(h / width.median)) / width.logSd) ** 2) / h);
+  const plain = normalisedOver(model.halfWidth, logBell(HALF_WIDTH_MEDIAN * halfRange(model.scale), HALF_WIDTH_LOG_SD));
+  if (!halfWidth) return plain;
+  const known = normalisedOver(model.halfWidth, logBell(halfWidth.median, halfWidth.logSd));
+  return known.map((weight, h) => (1 - PLAIN_SHARE) * weight + PLAIN_SHARE * plain[h]!);
 }
 
 /** What is expected of the lamp of this body. */
@@ -40,6 +42,8 @@ export function lampShares(model: BandModel, { lamp }: Pick<Memory, 'lamp'>): Fl
 /** How likely a centre is where nothing is remembered, in any positive scale; `times` as spread out as usual. */
 export const plainBell = (scale: Scale, times = 1) =>
   bell((scale.min + scale.max) / 2, times * CENTRE_SD * halfRange(scale) * scale.step);
+
+const logBell = (median: number, logSd: number) => (x: number) => Math.exp(-0.5 * (Math.log(x / median) / logSd) ** 2) / x;
 
 const bell = (mean: number, sd: number) => (x: number) => Math.exp(-0.5 * ((x - mean) / sd) ** 2);
 

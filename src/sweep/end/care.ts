@@ -37,7 +37,7 @@ export function readiness(belief: Belief, holds: readonly HeldValue[], care: Car
   }
   if (surestValue(belief).within < SURE) return { ready: false, wanted: 'centre', ends };
   if (care === 'quick') return { ready: true, as: 'band', ends };
-  const enough = (end: End) => end.known === 'settled' || (care === 'standard' && end.known === 'seen');
+  const enough = (end: End) => end.known === 'settled' || (care === 'standard' && isSeen(end));
   if (ends && enough(ends.low) && enough(ends.high)) return { ready: true, as: 'band', ends };
   return { ready: false, wanted: 'ends', ends };
 }

@@ -1,6 +1,7 @@
 // The two ends of the band: which value is the last that holds, which is the first that does not, and how well
 // each is known. An end is *seen* when both have been held and the belief agrees with both, and *settled* when the
-// belief agrees strongly; past a limit of the scale it cannot be seen, only believed.
+// belief agrees strongly; past a limit of the scale it cannot be seen, only believed. Where the lens was swept before, an end
+// that is found where it was is *as before* once one of the two has been held anew.
 import type { Belief } from '../belief/belief.ts';
 import { chancesOfIn, chanceThat, centreOf } from '../belief/belief.ts';
 import type { Hold } from '../hold.ts';
@@ -10,6 +11,7 @@ import type { Steps } from '../../units.ts';
 /** `last` is the outermost value that holds, `next` the one beyond it, where the scale has one. */
 export type End =
   | { readonly known: 'open'; readonly last: Steps; readonly next: Steps | null; readonly heldIn: boolean; readonly heldOut: boolean }
+  | { readonly known: 'as before'; readonly last: Steps; readonly next: Steps; readonly heldIn: boolean; readonly heldOut: boolean }
   | { readonly known: 'seen' | 'settled'; readonly last: Steps; readonly next: Steps }
   | { readonly known: 'past'; readonly last: Steps };
 
@@ -18,7 +20,7 @@ export interface Ends {
   readonly high: End;
 }
 
-export const isSeen = ({ known }: End): boolean => known === 'seen' || known === 'settled';
+export const isSeen = ({ known }: End): boolean => known === 'seen' || known === 'settled' || known === 'as before';
 
 /** Agreement of the belief that makes an end seen, and settled. */
 const SEEN = 0.5;
@@ -46,6 +48,7 @@ export const heldValues = (holds: readonly Pick<Hold, 'value' | 'reading'>[]): H
 export function endsOf(belief: Belief, holds: readonly HeldValue[]): Ends | null {
   const chances = chancesOfIn(belief);
   const { values } = belief.model;
+  const { remembered } = belief;
   const centre = values.indexOf(nearestOn(belief.model.scale, centreOf(belief).mean));
   const start = bestNear(chances, centre);
   const hardly = chances[start]! < SEEN;
@@ -58,6 +61,7 @@ export function endsOf(belief: Belief, holds: readonly HeldValue[]): Ends | null
     const heldIn = holds.some((hold) => hold.value === last && hold.counts === 'in');
     if (next === null && heldIn && chanceThat(belief, isPast(belief, direction)) >= PAST) return { known: 'past', last };
     const heldOut = holds.some((hold) => hold.value === next && hold.counts === 'out');
+    if (next !== null && heldIn !== heldOut && last === remembered?.[direction > 0 ? 'high' : 'low']) return { known: 'as before', last, next, heldIn, heldOut };
     if (next === null || !heldIn || !heldOut) return { known: 'open', last, next, heldIn, heldOut };
     const settled = chanceThat(belief, isAbout(belief, direction, (last + next) / 2, hardly ? ABOUT_A_STEP : ABOUT)) >= SETTLED;
     return { known: settled ? 'settled' : 'seen', last, next };

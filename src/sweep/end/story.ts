@@ -18,6 +18,9 @@ export type Story =
   | { readonly is: 'drifting'; readonly rate: number }
   | { readonly is: 'play'; readonly size: number };
 
+/** What can look like a focus that moved. */
+export type Rival = Exclude<Story['is'], 'misjudged'>;
+
 /** A story with its odds against one band that stays. */
 export interface Weighed<One extends Story = Story> {
   readonly story: One;

@@ -37,7 +37,7 @@ export function missingParts({ belief, readiness, care }: SearchState): MissingP
   return sides.flatMap(([side, end]) => partsOf(end, side)).map(withChances);
 
   function partsOf(end: End, side: Part['side']): Part[] {
-    if (end.known === 'open') return openParts(end, side);
+    if (end.known === 'open' || (end.known === 'as before' && care === 'thorough')) return openParts(end, side);
     if (end.known !== 'seen' || care !== 'thorough') return [];
     const { last, next } = end;
     const doubt = (value: Steps): number => Math.abs(chanceOfIn(value) - 0.5);
@@ -51,7 +51,7 @@ export function missingParts({ belief, readiness, care }: SearchState): MissingP
 }
 
 /** At a limit of the scale there is no next value: only more holds at the limit itself can show that the band runs past. */
-function openParts({ last, next, heldIn, heldOut }: Extract<End, { known: 'open' }>, side: Part['side']): Part[] {
+function openParts({ last, next, heldIn, heldOut }: Extract<End, { known: 'open' | 'as before' }>, side: Part['side']): Part[] {
   const parts: Part[] = [];
   if (next !== null && !heldOut) parts.push({ value: next, side, part: 'next' });
   if (next === null || !heldIn) parts.push({ value: last, side, part: 'last' });

@@ -1,6 +1,7 @@
 // English: whatever a sweep says.
 import type { NotNow, Prompt } from '../../sweep/effect.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
+import type { Rival } from '../../sweep/end/story.ts';
 import type { Hold } from '../../sweep/hold.ts';
 import type { Suggestion } from '../../sweep/next/suggestion.ts';
 import { writeSteps } from '../../sweep/scale.ts';
@@ -46,8 +47,8 @@ function prompt(one: Prompt): InWords {
     case 'check focus': {
       const before = together(noted(one.noted), found(one.trouble));
       return {
-        spoken: together(before, 'The holds disagree. Check the focus in live view. Same or shifted?'),
-        written: together(before, drifted(one.drift), 'Look in live view: is it the same, or has it shifted?'),
+        spoken: together(before, DISAGREE[one.rival ?? 'none'], 'Check the focus in live view. Same or shifted?'),
+        written: together(before, drifted(one.drift, one.rival), 'Look in live view: is it the same, or has it shifted?'),
       };
     }
     case 'turn the focus':
@@ -93,6 +94,13 @@ function holdAgain(value: Steps, why: 'unanswered' | 'cut off'): InWords {
   const because = why === 'unanswered' ? 'No answer came, so the hold does not count.' : 'The hold was cut off, so it does not count.';
   return { spoken: sentences('again', sayCorrection(value)), written: `${because} Set ${writeSteps(value)} and hold again.` };
 }
+
+/** Where two stories fit, both are said. */
+const DISAGREE: Readonly<Record<Rival | 'none', string>> = {
+  none: 'The holds disagree.',
+  drifting: 'The holds disagree: the focus moved, or the band drifts.',
+  play: 'The holds disagree: the focus moved, or the direction matters.',
+};
 
 const TURN: Readonly<Record<Way, string>> = {
   first: 'In live view, turn the focus ring a little, until just off sharp.',

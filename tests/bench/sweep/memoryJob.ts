@@ -1,5 +1,5 @@
-// A lens measured, and measured again with what the logbook remembers: unchanged, and with a memory eight steps off, in
-// a process of its own.
+// A lens measured, and measured again with what the logbook remembers: unchanged, with its band moved by a step or three since,
+// and with a memory eight steps off, in a process of its own.
 import { memoryFor } from '../../../src/logbook/memory.ts';
 import type { LogRecord } from '../../../src/logbook/record.ts';
 import { newBody, newLens, type Kit, type Situation } from '../../../src/kit/kit.ts';
@@ -14,6 +14,8 @@ import { sweeper, type Ended } from './reducerSweep.ts';
 export interface MemorySummary {
   readonly first: Cost;
   readonly right: Cost;
+  /** Moved since by one step, and by three. */
+  readonly moved: readonly [Cost, Cost];
   readonly wrong: Cost;
 }
 
@@ -22,9 +24,12 @@ interface Cost {
   readonly meanError: number;
   readonly tailError: number;
   readonly confidentlyWrong: number;
+  /** Share of sweeps whose 95 % interval holds the true centre. */
+  readonly covered: number;
 }
 
 const OFF_BY = 8;
+const MOVED_BY = [1, 3] as const;
 const SITUATION: Situation = {
   id: 's',
   changed: moment(0),
@@ -48,7 +53,7 @@ const display = arrows ? 'right-is-up' : 'absent';
 const family = ORDINARY.find(({ name }) => name === familyName);
 if (!family) throw new Error(`No family of observers is called ${familyName}.`);
 const firstSweep = sweeper({ care: 'standard', arrows: display });
-const ends = { first: [] as Run[], right: [] as Run[], wrong: [] as Run[] };
+const ends = { first: [] as Run[], right: [] as Run[], moved: [[] as Run[], [] as Run[]] as const, wrong: [] as Run[] };
 
 interface Run extends Ended {
   readonly truth: number;
@@ -62,14 +67,25 @@ for (let run = 0; run < Number(runs); run++) {
   const { outcome } = first;
   if (first.ended !== 'offered' || outcome.found !== 'band') continue;
   const off = truth > 0 || (truth === 0 && seededRandom(run)() < 0.5) ? -OFF_BY : OFF_BY;
-  const again = (remembered: BandOutcome) =>
-    sweeper({ care: 'standard', arrows: display, memory: memoryFor(SITUATION, [recordOf(remembered)], KIT) })(press);
+  const again = (remembered: BandOutcome, shift = 0) =>
+    sweeper({ care: 'standard', arrows: display, memory: memoryFor(SITUATION, [recordOf(remembered, [...first.state.journal])], KIT) })((value) => press(value - shift));
   ends.first.push({ ...first, truth });
   ends.right.push({ ...again(outcome), truth });
+  MOVED_BY.forEach((size, at) => {
+    const shift = Math.sign(off) * size;
+    ends.moved[at]?.push({ ...again(outcome, shift), truth: truth + shift });
+  });
   ends.wrong.push({ ...again(movedBy(outcome, off)), truth });
 }
 
-console.log(JSON.stringify({ first: costOf(ends.first), right: costOf(ends.right), wrong: costOf(ends.wrong) } satisfies MemorySummary));
+const [byOne, byThree] = ends.moved;
+const summary: MemorySummary = {
+  first: costOf(ends.first),
+  right: costOf(ends.right),
+  moved: [costOf(byOne), costOf(byThree)],
+  wrong: costOf(ends.wrong),
+};
+console.log(JSON.stringify(summary));
 
 function movedBy(outcome: BandOutcome, off: number): BandOutcome {
   const { low, high, centre, chosen, interval } = outcome;
@@ -83,9 +99,9 @@ function movedBy(outcome: BandOutcome, off: number): BandOutcome {
   };
 }
 
-function recordOf(outcome: BandOutcome): LogRecord {
+function recordOf(outcome: BandOutcome, journal: LogRecord['journal']): LogRecord {
   const subject = { situation: 's', body: 'Velde M1', lens: 'Orrin 85 f/1.8', focalLength: SITUATION.focalLength, distance: SITUATION.distance };
-  return { id: 'r', finished: moment(0), practice: false, subject, outcome, journal: [] };
+  return { id: 'r', finished: moment(0), practice: false, subject, outcome, journal };
 }
 
 function costOf(all: readonly Run[]): Cost {
@@ -97,5 +113,6 @@ function costOf(all: readonly Run[]): Cost {
     meanError: errors.reduce((sum, error) => sum + error, 0) / errors.length,
     tailError: errors[Math.floor(errors.length * 0.95)] ?? 0,
     confidentlyWrong: wrong.length / all.length,
+    covered: bands.filter(({ outcome: { interval }, truth }) => interval.from <= truth && truth <= interval.to).length / bands.length,
   };
 }

@@ -130,6 +130,14 @@ test('a wrong memory is overruled in a few holds', () => {
   expect(Math.abs(centreOf(corrected).mean - 3)).toBeLessThan(1);
 });
 
+test('a width remembered wrong is overruled in a few holds', () => {
+  const misled = openBelief(scale, false, { centres: [], halfWidth: { median: 1.5, logSd: 0.1 } });
+  const corrected = after(misled, [0, IN], [5, IN], [6, out('near')], [-5, IN], [-6, out('near')]);
+  const chances = chancesOfIn(corrected);
+  expect(chances[3]).toBeGreaterThan(0.5);
+  expect(chances[13]).toBeGreaterThan(0.5);
+});
+
 test('a mirrored sweep gives a mirrored belief', () => {
   fc.assert(
     fc.property(
