@@ -8,6 +8,8 @@ export default defineConfig({
     include: ['tests/**/*.test.{ts,tsx}'],
     exclude: ['tests/e2e/**', 'tests/bench/**', 'tests/play/**'],
     passWithNoTests: false,
+    // Whole sweeps are played, and the machine may have other work: a test that hangs ends, a slow one does not.
+    testTimeout: 30_000,
     setupFiles: ['tests/words/allRead.ts'],
   },
 });

@@ -136,7 +136,7 @@ describe('exact words', () => {
   test('holds that cannot tell a moved focus from a drift say which two', () => {
     const prompt: Prompt = { say: 'check focus', noted: null, drift: { bayesFactor: 20, afterHold: 5 }, rival: 'drifting' };
     expect(spoken(prompt)).toBe('The holds disagree: the focus moved, or the band drifts. Check the focus in live view. Same or shifted?');
-    expect(written(prompt)).toContain('as if the focus had moved. Or the band drifts');
+    expect(written(prompt)).toContain('The focus has moved, or the band drifts while camera and lens warm: these holds cannot tell which.');
   });
 
   test('seconds left are never understated', () => {
