@@ -4,6 +4,7 @@ import { computed, effect, signal, type ReadonlySignal, type Signal } from '@pre
 import type { Deaf, RecognisedBy } from '../../voice/deaf.ts';
 import type { Ear } from '../../platform/ear/ear.ts';
 import type { EarOwner } from '../../platform/ear/owner.ts';
+import { ENGLISH } from '../../hearing/languages/en/english.ts';
 import type { Settings } from '../../settings.ts';
 import type { SweepEvent } from '../../sweep/event.ts';
 import type { Word } from '../../sweep/inputs.ts';
@@ -12,11 +13,8 @@ import { understood } from '../../sweep/understood.ts';
 import { decide, NOT_TAKEN, questionInWords, SAY_AGAIN, type Decision, type Question } from '../../voice/askBack.ts';
 import type { Candidate } from '../../voice/matching.ts';
 import type { InWords } from '../../voice/outcomes.ts';
-import { englishLanguage } from '../../voice/phonetic/language.ts';
-import { asName, nameAfterNext } from '../../voice/nextLens.ts';
-import { lookUpIn } from '../../voice/phonetic/lookUp.ts';
+import { asName, nameAfterNextIn } from '../../voice/nextLens.ts';
 import { matcherFor } from '../../voice/phonetic/match.ts';
-import { LANGUAGE } from '../../voice/vocabulary/en.ts';
 import { spokenWordsFor } from '../../voice/wordsNow.ts';
 import { UNREAD } from '../../unread.ts';
 import { words } from '../../words/catalogue.ts';
@@ -66,9 +64,9 @@ export function createListener(world: World): Listener {
   const { ear: createEar, takes, troubles, now, live, library, told, attending, voice, state, deaf, onNextLens } = world;
   const { sweep, carrier, note } = live;
   const heardBy = signal<EarState>('off');
-  const language = englishLanguage();
-  const matcher = matcherFor(language);
-  const questionIn = lookUpIn(language);
+  const language = ENGLISH;
+  const { match, questionIn } = matcherFor(language);
+  const nameAfterNext = nameAfterNextIn(language.naming);
   const gate = createGate();
   const learning = createLearning({ takes, sweep, settings: library.settings, troubles });
   const isByPress = computed(() => voice.value?.open === 'pressed');
@@ -89,8 +87,8 @@ export function createListener(world: World): Listener {
   const namesNow = (): readonly string[] => library.kit.peek().lenses.map(({ name }) => name);
 
   const ear = createEar({
-    language: LANGUAGE,
-    wordsNow: () => spokenWordsFor(wordsNow(), mayAsk() ? namesNow() : null),
+    language,
+    wordsNow: () => spokenWordsFor(language, wordsNow(), mayAsk() ? namesNow() : null),
     namesNow,
     onState: (next) => {
       heardBy.value = next;
@@ -114,7 +112,7 @@ export function createListener(world: World): Listener {
     const words = wordsNow();
     if (words.length === 0) return false;
     const { min, max } = standing?.plan.scale ?? { min: 0, max: 0 };
-    const found = matcher.match(candidates, words, final, Math.max(Math.abs(min), Math.abs(max)));
+    const found = match(candidates, words, final, Math.max(Math.abs(min), Math.abs(max)));
     if (found.is === 'ignored' && !final) return false;
     const asked = found.is === 'ignored' && mayAsk() ? questionToLogbook(candidates) : null;
     if (asked !== null) {
@@ -150,7 +148,7 @@ export function createListener(world: World): Listener {
   /** The lens that was named begins with its number in figures. */
   function nextLens(said: string): void {
     void import('../../logbook/search/numberWords.ts').then(
-      ({ inFigures }) => onNextLens(asName(inFigures(said))),
+      ({ numberWordsIn }) => onNextLens(asName(numberWordsIn(language.numbers).inFigures(said))),
       () => troubles.add('ear', UNREAD),
     );
   }

@@ -24,7 +24,7 @@ const PATIENCE = 3;
 /** `local`: on this computer or not at all. */
 export async function keepListening(owner: EarOwner, local: boolean, deafness: Deafness, stop: AbortSignal): Promise<void> {
   if (!recogniserOf()) return giveUp('no recogniser');
-  if (local && !(await knowsLocally(owner.language))) return giveUp('not on this computer');
+  if (local && !(await knowsLocally(owner.language.tag))) return giveUp('not on this computer');
   let track: MediaStreamTrack | null = null;
   let failures = 0;
 
@@ -62,7 +62,7 @@ export async function keepListening(owner: EarOwner, local: boolean, deafness: D
     owner.onState('starting');
     return listenOnce({
       track: live,
-      language: owner.language,
+      language: owner.language.tag,
       local,
       stop: AbortSignal.any([stop, deafness.begins()]),
       onAudio: () => owner.onState('listening'),

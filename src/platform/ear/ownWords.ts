@@ -3,8 +3,8 @@
 import { Ear, type EarEvent } from '../../voice/ownWords/ear.ts';
 import { takeIn } from '../../voice/ownWords/learning.ts';
 import { recogniserOf } from '../../voice/ownWords/recogniser.ts';
-import { asked, isQuestion, wholeQuestion } from '../../voice/ownWords/spelledQuestion.ts';
-import { gaveUp, spelt, wholeText, type Spelling } from '../../voice/ownWords/spelledValue.ts';
+import { spelledQuestions, wholeQuestion } from '../../voice/ownWords/spelledQuestion.ts';
+import { spelledValues, type WordByWord } from '../../voice/ownWords/spelledValue.ts';
 import type { Take } from '../../voice/ownWords/take.ts';
 import { takes as store } from '../takes.ts';
 import type { Deaf } from '../../voice/deaf.ts';
@@ -20,7 +20,7 @@ const TAUGHT_MEANWHILE = 1000;
 
 /** A value or a question under way, in the words said so far and how they sounded. */
 interface Spelt {
-  readonly telling: Spelling;
+  readonly telling: WordByWord;
   readonly doubtful: boolean;
   readonly takes: readonly Take[];
 }
@@ -78,6 +78,8 @@ export async function keepListeningForOwnWords(owner: EarOwner, deafness: Deafne
     /** The largest sample since something was heard last. */
     let peak = 0;
     let spelling: Spelt | null = null;
+    const { asked, isQuestion } = spelledQuestions(owner.language);
+    const { spelt, wholeText, gaveUp } = spelledValues(owner.language);
 
     function push(samples: Float32Array): void {
       if (!ear) return;

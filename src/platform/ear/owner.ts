@@ -1,4 +1,5 @@
 // Whom an ear tells what it hears, and how it is with it.
+import type { Vocabulary } from '../../hearing/languages/heardLanguage.ts';
 import type { Candidate } from '../../voice/matching.ts';
 import type { Deaf } from '../../voice/deaf.ts';
 
@@ -16,7 +17,7 @@ export type EarState =
   | 'waiting';
 
 export interface EarOwner {
-  readonly language: string;
+  readonly language: Vocabulary;
   /** What makes sense now, word by word. */
   wordsNow(): readonly string[];
   /** Names of lenses that a question may be about now. */
