@@ -1,5 +1,5 @@
 // Corrections as they are said.
-import { say } from '../hearing/languages/en/say.ts';
+import { sayWhole } from '../hearing/languages/en/say.ts';
 
 /** A correction as it is said: "plus six", "minus twelve", "zero". A half-step centre is "plus four and a half". */
 export function sayCorrection(value: number): string {
@@ -11,6 +11,6 @@ export function sayCorrection(value: number): string {
 export function sayNumber(value: number): string {
   const doubled = Math.round(value * 2);
   const whole = Math.floor(doubled / 2);
-  if (doubled % 2 === 0) return say(whole);
-  return whole === 0 ? 'a half' : `${say(whole)} and a half`;
+  if (doubled % 2 === 0) return sayWhole(whole);
+  return whole === 0 ? 'a half' : `${sayWhole(whole)} and a half`;
 }

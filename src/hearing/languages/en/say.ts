@@ -27,8 +27,8 @@ const ONES = [
 const TENS = ['', '', 'twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty', 'ninety'] as const;
 
 /** A whole number from 0 to 1999. */
-export function say(whole: number): string {
-  if (whole >= 100) return [ONES[Math.floor(whole / 100)], 'hundred', ...(whole % 100 ? [say(whole % 100)] : [])].join(' ');
+export function sayWhole(whole: number): string {
+  if (whole >= 100) return [ONES[Math.floor(whole / 100)], 'hundred', ...(whole % 100 ? [sayWhole(whole % 100)] : [])].join(' ');
   if (whole < 20) return ONES[whole] ?? String(whole);
   const ten = TENS[Math.floor(whole / 10)] ?? '';
   return whole % 10 === 0 ? ten : `${ten} ${ONES[whole % 10]}`;
