@@ -3,7 +3,7 @@ import type { Press } from '../../sweep/inputs.ts';
 import type { PressMeaning } from '../../sweep/understood.ts';
 import type { Arrows, Light } from '../../sweep/verdict.ts';
 
-export { TAG as LANGUAGE, TAUGHT } from '../../hearing/languages/en/words.ts';
+export { ENGLISH_TAG as LANGUAGE, TAUGHT } from '../../hearing/languages/en/words.ts';
 
 /** A verdict read back in a word, and told of a value: "+3, which held". */
 export const LIGHT: Record<Light, { readonly noted: string; readonly did: string }> = {

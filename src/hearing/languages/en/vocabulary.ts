@@ -6,12 +6,12 @@ import { FILLERS, SETTING, SIGNS } from './around.ts';
 import { NAMING, QUESTION } from './asking.ts';
 import { MISHEARD, MISHEARD_NUMBERS } from './misheard.ts';
 import { NUMBERS } from './numbers.ts';
-import { TAG, TAUGHT } from './words.ts';
+import { ENGLISH_TAG, TAUGHT } from './words.ts';
 
 const heard = (word: Word): HeardWord => ({ say: TAUGHT[word], also: ALSO[word], misheard: MISHEARD[word] ?? [] });
 
 export const ENGLISH_WRITTEN: Vocabulary = {
-  tag: TAG,
+  tag: ENGLISH_TAG,
   words: Object.fromEntries(WORDS.map((word) => [word, heard(word)])) as Record<Word, HeardWord>,
   signs: SIGNS,
   setting: SETTING,

@@ -2,7 +2,7 @@
 // out on purpose: they sound alike, and one of them throws the series away.
 import type { Word } from '../../../sweep/inputs.ts';
 
-export const TAG = 'en-US';
+export const ENGLISH_TAG = 'en-US';
 
 export const TAUGHT: Record<Word, string> = {
   solid: 'solid',
