@@ -9,7 +9,7 @@ import { correctionsIn } from './corrections.ts';
 import { writeSteps } from '../sweep/scale.ts';
 
 /** One of the recogniser's guesses, likeliest first. */
-export interface Candidate {
+export interface Guess {
   readonly text: string;
   /** Not sure enough by itself: to be asked back whatever it says. */
   readonly doubtful?: boolean;
@@ -32,7 +32,7 @@ export interface Taken {
 }
 
 /** `final`: the person has stopped; before that, only what cannot go on is taken. */
-export type StrictMatch = (candidates: readonly Candidate[], allowed: readonly Word[], final: boolean) => Match;
+export type StrictMatch = (candidates: readonly Guess[], allowed: readonly Word[], final: boolean) => Match;
 
 export function strictMatcherFor(language: Vocabulary): StrictMatch {
   const { words: taught } = language;

@@ -11,7 +11,7 @@ import type { Word } from '../../sweep/inputs.ts';
 import { heeded } from '../../sweep/heeded.ts';
 import { understood } from '../../sweep/understood.ts';
 import { decide, NOT_TAKEN, questionInWords, SAY_AGAIN, type Decision, type Question } from '../../voice/askBack.ts';
-import type { Candidate } from '../../voice/matching.ts';
+import type { Guess } from '../../voice/matching.ts';
 import type { InWords } from '../../voice/outcomes.ts';
 import { asName, nameAfterNextIn } from '../../voice/nextLens.ts';
 import { matcherFor } from '../../voice/phonetic/match.ts';
@@ -107,7 +107,7 @@ export function createListener(world: World): Listener {
     carrier.sayBeside(why ? deafSaid[why] : hearsAgain);
   }
 
-  function heard(candidates: readonly Candidate[], final: boolean): boolean {
+  function heard(candidates: readonly Guess[], final: boolean): boolean {
     const standing = sweep.peek();
     const words = wordsNow();
     if (words.length === 0) return false;
@@ -139,11 +139,11 @@ export function createListener(world: World): Listener {
   }
 
   /** What the logbook is asked; null when it is not. */
-  function questionToLogbook(candidates: readonly Candidate[]): string | null {
+  function questionToLogbook(candidates: readonly Guess[]): string | null {
     return candidates.map(({ text }) => questionIn(text)).find((one) => one !== null && one !== '') ?? null;
   }
 
-  const nameIn = (candidates: readonly Candidate[]): string | null => candidates.map(({ text }) => nameAfterNext(text)).find((one) => one !== null) ?? null;
+  const nameIn = (candidates: readonly Guess[]): string | null => candidates.map(({ text }) => nameAfterNext(text)).find((one) => one !== null) ?? null;
 
   /** The lens that was named begins with its number in figures. */
   function nextLens(said: string): void {
@@ -195,7 +195,7 @@ export function createListener(world: World): Listener {
   return { deafen: ear.deafen, again: ear.again, contact: (move) => isByPress.peek() && gate.contact(move) };
 }
 
-const kept = (candidates: readonly Candidate[]): string[] =>
+const kept = (candidates: readonly Guess[]): string[] =>
   candidates.slice(0, GUESSES_KEPT).map(({ text }) => {
     const words = text.split(/\s+/);
     return words.length <= WORDS_KEPT ? text : `${words.length} words`;

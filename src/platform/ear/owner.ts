@@ -1,6 +1,6 @@
 // Whom an ear tells what it hears, and how it is with it.
 import type { Vocabulary } from '../../hearing/languages/heardLanguage.ts';
-import type { Candidate } from '../../voice/matching.ts';
+import type { Guess } from '../../voice/matching.ts';
 import type { Deaf } from '../../voice/deaf.ts';
 
 /** `waiting`: not listening just now, it tries again by itself. */
@@ -24,7 +24,7 @@ export interface EarOwner {
   namesNow(): readonly string[];
   onState(state: EarState): void;
   /** True when it was meant for the panel: the rest of the utterance is dropped. */
-  onHeard(candidates: readonly Candidate[], final: boolean): boolean;
+  onHeard(candidates: readonly Guess[], final: boolean): boolean;
   /** Null: nothing stands in the way of hearing any more. */
   onDeaf(why: Deaf | null): void;
 }

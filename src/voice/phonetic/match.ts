@@ -5,7 +5,7 @@ import type { HeardLanguage } from '../../hearing/languages/heardLanguage.ts';
 import { inputOf, lightWith, type ArrowWord, type LightWord } from '../../sweep/meaning.ts';
 import type { Input, Word } from '../../sweep/inputs.ts';
 import { writeSteps } from '../../sweep/scale.ts';
-import { strictMatcherFor, type Candidate, type Match, type Taken } from '../matching.ts';
+import { strictMatcherFor, type Guess, type Match, type Taken } from '../matching.ts';
 import { correctionsIn } from '../corrections.ts';
 import { commandsIn, type Nearest } from './commands.ts';
 import { lookUpIn } from './lookUp.ts';
@@ -42,7 +42,7 @@ const FLIPS: readonly (readonly [Word, Word])[] = [
 ];
 
 export interface Matcher {
-  match(candidates: readonly Candidate[], allowed: readonly Word[], final: boolean, largest?: number): Match;
+  match(candidates: readonly Guess[], allowed: readonly Word[], final: boolean, largest?: number): Match;
   /** What the logbook is asked, in words; '' when only the opening was heard; null when nobody asks. */
   questionIn(text: string): string | null;
 }
