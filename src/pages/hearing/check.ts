@@ -3,7 +3,7 @@ import { signal, type ReadonlySignal } from '@preact/signals';
 import { openMicrophone } from '../../platform/ear/microphone.ts';
 import { sample } from '../../platform/ear/samples.ts';
 import type { Takes } from '../../platform/takes.ts';
-import { Ear } from '../../voice/ownWords/ear.ts';
+import { OwnWordsEar } from '../../voice/ownWords/ear.ts';
 import { forget } from '../../voice/ownWords/forgetting.ts';
 import { withoutLearned } from '../../voice/ownWords/learning.ts';
 import { adviceFor } from '../../voice/ownWords/noiseMeter.ts';
@@ -49,7 +49,7 @@ export function createCheck(store: Takes): Check {
   const heard = signal('');
   const teaching = signal<Teaching | null>(null);
   let rate = 0;
-  let ear: Ear | null = null;
+  let ear: OwnWordsEar | null = null;
   let recogniser: Recogniser | null = null;
   let lesson: Lesson | null = null;
   /** To be taught after the lesson under way. */
@@ -68,7 +68,7 @@ export function createCheck(store: Takes): Check {
   /** Compares with what is taught now. */
   function prepare(): void {
     recogniser = recogniserOf(takes.peek(), rate);
-    ear = new Ear(rate, recogniser);
+    ear = new OwnWordsEar(rate, recogniser);
   }
 
   function push(samples: Float32Array): void {

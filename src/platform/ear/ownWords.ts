@@ -1,6 +1,6 @@
 // Listening for the words the person taught, on this computer alone. The room is heard all the time, so that its noise is
 // known; what comes while the panel itself sounds is dropped.
-import { Ear, type EarEvent } from '../../voice/ownWords/ear.ts';
+import { OwnWordsEar, type EarEvent } from '../../voice/ownWords/ear.ts';
 import { takeIn } from '../../voice/ownWords/learning.ts';
 import { recogniserOf } from '../../voice/ownWords/recogniser.ts';
 import { spelledQuestions, wholeQuestion } from '../../voice/ownWords/spelledQuestion.ts';
@@ -37,7 +37,7 @@ export async function keepListeningForOwnWords(owner: EarOwner, deafness: Deafne
       const sampling = await sample(track, heard.push);
       await nextIdle();
       const recogniser = recogniserOf(taught, sampling.rate);
-      heard.listen(new Ear(sampling.rate, recogniser, () => owner.wordsNow()), sampling.rate);
+      heard.listen(new OwnWordsEar(sampling.rate, recogniser, () => owner.wordsNow()), sampling.rate);
       const held = setTimeout(() => sampling.held() && owner.onDeaf('held back'), TO_BEGIN);
       await over(track, stop);
       clearTimeout(held);
@@ -67,7 +67,7 @@ export async function keepListeningForOwnWords(owner: EarOwner, deafness: Deafne
 
   /** From samples to what the person told. */
   function hearing(track: MediaStreamTrack) {
-    let ear: Ear | null = null;
+    let ear: OwnWordsEar | null = null;
     let began = false;
     let at = 0;
     /** Where sound was left out, in seconds of what the ear was given. */
@@ -126,7 +126,7 @@ export async function keepListeningForOwnWords(owner: EarOwner, deafness: Deafne
 
     return {
       push,
-      listen(opened: Ear, sampleRate: number) {
+      listen(opened: OwnWordsEar, sampleRate: number) {
         rate = sampleRate;
         ear = opened;
       },
