@@ -4,7 +4,7 @@ import { openMicrophone } from '../../platform/ear/microphone.ts';
 import { sample } from '../../platform/ear/samples.ts';
 import type { Takes } from '../../platform/takes.ts';
 import { OwnWordsEar } from '../../voice/ownWords/ear.ts';
-import { forget } from '../../voice/ownWords/forgetting.ts';
+import { withoutWord } from '../../voice/ownWords/forgetting.ts';
 import { withoutLearned } from '../../voice/ownWords/learning.ts';
 import { adviceFor } from '../../voice/ownWords/noiseMeter.ts';
 import { recogniserOf, type Recogniser } from '../../voice/ownWords/recogniser.ts';
@@ -94,7 +94,7 @@ export function createCheck(store: Takes): Check {
   async function taught({ word, taken }: Lesson): Promise<void> {
     const rest = waiting;
     const last = rest.length === 0;
-    const kept = await change((now) => [...forget(now ?? [], word), ...taken], last && wasMany ? CHECK.allTaught : CHECK.wordTaught(word), last);
+    const kept = await change((now) => [...withoutWord(now ?? [], word), ...taken], last && wasMany ? CHECK.allTaught : CHECK.wordTaught(word), last);
     if (kept && !last) begin(rest);
   }
 
