@@ -4,7 +4,7 @@ import type { SoundFrame } from './bands.ts';
 import { shapeOf, type Cepstra } from './cepstra.ts';
 
 /** A word without its noise. */
-export interface Speech {
+export interface SpeechAlone {
   readonly frames: readonly SoundFrame[];
   /** Mean power over the frames that carry the word. */
   readonly level: number;
@@ -37,7 +37,7 @@ function levelOf(powers: readonly number[]): number {
   return carrying.reduce((total, power) => total + power, 0) / Math.max(1, carrying.length);
 }
 
-export function speechOf(frames: readonly SoundFrame[], noise: SoundFrame): Speech {
+export function speechOf(frames: readonly SoundFrame[], noise: SoundFrame): SpeechAlone {
   const clean = frames.map((frame) => frame.map((power, b) => Math.max(power - noise[b]!, LEAST * power)));
   return { frames: clean, level: levelOf(clean.map(sum)) };
 }
@@ -51,7 +51,7 @@ export function sceneOf(frames: readonly SoundFrame[], noise: SoundFrame): Scene
 }
 
 /** The take as it would sound in this scene. */
-export function inScene(speech: Speech, scene: Scene): Cepstra {
+export function inScene(speech: SpeechAlone, scene: Scene): Cepstra {
   const gain = scene.level / speech.level;
   const { noise, floor } = scene;
   return shapeOf(speech.frames.map((frame) => frame.map((power, b) => gain * power + (1 + EXTRA) * noise[b]! + floor)));

@@ -2,7 +2,7 @@
 import { align } from './alignment.ts';
 import { bandsAt, type SoundFrame } from './bands.ts';
 import type { Cepstra } from './cepstra.ts';
-import { inScene, sceneOf, speechOf, type Scene, type Speech } from './inNoise.ts';
+import { inScene, sceneOf, speechOf, type Scene, type SpeechAlone } from './inNoise.ts';
 import { scatterOf, type Measure } from './scatter.ts';
 import { sureness, type Likeness } from './sureness.ts';
 import { soundOf, type Take } from './take.ts';
@@ -41,7 +41,7 @@ const NEAREST = 3;
 
 interface Kept {
   readonly word: string;
-  readonly speech: Speech;
+  readonly speech: SpeechAlone;
   readonly sound: Sound;
 }
 
