@@ -1,7 +1,7 @@
 // Listening for the words the person taught, on this computer alone. The room is heard all the time, so that its noise is
 // known; what comes while the panel itself sounds is dropped.
 import { OwnWordsEar, type EarEvent } from '../../voice/ownWords/ear.ts';
-import { takeIn } from '../../voice/ownWords/learning.ts';
+import { takeFrom } from '../../voice/ownWords/learning.ts';
 import { recogniserOf } from '../../voice/ownWords/recogniser.ts';
 import { spelledQuestions, wholeQuestion } from '../../voice/ownWords/spelledQuestion.ts';
 import { spelledValues, type WordByWord } from '../../voice/ownWords/spelledValue.ts';
@@ -109,7 +109,7 @@ export async function keepListeningForOwnWords(owner: EarOwner, deafness: Deafne
       if (event.heard !== 'word' && event.heard !== 'unsure') return;
       if (event.began < gap && gap < event.ended) return;
       const doubtful = event.heard === 'unsure' || (spelling?.doubtful ?? false);
-      const good = takeIn(event, peak);
+      const good = takeFrom(event, peak);
       const takes = good ? [good] : [];
       const before = spelling?.telling ?? null;
       const telling = asked(before, event.word, at, owner.namesNow()) ?? spelt(before, event.word, at);

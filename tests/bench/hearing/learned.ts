@@ -4,7 +4,7 @@ import { chanceFrom } from './chance.ts';
 import type { Trial } from './scenes.ts';
 import { wordAt } from './stream.ts';
 import { OwnWordsEar } from '../../../src/voice/ownWords/ear.ts';
-import { takeIn, withLearned } from '../../../src/voice/ownWords/learning.ts';
+import { takeFrom, withLearned } from '../../../src/voice/ownWords/learning.ts';
 import { recogniserOf } from '../../../src/voice/ownWords/recogniser.ts';
 import type { Take } from '../../../src/voice/ownWords/take.ts';
 
@@ -21,7 +21,7 @@ export function learnedFrom(trial: Trial, decibels: number): readonly Take[] {
     if (event.heard !== 'word' && event.heard !== 'unsure') return takes;
     const isRight = wordAt(said, event)?.label === event.word;
     if (!isRight && chance.next() < TAKEN_BACK) return takes;
-    const take = takeIn(event, PEAK);
+    const take = takeFrom(event, PEAK);
     return take ? withLearned(takes, [take]) : takes;
   }, trial.takes);
 }
