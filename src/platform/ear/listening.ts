@@ -1,6 +1,6 @@
 // Listening goes on, utterance after utterance, until it is stopped: it waits while the panel speaks, gets the
 // microphone back when it was lost, and backs off from a service that does not answer instead of calling it in circles.
-import { knowsLocally, recogniserOf } from './available.ts';
+import { knowsLocally, browserRecogniser } from './available.ts';
 import type { Deaf } from '../../voice/deaf.ts';
 import { faultOf, lineIn } from './lineIn.ts';
 import type { EarOwner } from './owner.ts';
@@ -23,7 +23,7 @@ const PATIENCE = 3;
 
 /** `local`: on this computer or not at all. */
 export async function keepListening(owner: EarOwner, local: boolean, deafness: Deafness, stop: AbortSignal): Promise<void> {
-  if (!recogniserOf()) return giveUp('no recogniser');
+  if (!browserRecogniser()) return giveUp('no recogniser');
   if (local && !(await knowsLocally(owner.language.tag))) return giveUp('not on this computer');
   let track: MediaStreamTrack | null = null;
   let failures = 0;

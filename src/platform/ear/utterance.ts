@@ -1,6 +1,6 @@
 // One utterance through the browser's recogniser, from its start to how it ended. Never waits for the browser's own end
 // event, which may not come: every stage has a watchdog, and stopping is at once.
-import { recogniserOf } from './available.ts';
+import { browserRecogniser } from './available.ts';
 import type { Guess } from '../../voice/matching.ts';
 
 export type UtteranceEnd =
@@ -30,7 +30,7 @@ const TO_GO_ON = 5000;
 const GUESSES = 5;
 
 export function listenOnce(listening: Listening): Promise<UtteranceEnd> {
-  const Recogniser = recogniserOf();
+  const Recogniser = browserRecogniser();
   if (!Recogniser) return Promise.resolve({ error: 'no recogniser' });
   const recogniser = new Recogniser();
   recogniser.lang = listening.language;
