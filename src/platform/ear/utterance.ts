@@ -11,7 +11,7 @@ export type UtteranceEnd =
   | 'stopped'
   | { readonly error: string };
 
-export interface Listening {
+export interface OneListening {
   readonly track: MediaStreamTrack;
   readonly language: string;
   /** Recognise on this computer. */
@@ -29,7 +29,7 @@ const TO_SPEECH = 12_000;
 const TO_GO_ON = 5000;
 const GUESSES = 5;
 
-export function listenOnce(listening: Listening): Promise<UtteranceEnd> {
+export function listenOnce(listening: OneListening): Promise<UtteranceEnd> {
   const Recogniser = browserRecogniser();
   if (!Recogniser) return Promise.resolve({ error: 'no recogniser' });
   const recogniser = new Recogniser();
