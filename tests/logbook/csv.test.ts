@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
-import { readNumber, readCellText, writeText } from '../../src/logbook/csv/cell.ts';
+import { readCellNumber, readCellText, writeText } from '../../src/logbook/csv/cell.ts';
 import { readCsv, writeCsv } from '../../src/logbook/csv/csv.ts';
 import { planTable } from '../../src/logbook/csv/planTable.ts';
 import { guessMapping, missingFrom, readRows, readTable } from '../../src/logbook/csv/readTable.ts';
@@ -169,10 +169,10 @@ describe('fields', () => {
       ['0,125', 0.125],
       ['1e3', 1000],
     ] as const) {
-      expect(readNumber(cell)).toEqual({ ok: true, value });
+      expect(readCellNumber(cell)).toEqual({ ok: true, value });
     }
     for (const cell of ['1,234', '1,234,567', '', '-', '1.2.3', '0x10', 'Infinity', 'NaN', '1e999']) {
-      expect(readNumber(cell)).toMatchObject({ ok: false });
+      expect(readCellNumber(cell)).toMatchObject({ ok: false });
     }
   });
 

@@ -21,7 +21,7 @@ export const writeNumber = (value: number): string => String(value);
 const NUMBER = /^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;
 
 /** Reads a number with a point or a comma; a comma that could part thousands is refused. */
-export function readNumber(cell: string): Answer<number, CellFault> {
+export function readCellNumber(cell: string): Answer<number, CellFault> {
   const text = readCellText(cell.trim()).trim().replace('\u2212', '-');
   const ambiguous = /^[+-]?\d{1,3}(,\d{3})+$/.test(text) && !/^[+-]?0,/.test(text);
   if (ambiguous) return cannot({ is: 'two numbers', cell, thousands: text.replaceAll(',', ''), decimal: text.replace(',', '.') });
