@@ -16,7 +16,7 @@ export const writeText = (text: string): string => (FORMULA.test(text) ? `'${tex
 export const readCellText = (cell: string): string => (cell.startsWith("'") && FORMULA.test(cell) ? cell.slice(1) : cell);
 
 /** With a point; a plain number runs nowhere, so it keeps its minus. */
-export const writeNumber = (value: number): string => String(value);
+export const writeCellNumber = (value: number): string => String(value);
 
 const NUMBER = /^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;
 

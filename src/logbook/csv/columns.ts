@@ -1,7 +1,7 @@
 // The columns of the results table: what heads each, under which other headings a person's own table may have it, and
 // how its fields are written and read.
 import { answered, cannot, type Answer } from '../../result.ts';
-import { readMoment, readCellNumber, readCellText, writeMoment, writeNumber, writeText } from './cell.ts';
+import { readMoment, readCellNumber, readCellText, writeMoment, writeCellNumber, writeText } from './cell.ts';
 import type { CellFault } from './fault.ts';
 import type { Row } from './row.ts';
 
@@ -43,7 +43,7 @@ const number = (key: NumberKey, heading: string, also: readonly string[] = [], n
   heading,
   also,
   needed,
-  write: (row) => (row[key] === null ? '' : writeNumber(row[key])),
+  write: (row) => (row[key] === null ? '' : writeCellNumber(row[key])),
   read: (cell) => {
     const read = readCellNumber(cell);
     return read.ok ? answered(read.value * times) : read;
