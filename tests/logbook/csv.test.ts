@@ -5,7 +5,7 @@ import { readCellNumber, readCellText, writeText } from '../../src/logbook/csv/c
 import { readCsv, writeCsv } from '../../src/logbook/csv/csv.ts';
 import { planTable } from '../../src/logbook/csv/planTable.ts';
 import { guessMapping, missingFrom, readRows, readTable } from '../../src/logbook/csv/readTable.ts';
-import { rowsOf } from '../../src/logbook/csv/row.ts';
+import { tableRowsOf } from '../../src/logbook/csv/row.ts';
 import { writeRows, writeTable } from '../../src/logbook/csv/writeTable.ts';
 import { EMPTY_LIBRARY, Library } from '../../src/logbook/library.ts';
 import { words } from '../../src/words/catalogue.ts';
@@ -22,7 +22,7 @@ describe('a table of results', { timeout: 60_000 }, () => {
   it('loses nothing on the way out and in', () => {
     fc.assert(
       fc.property(anyLibrary(), (library) => {
-        const rows = rowsOf(library);
+        const rows = tableRowsOf(library);
         fc.pre(rows.length > 0);
         const back = read(writeTable(library));
         expect(back.faults).toEqual([]);
@@ -35,7 +35,7 @@ describe('a table of results', { timeout: 60_000 }, () => {
   it('brought back into the logbook it came from adds nothing', () => {
     fc.assert(
       fc.property(anyLibrary(), (library) => {
-        fc.pre(rowsOf(library).length > 0);
+        fc.pre(tableRowsOf(library).length > 0);
         const plan = planTable(library, read(writeTable(library)), T0);
         expect([plan.added, plan.faults, plan.library.kit]).toEqual([0, [], library.kit]);
       }),
