@@ -14,7 +14,7 @@ const SWEEPS = 3;
 const REWRITTEN: readonly SweepEvent['did'][] = ['undid', 'amended', 'checked'];
 
 /** Sweeps on the practice camera, and those in which no band was seen whole, teach nothing. */
-export function lampOf(body: string, records: readonly (LogRecord | HandRecord)[], kit: Kit): Lamp {
+export function rememberedLamp(body: string, records: readonly (LogRecord | HandRecord)[], kit: Kit): Lamp {
   const ofBody = new Set(kit.situations.filter((situation) => situation.body === body).map(({ id }) => id));
   return records
     .filter((record): record is LogRecord => 'journal' in record && !record.practice && ofBody.has(record.subject.situation))
