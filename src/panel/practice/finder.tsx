@@ -4,7 +4,7 @@ import { lampOf, type LampMoment } from '../../practice/lamp.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { useLamp } from './useLamp.ts';
 
-export function Finder({ sweep }: { readonly sweep: SweepState }) {
+export function Viewfinder({ sweep }: { readonly sweep: SweepState }) {
   const course = useMemo(() => lampOf(sweep), [sweep]);
   return <FinderView {...useLamp(course, sweep.phase)} withArrows={sweep.plan.arrows !== 'absent'} />;
 }

@@ -8,7 +8,7 @@ import type { SweepState } from '../../sweep/state.ts';
 import { Reason } from './reason.tsx';
 
 /** Read as soon as a practice sweep is on screen, so that it is there for the first hold. */
-const Finder = late(async () => (await import('../practice/finder.tsx')).Finder);
+const Finder = late(async () => (await import('../practice/finder.tsx')).Viewfinder);
 
 const Coach = late(async () => (await import('../coach/coach.tsx')).Coach);
 const SetValue = late(async () => (await import('./setValue.tsx')).SetValue);
