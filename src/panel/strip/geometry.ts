@@ -34,10 +34,10 @@ export interface StripLayout {
   readonly cursor: (Label & { readonly left: number; readonly width: number }) | null;
   readonly band: { readonly left: number; readonly width: number } | null;
   /** The whole scale as a thin line, while only a part of it is shown. */
-  readonly locator: Locator | null;
+  readonly locator: LocatorLine | null;
 }
 
-export interface Locator {
+export interface LocatorLine {
   readonly y: number;
   readonly left: number;
   readonly right: number;
@@ -133,7 +133,7 @@ function hillOf({ profile, scale }: StripMatter, window: Window, xOf: (value: nu
   return `M${round(xOf(window.from))} ${HILL}${line.join('')}L${round(xOf(window.to))} ${HILL}`;
 }
 
-function locatorOf({ scale, holds }: StripMatter, window: Window, width: number, inset: number, y: number): Locator {
+function locatorOf({ scale, holds }: StripMatter, window: Window, width: number, inset: number, y: number): LocatorLine {
   const low = writeSteps(scale.min);
   const high = writeSteps(scale.max);
   const left = 2 * halfLabel(low.length) + 4;

@@ -1,5 +1,5 @@
 // The whole scale as a thin line, with the part that the strip shows and where every hold was.
-import type { Locator as Line } from './geometry.ts';
+import type { LocatorLine as Line } from './geometry.ts';
 
 export function Locator({ locator: { y, left, right, ends, shown, holds } }: { readonly locator: Line }) {
   return (
