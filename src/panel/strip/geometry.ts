@@ -2,7 +2,7 @@
 // value the marks of its holds. All arithmetic of the drawing is here; the component only writes it down as SVG.
 import { valuesOf, writeSteps, type Scale } from '../../sweep/scale.ts';
 import type { Steps } from '../../units.ts';
-import { drawn, rowsOf, type DrawnMark, type MarkedHold } from './marks.ts';
+import { drawnMark, rowsOf, type DrawnMark, type MarkedHold } from './marks.ts';
 import { windowOf, type Window } from './window.ts';
 
 export interface StripMatter {
@@ -84,7 +84,7 @@ export function layOut(matter: StripMatter, width: number): StripLayout {
     })),
     labels: labelsOf(window, scale, stride, xOf, cursor),
     hill: hillOf(matter, window, xOf),
-    marks: placed.map((mark) => drawn(mark, firstRow + mark.row * rowHeight, markSize)),
+    marks: placed.map((mark) => drawnMark(mark, firstRow + mark.row * rowHeight, markSize)),
     cursor,
     band: band && bandAt(band, window, xOf, cell),
     locator: window.whole ? null : locatorOf(matter, window, width, inset, marksEnd + LOCATOR / 2),
