@@ -5,7 +5,7 @@ import { Heading } from '../parts/heading.tsx';
 import { useSurroundings } from '../useSession.ts';
 import { RoundOver } from './roundOver.tsx';
 import { RoundUnderWay } from './roundUnderWay.tsx';
-import { Standing } from './standing.tsx';
+import { TrainingStanding } from './standing.tsx';
 import { useTrainer } from './useTraining.ts';
 
 export function TrainingScreen() {
@@ -22,7 +22,7 @@ export function TrainingScreen() {
       <button type="button" class="chief" onClick={trainer.begin}>
         {training ? 'Another round' : 'Begin a round'}
       </button>
-      <Standing />
+      <TrainingStanding />
     </>
   );
 }
