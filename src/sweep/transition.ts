@@ -1,7 +1,7 @@
 // One event in, the next state and its effects out. Pure: time is in the event, nothing is read from outside, and the
 // same journal always adds up to the same state. An event that makes no sense in the present phase changes nothing
 // and says why.
-import { checked, chose, cutOff, finished, paused, resumed, skipped, wentOn } from './aside.ts';
+import { focusChecked, chose, cutOff, finished, paused, resumed, skipped, wentOn } from './aside.ts';
 import type { Journal, Opened, SweepEvent } from './event.ts';
 import { began, judged, ran, unanswered } from './holding.ts';
 import { open } from './opening.ts';
@@ -38,7 +38,7 @@ export function transition(state: SweepState, event: SweepEvent): Move {
     case 'cut off':
       return cutOff(state, event);
     case 'checked':
-      return checked(state, event);
+      return focusChecked(state, event);
     case 'went on':
       return wentOn(state, event);
     case 'finished':
