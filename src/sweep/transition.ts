@@ -4,7 +4,7 @@
 import { focusChecked, chose, cutOff, finished, paused, resumed, skipped, wentOn } from './aside.ts';
 import type { Journal, Opened, SweepEvent } from './event.ts';
 import { began, judged, ran, unanswered } from './holding.ts';
-import { open } from './opening.ts';
+import { openSweep } from './opening.ts';
 import type { SweepState } from './state.ts';
 import { ignored, type Move } from './step.ts';
 import { amended, undid } from './undo.ts';
@@ -48,7 +48,7 @@ export function transition(state: SweepState, event: SweepEvent): Move {
 
 /** The state a journal adds up to. */
 const addUp = ([opened, ...rest]: readonly [Opened, ...SweepEvent[]]): SweepState =>
-  rest.reduce((state, event) => transition(asItWas(state, event), event).state, open(opened).state);
+  rest.reduce((state, event) => transition(asItWas(state, event), event).state, openSweep(opened).state);
 
 /** What the question about the focus still takes; nothing else is kept while it stands. */
 const WHILE_CHECKING: readonly SweepEvent['did'][] = ['checked', 'undid', 'finished', 'heard', 'cut off'];

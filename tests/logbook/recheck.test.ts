@@ -5,7 +5,7 @@ import type { LogRecord } from '../../src/logbook/record.ts';
 import { memoryFor } from '../../src/logbook/memory.ts';
 import { NO_MEMORY, type Memory } from '../../src/sweep/memory.ts';
 import { USUAL_SCALE } from '../../src/sweep/scale.ts';
-import { open } from '../../src/sweep/opening.ts';
+import { openSweep } from '../../src/sweep/opening.ts';
 import { USUAL_MANNER } from '../../src/sweep/usualManner.ts';
 import { transition } from '../../src/sweep/transition.ts';
 import type { SweepState } from '../../src/sweep/state.ts';
@@ -18,7 +18,7 @@ const remembered = (low: number, high: number): Memory => memoryFor(kit.situatio
 /** Sweeps a band whose light never errs, at quick care, until the finish is offered. */
 function swept(memory: Memory, low: number, high: number): { holds: number; chosen: number | null } {
   const plan = { scale: USUAL_SCALE, arrows: 'absent', manner: { ...USUAL_MANNER, care: 'quick' }, memory } as const;
-  let state: SweepState = open(opened(plan)).state;
+  let state: SweepState = openSweep(opened(plan)).state;
   for (let hold = 0; hold < 40 && state.phase.name === 'dialling'; hold++) {
     const { value } = state.phase.next;
     const outside = Math.max(low - value, value - high);

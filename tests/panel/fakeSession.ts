@@ -24,7 +24,7 @@ import type { SweepEvent } from '../../src/sweep/event.ts';
 import type { Asked, Input } from '../../src/sweep/inputs.ts';
 import { meaning } from '../../src/sweep/meaning.ts';
 import { lookAgainAt, moveSwitch, RELEASED, type Contact } from '../../src/sweep/oneSwitch.ts';
-import { open } from '../../src/sweep/opening.ts';
+import { openSweep } from '../../src/sweep/opening.ts';
 import type { Plan, Subject } from '../../src/sweep/plan.ts';
 import { USUAL_SCALE } from '../../src/sweep/scale.ts';
 import type { SweepState } from '../../src/sweep/state.ts';
@@ -105,7 +105,7 @@ export class FakeSession implements Session {
 
   /** Opens a sweep on the plan. */
   open(): this {
-    this.#show(open({ did: 'opened', at: this.now.value, id: 'sweep', plan: this.#plan }).state);
+    this.#show(openSweep({ did: 'opened', at: this.now.value, id: 'sweep', plan: this.#plan }).state);
     return this;
   }
 

@@ -7,7 +7,7 @@ import { currentPrompt } from '../../sweep/currentPrompt.ts';
 import type { Effect } from '../../sweep/effect.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
 import type { Journal, Opened, SweepEvent } from '../../sweep/event.ts';
-import { open } from '../../sweep/opening.ts';
+import { openSweep } from '../../sweep/opening.ts';
 import { isNamed } from '../../sweep/named.ts';
 import type { Plan } from '../../sweep/plan.ts';
 import type { Replanned } from '../../sweep/replanned.ts';
@@ -150,7 +150,7 @@ export function createRunner(world: RunnerWorld, logbook: Logbook): Runner {
     },
     begin(plan) {
       const opened: Opened = { did: 'opened', at: now(), id: world.newId(), plan };
-      const step = open(opened);
+      const step = openSweep(opened);
       running = true;
       journal = [];
       sweep.value = step.state;
