@@ -1,6 +1,6 @@
 // The four lights, shown: a lamp that does what the camera's would, the course of the whole hold as a bar below it, its word
 // and key, and the press that tells it. Where nothing may move, the light's own shape stands in the lamp's place.
-import { FOUR_LIGHTS, litStretches, showingOf, type Shown } from '../../practice/fourLights.ts';
+import { FOUR_LIGHTS, litStretches, showingOf, type ShownLight } from '../../practice/fourLights.ts';
 import { capOf } from '../keys/keys.ts';
 import { LightShape } from '../strip/lightShape.tsx';
 import { PressShape } from '../sweep/pressShape.tsx';
@@ -22,7 +22,7 @@ export function FourLights({ brief = false }: { readonly brief?: boolean }) {
 }
 
 interface One {
-  readonly light: Shown;
+  readonly light: ShownLight;
   /** Null: it stands still. */
   readonly lit: boolean | null;
   readonly brief: boolean;
