@@ -6,7 +6,7 @@ import { LightShape } from '../strip/lightShape.tsx';
 import { PressShape } from '../sweep/pressShape.tsx';
 import { TAUGHT } from '../../voice/vocabulary/en.ts';
 import { words } from '../../words/catalogue.ts';
-import { TELLING } from './telling.ts';
+import { TOLD_BY } from './telling.ts';
 import { useShowing } from './useShowing.ts';
 
 /** `brief`: in a row, without the sentences. */
@@ -29,7 +29,7 @@ interface One {
 }
 
 function OneLight({ light, lit, brief }: One) {
-  const { word, press } = TELLING[light];
+  const { word, press } = TOLD_BY[light];
   const { does, when, after } = words('firstHold').lights;
   return (
     <li data-light={light}>

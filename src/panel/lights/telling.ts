@@ -3,7 +3,7 @@ import type { ShownLight } from '../../practice/fourLights.ts';
 import type { Word } from '../../sweep/inputs.ts';
 import type { Gesture } from '../../sweep/understood.ts';
 
-export const TELLING: Record<ShownLight, { readonly word: Word; readonly press: Gesture }> = {
+export const TOLD_BY: Record<ShownLight, { readonly word: Word; readonly press: Gesture }> = {
   steady: { word: 'solid', press: 'short' },
   late: { word: 'delayed', press: 'double' },
   flicker: { word: 'flicker', press: 'short' },
