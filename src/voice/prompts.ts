@@ -4,7 +4,7 @@ import type { NotNow, Prompt } from '../sweep/effect.ts';
 import type { Word } from '../sweep/inputs.ts';
 import type { Outcome } from '../sweep/end/outcome.ts';
 import type { Suggestion } from '../sweep/next/suggestion.ts';
-import type { Way } from '../sweep/transfer/turning.ts';
+import type { TurnWay } from '../sweep/transfer/turning.ts';
 import { writeSteps } from '../sweep/scale.ts';
 import type { Trouble } from '../sweep/trouble/trouble.ts';
 import type { Verdict } from '../sweep/verdict.ts';
@@ -118,7 +118,7 @@ function holdAgain(value: Steps, why: 'unanswered' | 'cut off'): InWords {
   };
 }
 
-const TURN: Record<Way, string> = {
+const TURN: Record<TurnWay, string> = {
   first: 'In live view turn the focus ring a little, until just off sharp.',
   further: 'The right way. Turn it a little further.',
   'other way': 'The wrong way. Turn it back past sharp.',

@@ -1,8 +1,8 @@
 // In place of a value: the focus is to be set aside in live view, so that the whole band falls inside the scale.
-import type { Way } from '../../sweep/transfer/turning.ts';
+import type { TurnWay } from '../../sweep/transfer/turning.ts';
 
 interface Props {
-  readonly way: Way;
+  readonly way: TurnWay;
   readonly practice: boolean;
 }
 
@@ -24,14 +24,14 @@ export function TurnFocus({ way, practice }: Props) {
   );
 }
 
-const TITLE: Record<Way, string> = {
+const TITLE: Record<TurnWay, string> = {
   first: 'Set the focus aside',
   further: 'A little further',
   'other way': 'The other way',
   back: 'Too far',
 };
 
-const WHAT: Record<Way, string> = {
+const WHAT: Record<TurnWay, string> = {
   first: 'In live view turn the ring a little, until the target is just off sharp. Which way need not be known: the holds will tell.',
   further: 'It was the right way. Turn the ring a little further in live view.',
   'other way': 'The band lies further off than before. Turn the ring back past sharp, to just off sharp on the other side.',
