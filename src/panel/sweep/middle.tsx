@@ -5,7 +5,7 @@ import type { Coached } from '../coach/coaching.ts';
 import { late } from '../parts/late.tsx';
 import { useSession } from '../useSession.ts';
 import type { SweepState } from '../../sweep/state.ts';
-import { Reason } from './reason.tsx';
+import { ReasonLine } from './reason.tsx';
 
 /** Read as soon as a practice sweep is on screen, so that it is there for the first hold. */
 const Finder = late(async () => (await import('../practice/finder.tsx')).Viewfinder);
@@ -42,5 +42,5 @@ export function Middle({ sweep, coached, setting, onSet }: Props) {
   }
   const held = phase.name === 'holding' || phase.name === 'judging';
   if (practice && held) return <Finder sweep={sweep} />;
-  return coached ? <Coach coached={coached} /> : <Reason sweep={sweep} />;
+  return coached ? <Coach coached={coached} /> : <ReasonLine sweep={sweep} />;
 }

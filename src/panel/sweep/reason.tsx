@@ -6,7 +6,7 @@ import { hasLiveView } from '../../sweep/turn.ts';
 import { reasonInWords } from '../../voice/reasons.ts';
 import { CHECK_WORDS, OFFER_WORDS } from '../outcome/words.ts';
 
-export function Reason({ sweep: { phase, plan, troubles } }: { readonly sweep: SweepState }) {
+export function ReasonLine({ sweep: { phase, plan, troubles } }: { readonly sweep: SweepState }) {
   switch (phase.name) {
     case 'checking':
     case 'turning':
