@@ -3,7 +3,7 @@
 // holding is the switch.
 import type { Word } from '../../sweep/inputs.ts';
 import type { SweepState } from '../../sweep/state.ts';
-import { Words } from './words.tsx';
+import { WordButtons } from './words.tsx';
 
 interface Props {
   readonly words: readonly Word[];
@@ -16,15 +16,15 @@ const ARROWS: readonly Word[] = ['left', 'right', 'balanced', 'lopsided'];
 export function Answers({ sweep, words, tell }: Props & { readonly sweep: SweepState }) {
   const answers = words.filter((word) => !ASIDE.includes(word) && word !== 'holding');
   const held = sweep.phase.name === 'holding' || sweep.phase.name === 'judging';
-  if (held) return <Words label="Answers understood now" words={answers} tell={tell} />;
+  if (held) return <WordButtons label="Answers understood now" words={answers} tell={tell} />;
   return (
     <>
-      <Words label="Answers understood now" words={answers.filter((word) => !ARROWS.includes(word))} tell={tell} />
-      <Words label="Arrows of the last hold" shown words={answers.filter((word) => ARROWS.includes(word))} tell={tell} />
+      <WordButtons label="Answers understood now" words={answers.filter((word) => !ARROWS.includes(word))} tell={tell} />
+      <WordButtons label="Arrows of the last hold" shown words={answers.filter((word) => ARROWS.includes(word))} tell={tell} />
     </>
   );
 }
 
 export const Asides = ({ words, tell }: Props) => (
-  <Words aside label="Also understood now" words={words.filter((word) => ASIDE.includes(word) && word !== 'undo')} tell={tell} />
+  <WordButtons aside label="Also understood now" words={words.filter((word) => ASIDE.includes(word) && word !== 'undo')} tell={tell} />
 );

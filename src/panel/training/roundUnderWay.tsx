@@ -7,7 +7,7 @@ import { Heading } from '../parts/heading.tsx';
 import { FinderView } from '../practice/finder.tsx';
 import { useLamp } from '../practice/useLamp.ts';
 import { SwitchArea } from '../sweep/switchArea.tsx';
-import { Words } from '../sweep/words.tsx';
+import { WordButtons } from '../sweep/words.tsx';
 import { Around, useSession, useSurroundings } from '../useSession.ts';
 import type { Trainer } from './useTraining.ts';
 import { heldInWords } from './words.ts';
@@ -42,7 +42,7 @@ function Hold({ trainer, training }: Props) {
       <FinderView {...lamp} withArrows={false} />
       <p class="asked">{asked(training)}</p>
       <SwitchArea />
-      <Words label="Answers understood now" words={lights} tell={trainer.tell} />
+      <WordButtons label="Answers understood now" words={lights} tell={trainer.tell} />
     </section>
   );
 }
