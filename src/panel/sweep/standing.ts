@@ -13,7 +13,7 @@ import { STANDING_WORDS } from '../outcome/words.ts';
 import { inTenths } from '../words/figures.ts';
 import { holdsCounted, inPercent } from '../words/quantities.ts';
 
-export interface Standing {
+export interface SweepStanding {
   /** Null where nothing can be said of it. */
   readonly centre: string | null;
   readonly wanted: string;
@@ -28,7 +28,7 @@ type Known = Pick<SweepState, 'belief' | 'holds' | 'plan' | 'troubles'> & {
 /** A centre less likely than this is not worth naming yet. */
 const WORTH_NAMING = 0.3;
 
-export function standingOf({ belief, holds, plan, troubles, offered, checking }: Known): Standing {
+export function standingOf({ belief, holds, plan, troubles, offered, checking }: Known): SweepStanding {
   const made = holds.length;
   const count = holdsCounted(made);
   if (offered) return { centre: centreFound(findingOf(offered, troubles)), wanted: count };
