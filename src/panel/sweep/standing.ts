@@ -28,7 +28,7 @@ type Known = Pick<SweepState, 'belief' | 'holds' | 'plan' | 'troubles'> & {
 /** A centre less likely than this is not worth naming yet. */
 const WORTH_NAMING = 0.3;
 
-export function standingOf({ belief, holds, plan, troubles, offered, checking }: Known): SweepStanding {
+export function sweepStandingOf({ belief, holds, plan, troubles, offered, checking }: Known): SweepStanding {
   const made = holds.length;
   const count = holdsCounted(made);
   if (offered) return { centre: centreFound(findingOf(offered, troubles)), wanted: count };
