@@ -1,7 +1,7 @@
 // Puts what was told of a sweep into the kit, part by part: a body and a lens by their names, the lengths as they fit. A name
 // the kit knows means that piece; a new name goes to the piece that only stood in, or else to a new one.
 import * as v from 'valibot';
-import { Distance, FocalLength, subjectOf, type Body, type Kit, type Lens } from '../../kit/kit.ts';
+import { Distance, FocalLength, subjectIn, type Body, type Kit, type Lens } from '../../kit/kit.ts';
 import { distanceOf, isSameName, onlyFocal, pieceOf } from '../../kit/told.ts';
 import { focalInName } from '../../kit/focalInName.ts';
 import type { Piece, Plan, Subject, Unnamed } from '../../sweep/plan.ts';
@@ -66,7 +66,7 @@ export function subjectOfParts(parts: Unnamed, desk: KitDesk): Subject | null {
   if (!body || !lens || focalLength === null || distance === null) return null;
   const saved = desk.saveSituation({ body: body.id, lens: lens.id, converter: converter?.id ?? null, focalLength, distance });
   const situation = saved.ok && desk.kit().situations.find(({ id }) => id === saved.id);
-  return situation ? subjectOf(desk.kit(), situation) : null;
+  return situation ? subjectIn(desk.kit(), situation) : null;
 }
 
 function bodyCalled(called: Called, before: Piece | null, { scale, arrows }: Pick<Plan, 'scale' | 'arrows'>, desk: KitDesk): Saved {
