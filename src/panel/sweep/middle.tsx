@@ -8,7 +8,7 @@ import type { SweepState } from '../../sweep/state.ts';
 import { ReasonLine } from './reason.tsx';
 
 /** Read as soon as a practice sweep is on screen, so that it is there for the first hold. */
-const Finder = late(async () => (await import('../practice/finder.tsx')).Viewfinder);
+const Viewfinder = late(async () => (await import('../practice/finder.tsx')).Viewfinder);
 
 const Coach = late(async () => (await import('../coach/coach.tsx')).Coach);
 const SetValue = late(async () => (await import('./setValue.tsx')).SetValue);
@@ -25,7 +25,7 @@ export function Middle({ sweep, coached, setting, onSet }: Props) {
   const { phase, plan } = sweep;
   const practice = plan.practice !== null;
   useEffect(() => {
-    if (practice) Finder.fetch();
+    if (practice) Viewfinder.fetch();
   }, [practice]);
   if (setting && 'next' in phase) {
     return (
@@ -41,6 +41,6 @@ export function Middle({ sweep, coached, setting, onSet }: Props) {
     );
   }
   const held = phase.name === 'holding' || phase.name === 'judging';
-  if (practice && held) return <Finder sweep={sweep} />;
+  if (practice && held) return <Viewfinder sweep={sweep} />;
   return coached ? <Coach coached={coached} /> : <ReasonLine sweep={sweep} />;
 }
