@@ -10,7 +10,7 @@ import type { KitForms } from './kitForms.ts';
 import type { Called, Described, Description, Saved } from './session.ts';
 
 /** What was told so far, and what of it the kit could not take. */
-export interface TakenIn {
+export interface PartsTaken {
   readonly parts: Unnamed;
   readonly described: Described;
 }
@@ -23,9 +23,9 @@ const faulty = (of: keyof Description | null, sentence: string): Described => ({
 const sentenceFor = (issues: readonly v.BaseIssue<unknown>[]): string => faultsIn(issues)[0]?.sentence ?? '';
 
 /** Takes the parts one after another and stops at the first that does not fit; what was taken before it stays. */
-export function takeIn(before: Unnamed, told: Description, scale: Pick<Plan, 'scale' | 'arrows'>, desk: KitDesk): TakenIn {
+export function takeIn(before: Unnamed, told: Description, scale: Pick<Plan, 'scale' | 'arrows'>, desk: KitDesk): PartsTaken {
   let parts = before;
-  const refused = (of: keyof Description, saved: Saved): TakenIn => ({
+  const refused = (of: keyof Description, saved: Saved): PartsTaken => ({
     parts,
     described: faulty(of, saved.ok ? '' : (saved.faults[0]?.sentence ?? '')),
   });
