@@ -1,7 +1,7 @@
 // What went wrong, each in one sentence with its remedy.
 import { useSession } from '../useSession.ts';
 
-export function Troubles() {
+export function MishapList() {
   const session = useSession();
   return (
     <>

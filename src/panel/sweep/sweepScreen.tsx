@@ -7,7 +7,7 @@ import { useCoaching } from '../coach/useCoaching.ts';
 import { useKeys } from '../keys/useKeys.ts';
 import { useKeysGo } from '../keys/useKeysGo.ts';
 import { late } from '../parts/late.tsx';
-import { Troubles } from '../parts/troubles.tsx';
+import { MishapList } from '../parts/troubles.tsx';
 import { words as sentences } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
 import type { SweepState } from '../../sweep/state.ts';
@@ -79,7 +79,7 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
       <Answers sweep={sweep} words={words} tell={tell} />
       <div class="over">
         <div>
-          <Troubles />
+          <MishapList />
         </div>
       </div>
       <Strip sweep={sweep} />
