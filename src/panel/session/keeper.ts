@@ -2,7 +2,7 @@
 // the next attempt. A newer value of a key takes the place of an older one that still waits.
 import type { Store } from '../../platform/storage.ts';
 import { DONE } from '../../result.ts';
-import type { Troubles } from './troubles.ts';
+import type { Mishaps } from './troubles.ts';
 
 export interface Keeper {
   /** Ends when the entries are on disk, or when it is known and told that they are not yet. `undefined` removes. */
@@ -16,7 +16,7 @@ export interface Keeper {
 const TRY_AGAIN_AFTER = 5000;
 const TROUBLE = 'storage';
 
-export function createKeeper(store: Store, troubles: Troubles): Keeper {
+export function createKeeper(store: Store, troubles: Mishaps): Keeper {
   const waiting = new Map<string, unknown>();
   let turn = Promise.resolve();
   let retry: ReturnType<typeof setTimeout> | undefined;

@@ -7,13 +7,13 @@ import type { SweepState } from '../../sweep/state.ts';
 import { became, confirmed, withLearned, type Said } from '../../voice/ownWords/learning.ts';
 import type { Take } from '../../voice/ownWords/take.ts';
 import type { Ports } from './ports.ts';
-import type { Troubles } from './troubles.ts';
+import type { Mishaps } from './troubles.ts';
 
 interface World {
   readonly takes: Ports['takes'];
   readonly sweep: ReadonlySignal<SweepState | null>;
   readonly settings: ReadonlySignal<Settings>;
-  readonly troubles: Troubles;
+  readonly troubles: Mishaps;
 }
 
 const TROUBLE = 'learning';

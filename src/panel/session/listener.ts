@@ -25,7 +25,7 @@ import type { Live } from './live.ts';
 import type { Ports } from './ports.ts';
 import type { Attendant, EarState } from './session.ts';
 import type { Told } from './told.ts';
-import type { Troubles } from './troubles.ts';
+import type { Mishaps } from './troubles.ts';
 
 export interface Listener {
   deafen(): () => void;
@@ -37,7 +37,7 @@ interface World {
   readonly ear: (owner: EarOwner) => Ear;
   readonly takes: Ports['takes'];
   readonly now: Ports['now'];
-  readonly troubles: Troubles;
+  readonly troubles: Mishaps;
   readonly live: Live;
   readonly library: LibraryStore;
   readonly told: Told;

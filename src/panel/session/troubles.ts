@@ -3,7 +3,7 @@
 import { signal, type ReadonlySignal } from '@preact/signals';
 import type { Trouble } from './session.ts';
 
-export interface Troubles {
+export interface Mishaps {
   readonly list: ReadonlySignal<readonly Trouble[]>;
   add(id: string, sentence: string, remedy?: Trouble['remedy']): void;
   /** It is mended. */
@@ -12,7 +12,7 @@ export interface Troubles {
   dismiss(id: string): void;
 }
 
-export function createTroubles(): Troubles {
+export function createTroubles(): Mishaps {
   const list = signal<readonly Trouble[]>([]);
   const dismissed = new Map<string, string>();
 
