@@ -14,7 +14,7 @@ import { createLibrary } from '../../src/panel/session/library.ts';
 import { settled } from '../../src/panel/session/settled.ts';
 import { createWritings } from '../../src/panel/session/writings.ts';
 import { answered, DONE, got } from '../../src/result.ts';
-import type { Attendant, EarState, Heard, LeftFor, Role, Session, SoundHeard, Trouble } from '../../src/panel/session/session.ts';
+import type { Attendant, EarState, Heard, LeftFor, Role, Session, SoundHeard, Mishap } from '../../src/panel/session/session.ts';
 import type { Microphone } from '../../src/platform/ear/asking.ts';
 import type { Deaf, RecognisedBy } from '../../src/voice/deaf.ts';
 import type { StoredBench } from '../../src/sweep/storedBench.ts';
@@ -76,7 +76,7 @@ export class FakeSession implements Session {
   readonly settings = this.#library.settings;
   readonly plan = this.#library.plan;
   readonly backedUp = this.#library.backedUp;
-  readonly troubles = signal<readonly Trouble[]>([]);
+  readonly troubles = signal<readonly Mishap[]>([]);
   readonly announcement = signal('');
   readonly heard = signal<Heard | null>(null);
   readonly ear = signal<EarState>('off');
