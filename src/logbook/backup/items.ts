@@ -1,6 +1,7 @@
 // The logbook's lists in one shape, for everything that compares or joins whole logbooks: which items there are, when
 // each was last told, and what of it can never change.
-import type { KitList, Library, ListName, RecordList } from '../library.ts';
+import type { KitList } from '../../kit/change.ts';
+import type { Library, ListName, RecordList } from '../library.ts';
 import { canonical } from '../canonical.ts';
 
 
