@@ -1,5 +1,6 @@
 // The last value of each situation that answers what is typed into the address bar. The logbook is read when something is
 // typed, kept while the browser lets this script live, and read anew when it has changed.
+import { ENGLISH_WRITTEN } from '../hearing/languages/en/vocabulary.ts';
 import { USUAL_LIMITS } from '../logbook/due.ts';
 import { finderOf, lookUpSpoken, lookUpTyped, type Finder } from '../logbook/search/finder.ts';
 import { shelfOf } from '../logbook/shelf.ts';
@@ -17,7 +18,7 @@ export function createLastValues(read: () => Promise<Record<string, unknown>>, n
   async function prepare(): Promise<Finder> {
     const { contents } = contentsOf(await read());
     const library = libraryOf(contents);
-    return finderOf(library.kit, shelfOf(library, { at: now(), temperature: null }, USUAL_LIMITS));
+    return finderOf(ENGLISH_WRITTEN, library.kit, shelfOf(library, { at: now(), temperature: null }, USUAL_LIMITS));
   }
 
   return {

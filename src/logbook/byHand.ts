@@ -30,7 +30,7 @@ export const HandRecord = v.object({
 export type HandRecord = v.InferOutput<typeof HandRecord>;
 
 /** The middle of a band: one value, or two equally near it, the one nearer zero first. */
-export interface Middle {
+export interface BandMiddle {
   readonly centre: number;
   readonly choices: readonly [Steps] | readonly [Steps, Steps];
 }
@@ -41,7 +41,7 @@ export type HandFault =
   | { readonly is: 'outside the ends' };
 
 /** Finds the middle of a band whose ends were typed in, in either order. */
-export function middleOf(scale: Scale, one: number, other: number): Answer<Middle, HandFault> {
+export function middleOf(scale: Scale, one: number, other: number): Answer<BandMiddle, HandFault> {
   if (![one, other].every((end) => isOnScale(scale, end))) return cannot({ is: 'ends off the scale', scale });
   const centre = (one + other) / 2;
   if (isOnScale(scale, centre)) return answered({ centre, choices: [centre] });

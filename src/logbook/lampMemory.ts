@@ -11,7 +11,7 @@ type Lamp = NonNullable<Memory['lamp']>;
 const SWEEPS = 3;
 
 /** Sweeps on the practice camera, and those in which no band was seen whole, teach nothing. */
-export function lampOf(body: string, records: readonly (LogRecord | HandRecord)[], kit: Kit): Lamp {
+export function rememberedLamp(body: string, records: readonly (LogRecord | HandRecord)[], kit: Kit): Lamp {
   const ofBody = new Set(kit.situations.filter((situation) => situation.body === body).map(({ id }) => id));
   return records
     .filter((record): record is LogRecord => 'journal' in record && !record.practice && ofBody.has(record.subject.situation))

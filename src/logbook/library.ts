@@ -2,6 +2,7 @@
 // entered in the cameras, and what happened to the kit. Lists only grow; an item is replaced by a newer state of
 // itself.
 import * as v from 'valibot';
+import type { KitList } from '../kit/change.ts';
 import { EMPTY_KIT, Kit } from '../kit/kit.ts';
 import { HandRecord } from './byHand.ts';
 import { Entry } from './entry.ts';
@@ -19,9 +20,7 @@ export const Library = v.object({
 });
 export type Library = v.InferOutput<typeof Library>;
 
-/** Kit may be edited, and the latest state of it counts. */
-export type KitList = keyof Library['kit'];
-/** Records are for ever; only the conditions told with them may be told again. */
+/** Kit may be edited, and its latest state counts. Records are for ever; only the conditions told with them may be told again. */
 export type RecordList = Exclude<keyof Library, 'version' | 'kit'>;
 /** A list of the logbook, by its name in the file. */
 export type ListName = KitList | RecordList;

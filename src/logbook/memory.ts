@@ -8,7 +8,7 @@ import { NO_MEMORY, type Memory } from '../sweep/memory.ts';
 import type { HandRecord } from './byHand.ts';
 import { byTime } from './history.ts';
 import { keptHolds, wasRewritten } from './keptHolds.ts';
-import { lampOf } from './lampMemory.ts';
+import { rememberedLamp } from './lampMemory.ts';
 import { measuredIn, type Measured } from './measured.ts';
 import type { LogRecord } from './record.ts';
 
@@ -42,7 +42,7 @@ export function memoryFor(situation: Situation, records: readonly (LogRecord | H
     .filter((other) => other.lens === situation.lens && other.converter === situation.converter)
     .flatMap((other) => newest.get(other.id) ?? []);
   const ends = endsOf(records.find(({ id }) => id === own?.id));
-  const lamp = lampOf(body.id, records, kit);
+  const lamp = rememberedLamp(body.id, records, kit);
   return {
     centres: own ? centresOf([own], 'situation', step) : centresOf(paired, 'pairing', step),
     halfWidth: ownWidth(own, step) ?? widthOf(asWide(situation, situations, kit, newest), step),

@@ -4,7 +4,7 @@ import { newBench } from './bench/typed.ts';
 import { late } from './parts/late.tsx';
 import type { Held } from './early/held.ts';
 import { Frame } from './frame.tsx';
-import { Troubles } from './parts/troubles.tsx';
+import { MishapList } from './parts/troubles.tsx';
 import { isPlanned } from './plan/isPlanned.ts';
 import { newWay, type Place, type Way } from './route.ts';
 import type { Session } from './session/session.ts';
@@ -48,7 +48,7 @@ export function App({ session, held }: Props) {
         phase={place.at === 'sweep' ? sweep?.phase.name : undefined}
         announcement={session.announcement.value}
       >
-        {place.at !== 'sweep' && <Troubles />}
+        {place.at !== 'sweep' && <MishapList />}
         {(ready || place.at === 'start') && <Screen place={place} ready={ready} />}
       </Frame>
     </Around.Provider>

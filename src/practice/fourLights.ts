@@ -4,9 +4,9 @@ import { courseOf, lampAt, type LampCourse } from './lamp.ts';
 import type { Light } from '../sweep/verdict.ts';
 import { seconds, type Seconds } from '../units.ts';
 
-export type Shown = Exclude<Light, 'untold'>;
+export type ShownLight = Exclude<Light, 'untold'>;
 
-export const FOUR_LIGHTS: readonly Shown[] = ['steady', 'late', 'flicker', 'dark'];
+export const FOUR_LIGHTS: readonly ShownLight[] = ['steady', 'late', 'flicker', 'dark'];
 
 /** One showing: as short as the shortest hold time there is, and then dark for a moment, so that its beginning is seen. */
 const SHOWING = seconds(3);
@@ -15,7 +15,7 @@ const BETWEEN_SHOWINGS = seconds(0.8);
 /** Chosen so that a late light keeps dark for a second, and a flickering one goes out twice. */
 const WOBBLE = 0.5;
 
-export const showingOf = (light: Shown): LampCourse => courseOf({ light, arrows: 'none' }, SHOWING, () => WOBBLE);
+export const showingOf = (light: ShownLight): LampCourse => courseOf({ light, arrows: 'none' }, SHOWING, () => WOBBLE);
 
 /** The stretches of a showing in which the light is on, as shares of it: to be drawn where nothing may move. */
 export function litStretches(course: LampCourse): { readonly from: number; readonly to: number }[] {

@@ -56,7 +56,7 @@ export function cutOff(state: SweepState, event: Did<'cut off'>): Move {
 
 /** The focus was looked at: unmoved, and the holds stand; moved, and a fresh series begins. That it moved may also be seen
  *  before the finish that was offered. */
-export function checked(state: SweepState, event: Did<'checked'>): Move {
+export function focusChecked(state: SweepState, event: Did<'checked'>): Move {
   const { phase, holds } = state;
   const { focus } = event;
   if (phase.name === 'turning') return turned(state, event, phase);

@@ -7,7 +7,7 @@ import type { Outcome } from './end/outcome.ts';
 import type { SweepEvent } from './event.ts';
 import type { Hold } from './hold.ts';
 import type { Suggestion } from './next/suggestion.ts';
-import type { Way } from './transfer/turning.ts';
+import type { TurnWay } from './transfer/turning.ts';
 import type { Trouble } from './trouble/trouble.ts';
 
 /** The tones: the half-press may begin, the time is up, it was noted, it was refused, and the count-in. */
@@ -25,7 +25,7 @@ export type Prompt =
   | { readonly say: 'offer'; readonly noted: Hold | null; readonly outcome: Outcome; readonly look: boolean; readonly trouble?: Trouble }
   | { readonly say: 'check focus'; readonly noted: Hold | null; readonly drift: Drift; readonly rival?: Rival; readonly trouble?: Trouble }
   /** To set the focus aside, so that the whole band falls inside the scale. */
-  | { readonly say: 'turn the focus'; readonly noted: Hold | null; readonly way: Way; readonly practice: boolean }
+  | { readonly say: 'turn the focus'; readonly noted: Hold | null; readonly way: TurnWay; readonly practice: boolean }
   | { readonly say: 'fresh series'; readonly next: Suggestion }
   | { readonly say: 'undone'; readonly next: Suggestion }
   | { readonly say: 'nothing to undo' }

@@ -7,7 +7,7 @@ import { asideOpening, isTransfer } from './transfer/joint.ts';
 import { dial, enter, look, turnTheFocus } from './turn.ts';
 
 /** The first state of a sweep, from the event that opens its journal. */
-export function open(opened: Opened): Move {
+export function openSweep(opened: Opened): Move {
   const { id, plan } = opened;
   const belief = openingBelief(plan);
   const blank = { id, plan, holds: [], spent: [], belief, asOneBand: belief, stories: [], dialled: plan.start, skipped: [], trustedUpTo: 0, troubles: [], journal: [] };

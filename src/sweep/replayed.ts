@@ -4,15 +4,15 @@ import type { Journal } from './event.ts';
 import type { SweepState } from './state.ts';
 import { replay, transition } from './transition.ts';
 
-export interface Stage {
+export interface ReplayedStage {
   readonly is: 'opened' | 'held' | 'taken back' | 'begun afresh' | 'finished';
   readonly state: SweepState;
 }
 
 /** In order; the first is before any hold. */
-export function stagesOf([opened, ...rest]: Journal): Stage[] {
+export function stagesOf([opened, ...rest]: Journal): ReplayedStage[] {
   if (!opened) return [];
-  const stages: Stage[] = [{ is: 'opened', state: replay([opened]) }];
+  const stages: ReplayedStage[] = [{ is: 'opened', state: replay([opened]) }];
   let state = stages[0]?.state ?? replay([opened]);
   for (const event of rest) {
     const before = state;
@@ -24,7 +24,7 @@ export function stagesOf([opened, ...rest]: Journal): Stage[] {
   return stages;
 }
 
-function became(before: SweepState, after: SweepState): Stage['is'] | null {
+function became(before: SweepState, after: SweepState): ReplayedStage['is'] | null {
   if (after.phase.name === 'finished') return before.phase.name === 'finished' ? null : 'finished';
   if (after.spent.length > before.spent.length) return 'begun afresh';
   if (after.spent.length + after.holds.length < before.spent.length + before.holds.length || before.phase.name === 'finished') return 'taken back';

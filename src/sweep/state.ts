@@ -9,7 +9,7 @@ import type { SweepEvent } from './event.ts';
 import type { Hold } from './hold.ts';
 import type { Suggestion } from './next/suggestion.ts';
 import type { Plan } from './plan.ts';
-import type { Way } from './transfer/turning.ts';
+import type { TurnWay } from './transfer/turning.ts';
 import type { Trouble } from './trouble/trouble.ts';
 
 /** The loop: dialling, holding, judging, and round again. */
@@ -27,7 +27,7 @@ export type Phase =
   /** `rival`: a story that explains the holds about as well as a focus that moved. */
   | { readonly name: 'checking'; readonly drift: Drift; readonly rival?: Rival; readonly next: Suggestion }
   /** The focus is to be set aside so that the whole band falls inside the scale. */
-  | { readonly name: 'turning'; readonly way: Way; readonly next: Suggestion }
+  | { readonly name: 'turning'; readonly way: TurnWay; readonly next: Suggestion }
   | { readonly name: 'finished'; readonly outcome: Outcome; readonly at: Moment };
 
 export interface SweepState {

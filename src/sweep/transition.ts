@@ -1,10 +1,10 @@
 // One event in, the next state and its effects out. Pure: time is in the event, nothing is read from outside, and the
 // same journal always adds up to the same state. An event that makes no sense in the present phase changes nothing
 // and says why.
-import { checked, chose, cutOff, finished, paused, resumed, skipped, wentOn } from './aside.ts';
+import { focusChecked, chose, cutOff, finished, paused, resumed, skipped, wentOn } from './aside.ts';
 import type { Journal, Opened, SweepEvent } from './event.ts';
 import { began, judged, ran, unanswered } from './holding.ts';
-import { open } from './opening.ts';
+import { openSweep } from './opening.ts';
 import type { SweepState } from './state.ts';
 import { ignored, type Move } from './step.ts';
 import { amended, undid } from './undo.ts';
@@ -38,7 +38,7 @@ export function transition(state: SweepState, event: SweepEvent): Move {
     case 'cut off':
       return cutOff(state, event);
     case 'checked':
-      return checked(state, event);
+      return focusChecked(state, event);
     case 'went on':
       return wentOn(state, event);
     case 'finished':
@@ -48,7 +48,7 @@ export function transition(state: SweepState, event: SweepEvent): Move {
 
 /** The state a journal adds up to. */
 const addUp = ([opened, ...rest]: readonly [Opened, ...SweepEvent[]]): SweepState =>
-  rest.reduce((state, event) => transition(asItWas(state, event), event).state, open(opened).state);
+  rest.reduce((state, event) => transition(asItWas(state, event), event).state, openSweep(opened).state);
 
 /** What the question about the focus still takes; nothing else is kept while it stands. */
 const WHILE_CHECKING: readonly SweepEvent['did'][] = ['checked', 'undid', 'finished', 'heard', 'cut off'];

@@ -17,7 +17,7 @@ import { standing } from './toEnter.ts';
 import { timeSpent } from './timeSpent.ts';
 import { carriedOver } from './transfer/carried.ts';
 import { isTransfer } from './transfer/joint.ts';
-import { wayToTurn, type Way } from './transfer/turning.ts';
+import { wayToTurn, type TurnWay } from './transfer/turning.ts';
 import type { Trouble } from './trouble/trouble.ts';
 import { isHopeless, leavesNothing, troublesOf } from './trouble/troublesOf.ts';
 import { seconds, type Moment } from '../units.ts';
@@ -109,7 +109,7 @@ export function doubt({ troubles }: Pick<SweepState, 'troubles'>): { trouble?: T
 /** Is there a focus in live view that must still be sharp? */
 export const hasLiveView = ({ practice, transfer }: Plan): boolean => practice === null && transfer === undefined;
 
-export const turnTheFocus = (plan: Plan, way: Way, noted: Hold | null): Prompt => ({
+export const turnTheFocus = (plan: Plan, way: TurnWay, noted: Hold | null): Prompt => ({
   say: 'turn the focus',
   noted,
   way,

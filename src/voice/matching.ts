@@ -1,16 +1,15 @@
 // From what the recogniser believes it heard to what the person told, among the words understood right now. Strict: a
 // candidate counts only when all of it is an allowed word, a light with its arrows, or a value to set. Where the
 // candidates disagree the person is asked again, unless it is a value, which is read back anyway.
+import type { Vocabulary } from '../hearing/languages/heardLanguage.ts';
 import { inputOf, lightWith, type ArrowWord, type LightWord } from '../sweep/meaning.ts';
 import type { Input, Word } from '../sweep/inputs.ts';
 import type { Take } from './ownWords/take.ts';
-import { correctionIn, wordsOf } from './corrections.ts';
-import { TAUGHT } from './vocabulary/en.ts';
-import { ALSO } from './vocabulary/heard.ts';
+import { correctionsIn } from './corrections.ts';
 import { writeSteps } from '../sweep/scale.ts';
 
 /** One of the recogniser's guesses, likeliest first. */
-export interface Candidate {
+export interface Guess {
   readonly text: string;
   /** Not sure enough by itself: to be asked back whatever it says. */
   readonly doubtful?: boolean;
@@ -33,40 +32,50 @@ export interface Taken {
 }
 
 /** `final`: the person has stopped; before that, only what cannot go on is taken. */
-export function match(candidates: readonly Candidate[], allowed: readonly Word[], final: boolean): Match {
-  const said = candidates.map(({ text }) => wordsOf(text));
-  const readings = said.flatMap((words) => readingOf(words, allowed) ?? []);
-  const [first] = readings;
-  if (!first) return final && said.some((words) => looksLikeSetting(words, allowed)) ? { is: 'unclear', best: null } : { is: 'ignored' };
-  if (!final && mayGoOn(first.input, allowed)) return { is: 'ignored' };
-  const agreed = first.input.told === 'set' || readings.every(({ words }) => words === first.words);
-  if (agreed) return first;
-  return final ? { is: 'unclear', best: first } : { is: 'ignored' };
-}
+export type StrictMatch = (candidates: readonly Guess[], allowed: readonly Word[], final: boolean) => Match;
 
-function readingOf(words: readonly string[], allowed: readonly Word[]): Taken | null {
-  const heard = words.join(' ');
-  const value = allowed.includes('set') ? correctionIn(words[0] === TAUGHT.set ? words.slice(1) : words) : null;
-  if (value !== null) return { is: 'taken', input: { told: 'set', value, by: 'voice', heard }, words: `set ${writeSteps(value)}` };
-  const word = wordFor(heard, allowed);
-  if (word !== null) return { is: 'taken', input: inputOf(word, 'voice', heard), words: TAUGHT[word] };
-  return pairIn(words, allowed, heard);
-}
+export function strictMatcherFor(language: Vocabulary): StrictMatch {
+  const { words: taught } = language;
+  const { wordsOf, correctionIn } = correctionsIn(language);
 
-/** A light and its arrows in one breath, in either order. */
-function pairIn(words: readonly string[], allowed: readonly Word[], heard: string): Taken | null {
-  for (let cut = 1; cut < words.length; cut++) {
-    const parts = [wordFor(words.slice(0, cut).join(' '), allowed), wordFor(words.slice(cut).join(' '), allowed)];
-    const light = parts.find(isLight);
-    const arrows = parts.find(isArrows);
-    if (light && arrows) return { is: 'taken', input: lightWith(light, arrows, 'voice', heard), words: `${light} ${arrows}` };
+  function readingOf(words: readonly string[], allowed: readonly Word[]): Taken | null {
+    const heard = words.join(' ');
+    const value = allowed.includes('set') ? correctionIn(words[0] === taught.set.say ? words.slice(1) : words) : null;
+    if (value !== null) return { is: 'taken', input: { told: 'set', value, by: 'voice', heard }, words: `${taught.set.say} ${writeSteps(value)}` };
+    const word = wordFor(heard, allowed);
+    if (word !== null) return { is: 'taken', input: inputOf(word, 'voice', heard), words: taught[word].say };
+    return pairIn(words, allowed, heard);
   }
-  return null;
-}
 
-function wordFor(heard: string, allowed: readonly Word[]): Exclude<Word, 'set'> | null {
-  const found = allowed.find((word) => TAUGHT[word] === heard || ALSO[word].includes(heard));
-  return found === undefined || found === 'set' ? null : found;
+  /** A light and its arrows in one breath, in either order. */
+  function pairIn(words: readonly string[], allowed: readonly Word[], heard: string): Taken | null {
+    for (let cut = 1; cut < words.length; cut++) {
+      const parts = [wordFor(words.slice(0, cut).join(' '), allowed), wordFor(words.slice(cut).join(' '), allowed)];
+      const light = parts.find(isLight);
+      const arrows = parts.find(isArrows);
+      if (light && arrows) return { is: 'taken', input: lightWith(light, arrows, 'voice', heard), words: `${taught[light].say} ${taught[arrows].say}` };
+    }
+    return null;
+  }
+
+  function wordFor(heard: string, allowed: readonly Word[]): Exclude<Word, 'set'> | null {
+    const found = allowed.find((word) => taught[word].say === heard || taught[word].also.includes(heard));
+    return found === undefined || found === 'set' ? null : found;
+  }
+
+  const looksLikeSetting = (words: readonly string[], allowed: readonly Word[]): boolean =>
+    allowed.includes('set') && words[0] === taught.set.say && words.length > 1;
+
+  return (candidates, allowed, final) => {
+    const said = candidates.map(({ text }) => wordsOf(text));
+    const readings = said.flatMap((words) => readingOf(words, allowed) ?? []);
+    const [first] = readings;
+    if (!first) return final && said.some((words) => looksLikeSetting(words, allowed)) ? { is: 'unclear', best: null } : { is: 'ignored' };
+    if (!final && mayGoOn(first.input, allowed)) return { is: 'ignored' };
+    const agreed = first.input.told === 'set' || readings.every(({ words }) => words === first.words);
+    if (agreed) return first;
+    return final ? { is: 'unclear', best: first } : { is: 'ignored' };
+  };
 }
 
 const LIGHTS: readonly (Word | null)[] = ['solid', 'delayed', 'flicker', 'nothing'] satisfies LightWord[];
@@ -80,6 +89,3 @@ function mayGoOn(input: Input, allowed: readonly Word[]): boolean {
   const pairs = allowed.some(isLight) && allowed.some(isArrows);
   return pairs && (input.told === 'arrows' || (input.told === 'verdict' && input.verdict.arrows === 'none'));
 }
-
-const looksLikeSetting = (words: readonly string[], allowed: readonly Word[]): boolean =>
-  allowed.includes('set') && words[0] === TAUGHT.set && words.length > 1;

@@ -1,11 +1,14 @@
 // "Next lens Corvid eighty-five": the name that is said with the word, to be written in figures by whoever knows them.
-const OPENING = /^\s*next(?:\s+lens)?\s+(?=\S)/i;
+import type { Naming } from '../hearing/languages/heardLanguage.ts';
 
 /** What follows "next" or "next lens"; null where nothing does, or where it is something else. */
-export function nameAfterNext(text: string): string | null {
-  const rest = text.replace(OPENING, '');
-  const name = rest.trim();
-  return rest === text || name === '' || /^(lens|one|step)$/i.test(name) ? null : name;
+export function nameAfterNextIn({ openings, noNames }: Naming): (text: string) => string | null {
+  const opening = new RegExp(`^\\s*(?:${openings.join('|').replaceAll(' ', '\\s+')})\\s+(?=\\S)`, 'i');
+  return (text) => {
+    const rest = text.replace(opening, '');
+    const name = rest.trim();
+    return rest === text || name === '' || noNames.includes(name.toLowerCase()) ? null : name;
+  };
 }
 
 /** A name as it is written: each word that begins with a letter begins with a capital. */

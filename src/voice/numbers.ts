@@ -1,5 +1,5 @@
 // Corrections as they are said.
-import { ONES, TENS } from './vocabulary/en.ts';
+import { sayWhole } from '../hearing/languages/en/say.ts';
 
 /** A correction as it is said: "plus six", "minus twelve", "zero". A half-step centre is "plus four and a half". */
 export function sayCorrection(value: number): string {
@@ -13,11 +13,4 @@ export function sayNumber(value: number): string {
   const whole = Math.floor(doubled / 2);
   if (doubled % 2 === 0) return sayWhole(whole);
   return whole === 0 ? 'a half' : `${sayWhole(whole)} and a half`;
-}
-
-function sayWhole(value: number): string {
-  if (value >= 100) return [ONES[Math.floor(value / 100)], 'hundred', ...(value % 100 ? [sayWhole(value % 100)] : [])].join(' ');
-  if (value < 20) return ONES[value] ?? String(value);
-  const ten = TENS[Math.floor(value / 10)] ?? '';
-  return value % 10 === 0 ? ten : `${ten} ${ONES[value % 10]}`;
 }

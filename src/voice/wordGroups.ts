@@ -1,8 +1,8 @@
 // The words in the groups in which they are taught, and what each group is for. The first is enough to run a sweep.
 import { WORDS, type Word } from '../sweep/inputs.ts';
-import { SPELLING_WORDS } from './ownWords/spelledValue.ts';
-import { LOOK_UP_WORD } from './ownWords/spelledQuestion.ts';
-import { TAUGHT } from './vocabulary/en.ts';
+import { ENGLISH_WRITTEN } from '../hearing/languages/en/vocabulary.ts';
+import { spelledQuestions } from './ownWords/spelledQuestion.ts';
+import { spelledValues } from './ownWords/spelledValue.ts';
 
 export interface WordGroup {
   readonly name: string;
@@ -11,7 +11,7 @@ export interface WordGroup {
   readonly words: readonly string[];
 }
 
-const inWords = (words: readonly Word[]): readonly string[] => words.map((word) => TAUGHT[word]);
+const inWords = (words: readonly Word[]): readonly string[] => words.map((word) => ENGLISH_WRITTEN.words[word].say);
 
 const SWEEP: readonly Word[] = ['holding', 'solid', 'delayed', 'flicker', 'nothing', 'undo', 'accept'];
 const WALK: readonly Word[] = ['next', 'back', 'repeat'];
@@ -29,7 +29,7 @@ export const WORD_GROUPS: readonly WordGroup[] = [
   {
     name: 'Values and the logbook',
     for: 'Set a value of your own, “set minus one two”, and ask the logbook, “look up eight five”.',
-    words: [...inWords(VALUES), LOOK_UP_WORD, ...SPELLING_WORDS],
+    words: [...inWords(VALUES), spelledQuestions(ENGLISH_WRITTEN).word, ...spelledValues(ENGLISH_WRITTEN).words],
   },
   { name: 'The rest', for: 'Pause, skip, go on, and what else a sweep may ask.', words: inWords(WORDS.filter((word) => !grouped.includes(word))) },
 ];

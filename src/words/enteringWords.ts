@@ -1,5 +1,5 @@
 // What to enter for a lens on a body: in the panel and on the page to print.
-import type { Evidence, Place } from '../logbook/entering/advice.ts';
+import type { Evidence, MemoryPlace } from '../logbook/entering/advice.ts';
 import type { Band, Fit } from '../logbook/entering/band.ts';
 import type { Choice } from '../logbook/entering/oneValue.ts';
 import type { TwoValues } from '../logbook/entering/twoValues.ts';
@@ -42,7 +42,7 @@ export interface EnteringWords {
   /** What the body would use between the two ends of a zoom. */
   readonly middle: (middle: TwoValues['middles'][number]) => readonly string[];
   readonly trade: { readonly title: string; readonly option: (choice: Choice) => readonly string[] };
-  readonly uncounted: (list: Place['uncounted']) => string;
+  readonly uncounted: (list: MemoryPlace['uncounted']) => string;
   /** `fNumber`: of the lens with it, null where the lens alone is not known. */
   readonly converter: (fNumber: number | null) => readonly string[];
   readonly chart: { readonly one: Readonly<Record<'focal length' | 'distance', readonly string[]>>; readonly two: readonly string[]; readonly mark: Readonly<Record<'focal length' | 'distance', (length: number) => string>> };

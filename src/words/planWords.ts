@@ -1,7 +1,7 @@
 // The plan of a job: what it is made from, what is to be done before each situation, and how far it is.
 import type { Change } from '../logbook/plan/changes.ts';
 import type { SweepTime } from '../logbook/plan/pace.ts';
-import type { Ends, WantedFault } from '../logbook/plan/wanted.ts';
+import type { ZoomEnds, WantedFault } from '../logbook/plan/wanted.ts';
 import type { Subject } from '../sweep/plan.ts';
 import type { Seconds, Steps } from '../units.ts';
 
@@ -16,7 +16,7 @@ export interface PlanWords {
     readonly lenses: string;
     readonly converters: string;
     readonly zooms: string;
-    readonly ends: Readonly<Record<Ends, string>>;
+    readonly ends: Readonly<Record<ZoomEnds, string>>;
     readonly distances: { readonly label: string; readonly hint: string; readonly fault: string };
     readonly make: string;
     readonly fault: (fault: WantedFault) => string;

@@ -6,7 +6,7 @@ import type { Rival } from '../sweep/end/story.ts';
 import type { SweepEvent } from '../sweep/event.ts';
 import type { Input, Press } from '../sweep/inputs.ts';
 import type { Scale } from '../sweep/scale.ts';
-import type { Way } from '../sweep/transfer/turning.ts';
+import type { TurnWay } from '../sweep/transfer/turning.ts';
 import type { PressMeaning } from '../sweep/understood.ts';
 import type { Verdict } from '../sweep/verdict.ts';
 import type { Steps } from '../units.ts';
@@ -63,8 +63,8 @@ export interface SweepWords {
   readonly checkFocus: { readonly title: string; readonly why: (drift: Drift, rival?: Rival) => string; readonly look: string; readonly lookAside: string };
   readonly turnFocus: {
     readonly label: string;
-    readonly title: Readonly<Record<Way, string>>;
-    readonly what: Readonly<Record<Way, string>>;
+    readonly title: Readonly<Record<TurnWay, string>>;
+    readonly what: Readonly<Record<TurnWay, string>>;
     readonly leaveIt: string;
     readonly practice: string;
   };

@@ -5,7 +5,7 @@ import { seededRandom } from '../../src/practice/random.ts';
 import { stillnessOf } from '../../src/sweep/end/stillness.ts';
 import { NO_MEMORY } from '../../src/sweep/memory.ts';
 import type { Opened, SweepEvent } from '../../src/sweep/event.ts';
-import { open } from '../../src/sweep/opening.ts';
+import { openSweep } from '../../src/sweep/opening.ts';
 import { USUAL_MANNER, USUAL_HOLD_TIME } from '../../src/sweep/usualManner.ts';
 import type { Plan } from '../../src/sweep/plan.ts';
 import { USUAL_SCALE } from '../../src/sweep/scale.ts';
@@ -66,7 +66,7 @@ function timeSweep(seed: number, arrows: Plan['arrows'], { suggesting, judging, 
   const camera = cameraOf({ seed }, USUAL_SCALE, arrows);
   const random = seededRandom(seed);
   const opened: Opened = { did: 'opened', at: moment(0), id: 'bench', plan };
-  let { state } = open(opened);
+  let { state } = openSweep(opened);
   let at = 0;
   while (state.phase.name === 'dialling' && state.holds.length < 30) {
     const { value } = state.phase.next;

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
 import { isRetired, put, retire } from '../../src/kit/change.ts';
-import { Body, Lens, newBody, newLens, Situation, subjectOf } from '../../src/kit/kit.ts';
+import { Body, Lens, newBody, newLens, Situation, subjectIn } from '../../src/kit/kit.ts';
 import { widestAt, zooms } from '../../src/kit/lens.ts';
 import { warningsOf } from '../../src/kit/warnings.ts';
 import { words } from '../../src/words/catalogue.ts';
@@ -58,11 +58,11 @@ describe('kit', () => {
 
   it('names a situation by lens, converter and body as they are called now', () => {
     const withConverter = libraryWith({ converters: [{ id: 'c' }], situations: [{ id: 's', converter: 'c' }] }).kit;
-    expect(subjectOf(withConverter, withConverter.situations[0]!)).toMatchObject({
+    expect(subjectIn(withConverter, withConverter.situations[0]!)).toMatchObject({
       lens: 'Orrin 85 f/1.8 with Orrin 1.4×',
       body: 'Velde M1',
     });
-    expect(subjectOf({ ...withConverter, lenses: [], bodies: [] }, withConverter.situations[0]!)).toMatchObject({
+    expect(subjectIn({ ...withConverter, lenses: [], bodies: [] }, withConverter.situations[0]!)).toMatchObject({
       lens: 'Unknown lens with Orrin 1.4×',
       body: 'Unknown body',
     });

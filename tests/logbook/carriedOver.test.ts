@@ -9,7 +9,7 @@ import type { LogRecord } from '../../src/logbook/record.ts';
 import { shelfOf } from '../../src/logbook/shelf.ts';
 import { evidenceOf } from '../../src/logbook/workshop.ts';
 import type { CarriedOutcome } from '../../src/sweep/end/outcome.ts';
-import { open } from '../../src/sweep/opening.ts';
+import { openSweep } from '../../src/sweep/opening.ts';
 import { transferPlan } from '../../src/sweep/transfer/opened.ts';
 import { moment, steps } from '../../src/units.ts';
 import { words } from '../../src/words/catalogue.ts';
@@ -28,11 +28,11 @@ function recordOf(id: string, state: ReturnType<typeof ranWith>): LogRecord {
   return { id, finished: moment(5), practice: false, subject, outcome: phase.outcome, journal: [...journal] };
 }
 
-const swept = ranWith(open(opened({ subject, scale: SCALE, arrows: 'absent' })).state, 4, 14);
+const swept = ranWith(openSweep(opened({ subject, scale: SCALE, arrows: 'absent' })).state, 4, 14);
 const first = recordOf('sweep-1', swept);
 const plan = transferPlan(swept, first.outcome);
 if (!plan) throw new Error('nothing to carry over');
-const turned = after(open({ ...opened(plan), id: 'sweep-2' }).state, { did: 'checked', at: later(1), focus: 'moved', by: 'key' });
+const turned = after(openSweep({ ...opened(plan), id: 'sweep-2' }).state, { did: 'checked', at: later(1), focus: 'moved', by: 'key' });
 const second = recordOf('sweep-2', ranWith(turned, -6, 4));
 const outcome = second.outcome as CarriedOutcome;
 

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
-import { readNumber, readText, writeText } from '../../src/logbook/csv/cell.ts';
+import { readCellNumber, readCellText, writeText } from '../../src/logbook/csv/cell.ts';
 import { readCsv, writeCsv } from '../../src/logbook/csv/csv.ts';
 import { planTable } from '../../src/logbook/csv/planTable.ts';
 import { guessMapping, missingFrom, readRows, readTable } from '../../src/logbook/csv/readTable.ts';
-import { rowsOf } from '../../src/logbook/csv/row.ts';
+import { tableRowsOf } from '../../src/logbook/csv/row.ts';
 import { writeRows, writeTable } from '../../src/logbook/csv/writeTable.ts';
 import { EMPTY_LIBRARY, Library } from '../../src/logbook/library.ts';
 import { words } from '../../src/words/catalogue.ts';
@@ -22,7 +22,7 @@ describe('a table of results', { timeout: 60_000 }, () => {
   it('loses nothing on the way out and in', () => {
     fc.assert(
       fc.property(anyLibrary(), (library) => {
-        const rows = rowsOf(library);
+        const rows = tableRowsOf(library);
         fc.pre(rows.length > 0);
         const back = read(writeTable(library));
         expect(back.faults).toEqual([]);
@@ -35,7 +35,7 @@ describe('a table of results', { timeout: 60_000 }, () => {
   it('brought back into the logbook it came from adds nothing', () => {
     fc.assert(
       fc.property(anyLibrary(), (library) => {
-        fc.pre(rowsOf(library).length > 0);
+        fc.pre(tableRowsOf(library).length > 0);
         const plan = planTable(library, read(writeTable(library)), T0);
         expect([plan.added, plan.faults, plan.library.kit]).toEqual([0, [], library.kit]);
       }),
@@ -139,7 +139,7 @@ describe('a table of results', { timeout: 60_000 }, () => {
 
 describe('fields', () => {
   it('of any text come back as they were', () => {
-    const comesBack = (text: string) => expect(readText(writeText(text))).toBe(text);
+    const comesBack = (text: string) => expect(readCellText(writeText(text))).toBe(text);
     fc.assert(
       fc.property(fc.string({ unit: 'binary' }), (text) => void comesBack(text)),
       { numRuns: 500 },
@@ -169,10 +169,10 @@ describe('fields', () => {
       ['0,125', 0.125],
       ['1e3', 1000],
     ] as const) {
-      expect(readNumber(cell)).toEqual({ ok: true, value });
+      expect(readCellNumber(cell)).toEqual({ ok: true, value });
     }
     for (const cell of ['1,234', '1,234,567', '', '-', '1.2.3', '0x10', 'Infinity', 'NaN', '1e999']) {
-      expect(readNumber(cell)).toMatchObject({ ok: false });
+      expect(readCellNumber(cell)).toMatchObject({ ok: false });
     }
   });
 

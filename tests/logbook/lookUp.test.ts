@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { ENGLISH_WRITTEN } from '../../src/hearing/languages/en/vocabulary.ts';
 import { USUAL_LIMITS } from '../../src/logbook/due.ts';
 import { finderOf, lookUpSpoken, lookUpTyped } from '../../src/logbook/search/finder.ts';
-import { inFigures } from '../../src/logbook/search/numberWords.ts';
+import { numberWordsIn } from '../../src/logbook/search/numberWords.ts';
 import { slipsToBegin } from '../../src/logbook/search/typo.ts';
 import { shelfOf, type Shelved } from '../../src/logbook/shelf.ts';
 import { words } from '../../src/words/catalogue.ts';
@@ -36,7 +37,7 @@ const library = libraryWith({
   ],
 });
 const shelf = shelfOf(library, { at: T0, temperature: null }, USUAL_LIMITS);
-const finder = finderOf(library.kit, shelf);
+const finder = finderOf(ENGLISH_WRITTEN, library.kit, shelf);
 const ids = (found: readonly Shelved[]) => found.map(({ subject }) => subject.situation);
 const typed = (query: string) => ids(lookUpTyped(finder, query));
 const spoken = (phrase: string) => ids(lookUpSpoken(finder, phrase));
@@ -112,6 +113,7 @@ describe('look-up by voice', () => {
 });
 
 describe('number words', () => {
+  const { inFigures } = numberWordsIn(ENGLISH_WRITTEN.numbers);
   it.each([
     ['eighty-five', '85'],
     ['one thirty-five', '135'],

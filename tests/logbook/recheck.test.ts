@@ -5,7 +5,7 @@ import type { LogRecord } from '../../src/logbook/record.ts';
 import { memoryFor } from '../../src/logbook/memory.ts';
 import { NO_MEMORY, type Memory } from '../../src/sweep/memory.ts';
 import { USUAL_SCALE } from '../../src/sweep/scale.ts';
-import { open } from '../../src/sweep/opening.ts';
+import { openSweep } from '../../src/sweep/opening.ts';
 import { USUAL_MANNER } from '../../src/sweep/usualManner.ts';
 import { transition } from '../../src/sweep/transition.ts';
 import type { Care } from '../../src/sweep/care.ts';
@@ -19,7 +19,7 @@ const remembered = (low: number, high: number): Memory => memoryFor(kit.situatio
 /** Sweeps a band whose light never errs until the finish is offered. */
 function swept(memory: Memory, low: number, high: number, care: Care = 'quick'): { holds: number; chosen: number | null; held: readonly number[] } {
   const plan = { scale: USUAL_SCALE, arrows: 'absent', manner: { ...USUAL_MANNER, care }, memory } as const;
-  let state: SweepState = open(opened(plan)).state;
+  let state: SweepState = openSweep(opened(plan)).state;
   for (let hold = 0; hold < 40 && state.phase.name === 'dialling'; hold++) {
     const { value } = state.phase.next;
     const outside = Math.max(low - value, value - high);

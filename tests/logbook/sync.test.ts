@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { USUAL_LIMITS } from '../../src/logbook/due.ts';
 import { EMPTY_LIBRARY, type Library } from '../../src/logbook/library.ts';
+import { ENGLISH_WRITTEN } from '../../src/hearing/languages/en/vocabulary.ts';
 import { lookUpTyped, finderOf } from '../../src/logbook/search/finder.ts';
 import { shelfOf } from '../../src/logbook/shelf.ts';
 import { ALL_BYTES, bytesOf, ITEM_BYTES, ownKeys, pack } from '../../src/logbook/sync/pack.ts';
@@ -55,7 +56,7 @@ describe('last values across computers', { timeout: 60_000 }, () => {
     });
     const { library, added, unread } = takeInCopies(EMPTY_LIBRARY, 'laptop', write({}, 'bench', bench));
     expect([added, unread]).toEqual([1, 0]);
-    expect(lookUpTyped(finderOf(library.kit, shelf(library)), 'velde 85')).toMatchObject([
+    expect(lookUpTyped(finderOf(ENGLISH_WRITTEN, library.kit, shelf(library)), 'velde 85')).toMatchObject([
       { value: 5, state: 'entered' },
     ]);
   });

@@ -14,7 +14,7 @@ import { createLibrary } from '../../src/panel/session/library.ts';
 import { settled } from '../../src/panel/session/settled.ts';
 import { createWritings } from '../../src/panel/session/writings.ts';
 import { answered, DONE } from '../../src/result.ts';
-import type { Attendant, EarState, Heard, LeftFor, Role, Session, SoundHeard, Trouble } from '../../src/panel/session/session.ts';
+import type { Attendant, EarState, Heard, LeftFor, Role, Session, SoundHeard, Mishap } from '../../src/panel/session/session.ts';
 import type { Microphone } from '../../src/platform/ear/asking.ts';
 import type { Deaf, RecognisedBy } from '../../src/voice/deaf.ts';
 import type { StoredBench } from '../../src/sweep/storedBench.ts';
@@ -24,7 +24,7 @@ import type { SweepEvent } from '../../src/sweep/event.ts';
 import type { Asked, Input } from '../../src/sweep/inputs.ts';
 import { meaning } from '../../src/sweep/meaning.ts';
 import { lookAgainAt, moveSwitch, RELEASED, type Contact } from '../../src/sweep/oneSwitch.ts';
-import { open } from '../../src/sweep/opening.ts';
+import { openSweep } from '../../src/sweep/opening.ts';
 import type { Plan, Subject } from '../../src/sweep/plan.ts';
 import { USUAL_SCALE } from '../../src/sweep/scale.ts';
 import type { SweepState } from '../../src/sweep/state.ts';
@@ -76,7 +76,7 @@ export class FakeSession implements Session {
   readonly settings = this.#library.settings;
   readonly plan = this.#library.plan;
   readonly backedUp = this.#library.backedUp;
-  readonly troubles = signal<readonly Trouble[]>([]);
+  readonly troubles = signal<readonly Mishap[]>([]);
   readonly announcement = signal('');
   readonly heard = signal<Heard | null>(null);
   readonly ear = signal<EarState>('off');
@@ -105,7 +105,7 @@ export class FakeSession implements Session {
 
   /** Opens a sweep on the plan. */
   open(): this {
-    this.#show(open({ did: 'opened', at: this.now.value, id: 'sweep', plan: this.#plan }).state);
+    this.#show(openSweep({ did: 'opened', at: this.now.value, id: 'sweep', plan: this.#plan }).state);
     return this;
   }
 

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { courseOf, lampAt, lampOf, practiceVerdict, untilChange, type LampCourse } from '../../src/practice/lamp.ts';
 import { seededRandom } from '../../src/practice/random.ts';
-import { open } from '../../src/sweep/opening.ts';
+import { openSweep } from '../../src/sweep/opening.ts';
 import { NO_MEMORY } from '../../src/sweep/memory.ts';
 import { USUAL_MANNER } from '../../src/sweep/usualManner.ts';
 import type { Plan } from '../../src/sweep/plan.ts';
@@ -92,7 +92,7 @@ describe('the lamp of a practice sweep', () => {
     start: steps(0),
     practice: { seed: 4 },
   };
-  const opened = open({ did: 'opened', at: moment(0), id: 's', plan }).state;
+  const opened = openSweep({ did: 'opened', at: moment(0), id: 's', plan }).state;
   const held = transition(opened, { did: 'began', at: moment(1000), value: steps(0), by: 'key' }).state;
 
   test('it plays from the half-press until the verdict', () => {
@@ -111,7 +111,7 @@ describe('the lamp of a practice sweep', () => {
   });
 
   test('real kit has no lamp', () => {
-    const real = open({ did: 'opened', at: moment(0), id: 's', plan: { ...plan, practice: null } }).state;
+    const real = openSweep({ did: 'opened', at: moment(0), id: 's', plan: { ...plan, practice: null } }).state;
     const under = transition(real, { did: 'began', at: moment(1000), value: steps(0), by: 'key' }).state;
     expect(lampOf(under)).toBeNull();
     expect(practiceVerdict({ ...plan, practice: null }, steps(0), 1)).toBeNull();

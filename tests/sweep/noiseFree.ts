@@ -1,6 +1,6 @@
 // An observer without noise: the values from `low` to `high` hold, one step outside the light is late, further out it
 // flickers, and from six steps it stays dark. Sweeps that begin alike share the work.
-import { open } from '../../src/sweep/opening.ts';
+import { openSweep } from '../../src/sweep/opening.ts';
 import type { Outcome } from '../../src/sweep/end/outcome.ts';
 import type { SweepEvent } from '../../src/sweep/event.ts';
 import type { Scale } from '../../src/sweep/scale.ts';
@@ -21,7 +21,7 @@ export function noiseFreeLight(low: number, high: number, value: number): Verdic
 /** A sweep machine for one scale: runs to both ends at standard care and gives the outcome, null when it never ends. */
 export function noiseFreeSweeps(scale: Scale): (low: number, high: number) => Outcome | null {
   const known = new Map<string, SweepState>();
-  const first = open(opened({ scale, arrows: 'absent' })).state;
+  const first = openSweep(opened({ scale, arrows: 'absent' })).state;
   return (low, high) => {
     let state = first;
     let key = '';

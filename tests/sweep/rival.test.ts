@@ -2,7 +2,7 @@
 // turning, it names that one beside the focus, and it says the same when it is repeated.
 import { expect, test } from 'vitest';
 import { currentPrompt } from '../../src/sweep/currentPrompt.ts';
-import { open } from '../../src/sweep/opening.ts';
+import { openSweep } from '../../src/sweep/opening.ts';
 import { USUAL_SCALE } from '../../src/sweep/scale.ts';
 import type { SweepState } from '../../src/sweep/state.ts';
 import type { Verdict } from '../../src/sweep/verdict.ts';
@@ -13,7 +13,7 @@ const LIGHT: Record<string, Verdict['light']> = { '+': 'steady', l: 'late', f: '
 
 /** Holds such as `-5f@27`: the value, the light and the second it began at. */
 function held(holds: string): SweepState {
-  const first = open(opened({ scale: USUAL_SCALE, arrows: 'absent' })).state;
+  const first = openSweep(opened({ scale: USUAL_SCALE, arrows: 'absent' })).state;
   return holds.split(' ').reduce((state, hold) => {
     const [, value, light, second] = /^(-?\d+)([+lfd])@(\d+)$/.exec(hold) ?? [];
     const began = Number(second);

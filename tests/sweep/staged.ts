@@ -1,7 +1,7 @@
 // Leads a sweep into each phase of the loop by real events, for tests that begin there.
 import { NO_MEMORY } from '../../src/sweep/memory.ts';
 import type { Opened, SweepEvent } from '../../src/sweep/event.ts';
-import { open } from '../../src/sweep/opening.ts';
+import { openSweep } from '../../src/sweep/opening.ts';
 import { USUAL_MANNER } from '../../src/sweep/usualManner.ts';
 import type { Plan, Subject } from '../../src/sweep/plan.ts';
 import type { Phase, SweepState } from '../../src/sweep/state.ts';
@@ -46,7 +46,7 @@ export const opened = (plan: Partial<Plan> = {}): Opened => ({
   plan: { ...PLAN, ...plan },
 });
 
-const dialling = (plan: Partial<Plan> = {}): SweepState => open(opened(plan)).state;
+const dialling = (plan: Partial<Plan> = {}): SweepState => openSweep(opened(plan)).state;
 
 export const after = (state: SweepState, ...events: readonly SweepEvent[]): SweepState =>
   events.reduce((before, event) => transition(before, event).state, state);

@@ -2,11 +2,12 @@
 import { describe, expect, test } from 'vitest';
 import { WORDS, type Word } from '../../src/sweep/inputs.ts';
 import { understood } from '../../src/sweep/understood.ts';
-import { match, type Match } from '../../src/voice/matching.ts';
+import { ENGLISH_WRITTEN } from '../../src/hearing/languages/en/vocabulary.ts';
+import { strictMatcherFor, type Match } from '../../src/voice/matching.ts';
 import { TAUGHT } from '../../src/voice/vocabulary/en.ts';
-import { ALSO } from '../../src/voice/vocabulary/heard.ts';
 import { inPhase } from '../sweep/staged.ts';
 
+const match = strictMatcherFor(ENGLISH_WRITTEN);
 const PHASES = ['dialling', 'holding', 'judging', 'offered', 'paused', 'checking', 'finished'] as const;
 const HOLDING = understood(inPhase('holding')).words;
 const PLAIN_HOLDING = understood(inPhase('holding', { arrows: 'absent' })).words;
@@ -16,7 +17,7 @@ const final = (allowed: readonly Word[], ...texts: string[]): Match => match(tex
 const interim = (allowed: readonly Word[], ...texts: string[]): Match => match(texts.map((text) => ({ text })), allowed, false);
 
 describe('the vocabulary', () => {
-  const phrases = (word: Word) => [TAUGHT[word], ...ALSO[word]];
+  const phrases = (word: Word) => [TAUGHT[word], ...ENGLISH_WRITTEN.words[word].also];
 
   test.each(PHASES)('in %s no phrase begins the phrase of another word, so that one may be taken early', (phase) => {
     for (const one of understood(inPhase(phase)).words) {

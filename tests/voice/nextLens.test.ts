@@ -1,7 +1,11 @@
 // Contract of a lens named by voice: what follows the word is its name, and the word alone names nothing.
 import { expect, test } from 'vitest';
-import { inFigures } from '../../src/logbook/search/numberWords.ts';
-import { asName, nameAfterNext } from '../../src/voice/nextLens.ts';
+import { ENGLISH_WRITTEN } from '../../src/hearing/languages/en/vocabulary.ts';
+import { numberWordsIn } from '../../src/logbook/search/numberWords.ts';
+import { asName, nameAfterNextIn } from '../../src/voice/nextLens.ts';
+
+const nameAfterNext = nameAfterNextIn(ENGLISH_WRITTEN.naming);
+const { inFigures } = numberWordsIn(ENGLISH_WRITTEN.numbers);
 
 test.each([
   ['next lens Corvid eighty-five', 'Corvid 85'],

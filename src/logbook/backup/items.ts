@@ -1,25 +1,26 @@
 // The logbook's lists in one shape, for everything that compares or joins whole logbooks: which items there are, when
 // each was last told, and what of it can never change.
-import type { KitList, Library, ListName, RecordList } from '../library.ts';
+import type { KitList } from '../../kit/change.ts';
+import type { Library, ListName, RecordList } from '../library.ts';
 import { canonical } from '../canonical.ts';
 
 
 export const KIT_LISTS = ['bodies', 'lenses', 'converters', 'situations'] as const satisfies readonly KitList[];
 export const RECORD_LISTS = ['records', 'byHand', 'entries', 'notes'] as const satisfies readonly RecordList[];
 
-export type KitItem = Library['kit'][KitList][number];
+export type AnyKitItem = Library['kit'][KitList][number];
 export type RecordItem = Library[RecordList][number];
 
-export const isRecord = (item: KitItem | RecordItem): item is RecordItem => !('changed' in item);
+export const isRecord = (item: AnyKitItem | RecordItem): item is RecordItem => !('changed' in item);
 
 /** When the changeable part was last set; 0 where it never was. */
-export function toldAt(item: KitItem | RecordItem): number {
+export function toldAt(item: AnyKitItem | RecordItem): number {
   if ('changed' in item) return item.changed;
   return 'conditions' in item ? (item.conditions?.told ?? 0) : 0;
 }
 
 /** The text of what can never change; of kit, all that can never change is its id. */
-export function coreOf(item: KitItem | RecordItem): string {
+export function coreOf(item: AnyKitItem | RecordItem): string {
   return isRecord(item) ? canonical({ ...item, conditions: null }) : item.id;
 }
 

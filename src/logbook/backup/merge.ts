@@ -4,7 +4,7 @@
 import type { Kit } from '../../kit/kit.ts';
 import type { Library } from '../library.ts';
 import { canonical, fingerprintOf } from '../canonical.ts';
-import { coreOf, isRecord, toldAt, type KitItem, type RecordItem } from './items.ts';
+import { coreOf, isRecord, toldAt, type AnyKitItem, type RecordItem } from './items.ts';
 
 export function merge(mine: Library, theirs: Library): Library {
   return {
@@ -25,13 +25,13 @@ export const mergeKit = (mine: Kit, theirs: Kit): Kit => ({
 });
 
 /** Both lists in one, in the order of the ids. */
-function join<Item extends KitItem | RecordItem>(mine: readonly Item[], theirs: readonly Item[]): Item[] {
+function join<Item extends AnyKitItem | RecordItem>(mine: readonly Item[], theirs: readonly Item[]): Item[] {
   const joined = new Map<string, Item>();
   for (const item of [...mine, ...theirs]) place(joined, item);
   return [...joined.values()].sort((a, b) => (a.id < b.id ? -1 : 1));
 }
 
-function place<Item extends KitItem | RecordItem>(joined: Map<string, Item>, item: Item): void {
+function place<Item extends AnyKitItem | RecordItem>(joined: Map<string, Item>, item: Item): void {
   const known = joined.get(item.id);
   if (!known) {
     joined.set(item.id, item);
@@ -51,7 +51,7 @@ function place<Item extends KitItem | RecordItem>(joined: Map<string, Item>, ite
  * The state told later; told at the same moment, the one whose text comes later, so that every computer picks the
  * same.
  */
-function laterOf<Item extends KitItem | RecordItem>(one: Item, other: Item): Item {
+function laterOf<Item extends AnyKitItem | RecordItem>(one: Item, other: Item): Item {
   const [first, second] = [toldAt(one), toldAt(other)];
   if (first !== second) return first > second ? one : other;
   return canonical(one) >= canonical(other) ? one : other;

@@ -9,7 +9,7 @@ import {
   RECORD_LISTS,
   titleOf,
   toldAt,
-  type KitItem,
+  type AnyKitItem,
   type RecordItem,
   type Title,
 } from './items.ts';
@@ -53,7 +53,7 @@ export function planRestore(mine: Library, theirs: Library, invalid: readonly Se
 export const restored = (mine: Library, theirs: Library, how: 'merge' | 'replace'): Library =>
   how === 'replace' ? theirs : merge(mine, theirs);
 
-function compare(here: KitItem | RecordItem | undefined, brought: KitItem | RecordItem): Compared {
+function compare(here: AnyKitItem | RecordItem | undefined, brought: AnyKitItem | RecordItem): Compared {
   if (!here) return 'new';
   if (canonical(here) === canonical(brought)) return 'same';
   const [mine, theirs] = [toldAt(here), toldAt(brought)];
@@ -61,12 +61,12 @@ function compare(here: KitItem | RecordItem | undefined, brought: KitItem | Reco
   return theirs > mine ? 'newer' : 'older';
 }
 
-type ListOf = { readonly list: ListName; readonly items: readonly (KitItem | RecordItem)[] };
+type ListOf = { readonly list: ListName; readonly items: readonly (AnyKitItem | RecordItem)[] };
 
 const listsOf = (library: Library): ListOf[] =>
   [...KIT_LISTS, ...RECORD_LISTS].map((list) => ({ list, items: itemsOf(library, list) }));
 
-function itemsOf(library: Library, list: ListName): readonly (KitItem | RecordItem)[] {
+function itemsOf(library: Library, list: ListName): readonly (AnyKitItem | RecordItem)[] {
   switch (list) {
     case 'records':
     case 'byHand':

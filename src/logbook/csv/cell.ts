@@ -13,16 +13,16 @@ import type { CellFault } from './fault.ts';
 const FORMULA = /^'*[\s\p{C}]*[=+\-@\uFF1D\uFF0B\uFF0D\uFF20]|^'*[\t\r\n]/u;
 
 export const writeText = (text: string): string => (FORMULA.test(text) ? `'${text}` : text);
-export const readText = (cell: string): string => (cell.startsWith("'") && FORMULA.test(cell) ? cell.slice(1) : cell);
+export const readCellText = (cell: string): string => (cell.startsWith("'") && FORMULA.test(cell) ? cell.slice(1) : cell);
 
 /** With a point; a plain number runs nowhere, so it keeps its minus. */
-export const writeNumber = (value: number): string => String(value);
+export const writeCellNumber = (value: number): string => String(value);
 
 const NUMBER = /^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;
 
 /** Reads a number with a point or a comma; a comma that could part thousands is refused. */
-export function readNumber(cell: string): Answer<number, CellFault> {
-  const text = readText(cell.trim()).trim().replace('\u2212', '-');
+export function readCellNumber(cell: string): Answer<number, CellFault> {
+  const text = readCellText(cell.trim()).trim().replace('\u2212', '-');
   const ambiguous = /^[+-]?\d{1,3}(,\d{3})+$/.test(text) && !/^[+-]?0,/.test(text);
   if (ambiguous) return cannot({ is: 'two numbers', cell, thousands: text.replaceAll(',', ''), decimal: text.replace(',', '.') });
   const number = /^[+-]?\d*,\d+$/.test(text) ? text.replace(',', '.') : text;
@@ -34,6 +34,6 @@ export const writeMoment = (at: Moment): string => isoOf(at);
 
 /** Reads year-month-day, with or without a time; forms that differ between countries are refused. */
 export function readMoment(cell: string): Answer<Moment, CellFault> {
-  const at = readIso(readText(cell.trim()));
+  const at = readIso(readCellText(cell.trim()));
   return at === null ? cannot({ is: 'no date', cell }) : answered(at);
 }

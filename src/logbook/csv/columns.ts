@@ -1,7 +1,7 @@
 // The columns of the results table: what heads each, under which other headings a person's own table may have it, and
 // how its fields are written and read.
 import { answered, cannot, type Answer } from '../../result.ts';
-import { readMoment, readNumber, readText, writeMoment, writeNumber, writeText } from './cell.ts';
+import { readMoment, readCellNumber, readCellText, writeMoment, writeCellNumber, writeText } from './cell.ts';
 import type { CellFault } from './fault.ts';
 import type { Row } from './row.ts';
 
@@ -26,14 +26,14 @@ const text = (key: TextKey, heading: string, also: readonly string[] = [], neede
   also,
   needed,
   write: (row) => writeText(row[key] ?? ''),
-  read: (cell) => answered(readText(cell)),
+  read: (cell) => answered(readCellText(cell)),
 });
 
 /** A name or a serial: blanks alone are none. */
 const named = (key: TextKey, heading: string, also: readonly string[] = [], needed = false): Column => ({
   ...text(key, heading, also, needed),
   read: (cell) => {
-    const read = readText(cell);
+    const read = readCellText(cell);
     return answered(read.trim() === '' ? null : read);
   },
 });
@@ -43,9 +43,9 @@ const number = (key: NumberKey, heading: string, also: readonly string[] = [], n
   heading,
   also,
   needed,
-  write: (row) => (row[key] === null ? '' : writeNumber(row[key])),
+  write: (row) => (row[key] === null ? '' : writeCellNumber(row[key])),
   read: (cell) => {
-    const read = readNumber(cell);
+    const read = readCellNumber(cell);
     return read.ok ? answered(read.value * times) : read;
   },
 });
@@ -58,7 +58,7 @@ function oneOf<Key extends TextKey>(key: Key, heading: string, options: readonly
     needed: false,
     write: (row) => row[key] ?? '',
     read: (cell) => {
-      const option = options.find((known) => known === readText(cell).trim().toLowerCase());
+      const option = options.find((known) => known === readCellText(cell).trim().toLowerCase());
       return option === undefined ? cannot({ is: 'none of these', cell, options }) : answered(option);
     },
   };

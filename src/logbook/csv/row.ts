@@ -37,7 +37,7 @@ export interface Row {
 }
 
 /** Every measurement and entry of the logbook, oldest first. */
-export function rowsOf(library: Library): Row[] {
+export function tableRowsOf(library: Library): Row[] {
   const situations = new Map(library.kit.situations.map((situation) => [situation.id, situation]));
   const place = placeIn(library.kit);
   return [...historiesOf(library)]

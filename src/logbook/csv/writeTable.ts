@@ -3,10 +3,10 @@
 import type { Library } from '../library.ts';
 import { COLUMNS } from './columns.ts';
 import { writeCsv } from './csv.ts';
-import { rowsOf, type Row } from './row.ts';
+import { tableRowsOf, type Row } from './row.ts';
 
 /** Begins with a byte order mark, without which common spreadsheets misread what is not plain English. */
-export const writeTable = (library: Library): string => `\uFEFF${writeRows(rowsOf(library))}`;
+export const writeTable = (library: Library): string => `\uFEFF${writeRows(tableRowsOf(library))}`;
 
 export const writeRows = (rows: readonly Row[]): string =>
   writeCsv([COLUMNS.map(({ heading }) => heading), ...rows.map((row) => COLUMNS.map(({ write }) => write(row)))]);

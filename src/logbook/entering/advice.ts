@@ -22,7 +22,7 @@ interface Uncounted {
 }
 
 /** One place in the body's memory, or two for a zoom. */
-export interface Place {
+export interface MemoryPlace {
   readonly converter: Converter | null;
   readonly evidence: readonly Evidence[];
   readonly uncounted: readonly Uncounted[];
@@ -37,7 +37,7 @@ export interface Place {
 export interface Advice {
   readonly body: Body;
   readonly lens: Lens;
-  readonly places: readonly Place[];
+  readonly places: readonly MemoryPlace[];
 }
 
 /** Null where body or lens are not in the kit. */
@@ -52,7 +52,7 @@ export function adviceOnEntering(pair: { readonly body: string; readonly lens: s
   return { body, lens, places };
 }
 
-function placeOf(body: Body, lens: Lens, converter: Converter | null, shelf: readonly Shelved[], weighing: Weighing): Place {
+function placeOf(body: Body, lens: Lens, converter: Converter | null, shelf: readonly Shelved[], weighing: Weighing): MemoryPlace {
   const sorted = shelf.toSorted((a, b) => a.subject.focalLength - b.subject.focalLength || a.subject.distance - b.subject.distance);
   const evidence = sorted.flatMap(({ measured }) => {
     const band = measured && bandOf(measured, body.scale);

@@ -5,14 +5,14 @@ import { usualDistance } from '../../kit/lengths.ts';
 import { answered, cannot, type Answer } from '../../result.ts';
 import { millimetres, type Millimetres } from '../../units.ts';
 
-export type Ends = 'both' | 'wide' | 'tele';
+export type ZoomEnds = 'both' | 'wide' | 'tele';
 
 export interface Wanted {
   readonly bodies: readonly string[];
   readonly lenses: readonly string[];
   /** Beside the bare lens. */
   readonly converters: readonly string[];
-  readonly ends: Ends;
+  readonly ends: ZoomEnds;
   /** Empty: fifty focal lengths each, those of lens and converter together. */
   readonly distances: readonly Millimetres[];
 }
@@ -49,7 +49,7 @@ export function situationsWanted(wanted: Wanted, kit: Pick<Kit, 'lenses' | 'conv
   );
 }
 
-function lengthsOf({ focal }: Lens, ends: Ends): Millimetres[] {
+function lengthsOf({ focal }: Lens, ends: ZoomEnds): Millimetres[] {
   if (!focal) return [];
   if (focal.from === focal.to) return [focal.from];
   return ends === 'both' ? [focal.from, focal.to] : [ends === 'wide' ? focal.from : focal.to];

@@ -1,17 +1,20 @@
 // Look-up over the logbook's list: by what is typed, letter by letter, and by what is said.
+import type { Vocabulary } from '../../hearing/languages/heardLanguage.ts';
 import { pairingsOf, type Kit } from '../../kit/kit.ts';
 import type { Shelved } from '../shelf.ts';
-import { digitsJoined, inFigures } from './numberWords.ts';
+import { askedWords, carriesNothing } from './asking.ts';
 import { find, indexOf, isKnown, type SearchIndex } from './searchIndex.ts';
 import { wordsIn } from './words.ts';
 
 export interface Finder {
+  /** In which questions are asked. */
+  readonly language: Vocabulary;
   readonly shelf: readonly Shelved[];
   readonly index: SearchIndex;
 }
 
 /** Prepares look-up for one state of the logbook; what is retired comes after what is in use. */
-export function finderOf(kit: Kit, shelf: readonly Shelved[]): Finder {
+export function finderOf(language: Vocabulary, kit: Kit, shelf: readonly Shelved[]): Finder {
   const pairing = pairingsOf(kit);
   const inUseFirst = [...shelf.filter(({ retired }) => !retired), ...shelf.filter(({ retired }) => retired)];
   const documents = inUseFirst.map(({ subject, situation }) => {
@@ -20,31 +23,19 @@ export function finderOf(kit: Kit, shelf: readonly Shelved[]): Finder {
     const lengths = [`${subject.focalLength}mm`, `${subject.distance / 1000}m`];
     return [subject.body, subject.lens, ...lengths, ...engraved.filter((text) => typeof text === 'string')];
   });
-  return { shelf: inUseFirst, index: indexOf(documents) };
+  return { language, shelf: inUseFirst, index: indexOf(documents) };
 }
 
 /** What fits the words typed so far, in any order, best first, then newest first. Nothing typed: all. */
 export const lookUpTyped = (finder: Finder, typed: string): Shelved[] => found(finder, wordsIn(typed));
-
-/** Words that carry nothing in a spoken question; a name may still hold them. */
-const FILLERS = new Set(
-  [
-    'look up find show me what is whats please value correction',
-    'the a an on of at with for my in to and',
-    'millimetre millimetres millimeter millimeters mm',
-  ].flatMap(wordsIn),
-);
-
-/** Is this a question in words rather than the beginnings of names? */
-export const isQuestion = (phrase: string): boolean => wordsIn(phrase.replace(/['’]/g, '')).some((word) => FILLERS.has(word));
 
 /**
  * What fits a spoken question such as "look up the eighty-five on the old body". Words the logbook does not know are
  * let pass.
  */
 export function lookUpSpoken(finder: Finder, phrase: string): Shelved[] {
-  const said = wordsIn(inFigures(digitsJoined(phrase.replace(/['’]/g, ''))));
-  const known = said.filter((word) => !FILLERS.has(word) && isKnown(finder.index, word));
+  const { language, index } = finder;
+  const known = askedWords(language, phrase).filter((word) => !carriesNothing(language, word) && isKnown(index, word));
   return known.length === 0 ? [] : closest(finder, known);
 }
 

@@ -1,110 +1,88 @@
 // Numbers as photographers say them, written in figures: "eighty-five", "one thirty-five", "one oh five", "twenty-four
-// seventy", "two hundred", "one point eight", and a letter with its number, "M one". English only.
-import { ONES, TENS } from '../../voice/vocabulary/en.ts';
+// seventy", "two hundred", "one point eight", and a letter with its number, "M one". What may be said is made of how the
+// language says a number.
+import type { SaidNumbers } from '../../hearing/languages/heardLanguage.ts';
+import { phrasesOf } from './numberPhrases.ts';
 
-const wordsOfOnes: readonly string[] = ONES;
-const wordsOfTens: readonly string[] = TENS;
-
-/** The text with every number word in figures; all other words as they were, parted by single blanks. */
-export function inFigures(text: string): string {
-  const words = text
-    .toLowerCase()
-    .split(/[\s-]+/)
-    .filter((word) => word !== '');
-  const written: string[] = [];
-  let at = 0;
-  while (at < words.length) {
-    const letter = /^[b-z]$/.test(words[at] ?? '') ? (words[at] ?? '') : '';
-    const number = letter === '' ? numberAt(words, at) : digitAt(words, at + 1);
-    written.push(number ? letter + withDecimals(words, number).text : (words[at] ?? ''));
-    at = number ? withDecimals(words, number).next : at + 1;
-  }
-  return written.join(' ');
+export interface NumberWords {
+  /** The text with every number word in figures; all other words as they were, parted by single blanks. */
+  inFigures(text: string): string;
+  /** Digits told one after another are one number: "eight five" is 85, and a serial number is as long as it is. */
+  digitsJoined(text: string): string;
 }
 
-const DIGIT = `(?:${wordsOfOnes.slice(0, 10).join('|')}|\\d)`;
-/** Not the end of "thirty five". */
-const DIGITS = new RegExp(`(?<!(?:${wordsOfTens.slice(2).join('|')})[\\s-]+)\\b${DIGIT}(?:\\s+${DIGIT})+\\b`, 'g');
-
-/** Digits told one after another are one number: "eight five" is 85, and a serial number is as long as it is. */
-export const digitsJoined = (text: string): string =>
-  text.toLowerCase().replace(DIGITS, (run) => run.replace(/[a-z]+/g, (word) => String(wordsOfOnes.indexOf(word))).replace(/\s+/g, ''));
-
-interface Read {
+interface Written {
   readonly text: string;
+  /** Where the next word stands. */
   readonly next: number;
 }
 
-function numberAt(words: readonly string[], at: number): Read | null {
-  const word = words[at] ?? '';
-  if (/^\d+$/.test(word)) return { text: word, next: at + 1 };
-  if (word === 'hundred') return hundreds(words, 1, at);
-  if (word === 'a' && words[at + 1] === 'hundred') return hundreds(words, 1, at + 1);
-  const tens = tensOf(word);
-  if (tens !== null) {
-    const ones = digitOf(words[at + 1]);
-    return ones === null || words[at + 2] === 'hundred' ? read(tens, at + 1) : read(tens + ones, at + 2);
+const FIGURES = /^\d+$/;
+
+export function numberWordsIn(numbers: SaidNumbers): NumberWords {
+  const { sizes, longest, hundred, digits, tens } = phrasesOf(numbers);
+  const digitOf = (word: string | undefined): string | null => {
+    if (word === undefined) return null;
+    const digit = FIGURES.test(word) ? word : digits.indexOf(word);
+    return digit === -1 ? null : String(digit);
+  };
+
+  /** The longest phrase that stands there; its last digit may count the hundreds of the next: "seventy two hundred". */
+  function phraseAt(words: readonly string[], at: number): Written | null {
+    const fitting: { size: number; next: number }[] = [];
+    for (let length = Math.min(longest, words.length - at); length > 0; length--) {
+      const size = sizes.get(words.slice(at, at + length).join(' '));
+      if (size !== undefined) fitting.push({ size, next: at + length });
+    }
+    const [first, second] = fitting;
+    const best = first && second && first.size < 100 && words[first.next] === hundred ? second : first;
+    return best ? { text: String(best.size), next: best.next } : null;
   }
-  const ones = wordsOfOnes.indexOf(word);
-  if (ones < 0) return null;
-  if (words[at + 1] === 'hundred') return hundreds(words, ones, at + 1);
-  return ones >= 1 && ones <= 9 ? afterDigit(words, ones, at) : read(ones, at + 1);
-}
 
-/** "One oh five", "one fifteen", "one thirty-five": the digit counts hundreds. */
-function afterDigit(words: readonly string[], digit: number, at: number): Read {
-  const next = words[at + 1] ?? '';
-  const last = digitOf(words[at + 2]);
-  if ((next === 'oh' || next === 'zero') && last !== null) return read(digit * 100 + last, at + 3);
-  const rest = twoFiguresAt(words, at + 1);
-  return rest ? read(digit * 100 + rest.value, rest.next) : read(digit, at + 1);
-}
-
-function hundreds(words: readonly string[], count: number, hundred: number): Read {
-  const from = words[hundred + 1] === 'and' ? hundred + 2 : hundred + 1;
-  const digit = digitOf(words[from]);
-  const rest = digit === null ? twoFiguresAt(words, from) : { value: digit, next: from + 1 };
-  return rest ? read(count * 100 + rest.value, rest.next) : read(count * 100, hundred + 1);
-}
-
-function twoFiguresAt(words: readonly string[], at: number): { value: number; next: number } | null {
-  const tens = tensOf(words[at] ?? '');
-  if (tens !== null) {
-    const ones = digitOf(words[at + 1]);
-    return ones === null ? { value: tens, next: at + 1 } : { value: tens + ones, next: at + 2 };
+  function letterAt(words: readonly string[], at: number): Written | null {
+    const word = words[at] ?? '';
+    const digit = numbers.letter.test(word) && words[at + 1] !== digits[0] ? digitOf(words[at + 1]) : null;
+    return digit === null ? null : { text: `${word}${Number(digit)}`, next: at + 2 };
   }
-  const teen = wordsOfOnes.indexOf(words[at] ?? '');
-  return teen >= 10 ? { value: teen, next: at + 1 } : null;
-}
 
-function digitAt(words: readonly string[], at: number): Read | null {
-  const digit = /^\d+$/.test(words[at] ?? '') ? Number(words[at]) : digitOf(words[at]);
-  return digit === null ? null : read(digit, at + 1);
-}
-
-/** "Point eight", after the whole part. */
-function withDecimals(words: readonly string[], whole: Read): Read {
-  if (words[whole.next] !== 'point') return whole;
-  let next = whole.next + 1;
-  let figures = '';
-  for (let word = words[next] ?? ''; ; word = words[next] ?? '') {
-    const figure = /^\d+$/.test(word) ? word : word === 'oh' || word === 'zero' ? '0' : digitOf(word);
-    if (figure === null) break;
-    figures += figure;
-    next++;
+  function numberAt(words: readonly string[], at: number): Written | null {
+    const word = words[at] ?? '';
+    return FIGURES.test(word) ? { text: word, next: at + 1 } : phraseAt(words, at);
   }
-  return figures === '' ? whole : { text: `${whole.text}.${figures}`, next };
-}
 
-const read = (value: number, next: number): Read => ({ text: String(value), next });
+  /** "Point eight", after the whole part. */
+  function withDecimals(words: readonly string[], whole: Written): Written {
+    if (words[whole.next] !== numbers.point) return whole;
+    let next = whole.next + 1;
+    let decimals = '';
+    for (let word = words[next]; word !== undefined; word = words[next]) {
+      const digit = numbers.zeros.includes(word) ? '0' : digitOf(word);
+      if (digit === null) break;
+      decimals += digit;
+      next++;
+    }
+    return decimals === '' ? whole : { text: `${whole.text}.${decimals}`, next };
+  }
 
-function tensOf(word: string): number | null {
-  const tens = wordsOfTens.indexOf(word);
-  return tens >= 2 ? 10 * tens : null;
-}
+  const digit = `(?:${digits.join('|')}|\\d)`;
+  /** Not the end of "thirty five". */
+  const run = new RegExp(`(?<!(?:${tens.join('|')})[\\s-]+)(?<![\\p{L}\\p{N}_])${digit}(?:\\s+${digit})+(?![\\p{L}\\p{N}_])`, 'gu');
 
-
-function digitOf(word: string | undefined): number | null {
-  const digit = wordsOfOnes.indexOf(word ?? '');
-  return digit >= 1 && digit <= 9 ? digit : null;
+  return {
+    inFigures(text) {
+      const words = text
+        .toLowerCase()
+        .split(/[\s-]+/)
+        .filter((word) => word !== '');
+      const written: string[] = [];
+      for (let at = 0; at < words.length; ) {
+        const number = letterAt(words, at) ?? numberAt(words, at);
+        const whole = number ? withDecimals(words, number) : { text: words[at] ?? '', next: at + 1 };
+        written.push(whole.text);
+        at = whole.next;
+      }
+      return written.join(' ');
+    },
+    digitsJoined: (text) => text.toLowerCase().replace(run, (said) => said.replace(/\p{L}+/gu, (word) => String(digits.indexOf(word))).replace(/\s+/g, '')),
+  };
 }

@@ -3,8 +3,8 @@ import { signal, type ReadonlySignal } from '@preact/signals';
 import { openMicrophone } from '../../platform/ear/microphone.ts';
 import { sample } from '../../platform/ear/samples.ts';
 import type { Takes } from '../../platform/takes.ts';
-import { Ear } from '../../voice/ownWords/ear.ts';
-import { forget } from '../../voice/ownWords/forgetting.ts';
+import { OwnWordsEar } from '../../voice/ownWords/ear.ts';
+import { withoutWord } from '../../voice/ownWords/forgetting.ts';
 import { withoutLearned } from '../../voice/ownWords/learning.ts';
 import { clearnessOf } from '../../voice/ownWords/noiseMeter.ts';
 import { recogniserOf, type Recogniser } from '../../voice/ownWords/recogniser.ts';
@@ -50,7 +50,7 @@ export function createCheck(store: Takes): Check {
   const heard = signal('');
   const teaching = signal<Teaching | null>(null);
   let rate = 0;
-  let ear: Ear | null = null;
+  let ear: OwnWordsEar | null = null;
   let recogniser: Recogniser | null = null;
   let lesson: Lesson | null = null;
   /** To be taught after the lesson under way. */
@@ -69,7 +69,7 @@ export function createCheck(store: Takes): Check {
   /** Compares with what is taught now. */
   function prepare(): void {
     recogniser = recogniserOf(takes.peek(), rate);
-    ear = new Ear(rate, recogniser);
+    ear = new OwnWordsEar(rate, recogniser);
   }
 
   function push(samples: Float32Array): void {
@@ -95,7 +95,7 @@ export function createCheck(store: Takes): Check {
   async function taught({ word, taken }: Lesson): Promise<void> {
     const rest = waiting;
     const last = rest.length === 0;
-    const kept = await change((now) => [...forget(now ?? [], word), ...taken], last && wasMany ? say.lesson.allTaught : say.lesson.taught(word), last);
+    const kept = await change((now) => [...withoutWord(now ?? [], word), ...taken], last && wasMany ? say.lesson.allTaught : say.lesson.taught(word), last);
     if (kept && !last) begin(rest);
   }
 

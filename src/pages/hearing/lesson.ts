@@ -1,7 +1,7 @@
 // Teaching one word: take after take until there are enough good ones. A take that would spoil more than it helps is said
 // to be one, with what to do, and is asked for again.
 import { clearnessOf } from '../../voice/ownWords/noiseMeter.ts';
-import { forget } from '../../voice/ownWords/forgetting.ts';
+import { withoutWord } from '../../voice/ownWords/forgetting.ts';
 import { recogniserOf } from '../../voice/ownWords/recogniser.ts';
 import { TakeRecording } from '../../voice/ownWords/recordTake.ts';
 import { takeOf, type Take } from '../../voice/ownWords/take.ts';
@@ -28,7 +28,7 @@ export class Lesson {
   constructor(word: string, rate: number, taught: readonly Take[]) {
     this.word = word;
     this.rate = rate;
-    this.others = forget(taught, word);
+    this.others = withoutWord(taught, word);
     this.recording = new TakeRecording(rate);
   }
 

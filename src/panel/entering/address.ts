@@ -2,12 +2,12 @@
 import type { Weighing } from '../../logbook/entering/oneValue.ts';
 
 /** A page that is asked for: a situation of the lens, and how its situations are weighed. */
-export interface Asked {
+export interface AskedPage {
   readonly situation: string;
   readonly weighing: Weighing;
 }
 
-export function writeAsked({ situation, weighing }: Asked): string {
+export function writeAsked({ situation, weighing }: AskedPage): string {
   const written = new URLSearchParams({ of: situation });
   if (weighing.by === 'use') {
     written.set('by', 'use');
@@ -17,7 +17,7 @@ export function writeAsked({ situation, weighing }: Asked): string {
 }
 
 /** What does not read as a weight is left out and counts as 1, as one that was never typed. */
-export function readAsked(hash: string): Asked {
+export function readAsked(hash: string): AskedPage {
   const read = new URLSearchParams(hash.replace(/^#/, ''));
   const situation = read.get('of') ?? '';
   if (read.get('by') !== 'use') return { situation, weighing: { by: 'worst share' } };

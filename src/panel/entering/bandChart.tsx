@@ -1,5 +1,5 @@
 // The bands and what would be entered, drawn. The table below says the same in figures.
-import type { Place } from '../../logbook/entering/advice.ts';
+import type { MemoryPlace } from '../../logbook/entering/advice.ts';
 import { words } from '../../words/catalogue.ts';
 import { Levels } from '../parts/levels.tsx';
 import { useWidth } from '../strip/useWidth.ts';
@@ -7,7 +7,7 @@ import { bandPlotOf } from './bandPlot.ts';
 
 const HALF = 6;
 
-export function BandChart({ place }: { readonly place: Place }) {
+export function BandChart({ place }: { readonly place: MemoryPlace }) {
   const { chart } = words('entering');
   const [element, width] = useWidth<HTMLDivElement>();
   const plot = bandPlotOf(place, width);

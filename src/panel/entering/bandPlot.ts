@@ -2,7 +2,7 @@
 // one focal length. Bands that would lie upon each other stand side by side.
 import type { Band } from '../../logbook/entering/band.ts';
 import { interpolated } from '../../logbook/entering/twoValues.ts';
-import type { Place } from '../../logbook/entering/advice.ts';
+import type { MemoryPlace } from '../../logbook/entering/advice.ts';
 import { writeSteps } from '../../sweep/scale.ts';
 import { words } from '../../words/catalogue.ts';
 import type { Level } from '../parts/levels.tsx';
@@ -32,7 +32,7 @@ const [LEFT, RIGHT, TOP, BOTTOM] = [34, 26, 10, 24];
 const BESIDE = 15;
 
 /** Null where nothing is to be entered yet. */
-export function bandPlotOf({ evidence, one, two }: Place, width: number): BandPlot | null {
+export function bandPlotOf({ evidence, one, two }: MemoryPlace, width: number): BandPlot | null {
   const bands = evidence.map(({ band }) => band);
   if (!one || bands.length === 0) return null;
   const lengths = new Set(bands.map(({ focalLength }) => focalLength));
@@ -62,7 +62,7 @@ export function bandPlotOf({ evidence, one, two }: Place, width: number): BandPl
   };
 }
 
-const fitsOf = ({ one, two }: Pick<Place, 'one' | 'two'>): [string, boolean][] =>
+const fitsOf = ({ one, two }: Pick<MemoryPlace, 'one' | 'two'>): [string, boolean][] =>
   two
     ? [...[...two.wide.fits, ...two.tele.fits].map(({ band, inside }): [string, boolean] => [band.id, inside]), ...two.middles.map(({ band, linear, logarithmic }): [string, boolean] => [band.id, linear.inside && logarithmic.inside])]
     : (one?.fits ?? []).map(({ band, inside }) => [band.id, inside]);
@@ -73,7 +73,7 @@ function scaleOf(from: number, to: number, width: number): (at: number) => numbe
   return (at) => (from === to ? (left + right) / 2 : left + (Math.log(at / from) / Math.log(to / from)) * (right - left));
 }
 
-function curve(two: NonNullable<Place['two']>, places: readonly number[], x: (at: number) => number, y: (value: number) => number, law: 'linear' | 'logarithmic'): string {
+function curve(two: NonNullable<MemoryPlace['two']>, places: readonly number[], x: (at: number) => number, y: (value: number) => number, law: 'linear' | 'logarithmic'): string {
   const [from, to] = [Math.min(...places), Math.max(...places)];
   const ends = [
     { focalLength: from, value: two.wide.value },

@@ -1,6 +1,6 @@
 // What to enter for a lens on a body, reached from one of its situations.
 import { useMemo, useState } from 'preact/hooks';
-import { adviceOnEntering, type Place } from '../../logbook/entering/advice.ts';
+import { adviceOnEntering, type MemoryPlace } from '../../logbook/entering/advice.ts';
 import type { Weighing } from '../../logbook/entering/oneValue.ts';
 import { words } from '../../words/catalogue.ts';
 import { EnterForm } from '../logbook/enterForm.tsx';
@@ -50,7 +50,7 @@ export function EnteringScreen({ id }: { readonly id: string }) {
   );
 }
 
-function EnterForms({ place: { one, two, evidence }, body }: { readonly place: Place; readonly body: Body }) {
+function EnterForms({ place: { one, two, evidence }, body }: { readonly place: MemoryPlace; readonly body: Body }) {
   const say = words('entering');
   const subjectOf = new Map(evidence.map(({ band, measured }) => [band.id, { subject: measured.subject, record: measured.id }]));
   const form = (title: string, { value, fits }: Choice) => (

@@ -1,5 +1,5 @@
 // What to enter in one place of the body's memory, with how it stands in every band: in the panel and on paper.
-import type { Place } from '../../logbook/entering/advice.ts';
+import type { MemoryPlace } from '../../logbook/entering/advice.ts';
 import type { Fit } from '../../logbook/entering/band.ts';
 import type { Choice } from '../../logbook/entering/oneValue.ts';
 import { throughConverter } from '../../logbook/entering/converter.ts';
@@ -10,7 +10,7 @@ import { words } from '../../words/catalogue.ts';
 import { BandChart } from './bandChart.tsx';
 
 interface Props {
-  readonly place: Place;
+  readonly place: MemoryPlace;
   readonly lens: Lens;
 }
 
@@ -51,7 +51,7 @@ export function PlaceView({ place, lens }: Props) {
   );
 }
 
-function Values({ place: { one, two, evidence } }: { readonly place: Place }) {
+function Values({ place: { one, two, evidence } }: { readonly place: MemoryPlace }) {
   const say = words('entering');
   if (two) {
     const end = ({ value, fits: [fit] }: Choice, named: (focalLength: number) => string) => (

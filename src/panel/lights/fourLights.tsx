@@ -1,12 +1,12 @@
 // The four lights, shown: a lamp that does what the camera's would, the course of the whole hold as a bar below it, its word
 // and key, and the press that tells it. Where nothing may move, the light's own shape stands in the lamp's place.
-import { FOUR_LIGHTS, litStretches, showingOf, type Shown } from '../../practice/fourLights.ts';
+import { FOUR_LIGHTS, litStretches, showingOf, type ShownLight } from '../../practice/fourLights.ts';
 import { capOf } from '../keys/keys.ts';
 import { LightShape } from '../strip/lightShape.tsx';
 import { PressShape } from '../sweep/pressShape.tsx';
 import { TAUGHT } from '../../voice/vocabulary/en.ts';
 import { words } from '../../words/catalogue.ts';
-import { TELLING } from './telling.ts';
+import { TOLD_BY } from './telling.ts';
 import { useShowing } from './useShowing.ts';
 
 /** `brief`: in a row, without the sentences. */
@@ -22,14 +22,14 @@ export function FourLights({ brief = false }: { readonly brief?: boolean }) {
 }
 
 interface One {
-  readonly light: Shown;
+  readonly light: ShownLight;
   /** Null: it stands still. */
   readonly lit: boolean | null;
   readonly brief: boolean;
 }
 
 function OneLight({ light, lit, brief }: One) {
-  const { word, press } = TELLING[light];
+  const { word, press } = TOLD_BY[light];
   const { does, when, after } = words('firstHold').lights;
   return (
     <li data-light={light}>

@@ -1,7 +1,7 @@
 // Plays the four lights in real time, all from one beginning: redraws at each change and at no other moment, and not at all
 // for a person who wants nothing to move.
 import { useEffect, useState } from 'preact/hooks';
-import { FOUR_LIGHTS, isLit, showingOf, untilNextChange, type Shown } from '../../practice/fourLights.ts';
+import { FOUR_LIGHTS, isLit, showingOf, untilNextChange, type ShownLight } from '../../practice/fourLights.ts';
 import { between, seconds } from '../../units.ts';
 import { useSession } from '../useSession.ts';
 
@@ -10,7 +10,7 @@ const STILL: `(${string})` = '(prefers-reduced-motion: reduce)';
 const COURSES = FOUR_LIGHTS.map(showingOf);
 
 /** Which lights are on; null where they are to stand still. */
-export function useShowing(): Readonly<Record<Shown, boolean>> | null {
+export function useShowing(): Readonly<Record<ShownLight, boolean>> | null {
   const { clock } = useSession();
   const [elapsed, setElapsed] = useState(seconds(0));
   const still = matchMedia(STILL).matches;

@@ -57,10 +57,10 @@ export function CircumstanceFields({ typed, onTyped, dated }: Props & { readonly
   );
 }
 
-export type Told = { readonly ok: true; readonly at: Moment; readonly conditions: Conditions } | { readonly ok: false; readonly sentence: string };
+export type ConditionsTold = { readonly ok: true; readonly at: Moment; readonly conditions: Conditions } | { readonly ok: false; readonly sentence: string };
 
 /** Today's date means now; another day, its noon, so that no zone makes it the day before. */
-export function circumstancesTold({ day, temperature, light, firmware, note }: Circumstances, now: Moment): Told {
+export function circumstancesTold({ day, temperature, light, firmware, note }: Circumstances, now: Moment): ConditionsTold {
   const { fault } = words('conditions');
   const noon = readIso(`${day.trim()}T12:00Z`);
   if (noon === null || noon > now + 86_400_000) return { ok: false, sentence: fault['no day'] };

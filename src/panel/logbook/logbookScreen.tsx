@@ -1,7 +1,9 @@
 // The logbook: type a few letters, and the last value of each situation that answers is there.
 import { useMemo, useState } from 'preact/hooks';
 import { backupReminder } from '../../logbook/backup/reminder.ts';
-import { finderOf, isQuestion, lookUpSpoken, lookUpTyped } from '../../logbook/search/finder.ts';
+import { ENGLISH_WRITTEN } from '../../hearing/languages/en/vocabulary.ts';
+import { isQuestion } from '../../logbook/search/asking.ts';
+import { finderOf, lookUpSpoken, lookUpTyped } from '../../logbook/search/finder.ts';
 import { narrow, type Shelved, type Show } from '../../logbook/shelf.ts';
 import { words } from '../../words/catalogue.ts';
 import { Heading } from '../parts/heading.tsx';
@@ -21,7 +23,7 @@ export function LogbookScreen() {
   const shelf = useShelf(temperatureTyped(filter.temperature));
   const kit = session.kit.value;
   const finder = useMemo(
-    () => finderOf(kit, narrow(shelf, filter.body || null, filter.show)),
+    () => finderOf(ENGLISH_WRITTEN, kit, narrow(shelf, filter.body || null, filter.show)),
     [kit, shelf, filter],
   );
   const found = useMemo(() => lookUp(finder, query), [finder, query]);
@@ -75,7 +77,7 @@ export function LogbookScreen() {
 /** What is typed may also be a dictated question, with words that carry nothing; any other word must be found. */
 function lookUp(finder: ReturnType<typeof finderOf>, query: string): Shelved[] {
   const typed = lookUpTyped(finder, query);
-  return typed.length > 0 || !isQuestion(query) ? typed : lookUpSpoken(finder, query);
+  return typed.length > 0 || !isQuestion(finder.language, query) ? typed : lookUpSpoken(finder, query);
 }
 
 function nothingFound(shelf: readonly Shelved[], query: string, show: Show): string {

@@ -1,7 +1,7 @@
 // A finished sweep once more, hold by hold, on the strip as it was.
 import { useId, useMemo, useState } from 'preact/hooks';
 import type { Journal } from '../../sweep/event.ts';
-import { stagesOf, type Stage } from '../../sweep/replayed.ts';
+import { stagesOf, type ReplayedStage } from '../../sweep/replayed.ts';
 import { Strip } from '../strip/strip.tsx';
 import { words } from '../../words/catalogue.ts';
 
@@ -47,7 +47,7 @@ function Stages({ journal }: { readonly journal: Journal }) {
   );
 }
 
-function happened({ is, state: { holds } }: Stage): string {
+function happened({ is, state: { holds } }: ReplayedStage): string {
   const say = words('record').replay;
   const last = holds.at(-1);
   switch (is) {
@@ -64,7 +64,7 @@ function happened({ is, state: { holds } }: Stage): string {
   }
 }
 
-function asked({ state: { phase } }: Stage): string {
+function asked({ state: { phase } }: ReplayedStage): string {
   const say = words('record').replay;
   switch (phase.name) {
     case 'finished':

@@ -13,7 +13,7 @@ import { BodyWarnings } from '../kit/bodyWarnings.tsx';
 import { EnterForm } from '../logbook/enterForm.tsx';
 import { Heading } from '../parts/heading.tsx';
 import { late } from '../parts/late.tsx';
-import { Troubles } from '../parts/troubles.tsx';
+import { MishapList } from '../parts/troubles.tsx';
 import { isPlanned } from '../plan/isPlanned.ts';
 import { markOf } from '../session/ending.ts';
 import { useTell } from '../sweep/useTell.ts';
@@ -46,7 +46,7 @@ export function OutcomeScreen({ sweep, outcome }: Props) {
     <>
       <Heading>{lens}</Heading>
       <p class="muted small">{details}</p>
-      <Troubles />
+      <MishapList />
       {isPlaceable ? <Placed sweep={sweep} outcome={outcome} /> : <Whole sweep={sweep} outcome={outcome} />}
     </>
   );

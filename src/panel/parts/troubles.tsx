@@ -2,7 +2,7 @@
 import { firstWords } from '../../words/first.ts';
 import { useSession } from '../useSession.ts';
 
-export function Troubles() {
+export function MishapList() {
   const session = useSession();
   return (
     <>

@@ -5,7 +5,7 @@ import type { SweepState } from '../../sweep/state.ts';
 import { words } from '../../words/catalogue.ts';
 import { useLamp } from './useLamp.ts';
 
-export function Finder({ sweep }: { readonly sweep: SweepState }) {
+export function Viewfinder({ sweep }: { readonly sweep: SweepState }) {
   const course = useMemo(() => lampOf(sweep), [sweep]);
   return <FinderView {...useLamp(course, sweep.phase)} withArrows={sweep.plan.arrows !== 'absent'} />;
 }

@@ -10,7 +10,7 @@ import { words } from '../../words/catalogue.ts';
 import type { InWords } from '../../words/inWords.ts';
 import type { Settings } from '../../settings.ts';
 import type { Ports } from './ports.ts';
-import type { Troubles } from './troubles.ts';
+import type { Mishaps } from './troubles.ts';
 
 /** Without written words the screen shows it in a place of its own, and the latest prompt stands. */
 type Said = Pick<InWords, 'spoken'> & Partial<InWords>;
@@ -45,7 +45,7 @@ export interface CarrierOwner {
 
 export type CarrierWorld = Pick<Ports, 'alarms' | 'tones' | 'speech' | 'now'> & {
   readonly settings: ReadonlySignal<Settings>;
-  readonly troubles: Troubles;
+  readonly troubles: Mishaps;
   readonly deafen: () => () => void;
 };
 

@@ -6,9 +6,9 @@ import { between, type Moment } from '../../units.ts';
 import { words } from '../../words/catalogue.ts';
 import type { Keeper } from './keeper.ts';
 import type { Ports } from './ports.ts';
-import type { Troubles } from './troubles.ts';
+import type { Mishaps } from './troubles.ts';
 
-export type CopyWorld = Pick<Ports, 'store' | 'snapshots' | 'now'> & { readonly keeper: Keeper; readonly troubles: Troubles };
+export type CopyWorld = Pick<Ports, 'store' | 'snapshots' | 'now'> & { readonly keeper: Keeper; readonly troubles: Mishaps };
 
 const DAY = 24 * 60 * 60;
 

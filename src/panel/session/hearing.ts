@@ -9,7 +9,7 @@ import type { Live } from './live.ts';
 import type { Ports } from './ports.ts';
 import type { Attendant, EarState } from './session.ts';
 import type { Told } from './told.ts';
-import type { Troubles } from './troubles.ts';
+import type { Mishaps } from './troubles.ts';
 
 export interface Hearing {
   readonly state: ReadonlySignal<EarState>;
@@ -25,7 +25,7 @@ export interface Hearing {
   contact(move: 'down' | 'up'): boolean;
 }
 
-export function createHearing(ports: Pick<Ports, 'ear' | 'takes' | 'now'>, troubles: Troubles): Hearing {
+export function createHearing(ports: Pick<Ports, 'ear' | 'takes' | 'now'>, troubles: Mishaps): Hearing {
   const state = signal<EarState>('off');
   const deaf = signal<Deaf | null>(null);
   let listener: Listener | null = null;

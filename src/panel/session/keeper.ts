@@ -3,7 +3,7 @@
 import type { Store } from '../../platform/storage.ts';
 import { answered } from '../../result.ts';
 import { words } from '../../words/catalogue.ts';
-import type { Troubles } from './troubles.ts';
+import type { Mishaps } from './troubles.ts';
 
 export interface Keeper {
   /** Ends when the entries are on disk, or when it is known and told that they are not yet. `undefined` removes. */
@@ -17,7 +17,7 @@ export interface Keeper {
 const TRY_AGAIN_AFTER = 5000;
 const TROUBLE = 'storage';
 
-export function createKeeper(store: Store, troubles: Troubles): Keeper {
+export function createKeeper(store: Store, troubles: Mishaps): Keeper {
   const waiting = new Map<string, unknown>();
   let turn = Promise.resolve();
   let retry: ReturnType<typeof setTimeout> | undefined;

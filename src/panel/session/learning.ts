@@ -8,13 +8,13 @@ import { became, confirmed, withLearned, type Said } from '../../voice/ownWords/
 import type { Take } from '../../voice/ownWords/take.ts';
 import { words } from '../../words/catalogue.ts';
 import type { Ports } from './ports.ts';
-import type { Troubles } from './troubles.ts';
+import type { Mishaps } from './troubles.ts';
 
 interface World {
   readonly takes: Ports['takes'];
   readonly sweep: ReadonlySignal<SweepState | null>;
   readonly settings: ReadonlySignal<Settings>;
-  readonly troubles: Troubles;
+  readonly troubles: Mishaps;
 }
 
 const TROUBLE = 'learning';

@@ -4,18 +4,16 @@ import { computed, effect, signal, type ReadonlySignal, type Signal } from '@pre
 import type { Deaf, RecognisedBy } from '../../voice/deaf.ts';
 import type { Ear } from '../../platform/ear/ear.ts';
 import type { EarOwner } from '../../platform/ear/owner.ts';
+import { ENGLISH } from '../../hearing/languages/en/english.ts';
 import type { Settings } from '../../settings.ts';
 import type { SweepEvent } from '../../sweep/event.ts';
 import type { Word } from '../../sweep/inputs.ts';
 import { heeded } from '../../sweep/heeded.ts';
 import { understood } from '../../sweep/understood.ts';
 import { decide, type Decision, type Question } from '../../voice/askBack.ts';
-import type { Candidate } from '../../voice/matching.ts';
-import { englishLanguage } from '../../voice/phonetic/language.ts';
-import { asName, nameAfterNext } from '../../voice/nextLens.ts';
-import { lookUpIn } from '../../voice/phonetic/lookUp.ts';
+import type { Guess } from '../../voice/matching.ts';
+import { asName, nameAfterNextIn } from '../../voice/nextLens.ts';
 import { matcherFor } from '../../voice/phonetic/match.ts';
-import { LANGUAGE } from '../../voice/vocabulary/en.ts';
 import { spokenWordsFor } from '../../voice/wordsNow.ts';
 import { firstWords } from '../../words/first.ts';
 import { words } from '../../words/catalogue.ts';
@@ -28,7 +26,7 @@ import type { Live } from './live.ts';
 import type { Ports } from './ports.ts';
 import type { Attendant, EarState } from './session.ts';
 import type { Told } from './told.ts';
-import type { Troubles } from './troubles.ts';
+import type { Mishaps } from './troubles.ts';
 
 export interface Listener {
   deafen(): () => void;
@@ -40,7 +38,7 @@ interface World {
   readonly ear: (owner: EarOwner) => Ear;
   readonly takes: Ports['takes'];
   readonly now: Ports['now'];
-  readonly troubles: Troubles;
+  readonly troubles: Mishaps;
   readonly live: Live;
   readonly library: LibraryStore;
   readonly told: Told;
@@ -67,9 +65,9 @@ export function createListener(world: World): Listener {
   const { ear: createEar, takes, troubles, now, live, library, told, attending, voice, state, deaf, onNextLens } = world;
   const { sweep, carrier, note } = live;
   const heardBy = signal<EarState>('off');
-  const language = englishLanguage();
-  const matcher = matcherFor(language);
-  const questionIn = lookUpIn(language);
+  const language = ENGLISH;
+  const { match, questionIn } = matcherFor(language);
+  const nameAfterNext = nameAfterNextIn(language.naming);
   const gate = createGate();
   const learning = createLearning({ takes, sweep, settings: library.settings, troubles });
   const isByPress = computed(() => voice.value?.open === 'pressed');
@@ -90,8 +88,8 @@ export function createListener(world: World): Listener {
   const namesNow = (): readonly string[] => library.kit.peek().lenses.map(({ name }) => name);
 
   const ear = createEar({
-    language: LANGUAGE,
-    wordsNow: () => spokenWordsFor(wordsNow(), mayAsk() ? namesNow() : null),
+    language,
+    wordsNow: () => spokenWordsFor(language, wordsNow(), mayAsk() ? namesNow() : null),
     namesNow,
     onState: (next) => {
       heardBy.value = next;
@@ -110,12 +108,12 @@ export function createListener(world: World): Listener {
     carrier.sayBeside(why ? deafSaid[why] : hearsAgain);
   }
 
-  function heard(candidates: readonly Candidate[], final: boolean): boolean {
+  function heard(candidates: readonly Guess[], final: boolean): boolean {
     const standing = sweep.peek();
     const words = wordsNow();
     if (words.length === 0) return false;
     const { min, max } = standing?.plan.scale ?? { min: 0, max: 0 };
-    const found = matcher.match(candidates, words, final, Math.max(Math.abs(min), Math.abs(max)));
+    const found = match(candidates, words, final, Math.max(Math.abs(min), Math.abs(max)));
     if (found.is === 'ignored' && !final) return false;
     const asked = found.is === 'ignored' && mayAsk() ? questionToLogbook(candidates) : null;
     if (asked !== null) {
@@ -142,16 +140,16 @@ export function createListener(world: World): Listener {
   }
 
   /** What the logbook is asked; null when it is not. */
-  function questionToLogbook(candidates: readonly Candidate[]): string | null {
+  function questionToLogbook(candidates: readonly Guess[]): string | null {
     return candidates.map(({ text }) => questionIn(text)).find((one) => one !== null && one !== '') ?? null;
   }
 
-  const nameIn = (candidates: readonly Candidate[]): string | null => candidates.map(({ text }) => nameAfterNext(text)).find((one) => one !== null) ?? null;
+  const nameIn = (candidates: readonly Guess[]): string | null => candidates.map(({ text }) => nameAfterNext(text)).find((one) => one !== null) ?? null;
 
   /** The lens that was named begins with its number in figures. */
   function nextLens(said: string): void {
     void import('../../logbook/search/numberWords.ts').then(
-      ({ inFigures }) => onNextLens(asName(inFigures(said))),
+      ({ numberWordsIn }) => onNextLens(asName(numberWordsIn(language.numbers).inFigures(said))),
       () => troubles.add('ear', firstWords.unread),
     );
   }
@@ -199,7 +197,7 @@ export function createListener(world: World): Listener {
   return { deafen: ear.deafen, again: ear.again, contact: (move) => isByPress.peek() && gate.contact(move) };
 }
 
-const kept = (candidates: readonly Candidate[]): string[] =>
+const kept = (candidates: readonly Guess[]): string[] =>
   candidates.slice(0, GUESSES_KEPT).map(({ text }) => {
     const words = text.split(/\s+/);
     return words.length <= WORDS_KEPT ? text : `${words.length} words`;

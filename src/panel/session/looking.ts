@@ -1,4 +1,5 @@
 // What the logbook says to a spoken question: the best answer for the ear, and the others beside it for the eye.
+import { ENGLISH_WRITTEN } from '../../hearing/languages/en/vocabulary.ts';
 import { USUAL_LIMITS } from '../../logbook/due.ts';
 import { finderOf, lookUpSpoken } from '../../logbook/search/finder.ts';
 import { shelfOf } from '../../logbook/shelf.ts';
@@ -14,7 +15,7 @@ const SHOWN = 4;
 export async function lookedUp(library: LibraryStore, question: string, at: Moment): Promise<InWords> {
   await readWords('lookUp');
   const logbook = libraryIn(library);
-  const finder = finderOf(logbook.kit, shelfOf(logbook, { at, temperature: null }, USUAL_LIMITS));
+  const finder = finderOf(ENGLISH_WRITTEN, logbook.kit, shelfOf(logbook, { at, temperature: null }, USUAL_LIMITS));
   const found = lookUpSpoken(finder, question).slice(0, SHOWN);
   const say = words('lookUp');
   return { spoken: say.answer(found), written: say.listed(found) };

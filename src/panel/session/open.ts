@@ -2,7 +2,7 @@
 import { createAlarms } from '../../platform/alarm.ts';
 import { newId, newSeed } from '../../platform/chance.ts';
 import { now } from '../../platform/clock.ts';
-import { recogniserOf } from '../../platform/ear/available.ts';
+import { browserRecogniser } from '../../platform/ear/available.ts';
 import { createOwnership } from '../../platform/ownership.ts';
 import { createSpeech } from '../../platform/speech.ts';
 import { store } from '../../platform/storage.ts';
@@ -27,7 +27,7 @@ export const openSession = (): Session =>
     microphone: async () => (await import('../../platform/ear/asking.ts')).microphoneFor(LANGUAGE),
     route: async () => (await import('../../platform/aloud.ts')).createSoundRoute(),
     takes: async () => (await import('../../platform/takes.ts')).takes,
-    browserRecognises: recogniserOf() !== null,
+    browserRecognises: browserRecogniser() !== null,
     now,
     newId,
     newSeed,

@@ -1,6 +1,6 @@
 // From what a sweep is to be about to the plan it opens with: the kit as it stands, what the logbook remembers of it, and
 // the value the body is set to.
-import { subjectOf } from '../../kit/kit.ts';
+import { subjectIn } from '../../kit/kit.ts';
 import { byTime } from '../../logbook/history.ts';
 import { memoryFor } from '../../logbook/memory.ts';
 import { shiftInside } from '../../practice/cameras.ts';
@@ -57,7 +57,7 @@ export function planFor(wanted: Beginning, known: Known, newSeed: () => number, 
   const start = beginning.start ?? startFor(body.scale, entered);
   if (!isOnScale(body.scale, start)) return failed(words('session').unplanned['value off the scale']);
   return got({
-    subject: subjectOf(kit, situation),
+    subject: subjectIn(kit, situation),
     scale: body.scale,
     arrows: body.arrows,
     manner: { ...manner, care: beginning.care ?? manner.care },

@@ -156,7 +156,7 @@ export function createRunner(world: RunnerWorld, logbook: Logbook): Runner {
     },
     begin(plan) {
       const opened: Opened = { did: 'opened', at: now(), id: world.newId(), plan };
-      const step = engine().open(opened);
+      const step = engine().openSweep(opened);
       running = true;
       journal = [];
       sweep.value = step.state;

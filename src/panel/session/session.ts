@@ -40,7 +40,7 @@ export type { EarState };
 export type { SoundHeard };
 
 /** Something that went wrong, in one sentence that says what to do; `remedy` does it. */
-export interface Trouble {
+export interface Mishap {
   readonly id: string;
   readonly sentence: string;
   readonly remedy: { readonly label: string; readonly run: () => void } | null;
@@ -154,7 +154,7 @@ export interface Session {
   readonly plan: ReadonlySignal<JobPlan | null>;
   /** When the newest backup file was written; null when none was. */
   readonly backedUp: ReadonlySignal<Moment | null>;
-  readonly troubles: ReadonlySignal<readonly Trouble[]>;
+  readonly troubles: ReadonlySignal<readonly Mishap[]>;
   /** The latest prompt in words, for the screen and for aria-live; empty before the first. */
   readonly announcement: ReadonlySignal<string>;
   readonly heard: ReadonlySignal<Heard | null>;

@@ -14,9 +14,9 @@ import { words } from '../../words/catalogue.ts';
 import type { Overtaken } from '../../words/sessionWords.ts';
 import type { LibraryStore } from './library.ts';
 import type { Ports } from './ports.ts';
-import type { Troubles } from './troubles.ts';
+import type { Mishaps } from './troubles.ts';
 
-export type SyncWorld = Pick<Ports, 'synced' | 'now'> & { readonly library: LibraryStore; readonly troubles: Troubles };
+export type SyncWorld = Pick<Ports, 'synced' | 'now'> & { readonly library: LibraryStore; readonly troubles: Mishaps };
 
 /** At most two writes each time: far below the 120 a minute that a browser allows, also with several windows open. */
 const QUIET = 5000;

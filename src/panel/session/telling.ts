@@ -1,7 +1,7 @@
 // Puts what was told of a sweep into the kit, part by part: a body and a lens by their names, the lengths as they fit. A name
 // the kit knows means that piece; a new name goes to the piece that only stood in, or else to a new one.
 import * as v from 'valibot';
-import { Distance, FocalLength, subjectOf, type Body, type Kit, type Lens } from '../../kit/kit.ts';
+import { Distance, FocalLength, subjectIn, type Body, type Kit, type Lens } from '../../kit/kit.ts';
 import { distanceOf, isSameName, onlyFocal, pieceOf } from '../../kit/told.ts';
 import { focalInName } from '../../kit/focalInName.ts';
 import type { Piece, Plan, Subject, Unnamed } from '../../sweep/plan.ts';
@@ -11,7 +11,7 @@ import type { KitForms } from './kitForms.ts';
 import type { Called, Described, Description, Saved } from './session.ts';
 
 /** What was told so far, and what of it the kit could not take. */
-export interface Taken {
+export interface PartsTaken {
   readonly parts: Unnamed;
   readonly described: Described;
 }
@@ -24,9 +24,9 @@ const faulty = (of: keyof Description | null, sentence: string): Described => ({
 const sentenceFor = (issues: readonly v.BaseIssue<unknown>[]): string => faultsIn(issues)[0]?.sentence ?? '';
 
 /** Takes the parts one after another and stops at the first that does not fit; what was taken before it stays. */
-export function takeIn(before: Unnamed, told: Description, scale: Pick<Plan, 'scale' | 'arrows'>, desk: KitDesk): Taken {
+export function takeIn(before: Unnamed, told: Description, scale: Pick<Plan, 'scale' | 'arrows'>, desk: KitDesk): PartsTaken {
   let parts = before;
-  const refused = (of: keyof Description, saved: Saved): Taken => ({
+  const refused = (of: keyof Description, saved: Saved): PartsTaken => ({
     parts,
     described: faulty(of, saved.ok ? '' : (saved.faults[0]?.sentence ?? '')),
   });
@@ -67,7 +67,7 @@ export function subjectOfParts(parts: Unnamed, desk: KitDesk): Subject | null {
   if (!body || !lens || focalLength === null || distance === null) return null;
   const saved = desk.saveSituation({ body: body.id, lens: lens.id, converter: converter?.id ?? null, focalLength, distance });
   const situation = saved.ok && desk.kit().situations.find(({ id }) => id === saved.id);
-  return situation ? subjectOf(desk.kit(), situation) : null;
+  return situation ? subjectIn(desk.kit(), situation) : null;
 }
 
 function bodyCalled(called: Called, before: Piece | null, { scale, arrows }: Pick<Plan, 'scale' | 'arrows'>, desk: KitDesk): Saved {

@@ -1,22 +1,22 @@
 // What went wrong, as a list for the screen: one entry a kind, so that a fault that comes again is told once, and one that
 // the person has put away stays away until it has been mended or changes.
 import { signal, type ReadonlySignal } from '@preact/signals';
-import type { Trouble } from './session.ts';
+import type { Mishap } from './session.ts';
 
-export interface Troubles {
-  readonly list: ReadonlySignal<readonly Trouble[]>;
-  add(id: string, sentence: string, remedy?: Trouble['remedy']): void;
+export interface Mishaps {
+  readonly list: ReadonlySignal<readonly Mishap[]>;
+  add(id: string, sentence: string, remedy?: Mishap['remedy']): void;
   /** It is mended. */
   clear(id: string): void;
   /** The person has read it. */
   dismiss(id: string): void;
 }
 
-export function createTroubles(): Troubles {
-  const list = signal<readonly Trouble[]>([]);
+export function createTroubles(): Mishaps {
+  const list = signal<readonly Mishap[]>([]);
   const dismissed = new Map<string, string>();
 
-  const shown = (id: string): Trouble | undefined => list.value.find((trouble) => trouble.id === id);
+  const shown = (id: string): Mishap | undefined => list.value.find((trouble) => trouble.id === id);
   const drop = (id: string): void => {
     if (shown(id)) list.value = list.value.filter((trouble) => trouble.id !== id);
   };

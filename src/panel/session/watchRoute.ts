@@ -6,13 +6,13 @@ import type { SweepState } from '../../sweep/state.ts';
 import { firstWords } from '../../words/first.ts';
 import type { Ports } from './ports.ts';
 import type { Role } from './session.ts';
-import type { Troubles } from './troubles.ts';
+import type { Mishaps } from './troubles.ts';
 
 interface World extends Pick<Ports, 'route'> {
   readonly sweep: ReadonlySignal<SweepState | null>;
   readonly role: ReadonlySignal<Role>;
   readonly settings: ReadonlySignal<Settings>;
-  readonly troubles: Troubles;
+  readonly troubles: Mishaps;
 }
 
 const RESTING: ReadonlySet<string | undefined> = new Set([undefined, 'paused', 'finished']);

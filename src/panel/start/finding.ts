@@ -1,5 +1,7 @@
 // Look-up on the start screen: the situations of the logbook that what is typed may mean.
-import { finderOf, isQuestion, lookUpSpoken, lookUpTyped, type Finder } from '../../logbook/search/finder.ts';
+import { ENGLISH_WRITTEN } from '../../hearing/languages/en/vocabulary.ts';
+import { isQuestion } from '../../logbook/search/asking.ts';
+import { finderOf, lookUpSpoken, lookUpTyped, type Finder } from '../../logbook/search/finder.ts';
 import { shelfOf, type Shelved } from '../../logbook/shelf.ts';
 import { USUAL_LIMITS } from '../../logbook/due.ts';
 import { libraryOf } from '../../logbook/storedLibrary.ts';
@@ -12,13 +14,13 @@ type Known = Pick<Contents, 'kit' | 'records' | 'byHand' | 'entries'>;
 export function finderIn(known: Known, at: Moment): Finder {
   const library = libraryOf({ ...known, notes: [] });
   const shelf = shelfOf(library, { at, temperature: null }, USUAL_LIMITS);
-  return finderOf(library.kit, shelf.filter(({ situation, retired }) => situation !== null && !retired));
+  return finderOf(ENGLISH_WRITTEN, library.kit, shelf.filter(({ situation, retired }) => situation !== null && !retired));
 }
 
 export function lookUp(finder: Finder, query: string): readonly Shelved[] {
   if (query.trim() === '') return [];
   const typed = lookUpTyped(finder, query);
-  return typed.length > 0 || !isQuestion(query) ? typed : lookUpSpoken(finder, query);
+  return typed.length > 0 || !isQuestion(finder.language, query) ? typed : lookUpSpoken(finder, query);
 }
 
 /** What the logbook says of it, to be heard. */

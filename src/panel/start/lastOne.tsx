@@ -1,6 +1,6 @@
 // The lens that Start measures where nothing is typed: the last one, or the one that was looked up, with its last value.
 import type { Shelved } from '../../logbook/shelf.ts';
-import { subjectOf } from '../../kit/kit.ts';
+import { subjectIn } from '../../kit/kit.ts';
 import { writeSteps } from '../../sweep/scale.ts';
 import { words } from '../../words/catalogue.ts';
 import { useSession } from '../useSession.ts';
@@ -17,7 +17,7 @@ export function LastOne({ situation, standing, picked }: Props) {
   const kit = useSession().kit.value;
   const known = kit.situations.find(({ id }) => id === situation);
   if (!known) return null;
-  const { lens, details } = subjectInWords(subjectOf(kit, known));
+  const { lens, details } = subjectInWords(subjectIn(kit, known));
   return (
     <section class="last" aria-label={picked ? words('start').last.picked : words('start').last.label}>
       {standing && standing.value !== null && <span class="found" data-found="band">{writeSteps(standing.value)}</span>}

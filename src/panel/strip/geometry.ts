@@ -2,7 +2,7 @@
 // value the marks of its holds. All arithmetic of the drawing is here; the component only writes it down as SVG.
 import { valuesOf, writeSteps, type Scale } from '../../sweep/scale.ts';
 import type { Steps } from '../../units.ts';
-import { drawn, rowsOf, type DrawnMark, type MarkedHold } from './marks.ts';
+import { drawnMark, rowsOf, type DrawnMark, type MarkedHold } from './marks.ts';
 import { windowOf, type Window } from './window.ts';
 
 export interface StripMatter {
@@ -34,10 +34,10 @@ export interface StripLayout {
   readonly cursor: (Label & { readonly left: number; readonly width: number }) | null;
   readonly band: { readonly left: number; readonly width: number } | null;
   /** The whole scale as a thin line, while only a part of it is shown. */
-  readonly locator: Locator | null;
+  readonly locator: LocatorLine | null;
 }
 
-export interface Locator {
+export interface LocatorLine {
   readonly y: number;
   readonly left: number;
   readonly right: number;
@@ -84,7 +84,7 @@ export function layOut(matter: StripMatter, width: number): StripLayout {
     })),
     labels: labelsOf(window, scale, stride, xOf, cursor),
     hill: hillOf(matter, window, xOf),
-    marks: placed.map((mark) => drawn(mark, firstRow + mark.row * rowHeight, markSize)),
+    marks: placed.map((mark) => drawnMark(mark, firstRow + mark.row * rowHeight, markSize)),
     cursor,
     band: band && bandAt(band, window, xOf, cell),
     locator: window.whole ? null : locatorOf(matter, window, width, inset, marksEnd + LOCATOR / 2),
@@ -133,7 +133,7 @@ function hillOf({ profile, scale }: StripMatter, window: Window, xOf: (value: nu
   return `M${round(xOf(window.from))} ${HILL}${line.join('')}L${round(xOf(window.to))} ${HILL}`;
 }
 
-function locatorOf({ scale, holds }: StripMatter, window: Window, width: number, inset: number, y: number): Locator {
+function locatorOf({ scale, holds }: StripMatter, window: Window, width: number, inset: number, y: number): LocatorLine {
   const low = writeSteps(scale.min);
   const high = writeSteps(scale.max);
   const left = 2 * halfLabel(low.length) + 4;

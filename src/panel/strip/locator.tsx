@@ -1,7 +1,7 @@
 // The whole scale as a thin line, with the part that the strip shows and where every hold was.
-import type { Locator as Line } from './geometry.ts';
+import type { LocatorLine } from './geometry.ts';
 
-export function Locator({ locator: { y, left, right, ends, shown, holds } }: { readonly locator: Line }) {
+export function Locator({ locator: { y, left, right, ends, shown, holds } }: { readonly locator: LocatorLine }) {
   return (
     <g class="locator">
       <path d={`M${left} ${y}H${right}`} />

@@ -52,7 +52,7 @@ export function rowsOf(holds: readonly MarkedHold[], xOf: (value: Steps) => numb
 }
 
 /** The boxes of a mark whose row begins at `y`. */
-export function drawn({ x, triangles, value, light, arrows, counts }: Mark, y: number, size: number): DrawnMark {
+export function drawnMark({ x, triangles, value, light, arrows, counts }: Mark, y: number, size: number): DrawnMark {
   const width = TRIANGLE * size;
   const beside = { left: x - size / 2 - width, right: x + size / 2 };
   return {

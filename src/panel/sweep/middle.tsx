@@ -5,10 +5,10 @@ import type { Coached } from '../coach/coaching.ts';
 import { late } from '../parts/late.tsx';
 import { useSession } from '../useSession.ts';
 import type { SweepState } from '../../sweep/state.ts';
-import { Reason } from './reason.tsx';
+import { ReasonLine } from './reason.tsx';
 
 /** Read as soon as a practice sweep is on screen, so that it is there for the first hold. */
-const Finder = late(async () => (await import('../practice/finder.tsx')).Finder, 'practice');
+const Viewfinder = late(async () => (await import('../practice/finder.tsx')).Viewfinder, 'practice');
 
 const Coach = late(async () => (await import('../coach/coach.tsx')).Coach);
 const SetValue = late(async () => (await import('./setValue.tsx')).SetValue);
@@ -25,7 +25,7 @@ export function Middle({ sweep, coached, setting, onSet }: Props) {
   const { phase, plan } = sweep;
   const practice = plan.practice !== null;
   useEffect(() => {
-    if (practice) Finder.fetch();
+    if (practice) Viewfinder.fetch();
   }, [practice]);
   if (setting && 'next' in phase) {
     return (
@@ -41,6 +41,6 @@ export function Middle({ sweep, coached, setting, onSet }: Props) {
     );
   }
   const held = phase.name === 'holding' || phase.name === 'judging';
-  if (practice && held) return <Finder sweep={sweep} />;
-  return coached ? <Coach coached={coached} /> : <Reason sweep={sweep} />;
+  if (practice && held) return <Viewfinder sweep={sweep} />;
+  return coached ? <Coach coached={coached} /> : <ReasonLine sweep={sweep} />;
 }

@@ -5,7 +5,7 @@ import { isHopeless } from '../../sweep/trouble/troublesOf.ts';
 import { hasLiveView } from '../../sweep/turn.ts';
 import { words } from '../../words/catalogue.ts';
 
-export function Reason({ sweep: { phase, plan, troubles } }: { readonly sweep: SweepState }) {
+export function ReasonLine({ sweep: { phase, plan, troubles } }: { readonly sweep: SweepState }) {
   switch (phase.name) {
     case 'checking':
     case 'turning':

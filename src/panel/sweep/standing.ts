@@ -10,7 +10,7 @@ import type { SweepState } from '../../sweep/state.ts';
 import { standing } from '../../sweep/toEnter.ts';
 import { words } from '../../words/catalogue.ts';
 
-export interface Standing {
+export interface SweepStanding {
   /** Null where nothing can be said of it. */
   readonly centre: string | null;
   readonly wanted: string;
@@ -25,7 +25,7 @@ type Known = Pick<SweepState, 'belief' | 'holds' | 'plan' | 'troubles'> & {
 /** A centre less likely than this is not worth naming yet. */
 const WORTH_NAMING = 0.3;
 
-export function standingOf({ belief, holds, plan, troubles, offered, checking }: Known): Standing {
+export function sweepStandingOf({ belief, holds, plan, troubles, offered, checking }: Known): SweepStanding {
   const made = holds.length;
   const say = words('sweep').standing;
   const count = say.holds(made);

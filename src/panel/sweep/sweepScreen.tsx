@@ -7,7 +7,7 @@ import { useCoaching } from '../coach/useCoaching.ts';
 import { useKeys } from '../keys/useKeys.ts';
 import { useKeysGo } from '../keys/useKeysGo.ts';
 import { late } from '../parts/late.tsx';
-import { Troubles } from '../parts/troubles.tsx';
+import { MishapList } from '../parts/troubles.tsx';
 import { words as sentences } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
 import type { SweepState } from '../../sweep/state.ts';
@@ -18,7 +18,7 @@ import { HeardLine } from './heardLine.tsx';
 import { Middle } from './middle.tsx';
 import { standing as standingTroubles } from '../../sweep/toEnter.ts';
 import { WhatToCheck } from '../trouble/whatToCheck.tsx';
-import { standingOf } from './standing.ts';
+import { sweepStandingOf } from './standing.ts';
 import { SwitchArea } from './switchArea.tsx';
 import { Answers, Asides } from './understoodNow.tsx';
 import { useTell } from './useTell.ts';
@@ -49,7 +49,7 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
   const offered = phase.name === 'offered' ? phase.outcome : null;
   const checking = phase.name === 'checking';
   const standing = useMemo(
-    () => standingOf({ belief, holds, plan, troubles, offered, checking }),
+    () => sweepStandingOf({ belief, holds, plan, troubles, offered, checking }),
     [belief, holds, plan, troubles, offered, checking],
   );
   const following = session.role.value !== 'owner';
@@ -79,7 +79,7 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
       <Answers sweep={sweep} now={words} tell={tell} />
       <div class="over">
         <div>
-          <Troubles />
+          <MishapList />
         </div>
       </div>
       <Strip sweep={sweep} />

@@ -1,9 +1,9 @@
 // In place of a value: the focus is to be set aside in live view, so that the whole band falls inside the scale.
-import type { Way } from '../../sweep/transfer/turning.ts';
+import type { TurnWay } from '../../sweep/transfer/turning.ts';
 import { words } from '../../words/catalogue.ts';
 
 interface Props {
-  readonly way: Way;
+  readonly way: TurnWay;
   readonly practice: boolean;
 }
 

@@ -4,7 +4,7 @@
 import type { Word } from '../../sweep/inputs.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { words } from '../../words/catalogue.ts';
-import { Words } from './words.tsx';
+import { WordButtons } from './words.tsx';
 
 interface Props {
   readonly now: readonly Word[];
@@ -18,15 +18,15 @@ export function Answers({ sweep, now, tell }: Props & { readonly sweep: SweepSta
   const say = words('sweep').understood;
   const answers = now.filter((word) => !ASIDE.includes(word) && word !== 'holding');
   const held = sweep.phase.name === 'holding' || sweep.phase.name === 'judging';
-  if (held) return <Words label={say.answers} words={answers} tell={tell} />;
+  if (held) return <WordButtons label={say.answers} words={answers} tell={tell} />;
   return (
     <>
-      <Words label={say.answers} words={answers.filter((word) => !ARROWS.includes(word))} tell={tell} />
-      <Words label={say.arrows} shown words={answers.filter((word) => ARROWS.includes(word))} tell={tell} />
+      <WordButtons label={say.answers} words={answers.filter((word) => !ARROWS.includes(word))} tell={tell} />
+      <WordButtons label={say.arrows} shown words={answers.filter((word) => ARROWS.includes(word))} tell={tell} />
     </>
   );
 }
 
 export const Asides = ({ now, tell }: Props) => (
-  <Words aside label={words('sweep').understood.asides} words={now.filter((word) => ASIDE.includes(word) && word !== 'undo')} tell={tell} />
+  <WordButtons aside label={words('sweep').understood.asides} words={now.filter((word) => ASIDE.includes(word) && word !== 'undo')} tell={tell} />
 );

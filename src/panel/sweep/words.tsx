@@ -12,7 +12,7 @@ interface Props {
   readonly tell: (word: Word) => void;
 }
 
-export function Words({ label, shown = false, aside = false, words, tell }: Props) {
+export function WordButtons({ label, shown = false, aside = false, words, tell }: Props) {
   if (words.length === 0) return null;
   return (
     <fieldset>

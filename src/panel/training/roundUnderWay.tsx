@@ -8,7 +8,7 @@ import { FinderView } from '../practice/finder.tsx';
 import { useLamp } from '../practice/useLamp.ts';
 import { words } from '../../words/catalogue.ts';
 import { SwitchArea } from '../sweep/switchArea.tsx';
-import { Words } from '../sweep/words.tsx';
+import { WordButtons } from '../sweep/words.tsx';
 import { Around, useSession, useSurroundings } from '../useSession.ts';
 import type { Trainer } from './useTraining.ts';
 
@@ -43,7 +43,7 @@ function Hold({ trainer, training }: Props) {
       <FinderView {...lamp} withArrows={false} />
       <p class="asked">{asked(training)}</p>
       <SwitchArea />
-      <Words label={say.answers} words={answers} tell={trainer.tell} />
+      <WordButtons label={say.answers} words={answers} tell={trainer.tell} />
     </section>
   );
 }

@@ -5,7 +5,7 @@ import { Tick } from '../parts/tick.tsx';
 import { words } from '../../words/catalogue.ts';
 import { useSession } from '../useSession.ts';
 
-export function Standing() {
+export function TrainingStanding() {
   const session = useSession();
   const [sure, ask] = useState(false);
   const { rounds, own } = session.settings.value.training;

@@ -6,7 +6,7 @@ import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
 import { RoundOver } from './roundOver.tsx';
 import { RoundUnderWay } from './roundUnderWay.tsx';
-import { Standing } from './standing.tsx';
+import { TrainingStanding } from './standing.tsx';
 import { useTrainer } from './useTraining.ts';
 
 export function TrainingScreen() {
@@ -24,7 +24,7 @@ export function TrainingScreen() {
       <button type="button" class="chief" onClick={trainer.begin}>
         {training ? say.another : say.begin}
       </button>
-      <Standing />
+      <TrainingStanding />
     </>
   );
 }

@@ -2,7 +2,7 @@
 // anything.
 import { browser } from '../browser.ts';
 import { takes } from '../takes.ts';
-import { knowsLocally, recogniserOf } from './available.ts';
+import { knowsLocally, browserRecogniser } from './available.ts';
 import type { Deaf, RecognisedBy } from '../../voice/deaf.ts';
 import { microphoneChanged, microphonePermission, openMicrophone, type NoMicrophone } from './microphone.ts';
 
@@ -37,7 +37,7 @@ export const microphoneFor = (language: string): Microphone => ({
     return opened.ok ? null : { why: opened.why, atOnce: performance.now() - began < AT_ONCE };
   },
   async inTheWay(by) {
-    if (by !== 'own' && !recogniserOf()) return 'no recogniser';
+    if (by !== 'own' && !browserRecogniser()) return 'no recogniser';
     if (by === 'here' && !(await knowsLocally(language))) return 'not on this computer';
     if (by === 'own') {
       const taught = await takes.read();
@@ -51,7 +51,7 @@ export const microphoneFor = (language: string): Microphone => ({
     return state === 'prompt' && 'sidePanel' in browser ? 'not asked' : null;
   },
   async proposed() {
-    if (!recogniserOf()) return 'own';
+    if (!browserRecogniser()) return 'own';
     return (await knowsLocally(language)) ? 'here' : 'browser';
   },
 });

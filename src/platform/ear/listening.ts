@@ -1,6 +1,6 @@
 // Listening goes on, utterance after utterance, until it is stopped: it waits while the panel speaks, gets the
 // microphone back when it was lost, and backs off from a service that does not answer instead of calling it in circles.
-import { knowsLocally, recogniserOf } from './available.ts';
+import { knowsLocally, browserRecogniser } from './available.ts';
 import type { Deaf } from '../../voice/deaf.ts';
 import { faultOf, lineIn } from './lineIn.ts';
 import type { EarOwner } from './owner.ts';
@@ -23,8 +23,8 @@ const PATIENCE = 3;
 
 /** `local`: on this computer or not at all. */
 export async function keepListening(owner: EarOwner, local: boolean, deafness: Deafness, stop: AbortSignal): Promise<void> {
-  if (!recogniserOf()) return giveUp('no recogniser');
-  if (local && !(await knowsLocally(owner.language))) return giveUp('not on this computer');
+  if (!browserRecogniser()) return giveUp('no recogniser');
+  if (local && !(await knowsLocally(owner.language.tag))) return giveUp('not on this computer');
   let track: MediaStreamTrack | null = null;
   let failures = 0;
 
@@ -62,7 +62,7 @@ export async function keepListening(owner: EarOwner, local: boolean, deafness: D
     owner.onState('starting');
     return listenOnce({
       track: live,
-      language: owner.language,
+      language: owner.language.tag,
       local,
       stop: AbortSignal.any([stop, deafness.begins()]),
       onAudio: () => owner.onState('listening'),

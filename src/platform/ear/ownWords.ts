@@ -1,10 +1,10 @@
 // Listening for the words the person taught, on this computer alone. The room is heard all the time, so that its noise is
 // known; what comes while the panel itself sounds is dropped.
-import { Ear, type EarEvent } from '../../voice/ownWords/ear.ts';
-import { takeIn } from '../../voice/ownWords/learning.ts';
+import { OwnWordsEar, type EarEvent } from '../../voice/ownWords/ear.ts';
+import { takeFrom } from '../../voice/ownWords/learning.ts';
 import { recogniserOf } from '../../voice/ownWords/recogniser.ts';
-import { asked, isQuestion, wholeQuestion } from '../../voice/ownWords/spelledQuestion.ts';
-import { gaveUp, spelt, wholeText, type Spelling } from '../../voice/ownWords/spelledValue.ts';
+import { spelledQuestions, wholeQuestion } from '../../voice/ownWords/spelledQuestion.ts';
+import { spelledValues, type WordByWord } from '../../voice/ownWords/spelledValue.ts';
 import type { Take } from '../../voice/ownWords/take.ts';
 import { takes as store } from '../takes.ts';
 import type { Deaf } from '../../voice/deaf.ts';
@@ -20,7 +20,7 @@ const TAUGHT_MEANWHILE = 1000;
 
 /** A value or a question under way, in the words said so far and how they sounded. */
 interface Spelt {
-  readonly telling: Spelling;
+  readonly telling: WordByWord;
   readonly doubtful: boolean;
   readonly takes: readonly Take[];
 }
@@ -37,7 +37,7 @@ export async function keepListeningForOwnWords(owner: EarOwner, deafness: Deafne
       const sampling = await sample(track, heard.push);
       await nextIdle();
       const recogniser = recogniserOf(taught, sampling.rate);
-      heard.listen(new Ear(sampling.rate, recogniser, () => owner.wordsNow()), sampling.rate);
+      heard.listen(new OwnWordsEar(sampling.rate, recogniser, () => owner.wordsNow()), sampling.rate);
       const held = setTimeout(() => sampling.held() && owner.onDeaf('held back'), TO_BEGIN);
       await over(track, stop);
       clearTimeout(held);
@@ -67,7 +67,7 @@ export async function keepListeningForOwnWords(owner: EarOwner, deafness: Deafne
 
   /** From samples to what the person told. */
   function hearing(track: MediaStreamTrack) {
-    let ear: Ear | null = null;
+    let ear: OwnWordsEar | null = null;
     let began = false;
     let at = 0;
     /** Where sound was left out, in seconds of what the ear was given. */
@@ -78,6 +78,8 @@ export async function keepListeningForOwnWords(owner: EarOwner, deafness: Deafne
     /** The largest sample since something was heard last. */
     let peak = 0;
     let spelling: Spelt | null = null;
+    const { asked, isQuestion } = spelledQuestions(owner.language);
+    const { spelt, wholeText, gaveUp } = spelledValues(owner.language);
 
     function push(samples: Float32Array): void {
       if (!ear) return;
@@ -107,7 +109,7 @@ export async function keepListeningForOwnWords(owner: EarOwner, deafness: Deafne
       if (event.heard !== 'word' && event.heard !== 'unsure') return;
       if (event.began < gap && gap < event.ended) return;
       const doubtful = event.heard === 'unsure' || (spelling?.doubtful ?? false);
-      const good = takeIn(event, peak);
+      const good = takeFrom(event, peak);
       const takes = good ? [good] : [];
       const before = spelling?.telling ?? null;
       const telling = asked(before, event.word, at, owner.namesNow()) ?? spelt(before, event.word, at);
@@ -124,7 +126,7 @@ export async function keepListeningForOwnWords(owner: EarOwner, deafness: Deafne
 
     return {
       push,
-      listen(opened: Ear, sampleRate: number) {
+      listen(opened: OwnWordsEar, sampleRate: number) {
         rate = sampleRate;
         ear = opened;
       },

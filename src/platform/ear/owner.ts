@@ -1,5 +1,6 @@
 // Whom an ear tells what it hears, and how it is with it.
-import type { Candidate } from '../../voice/matching.ts';
+import type { Vocabulary } from '../../hearing/languages/heardLanguage.ts';
+import type { Guess } from '../../voice/matching.ts';
 import type { Deaf } from '../../voice/deaf.ts';
 
 /** `waiting`: not listening just now, it tries again by itself. */
@@ -16,14 +17,14 @@ export type EarState =
   | 'waiting';
 
 export interface EarOwner {
-  readonly language: string;
+  readonly language: Vocabulary;
   /** What makes sense now, word by word. */
   wordsNow(): readonly string[];
   /** Names of lenses that a question may be about now. */
   namesNow(): readonly string[];
   onState(state: EarState): void;
   /** True when it was meant for the panel: the rest of the utterance is dropped. */
-  onHeard(candidates: readonly Candidate[], final: boolean): boolean;
+  onHeard(candidates: readonly Guess[], final: boolean): boolean;
   /** Null: nothing stands in the way of hearing any more. */
   onDeaf(why: Deaf | null): void;
 }

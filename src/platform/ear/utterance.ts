@@ -1,7 +1,7 @@
 // One utterance through the browser's recogniser, from its start to how it ended. Never waits for the browser's own end
 // event, which may not come: every stage has a watchdog, and stopping is at once.
-import { recogniserOf } from './available.ts';
-import type { Candidate } from '../../voice/matching.ts';
+import { browserRecogniser } from './available.ts';
+import type { Guess } from '../../voice/matching.ts';
 
 export type UtteranceEnd =
   /** A result was taken, or was the last one. */
@@ -11,7 +11,7 @@ export type UtteranceEnd =
   | 'stopped'
   | { readonly error: SpeechRecognitionErrorCode | 'no recogniser' | 'no answer' };
 
-export interface Listening {
+export interface OneListening {
   readonly track: MediaStreamTrack;
   readonly language: string;
   /** Recognise on this computer. */
@@ -20,7 +20,7 @@ export interface Listening {
   /** The recogniser is taking sound in. */
   readonly onAudio: () => void;
   /** True when this is enough: the rest of the utterance is not waited for. */
-  readonly onHeard: (candidates: readonly Candidate[], final: boolean) => boolean;
+  readonly onHeard: (candidates: readonly Guess[], final: boolean) => boolean;
 }
 
 const TO_AUDIO = 4000;
@@ -29,8 +29,8 @@ const TO_SPEECH = 12_000;
 const TO_GO_ON = 5000;
 const GUESSES = 5;
 
-export function listenOnce(listening: Listening): Promise<UtteranceEnd> {
-  const Recogniser = recogniserOf();
+export function listenOnce(listening: OneListening): Promise<UtteranceEnd> {
+  const Recogniser = browserRecogniser();
   if (!Recogniser) return Promise.resolve({ error: 'no recogniser' });
   const recogniser = new Recogniser();
   recogniser.lang = listening.language;

@@ -32,13 +32,13 @@ const SHIFTS = [-8, -6, -4, -3, -2, 2, 3, 4, 6, 8];
 const DOUBTFUL = 0.2;
 
 /** What is needed of a hold. */
-export type Told = Read & Pick<Hold, 'predictive'>;
+export type HoldTold = Read & Pick<Hold, 'predictive'>;
 
 /**
  * Weighs the stories; moments at or before hold `trusted` are out of the question. Null while too little was held, or
  * while every reading was to be expected.
  */
-export function driftOf(belief: Belief, holds: readonly Told[], trusted: number): Drift | null {
+export function driftOf(belief: Belief, holds: readonly HoldTold[], trusted: number): Drift | null {
   const first = Math.max(FEWEST, trusted + 1);
   const last = holds.length - FEWEST;
   const untold = holds.length < FEWEST_IN_ALL || holds.every(({ reading }) => reading.counts === 'out');
@@ -75,7 +75,7 @@ export interface Moves extends OneBand {
   readonly last: number;
 }
 
-export function movesOf(belief: Belief, holds: readonly Told[], first: number, last: number, shifts: readonly number[]): Moves {
+export function movesOf(belief: Belief, holds: readonly HoldTold[], first: number, last: number, shifts: readonly number[]): Moves {
   return { ...oneBand(belief, holds, worthALook(belief, holds, first, last, shifts)), first, last };
 }
 
@@ -94,7 +94,7 @@ export function movedBy({ belief, holds, first, last, bands, before }: Moves, sh
 }
 
 /** The bands that explain the holds, moved or not, better than hardly. */
-function worthALook(belief: Belief, holds: readonly Told[], first: number, last: number, shifts: readonly number[]): Int32Array {
+function worthALook(belief: Belief, holds: readonly HoldTold[], first: number, last: number, shifts: readonly number[]): Int32Array {
   const { which, start, chances, worthy } = quickLook(belief);
   const before: Float64Array[] = [start];
   for (const hold of holds) before.push(product(before.at(-1)!, chances(hold, 0)));

@@ -5,7 +5,7 @@
 import { averageLight } from '../belief/averageLight.ts';
 import { stimulusOf, type Belief } from '../belief/belief.ts';
 import type { Steps } from '../../units.ts';
-import { FEWEST, movedBy, movesOf, sum, type Told } from './drift.ts';
+import { FEWEST, movedBy, movesOf, sum, type HoldTold } from './drift.ts';
 
 /** What the holds so far say of a harm that nobody has noticed. */
 export interface Stillness {
@@ -38,7 +38,7 @@ interface Story {
 }
 
 /** Weighs a hidden harm to the value `chosen`; moments at or before hold `trusted` are out of the question. */
-export function stillnessOf(belief: Belief, holds: readonly Told[], trusted: number, chosen: number): Stillness {
+export function stillnessOf(belief: Belief, holds: readonly HoldTold[], trusted: number, chosen: number): Stillness {
   const first = Math.max(FEWEST, trusted + 1);
   const last = holds.length - FEWEST;
   if (last < first) return { odds: 0, afterHold: 0, test: null };

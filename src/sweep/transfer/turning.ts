@@ -4,10 +4,10 @@ import type { Readiness } from '../end/care.ts';
 import type { Transfer } from '../widthTransfer.ts';
 
 /** `first`: a little, either way. `further`: the same way. `other way`: past sharp. `back`: it was too much. */
-export type Way = 'first' | 'further' | 'other way' | 'back';
+export type TurnWay = 'first' | 'further' | 'other way' | 'back';
 
 /** Which way to turn now; null where the holds can go on, or where turning does not help. */
-export function wayToTurn({ side, visible }: Transfer, readiness: Readiness): Way | null {
+export function wayToTurn({ side, visible }: Transfer, readiness: Readiness): TurnWay | null {
   if (!readiness.ready || readiness.as === 'band') return null;
   if (readiness.as === 'nothing held') return 'back';
   if (readiness.as === 'beyond the scale') return (readiness.side === 'above') === (side === 'high') ? 'other way' : 'back';

@@ -3,7 +3,7 @@
 import { spectrumMeter } from './spectrum.ts';
 
 /** The power in each band, lowest band first, of 25 ms of sound. */
-export type Frame = Float32Array;
+export type SoundFrame = Float32Array;
 
 /** Seconds from one frame to the next. */
 export const HOP = 0.01;
@@ -71,8 +71,8 @@ export class Frames {
     this.bands = this.bank.length;
   }
 
-  push(samples: Float32Array): Frame[] {
-    const out: Frame[] = [];
+  push(samples: Float32Array): SoundFrame[] {
+    const out: SoundFrame[] = [];
     for (let at = 0; at < samples.length;) {
       const taken = Math.min(samples.length - at, this.stretch.length - this.filled);
       this.stretch.set(samples.subarray(at, at + taken), this.filled);
@@ -90,7 +90,7 @@ export class Frames {
     return out;
   }
 
-  private frame(): Frame {
+  private frame(): SoundFrame {
     const power = this.meter.measure(this.stretch);
     return Float32Array.from(this.bank, ({ first, weights }) => {
       let sum = SILENCE;

@@ -1,6 +1,6 @@
 // The shape of the sound over time: mel cepstra (Davis and Mermelstein 1980) with a sine lifter (Juang, Rabiner and
 // Wilpon 1987), their mean removed so that the microphone's colour does not count, and their slopes (Furui 1986).
-import type { Frame } from './bands.ts';
+import type { SoundFrame } from './bands.ts';
 
 /** `length` rows of `width` numbers. */
 export interface Cepstra {
@@ -32,7 +32,7 @@ function cosinesFor(bands: number): Float32Array {
   return table;
 }
 
-export function shapeOf(frames: readonly Frame[]): Cepstra {
+export function shapeOf(frames: readonly SoundFrame[]): Cepstra {
   const length = frames.length;
   const bands = frames[0]?.length ?? 0;
   const table = cosinesFor(bands);

@@ -48,7 +48,7 @@ const TALK = 0.35;
 
 export type WordHeard = Extract<EarEvent, { heard: 'word' | 'unsure' }>;
 
-export class Ear {
+export class OwnWordsEar {
   private readonly frames: Frames;
   private readonly endpoints = new Endpoints();
   private readonly recogniser: Recogniser;

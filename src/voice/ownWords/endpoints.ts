@@ -2,13 +2,13 @@
 // (Sohn, Kim and Sung 1999, with their decision-directed estimate of the ratio of speech to noise), with a wide gap
 // between the evidence that opens a stretch and the lack of it that closes one. An echo 30 dB under the word's peak
 // counts as quiet, so that a quiet room does not make it late.
-import type { Frame } from './bands.ts';
+import type { SoundFrame } from './bands.ts';
 
 /** A stretch of sound that may be a word, with some of the noise on both sides. */
 export interface Stretch {
-  readonly frames: readonly Frame[];
+  readonly frames: readonly SoundFrame[];
   /** The power in each band when nobody speaks. */
-  readonly noise: Frame;
+  readonly noise: SoundFrame;
   /** Frame numbers since the ear opened. */
   readonly begins: number;
   readonly ends: number;
@@ -42,18 +42,18 @@ const TOO_LONG = 300;
 const SMOOTHING = 0.9;
 
 interface Open {
-  readonly frames: Frame[];
+  readonly frames: SoundFrame[];
   readonly evidence: number[];
-  readonly noise: Frame;
+  readonly noise: SoundFrame;
   readonly from: number;
   peak: number;
   quiet: number;
 }
 
 export class Endpoints {
-  private noise: Frame = new Float32Array(0);
+  private noise: SoundFrame = new Float32Array(0);
   private ratio = new Float32Array(0);
-  private readonly past: Frame[] = [];
+  private readonly past: SoundFrame[] = [];
   private readonly evidence: number[] = [];
   private open: Open | null = null;
   private count = 0;
@@ -63,7 +63,7 @@ export class Endpoints {
     return this.noise.reduce((sum, power) => sum + power, 0);
   }
 
-  push(frame: Frame): Sounding | null {
+  push(frame: SoundFrame): Sounding | null {
     if (this.count === 0) {
       this.noise = Float32Array.from(frame);
       this.ratio = new Float32Array(frame.length);
@@ -81,7 +81,7 @@ export class Endpoints {
     return this.count < WARM_UP ? null : this.listen();
   }
 
-  private weigh(frame: Frame): number {
+  private weigh(frame: SoundFrame): number {
     let sum = 0;
     for (let b = 0; b < frame.length; b++) {
       const after = Math.min(1e3, (frame[b] ?? 0) / (this.noise[b] ?? 1));
@@ -94,7 +94,7 @@ export class Endpoints {
   }
 
   /** The noise follows quickly in quiet, hardly at all in speech, and only downwards inside a stretch. */
-  private follow(frame: Frame, evidence: number): void {
+  private follow(frame: SoundFrame, evidence: number): void {
     const idle = evidence < CLOSES ? 0.04 : evidence < OPENS ? 0.015 : 0.003;
     const settling = 1 / Math.min(this.count + 1, 12);
     for (let b = 0; b < frame.length; b++) {
@@ -122,7 +122,7 @@ export class Endpoints {
     return { sign: 'began' };
   }
 
-  private collect(open: Open, frame: Frame, evidence: number): Sounding | null {
+  private collect(open: Open, frame: SoundFrame, evidence: number): Sounding | null {
     open.frames.push(frame);
     open.evidence.push(evidence);
     const loud = above(frame, open.noise);
@@ -136,7 +136,7 @@ export class Endpoints {
     return closed(open);
   }
 
-  private adopt(frames: readonly Frame[]): void {
+  private adopt(frames: readonly SoundFrame[]): void {
     for (let b = 0; b < this.noise.length; b++) {
       const powers = frames.map((frame) => frame[b] ?? 0).sort((a, c) => a - c);
       // The power of steady noise scatters; its mean lies about half above its lower third.
@@ -175,7 +175,7 @@ function around(loud: readonly number[]): [begin: number, end: number] {
 }
 
 /** The power clearly above the noise. */
-function above(frame: Frame, noise: Frame): number {
+function above(frame: SoundFrame, noise: SoundFrame): number {
   let sum = 0;
   for (let b = 0; b < noise.length; b++) sum += Math.max(0, (frame[b] ?? 0) - 1.5 * (noise[b] ?? 0));
   return sum;

@@ -2,7 +2,7 @@
 import type { Take } from './take.ts';
 
 /** A word is taught anew by leaving its old takes out. */
-export const forget = (takes: readonly Take[], word: string): readonly Take[] => takes.filter((take) => take.word !== word);
+export const withoutWord = (takes: readonly Take[], word: string): readonly Take[] => takes.filter((take) => take.word !== word);
 
 /** Every word of both; one that is in both as it is in the first. */
 export function joinTaught(first: readonly Take[], second: readonly Take[]): readonly Take[] {

@@ -1,11 +1,11 @@
 // Takes are recorded in one noise and heard in another: what is left of a take above its own noise is brought to the
 // level and into the noise heard now before the two are compared (parallel model combination, Gales and Young 1996).
-import type { Frame } from './bands.ts';
+import type { SoundFrame } from './bands.ts';
 import { shapeOf, type Cepstra } from './cepstra.ts';
 
 /** A word without its noise. */
-export interface Speech {
-  readonly frames: readonly Frame[];
+export interface SpeechAlone {
+  readonly frames: readonly SoundFrame[];
   /** Mean power over the frames that carry the word. */
   readonly level: number;
 }
@@ -14,7 +14,7 @@ export interface Speech {
 export interface Scene {
   readonly shape: Cepstra;
   readonly level: number;
-  readonly noise: Frame;
+  readonly noise: SoundFrame;
   readonly floor: number;
   /** Decibels of the word over the noise. */
   readonly clearance: number;
@@ -29,7 +29,7 @@ const EXTRA = 0.5;
 /** A floor under everything, so that echoes in a quiet room do not count. */
 const FLOOR = 0.04;
 
-const sum = (frame: Frame): number => frame.reduce((total, power) => total + power, 0);
+const sum = (frame: SoundFrame): number => frame.reduce((total, power) => total + power, 0);
 
 function levelOf(powers: readonly number[]): number {
   const loudest = Math.max(...powers);
@@ -37,12 +37,12 @@ function levelOf(powers: readonly number[]): number {
   return carrying.reduce((total, power) => total + power, 0) / Math.max(1, carrying.length);
 }
 
-export function speechOf(frames: readonly Frame[], noise: Frame): Speech {
+export function speechOf(frames: readonly SoundFrame[], noise: SoundFrame): SpeechAlone {
   const clean = frames.map((frame) => frame.map((power, b) => Math.max(power - noise[b]!, LEAST * power)));
   return { frames: clean, level: levelOf(clean.map(sum)) };
 }
 
-export function sceneOf(frames: readonly Frame[], noise: Frame): Scene {
+export function sceneOf(frames: readonly SoundFrame[], noise: SoundFrame): Scene {
   const over = frames.map((frame) => frame.reduce((total, power, b) => total + Math.max(0, power - noise[b]!), 0));
   const level = Math.max(1e-12, levelOf(over));
   const floor = (FLOOR * level) / noise.length;
@@ -51,7 +51,7 @@ export function sceneOf(frames: readonly Frame[], noise: Frame): Scene {
 }
 
 /** The take as it would sound in this scene. */
-export function inScene(speech: Speech, scene: Scene): Cepstra {
+export function inScene(speech: SpeechAlone, scene: Scene): Cepstra {
   const gain = scene.level / speech.level;
   const { noise, floor } = scene;
   return shapeOf(speech.frames.map((frame) => frame.map((power, b) => gain * power + (1 + EXTRA) * noise[b]! + floor)));

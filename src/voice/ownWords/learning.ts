@@ -14,7 +14,7 @@ export interface Said {
 }
 
 /** The word as a take, if it is as good as one that is taught; `peak`: the largest sample while it was said. */
-export function takeIn({ word, stretch, recognition, at }: WordHeard, peak: number): Take | null {
+export function takeFrom({ word, stretch, recognition, at }: WordHeard, peak: number): Take | null {
   const recorded = { stretch, peak, recorded: Math.round(at / HOP), long: false };
   return faultOf(word, recorded, recognition) === null ? takeOf(word, stretch) : null;
 }

@@ -1,15 +1,15 @@
 // Compares a stretch of sound with every take of every word, and says how sure it is of the nearest.
 import { align } from './alignment.ts';
-import { bandsAt, type Frame } from './bands.ts';
+import { bandsAt, type SoundFrame } from './bands.ts';
 import type { Cepstra } from './cepstra.ts';
-import { inScene, sceneOf, speechOf, type Scene, type Speech } from './inNoise.ts';
+import { inScene, sceneOf, speechOf, type Scene, type SpeechAlone } from './inNoise.ts';
 import { scatterOf, type Measure } from './scatter.ts';
 import { sureness, type Likeness } from './sureness.ts';
 import { soundOf, type Take } from './take.ts';
 
 interface Sound {
-  readonly frames: readonly Frame[];
-  readonly noise: Frame;
+  readonly frames: readonly SoundFrame[];
+  readonly noise: SoundFrame;
 }
 
 /** A word and how far the sound is from it: the mean over its nearest takes. */
@@ -41,7 +41,7 @@ const NEAREST = 3;
 
 interface Kept {
   readonly word: string;
-  readonly speech: Speech;
+  readonly speech: SpeechAlone;
   readonly sound: Sound;
 }
 

@@ -1,7 +1,7 @@
 // One spoken take of a word as it is kept: the sound in each band over time and the noise there was, in half decibels,
 // so that it is small, readable in a backup, and nothing can be played from it.
 import * as v from 'valibot';
-import type { Frame } from './bands.ts';
+import type { SoundFrame } from './bands.ts';
 import type { Stretch } from './endpoints.ts';
 
 const Level = v.pipe(v.number(), v.integer(), v.minValue(-400), v.maxValue(200));
@@ -41,7 +41,7 @@ export function takeOf(word: string, { frames, noise }: Pick<Stretch, 'frames' |
   };
 }
 
-export function soundOf({ noise, frames }: Take): { frames: Frame[]; noise: Frame } {
+export function soundOf({ noise, frames }: Take): { frames: SoundFrame[]; noise: SoundFrame } {
   const bands = noise.length;
   return {
     noise: Float32Array.from(noise, toPower),

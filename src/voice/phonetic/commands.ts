@@ -1,8 +1,10 @@
 // How near what was heard comes to each word that counts now.
-import type { Word } from '../../sweep/inputs.ts';
-import type { Phones } from './phones.ts';
+import type { HeardLanguage } from '../../hearing/languages/heardLanguage.ts';
+import type { Phones } from '../../hearing/languages/sounds.ts';
+import { WORDS, type Word } from '../../sweep/inputs.ts';
+import type { Pronounce } from './pronouncer.ts';
 import { leastDistance, soundDistance, weight } from './soundDistance.ts';
-import type { Language } from './language.ts';
+import { bareWords } from './spokenText.ts';
 
 /** A taught word and how far from it the heard words are: 0 the same, about 1 unrelated. */
 interface Nearness {
@@ -26,28 +28,31 @@ const ALSO = 0.03;
 const FAR = 0.5;
 /** One other word beside the command: enough to ask, not to act. */
 const STRAY = 0.25;
-/** A spelling the language's file knows to stand for the word. */
+/** A spelling that is known to come back for the word. */
 const KNOWN_SPELLING = 0.1;
 
 export type Nearest = (heard: readonly string[], allowed: readonly Word[]) => Nearness[];
 
 /** Compares with every phrase of every word allowed; nearest first, one entry a word. */
-export function commandsIn({ taught, misheard, fillers, pronounce }: Language): Nearest {
+export function commandsIn({ words: taught, fillers }: HeardLanguage, pronounce: Pronounce): Nearest {
   const soundsOf = (words: readonly string[]): Phones => words.map(pronounce).join('');
+  const empty = fillers.flatMap(bareWords);
   const phrases: Phrase[] = [];
-  for (const [word, { say, also }] of Object.entries(taught) as [Word, Language['taught'][Word]][]) {
+  for (const word of WORDS) {
     if (word === 'set') continue;
-    const add = (text: string, extra: number) => {
-      const phones = soundsOf(text.split(' '));
-      phrases.push({ word, text, phones, weight: weight(phones), extra });
+    const { say, also, misheard } = taught[word];
+    const add = (phrase: string, extra: number) => {
+      const words = bareWords(phrase);
+      const phones = soundsOf(words);
+      phrases.push({ word, text: words.join(' '), phones, weight: weight(phones), extra });
     };
     add(say, 0);
-    for (const text of also) add(text, ALSO);
-    for (const text of misheard[word] ?? []) add(text, KNOWN_SPELLING);
+    for (const phrase of also) add(phrase, ALSO);
+    for (const phrase of misheard) add(phrase, KNOWN_SPELLING);
   }
   return (heard, allowed) => {
     const best = new Map<Nearness['word'], number>();
-    for (const { words, cost } of formsOf(heard, fillers)) {
+    for (const { words, cost } of formsOf(heard, empty)) {
       const text = words.join(' ');
       const phones = soundsOf(words);
       const heavy = weight(phones);

@@ -1,14 +1,16 @@
 // From what the recogniser believes it heard to what the person told, by sound: the nearest of the words that count now
 // is taken when it is near, and nearer than the next by a margin; between near and far the person is asked again; the
 // rest is other talk. The same question and answer as matching.ts, which needs every word spelt as taught.
+import type { HeardLanguage } from '../../hearing/languages/heardLanguage.ts';
 import { inputOf, lightWith, type ArrowWord, type LightWord } from '../../sweep/meaning.ts';
 import type { Input, Word } from '../../sweep/inputs.ts';
 import { writeSteps } from '../../sweep/scale.ts';
-import { match as matchStrictly, type Candidate, type Match, type Taken } from '../matching.ts';
-import { correctionIn } from '../corrections.ts';
+import { strictMatcherFor, type Guess, type Match, type Taken } from '../matching.ts';
+import { correctionsIn } from '../corrections.ts';
 import { commandsIn, type Nearest } from './commands.ts';
-import type { Language } from './language.ts';
-import { spokenWords } from './spokenText.ts';
+import { lookUpIn } from './lookUp.ts';
+import { pronouncer } from './pronouncer.ts';
+import { bareWords, spokenWordsIn } from './spokenText.ts';
 import { valuesIn, type Values } from './values.ts';
 
 /** One way to read what was heard. */
@@ -40,30 +42,36 @@ const FLIPS: readonly (readonly [Word, Word])[] = [
 ];
 
 export interface Matcher {
-  match(candidates: readonly Candidate[], allowed: readonly Word[], final: boolean, largest?: number): Match;
+  match(candidates: readonly Guess[], allowed: readonly Word[], final: boolean, largest?: number): Match;
+  /** What the logbook is asked, in words; '' when only the opening was heard; null when nobody asks. */
+  questionIn(text: string): string | null;
 }
 
-export function matcherFor(language: Language): Matcher {
-  const nearest = commandsIn(language);
-  const values = valuesIn(language);
+export function matcherFor(language: HeardLanguage): Matcher {
+  const pronounce = pronouncer(language.pronunciation);
+  const spokenWords = spokenWordsIn(language);
+  const matchStrictly = strictMatcherFor(language);
+  const nearest = commandsIn(language, pronounce);
+  const values = valuesIn(language, pronounce);
+  const questionIn = lookUpIn(language, pronounce);
+  const { correctionIn } = correctionsIn(language);
+  const [set, plus] = [bareWords(language.words.set.say).join(' '), language.signs.plus[0]];
+  /** "Set seven": meant for the panel, but either way could be meant. */
+  const lacksSign = ([first, ...rest]: readonly string[]): boolean => first === set && correctionIn([plus, ...rest]) !== null;
   const match: Matcher['match'] = (candidates, allowed, final, largest = 20) => {
     // Before the person has stopped only what is spelt as taught, and cannot go on, is sure enough.
     if (!final) return matchStrictly(candidates, allowed, false);
     const said = candidates.slice(0, GUESSES).map(({ text }) => spokenWords(text));
     const found = decided(
-      together(said.map((words) => readingsOf(words, allowed, largest, nearest, values, language.taught))),
+      together(said.map((words) => readingsOf(words, allowed, largest, nearest, values, language.words))),
     );
-    if (found.is === 'ignored' && allowed.includes('set') && said.some((words) => lacksSign(words, language))) {
+    if (found.is === 'ignored' && allowed.includes('set') && said.some(lacksSign)) {
       return { is: 'unclear', best: null };
     }
     return found.is === 'taken' && candidates[0]?.doubtful ? { is: 'unclear', best: found } : found;
   };
-  return { match };
+  return { match, questionIn: (text) => questionIn(spokenWords(text)) };
 }
-
-/** "Set seven": meant for the panel, but either way could be meant. */
-const lacksSign = ([first, ...rest]: readonly string[], { taught, signs }: Language): boolean =>
-  first === taught.set.say && correctionIn([signs.plus[0], ...rest]) !== null;
 
 function readingsOf(
   words: readonly string[],
@@ -71,7 +79,7 @@ function readingsOf(
   largest: number,
   nearest: Nearest,
   values: Values,
-  taught: Language['taught'],
+  taught: HeardLanguage['words'],
 ): Interpretation[] {
   if (words.length === 0) return [];
   const heard = words.join(' ');
@@ -84,7 +92,7 @@ function readingsOf(
   const pairs = pairsIn(words, allowed, nearest, taught);
   if (!allowed.includes('set')) return [...commands, ...pairs];
   const settings = values(words, largest).map(({ value, apart, doubtful }): Interpretation => ({
-    words: `set ${writeSteps(value)}`,
+    words: `${taught.set.say} ${writeSteps(value)}`,
     input: { told: 'set', value, by: 'voice', heard },
     apart,
     doubtful,
@@ -102,7 +110,7 @@ function pairsIn(
   words: readonly string[],
   allowed: readonly Word[],
   nearest: Nearest,
-  taught: Language['taught'],
+  taught: HeardLanguage['words'],
 ): Interpretation[] {
   const lights = allowed.filter(isLight);
   const arrows = allowed.filter(isArrows);

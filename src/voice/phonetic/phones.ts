@@ -2,52 +2,6 @@
 // phonetics primer, such as Ladefoged, A Course in Phonetics). Weights are for a microphone across a room, where
 // stressed vowels and hissing sounds carry and weak stops do not; they are from measurement, no source.
 
-/** One sound, one letter. Capital vowels are stressed. The key is in `SYMBOLS`. */
-export type Phones = string;
-
-/** From the names of the Carnegie Mellon pronouncing dictionary to one letter each. */
-export const SYMBOLS: Readonly<Record<string, string>> = {
-  IY: 'i',
-  IH: 'y',
-  EY: 'e',
-  EH: 'x',
-  AE: 'a',
-  AA: 'o',
-  AO: 'c',
-  AH: 'u',
-  OW: 'w',
-  UH: 'q',
-  UW: 'v',
-  ER: 'r',
-  AY: 'z',
-  AW: 'k',
-  OY: 'j',
-  P: 'p',
-  B: 'b',
-  T: 't',
-  D: 'd',
-  K: '1',
-  G: 'g',
-  CH: '2',
-  JH: '3',
-  F: 'f',
-  TH: '4',
-  DH: '5',
-  S: 's',
-  ZH: '6',
-  SH: '7',
-  HH: 'h',
-  M: 'm',
-  N: 'n',
-  NG: '8',
-  L: 'l',
-  V: '9',
-  Z: '0',
-  R: '@',
-  W: '#',
-  Y: '$',
-};
-
 /** Height from low 0 to high 1, backness from front 0 to back 1, rounding; then where a glide ends. */
 type Vowel = readonly [height: number, back: number, round: number, toHeight: number, toBack: number];
 const VOWELS: Readonly<Record<string, Vowel>> = {

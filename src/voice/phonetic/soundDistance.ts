@@ -1,6 +1,7 @@
 // How far apart two phrases sound: the cheapest way to turn one row of sounds into the other (Wagner and Fischer 1974),
 // as a share of how much there is to hear.
-import { costOfSounds, loss, type Phones } from './phones.ts';
+import type { Phones } from '../../hearing/languages/sounds.ts';
+import { costOfSounds, loss } from './phones.ts';
 
 // Sounds are single letters below 128: what each pair costs is kept in one table.
 const LETTERS = 128;

@@ -1,20 +1,30 @@
 // A recogniser's text as plain words: its marks, accents and figures undone, whichever way it chose to write them.
-import { sayNumber } from '../numbers.ts';
+import type { Vocabulary } from '../../hearing/languages/heardLanguage.ts';
 
 const MINUS = '[-\\u2010-\\u2015\\u2212]';
 
 /** Lower-case words without accents; signs and figures in words, "set–12" is "set minus twelve". */
-export function spokenWords(text: string): string[] {
-  return text
+export function spokenWordsIn({ signs, numbers }: Vocabulary): (text: string) => string[] {
+  const ordinal = new RegExp(`(\\d)(?:${numbers.ordinals.join('|') || '(?!)'})\\b`, 'g');
+  const minus = new RegExp(`(^|[^\\d])${MINUS}\\s*(?=\\d)`, 'g');
+  const inWords = (figures: string): string => (figures.length <= 3 ? numbers.say(Number(figures)) : [...figures].join(' '));
+  return (text) =>
+    bareWords(
+      folded(text)
+        .replace(ordinal, '$1')
+        .replace(/\+/g, ` ${signs.plus[0]} `)
+        .replace(minus, `$1 ${signs.minus[0]} `)
+        .replace(/(\d)(?=\p{L})/gu, '$1 ')
+        .replace(/\d+/g, (figures) => ` ${inWords(figures)} `),
+    );
+}
+
+/** The words of a language's own phrase, to be compared with those. */
+export const bareWords = (phrase: string): string[] => folded(phrase).split(/[^\p{L}\p{N}]+/u).filter(Boolean);
+
+const folded = (text: string): string =>
+  text
     .normalize('NFKD')
     .toLowerCase()
     .replace(/[\u0300-\u036f]/g, '')
-    .replace(/['\u2018\u2019]/g, '')
-    .replace(/(\d)(?:st|nd|rd|th)\b/g, '$1')
-    .replace(/\+/g, ' plus ')
-    .replace(new RegExp(`(^|[^\\d])${MINUS}\\s*(?=\\d)`, 'g'), '$1 minus ')
-    .replace(/(\d)(?=\p{L})/gu, '$1 ')
-    .replace(/\d+/g, (figures) => ` ${figures.length <= 3 ? sayNumber(Number(figures)) : [...figures].join(' ')} `)
-    .split(/[^\p{L}\p{N}]+/u)
-    .filter(Boolean);
-}
+    .replace(/['\u2018\u2019]/g, '');

@@ -1,10 +1,12 @@
 // The corrections that heard words may say: "set plus seven", "said plush heaven", "minus one two". A sign must be
 // heard, as a lost minus sends the person the wrong way; "thirty" may have been "thirteen" and is never taken as it is.
-import { sayNumber } from '../numbers.ts';
+import type { HeardLanguage } from '../../hearing/languages/heardLanguage.ts';
+import type { Phones } from '../../hearing/languages/sounds.ts';
 import { steps, type Steps } from '../../units.ts';
-import type { Language } from './language.ts';
-import type { Phones } from './phones.ts';
+import { numberForms } from '../numberForms.ts';
+import type { Pronounce } from './pronouncer.ts';
 import { leastDistance, soundDistance, weight } from './soundDistance.ts';
+import { bareWords } from './spokenText.ts';
 
 interface HeardValue {
   readonly value: Steps;
@@ -24,15 +26,22 @@ const UNSURE_NUMBER = 0.12;
 
 export type Values = (heard: readonly string[], largest: number) => HeardValue[];
 
-export function valuesIn({ signs, numberSpellings, setting, pronounce }: Language): Values {
+export function valuesIn(language: HeardLanguage, pronounce: Pronounce): Values {
+  const { spellings, takenFor } = language.misheardNumbers;
   const soundsOf = (words: readonly string[]): Phones => words.map(pronounce).join('');
-  const signSounds = [
-    ...signs.plus.map((word) => ({ word, sign: 1, phones: pronounce(word) })),
-    ...signs.minus.map((word) => ({ word, sign: -1, phones: pronounce(word) })),
-  ];
+  const signed = (sign: number) => (phrase: string) => {
+    const words = bareWords(phrase);
+    return { word: words.join(''), sign, phones: soundsOf(words) };
+  };
+  const signSounds = [...language.signs.plus.map(signed(1)), ...language.signs.minus.map(signed(-1))];
+  const setting = language.setting.map((phrase) => bareWords(phrase).join(' '));
   const settingSounds = setting.map((words) => soundsOf(words.split(' ')));
-  const numbers = numberForms().map(({ words, size }) => ({ words, size, phones: soundsOf(words.split(' ')) }));
+  const numbers = numberForms(language.numbers).map(({ words, size }) => {
+    const bare = bareWords(words);
+    return { words: bare.join(' '), size, phones: soundsOf(bare) };
+  });
   const exact = new Map(numbers.map(({ words, size }) => [words, size]));
+  const meantBy = new Map(takenFor);
 
   /** How far the words before the sign are from "set"; none at all is nearly as good. */
   const openingApart = (words: readonly string[]): number => {
@@ -60,12 +69,12 @@ export function valuesIn({ signs, numberSpellings, setting, pronounce }: Languag
     words: readonly string[],
     largest: number,
   ): { size: number; apart: number; doubtful: boolean }[] => {
-    const text = words.map((word) => numberSpellings[word] ?? word).join(' ');
+    const text = words.map((word) => spellings[word] ?? word).join(' ');
     const size = exact.get(text);
     if (size !== undefined) {
       if (size <= largest) return [{ size, apart: 0, doubtful: false }];
-      const teen = size % 10 === 0 ? size / 10 + 10 : Infinity;
-      return teen > 12 && teen < 20 && teen <= largest ? [{ size: teen, apart: 0.2, doubtful: true }] : [];
+      const meant = meantBy.get(size);
+      return meant !== undefined && meant <= largest ? [{ size: meant, apart: 0.2, doubtful: true }] : [];
     }
     const phones = soundsOf(text.split(' '));
     const heavy = weight(phones);
@@ -99,14 +108,4 @@ export function valuesIn({ signs, numberSpellings, setting, pronounce }: Languag
     }
     return [...best.values()].sort((a, b) => a.apart - b.apart);
   };
-}
-
-/** Whole numbers as they may be said: "twelve" and "one two". */
-function numberForms(): { words: string; size: number }[] {
-  const forms: { words: string; size: number }[] = [];
-  for (let size = 0; size < 100; size++) {
-    forms.push({ words: sayNumber(size), size });
-    if (size >= 10) forms.push({ words: `${sayNumber(Math.floor(size / 10))} ${sayNumber(size % 10)}`, size });
-  }
-  return forms;
 }

@@ -1,5 +1,5 @@
 // English: what to enter for a lens on a body.
-import type { Place } from '../../logbook/entering/advice.ts';
+import type { MemoryPlace } from '../../logbook/entering/advice.ts';
 import type { Fit } from '../../logbook/entering/band.ts';
 import type { Measured } from '../../logbook/measured.ts';
 import { writeSteps } from '../../sweep/scale.ts';
@@ -10,7 +10,7 @@ import { write } from './write.ts';
 
 const KEEPS = { one: 'The body keeps one value for a lens.', two: 'The body keeps a value for each end of a zoom.' } as const;
 
-const WHY: Readonly<Record<Place['uncounted'][number]['why'], string>> = {
+const WHY: Readonly<Record<MemoryPlace['uncounted'][number]['why'], string>> = {
   'never measured': 'never measured',
   'only a value is known': 'only a value is known',
   'past the limit': 'the band runs past the limit',

@@ -5,7 +5,7 @@ import type { Rival } from '../../sweep/end/story.ts';
 import type { Hold } from '../../sweep/hold.ts';
 import type { Suggestion } from '../../sweep/next/suggestion.ts';
 import { writeSteps } from '../../sweep/scale.ts';
-import type { Way } from '../../sweep/transfer/turning.ts';
+import type { TurnWay } from '../../sweep/transfer/turning.ts';
 import type { Trouble } from '../../sweep/trouble/trouble.ts';
 import type { Steps } from '../../units.ts';
 import { sayCorrection, sayNumber } from '../../voice/numbers.ts';
@@ -102,7 +102,7 @@ const DISAGREE: Readonly<Record<Rival | 'none', string>> = {
   play: 'The holds disagree: the focus moved, or the direction matters.',
 };
 
-const TURN: Readonly<Record<Way, string>> = {
+const TURN: Readonly<Record<TurnWay, string>> = {
   first: 'In live view, turn the focus ring a little, until just off sharp.',
   further: 'The right way. Turn it a little further.',
   'other way': 'The wrong way. Turn it back past sharp.',

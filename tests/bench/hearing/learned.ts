@@ -3,8 +3,8 @@
 import { chanceFrom } from './chance.ts';
 import type { Trial } from './scenes.ts';
 import { wordAt } from './stream.ts';
-import { Ear } from '../../../src/voice/ownWords/ear.ts';
-import { takeIn, withLearned } from '../../../src/voice/ownWords/learning.ts';
+import { OwnWordsEar } from '../../../src/voice/ownWords/ear.ts';
+import { takeFrom, withLearned } from '../../../src/voice/ownWords/learning.ts';
 import { recogniserOf } from '../../../src/voice/ownWords/recogniser.ts';
 import type { Take } from '../../../src/voice/ownWords/take.ts';
 
@@ -16,12 +16,12 @@ const PEAK = 0.5;
 export function learnedFrom(trial: Trial, decibels: number): readonly Take[] {
   const chance = chanceFrom(61);
   const said = trial.firstSweep(decibels);
-  const events = new Ear(trial.rate, recogniserOf(trial.takes, trial.rate)).push(said.samples);
+  const events = new OwnWordsEar(trial.rate, recogniserOf(trial.takes, trial.rate)).push(said.samples);
   return events.reduce<readonly Take[]>((takes, event) => {
     if (event.heard !== 'word' && event.heard !== 'unsure') return takes;
     const isRight = wordAt(said, event)?.label === event.word;
     if (!isRight && chance.next() < TAKEN_BACK) return takes;
-    const take = takeIn(event, PEAK);
+    const take = takeFrom(event, PEAK);
     return take ? withLearned(takes, [take]) : takes;
   }, trial.takes);
 }

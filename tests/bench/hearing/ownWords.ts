@@ -4,7 +4,7 @@ import { learnedFrom } from './learned.ts';
 import { spokenDigits } from './spokenDigits.ts';
 import { stretchesFor, trials } from './scenes.ts';
 import { wordAt, type Recording } from './stream.ts';
-import { Ear, type EarEvent } from '../../../src/voice/ownWords/ear.ts';
+import { OwnWordsEar, type EarEvent } from '../../../src/voice/ownWords/ear.ts';
 import { recogniserOf } from '../../../src/voice/ownWords/recogniser.ts';
 import type { Take } from '../../../src/voice/ownWords/take.ts';
 import { least, most, shown, type Figure } from '../figure.ts';
@@ -113,7 +113,7 @@ export function onSpokenDigits(data: string, tell: (sentence: string) => void): 
 }
 
 function listened(sound: Recording, rate: number, takes: readonly Take[]): { events: EarEvent[]; minutes: number } {
-  const ear = new Ear(rate, recogniserOf(takes, rate));
+  const ear = new OwnWordsEar(rate, recogniserOf(takes, rate));
   return { events: ear.push(sound.samples), minutes: sound.samples.length / rate / 60 };
 }
 
@@ -123,7 +123,7 @@ function tried(rate: number, takes: readonly Take[], said: Recording, cost: { sp
   const closed = stretches.filter(
     (stretch, index) => stretch !== null && recogniser.recognise(stretch)?.words[0]?.word === said.said[index]!.label,
   ).length;
-  const ear = new Ear(rate, recogniser);
+  const ear = new OwnWordsEar(rate, recogniser);
   const started = performance.now();
   const events = ear.push(said.samples);
   cost.spent += (performance.now() - started) / 1000;

@@ -3,8 +3,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import * as v from 'valibot';
 import { WORDS, type Word } from '../../../src/sweep/inputs.ts';
-import { englishLanguage } from '../../../src/voice/phonetic/language.ts';
-import { lookUpIn } from '../../../src/voice/phonetic/lookUp.ts';
+import { ENGLISH } from '../../../src/hearing/languages/en/english.ts';
 import { matcherFor, type Matcher } from '../../../src/voice/phonetic/match.ts';
 import type { Match } from '../../../src/voice/matching.ts';
 import { least, most, shown, type Figure } from '../figure.ts';
@@ -53,9 +52,7 @@ export function onTranscripts(data: string): Figure[] | null {
   const file = join(data, 'heard-transcripts.json');
   if (!existsSync(file)) return null;
   const all = v.parse(Transcripts, JSON.parse(readFileSync(file, 'utf8')));
-  const language = englishLanguage();
-  const { match } = matcherFor(language);
-  const lookUp = lookUpIn(language);
+  const { match, questionIn } = matcherFor(ENGLISH);
   const given = (heard: string, allowed: readonly Word[]): Match => match([{ text: heard }], allowed, true);
   const stateFor = (words: readonly Word[]) => STATES.filter((state) => words.every((word) => state.includes(word)));
 
@@ -99,7 +96,7 @@ export function onTranscripts(data: string): Figure[] | null {
       ? [
           least(
             'look-ups found, %',
-            (100 * all.lookup.filter(({ heard, query }) => lookUp(heard) === query).length) / all.lookup.length,
+            (100 * all.lookup.filter(({ heard, query }) => questionIn(heard) === query).length) / all.lookup.length,
             85,
           ),
         ]

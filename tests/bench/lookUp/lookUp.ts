@@ -1,6 +1,7 @@
 // Look-up over a logbook of 5,000 situations: the time of every keystroke of queries as people type them, with and without
 // slips, in the core and until the list is painted in a real browser, and the time to prepare the logbook for it.
 import { USUAL_LIMITS } from '../../../src/logbook/due.ts';
+import { ENGLISH_WRITTEN } from '../../../src/hearing/languages/en/vocabulary.ts';
 import { finderOf, lookUpSpoken, lookUpTyped } from '../../../src/logbook/search/finder.ts';
 import { shelfOf } from '../../../src/logbook/shelf.ts';
 import { most, shown, type Family } from '../figure.ts';
@@ -34,7 +35,7 @@ export const lookUp: Family = {
     const began = performance.now();
     const shelf = shelfOf(library, { at: NOW, temperature: null }, USUAL_LIMITS);
     const listed = performance.now();
-    const finder = finderOf(library.kit, shelf);
+    const finder = finderOf(ENGLISH_WRITTEN, library.kit, shelf);
     const prepared = performance.now();
     const letters = QUERIES.flatMap((query) => [...query].map((_letter, index) => query.slice(0, index + 1)));
     const typed = timesOf(letters, (text) => lookUpTyped(finder, text));

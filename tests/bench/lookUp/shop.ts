@@ -2,7 +2,7 @@
 import { unknownConditions } from '../../../src/logbook/conditions.ts';
 import type { Entry } from '../../../src/logbook/entry.ts';
 import { EMPTY_LIBRARY, type Library } from '../../../src/logbook/library.ts';
-import { newBody, newLens, subjectOf, type Kit, type Situation } from '../../../src/kit/kit.ts';
+import { newBody, newLens, subjectIn, type Kit, type Situation } from '../../../src/kit/kit.ts';
 import { seededRandom } from '../../../src/practice/random.ts';
 import { millimetres, moment, steps } from '../../../src/units.ts';
 
@@ -40,7 +40,7 @@ export function shop(): Library {
   const entries = situations.map((situation, n): Entry => ({
     id: `e${n}`,
     at: moment(NOW - random() * 3e10),
-    subject: subjectOf(kit, situation),
+    subject: subjectIn(kit, situation),
     value: steps(Math.floor(random() * 41) - 20),
     record: null,
     conditions: unknownConditions(NOW),

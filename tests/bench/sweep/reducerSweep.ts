@@ -4,7 +4,7 @@ import { NO_MEMORY, type Memory } from '../../../src/sweep/memory.ts';
 import type { Care } from '../../../src/sweep/care.ts';
 import type { Outcome } from '../../../src/sweep/end/outcome.ts';
 import type { SweepEvent } from '../../../src/sweep/event.ts';
-import { open } from '../../../src/sweep/opening.ts';
+import { openSweep } from '../../../src/sweep/opening.ts';
 import { USUAL_MANNER, USUAL_HOLD_TIME } from '../../../src/sweep/usualManner.ts';
 import { USUAL_SCALE, type Scale } from '../../../src/sweep/scale.ts';
 import type { SweepState } from '../../../src/sweep/state.ts';
@@ -95,7 +95,7 @@ function opened(care: Care, arrows: ArrowDisplay, memory: Memory, scale: Scale):
   };
   const manner = { ...USUAL_MANNER, care };
   const plan = { subject, scale, arrows, manner, memory, start: steps(0), practice: null };
-  return open({ did: 'opened', at: moment(0), id: 'bench', plan }).state;
+  return openSweep({ did: 'opened', at: moment(0), id: 'bench', plan }).state;
 }
 
 /** One more hold, begun so many seconds after the opening. */

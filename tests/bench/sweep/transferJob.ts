@@ -4,7 +4,7 @@
 import { halfPress, type PracticeCamera } from '../../../src/practice/camera.ts';
 import { normal, seededRandom, type Random } from '../../../src/practice/random.ts';
 import type { Outcome } from '../../../src/sweep/end/outcome.ts';
-import { open } from '../../../src/sweep/opening.ts';
+import { openSweep } from '../../../src/sweep/opening.ts';
 import type { SweepState } from '../../../src/sweep/state.ts';
 import { transferPlan } from '../../../src/sweep/transfer/opened.ts';
 import { transition } from '../../../src/sweep/transition.ts';
@@ -51,7 +51,7 @@ function ofPair(camera: PracticeCamera, random: Random): TransferRun {
   const state = goOn(first.state, camera, random, 0);
   const outcome = outcomeIn(state.sweep);
   const plan = transferPlan(state.sweep, outcome);
-  const second = plan && goOn(open({ did: 'opened', at: moment(0), id: 'second', plan }).state, camera, random, 0);
+  const second = plan && goOn(openSweep({ did: 'opened', at: moment(0), id: 'second', plan }).state, camera, random, 0);
   const last = second ? outcomeIn(second.sweep) : outcome;
   const interval = 'interval' in last ? last.interval : null;
   return {

@@ -7,14 +7,14 @@ import { settled } from '../../../src/panel/session/settled.ts';
 import { planFor } from '../../../src/panel/session/plan.ts';
 import { cameraOf } from '../../../src/practice/cameras.ts';
 import { USUAL_SETTINGS } from '../../../src/usualSettings.ts';
-import { open } from '../../../src/sweep/opening.ts';
+import { openSweep } from '../../../src/sweep/opening.ts';
 import type { Plan } from '../../../src/sweep/plan.ts';
 import { ranWith } from '../../sweep/noiseFree.ts';
 import { after, later, opened } from '../../sweep/staged.ts';
 import { KIT, PLAN, SUBJECT } from '../fakeSession.ts';
 
 function recordOf(low: number, high: number, plan: Partial<Plan> = {}): LogRecord {
-  const { phase, journal, id } = after(ranWith(open(opened({ ...PLAN, ...plan })).state, low, high), { did: 'finished', at: later(900), by: 'key' });
+  const { phase, journal, id } = after(ranWith(openSweep(opened({ ...PLAN, ...plan })).state, low, high), { did: 'finished', at: later(900), by: 'key' });
   if (phase.name !== 'finished') throw new Error('not finished');
   return { id, finished: phase.at, practice: false, subject: SUBJECT, outcome: phase.outcome, journal: [...journal] };
 }

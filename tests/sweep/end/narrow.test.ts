@@ -3,7 +3,7 @@
 import { describe, expect, test } from 'vitest';
 import { halfPress, type PracticeCamera } from '../../../src/practice/camera.ts';
 import { seededRandom } from '../../../src/practice/random.ts';
-import { open } from '../../../src/sweep/opening.ts';
+import { openSweep } from '../../../src/sweep/opening.ts';
 import type { Care } from '../../../src/sweep/care.ts';
 import { USUAL_HOLD_TIME, USUAL_MANNER } from '../../../src/sweep/usualManner.ts';
 import type { SweepState } from '../../../src/sweep/state.ts';
@@ -21,7 +21,7 @@ function sweep(seed: number, care: Care, arrows: ArrowDisplay): { phase: SweepSt
   const random = seededRandom(seed);
   const centre = SCALE.max * (random() - 0.5);
   const camera: PracticeCamera = { low: centre - 0.2, high: centre + 0.2, softLow: 0.4, softHigh: 0.4, lateUpTo: 1, darkFrom: 5, lapses: 0.02, arrows };
-  let { state } = open(opened({ scale: SCALE, arrows, manner: { ...USUAL_MANNER, care } }));
+  let { state } = openSweep(opened({ scale: SCALE, arrows, manner: { ...USUAL_MANNER, care } }));
   while (state.phase.name === 'dialling' && state.holds.length < PATIENCE) {
     const { value } = state.phase.next;
     const at = later(state.holds.length * 12 + 1);

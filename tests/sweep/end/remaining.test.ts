@@ -6,7 +6,7 @@ import { readiness } from '../../../src/sweep/end/care.ts';
 import { heldValues } from '../../../src/sweep/end/ends.ts';
 import { holdsToCome } from '../../../src/sweep/end/remaining.ts';
 import type { Opened } from '../../../src/sweep/event.ts';
-import { open } from '../../../src/sweep/opening.ts';
+import { openSweep } from '../../../src/sweep/opening.ts';
 import type { SweepState } from '../../../src/sweep/state.ts';
 import { transition } from '../../../src/sweep/transition.ts';
 import { opened } from '../staged.ts';
@@ -16,7 +16,7 @@ const left = ({ belief, holds }: Pick<SweepState, 'belief' | 'holds'>, care: Car
   holdsToCome(belief, readiness(belief, heldValues(holds), care), care);
 
 test('before the first hold it is about what a sweep of that care takes, and more for more care', () => {
-  const { state } = open(opened());
+  const { state } = openSweep(opened());
   const [quick, standard, thorough] = (['quick', 'standard', 'thorough'] as const).map((care) => left(state, care)) as [number, number, number];
   expect(quick).toBeGreaterThanOrEqual(6);
   expect(standard).toBeGreaterThan(quick);
@@ -29,7 +29,7 @@ test('at least one until the finish is offered, then none', () => {
   expect(state.phase.name).toBe('offered');
   const { care } = state.plan.manner;
   const [first, ...rest] = state.journal;
-  let then = open(first as Opened).state;
+  let then = openSweep(first as Opened).state;
   for (const event of rest) {
     const guess = left(then, care);
     const { ready } = readiness(then.belief, heldValues(then.holds), care);

@@ -3,7 +3,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { CarriedOutcome, Outcome } from '../../../src/sweep/end/outcome.ts';
-import { open } from '../../../src/sweep/opening.ts';
+import { openSweep } from '../../../src/sweep/opening.ts';
 import type { Scale } from '../../../src/sweep/scale.ts';
 import type { SweepState } from '../../../src/sweep/state.ts';
 import { transferPlan } from '../../../src/sweep/transfer/opened.ts';
@@ -26,11 +26,11 @@ const outcomeIn = ({ phase }: SweepState): Outcome => {
 
 /** The first series with this band, the second with that one. */
 function transferred(first: Band, aside: Band): { before: Outcome; outcome: Outcome } {
-  const swept = ranWith(open(opened({ scale: SCALE, arrows: 'absent' })).state, ...first);
+  const swept = ranWith(openSweep(opened({ scale: SCALE, arrows: 'absent' })).state, ...first);
   const before = outcomeIn(swept);
   const plan = transferPlan(swept, before);
   if (!plan) throw new Error('nothing to carry over');
-  const turned = after(open(opened(plan)).state, { did: 'checked', at: later(1), focus: 'moved', by: 'key' });
+  const turned = after(openSweep(opened(plan)).state, { did: 'checked', at: later(1), focus: 'moved', by: 'key' });
   return { before, outcome: outcomeIn(ranWith(turned, ...aside)) };
 }
 
@@ -120,25 +120,25 @@ test('a first series that ended before its visible end was held from both sides 
 });
 
 test('a second series that ends before its light came on leaves what was known', () => {
-  const swept = ranWith(open(opened({ scale: SCALE, arrows: 'absent' })).state, 5, 13);
+  const swept = ranWith(openSweep(opened({ scale: SCALE, arrows: 'absent' })).state, 5, 13);
   const plan = transferPlan(swept, outcomeIn(swept));
   if (!plan) throw new Error('nothing to carry over');
-  const { phase } = after(open(opened(plan)).state, { did: 'finished', at: later(9), by: 'key' });
+  const { phase } = after(openSweep(opened(plan)).state, { did: 'finished', at: later(9), by: 'key' });
   expect(phase).toMatchObject({ outcome: { found: 'past the limit', side: 'high', visible: 5, bound: 7.5, tally: { holds: 0 } } });
 });
 
 test('there is nothing to carry over where the band is known, where every value holds, or from a transfer itself', () => {
-  const known = ranWith(open(opened({ scale: SCALE, arrows: 'absent' })).state, -2, 3);
+  const known = ranWith(openSweep(opened({ scale: SCALE, arrows: 'absent' })).state, -2, 3);
   expect(transferPlan(known, outcomeIn(known))).toBe(null);
-  const all = ranWith(open(opened({ scale: SCALE, arrows: 'absent' })).state, -30, 30);
+  const all = ranWith(openSweep(opened({ scale: SCALE, arrows: 'absent' })).state, -30, 30);
   expect(transferPlan(all, outcomeIn(all))).toBe(null);
-  const past = ranWith(open(opened({ scale: SCALE, arrows: 'absent' })).state, 5, 13);
+  const past = ranWith(openSweep(opened({ scale: SCALE, arrows: 'absent' })).state, 5, 13);
   const plan = transferPlan(past, outcomeIn(past));
   expect(plan && transferPlan({ ...past, plan }, outcomeIn(past))).toBe(null);
 });
 
 test('the second series wants both ends even where the first was quick, and is not told where the first one lay', () => {
   const quick = opened({ scale: SCALE, arrows: 'absent' }).plan.manner;
-  const swept = ranWith(open(opened({ scale: SCALE, arrows: 'absent', manner: { ...quick, care: 'quick' } })).state, 5, 13);
+  const swept = ranWith(openSweep(opened({ scale: SCALE, arrows: 'absent', manner: { ...quick, care: 'quick' } })).state, 5, 13);
   expect(transferPlan(swept, outcomeIn(swept))).toMatchObject({ manner: { care: 'standard' }, memory: { centres: [] }, transfer: { of: 'sweep-1' } });
 });

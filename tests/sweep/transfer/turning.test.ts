@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { expect, test } from 'vitest';
 import { Journal } from '../../../src/sweep/event.ts';
-import { open } from '../../../src/sweep/opening.ts';
+import { openSweep } from '../../../src/sweep/opening.ts';
 import { stagesOf } from '../../../src/sweep/replayed.ts';
 import type { SweepState } from '../../../src/sweep/state.ts';
 import { replay, transition } from '../../../src/sweep/transition.ts';
@@ -54,5 +54,5 @@ test('its journal is whole in itself: stored, read and added up it gives the sam
   const stages = stagesOf(journal).map(({ is }) => is);
   expect(stages[0]).toBe('opened');
   expect(stages.filter((is) => is === 'held')).toHaveLength(done.holds.length);
-  expect(open(first).effects).toContainEqual({ do: 'say', prompt: { say: 'turn the focus', noted: null, way: 'first', practice: false } });
+  expect(openSweep(first).effects).toContainEqual({ do: 'say', prompt: { say: 'turn the focus', noted: null, way: 'first', practice: false } });
 });

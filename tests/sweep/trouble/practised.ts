@@ -4,7 +4,7 @@ import type { Oddity } from '../../../src/sweep/oddity.ts';
 import { practiceVerdict } from '../../../src/practice/lamp.ts';
 import type { SweepEvent } from '../../../src/sweep/event.ts';
 import type { Effect } from '../../../src/sweep/effect.ts';
-import { open } from '../../../src/sweep/opening.ts';
+import { openSweep } from '../../../src/sweep/opening.ts';
 import { USUAL_SCALE } from '../../../src/sweep/scale.ts';
 import type { SweepState } from '../../../src/sweep/state.ts';
 import { transition } from '../../../src/sweep/transition.ts';
@@ -36,7 +36,7 @@ export function practised(seed: number, oddity: Oddity | null, { arrows = false,
 
 function swept(seed: number, oddity: Oddity | null, { arrows, own, looks }: Terms): Practised {
   const plan = { scale: USUAL_SCALE, arrows: arrows ? 'right-is-up' : 'absent', practice: { seed, ...(oddity && { oddity }) } } as const;
-  let { state, effects } = open(opened(plan)) as { state: SweepState; effects: readonly Effect[] };
+  let { state, effects } = openSweep(opened(plan)) as { state: SweepState; effects: readonly Effect[] };
   const did = (event: SweepEvent): void => {
     const step = transition(state, event);
     state = step.state;

@@ -1,7 +1,7 @@
 // Contract of the open ear: words a person taught are heard in any pieces and at any sample rate, other sounds are not.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { Ear, type EarEvent } from '../../../src/voice/ownWords/ear.ts';
+import { OwnWordsEar, type EarEvent } from '../../../src/voice/ownWords/ear.ts';
 import { recogniserOf } from '../../../src/voice/ownWords/recogniser.ts';
 import { TakeRecording } from '../../../src/voice/ownWords/recordTake.ts';
 import { takeOf } from '../../../src/voice/ownWords/take.ts';
@@ -29,7 +29,7 @@ test('words said again are heard as themselves, in order', () => {
     QUIET,
     7,
   );
-  expect(wordsIn(new Ear(RATE, RECOGNISER).push(sound))).toEqual(said);
+  expect(wordsIn(new OwnWordsEar(RATE, RECOGNISER).push(sound))).toEqual(said);
 });
 
 test('a louder room than the one they were taught in does not turn one word into another', () => {
@@ -40,16 +40,16 @@ test('a louder room than the one they were taught in does not turn one word into
     0.02,
     8,
   );
-  const heard = wordsIn(new Ear(RATE, RECOGNISER).push(sound));
+  const heard = wordsIn(new OwnWordsEar(RATE, RECOGNISER).push(sound));
   expect(said.filter((word) => heard.includes(word))).toEqual(heard);
 });
 
 test('what comes out does not depend on the pieces in which the samples come', () => {
   const sound = inRoom([say(WORDS['undo'] ?? [], RATE, 41), say(WORDS['left'] ?? [], RATE, 42)], RATE, QUIET, 3);
-  const whole = new Ear(RATE, RECOGNISER).push(sound);
+  const whole = new OwnWordsEar(RATE, RECOGNISER).push(sound);
   fc.assert(
     fc.property(fc.array(fc.integer({ min: 1, max: 5000 }), { minLength: 1, maxLength: 8 }), (pieces) => {
-      const ear = new Ear(RATE, RECOGNISER);
+      const ear = new OwnWordsEar(RATE, RECOGNISER);
       const events: EarEvent[] = [];
       for (let at = 0, index = 0; at < sound.length; index++) {
         const next = at + (pieces[index % pieces.length] ?? 1);
@@ -64,20 +64,20 @@ test('what comes out does not depend on the pieces in which the samples come', (
 
 test.each([8_000, 44_100, 48_000])('words taught at 16 kHz are heard through a microphone of %i Hz', (rate) => {
   const sound = inRoom([say(WORDS['solid'] ?? [], rate, 51), say(WORDS['repeat'] ?? [], rate, 52)], rate, QUIET, 5);
-  const events = new Ear(rate, recogniserOf(TAKES, rate)).push(sound);
+  const events = new OwnWordsEar(rate, recogniserOf(TAKES, rate)).push(sound);
   expect(events.flatMap((event) => ('word' in event ? [event.word] : []))).toEqual(['solid', 'repeat']);
 });
 
 test('a word that does not count now is not taken', () => {
   const sound = inRoom([say(WORDS['undo'] ?? [], RATE, 61)], RATE, QUIET, 6);
-  const events = new Ear(RATE, RECOGNISER, () => ['left']).push(sound);
+  const events = new OwnWordsEar(RATE, RECOGNISER, () => ['left']).push(sound);
   expect(wordsIn(events)).toEqual([]);
   expect(events.at(-1)).toMatchObject({ heard: 'nothing', because: 'not now' });
 });
 
 test('the beginning of a word is told before the word, and the decision within half a second of its end', () => {
   const sound = inRoom([say(WORDS['undo'] ?? [], RATE, 71)], RATE, QUIET, 6);
-  const [beginning, word] = new Ear(RATE, RECOGNISER).push(sound);
+  const [beginning, word] = new OwnWordsEar(RATE, RECOGNISER).push(sound);
   expect(beginning).toMatchObject({ heard: 'beginning' });
   expect(word).toMatchObject({ heard: 'word', word: 'undo' });
   expect(word?.heard === 'word' ? word.at - word.ended : Infinity).toBeLessThan(0.5);
@@ -85,7 +85,7 @@ test('the beginning of a word is told before the word, and the decision within h
 
 describe('other sounds', () => {
   const heardOf = (...things: Float32Array[]) =>
-    wordsIn(new Ear(RATE, RECOGNISER).push(inRoom(things, RATE, QUIET, 9)));
+    wordsIn(new OwnWordsEar(RATE, RECOGNISER).push(inRoom(things, RATE, QUIET, 9)));
 
   test('a click and a beep are no words', () => {
     const click = Float32Array.from({ length: 800 }, (_, i) => 0.5 * Math.exp(-i / 100) * Math.sin(i));
@@ -103,13 +103,13 @@ describe('other sounds', () => {
   test('a word close upon other talk is part of it', () => {
     const talk = Object.values(WORDS).flatMap((sounds, seed) => [...say([...sounds, ...sounds], RATE, seed)]);
     const sound = inRoom([Float32Array.from(talk), say(WORDS['undo'] ?? [], RATE, 3)], RATE, QUIET, 9, 0.4);
-    expect(wordsIn(new Ear(RATE, RECOGNISER).push(sound))).toEqual([]);
+    expect(wordsIn(new OwnWordsEar(RATE, RECOGNISER).push(sound))).toEqual([]);
   });
 
   test('steady noise that starts is taken for the room after a while, and words are heard again', () => {
     const fan = inRoom([], RATE, 0.01, 4, 4);
     const later = inRoom([say(WORDS['undo'] ?? [], RATE, 81)], RATE, 0.01, 5);
-    const ear = new Ear(RATE, RECOGNISER);
+    const ear = new OwnWordsEar(RATE, RECOGNISER);
     ear.push(inRoom([], RATE, QUIET, 2, 1));
     ear.push(fan);
     expect(wordsIn(ear.push(later))).toEqual(['undo']);
@@ -118,5 +118,5 @@ describe('other sounds', () => {
 
 test('an ear with nothing taught hears nothing and does not fail', () => {
   const sound = inRoom([say(WORDS['undo'] ?? [], RATE, 91)], RATE, QUIET, 6);
-  expect(wordsIn(new Ear(RATE, recogniserOf([], RATE)).push(sound))).toEqual([]);
+  expect(wordsIn(new OwnWordsEar(RATE, recogniserOf([], RATE)).push(sound))).toEqual([]);
 });

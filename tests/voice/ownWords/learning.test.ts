@@ -6,7 +6,7 @@ import type { SweepState } from '../../../src/sweep/state.ts';
 import type { Arrows, Light } from '../../../src/sweep/verdict.ts';
 import { steps } from '../../../src/units.ts';
 import type { WordHeard } from '../../../src/voice/ownWords/ear.ts';
-import { became, confirmed, takeIn, withLearned, withoutLearned, LEARNED_A_WORD, type Said } from '../../../src/voice/ownWords/learning.ts';
+import { became, confirmed, takeFrom, withLearned, withoutLearned, LEARNED_A_WORD, type Said } from '../../../src/voice/ownWords/learning.ts';
 import { recogniserOf } from '../../../src/voice/ownWords/recogniser.ts';
 import { TakeRecording } from '../../../src/voice/ownWords/recordTake.ts';
 import { takeOf, type Take } from '../../../src/voice/ownWords/take.ts';
@@ -118,12 +118,12 @@ describe('a word makes a take', () => {
   };
 
   test('when it is as good as a taught one', () => {
-    expect(takeIn(heard('undo', 'undo'), 0.3)).toEqual(takeOf('undo', stretchOf('undo', 9)));
+    expect(takeFrom(heard('undo', 'undo'), 0.3)).toEqual(takeOf('undo', stretchOf('undo', 9)));
   });
 
   test('and none when it is too loud, too faint, or nearer to another word', () => {
-    expect(takeIn(heard('undo', 'undo'), 1)).toBeNull();
-    expect(takeIn(heard('undo', 'undo', 0.03), 0.3)).toBeNull();
-    expect(takeIn(heard('left', 'undo'), 0.3)).toBeNull();
+    expect(takeFrom(heard('undo', 'undo'), 1)).toBeNull();
+    expect(takeFrom(heard('undo', 'undo', 0.03), 0.3)).toBeNull();
+    expect(takeFrom(heard('left', 'undo'), 0.3)).toBeNull();
   });
 });

@@ -1,23 +1,26 @@
 // Contract of questions told in single taught words: "look up", then digits or the name of a lens, until nothing more comes.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { digitsJoined, inFigures } from '../../../src/logbook/search/numberWords.ts';
-import { asked, isQuestion, LOOK_UP_WORD, wholeQuestion } from '../../../src/voice/ownWords/spelledQuestion.ts';
-import { spelt, type Spelling } from '../../../src/voice/ownWords/spelledValue.ts';
-import { englishLanguage } from '../../../src/voice/phonetic/language.ts';
-import { lookUpIn } from '../../../src/voice/phonetic/lookUp.ts';
-import { ONES } from '../../../src/voice/vocabulary/en.ts';
+import { ENGLISH } from '../../../src/hearing/languages/en/english.ts';
+import { numberWordsIn } from '../../../src/logbook/search/numberWords.ts';
+import { spelledQuestions, wholeQuestion } from '../../../src/voice/ownWords/spelledQuestion.ts';
+import { spelledValues, type WordByWord } from '../../../src/voice/ownWords/spelledValue.ts';
+import { matcherFor } from '../../../src/voice/phonetic/match.ts';
+
+const { word: LOOK_UP_WORD, asked, isQuestion } = spelledQuestions(ENGLISH);
+const { spelt } = spelledValues(ENGLISH);
+const { digitsJoined, inFigures } = numberWordsIn(ENGLISH.numbers);
 
 const NAMES = ['Orrin 85', 'Tarn 35'];
-const ask = (words: readonly string[]): Spelling | null =>
-  words.reduce<Spelling | null>((before, word, at) => (at > 0 && before === null ? null : asked(before, word, at, NAMES)), null);
+const ask = (words: readonly string[]): WordByWord | null =>
+  words.reduce<WordByWord | null>((before, word, at) => (at > 0 && before === null ? null : asked(before, word, at, NAMES)), null);
 
 describe('a question in taught words', () => {
   test('with any digits is read as the one number they spell', () => {
-    const questionIn = lookUpIn(englishLanguage());
+    const { questionIn } = matcherFor(ENGLISH);
     fc.assert(
       fc.property(fc.array(fc.integer({ min: 0, max: 9 }), { minLength: 2, maxLength: 10 }), (digits) => {
-        const told = ask([LOOK_UP_WORD, ...digits.map((digit) => ONES[digit] ?? '')]);
+        const told = ask([LOOK_UP_WORD, ...digits.map((digit) => ENGLISH.numbers.say(digit))]);
         const text = told && wholeQuestion(told, 100);
         expect(inFigures(digitsJoined(questionIn(text ?? '') ?? ''))).toBe(digits.join(''));
       }),

@@ -1,12 +1,16 @@
 // Contract of values told in single words: a sign, then one or two digits, read by the same matcher as everything else.
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { match } from '../../../src/voice/matching.ts';
+import { ENGLISH_WRITTEN } from '../../../src/hearing/languages/en/vocabulary.ts';
+import { strictMatcherFor } from '../../../src/voice/matching.ts';
 import { sayNumber } from '../../../src/voice/numbers.ts';
-import { gaveUp, SPELLING_WORDS, spelt, wholeText, type Spelling } from '../../../src/voice/ownWords/spelledValue.ts';
+import { spelledValues, type WordByWord } from '../../../src/voice/ownWords/spelledValue.ts';
 
-function spell(words: readonly string[]): Spelling | null {
-  let spelling: Spelling | null = null;
+const match = strictMatcherFor(ENGLISH_WRITTEN);
+const { words: SPELLING_WORDS, spelt, wholeText, gaveUp } = spelledValues(ENGLISH_WRITTEN);
+
+function spell(words: readonly string[]): WordByWord | null {
+  let spelling: WordByWord | null = null;
   for (const [at, word] of words.entries()) {
     spelling = spelt(spelling, word, at);
     if (spelling === null) return null;

@@ -1,7 +1,7 @@
 // Contract of takes: each is checked before it is kept, stored readably, and left out when its word is taught anew.
 import * as v from 'valibot';
 import { describe, expect, test } from 'vitest';
-import { forget } from '../../../src/voice/ownWords/forgetting.ts';
+import { withoutWord } from '../../../src/voice/ownWords/forgetting.ts';
 import { clearnessOf } from '../../../src/voice/ownWords/noiseMeter.ts';
 import { recogniserOf } from '../../../src/voice/ownWords/recogniser.ts';
 import { TakeRecording } from '../../../src/voice/ownWords/recordTake.ts';
@@ -67,7 +67,7 @@ describe('takes are kept', () => {
 });
 
 test('a word is taught anew without its old takes', () => {
-  expect(forget(takesOf('undo', 'left'), 'undo').map(({ word }) => word)).toEqual(['left', 'left', 'left']);
+  expect(withoutWord(takesOf('undo', 'left'), 'undo').map(({ word }) => word)).toEqual(['left', 'left', 'left']);
 });
 
 test('advice says to come closer or use the switch when the room is too loud', () => {

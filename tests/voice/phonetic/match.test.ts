@@ -6,16 +6,13 @@ import { WORDS, type Word } from '../../../src/sweep/inputs.ts';
 import { understood } from '../../../src/sweep/understood.ts';
 import { sayCorrection } from '../../../src/voice/numbers.ts';
 import type { Match } from '../../../src/voice/matching.ts';
-import { englishLanguage } from '../../../src/voice/phonetic/language.ts';
-import { lookUpIn } from '../../../src/voice/phonetic/lookUp.ts';
+import { ENGLISH } from '../../../src/hearing/languages/en/english.ts';
 import { matcherFor } from '../../../src/voice/phonetic/match.ts';
 import { TAUGHT } from '../../../src/voice/vocabulary/en.ts';
-import { ALSO } from '../../../src/voice/vocabulary/heard.ts';
 import { inPhase } from '../../sweep/staged.ts';
 
 const PHASES = ['dialling', 'holding', 'judging', 'offered', 'paused', 'checking', 'finished'] as const;
-const language = englishLanguage();
-const { match } = matcherFor(language);
+const { match, questionIn } = matcherFor(ENGLISH);
 const HOLDING = understood(inPhase('holding')).words;
 const DIALLING = understood(inPhase('dialling')).words;
 const heard = (allowed: readonly Word[], ...texts: string[]): Match =>
@@ -29,7 +26,7 @@ test.each(PHASES)('in %s every phrase of the vocabulary is taken as its word', (
   const allowed = understood(inPhase(phase)).words;
   for (const word of allowed) {
     if (word === 'set') continue;
-    for (const said of [TAUGHT[word], ...ALSO[word]]) {
+    for (const said of [TAUGHT[word], ...ENGLISH.words[word].also]) {
       expect({ said, ...heard(allowed, said) }).toMatchObject({ said, is: 'taken', words: TAUGHT[word] });
     }
   }
@@ -40,7 +37,7 @@ const RESULT = ['entered', 'next', 'undo', 'repeat', 'help'] as const satisfies 
 
 test('at a result every phrase is taken as its word, and none of a sweep is taken for one', () => {
   for (const word of RESULT) {
-    for (const said of [TAUGHT[word], ...ALSO[word]]) expect({ said, ...heard(RESULT, said) }).toMatchObject({ said, is: 'taken', words: TAUGHT[word] });
+    for (const said of [TAUGHT[word], ...ENGLISH.words[word].also]) expect({ said, ...heard(RESULT, said) }).toMatchObject({ said, is: 'taken', words: TAUGHT[word] });
   }
   for (const said of ['solid', 'delayed', 'flicker', 'holding', 'accept', 'finish', 'centre']) {
     expect({ said, is: heard(RESULT, said).is }).not.toMatchObject({ is: 'taken' });
@@ -155,5 +152,5 @@ test.each([
   ['look up', ''],
   ['open the door', null],
 ])('looking up: "%s" asks for %s', (text, query) => {
-  expect(lookUpIn(language)(text)).toBe(query);
+  expect(questionIn(text)).toBe(query);
 });

@@ -1,11 +1,12 @@
 // Properties of the distance between sounds and of the letters' sounds.
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { englishLanguage } from '../../../src/voice/phonetic/language.ts';
-import { SYMBOLS } from '../../../src/voice/phonetic/phones.ts';
+import { ENGLISH } from '../../../src/hearing/languages/en/english.ts';
+import { SYMBOLS } from '../../../src/hearing/languages/sounds.ts';
+import { pronouncer } from '../../../src/voice/phonetic/pronouncer.ts';
 import { soundDistance } from '../../../src/voice/phonetic/soundDistance.ts';
 
-const { pronounce } = englishLanguage();
+const pronounce = pronouncer(ENGLISH.pronunciation);
 const phones = fc
   .array(fc.constantFrom(...Object.values(SYMBOLS)), { minLength: 1, maxLength: 10 })
   .map((list) => list.join(''));

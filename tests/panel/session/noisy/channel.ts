@@ -1,7 +1,7 @@
 // What a recogniser makes of a word in a noisy room: lost, misheard in spelling or as another word, or right; and the talk
 // of others. How often each happens is invented, and worse than a room anyone would work in.
 import type { Word } from '../../../../src/sweep/inputs.ts';
-import type { Candidate } from '../../../../src/voice/matching.ts';
+import type { Guess } from '../../../../src/voice/matching.ts';
 import type { Random } from '../../../../src/practice/random.ts';
 import { TAUGHT } from '../../../../src/voice/vocabulary/en.ts';
 
@@ -34,7 +34,7 @@ const ANOTHER = 0.05;
 const RUBBISH = 0.03;
 
 /** The guesses of the recogniser for what was said, likeliest first; null when nothing was heard. */
-export function through(recogniser: Recogniser, said: string, understood: readonly Word[], random: Random): Candidate[] | null {
+export function through(recogniser: Recogniser, said: string, understood: readonly Word[], random: Random): Guess[] | null {
   const chance = random();
   const others = understood.filter((word) => word !== 'set' && TAUGHT[word] !== said).map((word) => TAUGHT[word]);
   const another = pick(others, random);
@@ -45,7 +45,7 @@ export function through(recogniser: Recogniser, said: string, understood: readon
     if (chance < LOST + ANOTHER) return [{ text: another, doubtful: random() < 0.7 }];
     return [{ text: TAUGHTS.has(said) ? said : word, doubtful: random() < 0.12 }];
   }
-  const guesses = (...all: string[]): Candidate[] => all.map((text) => ({ text }));
+  const guesses = (...all: string[]): Guess[] => all.map((text) => ({ text }));
   if (chance < LOST + SPELT_WRONG) return random() < 0.5 ? guesses(misspelt(said, random), said) : guesses(misspelt(said, random));
   if (chance < LOST + SPELT_WRONG + ANOTHER) return random() < 0.6 ? guesses(another, said) : guesses(another);
   if (chance < LOST + SPELT_WRONG + ANOTHER + RUBBISH) return guesses('the', 'um okay');
@@ -53,7 +53,7 @@ export function through(recogniser: Recogniser, said: string, understood: readon
 }
 
 /** What somebody else says meanwhile. The own words reject nearly all of it, and take the rest for a word. */
-export function talk(recogniser: Recogniser, understood: readonly Word[], random: Random): Candidate[] | null {
+export function talk(recogniser: Recogniser, understood: readonly Word[], random: Random): Guess[] | null {
   if (recogniser === 'browser') return [{ text: pick(TALK, random) }];
   const words = understood.filter((word) => word !== 'set').map((word) => TAUGHT[word]);
   return random() < 0.1 ? [{ text: pick(words, random), doubtful: random() < 0.7 }] : null;

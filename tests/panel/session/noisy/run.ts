@@ -10,7 +10,7 @@ import { understood } from '../../../../src/sweep/understood.ts';
 import type { Verdict } from '../../../../src/sweep/verdict.ts';
 import { moment, seconds, steps, type Moment } from '../../../../src/units.ts';
 import { readBack } from '../../../../src/words/en/verdict.ts';
-import type { Candidate } from '../../../../src/voice/matching.ts';
+import type { Guess } from '../../../../src/voice/matching.ts';
 import { Computer, promisesKept, settle, type Window } from '../world.ts';
 import { talk, through, type Recogniser } from './channel.ts';
 import { capital, NoisyPerson } from './person.ts';
@@ -101,7 +101,7 @@ export async function noisyRun(seed: number): Promise<NoisyRun> {
     });
   }
 
-  function deliver(heard: readonly Candidate[], from: number): void {
+  function deliver(heard: readonly Guess[], from: number): void {
     // The browser's recogniser is stopped by a sound; the own words are decided as soon as there is quiet.
     if (recogniser === 'browser' && (deafFrom > from || isDeaf)) return;
     if (isDeaf) return at(300, () => deliver(heard, from));

@@ -1,21 +1,24 @@
 // From written words to sounds: the language's list of words first, then a known word with a common ending, then its
 // rules for letters. Only likeness is asked of it, so a wrong vowel in a rare word does little harm.
-import type { Phones } from './phones.ts';
-import type { Spelling } from './spelling.ts';
+import type { Pronunciation } from '../../hearing/languages/pronunciation.ts';
+import { VOWEL_LETTERS, type Phones } from '../../hearing/languages/sounds.ts';
+
+export type Pronounce = (word: string) => Phones;
 
 /** Gives any word its sounds. Words once asked are remembered. */
-export function pronouncer(spelling: Spelling): (word: string) => Phones {
+export function pronouncer(language: Pronunciation): Pronounce {
   const known = new Map<string, Phones>();
-  for (const line of spelling.words.split('\n')) {
+  for (const line of language.words.split('\n')) {
     const [word, sounds] = line.split(' ');
     if (word && sounds) known.set(word, sounds);
   }
+  const twice = new RegExp(`([${language.doubled}])\\1`, 'g');
   const bySpelling = (word: string): Phones => {
-    for (const [letters, sounds] of spelling.endings) {
+    for (const [letters, sounds] of language.endings) {
       const stem = word.endsWith(letters) ? known.get(word.slice(0, -letters.length)) : undefined;
       if (stem !== undefined) return stem + sounds;
     }
-    return byLetters(word, spelling.letters);
+    return stressed(byLetters(word.replace(twice, '$1'), language.letters), language.stress);
   };
   return (word) => {
     let sounds = known.get(word);
@@ -24,10 +27,8 @@ export function pronouncer(spelling: Spelling): (word: string) => Phones {
   };
 }
 
-const VOWEL = /[aeiouwycqvrzkjx]/;
-
-function byLetters(word: string, rules: Spelling['letters']): Phones {
-  let left = `^${word.replace(/([b-df-hj-np-tv-z])\1/g, '$1')}$`;
+function byLetters(word: string, rules: Pronunciation['letters']): Phones {
+  let left = `^${word}$`;
   let out = '';
   while (left !== '' && left !== '$') {
     const rule = rules.find(([letters]) => left.startsWith(letters));
@@ -35,8 +36,13 @@ function byLetters(word: string, rules: Spelling['letters']): Phones {
     if (rule?.[0].endsWith('$')) left = '';
     out += rule?.[1] ?? '';
   }
-  return stressed(out);
+  return out;
 }
 
-/** English and its neighbours mostly stress the first vowel. */
-const stressed = (sounds: Phones): Phones => sounds.replace(VOWEL, (vowel) => vowel.toUpperCase());
+const VOWEL = new RegExp(`[${VOWEL_LETTERS}]`, 'g');
+
+function stressed(sounds: Phones, stress: Pronunciation['stress']): Phones {
+  const vowels = [...sounds.matchAll(VOWEL)];
+  const at = (stress === 'first' ? vowels[0] : (vowels.at(-2) ?? vowels[0]))?.index;
+  return at === undefined ? sounds : sounds.slice(0, at) + sounds.charAt(at).toUpperCase() + sounds.slice(at + 1);
+}

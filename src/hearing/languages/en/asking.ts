@@ -1,0 +1,13 @@
+// English: what asks the logbook, and what names the next lens.
+import type { Naming, SpokenQuestion } from '../heardLanguage.ts';
+
+export const QUESTION: SpokenQuestion = {
+  openings: ['look up', 'lookup', 'look it up', 'search for', 'search'],
+  fillers: [
+    'look up find show me what is whats please value correction',
+    'the a an on of at with for my in to and',
+    'millimetre millimetres millimeter millimeters mm',
+  ].flatMap((words) => words.split(' ')),
+};
+
+export const NAMING: Naming = { openings: ['next lens', 'next'], noNames: ['lens', 'one', 'step'] };

@@ -1,0 +1,15 @@
+// How the words of a language sound, as data. Words are written in small letters without accents, as they are compared.
+import type { Phones } from './sounds.ts';
+
+export interface Pronunciation {
+  /** `word sounds` pairs, one a line: words that the rules below miss. */
+  readonly words: string;
+  /** Letters and their sounds, tried in this order at each place of a word; `^` and `$` bind to its start and end. */
+  readonly letters: readonly (readonly [letters: string, sounds: Phones])[];
+  /** Endings that leave a known word's sounds as they are: letters of the ending, its sounds. */
+  readonly endings: readonly (readonly [letters: string, sounds: Phones])[];
+  /** Letters that sound once where they are written twice. */
+  readonly doubled: string;
+  /** The vowel that is stressed in a word that is sounded by its letters. */
+  readonly stress: 'first' | 'last but one';
+}
