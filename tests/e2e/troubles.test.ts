@@ -25,7 +25,7 @@ test('a light that stays dark at every value is named never lights, and a gap in
   const offered = await untilText(seat, 'values looked so');
   expect(offered.phase).toBe('offered');
   expect(offered.announcement).toContain('The light never comes on. Accept it, or go on?');
-  expect(offered.text).toMatch(/active point lies on the target.*8 of 8 values looked so; odds more than 1000 to 1/);
+  expect(offered.text).toMatch(/active point lies on the target.*8 of 8 values looked so; odds 713 to 1 against any band\./);
   expect(offered.text.match(/Never lights/g)).toHaveLength(1);
   await choose(seat, 'What to check');
   expect(await seat.evaluate(() => document.activeElement?.id)).toBe('what-to-check');
