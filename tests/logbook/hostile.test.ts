@@ -102,6 +102,11 @@ describe('ten thousand damaged backups and ten thousand damaged tables', { timeo
     expect(canonical(library)).toBe(before);
   });
 
+  it.each(['"centre"', '"from"', '"to"'])('are backups in which %s of an outcome is beyond every number, and that record is set aside', (name) => {
+    const read = readBackup(backup.replace(new RegExp(`(${name}:\\s*)-?[\\d.]+`), '$1-1e999'));
+    expect(read.ok && [read.value.library.records.length, read.value.setAside.length]).toEqual([0, 1]);
+  });
+
   it('are backups whose values were exchanged, and every item is either valid or set aside', () => {
     const paths = pathsOf(JSON.parse(backup));
     const value = fc.oneof(

@@ -5,7 +5,9 @@ import { Seconds, Steps } from '../../storedUnits.ts';
 const Tally = v.object({ holds: v.pipe(v.number(), v.integer(), v.minValue(0)), seconds: Seconds });
 export type Tally = v.InferOutput<typeof Tally>;
 
-const Interval = v.object({ from: v.number(), to: v.number() });
+/** A damaged file may hold a number that no sweep can find. */
+const Finite = v.pipe(v.number(), v.finite());
+const Interval = v.object({ from: Finite, to: Finite });
 
 export const Outcome = v.variant('found', [
   v.object({
@@ -13,7 +15,7 @@ export const Outcome = v.variant('found', [
     low: Steps,
     high: Steps,
     /** Middle of the band; half a step where the band has an even count. */
-    centre: v.number(),
+    centre: Finite,
     chosen: Steps,
     /** The other middle value, when the belief hardly prefers one. */
     other: v.nullable(Steps),
@@ -31,7 +33,7 @@ export const Outcome = v.variant('found', [
     side: v.picklist(['low', 'high', 'both']),
     /** The end that can be seen, and the centre the band must at least reach; null when neither end can be seen. */
     visible: v.nullable(Steps),
-    bound: v.nullable(v.number()),
+    bound: v.nullable(Finite),
     interval: Interval,
     tally: Tally,
   }),
@@ -44,10 +46,10 @@ export const Outcome = v.variant('found', [
     /** The outermost values that held with the focus set aside. */
     aside: v.object({ low: Steps, high: Steps }),
     /** Half the band, edge to edge: the edges lie half a step outside the outermost values that hold. */
-    halfWidth: v.number(),
+    halfWidth: Finite,
     halfInterval: Interval,
     /** It may lie past the limit. */
-    centre: v.number(),
+    centre: Finite,
     interval: Interval,
     /** The value of the scale nearest to the centre, and the belief that the centre lies within one step of it. */
     chosen: Steps,
