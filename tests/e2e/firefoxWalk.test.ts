@@ -33,9 +33,14 @@ test('the bench is reckoned, a reading is kept, every step is walked, and the sw
   await until(seat, 'the start', ({ screen }) => screen === 'start');
   await choose(seat, NEW_LENS);
   await untilPhase(seat, 'dialling');
+  // The screen is drawn before the browser has written the journal.
   const bench = await seat.evaluate(async () => {
-    const { live } = (await browser.storage.local.get('live')) as { live?: { plan?: { bench?: { ticked: string[]; readings: unknown[] } } }[] };
-    return live?.[0]?.plan?.bench ?? null;
+    for (let tries = 0; tries < 50; tries += 1) {
+      const { live } = (await browser.storage.local.get('live')) as { live?: { plan?: { bench?: { ticked: string[]; readings: unknown[] } } }[] };
+      if (live) return live[0]?.plan?.bench ?? null;
+      await new Promise((go) => setTimeout(go, 100));
+    }
+    return null;
   });
   expect(bench?.ticked).toHaveLength(all);
   expect(bench?.readings).toEqual([{ reads: 'old value', value: -3 }]);
