@@ -7,7 +7,7 @@ import type { Seconds, Steps } from '../units.ts';
 type Bare = Extract<Outcome, { found: 'past the limit' | 'beyond the scale' | 'nothing' }>['found'];
 
 /** What a practice camera really was. Places on the range of corrections; `off` in steps. */
-export type Revealed =
+export type RevealedFact =
   | { readonly is: 'held'; readonly low: number; readonly high: number }
   | { readonly is: 'made wrong'; readonly how: Oddity; readonly named: boolean }
   | { readonly is: 'gap'; readonly low: number; readonly high: number; readonly from: number; readonly to: number }
@@ -79,5 +79,5 @@ export interface ResultWords {
     readonly measure: string;
   };
   readonly checks: { readonly title: string; readonly of: Readonly<Record<Bare, readonly string[]>> };
-  readonly practice: { readonly title: string; readonly revealed: (fact: Revealed) => string };
+  readonly practice: { readonly title: string; readonly revealed: (fact: RevealedFact) => string };
 }

@@ -5,7 +5,7 @@ import { withoutWord } from '../../voice/ownWords/forgetting.ts';
 import { recogniserOf } from '../../voice/ownWords/recogniser.ts';
 import { TakeRecording } from '../../voice/ownWords/recordTake.ts';
 import { takeOf, type Take } from '../../voice/ownWords/take.ts';
-import { faultOf } from '../../voice/ownWords/takeQuality.ts';
+import { takeFaultOf } from '../../voice/ownWords/takeQuality.ts';
 import { words } from '../../words/catalogue.ts';
 
 export const TAKES_A_WORD = 5;
@@ -41,7 +41,7 @@ export class Lesson {
     this.seconds = 0;
     const { stretch } = recorded;
     const compared = stretch && this.taken.length > 0 ? recogniserOf([...this.others, ...this.taken], this.rate).recognise(stretch) : null;
-    const fault = faultOf(this.word, recorded, compared);
+    const fault = takeFaultOf(this.word, recorded, compared);
     if (fault === null && stretch) this.taken = [...this.taken, takeOf(this.word, stretch)];
     const say = words('take');
     return { sentence: fault === null ? say.good : say.fault(this.word, fault), advice: stretch && say.heard[clearnessOf(stretch)] };

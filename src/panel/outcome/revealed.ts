@@ -6,10 +6,10 @@ import type { Oddity } from '../../sweep/oddity.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
 import type { Plan } from '../../sweep/plan.ts';
 import type { Trouble } from '../../sweep/trouble/trouble.ts';
-import type { Revealed } from '../../words/resultWords.ts';
+import type { RevealedFact } from '../../words/resultWords.ts';
 
 /** In their order; null for a real camera. */
-export function revealed({ practice, scale, arrows }: Plan, outcome: Outcome, troubles: readonly Trouble[] = []): readonly Revealed[] | null {
+export function revealed({ practice, scale, arrows }: Plan, outcome: Outcome, troubles: readonly Trouble[] = []): readonly RevealedFact[] | null {
   if (practice === null) return null;
   const camera = cameraOf(practice, scale, arrows);
   const { oddity } = practice;
@@ -22,10 +22,10 @@ export function revealed({ practice, scale, arrows }: Plan, outcome: Outcome, tr
 
 type Band = Parameters<typeof holeOf>[0];
 
-const held = ({ low, high }: Band): Revealed => ({ is: 'held', low, high });
+const held = ({ low, high }: Band): RevealedFact => ({ is: 'held', low, high });
 
 /** Where its light was steady, if it was. */
-function bandOf(oddity: Oddity, camera: Band, seed: number): readonly Revealed[] {
+function bandOf(oddity: Oddity, camera: Band, seed: number): readonly RevealedFact[] {
   switch (oddity) {
     case 'flickers everywhere':
     case 'never lights':
@@ -40,7 +40,7 @@ function bandOf(oddity: Oddity, camera: Band, seed: number): readonly Revealed[]
   }
 }
 
-function comparison(outcome: Outcome, centre: number, step: number): Revealed {
+function comparison(outcome: Outcome, centre: number, step: number): RevealedFact {
   if (outcome.found === 'carried over') return { is: 'centre off', off: Math.abs(outcome.centre - centre) / step };
   if (outcome.found !== 'band') return { is: 'not found' };
   return { is: 'value off', value: outcome.chosen, off: Math.abs(outcome.chosen - centre) / step };

@@ -5,7 +5,7 @@ import type { SweepEvent } from '../../sweep/event.ts';
 import { HOP } from './bands.ts';
 import type { WordHeard } from './ear.ts';
 import { takeOf, type Take } from './take.ts';
-import { faultOf } from './takeQuality.ts';
+import { takeFaultOf } from './takeQuality.ts';
 
 /** What was said, and the event of the standing journal that it became. */
 export interface Said {
@@ -16,7 +16,7 @@ export interface Said {
 /** The word as a take, if it is as good as one that is taught; `peak`: the largest sample while it was said. */
 export function takeFrom({ word, stretch, recognition, at }: WordHeard, peak: number): Take | null {
   const recorded = { stretch, peak, recorded: Math.round(at / HOP), long: false };
-  return faultOf(word, recorded, recognition) === null ? takeOf(word, stretch) : null;
+  return takeFaultOf(word, recorded, recognition) === null ? takeOf(word, stretch) : null;
 }
 
 /** So many of a word, the newest, stand beside those that were taught. */

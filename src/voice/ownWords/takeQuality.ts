@@ -29,7 +29,7 @@ const TOO_LIKE = 0.95;
 const UNLIKE = 1.9;
 
 /** The worst that is wrong, null when the take is good; `compared`: the take against those there are, null while there are none. */
-export function faultOf(word: string, recorded: TakeRecorded, compared: Recognition | null): TakeFault | null {
+export function takeFaultOf(word: string, recorded: TakeRecorded, compared: Recognition | null): TakeFault | null {
   const { stretch, peak } = recorded;
   if (recorded.long) return { is: 'too long' };
   if (stretch === null) return { is: 'not heard' };

@@ -4,7 +4,7 @@ import { writeSteps } from '../../sweep/scale.ts';
 import type { Steps } from '../../units.ts';
 import { line } from '../line.ts';
 import type { ResultWords } from '../resultWords.ts';
-import { revealed } from './revealed.ts';
+import { factRevealed } from './revealed.ts';
 import { write } from './write.ts';
 
 const HOLDS = { one: '# hold', other: '# holds' };
@@ -112,5 +112,5 @@ export const words: ResultWords = {
       ],
     },
   },
-  practice: { title: 'The practice camera', revealed },
+  practice: { title: 'The practice camera', revealed: factRevealed },
 };

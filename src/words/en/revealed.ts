@@ -1,7 +1,7 @@
 // English: what a practice camera really was.
 import type { Oddity } from '../../sweep/oddity.ts';
 import { writeSteps } from '../../sweep/scale.ts';
-import type { Revealed } from '../resultWords.ts';
+import type { RevealedFact } from '../resultWords.ts';
 import { write } from './write.ts';
 
 const MADE: Readonly<Record<Oddity, string>> = {
@@ -13,7 +13,7 @@ const MADE: Readonly<Record<Oddity, string>> = {
   'focus moves': 'The focus of this practice camera was made to move during the sweep.',
 };
 
-export function revealed(fact: Revealed): string {
+export function factRevealed(fact: RevealedFact): string {
   switch (fact.is) {
     case 'held':
       return `This practice camera is steady from ${at(fact.low)} to ${at(fact.high)}. Its true centre is ${at((fact.low + fact.high) / 2)}.`;

@@ -6,7 +6,7 @@ import { clearnessOf } from '../../../src/voice/ownWords/noiseMeter.ts';
 import { recogniserOf } from '../../../src/voice/ownWords/recogniser.ts';
 import { TakeRecording } from '../../../src/voice/ownWords/recordTake.ts';
 import { OwnWords, Take, takeOf } from '../../../src/voice/ownWords/take.ts';
-import { faultOf, type TakeRecorded } from '../../../src/voice/ownWords/takeQuality.ts';
+import { takeFaultOf, type TakeRecorded } from '../../../src/voice/ownWords/takeQuality.ts';
 import { words } from '../../../src/words/catalogue.ts';
 import { inRoom, say, WORDS } from './spoken.ts';
 
@@ -25,31 +25,31 @@ const takesOf = (...words: string[]) =>
 
 describe('a take is judged', () => {
   test('good when the word stands out of the noise, with quiet around it', () => {
-    expect(faultOf('undo', recorded('undo', 1), null)).toBeNull();
+    expect(takeFaultOf('undo', recorded('undo', 1), null)).toBeNull();
   });
 
   test('too quiet when it hardly stands out, and not heard when nothing was heard at all', () => {
-    expect(faultOf('undo', recorded('undo', 1, { noise: 0.04, loud: 0.02 }), null)?.is).toBe('too quiet');
-    expect(faultOf('undo', recorded('undo', 1, { loud: 0 }), null)?.is).toBe('not heard');
+    expect(takeFaultOf('undo', recorded('undo', 1, { noise: 0.04, loud: 0.02 }), null)?.is).toBe('too quiet');
+    expect(takeFaultOf('undo', recorded('undo', 1, { loud: 0 }), null)?.is).toBe('not heard');
   });
 
   test('too loud when the microphone ran out of range', () => {
-    expect(faultOf('undo', recorded('undo', 1, { loud: 1.5 }), null)?.is).toBe('too loud');
+    expect(takeFaultOf('undo', recorded('undo', 1, { loud: 1.5 }), null)?.is).toBe('too loud');
   });
 
   test('cut off when the recording ended with the word', () => {
     const good = recorded('undo', 1);
-    expect(faultOf('undo', { ...good, recorded: stretchOf('undo', 1).ends + 2 }, null)?.is).toBe('cut off');
+    expect(takeFaultOf('undo', { ...good, recorded: stretchOf('undo', 1).ends + 2 }, null)?.is).toBe('cut off');
   });
 
   test('too like another word when it is nearer to that one, which is named', () => {
     const recogniser = recogniserOf(takesOf('undo', 'left'), RATE);
     const take = recorded('left', 9);
     const compared = take.stretch && recogniser.recognise(take.stretch);
-    const fault = faultOf('undo', take, compared);
+    const fault = takeFaultOf('undo', take, compared);
     expect(fault).toEqual({ is: 'too like another word', other: 'left' });
     expect(fault && words('take').fault('undo', fault)).toBe('That sounded more like “left” than “undo”. Say it again, or choose another word.');
-    expect(faultOf('left', take, compared)).toBeNull();
+    expect(takeFaultOf('left', take, compared)).toBeNull();
   });
 });
 
