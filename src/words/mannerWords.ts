@@ -3,7 +3,7 @@ import type { Care } from '../sweep/care.ts';
 import type { Order } from '../sweep/manner.ts';
 
 /** What can be chosen, and what it means. */
-export interface Choice {
+interface Choice {
   readonly label: string;
   readonly note: string;
 }

@@ -65,7 +65,7 @@ test('a round told by keyboard is scored in words and kept; one switch begins an
   expect(wrong).toEqual([]);
   const { text } = await until(seat, 'the score', (seen) => seen.text.includes('of 10 right'));
   expect(text).toMatch(/(8|9|10) of 10 right/);
-  expect(text).toContain('1 round kept');
+  expect(text).toContain('1 round is kept');
   expect(await faults(page, 'training-over')).toEqual([]);
 
   const foot = pedal(seat, 'PageDown');
@@ -80,5 +80,5 @@ test('a round told by keyboard is scored in words and kept; one switch begins an
   await long(foot);
   await untilText(seat, 'Hold 3 of 10');
   await press(seat, 'Escape');
-  await untilText(seat, '1 round kept');
+  await untilText(seat, '1 round is kept');
 });

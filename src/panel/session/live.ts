@@ -9,7 +9,7 @@ import { createRunner, type Logbook, type Runner, type RunnerWorld } from './run
 import type { Role } from './session.ts';
 
 /** Why no sweep begins here. */
-export type BeginFault = 'under way' | 'begun elsewhere';
+type BeginFault = 'under way' | 'begun elsewhere';
 
 export interface Live extends Pick<Runner, 'sweep' | 'carrier' | 'dispatch' | 'tellWhere' | 'note' | 'rewrite' | 'rework'> {
   readonly role: ReadonlySignal<Role>;

@@ -4,7 +4,7 @@ import { countedRight, isPlain, namedRight, type TrainingHold, type TrainingLigh
 import { scoreInterval } from './scoreInterval.ts';
 
 /** How often one kind of light was shown, and told as something else. */
-export interface Missed {
+interface Missed {
   readonly shown: number;
   readonly missed: number;
 }

@@ -33,7 +33,7 @@ test('a photograph of 200 MB fills in what is ticked, damaged ones are refused i
   const give = async (path: string): Promise<void> => void (await (field as unknown as { uploadFile(path: string): Promise<void> }).uploadFile(path));
 
   await give(file('cut.jpg', photograph.subarray(0, 60)));
-  await says(page, 'choose');
+  await says(page, 'The camera data of this photograph cannot be read. Choose another one.');
   await give(file('letter.jpg', new TextEncoder().encode('Dear all')));
   await says(page, 'This file is no photograph that can be read here. Choose a JPEG as the camera wrote it.');
   await give(emptyAndLarge);

@@ -65,7 +65,7 @@ test('the screens of a full kit have no fault', async () => {
   await unfold(page);
   found.push(...(await faults(page, 'kit-photograph')));
   await giveFile(page, 'image', 'letter.jpg', 'no photograph');
-  await says(page, 'choose a JPEG');
+  await says(page, 'Choose a JPEG');
   await page.locator('[aria-label="Bodies"] li button').click();
   await says(page, 'Manual focus is switched');
   await unfold(page);
