@@ -3,11 +3,13 @@ import { readFileSync } from 'node:fs';
 
 const { atOnce, onDemand, listening } = JSON.parse(readFileSync('dist/chromium.json', 'utf8'));
 
+// All script grew from 215 to 223 kB when every sentence moved into the catalogue, an area of it read with the screen that shows
+// it, while what is loaded at once fell from 40 to 23: hence the limits of today.
 // Every screen but the first is read only when it is opened. What moves a sweep, with all that is judged after a verdict (belief,
 // suggestion, a moved focus, troubles, a width carried over), comes right after the first screen, with what is stored.
 export default [
   { name: 'panel, script loaded at once', path: atOnce, gzip: true, limit: '40 kB' },
-  { name: 'panel, all its script', path: [...atOnce, ...onDemand], gzip: true, limit: '215 kB' },
+  { name: 'panel, all its script', path: [...atOnce, ...onDemand], gzip: true, limit: '228 kB' },
   { name: 'panel, what listening adds', path: [...listening, 'dist/chromium/sampler.js'], gzip: true, limit: '75 kB' },
   { name: 'panel, style', path: 'dist/chromium/panel.css', gzip: true, limit: '8 kB' },
   { name: 'background', path: 'dist/chromium/background.js', gzip: true, limit: '16 kB' },

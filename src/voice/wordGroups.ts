@@ -4,10 +4,10 @@ import { ENGLISH_WRITTEN } from '../hearing/languages/en/vocabulary.ts';
 import { spelledQuestions } from './ownWords/spelledQuestion.ts';
 import { spelledValues } from './ownWords/spelledValue.ts';
 
-export interface WordGroup {
-  readonly name: string;
-  /** What can be done by voice once they are taught. */
-  readonly for: string;
+export type GroupName = 'sweep' | 'walk' | 'arrows' | 'values' | 'rest';
+
+export interface WordGroup<Name = GroupName> {
+  readonly is: Name;
   readonly words: readonly string[];
 }
 
@@ -23,13 +23,9 @@ const grouped: readonly Word[] = [...SWEEP, ...WALK, ...ARROWS, ...VALUES];
 export const FIRST_WORDS = inWords(SWEEP);
 
 export const WORD_GROUPS: readonly WordGroup[] = [
-  { name: 'A sweep', for: 'Enough for a whole sweep, from the first hold to the accepted value.', words: FIRST_WORDS },
-  { name: 'The set-up walk', for: 'Go through the set-up walk; “repeat” also says a value again.', words: inWords(WALK) },
-  { name: 'Arrows', for: 'For bodies that show arrows beside the focus light.', words: inWords(ARROWS) },
-  {
-    name: 'Values and the logbook',
-    for: 'Set a value of your own, “set minus one two”, and ask the logbook, “look up eight five”.',
-    words: [...inWords(VALUES), spelledQuestions(ENGLISH_WRITTEN).word, ...spelledValues(ENGLISH_WRITTEN).words],
-  },
-  { name: 'The rest', for: 'Pause, skip, go on, and what else a sweep may ask.', words: inWords(WORDS.filter((word) => !grouped.includes(word))) },
+  { is: 'sweep', words: FIRST_WORDS },
+  { is: 'walk', words: inWords(WALK) },
+  { is: 'arrows', words: inWords(ARROWS) },
+  { is: 'values', words: [...inWords(VALUES), spelledQuestions(ENGLISH_WRITTEN).word, ...spelledValues(ENGLISH_WRITTEN).words] },
+  { is: 'rest', words: inWords(WORDS.filter((word) => !grouped.includes(word))) },
 ];

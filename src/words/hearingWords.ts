@@ -1,5 +1,6 @@
 // The hearing check: the microphone and the room, what was heard, and teaching the words.
-import type { NoMicrophone } from './microphoneWords.ts';
+import type { GroupName } from '../voice/wordGroups.ts';
+import type { MicrophoneMissing } from './microphoneWords.ts';
 
 export interface HearingWords {
   readonly title: string;
@@ -9,7 +10,7 @@ export interface HearingWords {
     readonly level: string;
     readonly listen: string;
     readonly toListen: string;
-    readonly refused: Readonly<Record<NoMicrophone, string>>;
+    readonly refused: Readonly<Record<MicrophoneMissing, string>>;
     readonly stand: string;
     readonly noSound: string;
     readonly gone: string;
@@ -37,8 +38,8 @@ export interface HearingWords {
     readonly learnedForgotten: string;
     readonly erase: string;
     readonly erased: string;
-    /** The names of the person's own lenses, as the last group. */
-    readonly lenses: { readonly name: string; readonly for: string };
+    /** What can be done by voice once a group is taught; the names of the person's own lenses are the last. */
+    readonly groups: Readonly<Record<GroupName | 'lenses', { readonly name: string; readonly for: string }>>;
   };
   readonly lesson: {
     readonly say: (word: string) => string;

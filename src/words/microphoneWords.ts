@@ -1,7 +1,7 @@
 // The page that asks for the microphone: what listening means, and how the permission stands.
 
 /** Why there is no microphone, though it was asked for. */
-export type NoMicrophone = 'no microphone' | 'in use' | 'not asked' | 'blocked';
+export type MicrophoneMissing = 'no microphone' | 'in use' | 'not asked' | 'blocked';
 
 export interface MicrophoneWords {
   readonly title: string;

@@ -1,6 +1,6 @@
 // Contract of what is written and what is typed: quantities as a photographer writes them, numbers as anybody types them.
 import { describe, expect, test } from 'vitest';
-import { inMetres } from '../../src/panel/words/quantities.ts';
+import { metresTyped } from '../../src/panel/words/metresTyped.ts';
 import { typedNumber } from '../../src/panel/words/typedNumber.ts';
 import { stepped, typedValue } from '../../src/panel/sweep/typedValue.ts';
 import { USUAL_SCALE, type Scale } from '../../src/sweep/scale.ts';
@@ -9,10 +9,8 @@ import { words } from '../../src/words/catalogue.ts';
 
 const COARSE: Scale = { min: steps(-40), max: steps(40), step: 5 };
 
-describe('quantities', () => {
-  test.each([[1750, '1.75 m'], [4250, '4.25 m'], [10_000, '10 m'], [12_340, '12.3 m']] as const)('%d mm is %s', (length, written) => {
-    expect(inMetres(millimetres(length))).toBe(written);
-  });
+test.each([[1750, '1.75'], [4250, '4.25'], [10_000, '10'], [12_340, '12.3']] as const)('%d mm stand in a field for metres as %s', (length, written) => {
+  expect(metresTyped(millimetres(length))).toBe(written);
 });
 
 describe('numbers that are typed', () => {

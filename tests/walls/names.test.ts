@@ -7,10 +7,6 @@ import { exportedNames, sharedNames } from './names.ts';
 const SHARED: Readonly<Record<string, string>> = {
   words: 'the sentences of an area: each module of a language gives its own under this name, and the catalogue hands them out',
   Begin: 'one component: where it is written, and where it is read on demand',
-  observe: 'not parted yet: the grid engine, and the same for lights',
-  Posterior: 'not parted yet: the grid engine, and the same for lights',
-  startFrom: 'not parted yet: the grid engine, and the same for lights',
-  write: 'not parted yet: a reading of the bench is written down, and a language writes its numbers and dates',
 };
 
 const sources = readdirSync('src', { recursive: true, encoding: 'utf8' })

@@ -56,7 +56,7 @@ export const ROOMS = table({
   'logbook/backup': { holds: ['src/logbook/backup'], knows: ['units', 'result', 'kit', 'voice/ownWords', 'logbook'] },
   'logbook/csv': { holds: ['src/logbook/csv'], knows: ['units', 'calendar', 'result', 'a stored sweep', 'kit', 'logbook'] },
   'logbook/sync': { holds: ['src/logbook/sync'], knows: ['units', 'a stored sweep', 'kit', 'logbook'] },
-  words: { holds: ['src/words'], knows: ['units', 'a stored sweep', 'sweep/end', 'sweep/next', 'sweep/trouble', 'sweep/transfer', 'sweep', 'kit', 'practice', 'settings', 'optics', 'optics/print', 'optics/setUp', 'voice/vocabulary', 'voice/ownWords', 'voice', 'logbook/plan', 'logbook', 'logbook/entering', 'logbook/backup', 'logbook/csv'] },
+  words: { holds: ['src/words'], knows: ['units', 'a stored sweep', 'sweep/end', 'sweep/next', 'sweep/trouble', 'sweep/transfer', 'sweep', 'kit', 'practice', 'settings', 'optics', 'optics/print', 'optics/setUp', 'hearing/languages/en', 'voice/vocabulary', 'voice/ownWords', 'voice', 'logbook/plan', 'logbook', 'logbook/entering', 'logbook/backup', 'logbook/csv'] },
   platform: { holds: ['src/platform'], knows: ['units', 'result', 'sweep', 'voice/vocabulary', 'voice/ownWords'] },
   'platform/ear': { holds: ['src/platform/ear'], knows: ['hearing/languages', 'voice/ownWords', 'voice', 'platform'] },
   background: { holds: ['src/background'], knows: ['units', 'hearing/languages/en', 'logbook', 'logbook/search', 'words', 'platform'] },

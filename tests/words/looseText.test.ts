@@ -1,13 +1,8 @@
-// Contract of the catalogue: every sentence that a person sees or hears stands in src/words, and nowhere else. A folder that
-// has not moved yet is listed below; the list only ever gets shorter.
+// Contract of the catalogue: every sentence that a person sees or hears stands in src/words, and nowhere else.
 import { expect, test } from 'vitest';
 import ts from 'typescript';
 import { looseIn, programOf } from './looseText.ts';
 
-const NOT_MOVED: readonly RegExp[] = [
-  // Groups of taught words, named for the screen: they move with the words that a person is taught.
-  /^src\/voice\/(wordGroups|numbers)\b/,
-];
 /** File formats: a results table written in one language is read in every other, and the markup of a drawing is for no eye. */
 const FORMAT = /^src\/(logbook\/csv\/columns|optics\/print\/svg)\./;
 /** What a lens behind a converter is called is stored with every sweep, and computers find by it that a situation is the same. */
@@ -22,7 +17,7 @@ const ours = (file: ts.SourceFile): boolean => /\/src\/(?!words\/)/.test(file.fi
 test('no sentence stands outside the catalogue', { timeout: 60_000 }, () => {
   const program = programOf('tsconfig/browser.json');
   const loose = looseIn(program, program.getSourceFiles().filter(ours), process.cwd());
-  expect(loose.filter(({ at, text }) => !NAMES.test(text) && ![FORMAT, STORED, HEARD, ...NOT_MOVED].some((place) => place.test(at.replace(/:\d+$/, ''))))).toEqual([]);
+  expect(loose.filter(({ at, text }) => !NAMES.test(text) && ![FORMAT, STORED, HEARD].some((place) => place.test(at.replace(/:\d+$/, ''))))).toEqual([]);
 });
 
 test('text in markup, a label and a sentence in a string are found, and ids are not', () => {

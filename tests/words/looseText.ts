@@ -11,7 +11,7 @@ export interface Loose {
 }
 
 /** Attributes of markup that nobody reads. */
-const SILENT = /^(class|type|role|scope|id|for|name|href|rel|src|d|viewBox|xmlns|fill|stroke.*|text-anchor|inputMode|method|accept|autocomplete|aria-(live|labelledby|describedby|controls|hidden|invalid|current|expanded|pressed|orientation)|data-.*|key|value|min|max|step|low|high|x|y|r|width|height|rx|transform|points|preserveAspectRatio|overflow|offset|at|by|as|lang|dir|target|pathLength|mask|clip-path|marker-.*|dominant-baseline)$/;
+const SILENT = /^(class|elementtiming|type|role|scope|id|for|name|href|rel|src|d|viewBox|xmlns|fill|stroke.*|text-anchor|inputMode|method|accept|autocomplete|aria-(live|labelledby|describedby|controls|hidden|invalid|current|expanded|pressed|orientation)|data-.*|key|value|min|max|step|low|high|x|y|r|width|height|rx|transform|points|preserveAspectRatio|overflow|offset|at|by|as|lang|dir|target|pathLength|mask|clip-path|marker-.*|dominant-baseline)$/;
 
 /** Takes a selector of the style sheet's kind. */
 const SELECTS = /\.(closest|matches|querySelector(All)?)$/;

@@ -1,14 +1,14 @@
 // The hearing check as it is seen: the meter with its advice, what was heard, and every word that can be taught, in groups
 // that each say what they are for.
 import type { Take } from '../../voice/ownWords/take.ts';
-import type { WordGroup } from '../../voice/wordGroups.ts';
+import type { TaughtGroup } from './groups.ts';
 import { hearingWords as say } from '../../words/pages.ts';
 import type { Check } from './check.ts';
 import { TAKES_A_WORD } from './lesson.ts';
 
 interface Props {
   readonly check: Check;
-  readonly groups: readonly WordGroup[];
+  readonly groups: readonly TaughtGroup[];
 }
 
 export function CheckView({ check, groups }: Props) {
@@ -53,7 +53,7 @@ function Words({ check, groups }: Props) {
       <h2 id="words">{say.own.title}</h2>
       <p>{say.own.about(TAKES_A_WORD).join(' ')}</p>
       {groups.map((group) => (
-        <Group key={group.name} group={group} check={check} takes={takes} isNext={group === next} />
+        <Group key={group.is} group={group} check={check} takes={takes} isNext={group === next} />
       ))}
       {takes.some((take) => take.learned) && (
         <button type="button" onClick={() => void check.forgetLearned()}>
@@ -70,13 +70,13 @@ function Words({ check, groups }: Props) {
 }
 
 interface GroupProps extends Pick<Props, 'check'> {
-  readonly group: WordGroup;
+  readonly group: TaughtGroup;
   readonly takes: readonly Take[];
   /** The first that is not wholly taught. */
   readonly isNext: boolean;
 }
 
-function Group({ group: { name, for: what, words }, check, takes, isNext }: GroupProps) {
+function Group({ group: { is, words }, check, takes, isNext }: GroupProps) {
   const taught = new Set(takes.map(({ word }) => word));
   const left = words.filter((word) => !taught.has(word));
   const stateOf = (word: string): string => {
@@ -86,8 +86,8 @@ function Group({ group: { name, for: what, words }, check, takes, isNext }: Grou
   };
   return (
     <div class="group">
-      <h3>{name}</h3>
-      <p class="muted small">{what}</p>
+      <h3>{say.own.groups[is].name}</h3>
+      <p class="muted small">{say.own.groups[is].for}</p>
       {check.listens.value && !check.teaching.value && left.length > 1 && (
         <button type="button" class={isNext ? 'chief' : undefined} onClick={() => check.teach(left)}>
           {say.own.group(left.length, words.length)}

@@ -1,16 +1,17 @@
 // The groups of words to teach, with the names of the person's own lenses as the last.
 import { contentsOf } from '../../logbook/stored.ts';
 import { store } from '../../platform/storage.ts';
-import { WORD_GROUPS, type WordGroup } from '../../voice/wordGroups.ts';
-import { hearingWords } from '../../words/pages.ts';
+import { WORD_GROUPS, type GroupName, type WordGroup } from '../../voice/wordGroups.ts';
 
 /** A name longer than this is no word to teach. */
 const LONGEST = 80;
 
-export async function groupsToTeach(): Promise<readonly WordGroup[]> {
+export type TaughtGroup = WordGroup<GroupName | 'lenses'>;
+
+export async function groupsToTeach(): Promise<readonly TaughtGroup[]> {
   const read = await store.read();
   if (!read.ok) return WORD_GROUPS;
   const { lenses } = contentsOf(read.value).contents.kit;
   const names = lenses.flatMap(({ name, retired }) => (retired === null && name.length <= LONGEST ? [name] : []));
-  return names.length === 0 ? WORD_GROUPS : [...WORD_GROUPS, { ...hearingWords.own.lenses, words: [...new Set(names)] }];
+  return names.length === 0 ? WORD_GROUPS : [...WORD_GROUPS, { is: 'lenses', words: [...new Set(names)] }];
 }

@@ -17,7 +17,7 @@ import { TargetCard } from './targetCard.tsx';
 import { enteredAt } from './fields.ts';
 import { useBench, type BenchNow } from './useBench.ts';
 import { WalkCard } from './walkCard.tsx';
-import { write, writtenDown } from './writtenDown.ts';
+import { writeDown, writtenDown } from './writtenDown.ts';
 import { previewOf } from '../start/preview.ts';
 import type { Kit } from '../../kit/kit.ts';
 import { distanceOf } from '../../kit/told.ts';
@@ -74,7 +74,7 @@ function useWritingDown(): void {
       if (typeof subject === 'string') return;
       const entered = enteredAt(bench);
       const record = writtenDown(session, bench, subject, entered, reckon(entered, subject));
-      if (record.readings.length > 0) write(session, bench, subject, record);
+      if (record.readings.length > 0) writeDown(session, bench, subject, record);
     },
     [session, bench, start],
   );

@@ -2,20 +2,20 @@
 import type { BenchFault } from '../../optics/fault.ts';
 import type { DistanceUnit } from '../../optics/writtenLength.ts';
 import type { Answer } from '../../result.ts';
-import { READ, type Quantity, type Values } from './values.ts';
+import { READ, type Quantity, type BenchValues } from './values.ts';
 
-export interface Entry<Value> {
+export interface BenchEntry<Value> {
   readonly text: string;
   readonly read: Answer<Value, BenchFault>;
 }
 /** Null where a field is empty. */
-export type Entries = { readonly [Name in Quantity]: Entry<Values[Name]> | null };
+export type BenchEntries = { readonly [Name in Quantity]: BenchEntry<BenchValues[Name]> | null };
 
-export const entryOf = <Name extends Quantity>(name: Name, text: string, unit: DistanceUnit): Entry<Values[Name]> | null =>
+export const entryOf = <Name extends Quantity>(name: Name, text: string, unit: DistanceUnit): BenchEntry<BenchValues[Name]> | null =>
   text.trim() === '' ? null : { text, read: READ[name](text, unit) };
 
 /** Null where a field is empty or its text does not fit. */
-export const valueOf = <Value>(entry: Entry<Value> | null): Value | null => (entry?.read.ok ? entry.read.value : null);
+export const valueOf = <Value>(entry: BenchEntry<Value> | null): Value | null => (entry?.read.ok ? entry.read.value : null);
 
 /** One that may be missing, beside others that are told by one fault together. */
-export const numberOf = (entry: Entry<number> | null): number => valueOf(entry) ?? Number.NaN;
+export const numberOf = (entry: BenchEntry<number> | null): number => valueOf(entry) ?? Number.NaN;

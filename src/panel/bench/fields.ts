@@ -1,28 +1,28 @@
 // The fields of the bench, and what the kit has, as they stand on the screen.
 import { answered } from '../../result.ts';
 import type { DistanceUnit } from '../../optics/writtenLength.ts';
-import { entryOf, type Entries, type Entry } from './entry.ts';
+import { entryOf, type BenchEntries, type BenchEntry } from './entry.ts';
 import type { BenchStore } from './typed.ts';
 import { KIT_TRAITS, USUAL_PICKS, USUAL_VALUES, type KitTraits, type Picks } from './untyped.ts';
-import { IN_UNIT, READ, writtenFor, type Quantity, type Values } from './values.ts';
+import { IN_UNIT, READ, writtenFor, type Quantity, type BenchValues } from './values.ts';
 
 /** All that stands there. */
-export interface Entered extends Entries {
+export interface Entered extends BenchEntries {
   readonly picks: Picks;
 }
 
 export function enteredAt(bench: BenchStore): Entered {
   const { known, picks: picked } = bench.value;
-  const entries: Partial<Entries> = { ...known?.entries, ...bench.value.entries };
+  const entries: Partial<BenchEntries> = { ...known?.entries, ...bench.value.entries };
   const picks = { ...USUAL_PICKS, ...known?.picks, ...picked };
-  const values: Partial<Values> = { ...USUAL_VALUES, ...known?.values };
-  const standing = <Name extends Quantity>(name: Name): Entry<Values[Name]> | null => {
-    const entry: Partial<Entries>[Name] = entries[name];
+  const values: Partial<BenchValues> = { ...USUAL_VALUES, ...known?.values };
+  const standing = <Name extends Quantity>(name: Name): BenchEntry<BenchValues[Name]> | null => {
+    const entry: Partial<BenchEntries>[Name] = entries[name];
     if (entry !== undefined) return entry;
-    const value: Partial<Values>[Name] = values[name];
+    const value: Partial<BenchValues>[Name] = values[name];
     return value === undefined ? null : { text: writtenFor(name, value, picks.unit), read: answered(value) };
   };
-  return { ...(Object.fromEntries(NAMES.map((name) => [name, standing(name)])) as unknown as Entries), picks };
+  return { ...(Object.fromEntries(NAMES.map((name) => [name, standing(name)])) as unknown as BenchEntries), picks };
 }
 const NAMES = Object.keys(READ) as readonly Quantity[];
 
@@ -40,7 +40,7 @@ export function pickIn(bench: BenchStore, patch: Partial<Picks>): void {
 }
 
 /** What was measured stays as long as it was, and is written in the other unit; what was no length may be one in it. */
-function inOtherUnit(entries: Partial<Entries>, unit: DistanceUnit): Partial<Entries> {
+function inOtherUnit(entries: Partial<BenchEntries>, unit: DistanceUnit): Partial<BenchEntries> {
   return Object.fromEntries(
     IN_UNIT.flatMap((name) => {
       const entry = entries[name];

@@ -11,7 +11,7 @@ import { SCALE } from '../../optics/print/target.ts';
 import { RAMP_LEAN, rampError, rampLean } from '../../optics/print/ramp.ts';
 import { millimetres } from '../../units.ts';
 import type { Entered } from './fields.ts';
-import { numberOf, type Entry } from './entry.ts';
+import { numberOf, type BenchEntry } from './entry.ts';
 import { needed, type Reckoned } from './reckon.ts';
 
 type ReadingOf<K extends ReadingKind> = Extract<BenchReading, { reads: K }>;
@@ -61,7 +61,7 @@ export function sidesTilt(entered: Entered, reckoned: Reckoned, corners: { width
   if (!bench?.ok) return cannot({ is: 'tilt without a rig' });
   const sides = sidesEntered(entered);
   const factor = print?.factor ?? TRUE_SIZE;
-  const size = (entry: Entry<number> | null, drawn: number) => (entry === null ? answered(printed(millimetres(drawn), factor)) : entry.read);
+  const size = (entry: BenchEntry<number> | null, drawn: number) => (entry === null ? answered(printed(millimetres(drawn), factor)) : entry.read);
   const width = size(entered.width, corners.width);
   if (!width.ok) return width;
   const height = size(entered.height, corners.height);

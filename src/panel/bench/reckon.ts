@@ -10,10 +10,10 @@ import type { DistanceUnit } from '../../optics/writtenLength.ts';
 import { SCALE } from '../../optics/print/target.ts';
 import { checkPrint, printed, TRUE_SIZE, type PrintCheck } from '../../optics/print/printCheck.ts';
 import { millimetres, type Millimetres } from '../../units.ts';
-import type { Entries, Entry } from './entry.ts';
+import type { BenchEntries, BenchEntry } from './entry.ts';
 import type { Entered } from './fields.ts';
 import type { BenchSubject } from './subject.ts';
-import type { Quantity, Values } from './values.ts';
+import type { Quantity, BenchValues } from './values.ts';
 
 export type BenchFaults = Readonly<Partial<Record<Quantity, BenchFault>>>;
 
@@ -37,15 +37,15 @@ export interface Reckoned {
 export function reckon(entered: Entered, subject: BenchSubject): Reckoned {
   const faults: Partial<Record<Quantity, BenchFault>> = {};
   const { unit, from, confusion, sensor: size } = entered.picks;
-  const entries: Entries = entered;
+  const entries: BenchEntries = entered;
   /** The value, or null with its fault noted. */
   function noted<Value>(field: Quantity, answer: Answer<Value, BenchFault>): Value | null {
     if (!answer.ok) faults[field] = answer.fault;
     return answer.ok ? answer.value : null;
   }
   /** The value of a field; an empty one has no fault. */
-  function read<Name extends Quantity>(field: Name): Values[Name] | null {
-    const entry: Entries[Name] = entries[field];
+  function read<Name extends Quantity>(field: Name): BenchValues[Name] | null {
+    const entry: BenchEntries[Name] = entries[field];
     return entry && noted(field, entry.read);
   }
 
@@ -90,5 +90,5 @@ export function reckon(entered: Entered, subject: BenchSubject): Reckoned {
 }
 
 /** Needed here, though the rig may do without: an empty field is a fault of its own. */
-export const needed = <Value>(entry: Entry<Value> | null, otherwise: PlainFault): Answer<Value, BenchFault> =>
+export const needed = <Value>(entry: BenchEntry<Value> | null, otherwise: PlainFault): Answer<Value, BenchFault> =>
   entry === null ? cannot({ is: otherwise }) : entry.read;

@@ -1,11 +1,11 @@
 // Whose rig stands at the bench. What was measured on one rig is not true of the next: another lens, another end or
 // another distance begins with empty readings, while what belongs to the room, the body and the person's habits stays.
 import type { Millimetres } from '../../units.ts';
-import { metresTyped } from '../words/quantities.ts';
+import { metresTyped } from '../words/metresTyped.ts';
 import type { KitTraits, Picks } from './untyped.ts';
 import type { Quantity } from './values.ts';
 import type { BenchSubject } from './subject.ts';
-import type { Entries } from './entry.ts';
+import type { BenchEntries } from './entry.ts';
 import type { BenchStore, FromKit } from './typed.ts';
 
 const OF_ROOM: readonly Quantity[] = ['area', 'ownConfusion', 'worth', 'fine', 'plenty'];
@@ -24,7 +24,7 @@ export function standFor(bench: BenchStore, subject: BenchSubject, measured: Mil
       : {
           rig: subject,
           known,
-          entries: only<Entries>(entries, sameBody ? [...OF_ROOM, ...OF_BODY] : OF_ROOM),
+          entries: only<BenchEntries>(entries, sameBody ? [...OF_ROOM, ...OF_BODY] : OF_ROOM),
           picks: only<Picks>(picks, sameBody ? [...PICKS_OF_ROOM, ...PICKS_OF_BODY] : PICKS_OF_ROOM),
           traits: only<KitTraits>(traits, sameBody ? TRAITS_OF_BODY : []),
           noted,

@@ -2,15 +2,15 @@
 // loses nothing.
 import { signal, type Signal } from '@preact/signals';
 import type { BenchRecord } from '../../optics/setUp/reading.ts';
-import type { Entries } from './entry.ts';
+import type { BenchEntries } from './entry.ts';
 import type { BenchSubject } from './subject.ts';
 import type { KitTraits, Picks } from './untyped.ts';
-import type { Values } from './values.ts';
+import type { BenchValues } from './values.ts';
 
 export interface FromKit {
-  readonly entries: Partial<Entries>;
+  readonly entries: Partial<BenchEntries>;
   /** Those that are written in the unit in use. */
-  readonly values: Partial<Values>;
+  readonly values: Partial<BenchValues>;
   readonly picks: Partial<Picks>;
   readonly traits: Partial<KitTraits>;
 }
@@ -26,7 +26,7 @@ interface BenchState {
   readonly rig?: BenchSubject;
   /** What the kit knows of body, lens and converter; what is entered and picked goes before it. */
   readonly known?: FromKit;
-  readonly entries: Partial<Entries>;
+  readonly entries: Partial<BenchEntries>;
   readonly picks: Partial<Picks>;
   readonly traits: Partial<KitTraits>;
   readonly noted: Noted | null;

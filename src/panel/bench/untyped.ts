@@ -9,9 +9,9 @@ import { USUAL_AF_AREA } from '../../optics/squareness.ts';
 import { USUAL_STEP_WORTH } from '../../optics/stepWorth.ts';
 import type { DistanceUnit } from '../../optics/writtenLength.ts';
 import { millimetres } from '../../units.ts';
-import type { Values } from './values.ts';
+import type { BenchValues } from './values.ts';
 
-export const USUAL_VALUES: Partial<Values> = {
+export const USUAL_VALUES: Partial<BenchValues> = {
   pixels: 6000,
   area: USUAL_AF_AREA,
   ownConfusion: millimetres(0.03),

@@ -15,7 +15,7 @@ import { inUnit, type DistanceUnit } from '../../optics/writtenLength.ts';
 import { answered, cannot, type Answer } from '../../result.ts';
 import type { Millimetres, Seconds } from '../../units.ts';
 
-export interface Values {
+export interface BenchValues {
   readonly distance: Millimetres;
   readonly reach: Millimetres;
   readonly closest: Millimetres;
@@ -47,7 +47,7 @@ export interface Values {
   readonly rampSetBack: number;
   readonly share: FrontShare;
 }
-export type Quantity = keyof Values;
+export type Quantity = keyof BenchValues;
 
 type Reader<Value> = (text: string, unit: DistanceUnit) => Answer<Value, BenchFault>;
 
@@ -64,7 +64,7 @@ const readAs = (read: (text: string) => number | null, otherwise: BenchFault): R
 const number = (otherwise: PlainFault): Reader<number> => readAs(readNumber, { is: otherwise });
 const count = (otherwise: PlainFault): Reader<number> => readAs(readCount, { is: otherwise });
 
-export const READ: { readonly [Name in Quantity]: Reader<Values[Name]> } = {
+export const READ: { readonly [Name in Quantity]: Reader<BenchValues[Name]> } = {
   distance: readDistance,
   reach: fitting(Reach),
   closest: readDistance,

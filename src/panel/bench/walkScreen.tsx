@@ -16,7 +16,7 @@ import { useBench, type BenchNow } from './useBench.ts';
 import { newWalking } from './walking.ts';
 import { WalkDone } from './walkDone.tsx';
 import { WalkSwitch } from './walkSwitch.tsx';
-import { write, writtenDown } from './writtenDown.ts';
+import { writeDown, writtenDown } from './writtenDown.ts';
 import { enteredAt, traitsAt } from './fields.ts';
 
 export function WalkScreen() {
@@ -52,7 +52,7 @@ function Walk({ standing: { subject, reckoned } }: { readonly standing: Extract<
       const spoken = begun.move(event);
       if (spoken !== null) session.say(words('setUp').speak(spoken));
       if (event.walked === 'back' || event.walked === 'repeat') return;
-      setKept(write(session, bench, subject, begun.state.peek().bench));
+      setKept(writeDown(session, bench, subject, begun.state.peek().bench));
     },
     [begun, session, bench, subject],
   );

@@ -33,7 +33,7 @@ const isSame = (one: BenchSubject, other: BenchSubject): boolean =>
   one.body === other.body && one.lens === other.lens && one.focalLength === other.focalLength && one.distance === other.distance;
 
 /** Notes it for the sweep to come, or with the one under way; false where that one has its first hold already. */
-export function write(session: Session, bench: BenchStore, subject: BenchSubject, record: BenchRecord): boolean {
+export function writeDown(session: Session, bench: BenchStore, subject: BenchSubject, record: BenchRecord): boolean {
   if (session.sweep.peek() !== null) return session.noteBench(record);
   noteIn(bench, { subject, bench: record });
   return true;

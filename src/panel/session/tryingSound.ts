@@ -2,7 +2,7 @@
 // what the computer itself knows is told.
 import type { Settings } from '../../settings.ts';
 import { steps, seconds } from '../../units.ts';
-import { sayCorrection } from '../../voice/numbers.ts';
+import { sayCorrection } from '../../hearing/languages/en/sayCorrection.ts';
 import type { Ports } from './ports.ts';
 
 /** What came of it: `stands still` where the computer gives no sound out at all. */

@@ -10,7 +10,7 @@ import { writeSteps } from '../../sweep/scale.ts';
 import type { ArrowDisplay } from '../../sweep/verdict.ts';
 import type { Description } from '../session/session.ts';
 import { useSession } from '../useSession.ts';
-import { metresTyped } from '../words/quantities.ts';
+import { metresTyped } from '../words/metresTyped.ts';
 import { typedDistance, typedFocalLength } from '../words/typedLength.ts';
 import { typedNumber } from '../words/typedNumber.ts';
 import { words } from '../../words/catalogue.ts';

@@ -4,27 +4,27 @@
 import type { Hold } from '../hold.ts';
 import type { Lights } from './bandModel.ts';
 import { stimulusOf, type Belief } from './belief.ts';
-import { picked, weightsOf, type Posterior } from './lights.ts';
+import { picked, weightsOf, type BandPosterior } from './lights.ts';
 import { outcomesOf } from './observation.ts';
 
 /** What a story needs to know of a hold. */
 export type Read = Pick<Hold, 'value' | 'reading'>;
 
 /** Some of the bands as they were believed before the first hold. */
-export function openingOf({ model, opening }: Belief, bands: Int32Array): Posterior {
+export function openingOf({ model, opening }: Belief, bands: Int32Array): BandPosterior {
   const at = new Map<number, number>();
   opening.which.forEach((band, k) => at.set(band, k));
   return picked(model, opening, bands.map((band) => at.get(band) ?? -1).filter((place) => place >= 0));
 }
 
 /** What is known of the light of each band after the first k holds, for every k from none to all. */
-export function upTo(belief: Belief, opening: Posterior, holds: readonly Read[]): Lights[] {
+export function upTo(belief: Belief, opening: BandPosterior, holds: readonly Read[]): Lights[] {
   let now: Lights = opening;
   return [opening, ...holds.map((hold) => (now = told(belief, now, hold, 0)))];
 }
 
 /** What the holds from the kth on say of the light, had every band lain `shift` steps further up, for every k from the first to none. */
-export function from(belief: Belief, { which, edges, lamp }: Posterior, holds: readonly Read[], shift: number, first = 0): Lights[] {
+export function from(belief: Belief, { which, edges, lamp }: BandPosterior, holds: readonly Read[], shift: number, first = 0): Lights[] {
   let now: Lights = { which, edges: new Float64Array(edges.length).fill(1), lamp: new Float64Array(lamp.length).fill(1) };
   const all = [now];
   for (let k = holds.length - 1; k >= first; k--) all.unshift((now = told(belief, now, holds[k]!, shift)));
@@ -39,7 +39,7 @@ export function told({ model }: Belief, { which, edges, lamp }: Lights, { value,
 }
 
 /** The weight of each band where these two halves make up the holds. */
-export function joined({ model, bond }: Belief, { which, mass }: Posterior, before: Lights, after: Lights): Float64Array {
+export function joined({ model, bond }: Belief, { which, mass }: BandPosterior, before: Lights, after: Lights): Float64Array {
   const weights = new Float64Array(which.length);
   if (bond) {
     const both = (one: Float64Array, other: Float64Array) => one.map((chance, at) => chance * other[at]!);

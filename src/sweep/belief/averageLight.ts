@@ -2,9 +2,9 @@
 // The softness is not taken from the sweep, since a story that explains the holds badly makes the ends look soft.
 import type { AverageLight } from './bandModel.ts';
 import { fewOf, type Belief } from './belief.ts';
-import type { Posterior } from './lights.ts';
+import type { BandPosterior } from './lights.ts';
 
-const known = new WeakMap<Posterior, AverageLight>();
+const known = new WeakMap<BandPosterior, AverageLight>();
 /** Bands enough for an average. */
 const STAND_IN = 300;
 

@@ -5,7 +5,7 @@ import type { Reading } from '../verdict.ts';
 import type { Steps } from '../../units.ts';
 import { bandModel, USUAL_LAPSE, USUAL_REACH, type BandModel } from './bandModel.ts';
 import { momentsOf, standIn, type Experiment, type Posterior as Grid } from './grid.ts';
-import { observe, picked, reshared, startFrom, unbound, type Bond, type Posterior } from './lights.ts';
+import { observeLights, picked, reshared, startLights, unbound, type Bond, type BandPosterior } from './lights.ts';
 import { IN, outcomesOf } from './observation.ts';
 import { lampShares, priorWeights } from './prior.ts';
 import type { Memory } from '../memory.ts';
@@ -13,8 +13,8 @@ import type { Memory } from '../memory.ts';
 export interface Belief {
   readonly model: BandModel;
   /** What was believed before the first hold of the series. */
-  readonly opening: Posterior;
-  readonly posterior: Posterior;
+  readonly opening: BandPosterior;
+  readonly posterior: BandPosterior;
   /** What an earlier series of a width transfer left of the light; null in any other sweep. */
   readonly bond: Bond | null;
   /** Where the ends of the band were when this lens was last swept; null where nobody knows. */
@@ -42,7 +42,7 @@ export function openBelief(scale: Scale, arrows: boolean, memory: Memory, lapse?
 
 /** The belief that gives every band of the model this weight. */
 export function beliefFrom(model: BandModel, weights: Float64Array, lamps = model.lampShares, bond: Bond | null = null): Belief {
-  const opening = startFrom(model, weights, lamps, bond !== null);
+  const opening = startLights(model, weights, lamps, bond !== null);
   return { model, opening, posterior: opening, bond, remembered: null };
 }
 
@@ -50,7 +50,7 @@ export function beliefFrom(model: BandModel, weights: Float64Array, lamps = mode
 export function weigh(belief: Belief, value: Steps, reading: Reading): { belief: Belief; predictive: number } {
   const { model, bond } = belief;
   const told = { stimulus: stimulusOf(model, value), seen: outcomesOf(reading, model.arrows) };
-  const { posterior, predictive } = observe(model, belief.posterior, bond, told, FLOOR);
+  const { posterior, predictive } = observeLights(model, belief.posterior, bond, told, FLOOR);
   return { belief: { ...belief, posterior }, predictive };
 }
 
@@ -70,14 +70,14 @@ export function modest(belief: Belief): Belief {
 export const stimulusOf = (model: BandModel, value: Steps): number => (value - model.scale.min) / model.scale.step;
 
 /** At most so many bands that stand for all of them, with what is known of their light. */
-export function fewOf({ model, posterior, bond }: Belief, count: number): Posterior {
+export function fewOf({ model, posterior, bond }: Belief, count: number): BandPosterior {
   if (posterior.which.length <= count) return unbound(model, posterior, bond);
   const { places, mass } = standIn(posterior.mass, count);
   return unbound(model, { ...picked(model, posterior, places), mass }, bond);
 }
 
 /** What the engine of the look-ahead works with: these bands as its hypotheses, each with its light averaged over. */
-export function expected(model: BandModel, few: Posterior): [Experiment, Grid] {
+export function expected(model: BandModel, few: BandPosterior): [Experiment, Grid] {
   const predict = model.predicting(few);
   const experiment = {
     hypotheses: few.which.length,
@@ -88,7 +88,7 @@ export function expected(model: BandModel, few: Posterior): [Experiment, Grid] {
   return [experiment, { which: Int32Array.from(few.which.keys()), mass: few.mass }];
 }
 
-const knownChances = new WeakMap<Posterior, readonly number[]>();
+const knownChances = new WeakMap<BandPosterior, readonly number[]>();
 
 /** P(in) of every value of the scale, lowest first; worked out once for each posterior. */
 export function chancesOfIn(belief: Belief): readonly number[] {

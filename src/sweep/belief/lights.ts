@@ -3,7 +3,7 @@
 import type { BandModel, Lights } from './bandModel.ts';
 
 /** Chances of the bands, which sum to 1. Treat the arrays as read-only. */
-export interface Posterior extends Lights {
+export interface BandPosterior extends Lights {
   readonly mass: Float64Array;
 }
 
@@ -14,7 +14,7 @@ export interface Posterior extends Lights {
 export type Bond = ReadonlyMap<number, Float64Array>;
 
 /** All bands with these weights (any positive scale), and the kinds as the model has them, or as a bond has. */
-export function startFrom(model: BandModel, weights: Float64Array, lampShares: Float64Array, bonded: boolean): Posterior {
+export function startLights(model: BandModel, weights: Float64Array, lampShares: Float64Array, bonded: boolean): BandPosterior {
   const which = Int32Array.from(weights.keys()).filter((h) => weights[h]! > 0);
   const mass = normalised(Float64Array.from(which, (h) => weights[h]!));
   const table = (shares: Float64Array): Float64Array => {
@@ -26,13 +26,13 @@ export function startFrom(model: BandModel, weights: Float64Array, lampShares: F
 }
 
 /** Bayes' rule for "one of these outcomes was seen at this stimulus"; bands whose chance falls below `floor` are dropped. */
-export function observe(
+export function observeLights(
   model: BandModel,
-  before: Posterior,
+  before: BandPosterior,
   bond: Bond | null,
   { stimulus, seen }: { readonly stimulus: number; readonly seen: readonly number[] },
   floor: number,
-): { posterior: Posterior; predictive: number } {
+): { posterior: BandPosterior; predictive: number } {
   const after = { which: before.which, edges: before.edges.slice(), lamp: before.lamp.slice() };
   const whole = bond ? weightsOf(model, before, bond) : null;
   model.weigh(stimulus, seen, after);
@@ -71,7 +71,7 @@ export function weightsOf(model: BandModel, { which, edges, lamp }: Lights, bond
 }
 
 /** The same bands with the bond taken into their tables, each part averaged over the other. */
-export function unbound(model: BandModel, posterior: Posterior, bond: Bond | null): Posterior {
+export function unbound(model: BandModel, posterior: BandPosterior, bond: Bond | null): BandPosterior {
   if (!bond) return posterior;
   const { edgeKinds, lampKinds } = model;
   const { which, mass } = posterior;
@@ -94,7 +94,7 @@ export function unbound(model: BandModel, posterior: Posterior, bond: Bond | nul
 }
 
 /** The same holds, had the kinds had other shares beforehand: each weight times the ratio of its shares. */
-export function reshared(model: BandModel, posterior: Posterior, edges: Float64Array, lamp: Float64Array): Posterior {
+export function reshared(model: BandModel, posterior: BandPosterior, edges: Float64Array, lamp: Float64Array): BandPosterior {
   const after = { which: posterior.which, edges: posterior.edges.slice(), lamp: posterior.lamp.slice() };
   for (let at = 0; at < after.edges.length; at++) after.edges[at]! *= edges[at % edges.length]!;
   for (let at = 0; at < after.lamp.length; at++) after.lamp[at]! *= lamp[at % lamp.length]!;
@@ -105,7 +105,7 @@ export function reshared(model: BandModel, posterior: Posterior, edges: Float64A
 }
 
 /** Some of the bands, by their places, each with its table. */
-export function picked(model: BandModel, { which, mass, edges, lamp }: Posterior, places: Int32Array): Posterior {
+export function picked(model: BandModel, { which, mass, edges, lamp }: BandPosterior, places: Int32Array): BandPosterior {
   const rows = (table: Float64Array, kinds: number): Float64Array => {
     const some = new Float64Array(places.length * kinds);
     places.forEach((place, k) => some.set(table.subarray(place * kinds, (place + 1) * kinds), k * kinds));

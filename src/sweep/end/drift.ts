@@ -5,7 +5,7 @@ import { stimulusOf, type Belief } from '../belief/belief.ts';
 import { from, joined, openingOf, upTo, type Read } from '../belief/accounts.ts';
 import { averageLight } from '../belief/averageLight.ts';
 import type { Lights } from '../belief/bandModel.ts';
-import { weightsOf, type Posterior } from '../belief/lights.ts';
+import { weightsOf, type BandPosterior } from '../belief/lights.ts';
 import { outcomesOf } from '../belief/observation.ts';
 import type { Hold } from '../hold.ts';
 
@@ -62,7 +62,7 @@ export interface OneBand {
   readonly belief: Belief;
   readonly holds: readonly Read[];
   /** The bands worth looking at, as they were believed before the first hold. */
-  readonly bands: Posterior;
+  readonly bands: BandPosterior;
   readonly before: readonly Lights[];
   /** The weight of each band had nothing moved, and their sum. */
   readonly still: Float64Array;

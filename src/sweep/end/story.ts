@@ -5,7 +5,7 @@
 import { from, joined, told, type Read } from '../belief/accounts.ts';
 import type { Lights } from '../belief/bandModel.ts';
 import { stimulusOf, type Belief } from '../belief/belief.ts';
-import { observe, weightsOf } from '../belief/lights.ts';
+import { observeLights, weightsOf } from '../belief/lights.ts';
 import { outcomesOf } from '../belief/observation.ts';
 import type { Hold } from '../hold.ts';
 import { oneBand, product, quickLook, sum } from './drift.ts';
@@ -119,7 +119,7 @@ export function retold(belief: Belief, holds: readonly Timed[], story: Story): B
     const shift = shifts[at] ?? null;
     if (shift === null) return before;
     const stimulus = stimulusOf(model, value) - shift;
-    return observe(model, before, bond, { stimulus, seen: outcomesOf(reading, model.arrows) }, FLOOR).posterior;
+    return observeLights(model, before, bond, { stimulus, seen: outcomesOf(reading, model.arrows) }, FLOOR).posterior;
   }, belief.opening);
   return { ...belief, posterior };
 }

@@ -4,7 +4,7 @@
 import { openingOf, told, type Read } from '../belief/accounts.ts';
 import type { Lights } from '../belief/bandModel.ts';
 import { weigh, type Belief } from '../belief/belief.ts';
-import { weightsOf, type Posterior } from '../belief/lights.ts';
+import { weightsOf, type BandPosterior } from '../belief/lights.ts';
 import { GRADES, IN, outcomesOf } from '../belief/observation.ts';
 import { sum } from '../end/drift.ts';
 import type { Hole } from './trouble.ts';
@@ -66,14 +66,14 @@ export function holeIn(belief: Belief, holds: readonly Read[]): Hole | null {
 }
 
 /** The bands by which the holds outside any gap are not wholly unlikely, as they were believed before the first hold. */
-function explaining(belief: Belief, holds: readonly Read[]): Posterior {
+function explaining(belief: Belief, holds: readonly Read[]): BandPosterior {
   const { posterior } = holds.reduce((now, { value, reading }) => weigh(now, value, reading).belief, { ...belief, posterior: belief.opening });
   const floor = posterior.mass.reduce((most, each) => Math.max(most, each), 0) * SLIGHT;
   return openingOf(belief, posterior.which.filter((band, k) => posterior.mass[k]! > floor && belief.model.isBetween(band)));
 }
 
 /** The weight of each band after these holds. */
-function weighed(belief: Belief, bands: Posterior, holds: readonly Read[]): Float64Array {
+function weighed(belief: Belief, bands: BandPosterior, holds: readonly Read[]): Float64Array {
   const lights = holds.reduce<Lights>((now, hold) => told(belief, now, hold, 0), bands);
   return weightsOf(belief.model, lights, belief.bond).map((weight, k) => weight * bands.mass[k]!);
 }

@@ -2,9 +2,9 @@
 import type { BenchWords } from '../benchWords.ts';
 import { line } from '../line.ts';
 import { benchFault } from './benchFaults.ts';
-import { CHOICES, FIELD, HINT } from './benchFields.ts';
-import { bySides, focus, lightVerdict, stands, tilted } from './benchFindings.ts';
-import { degrees, distance, nearTarget } from './lengths.ts';
+import { CHOICES, BENCH_FIELD, HINT } from './benchFields.ts';
+import { bySides, focus, lightFound, stands, tilted } from './benchFindings.ts';
+import { inDegrees, distance, nearTarget } from './lengths.ts';
 import { write } from './write.ts';
 
 const mm = (length: number, digits: number): string => write.unit(length, 'millimeter', digits);
@@ -18,7 +18,7 @@ export const words: BenchWords = {
   },
   rig: ({ lens, body, focalLength }) => line([lens, body, write.millimetres(focalLength)]),
   fault: benchFault,
-  field: FIELD,
+  field: BENCH_FIELD,
   hint: HINT,
   empty: (length) => `If empty, ${write.number(length)}.`,
   measured: { m: 'Distance as measured, m', ft: 'Distance as measured, ft' },
@@ -64,11 +64,11 @@ export const words: BenchWords = {
         ? 'The print is true to size.'
         : `The print came out at ${write.percent(factor, 1)}. Print it again at 100%, not fitted to the page. Or keep it, and the sizes are worked out with ${write.percent(factor, 1)}.`,
   },
-  light: { title: 'Light', finer: 'Lamps, and what is enough', verdict: lightVerdict },
+  light: { title: 'Light', finer: 'Lamps, and what is enough', verdict: lightFound },
   square: {
     title: 'Squareness',
     allowed: (tilt, width, nearer) =>
-      `The target must be square to ${degrees(tilt, 1)}. Across its ${write.millimetres(width)}, one edge may stand ${write.millimetres(nearer)} nearer than the other.`,
+      `The target must be square to ${inDegrees(tilt, 1)}. Across its ${write.millimetres(width)}, one edge may stand ${write.millimetres(nearer)} nearer than the other.`,
     miss: (pixels, spot) =>
       `In the mirror, the lens may see itself ${write.count(pixels, { one: '# pixel', other: '# pixels' })} off the middle. A returning spot may miss its source by ${write.millimetres(spot)}.`,
     tilted,

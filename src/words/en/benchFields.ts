@@ -1,7 +1,7 @@
 // English: the fields of the bench.
 import type { BenchWords } from '../benchWords.ts';
 
-export const FIELD: BenchWords['field'] = {
+export const BENCH_FIELD: BenchWords['field'] = {
   unit: 'Distances in',
   from: 'Measured from',
   distance: 'Distance as measured',

@@ -3,7 +3,7 @@ import type { BenchDistance } from '../../optics/distance.ts';
 import type { Edge, Finer, Tilt } from '../../optics/fourSides.ts';
 import type { LightVerdict } from '../../optics/light.ts';
 import type { BenchWords } from '../benchWords.ts';
-import { degrees, distance, nearTarget } from './lengths.ts';
+import { inDegrees, distance, nearTarget } from './lengths.ts';
 import { write } from './write.ts';
 import { millimetres, type Millimetres } from '../../units.ts';
 
@@ -24,7 +24,7 @@ const ENOUGH: Readonly<Record<LightVerdict, string>> = {
   plenty: 'Plenty of light.',
 };
 
-export const lightVerdict: BenchWords['light']['verdict'] = ({ ev, onGrey, onPaper, verdict, flickers }) => {
+export const lightFound: BenchWords['light']['verdict'] = ({ ev, onGrey, onPaper, verdict, flickers }) => {
   const light = `EV ${write.number(ev, 1)} at ISO 100, about ${write.number(onGrey)} lux if the meter saw mid-grey, ${write.number(onPaper)} lux if it saw white paper. ${ENOUGH[verdict]}`;
   return flickers === null
     ? light
@@ -38,7 +38,7 @@ const TURN_UNTIL = {
 };
 
 export const tilted: BenchWords['square']['tilted'] = (by, tilt, steps, square) =>
-  `Tilted ${degrees(tilt, 2)}, ${COST(steps)}. ${square ? 'Square enough.' : TURN_UNTIL[by]}`;
+  `Tilted ${inDegrees(tilt, 2)}, ${COST(steps)}. ${square ? 'Square enough.' : TURN_UNTIL[by]}`;
 
 const EDGE: Readonly<Record<Edge, string>> = { left: 'its left edge', right: 'its right edge', top: 'its top edge', bottom: 'its bottom edge' };
 
@@ -53,7 +53,7 @@ function finer(how: Finer): string {
   }
 }
 
-const tiltBySides = (tilt: Tilt): string => `Tilted ${degrees(tilt.whole, 1)}, give or take ${degrees(2 * tilt.uncertainty, 1)}.`;
+const tiltBySides = (tilt: Tilt): string => `Tilted ${inDegrees(tilt.whole, 1)}, give or take ${inDegrees(2 * tilt.uncertainty, 1)}.`;
 
 export const bySides: BenchWords['square']['bySides'] = (tilt, allowed, found) => {
   switch (found.verdict) {
@@ -62,7 +62,7 @@ export const bySides: BenchWords['square']['bySides'] = (tilt, allowed, found) =
     case 'turn':
       return `${tiltBySides(tilt)} Turn the target so that ${write.list(found.away.map((edge) => EDGE[edge]))} ${write.count(found.away.length, { one: 'goes', other: 'go' })} away from the camera.`;
     case 'cannot tell':
-      return `${tiltBySides(tilt)} That is too rough to tell ${degrees(allowed, 1)}. ${finer(found.finer)}`;
+      return `${tiltBySides(tilt)} That is too rough to tell ${inDegrees(allowed, 1)}. ${finer(found.finer)}`;
   }
 };
 

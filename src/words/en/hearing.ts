@@ -51,7 +51,14 @@ export const words: HearingWords = {
     learnedForgotten: 'What was learned is forgotten. What you taught is all there.',
     erase: 'Erase everything I taught',
     erased: 'Everything you taught is erased.',
-    lenses: { name: 'Your lenses', for: 'Ask the logbook for a lens by its name: say “look up”, then the name.' },
+    groups: {
+      sweep: { name: 'A sweep', for: 'Enough for a whole sweep, from the first hold to the accepted value.' },
+      walk: { name: 'The set-up walk', for: 'Go through the set-up walk. “Repeat” also says a value again.' },
+      arrows: { name: 'Arrows', for: 'For bodies that show arrows beside the focus light.' },
+      values: { name: 'Values and the logbook', for: 'Set a value of your own, “set minus one two”, and ask the logbook, “look up eight five”.' },
+      rest: { name: 'The rest', for: 'Pause, skip, go on, and what else a sweep may ask.' },
+      lenses: { name: 'Your lenses', for: 'Ask the logbook for a lens by its name: say “look up”, then the name.' },
+    },
   },
   lesson: {
     say: (word) => `Say “${word}”`,

@@ -25,4 +25,4 @@ export const FROM: Readonly<Record<MeasuredFrom, string>> = {
   'front of lens': 'the front of the lens',
 };
 
-export const degrees = (angle: number, decimals: number): string => `${write.number(angle, decimals)}\u00b0`;
+export const inDegrees = (angle: number, decimals: number): string => `${write.number(angle, decimals)}\u00b0`;

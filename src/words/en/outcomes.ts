@@ -1,7 +1,7 @@
 // English: what came out of a sweep, short for the ear and whole for the eye.
 import type { BandOutcome, CarriedOutcome, Outcome } from '../../sweep/end/outcome.ts';
 import { writeSteps } from '../../sweep/scale.ts';
-import { sayCorrection } from '../../voice/numbers.ts';
+import { sayCorrection } from '../../hearing/languages/en/sayCorrection.ts';
 import type { InWords } from '../inWords.ts';
 import { sentences } from './sentence.ts';
 import { write } from './write.ts';

@@ -8,7 +8,7 @@ import { writeSteps } from '../../sweep/scale.ts';
 import type { TurnWay } from '../../sweep/transfer/turning.ts';
 import type { Trouble } from '../../sweep/trouble/trouble.ts';
 import type { Steps } from '../../units.ts';
-import { sayCorrection, sayNumber } from '../../voice/numbers.ts';
+import { sayCorrection, sayNumber } from '../../hearing/languages/en/sayCorrection.ts';
 import { TAUGHT } from '../../voice/vocabulary/en.ts';
 import type { InWords } from '../inWords.ts';
 import type { SpokenWords } from '../spokenWords.ts';

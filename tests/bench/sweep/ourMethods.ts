@@ -4,7 +4,7 @@ import { halfPress, type PracticeCamera } from '../../../src/practice/camera.ts'
 import type { Random } from '../../../src/practice/random.ts';
 import { expected, fewOf, openBelief, stimulusOf, type Belief } from '../../../src/sweep/belief/belief.ts';
 import { entropy, lookAhead, varianceOf, type Prospect } from '../../../src/sweep/belief/criteria.ts';
-import { observe } from '../../../src/sweep/belief/lights.ts';
+import { observeLights } from '../../../src/sweep/belief/lights.ts';
 import { IN, outcomesOf } from '../../../src/sweep/belief/observation.ts';
 import { NO_MEMORY } from '../../../src/sweep/memory.ts';
 import { readiness } from '../../../src/sweep/end/care.ts';
@@ -72,7 +72,7 @@ export function ourMethod(method: OurMethod): (camera: PracticeCamera, random: R
     const reading = read(verdict, method.arrows ? 'right-is-up' : 'absent');
     const seen = outcomesOf(reading, method.arrows);
     const merged = merging ? merging.flatMap((group, index) => (seen.some((o) => group.includes(o)) ? [index] : [])) : seen;
-    const { posterior, predictive } = observe(belief.model, belief.posterior, null, { stimulus: stimulusOf(belief.model, value), seen: merged }, 1e-8);
+    const { posterior, predictive } = observeLights(belief.model, belief.posterior, null, { stimulus: stimulusOf(belief.model, value), seen: merged }, 1e-8);
     const hold: Hold = { value, verdict, reading, began: moment(0), ended: moment(0), by: 'key', heard: null, predictive };
     return think({ ...belief, posterior }, [...holds, hold]);
   }

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { ENGLISH_WRITTEN } from '../../../src/hearing/languages/en/vocabulary.ts';
 import { strictMatcherFor } from '../../../src/voice/matching.ts';
-import { sayNumber } from '../../../src/voice/numbers.ts';
+import { sayNumber } from '../../../src/hearing/languages/en/sayCorrection.ts';
 import { spelledValues, type WordByWord } from '../../../src/voice/ownWords/spelledValue.ts';
 
 const match = strictMatcherFor(ENGLISH_WRITTEN);

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { WORDS, type Word } from '../../../src/sweep/inputs.ts';
 import { understood } from '../../../src/sweep/understood.ts';
-import { sayCorrection } from '../../../src/voice/numbers.ts';
+import { sayCorrection } from '../../../src/hearing/languages/en/sayCorrection.ts';
 import type { Match } from '../../../src/voice/matching.ts';
 import { ENGLISH } from '../../../src/hearing/languages/en/english.ts';
 import { matcherFor } from '../../../src/voice/phonetic/match.ts';

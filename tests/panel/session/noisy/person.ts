@@ -2,7 +2,7 @@
 // compares what is read back with what was seen, and takes back what is wrong.
 import { halfPress, type PracticeCamera } from '../../../../src/practice/camera.ts';
 import type { Random } from '../../../../src/practice/random.ts';
-import { sayCorrection } from '../../../../src/voice/numbers.ts';
+import { sayCorrection } from '../../../../src/hearing/languages/en/sayCorrection.ts';
 import { readBack } from '../../../../src/words/en/verdict.ts';
 import { TAUGHT } from '../../../../src/voice/vocabulary/en.ts';
 import type { Verdict } from '../../../../src/sweep/verdict.ts';

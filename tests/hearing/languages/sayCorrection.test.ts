@@ -1,9 +1,9 @@
 // Contract of corrections in words: what a recogniser writes is read with its sign or not at all.
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { ENGLISH_WRITTEN } from '../../src/hearing/languages/en/vocabulary.ts';
-import { correctionsIn } from '../../src/voice/corrections.ts';
-import { sayCorrection } from '../../src/voice/numbers.ts';
+import { ENGLISH_WRITTEN } from '../../../src/hearing/languages/en/vocabulary.ts';
+import { correctionsIn } from '../../../src/voice/corrections.ts';
+import { sayCorrection } from '../../../src/hearing/languages/en/sayCorrection.ts';
 
 const { correctionIn, wordsOf } = correctionsIn(ENGLISH_WRITTEN);
 const read = (text: string) => correctionIn(wordsOf(text));

@@ -1,5 +1,5 @@
 // Corrections as they are said.
-import { sayWhole } from '../hearing/languages/en/say.ts';
+import { sayWhole } from './say.ts';
 
 /** A correction as it is said: "plus six", "minus twelve", "zero". A half-step centre is "plus four and a half". */
 export function sayCorrection(value: number): string {
