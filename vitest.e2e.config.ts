@@ -2,9 +2,18 @@
 // their time is spent waiting. `npm run e2e` builds the extension first.
 import { defineConfig } from 'vitest/config';
 
-const SPOKEN = ['voice', 'voiceFailures', 'microphoneFailures', 'ownWords', 'hearingCheck', 'speech', 'setUpWalk', 'firstVoice', 'voiceFaults', 'voiceScreens'].map(
-  (name) => `tests/e2e/${name}.test.ts`,
-);
+const SPOKEN = [
+  'voice',
+  'voiceFailures',
+  'microphoneFailures',
+  'ownWords',
+  'hearingCheck',
+  'speech',
+  'setUpWalk',
+  'firstVoice',
+  'voiceFaults',
+  'voiceScreens',
+].map((name) => `tests/e2e/${name}.test.ts`);
 
 export default defineConfig({
   test: {

@@ -17,7 +17,10 @@ const BROWSERS = {
 
 async function pagesIn(folder: string): Promise<string[]> {
   const names = existsSync(folder) ? await readdir(folder) : [];
-  return names.filter((name) => name.endsWith('.html')).toSorted().map((name) => join(folder, name));
+  return names
+    .filter((name) => name.endsWith('.html'))
+    .toSorted()
+    .map((name) => join(folder, name));
 }
 
 /** `plugins`: what changes a source on its way, for a build that tests look at. */

@@ -31,7 +31,11 @@ export const optionsFor = (out: string, target: string) =>
 export function bundlePage(page: string, options: BuildOptions): Promise<BuildResult<{ metafile: true }>> {
   const stem = page.slice(0, -'.html'.length);
   const entryPoints = [`${stem}.ts`, `${stem}.tsx`, `${stem}.css`].filter((path) => existsSync(path));
-  const plugins = [...(options.plugins ?? []), polyfillAsModule, ...entryPoints.filter((path) => !path.endsWith('.css')).map((script) => leaningOn(script, page === PANEL ? READ_NEXT : null))];
+  const plugins = [
+    ...(options.plugins ?? []),
+    polyfillAsModule,
+    ...entryPoints.filter((path) => !path.endsWith('.css')).map((script) => leaningOn(script, page === PANEL ? READ_NEXT : null)),
+  ];
   return build({ ...options, entryPoints, plugins, splitting: true, metafile: true });
 }
 

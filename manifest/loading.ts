@@ -38,6 +38,7 @@ export function onlyForListening({ outputs }: Metafile, script: string): string[
 
 function reachedIn(outputs: Metafile['outputs'], roots: readonly string[], kinds: readonly Kind[]): Set<string> {
   const all = new Set(roots);
-  for (const path of all) for (const { kind, path: imported } of outputs[path]?.imports ?? []) if (imported in outputs && kinds.includes(kind)) all.add(imported);
+  for (const path of all)
+    for (const { kind, path: imported } of outputs[path]?.imports ?? []) if (imported in outputs && kinds.includes(kind)) all.add(imported);
   return all;
 }

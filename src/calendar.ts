@@ -34,9 +34,7 @@ export function isoOf(at: Moment, precision: 'full' | 'day' = 'full'): string {
   if (precision === 'day') return date;
   const seconds = Math.floor((whole % DAY) / 1000);
   const rest = whole % 1000;
-  const time = [Math.floor(seconds / 3600), Math.floor(seconds / 60) % 60, seconds % 60]
-    .map((part) => pad(part, 2))
-    .join(':');
+  const time = [Math.floor(seconds / 3600), Math.floor(seconds / 60) % 60, seconds % 60].map((part) => pad(part, 2)).join(':');
   return `${date}T${time}${rest === 0 ? '' : `.${pad(rest, 3)}`}Z`;
 }
 
@@ -74,18 +72,14 @@ function daysFromCivil(year: number, month: number, day: number): number {
   const era = Math.floor(y / 400);
   const yearOfEra = y - era * 400;
   const dayOfYear = Math.floor((153 * (month + (month > 2 ? -3 : 9)) + 2) / 5) + day - 1;
-  return (
-    era * 146_097 + yearOfEra * 365 + Math.floor(yearOfEra / 4) - Math.floor(yearOfEra / 100) + dayOfYear - 719_468
-  );
+  return era * 146_097 + yearOfEra * 365 + Math.floor(yearOfEra / 4) - Math.floor(yearOfEra / 100) + dayOfYear - 719_468;
 }
 
 function civilFromDays(days: number): { year: number; month: number; day: number } {
   const z = days + 719_468;
   const era = Math.floor(z / 146_097);
   const dayOfEra = z - era * 146_097;
-  const yearOfEra = Math.floor(
-    (dayOfEra - Math.floor(dayOfEra / 1460) + Math.floor(dayOfEra / 36_524) - Math.floor(dayOfEra / 146_096)) / 365,
-  );
+  const yearOfEra = Math.floor((dayOfEra - Math.floor(dayOfEra / 1460) + Math.floor(dayOfEra / 36_524) - Math.floor(dayOfEra / 146_096)) / 365);
   const dayOfYear = dayOfEra - (365 * yearOfEra + Math.floor(yearOfEra / 4) - Math.floor(yearOfEra / 100));
   const shifted = Math.floor((5 * dayOfYear + 2) / 153);
   const month = shifted + (shifted < 10 ? 3 : -9);

@@ -12,6 +12,7 @@ const stages: Stage[] = [
   { name: 'browsers and sound', run: programs },
   command('types', 'npm', 'run', 'types'),
   command('lint', 'npm', 'run', 'lint'),
+  command('layout', 'npm', 'run', 'layout'),
   command('unused code', 'npm', 'run', 'unused'),
   command('build', 'npm', 'run', 'build'),
   command('size', 'npm', 'run', 'size'),

@@ -50,12 +50,6 @@ describe('dates', () => {
   });
 
   it('have zones in hours and minutes', () => {
-    expect([
-      minutesEast('Z'),
-      minutesEast('+02:00'),
-      minutesEast('-0330'),
-      minutesEast('+15:00'),
-      minutesEast('CET'),
-    ]).toEqual([0, 120, -210, null, null]);
+    expect([minutesEast('Z'), minutesEast('+02:00'), minutesEast('-0330'), minutesEast('+15:00'), minutesEast('CET')]).toEqual([0, 120, -210, null, null]);
   });
 });

@@ -5,7 +5,10 @@ import type { Word } from '../src/sweep/inputs.ts';
 import { TAUGHT } from '../src/voice/vocabulary/en.ts';
 
 const readme = readFileSync('README.md', 'utf8');
-const rows = readme.split('\n').filter((line) => line.startsWith('| ')).map((line) => line.split('|').map((cell) => cell.trim()));
+const rows = readme
+  .split('\n')
+  .filter((line) => line.startsWith('| '))
+  .map((line) => line.split('|').map((cell) => cell.trim()));
 
 test.each(Object.keys(TAUGHT) as Word[])('the README teaches the word "%s" with its key', (word) => {
   const row = rows.find(([, said = '']) => said.split(', ').some((part) => part === TAUGHT[word] || part.startsWith(`${TAUGHT[word]} plus`)));

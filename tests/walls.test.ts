@@ -101,9 +101,7 @@ describe('what the walls hold back', () => {
       'src/low/b.ts': "const c = import('./c.ts');",
       'src/low/c.ts': "export type { A } from './a.ts';",
     });
-    expect(fileCircles(found)).toEqual([
-      'src/low/a.ts:1 \u2192 src/low/b.ts\n  src/low/b.ts:1 \u2192 src/low/c.ts\n  src/low/c.ts:1 \u2192 src/low/a.ts',
-    ]);
+    expect(fileCircles(found)).toEqual(['src/low/a.ts:1 \u2192 src/low/b.ts\n  src/low/b.ts:1 \u2192 src/low/c.ts\n  src/low/c.ts:1 \u2192 src/low/a.ts']);
   });
 
   test('a file that imports itself is a circle', () => {

@@ -15,21 +15,13 @@ export type KitList = keyof KitItem;
 
 /** What keeps a change from being saved: the sentence belongs to the form as a whole. */
 export type SavingFault =
-  | { readonly is: 'changed elsewhere' | 'gone'; readonly list: KitList }
-  | { readonly is: 'situation lacks'; readonly what: 'body' | 'lens' | 'converter' };
-
+  { readonly is: 'changed elsewhere' | 'gone'; readonly list: KitList } | { readonly is: 'situation lacks'; readonly what: 'body' | 'lens' | 'converter' };
 
 /**
  * The kit with this item added or replaced, stamped `now`. `seen` is the `changed` of the state it was edited from, or
  * null for a new one; if the kept one has moved on since, nothing is saved.
  */
-export function put<List extends KitList>(
-  kit: Kit,
-  list: List,
-  item: KitItem[List],
-  seen: Moment | null,
-  now: Moment,
-): Answer<Kit, SavingFault> {
+export function put<List extends KitList>(kit: Kit, list: List, item: KitItem[List], seen: Moment | null, now: Moment): Answer<Kit, SavingFault> {
   const items: readonly KitItem[KitList][] = kit[list];
   const index = items.findIndex(({ id }) => id === item.id);
   const known = items[index];
@@ -44,13 +36,7 @@ export function put<List extends KitList>(
 }
 
 /** Retires an item, or brings it back with `retired: null`. */
-export function retire<List extends KitList>(
-  kit: Kit,
-  list: List,
-  id: string,
-  retired: Moment | null,
-  now: Moment,
-): Answer<Kit, SavingFault> {
+export function retire<List extends KitList>(kit: Kit, list: List, id: string, retired: Moment | null, now: Moment): Answer<Kit, SavingFault> {
   const items: readonly KitItem[KitList][] = kit[list];
   const known = items.find((item) => item.id === id);
   if (!known) return cannot({ is: 'gone', list });
@@ -66,9 +52,6 @@ function missingFor(kit: Kit, situation: Situation): 'body' | 'lens' | 'converte
 
 /** Is the situation, or any of its kit, put away? */
 export function isRetired(kit: Kit): (situation: Situation) => boolean {
-  const away = new Set(
-    [...kit.bodies, ...kit.lenses, ...kit.converters].filter((item) => item.retired !== null).map(({ id }) => id),
-  );
-  return ({ retired, body, lens, converter }) =>
-    retired !== null || away.has(body) || away.has(lens) || (converter !== null && away.has(converter));
+  const away = new Set([...kit.bodies, ...kit.lenses, ...kit.converters].filter((item) => item.retired !== null).map(({ id }) => id));
+  return ({ retired, body, lens, converter }) => retired !== null || away.has(body) || away.has(lens) || (converter !== null && away.has(converter));
 }

@@ -4,7 +4,8 @@ import * as v from 'valibot';
 import { FocalRange } from './lens.ts';
 
 /** An f-number, with one or two figures: "f/1.8", "F 4-5.6", "1:2.8", and the factor of a converter, "1.4x", "2×". */
-const NOT_LENGTHS = /\bf\s*\/?\s*\d+(?:\.\d+)?(?:\s*[-\u2013]\s*\d+(?:\.\d+)?)?|1\s*:\s*\d+(?:\.\d+)?(?:\s*[-\u2013]\s*\d+(?:\.\d+)?)?|\d+(?:\.\d+)?\s*[x\u00d7](?![a-z])/gi;
+const NOT_LENGTHS =
+  /\bf\s*\/?\s*\d+(?:\.\d+)?(?:\s*[-\u2013]\s*\d+(?:\.\d+)?)?|1\s*:\s*\d+(?:\.\d+)?(?:\s*[-\u2013]\s*\d+(?:\.\d+)?)?|\d+(?:\.\d+)?\s*[x\u00d7](?![a-z])/gi;
 /** Two lengths of a zoom, or one; whole in their word but for the unit. */
 const LENGTHS = /(?<![\p{L}\p{N}.])(\d+(?:\.\d+)?)(?:\s*(?:mm)?\s*(?:[-\u2013]|\bto\b)\s*(\d+(?:\.\d+)?))?\s*(mm)?(?![\p{L}\p{N}.]*[\p{L}\p{N}])/giu;
 

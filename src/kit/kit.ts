@@ -52,8 +52,7 @@ export function pairingsOf(kit: Kit): (situation: Situation) => Pairing {
 }
 
 /** The subject of a sweep: names as they stand now. A missing piece of kit is called by what it is. */
-export const subjectIn = (kit: Kit, situation: Situation): Subject =>
-  subjectFrom(situation, pairingsOf(kit)(situation));
+export const subjectIn = (kit: Kit, situation: Situation): Subject => subjectFrom(situation, pairingsOf(kit)(situation));
 
 /** The same where the kit of the situation is at hand, for many. */
 export function subjectFrom(situation: Situation, { body, lens, converter }: Pairing): Subject {

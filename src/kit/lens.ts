@@ -5,11 +5,7 @@ import { fault } from './fault.ts';
 import { Distance, FocalLength } from './lengths.ts';
 import { Engraved, kept, Name } from './words.ts';
 
-const aperture = v.pipe(
-  v.number(fault('no aperture')),
-  v.minValue(0.5, fault('aperture too wide')),
-  v.maxValue(64, fault('aperture too narrow')),
-);
+const aperture = v.pipe(v.number(fault('no aperture')), v.minValue(0.5, fault('aperture too wide')), v.maxValue(64, fault('aperture too narrow')));
 
 /** Shortest and longest focal length; equal where the lens does not zoom. */
 export const FocalRange = v.pipe(
@@ -34,11 +30,7 @@ export type Lens = v.InferOutput<typeof Lens>;
 export const Converter = v.object({
   ...kept,
   name: Name,
-  factor: v.pipe(
-    v.number(fault('no factor')),
-    v.minValue(0.5, fault('factor too small')),
-    v.maxValue(4, fault('factor too large')),
-  ),
+  factor: v.pipe(v.number(fault('no factor')), v.minValue(0.5, fault('factor too small')), v.maxValue(4, fault('factor too large'))),
 });
 export type Converter = v.InferOutput<typeof Converter>;
 

@@ -30,5 +30,4 @@ type Fields = Readonly<Record<string, unknown>>;
 const withDefaults = (items: unknown, defaults: Fields): unknown =>
   Array.isArray(items) ? items.map((item: unknown) => (isObject(item) ? { ...defaults, ...item } : item)) : items;
 
-const isObject = (value: unknown): value is Fields =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
+const isObject = (value: unknown): value is Fields => typeof value === 'object' && value !== null && !Array.isArray(value);

@@ -5,22 +5,10 @@ import { fault } from './fault.ts';
 
 export const Id = v.pipe(v.string(), v.minLength(1), v.maxLength(100));
 
-export const Name = v.pipe(
-  v.string(),
-  v.trim(),
-  v.minLength(1, fault('no name')),
-  v.maxLength(60, fault('name too long')),
-);
+export const Name = v.pipe(v.string(), v.trim(), v.minLength(1, fault('no name')), v.maxLength(60, fault('name too long')));
 
 /** What is engraved or written into photographs; null where nobody has looked. */
-export const Engraved = v.nullable(
-  v.pipe(
-    v.string(),
-    v.trim(),
-    v.minLength(1, fault('engraving empty')),
-    v.maxLength(60, fault('engraving too long')),
-  ),
-);
+export const Engraved = v.nullable(v.pipe(v.string(), v.trim(), v.minLength(1, fault('engraving empty')), v.maxLength(60, fault('engraving too long'))));
 
 /**
  * What every piece of kit and every situation carries. `changed` is when its fields were last set (0: before times were

@@ -36,9 +36,7 @@ export interface BandMiddle {
 }
 
 /** What keeps a value that was typed in from being kept. */
-export type HandFault =
-  | { readonly is: 'ends off the scale' | 'off the scale'; readonly scale: Scale }
-  | { readonly is: 'outside the ends' };
+export type HandFault = { readonly is: 'ends off the scale' | 'off the scale'; readonly scale: Scale } | { readonly is: 'outside the ends' };
 
 /** Finds the middle of a band whose ends were typed in, in either order. */
 export function middleOf(scale: Scale, one: number, other: number): Answer<BandMiddle, HandFault> {

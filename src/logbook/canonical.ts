@@ -4,9 +4,7 @@
 /** JSON with the fields of every object in the order of their names. */
 export const canonical = (value: unknown): string =>
   JSON.stringify(value, (_key, part: unknown) =>
-    typeof part === 'object' && part !== null && !Array.isArray(part)
-      ? Object.fromEntries(Object.entries(part).sort(([a], [b]) => (a < b ? -1 : 1)))
-      : part,
+    typeof part === 'object' && part !== null && !Array.isArray(part) ? Object.fromEntries(Object.entries(part).sort(([a], [b]) => (a < b ? -1 : 1))) : part,
   );
 
 /** 64 bits of a text in hexadecimal: FNV-1a from two starts. It tells contents apart; it protects nothing. */

@@ -44,8 +44,7 @@ export function cardOf(body: Body, kit: Kit, shelf: readonly Shelved[]): Card {
     lens.lines.push(line);
     lenses.set(key, lens);
   }
-  for (const { lines } of lenses.values())
-    lines.sort((a, b) => a.focalLength - b.focalLength || a.distance - b.distance);
+  for (const { lines } of lenses.values()) lines.sort((a, b) => a.focalLength - b.focalLength || a.distance - b.distance);
   const sorted = [...lenses.values()].sort((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : 0));
   return { body: body.name, serial: body.serial, lenses: sorted };
 }

@@ -19,12 +19,7 @@ export type ConditionFault = (typeof CONDITION_FAULTS)[number];
 const fault = (name: ConditionFault): ConditionFault => name;
 
 /** Light on the target: exposure value at ISO 100. */
-const LightLevel = v.pipe(
-  v.number(fault('no light')),
-  v.minValue(-10, fault('light too low')),
-  v.maxValue(24, fault('light too high')),
-  v.brand('EV'),
-);
+const LightLevel = v.pipe(v.number(fault('no light')), v.minValue(-10, fault('light too low')), v.maxValue(24, fault('light too high')), v.brand('EV'));
 
 export const Temperature = v.pipe(
   v.number(fault('no temperature')),

@@ -52,8 +52,7 @@ export function historiesOf(library: Library): Map<string, History> {
 }
 
 /** One line of a situation's page. */
-export type HistoryLine =
-  { readonly line: 'measured'; readonly measured: Measured } | { readonly line: 'entered'; readonly entry: Entry };
+export type HistoryLine = { readonly line: 'measured'; readonly measured: Measured } | { readonly line: 'entered'; readonly entry: Entry };
 
 /** Measurements and entries together, newest first. */
 export function linesOf({ measured, entries }: History): HistoryLine[] {
@@ -65,5 +64,4 @@ export function linesOf({ measured, entries }: History): HistoryLine[] {
 }
 
 /** Oldest first; at one moment, in the order of the ids, so that two computers agree. */
-export const byTime = (a: { at: number; id: string }, b: { at: number; id: string }): number =>
-  a.at - b.at || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
+export const byTime = (a: { at: number; id: string }, b: { at: number; id: string }): number => a.at - b.at || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);

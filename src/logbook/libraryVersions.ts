@@ -24,5 +24,4 @@ export function presentVersion(library: unknown): Answer<RawLibrary, LibraryFaul
   return answered(STEPS.slice(version - 1).reduce<RawLibrary>((older, step) => step(older), library));
 }
 
-const isObject = (value: unknown): value is RawLibrary =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
+const isObject = (value: unknown): value is RawLibrary => typeof value === 'object' && value !== null && !Array.isArray(value);

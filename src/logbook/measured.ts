@@ -96,5 +96,4 @@ export function measuredByHand({ id, at, subject, source, finding, conditions }:
   };
 }
 
-export const measuredIn = (record: LogRecord | HandRecord): Measured =>
-  'journal' in record ? measuredInSweep(record) : measuredByHand(record);
+export const measuredIn = (record: LogRecord | HandRecord): Measured => ('journal' in record ? measuredInSweep(record) : measuredByHand(record));

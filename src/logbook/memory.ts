@@ -57,8 +57,7 @@ function newestOf(records: readonly (LogRecord | HandRecord)[]): Map<string, Mea
   for (const measured of records.map(measuredIn)) {
     const known = newest.get(measured.subject.situation);
     const tells = measured.chosen !== null || measured.interval !== null;
-    if (tells && !measured.practice && (!known || byTime(known, measured) < 0))
-      newest.set(measured.subject.situation, measured);
+    if (tells && !measured.practice && (!known || byTime(known, measured) < 0)) newest.set(measured.subject.situation, measured);
   }
   return newest;
 }
@@ -94,12 +93,7 @@ function endsOf(record: LogRecord | HandRecord | undefined): Memory['ends'] | nu
 }
 
 /** Measurements on this body of lenses as wide as this one, whatever their focal length. */
-function asWide(
-  situation: Situation,
-  situations: readonly Situation[],
-  kit: Kit,
-  newest: ReadonlyMap<string, Measured>,
-): Measured[] {
+function asWide(situation: Situation, situations: readonly Situation[], kit: Kit, newest: ReadonlyMap<string, Measured>): Measured[] {
   const pairing = pairingsOf(kit);
   const widest = ({ focalLength }: Situation, lens: Lens | null) => (lens ? widestAt(lens, focalLength) : null);
   const wanted = widest(situation, pairing(situation).lens);

@@ -15,10 +15,7 @@ export const MIGRATIONS: readonly Migration[] = [
   { to: 2, change: (stored) => (KEY.kit in stored ? { ...stored, [KEY.kit]: wholeKit(stored[KEY.kit]) } : stored) },
 ];
 
-export type Migrated =
-  | { readonly is: 'current' }
-  | { readonly is: 'changed'; readonly from: number; readonly stored: Stored }
-  | { readonly is: 'too new' };
+export type Migrated = { readonly is: 'current' } | { readonly is: 'changed'; readonly from: number; readonly stored: Stored } | { readonly is: 'too new' };
 
 /** Brings what is stored to the newest layout; `version` zero stands for a store that has none yet. */
 export function migrate(stored: Stored, migrations: readonly Migration[] = MIGRATIONS): Migrated {

@@ -77,5 +77,4 @@ function readList<Schema extends v.GenericSchema<unknown, Item>>(
   return [...read.values()];
 }
 
-const isObject = (value: unknown): value is RawLibrary =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
+const isObject = (value: unknown): value is RawLibrary => typeof value === 'object' && value !== null && !Array.isArray(value);

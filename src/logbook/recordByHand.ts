@@ -15,8 +15,7 @@ export interface HandDraft {
   readonly at: Moment;
   readonly conditions: Conditions;
   readonly typed:
-    | { readonly known: 'band'; readonly one: number; readonly other: number; readonly chosen: number }
-    | { readonly known: 'value'; readonly chosen: number };
+    { readonly known: 'band'; readonly one: number; readonly other: number; readonly chosen: number } | { readonly known: 'value'; readonly chosen: number };
 }
 
 export interface HandResult {
@@ -26,10 +25,7 @@ export interface HandResult {
 }
 
 /** Makes the record, and the entry of a value in force; `ids` are two new ones. */
-export function recordByHand(
-  draft: HandDraft,
-  ids: { readonly record: string; readonly entry: string },
-): Answer<HandResult, HandFault> {
+export function recordByHand(draft: HandDraft, ids: { readonly record: string; readonly entry: string }): Answer<HandResult, HandFault> {
   const { subject, scale, at, conditions, typed } = draft;
   if (!isOnScale(scale, typed.chosen)) return cannot({ is: 'off the scale', scale });
   const chosen = typed.chosen;

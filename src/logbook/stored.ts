@@ -22,8 +22,7 @@ export type Stored = Readonly<Record<string, unknown>>;
 export const VERSION = 2;
 
 /** Nothing of the person's own is in it. */
-export const isEmpty = (stored: Stored): boolean =>
-  Object.keys(stored).every((key) => key === KEY.version || key === KEY.settings);
+export const isEmpty = (stored: Stored): boolean => Object.keys(stored).every((key) => key === KEY.version || key === KEY.settings);
 
 export interface Contents {
   readonly settings: Settings;

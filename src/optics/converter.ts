@@ -7,17 +7,11 @@ import { plain } from './fault.ts';
 import { fNumber, type FNumber } from './quantity.ts';
 
 const FACTOR = plain('no factor');
-export const ConverterFactor = v.pipe(
-  v.number(FACTOR),
-  v.minValue(1, FACTOR),
-  v.maxValue(3, FACTOR),
-  v.brand('ConverterFactor'),
-);
+export const ConverterFactor = v.pipe(v.number(FACTOR), v.minValue(1, FACTOR), v.maxValue(3, FACTOR), v.brand('ConverterFactor'));
 export type ConverterFactor = v.InferOutput<typeof ConverterFactor>;
 
 export const apertureWith = (factor: ConverterFactor, aperture: FNumber): FNumber => fNumber(aperture * factor);
-export const focalLengthWith = (factor: ConverterFactor, focalLength: Millimetres): Millimetres =>
-  millimetres(focalLength * factor);
+export const focalLengthWith = (factor: ConverterFactor, focalLength: Millimetres): Millimetres => millimetres(focalLength * factor);
 
 /** What becomes of an error of the lens and of one of the body, if a step is worth the same share of depth of focus. */
 export const convertedError = (factor: ConverterFactor) => ({

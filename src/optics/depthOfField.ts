@@ -27,8 +27,7 @@ const tolerance = ({ aperture, confusion }: Blur): number => aperture * confusio
 const pupilFactor = ({ pupilRatio = 1 }: Blur, m: number): number => 1 + m / pupilRatio;
 
 /** The distance from the lens beyond which, focused there, everything behind is sharp. */
-export const hyperfocal = (blur: Blur, focalLength: Millimetres): Millimetres =>
-  millimetres(focalLength ** 2 / tolerance(blur) + focalLength);
+export const hyperfocal = (blur: Blur, focalLength: Millimetres): Millimetres => millimetres(focalLength ** 2 / tolerance(blur) + focalLength);
 
 /** With the magnification known, thin or measured. The focal length only tells front and behind apart. */
 export function depthOfField(blur: Blur, m: Magnification, focalLength: Millimetres): DepthOfField {

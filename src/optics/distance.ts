@@ -36,10 +36,7 @@ const USUAL = 50;
 const SHORTEST = 25;
 
 /** The range of practice: twenty-five to fifty focal lengths. */
-export const usualRange = (focalLength: Millimetres): readonly [Millimetres, Millimetres] => [
-  millimetres(focalLength * SHORTEST),
-  usualDistance(focalLength),
-];
+export const usualRange = (focalLength: Millimetres): readonly [Millimetres, Millimetres] => [millimetres(focalLength * SHORTEST), usualDistance(focalLength)];
 
 /** The distance for this wish, and what it is good for; refused below the closest focus. The unit is only for what is said. */
 export function benchDistance(lens: StandingLens, wish: DistanceWish, unit: DistanceUnit): Answer<BenchDistance, BenchFault> {

@@ -14,8 +14,7 @@ export interface Exposure {
 }
 
 /** "2.8", "f/2.8", "F2,8", "1:2.8". */
-export const readAperture = (text: string): Answer<FNumber, BenchFault> =>
-  fits(FNumber, readNumber(text.trim().replace(/^(f\s*\/?|1\s*:)\s*/i, '')));
+export const readAperture = (text: string): Answer<FNumber, BenchFault> => fits(FNumber, readNumber(text.trim().replace(/^(f\s*\/?|1\s*:)\s*/i, '')));
 
 export function readIsoSpeed(text: string): Answer<number, BenchFault> {
   const iso = readCount(text.trim().replace(/^iso\s*/i, ''));
@@ -42,5 +41,4 @@ export function readShutter(text: string): Answer<Seconds, BenchFault> {
   return inRange(Number.isInteger(bare) && bare >= 4 ? 1 / bare : bare);
 }
 
-const inRange = (time: number): Answer<Seconds, BenchFault> =>
-  time >= 1 / 64_000 && time <= 3600 ? answered(seconds(time)) : NO_SHUTTER;
+const inRange = (time: number): Answer<Seconds, BenchFault> => (time >= 1 / 64_000 && time <= 3600 ? answered(seconds(time)) : NO_SHUTTER);

@@ -54,8 +54,7 @@ export function tiltFromSides(sides: FourSides, rectangle: MeasuredRectangle, er
   });
 }
 
-const lever = (near: number, far: number, distance: Millimetres, size: Millimetres): number =>
-  ((2 * distance) / size) * ((near - far) / (near + far));
+const lever = (near: number, far: number, distance: Millimetres, size: Millimetres): number => ((2 * distance) / size) * ((near - far) / (near + far));
 
 /** What the camera sees where the target stands, and how well a length is measured there. */
 export interface Room {

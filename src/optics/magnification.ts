@@ -30,12 +30,10 @@ export function thinLensMagnification(focalLength: Millimetres, measured: Measur
 }
 
 /** The film-plane distance at which a thin lens gives this magnification. */
-export const distanceFor = (focalLength: Millimetres, m: Magnification): Millimetres =>
-  millimetres(focalLength * (m + 1 / m + 2));
+export const distanceFor = (focalLength: Millimetres, m: Magnification): Millimetres => millimetres(focalLength * (m + 1 / m + 2));
 
 /** From the lens to the target: what perspective and the depth of field are reckoned from. */
-export const lensToTarget = (focalLength: Millimetres, m: Magnification): Millimetres =>
-  millimetres(focalLength * (1 + 1 / m));
+export const lensToTarget = (focalLength: Millimetres, m: Magnification): Millimetres => millimetres(focalLength * (1 + 1 / m));
 
 /** From a length on the target that spans so many pixels of a photograph at full size. */
 export function measuredMagnification(length: Millimetres, pixels: number, pitch: Millimetres): Answer<Magnification, BenchFault> {

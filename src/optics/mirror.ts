@@ -7,8 +7,7 @@ import type { BenchFault } from './fault.ts';
 import { fromRadians, radians, type Degrees } from './quantity.ts';
 
 /** How far from the middle of the picture the lens sees itself. */
-export const mirrorOffset = (focalLength: Millimetres, tilt: Degrees): Millimetres =>
-  millimetres(focalLength * Math.tan(radians(tilt)));
+export const mirrorOffset = (focalLength: Millimetres, tilt: Degrees): Millimetres => millimetres(focalLength * Math.tan(radians(tilt)));
 
 /** The tilt from that offset on the sensor. */
 export function tiltFromMirror(focalLength: Millimetres, offset: Millimetres): Answer<Degrees, BenchFault> {
@@ -18,8 +17,7 @@ export function tiltFromMirror(focalLength: Millimetres, offset: Millimetres): A
 }
 
 /** How far beside its source a spot of light comes back. */
-export const spotOffset = (distance: Millimetres, tilt: Degrees): Millimetres =>
-  millimetres(distance * Math.tan(2 * radians(tilt)));
+export const spotOffset = (distance: Millimetres, tilt: Degrees): Millimetres => millimetres(distance * Math.tan(2 * radians(tilt)));
 
 /** The tilt from how far beside its source a spot of light comes back; `distance` from the source to the mirror. */
 export function tiltFromSpot(distance: Millimetres, offset: Millimetres): Answer<Degrees, BenchFault> {

@@ -24,13 +24,7 @@ export interface Placement {
 }
 
 /** The value for this share, from the value that puts focus on the subject. `step` is one step at the target. */
-export function placeDepth(
-  onSubject: Steps,
-  share: FrontShare,
-  depth: DepthOfField,
-  step: Millimetres,
-  scale: Scale,
-): Answer<Placement, BenchFault> {
+export function placeDepth(onSubject: Steps, share: FrontShare, depth: DepthOfField, step: Millimetres, scale: Scale): Answer<Placement, BenchFault> {
   if (depth.total === 'infinite') return cannot({ is: 'depth without end' });
   // Moving the focus by this much lengthens the front by as much, to first order.
   const shift = share * depth.total - depth.front;

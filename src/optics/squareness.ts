@@ -14,13 +14,11 @@ export const USUAL_AF_AREA: Millimetres = millimetres(2.5);
 export const areaAtTarget = (area: Millimetres, m: Magnification): Millimetres => millimetres(area / m);
 
 /** Defocus at the sensor, at the edge of the AF area, of a target tilted so. */
-export const edgeDefocus = (area: Millimetres, m: Magnification, tilt: Degrees): Millimetres =>
-  millimetres(m * (area / 2) * Math.tan(Math.abs(radians(tilt))));
+export const edgeDefocus = (area: Millimetres, m: Magnification, tilt: Degrees): Millimetres => millimetres(m * (area / 2) * Math.tan(Math.abs(radians(tilt))));
 
 /** The tilt that costs half a step at the edge of the AF area. */
 export const allowedTilt = (blur: Blur, worth: StepWorth, area: Millimetres, m: Magnification): Degrees =>
   fromRadians(Math.atan(stepAtSensor(blur, worth) / 2 / (m * (area / 2))));
 
 /** How much nearer one edge of a target so wide stands than the other. */
-export const depthAcross = (tilt: Degrees, width: Millimetres): Millimetres =>
-  millimetres(width * Math.sin(Math.abs(radians(tilt))));
+export const depthAcross = (tilt: Degrees, width: Millimetres): Millimetres => millimetres(width * Math.sin(Math.abs(radians(tilt))));

@@ -10,22 +10,15 @@ import type { Magnification } from './quantity.ts';
 const OTHERWISE = plain('no step worth');
 
 /** One step over N·c, half the depth of focus. */
-export const StepWorth = v.pipe(
-  v.number(OTHERWISE),
-  v.minValue(0.01, OTHERWISE),
-  v.maxValue(1, OTHERWISE),
-  v.brand('StepWorth'),
-);
+export const StepWorth = v.pipe(v.number(OTHERWISE), v.minValue(0.01, OTHERWISE), v.maxValue(1, OTHERWISE), v.brand('StepWorth'));
 export type StepWorth = v.InferOutput<typeof StepWorth>;
 export const USUAL_STEP_WORTH = 0.125 as StepWorth;
 
 /** Travel of the sharp image at the sensor for one step. */
-export const stepAtSensor = ({ aperture, confusion }: Blur, worth: StepWorth): Millimetres =>
-  millimetres(worth * aperture * confusion);
+export const stepAtSensor = ({ aperture, confusion }: Blur, worth: StepWorth): Millimetres => millimetres(worth * aperture * confusion);
 
 /** The same at the target. */
-export const stepAtTarget = (blur: Blur, worth: StepWorth, m: Magnification): Millimetres =>
-  millimetres(stepAtSensor(blur, worth) / (m * m));
+export const stepAtTarget = (blur: Blur, worth: StepWorth, m: Magnification): Millimetres => millimetres(stepAtSensor(blur, worth) / (m * m));
 
 export interface BandWidth {
   /** The band over the depth of focus. */

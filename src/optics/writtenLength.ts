@@ -56,6 +56,11 @@ const single = (value: number, unit: LengthUnit): LengthRead => ({
 
 /** Small letters, one kind of blank, one sign each for feet and inches. */
 const tidy = (text: string): string =>
-  text.trim().toLowerCase().replace(/\s+/g, ' ').replace(/[\u2032\u2019]/g, "'").replace(/[\u2033\u201d]|''/g, '"');
+  text
+    .trim()
+    .toLowerCase()
+    .replace(/\s+/g, ' ')
+    .replace(/[\u2032\u2019]/g, "'")
+    .replace(/[\u2033\u201d]|''/g, '"');
 
 const unitOf = (spelt: string): LengthUnit => SPELLINGS.find(([, spelling]) => new RegExp(`^(?:${spelling})$`).test(spelt))?.[0] ?? 'mm';

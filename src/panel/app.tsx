@@ -43,11 +43,7 @@ export function App({ session, held }: Props) {
   }, [sweeping]);
   return (
     <Around.Provider value={around}>
-      <Frame
-        screen={ready ? place.at : undefined}
-        phase={place.at === 'sweep' ? sweep?.phase.name : undefined}
-        announcement={session.announcement.value}
-      >
+      <Frame screen={ready ? place.at : undefined} phase={place.at === 'sweep' ? sweep?.phase.name : undefined} announcement={session.announcement.value}>
         {place.at !== 'sweep' && <MishapList />}
         {(ready || place.at === 'start') && <Screen place={place} ready={ready} />}
       </Frame>
@@ -74,7 +70,10 @@ function useReady(session: Session, held: Held | undefined): boolean {
   const [ready, setReady] = useState(false);
   useEffect(() => {
     if (ready) held?.release();
-    else void Promise.all([session.ready, Begin.fetch()]).then(() => held?.letUp()).then(() => setReady(true));
+    else
+      void Promise.all([session.ready, Begin.fetch()])
+        .then(() => held?.letUp())
+        .then(() => setReady(true));
   }, [ready, session, held]);
   return ready;
 }

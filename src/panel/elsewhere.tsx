@@ -14,9 +14,27 @@ const LogbookScreen = late(async () => (await import('./logbook/logbookScreen.ts
 const NextScreen = late(async () => (await import('./start/nextScreen.tsx')).NextScreen, 'start', 'told', 'logbook', 'plan');
 const PlanScreen = late(async () => (await import('./plan/planScreen.tsx')).PlanScreen, 'plan');
 const PracticeScreen = late(async () => (await import('./start/practiceScreen.tsx')).PracticeScreen, 'practice');
-const RecordScreen = late(async () => (await import('./logbook/recordScreen.tsx')).RecordScreen, 'record', 'conditions', 'kit', 'readings', 'result', 'spoken', 'sweep', 'trouble');
+const RecordScreen = late(
+  async () => (await import('./logbook/recordScreen.tsx')).RecordScreen,
+  'record',
+  'conditions',
+  'kit',
+  'readings',
+  'result',
+  'spoken',
+  'sweep',
+  'trouble',
+);
 const SettingsScreen = late(async () => (await import('./settings/settingsScreen.tsx')).SettingsScreen, 'settings', 'manner', 'sound');
-const SituationScreen = late(async () => (await import('./logbook/situationScreen.tsx')).SituationScreen, 'situation', 'logbook', 'entered', 'conditions', 'kit', 'trouble');
+const SituationScreen = late(
+  async () => (await import('./logbook/situationScreen.tsx')).SituationScreen,
+  'situation',
+  'logbook',
+  'entered',
+  'conditions',
+  'kit',
+  'trouble',
+);
 const TrainingScreen = late(async () => (await import('./training/trainingScreen.tsx')).TrainingScreen, 'training', 'practice');
 const VoiceScreen = late(async () => (await import('./voice/voiceScreen.tsx')).VoiceScreen, 'voice', 'sound', 'logbook', 'sweep');
 const WalkScreen = late(async () => (await import('./bench/walkScreen.tsx')).WalkScreen, 'setUp', 'bench', 'cautions', 'readings', 'firstHold', 'sweep');

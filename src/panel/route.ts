@@ -2,7 +2,10 @@
 import { computed, signal, type ReadonlySignal } from '@preact/signals';
 
 export type Place =
-  | { readonly at: 'start' | 'next' | 'practice' | 'sweep' | 'logbook' | 'kit' | 'plan' | 'files' | 'settings' | 'help' | 'bench' | 'walk' | 'training' | 'voice' }
+  | {
+      readonly at:
+        'start' | 'next' | 'practice' | 'sweep' | 'logbook' | 'kit' | 'plan' | 'files' | 'settings' | 'help' | 'bench' | 'walk' | 'training' | 'voice';
+    }
   | { readonly at: 'record' | 'entering' | KitPlace; readonly id: string }
   /** `byHand`: to put a value in. */
   | { readonly at: 'situation'; readonly id: string; readonly byHand?: true };

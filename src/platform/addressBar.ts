@@ -20,16 +20,13 @@ const described = (line: string): string =>
   sidePanel ? line.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;') : line;
 
 /** An answer was chosen: the panel, in a tab, because no side panel may be opened from here. */
-export const opensPanel = (): void =>
-  chrome.omnibox.onInputEntered.addListener(() => void chrome.tabs.create({ url: chrome.runtime.getURL('panel.html') }));
+export const opensPanel = (): void => chrome.omnibox.onInputEntered.addListener(() => void chrome.tabs.create({ url: chrome.runtime.getURL('panel.html') }));
 
 /** What lies under this key, or everything. */
 export const readStored = (key: string | null): Promise<Record<string, unknown>> => chrome.storage.local.get(key);
 
 export const onStored = (listener: (changes: Readonly<Record<string, unknown>>) => void): void =>
-  chrome.storage.local.onChanged.addListener((changes) =>
-    listener(Object.fromEntries(Object.entries(changes).map(([key, { newValue }]) => [key, newValue]))),
-  );
+  chrome.storage.local.onChanged.addListener((changes) => listener(Object.fromEntries(Object.entries(changes).map(([key, { newValue }]) => [key, newValue]))));
 
 /** Marks the toolbar button, or takes the mark off. */
 export async function mark(badge: string, title: string): Promise<void> {

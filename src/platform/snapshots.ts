@@ -28,8 +28,7 @@ export interface Snapshots {
 
 const database = createStore('sweepbook', 'snapshots');
 
-const times = async (): Promise<Moment[]> =>
-  (await keys(database)).filter((key): key is Moment => v.safeParse(Moment, key).success).sort((a, b) => b - a);
+const times = async (): Promise<Moment[]> => (await keys(database)).filter((key): key is Moment => v.safeParse(Moment, key).success).sort((a, b) => b - a);
 
 export const snapshots: Snapshots = {
   async times() {

@@ -57,7 +57,11 @@ export function createSpeaking(language: string): Speech {
   };
 }
 
-function utter(text: string, { rate, loudness }: { readonly rate: number; readonly loudness: number }, voice: SpeechSynthesisVoice): Promise<'said' | 'unanswered'> {
+function utter(
+  text: string,
+  { rate, loudness }: { readonly rate: number; readonly loudness: number },
+  voice: SpeechSynthesisVoice,
+): Promise<'said' | 'unanswered'> {
   const utterance = new SpeechSynthesisUtterance(text);
   utterance.voice = voice;
   utterance.lang = voice.lang;

@@ -35,9 +35,7 @@ export function oddPress(camera: PracticeCamera, oddity: Oddity, value: number, 
     case 'lights everywhere':
       return { light: mostly('steady', 0.97, random), arrows: camera.arrows === 'absent' ? 'none' : 'balanced' };
     case 'hole in the band':
-      return isInHole(camera, value) && usual.light === 'steady'
-        ? { light: mostly('flicker', 0.9, random), arrows: eitherArrow(camera, random) }
-        : usual;
+      return isInHole(camera, value) && usual.light === 'steady' ? { light: mostly('flicker', 0.9, random), arrows: eitherArrow(camera, random) } : usual;
     case 'arrows turn round':
       return nth < TURNS_FROM + Math.floor(SOME * own()) ? usual : { ...usual, arrows: TURNED[usual.arrows] };
     case 'focus moves': {
@@ -76,7 +74,6 @@ function mostly(light: 'flicker' | 'steady', share: number, random: Random): Lig
   return random() < share ? light : (others[Math.floor(random() * others.length)] ?? light);
 }
 
-const eitherArrow = (camera: PracticeCamera, random: Random): Arrows =>
-  camera.arrows === 'absent' ? 'none' : random() < 0.5 ? 'left' : 'right';
+const eitherArrow = (camera: PracticeCamera, random: Random): Arrows => (camera.arrows === 'absent' ? 'none' : random() < 0.5 ? 'left' : 'right');
 
 const TURNED: Record<Arrows, Arrows> = { left: 'right', right: 'left', none: 'none', balanced: 'balanced', lopsided: 'lopsided' };

@@ -37,10 +37,7 @@ export function began(state: SweepState, event: Did<'began'>): Move {
 export function ran(state: SweepState, event: Did<'ran'>): Move {
   const { phase } = state;
   if (phase.name !== 'holding' || left(state, phase, event.at) > TIMER_SLACK) return ignored(state);
-  const judging = enter(state, { name: 'judging', next: phase.next, since: phase.since, asked: 0 }, [
-    sound('end'),
-    wake('answer', TO_ANSWER),
-  ]);
+  const judging = enter(state, { name: 'judging', next: phase.next, since: phase.since, asked: 0 }, [sound('end'), wake('answer', TO_ANSWER)]);
   return taken(judging.state, event, judging.effects);
 }
 
@@ -67,10 +64,7 @@ export function unanswered(state: SweepState, event: Did<'unanswered'>): Move {
   if (phase.name !== 'judging') return ignored(state);
   if (phase.asked >= ASKS) return holdAgain(state, event, phase, 'unanswered');
   const { value } = phase.next;
-  const asking = enter(state, { ...phase, asked: phase.asked + 1 }, [
-    say({ say: 'did it hold', value }),
-    wake('answer', TO_ANSWER),
-  ]);
+  const asking = enter(state, { ...phase, asked: phase.asked + 1 }, [say({ say: 'did it hold', value }), wake('answer', TO_ANSWER)]);
   return taken(asking.state, event, asking.effects);
 }
 

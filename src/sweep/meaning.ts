@@ -72,8 +72,7 @@ function arrowsAlone(arrows: Arrows, { plan, phase }: SweepState, at: Moment, by
 
 const events = (...all: readonly SweepEvent[]): Meaning => ({ means: 'events', events: all });
 
-const judged = (verdict: Verdict, at: Moment, by: By, heard: string | null): Meaning =>
-  events({ did: 'judged', at, verdict, by, heard });
+const judged = (verdict: Verdict, at: Moment, by: By, heard: string | null): Meaning => events({ did: 'judged', at, verdict, by, heard });
 
 const LIGHT_OF = { solid: 'steady', delayed: 'late', flicker: 'flicker', nothing: 'dark' } as const satisfies Partial<Record<Word, Light>>;
 const ARROWS_OF = { left: 'left', right: 'right', balanced: 'balanced', lopsided: 'lopsided' } as const satisfies Partial<Record<Word, Arrows>>;

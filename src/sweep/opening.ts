@@ -10,7 +10,20 @@ import { dial, enter, look, turnTheFocus } from './turn.ts';
 export function openSweep(opened: Opened): Move {
   const { id, plan } = opened;
   const belief = openingBelief(plan);
-  const blank = { id, plan, holds: [], spent: [], belief, asOneBand: belief, stories: [], dialled: plan.start, skipped: [], trustedUpTo: 0, troubles: [], journal: [] };
+  const blank = {
+    id,
+    plan,
+    holds: [],
+    spent: [],
+    belief,
+    asOneBand: belief,
+    stories: [],
+    dialled: plan.start,
+    skipped: [],
+    trustedUpTo: 0,
+    troubles: [],
+    journal: [],
+  };
   const { next } = look(blank);
   const { state, effects } = plan.transfer
     ? enter(blank, { name: 'turning', way: 'first', next }, [say(turnTheFocus(plan, 'first', null))])

@@ -18,8 +18,7 @@ export function valuesOf(scale: Scale): Steps[] {
 export const halfRange = (scale: Scale): number => (scale.max - scale.min) / (2 * scale.step);
 
 /** True when the body can be set to this value. */
-export const isOnScale = (scale: Scale, value: number): value is Steps =>
-  value >= scale.min && value <= scale.max && (value - scale.min) % scale.step === 0;
+export const isOnScale = (scale: Scale, value: number): value is Steps => value >= scale.min && value <= scale.max && (value - scale.min) % scale.step === 0;
 
 /** The value of the scale nearest to any number. */
 export function nearestOn(scale: Scale, value: number): Steps {

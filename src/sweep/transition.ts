@@ -55,9 +55,7 @@ const WHILE_CHECKING: readonly SweepEvent['did'][] = ['checked', 'undid', 'finis
 
 /** A journal kept before the holds were judged as they are now: what went on then shows that no question was asked. */
 const asItWas = (state: SweepState, { did }: SweepEvent): SweepState =>
-  state.phase.name === 'checking' && !WHILE_CHECKING.includes(did)
-    ? { ...state, phase: { name: 'dialling', next: state.phase.next } }
-    : state;
+  state.phase.name === 'checking' && !WHILE_CHECKING.includes(did) ? { ...state, phase: { name: 'dialling', next: state.phase.next } } : state;
 
 /** The state of a stored journal, whose first event is known to open it. */
 export const replay = (journal: Journal): SweepState => addUp(journal as [Opened, ...SweepEvent[]]);

@@ -117,8 +117,7 @@ export const turnTheFocus = (plan: Plan, way: TurnWay, noted: Hold | null): Prom
 });
 
 /** Asks for a value to be dialled in; with a counted pace the hold begins by itself when the time to dial is over. */
-export const dial = (state: BetweenPhases, next: Suggestion, prompt: Effect): Turn =>
-  enter(state, { name: 'dialling', next }, [prompt, ...countIn(state)]);
+export const dial = (state: BetweenPhases, next: Suggestion, prompt: Effect): Turn => enter(state, { name: 'dialling', next }, [prompt, ...countIn(state)]);
 
 /** Is the care met, and which value would be held next? `hidden`: strong evidence of a shift that harms. */
 export function look(known: BetweenPhases): Looked {
@@ -154,7 +153,13 @@ interface Looked {
 export function currentOutcome(known: BetweenPhases, at: Moment): Outcome {
   const { plan, belief, holds, spent, journal, troubles } = known;
   const held = heldValues(counting(known));
-  const tally = { holds: holds.length + spent.length, seconds: timeSpent(journal.map((event) => event.at), at) };
+  const tally = {
+    holds: holds.length + spent.length,
+    seconds: timeSpent(
+      journal.map((event) => event.at),
+      at,
+    ),
+  };
   if (isTransfer(plan)) return carriedOver(plan, belief, held, tally);
   const outcome = outcomeOf(belief, held, tally);
   if (outcome.found !== 'beyond the scale' && troubles.some(leavesNothing)) return { found: 'nothing', tally };

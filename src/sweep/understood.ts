@@ -44,7 +44,15 @@ export const isStanding = ({ hold }: Asked, { phase }: SweepState): boolean => p
 
 /** Was anything done before the hold under way that undo takes back? */
 export const isUndoableBefore = ({ journal, phase }: SweepState): boolean =>
-  isUndoable({ journal: phase.name === 'holding' ? journal.slice(0, journal.findLastIndex(({ did }) => did === 'began')) : journal });
+  isUndoable({
+    journal:
+      phase.name === 'holding'
+        ? journal.slice(
+            0,
+            journal.findLastIndex(({ did }) => did === 'began'),
+          )
+        : journal,
+  });
 
 /** Did the sweep find a value to enter in a real camera? */
 export const isToBeEntered = ({ phase, plan, troubles }: Pick<SweepState, 'phase' | 'plan' | 'troubles'>): boolean =>

@@ -38,8 +38,7 @@ export function amended(state: SweepState, event: Did<'amended'>, addUp: AddUp, 
 }
 
 /** Where the hold that was under way at `last` began. */
-const beginningOf = ({ journal }: SweepState, last: number): number =>
-  journal.findLastIndex(({ did }, index) => did === 'began' && index < last);
+const beginningOf = ({ journal }: SweepState, last: number): number => journal.findLastIndex(({ did }, index) => did === 'began' && index < last);
 
 function upTo({ journal }: SweepState, end: number): [Opened, ...SweepEvent[]] {
   const [opened, ...rest] = journal.slice(0, Math.max(1, end));

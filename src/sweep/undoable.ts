@@ -6,7 +6,6 @@ import type { SweepState } from './state.ts';
 const TAKEN_BACK: readonly SweepEvent['did'][] = ['began', 'judged', 'chose', 'skipped', 'checked', 'went on', 'finished', 'paused'];
 
 /** Where in the standing journal the last thing lies that can be taken back; -1 where there is none. */
-export const lastUndoable = ({ journal }: Pick<SweepState, 'journal'>): number =>
-  journal.findLastIndex(({ did }) => TAKEN_BACK.includes(did));
+export const lastUndoable = ({ journal }: Pick<SweepState, 'journal'>): number => journal.findLastIndex(({ did }) => TAKEN_BACK.includes(did));
 
 export const isUndoable = (state: Pick<SweepState, 'journal'>): boolean => lastUndoable(state) >= 0;

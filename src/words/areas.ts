@@ -114,4 +114,3 @@ export const LANGUAGES = {
 } satisfies Record<string, Language>;
 
 export const AREAS = Object.keys(LANGUAGES.en) as readonly Area[];
-

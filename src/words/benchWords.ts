@@ -15,12 +15,45 @@ import type { Millimetres } from '../units.ts';
 
 /** Every field of the bench. */
 type Field =
-  | 'unit' | 'from' | 'distance' | 'reach' | 'closest'
-  | 'aperture' | 'converter' | 'sensor' | 'pixels' | 'area' | 'confusion' | 'ownConfusion' | 'worth' | 'scalePixels'
-  | 'printed' | 'paper'
-  | 'iso' | 'metered' | 'shutter' | 'fine' | 'plenty' | 'lighting' | 'mains'
-  | 'squareBy' | 'mirror' | 'spot' | 'left' | 'right' | 'top' | 'bottom' | 'width' | 'height'
-  | 'old' | 'celsius' | 'rampReading' | 'rampFace' | 'rampSetBack' | 'share' | 'version';
+  | 'unit'
+  | 'from'
+  | 'distance'
+  | 'reach'
+  | 'closest'
+  | 'aperture'
+  | 'converter'
+  | 'sensor'
+  | 'pixels'
+  | 'area'
+  | 'confusion'
+  | 'ownConfusion'
+  | 'worth'
+  | 'scalePixels'
+  | 'printed'
+  | 'paper'
+  | 'iso'
+  | 'metered'
+  | 'shutter'
+  | 'fine'
+  | 'plenty'
+  | 'lighting'
+  | 'mains'
+  | 'squareBy'
+  | 'mirror'
+  | 'spot'
+  | 'left'
+  | 'right'
+  | 'top'
+  | 'bottom'
+  | 'width'
+  | 'height'
+  | 'old'
+  | 'celsius'
+  | 'rampReading'
+  | 'rampFace'
+  | 'rampSetBack'
+  | 'share'
+  | 'version';
 
 /** The options of a field that is picked, by their ids. */
 interface Choices {
@@ -57,7 +90,12 @@ export interface BenchWords {
   readonly sensor: (sensor: Sensor) => string;
   readonly distance: {
     readonly title: string;
-    readonly figures: (of: { readonly usual: Millimetres; readonly shortest: Millimetres; readonly yours: Millimetres; readonly unit: DistanceUnit }) => readonly Figure[];
+    readonly figures: (of: {
+      readonly usual: Millimetres;
+      readonly shortest: Millimetres;
+      readonly yours: Millimetres;
+      readonly unit: DistanceUnit;
+    }) => readonly Figure[];
     /** `least`: the shortest distance for general use. */
     readonly stands: (at: BenchDistance, least: Millimetres, unit: DistanceUnit) => string;
     readonly use: (distance: Millimetres, unit: DistanceUnit) => string;
@@ -96,7 +134,13 @@ export interface BenchWords {
     readonly title: string;
     readonly finer: string;
     /** `wanted`: the mains whose flicker shows at this shutter. */
-    readonly verdict: (of: { readonly ev: Ev; readonly onGrey: number; readonly onPaper: number; readonly verdict: LightVerdict; readonly flickers: Mains | null }) => string;
+    readonly verdict: (of: {
+      readonly ev: Ev;
+      readonly onGrey: number;
+      readonly onPaper: number;
+      readonly verdict: LightVerdict;
+      readonly flickers: Mains | null;
+    }) => string;
   };
   readonly square: {
     readonly title: string;

@@ -45,7 +45,11 @@ export interface EnteringWords {
   readonly uncounted: (list: MemoryPlace['uncounted']) => string;
   /** `fNumber`: of the lens with it, null where the lens alone is not known. */
   readonly converter: (fNumber: number | null) => readonly string[];
-  readonly chart: { readonly one: Readonly<Record<'focal length' | 'distance', readonly string[]>>; readonly two: readonly string[]; readonly mark: Readonly<Record<'focal length' | 'distance', (length: number) => string>> };
+  readonly chart: {
+    readonly one: Readonly<Record<'focal length' | 'distance', readonly string[]>>;
+    readonly two: readonly string[];
+    readonly mark: Readonly<Record<'focal length' | 'distance', (length: number) => string>>;
+  };
   readonly page: {
     readonly title: (pair: Pair) => string;
     readonly about: (pair: Pair, printed: Moment) => readonly string[];

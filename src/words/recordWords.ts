@@ -21,7 +21,13 @@ export interface RecordWords {
     readonly earlier: string;
     readonly later: string;
     readonly opened: string;
-    readonly held: (hold: { readonly number: number; readonly value: Steps; readonly light: Light; readonly arrows: Arrows; readonly counts: 'in' | 'out' }) => string;
+    readonly held: (hold: {
+      readonly number: number;
+      readonly value: Steps;
+      readonly light: Light;
+      readonly arrows: Arrows;
+      readonly counts: 'in' | 'out';
+    }) => string;
     readonly takenBack: (left: number) => string;
     readonly begunAfresh: string;
     readonly ended: string;

@@ -45,7 +45,10 @@ export function writing(language: string): Write {
   const plurals = made((options: Intl.PluralRulesOptions) => new Intl.PluralRules(language, options));
 
   /** A true minus, also where a language's own data has a hyphen. */
-  const format = (value: number, options: Intl.NumberFormatOptions): string => numbers(options).format(Object.is(value, -0) ? 0 : value).replace('-', '\u2212');
+  const format = (value: number, options: Intl.NumberFormatOptions): string =>
+    numbers(options)
+      .format(Object.is(value, -0) ? 0 : value)
+      .replace('-', '\u2212');
   const number = (value: number, digits = 0): string => format(value, { maximumFractionDigits: digits });
   const unit = (value: number, name: Unit, digits = 0): string =>
     format(value, { style: 'unit', unit: name, unitDisplay: 'short', maximumFractionDigits: digits, useGrouping: 'min2' });
@@ -59,7 +62,10 @@ export function writing(language: string): Write {
     chance: (share) => percent(Math.min(99, Math.floor(share * 100)) / 100),
     metres: (length) => unit(length / 1000, 'meter', length < 10_000 ? 2 : 1),
     millimetres: (length) => unit(length, 'millimeter'),
-    duration: (time) => durationOf(time).map(([value, name]) => unit(value, name)).join(' '),
+    duration: (time) =>
+      durationOf(time)
+        .map(([value, name]) => unit(value, name))
+        .join(' '),
     day: (when) => dates({ day: 'numeric', month: 'short', year: 'numeric' }).format(when),
     dayAndTime: (when) => dates({ day: 'numeric', month: 'short', year: 'numeric', hour: 'numeric', minute: '2-digit' }).format(when),
     month: (when) => dates({ month: 'long', timeZone: 'UTC' }).format(when),
@@ -77,8 +83,15 @@ export function writing(language: string): Write {
 function durationOf(time: Seconds): (readonly [number, Unit])[] {
   const whole = Math.round(time);
   if (whole < 60) return [[whole, 'second']];
-  if (whole < 3600) return [[Math.floor(whole / 60), 'minute'], [whole % 60, 'second']];
-  return [[Math.floor(whole / 3600), 'hour'], [Math.floor((whole % 3600) / 60), 'minute']];
+  if (whole < 3600)
+    return [
+      [Math.floor(whole / 60), 'minute'],
+      [whole % 60, 'second'],
+    ];
+  return [
+    [Math.floor(whole / 3600), 'hour'],
+    [Math.floor((whole % 3600) / 60), 'minute'],
+  ];
 }
 
 function made<Options extends object, Formatter>(make: (options: Options) => Formatter): (options: Options) => Formatter {

@@ -10,7 +10,11 @@ const [entry] = library.entries;
 
 function addressBar() {
   const stored: Record<string, unknown> = { version: 2, [KEY.kit]: library.kit, [entryKey('e')]: entry };
-  const lastValues = createLastValues(() => Promise.resolve({ ...stored }), () => T0, words('lookUp'));
+  const lastValues = createLastValues(
+    () => Promise.resolve({ ...stored }),
+    () => T0,
+    words('lookUp'),
+  );
   return { stored, lastValues };
 }
 
@@ -39,7 +43,11 @@ test('a changed logbook is read anew once the change is told', async () => {
 
 test('a store that cannot be read is said, and tried again', async () => {
   let fails = true;
-  const lastValues = createLastValues(() => (fails ? Promise.reject(new Error('gone')) : Promise.resolve({})), () => T0, words('lookUp'));
+  const lastValues = createLastValues(
+    () => (fails ? Promise.reject(new Error('gone')) : Promise.resolve({})),
+    () => T0,
+    words('lookUp'),
+  );
   expect(await lastValues.answer('85')).toEqual(['The logbook cannot be read just now. Open the panel.']);
   fails = false;
   expect(await lastValues.answer('85')).toEqual(['Nothing in the logbook fits. Try fewer letters.']);

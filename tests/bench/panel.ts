@@ -17,5 +17,4 @@ export const panel: Family = {
   },
 };
 
-const kilobytes = (files: readonly string[]): number =>
-  files.reduce((sum, file) => sum + gzipSync(readFileSync(file), { level: 9 }).length, 0) / 1000;
+const kilobytes = (files: readonly string[]): number => files.reduce((sum, file) => sum + gzipSync(readFileSync(file), { level: 9 }).length, 0) / 1000;

@@ -65,16 +65,13 @@ test('no screen beside the sweep has a fault, empty or in use', async () => {
   expect(await faults(asking, 'microphone')).toEqual([]);
 });
 
-test.each(['dialling', 'offered', 'paused', 'checking', 'finished'] satisfies Phase['name'][])(
-  'a sweep that is %s has no fault',
-  async (phase) => {
-    const { chromium, page, seat } = await open();
-    await putUnderWay(chromium, sweepIn(phase));
-    await untilPhase(seat, phase);
-    await untilText(seat, phase === 'checking' ? 'still sharp?' : 'Orrin 85 f/1.8');
-    expect(await faults(page, phase === 'finished' ? 'outcome-nothing-held' : `sweep-${phase}`)).toEqual([]);
-  },
-);
+test.each(['dialling', 'offered', 'paused', 'checking', 'finished'] satisfies Phase['name'][])('a sweep that is %s has no fault', async (phase) => {
+  const { chromium, page, seat } = await open();
+  await putUnderWay(chromium, sweepIn(phase));
+  await untilPhase(seat, phase);
+  await untilText(seat, phase === 'checking' ? 'still sharp?' : 'Orrin 85 f/1.8');
+  expect(await faults(page, phase === 'finished' ? 'outcome-nothing-held' : `sweep-${phase}`)).toEqual([]);
+});
 
 test('the hold and the question after it have no fault, nor has the entry of another value', async () => {
   const { chromium, page, seat } = await open();

@@ -16,8 +16,7 @@ async function launch(options: ChromiumOptions = {}): Promise<Chromium> {
 
 const hold = async (seat: Seat, word: Word): Promise<Look> => (await holdOnce(seat, () => word, keys)).next;
 /** In px from the top of the panel: nothing may move under the finger. */
-const topOfSwitch = (seat: Seat): Promise<number | undefined> =>
-  seat.evaluate(() => document.querySelector('.switch')?.getBoundingClientRect().top);
+const topOfSwitch = (seat: Seat): Promise<number | undefined> => seat.evaluate(() => document.querySelector('.switch')?.getBoundingClientRect().top);
 const stored = ({ worker }: Chromium): Promise<Record<string, unknown>> => worker.evaluate(() => chrome.storage.local.get(null));
 
 test('a stored record that does not fit is set aside whole and told in one sentence, and everything else is used', async () => {

@@ -21,9 +21,7 @@ test('the browser really assigns the shortcut that opens the panel', async () =>
   const chromium = await launchChromium();
   onTestFinished(chromium.close);
   const commands = await chromium.worker.evaluate(() => chrome.commands.getAll());
-  expect(commands.map(({ name, shortcut }) => ({ name, shortcut }))).toEqual([
-    { name: '_execute_action', shortcut: 'Alt+Shift+S' },
-  ]);
+  expect(commands.map(({ name, shortcut }) => ({ name, shortcut }))).toEqual([{ name: '_execute_action', shortcut: 'Alt+Shift+S' }]);
 });
 
 test('what was stored before the browser is killed is there when it starts again', async () => {

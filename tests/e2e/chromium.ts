@@ -41,21 +41,10 @@ export type Chromium = {
 const sandbox = process.getuid?.() === 0 ? ['--no-sandbox'] : [];
 
 /** Nothing that calls home. */
-const quiet = [
-  '--disable-gpu',
-  '--disable-quic',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-  '--no-first-run',
-];
+const quiet = ['--disable-gpu', '--disable-quic', '--disable-background-networking', '--disable-component-update', '--disable-sync', '--no-first-run'];
 
 const muting = ['--mute-audio'];
-const unthrottling = [
-  '--disable-background-timer-throttling',
-  '--disable-backgrounding-occluded-windows',
-  '--disable-renderer-backgrounding',
-];
+const unthrottling = ['--disable-background-timer-throttling', '--disable-backgrounding-occluded-windows', '--disable-renderer-backgrounding'];
 
 export async function launchChromium(options: ChromiumOptions = {}): Promise<Chromium> {
   const profile = options.profile ?? temporaryFolder();

@@ -78,7 +78,11 @@ test('Chromium: one press accepts and one marks, or one key each, and undo takes
   await press(seat, 'e');
   await untilText(seat, MARKED);
   await press(seat, 'u');
-  await until(seat, 'the mark taken back', ({ phase, text, announcement }) => phase === 'finished' && !text.includes(MARKED) && announcement.startsWith('The mark is taken back'));
+  await until(
+    seat,
+    'the mark taken back',
+    ({ phase, text, announcement }) => phase === 'finished' && !text.includes(MARKED) && announcement.startsWith('The mark is taken back'),
+  );
   expect(await entries(chromium)).toEqual([]);
   await press(seat, 'u');
   expect(await acceptedAndEntered('Chromium, keys', seat, byKey(seat))).toBe(2);
@@ -123,7 +127,10 @@ test('Firefox: one press accepts and one marks, and one key each', async () => {
   await sidebar.waitFor(() => document.querySelector('main')?.dataset['screen'] === 'start');
   await sidebar.click('h1');
   const seat = seatAtSidebar(sidebar);
-  for (const [name, way] of [['pointer', byPointer(seat)], ['keys', byKey(seat)]] as const) {
+  for (const [name, way] of [
+    ['pointer', byPointer(seat)],
+    ['keys', byKey(seat)],
+  ] as const) {
     await until(seat, 'no sweep', ({ screen }) => screen === 'start' || screen === 'next');
     await seat.evaluate((live) => browser.storage.local.set({ live }), [...sweepIn('offered')]);
     expect(await acceptedAndEntered(`Firefox, ${name}`, seat, way)).toBe(2);

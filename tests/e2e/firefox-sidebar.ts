@@ -8,10 +8,7 @@ import { pictureFile } from './screens.ts';
 
 export type Sidebar = {
   /** Calls the function in the panel with JSON arguments; what it returns or resolves to must be JSON too. */
-  evaluate: <Args extends unknown[], Result>(
-    fn: (...args: Args) => Result | Promise<Result>,
-    ...args: Args
-  ) => Promise<Result>;
+  evaluate: <Args extends unknown[], Result>(fn: (...args: Args) => Result | Promise<Result>, ...args: Args) => Promise<Result>;
   /** Polls the function until it returns something true. */
   waitFor: (fn: () => boolean) => Promise<void>;
   /** A trusted click in the middle of the element. */

@@ -6,9 +6,7 @@ type Connection = { send: (method: string, params: object) => Promise<{ result: 
 
 type Tree = { contexts: { context: string; url: string }[] };
 
-type Outcome =
-  | { type: 'success'; result: { type: string; value?: string } }
-  | { type: 'exception'; exceptionDetails: { text: string } };
+type Outcome = { type: 'success'; result: { type: string; value?: string } } | { type: 'exception'; exceptionDetails: { text: string } };
 
 export type FirefoxWindow = {
   /** Calls the function, given as JavaScript text, with JSON arguments; what it returns or resolves to must be JSON too. */

@@ -27,9 +27,7 @@ test('the browser really assigns the shortcut that opens the sidebar', async () 
   const firefox = await launchFirefox();
   onTestFinished(firefox.close);
   const commands = await (await firefox.openSidebar()).evaluate(() => browser.commands.getAll());
-  expect(commands.map(({ name, shortcut }) => ({ name, shortcut }))).toEqual([
-    { name: '_execute_sidebar_action', shortcut: 'Alt+Shift+S' },
-  ]);
+  expect(commands.map(({ name, shortcut }) => ({ name, shortcut }))).toEqual([{ name: '_execute_sidebar_action', shortcut: 'Alt+Shift+S' }]);
 });
 
 test('the panel in a tab is drawn at the width of the sidebar', async () => {

@@ -55,8 +55,7 @@ async function lossTold(where: string, seat: Seat, leave: () => Promise<number |
   return Math.max(shown, said) - left;
 }
 
-const keysShown = (seat: Seat): Promise<string> =>
-  seat.evaluate(() => document.querySelector('[data-keys]')?.textContent ?? '');
+const keysShown = (seat: Seat): Promise<string> => seat.evaluate(() => document.querySelector('[data-keys]')?.textContent ?? '');
 
 async function untilKeysShown(seat: Seat, sentence: string): Promise<void> {
   await until(seat, sentence, ({ text }) => text.includes(sentence));
@@ -79,7 +78,10 @@ test('Chromium: keys lost to the page, and to another tab’s, are told of withi
   const { chromium, web, panel, seat } = await chromiumPanel();
   // Without a screen every window of Chromium has the keys: the second window is Firefox's part.
   const second = await chromium.browser.newPage();
-  for (const [whither, page] of [['page', web], ['page of another tab', second]] as const) {
+  for (const [whither, page] of [
+    ['page', web],
+    ['page of another tab', second],
+  ] as const) {
     await panel.bringToFront();
     await panel.mouse.click(20, 300);
     await pause(200);
@@ -198,10 +200,12 @@ const watchSwitch = (seat: Seat): Promise<void> =>
     };
     frame();
   });
-const topsIn = (seat: Seat): Promise<Record<string, number[]>> =>
-  seat.evaluate(() => (globalThis as unknown as { tops: Record<string, number[]> }).tops);
+const topsIn = (seat: Seat): Promise<Record<string, number[]>> => seat.evaluate(() => (globalThis as unknown as { tops: Record<string, number[]> }).tops);
 
-test.each([['the side panel', null], ['a tab of 240 px', 240]] as const)('in %s the switch does not move by a pixel in a whole sweep, notices and all', async (where, width) => {
+test.each([
+  ['the side panel', null],
+  ['a tab of 240 px', 240],
+] as const)('in %s the switch does not move by a pixel in a whole sweep, notices and all', async (where, width) => {
   const chromium = await launchChromium();
   onTestFinished(chromium.close);
   const [web] = await chromium.browser.pages();
@@ -248,6 +252,8 @@ test.each([['the side panel', null], ['a tab of 240 px', 240]] as const)('in %s 
   const tops = await topsIn(seat);
   const all = Object.values(tops).flat();
   const shift = Math.max(...all) - Math.min(...all);
-  console.log(`${where}: largest shift of the switch ${shift} px over ${all.length} frames in ${Object.keys(tops).join(', ')}, with ${new Set(seen).size} kinds of notices`);
+  console.log(
+    `${where}: largest shift of the switch ${shift} px over ${all.length} frames in ${Object.keys(tops).join(', ')}, with ${new Set(seen).size} kinds of notices`,
+  );
   expect(shift).toBe(0);
 });

@@ -49,7 +49,18 @@ function counting(seat: Seat) {
   };
 }
 
-const LENSES = ['Corvid 24 f/2', 'Corvid 28', 'Corvid 35 f/1.4', 'Corvid 50 f/1.8', 'Corvid 85 f/1.8', 'Corvid 100 f/2.8', 'Corvid 135 f/2', 'Corvid 200 f/4', 'Corvid 300 f/4', 'Corvid 400 f/5.6'];
+const LENSES = [
+  'Corvid 24 f/2',
+  'Corvid 28',
+  'Corvid 35 f/1.4',
+  'Corvid 50 f/1.8',
+  'Corvid 85 f/1.8',
+  'Corvid 100 f/2.8',
+  'Corvid 135 f/2',
+  'Corvid 200 f/4',
+  'Corvid 300 f/4',
+  'Corvid 400 f/5.6',
+];
 
 const startsWith = (seat: Seat, lens: string) => until(seat, lens, ({ phase, text }) => phase === 'dialling' && text.includes(lens));
 

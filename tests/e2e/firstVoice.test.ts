@@ -25,7 +25,11 @@ const ALLOW = '[data-stage="offered"] .chief';
 /** Names the kit where the start asks for it, and presses its one large button. */
 async function start(seat: Seat, counted: string[]): Promise<void> {
   if ((await look(seat)).text.includes('Focal length, mm')) {
-    for (const [field, text] of [['Body', 'Velde M1'], ['Lens', 'Orrin 85 f/1.8'], ['Focal length, mm', '85']] as const) {
+    for (const [field, text] of [
+      ['Body', 'Velde M1'],
+      ['Lens', 'Orrin 85 f/1.8'],
+      ['Focal length, mm', '85'],
+    ] as const) {
       await tabTo(seat, field);
       await type(seat, text);
     }

@@ -13,12 +13,15 @@ test('a word said five times is taught, heard when it is said again, and erased'
   onTestFinished(() => removeFolder(folder));
   const wav = join(folder, 'lesson.wav');
   const paces = [130, 136, 142, 148, 154, 140, 140];
-  writeSpeechInRoom(wav, paces.map((pace, index) => ({ after: index === 0 ? 4 : 2, say: 'solid', pace })), 0.01);
+  writeSpeechInRoom(
+    wav,
+    paces.map((pace, index) => ({ after: index === 0 ? 4 : 2, say: 'solid', pace })),
+    0.01,
+  );
   const chromium = await launchChromium({ args: microphonePlaying(wav) });
   onTestFinished(chromium.close);
   const page = await chromium.openTab('hearing.html', { width: 240, height: 700 });
-  const shows = (text: string) =>
-    page.waitForFunction((part: string) => document.body.textContent?.includes(part), { timeout: 40_000 }, text);
+  const shows = (text: string) => page.waitForFunction((part: string) => document.body.textContent?.includes(part), { timeout: 40_000 }, text);
   const click = (name: string) => page.locator(`::-p-aria([name="${name}"][role="button"])`).click();
 
   await click('Listen');

@@ -11,7 +11,10 @@ export function murmuring(whenOver: (clear: () => void) => void): string[] {
   const folder = temporaryFolder();
   whenOver(() => removeFolder(folder));
   const wav = join(folder, 'murmur.wav');
-  writeSpeech(wav, Array.from({ length: 120 }, () => ({ after: 0.6, say: 'solid' })));
+  writeSpeech(
+    wav,
+    Array.from({ length: 120 }, () => ({ after: 0.6, say: 'solid' })),
+  );
   return microphonePlaying(wav);
 }
 

@@ -45,42 +45,50 @@ async function whatCameOf(live: Journal) {
 }
 const AS_SAID = { phase: 'finished', wrong: [], otherwise: [] };
 
-test.concurrent('in Chromium taught words alone run a sweep at 20 dB over the noise, and nothing leaves the browser', async (context) => {
-  const { folder, sound, person, takes } = await enter('en-gb+f2', 12, context);
-  const traffic = join(folder, 'traffic.json');
-  const chromium = await launchChromium({ env: sound.env, args: ['--use-fake-ui-for-media-stream', `--log-net-log=${traffic}`] });
-  let closed = false;
-  context.onTestFinished(() => (closed ? undefined : chromium.close()));
-  const page = await chromium.openTab('microphone.html');
-  await page.evaluate(putTaught, takes);
-  await chromium.worker.evaluate((stored) => chrome.storage.local.set(stored), underWay());
-  await speak(seatAt(await chromium.openPanel()), person);
-  const { live } = (await chromium.worker.evaluate(() => chrome.storage.local.get('live'))) as { live: Journal };
-  expect(await whatCameOf(live)).toEqual(AS_SAID);
-  await context.expect.poll(() => page.evaluate(wordsLearned)).toEqual(expect.arrayContaining(['holding', 'solid']));
-  closed = true;
-  await chromium.close();
-  // The browser's own errands (its clock, its updates) are not the extension's; the speech service and whatever a page of the
-  // extension asked for would be.
-  const log = readFileSync(traffic, 'utf8');
-  const asked = [...log.matchAll(/"initiator":"([^"]*)"[^\n]*?"url":"(https?:[^"]*)"/g)];
-  expect(asked.length).toBeGreaterThan(0);
-  expect(asked.flatMap(([, initiator = '', url = '']) => (initiator.includes('extension') ? [url] : []))).toEqual([]);
-  expect(log).not.toContain('speech-api');
-}, 240_000);
+test.concurrent(
+  'in Chromium taught words alone run a sweep at 20 dB over the noise, and nothing leaves the browser',
+  async (context) => {
+    const { folder, sound, person, takes } = await enter('en-gb+f2', 12, context);
+    const traffic = join(folder, 'traffic.json');
+    const chromium = await launchChromium({ env: sound.env, args: ['--use-fake-ui-for-media-stream', `--log-net-log=${traffic}`] });
+    let closed = false;
+    context.onTestFinished(() => (closed ? undefined : chromium.close()));
+    const page = await chromium.openTab('microphone.html');
+    await page.evaluate(putTaught, takes);
+    await chromium.worker.evaluate((stored) => chrome.storage.local.set(stored), underWay());
+    await speak(seatAt(await chromium.openPanel()), person);
+    const { live } = (await chromium.worker.evaluate(() => chrome.storage.local.get('live'))) as { live: Journal };
+    expect(await whatCameOf(live)).toEqual(AS_SAID);
+    await context.expect.poll(() => page.evaluate(wordsLearned)).toEqual(expect.arrayContaining(['holding', 'solid']));
+    closed = true;
+    await chromium.close();
+    // The browser's own errands (its clock, its updates) are not the extension's; the speech service and whatever a page of the
+    // extension asked for would be.
+    const log = readFileSync(traffic, 'utf8');
+    const asked = [...log.matchAll(/"initiator":"([^"]*)"[^\n]*?"url":"(https?:[^"]*)"/g)];
+    expect(asked.length).toBeGreaterThan(0);
+    expect(asked.flatMap(([, initiator = '', url = '']) => (initiator.includes('extension') ? [url] : []))).toEqual([]);
+    expect(log).not.toContain('speech-api');
+  },
+  240_000,
+);
 
-test.concurrent('in Firefox, which has no recogniser of its own, taught words alone run a sweep in its sidebar', async (context) => {
-  const { sound, person, takes } = await enter('en-us+m3', 13, context);
-  const firefox = await launchFirefox({ env: sound.env, prefs: { 'media.navigator.permission.disabled': true } });
-  context.onTestFinished(firefox.close);
-  const sidebar = await firefox.openSidebar();
-  await sidebar.waitFor(() => document.querySelector('main')?.dataset['screen'] === 'start');
-  await sidebar.evaluate(putTaught, takes);
-  await sidebar.evaluate((stored) => browser.storage.local.set(stored), underWay());
-  await sidebar.click('h1');
-  const seat = seatAtSidebar(sidebar);
-  await speak(seat, person);
-  const { live } = await sidebar.evaluate(() => browser.storage.local.get('live') as Promise<{ live: Journal }>);
-  expect(await whatCameOf(live)).toEqual(AS_SAID);
-  await context.expect.poll(() => sidebar.evaluate(wordsLearned)).toEqual(expect.arrayContaining(['holding', 'solid']));
-}, 240_000);
+test.concurrent(
+  'in Firefox, which has no recogniser of its own, taught words alone run a sweep in its sidebar',
+  async (context) => {
+    const { sound, person, takes } = await enter('en-us+m3', 13, context);
+    const firefox = await launchFirefox({ env: sound.env, prefs: { 'media.navigator.permission.disabled': true } });
+    context.onTestFinished(firefox.close);
+    const sidebar = await firefox.openSidebar();
+    await sidebar.waitFor(() => document.querySelector('main')?.dataset['screen'] === 'start');
+    await sidebar.evaluate(putTaught, takes);
+    await sidebar.evaluate((stored) => browser.storage.local.set(stored), underWay());
+    await sidebar.click('h1');
+    const seat = seatAtSidebar(sidebar);
+    await speak(seat, person);
+    const { live } = await sidebar.evaluate(() => browser.storage.local.get('live') as Promise<{ live: Journal }>);
+    expect(await whatCameOf(live)).toEqual(AS_SAID);
+    await context.expect.poll(() => sidebar.evaluate(wordsLearned)).toEqual(expect.arrayContaining(['holding', 'solid']));
+  },
+  240_000,
+);

@@ -33,10 +33,7 @@ async function faults(page: Page, name: string): Promise<string[]> {
 
 /** How far down the lowest of these reaches. */
 const lowest = (page: Page, ...selectors: string[]) =>
-  page.evaluate(
-    (wanted) => Math.max(...wanted.map((selector) => document.querySelector(selector)?.getBoundingClientRect().bottom ?? Infinity)),
-    selectors,
-  );
+  page.evaluate((wanted) => Math.max(...wanted.map((selector) => document.querySelector(selector)?.getBoundingClientRect().bottom ?? Infinity)), selectors);
 
 test('at 240 by 480 a practice sweep shows value, hold, what was heard and the switch without scrolling, and no screen has a fault', async () => {
   const page = await open(NARROW);

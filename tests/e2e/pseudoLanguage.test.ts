@@ -68,8 +68,7 @@ async function go({ page }: Tour, english: string): Promise<void> {
   }
 }
 
-const untilScreen = ({ seat }: Tour, wanted: string): Promise<unknown> =>
-  until(seat, wanted, ({ screen, text }) => screen === wanted && text.length > 30);
+const untilScreen = ({ seat }: Tour, wanted: string): Promise<unknown> => until(seat, wanted, ({ screen, text }) => screen === wanted && text.length > 30);
 
 /** What is read when it is first shown has come. */
 const settled = ({ page }: Tour): Promise<unknown> => page.waitForNetworkIdle({ idleTime: 150 }).then(() => new Promise((go) => setTimeout(go, 150)));

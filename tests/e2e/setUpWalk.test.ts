@@ -113,7 +113,10 @@ test('by words alone: next, back and repeat walk to the end', async () => {
   const folder = temporaryFolder();
   onTestFinished(() => removeFolder(folder));
   const wav = join(folder, 'murmur.wav');
-  writeSpeech(wav, Array.from({ length: 90 }, () => ({ after: 0.6, say: 'next' })));
+  writeSpeech(
+    wav,
+    Array.from({ length: 90 }, () => ({ after: 0.6, say: 'next' })),
+  );
   let seat: Seat | null = null;
   const said: string[] = [];
   const service = await startSpeechService(async ({ heard, send, isOver, close }) => {

@@ -19,10 +19,7 @@ export function speechMessage({ status = 0, results = [] }: SpeechMessage): Buff
 }
 
 function resultBody({ final, alternatives }: SpeechResult): Buffer {
-  return Buffer.concat([
-    ...alternatives.map((alternative) => bytesField(1, alternativeBody(alternative))),
-    numberField(2, final ? 1 : 0),
-  ]);
+  return Buffer.concat([...alternatives.map((alternative) => bytesField(1, alternativeBody(alternative))), numberField(2, final ? 1 : 0)]);
 }
 
 function alternativeBody({ transcript, confidence }: SpeechAlternative): Buffer {

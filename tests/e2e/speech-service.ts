@@ -3,13 +3,7 @@
 // reads the results, as length-prefixed messages, from another; the two share a `pair` number.
 import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
-import {
-  constants,
-  createSecureServer,
-  type Http2ServerRequest,
-  type Http2ServerResponse,
-  type ServerHttp2Session,
-} from 'node:http2';
+import { constants, createSecureServer, type Http2ServerRequest, type Http2ServerResponse, type ServerHttp2Session } from 'node:http2';
 import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
 import { program } from '../programs/programs.ts';

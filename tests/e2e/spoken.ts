@@ -52,11 +52,7 @@ function inRoom(samples: Buffer, loudness: number): Buffer {
 
 /** Command line arguments that make `path` the only microphone, granted without a prompt and played once. */
 export function microphonePlaying(path: string): string[] {
-  return [
-    '--use-fake-device-for-media-stream',
-    `--use-file-for-fake-audio-capture=${path}%noloop`,
-    '--use-fake-ui-for-media-stream',
-  ];
+  return ['--use-fake-device-for-media-stream', `--use-file-for-fake-audio-capture=${path}%noloop`, '--use-fake-ui-for-media-stream'];
 }
 
 function silence(seconds: number): Buffer {

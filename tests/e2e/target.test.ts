@@ -48,7 +48,11 @@ function streamsOf(pdf: Uint8Array): string[] {
 }
 
 const boxesOf = (pdf: Uint8Array): number[][] =>
-  [...Buffer.from(pdf).toString('latin1').matchAll(/\/MediaBox\s*\[([^\]]+)\]/g)].map(([, box = '']) => box.trim().split(/\s+/).map(Number));
+  [
+    ...Buffer.from(pdf)
+      .toString('latin1')
+      .matchAll(/\/MediaBox\s*\[([^\]]+)\]/g),
+  ].map(([, box = '']) => box.trim().split(/\s+/).map(Number));
 
 interface Box {
   readonly left: number;

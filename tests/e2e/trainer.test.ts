@@ -7,8 +7,7 @@ import { faults } from './faults.ts';
 import { choose, press, seatAt, until, untilText, type Seat } from './seat.ts';
 import { long, pedal, short } from './switching.ts';
 
-const phaseOf = (seat: Seat): Promise<string | null> =>
-  seat.evaluate(() => document.querySelector('[data-training]')?.getAttribute('data-training') ?? null);
+const phaseOf = (seat: Seat): Promise<string | null> => seat.evaluate(() => document.querySelector('[data-training]')?.getAttribute('data-training') ?? null);
 
 async function untilTraining(seat: Seat, ...wanted: readonly (string | null)[]): Promise<void> {
   const deadline = performance.now() + 20_000;

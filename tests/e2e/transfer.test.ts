@@ -47,7 +47,9 @@ test('a band past the limit is carried over to a centre beyond the scale, and it
   await choose(seat, 'Page for the workshop');
   const workshop = await (await opened).asPage();
   await workshop.waitForSelector('table');
-  expect(await shownOn(workshop)).toMatch(/Practice lens on Practice camera.*the pair needs service.*Corrections.*−20 to \+20.*In sharp focus, \d+ holds.*\+20steady.*With the focus set aside, \d+ holds/s);
+  expect(await shownOn(workshop)).toMatch(
+    /Practice lens on Practice camera.*the pair needs service.*Corrections.*−20 to \+20.*In sharp focus, \d+ holds.*\+20steady.*With the focus set aside, \d+ holds/s,
+  );
   expect(await faults(workshop, 'workshop')).toEqual([]);
   await workshop.setViewport({ width: 794, height: 1123 });
   await workshop.screenshot({ path: pictureFile('workshop-wide'), fullPage: true });

@@ -52,8 +52,7 @@ const setMuted = (page: Page, muted: boolean): Promise<void> =>
     track.dispatchEvent(new Event(now ? 'mute' : 'unmute'));
   }, muted);
 
-const topOfSwitch = (seat: Seat): Promise<number | undefined> =>
-  seat.evaluate(() => document.querySelector('.switch')?.getBoundingClientRect().top);
+const topOfSwitch = (seat: Seat): Promise<number | undefined> => seat.evaluate(() => document.querySelector('.switch')?.getBoundingClientRect().top);
 
 test('a microphone that another program takes, or that is muted, in mid-sweep: a sentence, nothing moves, and it is heard again by itself', async () => {
   const chromium = await launch();

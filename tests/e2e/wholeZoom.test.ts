@@ -137,11 +137,13 @@ type Swept = { readonly subject: LogRecord['subject']; readonly low: number; rea
 
 const records = (page: Page): Promise<Swept[]> =>
   page.evaluate(async () =>
-    Object.entries(await chrome.storage.local.get(null)).flatMap(([key, value]) => {
-      if (!key.startsWith('record:')) return [];
-      const { subject, outcome, finished } = value as LogRecord;
-      return outcome.found === 'band' ? [{ subject, low: outcome.low, high: outcome.high, centre: outcome.centre, finished }] : [];
-    }).sort((a, b) => a.finished - b.finished),
+    Object.entries(await chrome.storage.local.get(null))
+      .flatMap(([key, value]) => {
+        if (!key.startsWith('record:')) return [];
+        const { subject, outcome, finished } = value as LogRecord;
+        return outcome.found === 'band' ? [{ subject, low: outcome.low, high: outcome.high, centre: outcome.centre, finished }] : [];
+      })
+      .sort((a, b) => a.finished - b.finished),
   );
 
 /** The latest sweep of the bare lens there. */

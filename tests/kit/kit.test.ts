@@ -69,8 +69,7 @@ describe('kit', () => {
   });
 
   it('names the fault of every field that does not fit', () => {
-    const faults = (schema: v.GenericSchema, value: unknown) =>
-      v.safeParse(schema, value).issues?.map(({ message }) => message);
+    const faults = (schema: v.GenericSchema, value: unknown) => v.safeParse(schema, value).issues?.map(({ message }) => message);
     expect(faults(Body, { ...body, name: ' ' })).toEqual(['no name']);
     expect(faults(Body, { ...body, remembers: 0 })).toEqual(['remembers too few']);
     expect(faults(Lens, { ...kit.lenses[0], focal: { from: 70, to: 24 } })).toEqual(['focal lengths turned round']);
@@ -86,13 +85,7 @@ describe('a lens', () => {
   } as Lens;
 
   it('that zooms has a widest aperture between its ends', () => {
-    expect([zooms(lens), widestAt(lens, 24), widestAt(lens, 47), widestAt(lens, 70), widestAt(lens, 200)]).toEqual([
-      true,
-      2.8,
-      3.4,
-      4,
-      4,
-    ]);
+    expect([zooms(lens), widestAt(lens, 24), widestAt(lens, 47), widestAt(lens, 70), widestAt(lens, 200)]).toEqual([true, 2.8, 3.4, 4, 4]);
   });
 
   it('of which nothing is known has none', () => {
@@ -113,13 +106,11 @@ describe('warnings', () => {
         { id: 's-2', lens: 'two' },
       ],
     }).kit;
-  const sentences = (kit: ReturnType<typeof twoCopies>, entered: string[] = []) =>
-    warningsOf(kit, new Set(entered)).map(words('kit').warning);
+  const sentences = (kit: ReturnType<typeof twoCopies>, entered: string[] = []) => warningsOf(kit, new Set(entered)).map(words('kit').warning);
 
   it('say that two copies of one lens share a stored value, or may', () => {
     expect(sentences(twoCopies('share a value'))).toEqual([
-      'Velde M1 cannot tell Orrin 85 f/1.8 (A1) and Orrin 85 f/1.8 (A2) apart. ' +
-        'They share one stored value, so enter that of the one in use.',
+      'Velde M1 cannot tell Orrin 85 f/1.8 (A1) and Orrin 85 f/1.8 (A2) apart. They share one stored value, so enter that of the one in use.',
     ]);
     expect(sentences(twoCopies('not known'))[0]).toMatch(/may share one stored value on Velde M1. Look in its manual/);
     expect(sentences(twoCopies('told apart'))).toEqual([]);

@@ -41,9 +41,7 @@ describe('a photograph', () => {
 
   it('is dated by its own zone, else by the zone it is read in', () => {
     expect(read(VELDE, 120).taken).toBe(Date.UTC(2026, 2, 4, 15, 6, 7));
-    expect(read(veldeWith({ tag: 0x9011, value: { text: '-05:30' } }), 120).taken).toBe(
-      Date.UTC(2026, 2, 4, 22, 36, 7),
-    );
+    expect(read(veldeWith({ tag: 0x9011, value: { text: '-05:30' } }), 120).taken).toBe(Date.UTC(2026, 2, 4, 22, 36, 7));
   });
 
   it('leaves a field empty where the camera wrote nothing sensible', () => {
@@ -111,9 +109,7 @@ describe('a photograph', () => {
       for (const [field, value] of Object.entries(told)) {
         const whole = VELDE_TELLS[field as keyof typeof VELDE_TELLS];
         const begun = typeof value === 'string' && String(whole).startsWith(value);
-        expect(value === null || begun || JSON.stringify(value) === JSON.stringify(whole) || field === 'taken').toBe(
-          true,
-        );
+        expect(value === null || begun || JSON.stringify(value) === JSON.stringify(whole) || field === 'taken').toBe(true);
       }
     }
   });
@@ -151,11 +147,7 @@ describe('ten thousand damaged photographs', { timeout: 60_000 }, () => {
         readable++;
         const { bodyModel, focalLength, distance, aperture, taken } = photograph.value;
         expect(bodyModel ?? 'x').toMatch(/^[^\p{C}]{1,60}$/u);
-        expect(
-          [focalLength ?? 50, distance ?? 50, aperture ?? 1, taken ?? 0].every(
-            (value) => Number.isFinite(value) && value >= 0,
-          ),
-        ).toBe(true);
+        expect([focalLength ?? 50, distance ?? 50, aperture ?? 1, taken ?? 0].every((value) => Number.isFinite(value) && value >= 0)).toBe(true);
         expect(focalLength ?? 50).toBeLessThanOrEqual(2000);
       }),
       { numRuns: 9000 },
@@ -164,11 +156,7 @@ describe('ten thousand damaged photographs', { timeout: 60_000 }, () => {
   });
 
   it('of nothing but chance behind a true beginning are read or refused', () => {
-    const start = fc.constantFrom(
-      [0xff, 0xd8, 0xff, 0xe1],
-      [0x49, 0x49, 42, 0, 8, 0, 0, 0],
-      [0x4d, 0x4d, 0, 42, 0, 0, 0, 8],
-    );
+    const start = fc.constantFrom([0xff, 0xd8, 0xff, 0xe1], [0x49, 0x49, 42, 0, 8, 0, 0, 0], [0x4d, 0x4d, 0, 42, 0, 0, 0, 8]);
     fc.assert(
       fc.property(start, fc.uint8Array({ maxLength: 400 }), (head, tail) => {
         const photograph = readPhotograph(Uint8Array.from([...head, ...tail]), 0);

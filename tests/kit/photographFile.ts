@@ -1,10 +1,7 @@
 // Photographs for the tests, made from nothing: a TIFF header with any fields, alone or inside a JPEG, either byte
 // order.
 
-type Value =
-  | { readonly text: string }
-  | { readonly short: number }
-  | { readonly fractions: readonly (readonly [number, number])[] };
+type Value = { readonly text: string } | { readonly short: number } | { readonly fractions: readonly (readonly [number, number])[] };
 
 export interface Tagged {
   readonly tag: number;
@@ -41,8 +38,7 @@ export function tiffFile({ order, first, exif }: FileParts): Uint8Array {
     if ('short' in value) {
       two(value.short);
       two(0);
-    } else if ('text' in value && length <= 4)
-      bytes.push(...textBytes(value.text), ...Array<number>(4 - length).fill(0));
+    } else if ('text' in value && length <= 4) bytes.push(...textBytes(value.text), ...Array<number>(4 - length).fill(0));
     else {
       four(free);
       spare.push(value);
@@ -72,13 +68,7 @@ export function tiffFile({ order, first, exif }: FileParts): Uint8Array {
 
 /** A JPEG with nothing but a segment of another kind, the camera data, and the begin of a scan. */
 export function jpegFile(tiff: Uint8Array): Uint8Array {
-  const segment = (marker: number, content: readonly number[]) => [
-    0xff,
-    marker,
-    (content.length + 2) >> 8,
-    (content.length + 2) & 255,
-    ...content,
-  ];
+  const segment = (marker: number, content: readonly number[]) => [0xff, marker, (content.length + 2) >> 8, (content.length + 2) & 255, ...content];
   const exif = segment(0xe1, [0x45, 0x78, 0x69, 0x66, 0, 0, ...tiff]);
   const jfif = segment(0xe0, [0x4a, 0x46, 0x49, 0x46, 0, 1, 1, 0, 0, 1, 0, 1, 0, 0]);
   return Uint8Array.from([0xff, 0xd8, ...jfif, ...exif, ...segment(0xda, [0, 0, 0]), 0xff, 0xd9]);

@@ -6,8 +6,7 @@ import { Library } from '../../src/logbook/library.ts';
 const id = fc.oneof(fc.constantFrom('a', 'b', 'c', '__proto__', 'constructor'), fc.uuid());
 const moment = fc.integer({ min: 0, max: 4_000_000_000_000 });
 const step = fc.integer({ min: -200, max: 200 });
-const decimal = (min: number, max: number) =>
-  fc.double({ min, max, noNaN: true, noDefaultInfinity: true }).map((x) => x + 0);
+const decimal = (min: number, max: number) => fc.double({ min, max, noNaN: true, noDefaultInfinity: true }).map((x) => x + 0);
 const orNull = <T>(arbitrary: fc.Arbitrary<T>) => fc.option(arbitrary, { nil: null, freq: 3 });
 const text = (maxLength: number) => fc.string({ unit: 'grapheme', minLength: 1, maxLength: Math.floor(maxLength / 8) });
 const name = fc
@@ -132,9 +131,7 @@ const record = fc
   });
 
 const finding = fc.oneof(
-  fc
-    .tuple(step, step, step)
-    .map(([a, b, chosen]) => ({ known: 'band', low: Math.min(a, b), high: Math.max(a, b), chosen })),
+  fc.tuple(step, step, step).map(([a, b, chosen]) => ({ known: 'band', low: Math.min(a, b), high: Math.max(a, b), chosen })),
   fc.record({ known: fc.constant('value'), chosen: step }),
 );
 const source = fc.constantFrom('by hand', 'from a table', 'from another computer');

@@ -81,8 +81,7 @@ describe('merging two logbooks', { timeout: 60_000 }, () => {
     fc.assert(
       fc.property(anyLibrary(), anyLibrary(), (a, b) => {
         const whole = merge(a, b);
-        const contents = (library: Library) =>
-          [...library.byHand, ...library.entries].map((item) => canonical({ ...item, id: null, conditions: null }));
+        const contents = (library: Library) => [...library.byHand, ...library.entries].map((item) => canonical({ ...item, id: null, conditions: null }));
         const kept = new Set(contents(whole));
         for (const content of [...contents(a), ...contents(b)]) expect(kept).toContain(content);
       }),
@@ -102,23 +101,11 @@ describe('the dry run of a restore', () => {
   const nothingElse = { lenses: [], situations: [] };
   const mine = libraryWith({
     ...nothingElse,
-    bodies: [
-      { id: 'same' },
-      { id: 'newer', changed: 1 },
-      { id: 'older', changed: 9 },
-      { id: 'torn', name: 'One' },
-      { id: 'only here' },
-    ],
+    bodies: [{ id: 'same' }, { id: 'newer', changed: 1 }, { id: 'older', changed: 9 }, { id: 'torn', name: 'One' }, { id: 'only here' }],
   });
   const theirs = libraryWith({
     ...nothingElse,
-    bodies: [
-      { id: 'same' },
-      { id: 'newer', changed: 2 },
-      { id: 'older', changed: 8 },
-      { id: 'torn', name: 'Other' },
-      { id: 'new' },
-    ],
+    bodies: [{ id: 'same' }, { id: 'newer', changed: 2 }, { id: 'older', changed: 8 }, { id: 'torn', name: 'Other' }, { id: 'new' }],
   });
 
   it('says of every item whether it is new, the same, newer, older or in conflict', () => {
@@ -151,8 +138,7 @@ describe('the dry run of a restore', () => {
 
 describe('the reminder of a backup', () => {
   const library = libraryWith({ records: [sweepRecord('r', T0, 2, 9)], entries: [{ id: 'e', at: T0 + DAY }] });
-  const reminder = (made: number | null, days: number) =>
-    backupReminder(library, made === null ? null : moment(made), moment(T0 + days * DAY));
+  const reminder = (made: number | null, days: number) => backupReminder(library, made === null ? null : moment(made), moment(T0 + days * DAY));
 
   it('comes when there is none, or an old one that lacks something', () => {
     expect(reminder(null, 0)).toEqual({ is: 'none yet', unsaved: 2 });
@@ -160,10 +146,6 @@ describe('the reminder of a backup', () => {
   });
 
   it('does not come while the backup is young, or has everything', () => {
-    expect([reminder(T0, 29), reminder(T0 + DAY, 400), backupReminder(EMPTY_LIBRARY, null, T0)]).toEqual([
-      null,
-      null,
-      null,
-    ]);
+    expect([reminder(T0, 29), reminder(T0 + DAY, 400), backupReminder(EMPTY_LIBRARY, null, T0)]).toEqual([null, null, null]);
   });
 });

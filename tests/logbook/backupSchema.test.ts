@@ -14,8 +14,7 @@ import { libraryWith, sweepRecord, T0 } from './libraryWith.ts';
 const drawn = toJsonSchema(Backup, { errorMode: 'ignore', target: 'draft-2020-12' });
 const document = {
   title: 'Sweepbook backup',
-  description:
-    'Moments are milliseconds since 1970 UTC, lengths millimetres, times seconds, corrections whole numbers.',
+  description: 'Moments are milliseconds since 1970 UTC, lengths millimetres, times seconds, corrections whole numbers.',
   ...drawn,
 };
 
@@ -23,9 +22,7 @@ describe('the JSON Schema of the backup', { timeout: 60_000 }, () => {
   const validate = new Ajv2020({ allErrors: true, strictTypes: false }).compile(written);
 
   it('says what the program reads by', async () => {
-    await expect(`${JSON.stringify(document, null, 2)}\n`).toMatchFileSnapshot(
-      '../../src/logbook/backup/backup.schema.json',
-    );
+    await expect(`${JSON.stringify(document, null, 2)}\n`).toMatchFileSnapshot('../../src/logbook/backup/backup.schema.json');
   });
 
   it('accepts every backup that is written', () => {

@@ -39,21 +39,11 @@ describe('the card of a body', () => {
       { id: 'j', value: 1, subject: at('other', 85, 4250) },
     ],
   });
-  const card = cardOf(
-    library.kit.bodies[0]!,
-    library.kit,
-    shelfOf(library, { at: T0, temperature: null }, USUAL_LIMITS),
-  );
+  const card = cardOf(library.kit.bodies[0]!, library.kit, shelfOf(library, { at: T0, temperature: null }, USUAL_LIMITS));
 
   it('holds its lenses by name, each from short to long, with what stands in the camera', () => {
     expect([card.body, card.serial]).toEqual(['Velde M1', '4711']);
-    expect(
-      card.lenses.map(({ name, serial, lines }) => [
-        name,
-        serial,
-        lines.map((line) => [line.focalLength, line.value, line.state]),
-      ]),
-    ).toEqual([
+    expect(card.lenses.map(({ name, serial, lines }) => [name, serial, lines.map((line) => [line.focalLength, line.value, line.state])])).toEqual([
       ['Orrin 85 f/1.8', 'A12', [[85, 5, 'entered']]],
       ['Orrin 85 f/1.8 with Orrin 1.4×', 'A12', [[85, 1, 'entered']]],
       [

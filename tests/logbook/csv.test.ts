@@ -48,9 +48,7 @@ describe('a table of results', { timeout: 60_000 }, () => {
       fc.property(anyLibrary(), (library) => {
         const lines = readCsv(writeTable(library));
         const cells = lines.ok ? lines.value.flatMap((line) => line.cells) : ['=unread'];
-        expect(
-          cells.filter((cell) => /^\s*[=+\-@\t\r]/.test(cell) && !/^-?\d+(\.\d+)?(e[+-]\d+)?$/.test(cell)),
-        ).toEqual([]);
+        expect(cells.filter((cell) => /^\s*[=+\-@\t\r]/.test(cell) && !/^-?\d+(\.\d+)?(e[+-]\d+)?$/.test(cell))).toEqual([]);
       }),
       { numRuns: 200 },
     );
@@ -64,11 +62,7 @@ describe('a table of results', { timeout: 60_000 }, () => {
         'Orrin 35 f/2;Velde M1;35;1,75;0;2026-03-05\n',
     );
     const once = planTable(EMPTY_LIBRARY, rows, T0);
-    expect([once.added, once.faults, once.newKit]).toEqual([
-      3,
-      [],
-      ['Velde M1', 'Velde M2', 'Orrin 85 f/1.8', 'Orrin 35 f/2'],
-    ]);
+    expect([once.added, once.faults, once.newKit]).toEqual([3, [], ['Velde M1', 'Velde M2', 'Orrin 85 f/1.8', 'Orrin 35 f/2']]);
     expect(once.library.byHand.map(({ finding }) => finding.chosen)).toEqual([6, -2, 0]);
     expect(once.library.kit.situations[0]).toMatchObject({ focalLength: 85, distance: 4250 });
     const twice = planTable(once.library, rows, T0);
@@ -80,9 +74,7 @@ describe('a table of results', { timeout: 60_000 }, () => {
       bodies: [{ id: 'b', name: 'The old one', serial: '4711' }],
       records: [sweepRecord('r', T0, 2, 9)],
     });
-    const rows = read(
-      'body,body serial,lens,mm,distance,low,high,kind\nVelde M1,4711,Orrin 85 f/1.8,85,4.25,1,8,by hand\n',
-    );
+    const rows = read('body,body serial,lens,mm,distance,low,high,kind\nVelde M1,4711,Orrin 85 f/1.8,85,4.25,1,8,by hand\n');
     const plan = planTable(library, rows, T0);
     expect([plan.newKit, plan.library.kit]).toEqual([[], library.kit]);
     expect(plan.library.byHand[0]).toMatchObject({
@@ -124,11 +116,7 @@ describe('a table of results', { timeout: 60_000 }, () => {
   });
 
   it('says which needed columns no heading stands for', () => {
-    expect(missingFrom(guessMapping(['lens', 'correction', 'whatever'])).map(({ heading }) => heading)).toEqual([
-      'body',
-      'focal length (mm)',
-      'distance (mm)',
-    ]);
+    expect(missingFrom(guessMapping(['lens', 'correction', 'whatever'])).map(({ heading }) => heading)).toEqual(['body', 'focal length (mm)', 'distance (mm)']);
   });
 
   it('refuses an empty table and a quote that never closes', () => {

@@ -65,22 +65,7 @@ const formulasIn = (whole: Library): string[] => {
 
 describe('ten thousand damaged backups and ten thousand damaged tables', { timeout: 60_000 }, () => {
   it('are backups that are read in part or refused with a sentence, and merge into a valid logbook', () => {
-    const pieces = [
-      '{',
-      '}',
-      '[',
-      ']',
-      '"',
-      ',',
-      '\\u0000',
-      '-1e999',
-      'null',
-      `{${POISON}"id":"b"}`,
-      '=HYPERLINK("x")',
-      '@x',
-      POISON,
-      '9'.repeat(400),
-    ];
+    const pieces = ['{', '}', '[', ']', '"', ',', '\\u0000', '-1e999', 'null', `{${POISON}"id":"b"}`, '=HYPERLINK("x")', '@x', POISON, '9'.repeat(400)];
     const hostile = mutated(backup, pieces);
     let readable = 0;
     const whole: Library[] = [];
@@ -109,10 +94,7 @@ describe('ten thousand damaged backups and ten thousand damaged tables', { timeo
 
   it('are backups whose values were exchanged, and every item is either valid or set aside', () => {
     const paths = pathsOf(JSON.parse(backup));
-    const value = fc.oneof(
-      fc.jsonValue({ maxDepth: 2 }),
-      fc.constantFrom<unknown>(null, -1, 1e308, '', '__proto__', [], {}, '\u0000', 'x'.repeat(5000)),
-    );
+    const value = fc.oneof(fc.jsonValue({ maxDepth: 2 }), fc.constantFrom<unknown>(null, -1, 1e308, '', '__proto__', [], {}, '\u0000', 'x'.repeat(5000)));
     fc.assert(
       fc.property(fc.constantFrom(...paths), value, (path, instead) => {
         const changed = exchanged(JSON.parse(backup), path, instead);
@@ -125,23 +107,7 @@ describe('ten thousand damaged backups and ten thousand damaged tables', { timeo
   });
 
   it('are tables that are read in part or refused, with the line of every fault, and give a valid logbook', () => {
-    const pieces = [
-      '"',
-      '""',
-      ',',
-      ';',
-      '\r\n',
-      '\n',
-      '\t',
-      '=1+1',
-      '@x',
-      '1,234',
-      '03/04/2026',
-      '__proto__',
-      '\uFEFF',
-      'e',
-      '-',
-    ];
+    const pieces = ['"', '""', ',', ';', '\r\n', '\n', '\t', '=1+1', '@x', '1,234', '03/04/2026', '__proto__', '\uFEFF', 'e', '-'];
     const hostile = mutated(table, pieces);
     let planned = 0;
     fc.assert(
@@ -163,29 +129,14 @@ describe('ten thousand damaged backups and ten thousand damaged tables', { timeo
   it('are synced items of any shape, taken in or counted as unread', () => {
     const item = fc.oneof(
       fc.jsonValue({ maxDepth: 3 }),
-      fc.array(
-        fc.tuple(
-          fc.string(),
-          fc.integer(),
-          fc.double(),
-          fc.constantFrom('e', 'm'),
-          fc.string(),
-          fc.string(),
-          fc.string(),
-          fc.double(),
-          fc.double(),
-        ),
-      ),
+      fc.array(fc.tuple(fc.string(), fc.integer(), fc.double(), fc.constantFrom('e', 'm'), fc.string(), fc.string(), fc.string(), fc.double(), fc.double())),
     );
     fc.assert(
-      fc.property(
-        fc.dictionary(fc.constantFrom('values/old/0', 'values/new/1', '__proto__', 'other'), item),
-        (synced) => {
-          const { library: whole } = takeInCopies(library, 'here', synced);
-          unpolluted();
-          expect(v.is(Library, whole)).toBe(true);
-        },
-      ),
+      fc.property(fc.dictionary(fc.constantFrom('values/old/0', 'values/new/1', '__proto__', 'other'), item), (synced) => {
+        const { library: whole } = takeInCopies(library, 'here', synced);
+        unpolluted();
+        expect(v.is(Library, whole)).toBe(true);
+      }),
       { numRuns: 1000 },
     );
   });

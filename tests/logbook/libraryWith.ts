@@ -23,8 +23,7 @@ export const DAY = 86_400_000;
 
 /** Body `b`, lens `l` and situation `s` of the two are there unless others are named. */
 export function libraryWith(parts: Parts): Library {
-  const each = (items: readonly Part[], usual: (id: string) => object) =>
-    items.map((item) => ({ ...usual(item.id ?? 'x'), ...item }));
+  const each = (items: readonly Part[], usual: (id: string) => object) => items.map((item) => ({ ...usual(item.id ?? 'x'), ...item }));
   const situation = {
     body: 'b',
     lens: 'l',

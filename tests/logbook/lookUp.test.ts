@@ -58,8 +58,7 @@ describe('look-up as one types', () => {
   });
 
   it('narrows with every letter and puts what fits whole first', () => {
-    for (const query of ['t', 'te', 'tes', 'tess', 'tesse', 'tessel', 'tessel ', 'tessel 2'])
-      expect(typed(query)).toContain('wide');
+    for (const query of ['t', 'te', 'tes', 'tess', 'tesse', 'tessel', 'tessel ', 'tessel 2']) expect(typed(query)).toContain('wide');
     expect(typed('35')[0]).toBe('35 old');
   });
 
@@ -106,9 +105,7 @@ describe('look-up by voice', () => {
     );
     expect(answer(lookUpSpoken(finder, 'thirty-five'))).toMatch(/: never measured\.$/);
     expect(answer([])).toBe('Nothing in the logbook fits.');
-    expect(line(lookUpTyped(finder, '85 old')[0]!)).toBe(
-      '+6  Orrin 85 f/1.8 · Velde M1, the old body · 85 mm · 4.25 m',
-    );
+    expect(line(lookUpTyped(finder, '85 old')[0]!)).toBe('+6  Orrin 85 f/1.8 · Velde M1, the old body · 85 mm · 4.25 m');
   });
 });
 

@@ -35,9 +35,7 @@ describe('what the logbook brings to a sweep', () => {
       ...paired,
       records: [swept('new', 's', 4, 10, 9), swept('old', 's', 2, 9), swept('far', 'far', 9, 9)],
     });
-    expect(centres).toEqual([
-      { centre: 7, sd: expect.closeTo(Math.hypot(0.7, 0.5 / 1.96), 5), weight: 1, from: { at: T0 + 9 * DAY, of: 'situation' } },
-    ]);
+    expect(centres).toEqual([{ centre: 7, sd: expect.closeTo(Math.hypot(0.7, 0.5 / 1.96), 5), weight: 1, from: { at: T0 + 9 * DAY, of: 'situation' } }]);
     expect(halfWidth).toEqual({ median: 3.5, logSd: 0.1 });
   });
 

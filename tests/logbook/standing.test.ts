@@ -39,9 +39,7 @@ describe('the standing of a situation', () => {
     };
     expect(stateOf(parts)).toEqual(['entered', 4]);
     expect(stateOf({ ...parts, entries: [{ id: 'e', at: at(9), value: 5 }] })).toEqual(['entered', 5]);
-    expect(
-      linesOf(historyOf(parts)).map((line) => (line.line === 'entered' ? line.entry.id : line.measured.id)),
-    ).toEqual(['new', 'h', 'old']);
+    expect(linesOf(historyOf(parts)).map((line) => (line.line === 'entered' ? line.entry.id : line.measured.id))).toEqual(['new', 'h', 'old']);
   });
 
   it('is not made by the practice camera, nor hidden by a sweep that named no value', () => {
@@ -54,9 +52,7 @@ describe('the standing of a situation', () => {
   });
 
   it('counts a sweep once, when a table or another computer had brought a stand-in for it', () => {
-    expect(historyOf({ records: swept, byHand: [{ id: 'r', source: 'from another computer' }] }).measured).toHaveLength(
-      1,
-    );
+    expect(historyOf({ records: swept, byHand: [{ id: 'r', source: 'from another computer' }] }).measured).toHaveLength(1);
   });
 });
 
@@ -96,12 +92,7 @@ describe('a value by hand', () => {
 describe('due again', () => {
   const due = (parts: Parts, days = 30, temperature: number | null = null): DueReason[] => {
     const library = libraryWith(parts);
-    return dueAgain(
-      historiesOf(library).get('s')!,
-      library.notes,
-      { at: at(days), temperature: temperature as never },
-      USUAL_LIMITS,
-    );
+    return dueAgain(historiesOf(library).get('s')!, library.notes, { at: at(days), temperature: temperature as never }, USUAL_LIMITS);
   };
   const swept = sweepRecord('r', T0, 2, 9);
 
@@ -111,9 +102,7 @@ describe('due again', () => {
   });
 
   it('is what is old, since the day it became so', () => {
-    expect(due({ records: [swept] }, 400)).toEqual([
-      { why: 'age', since: at(365), days: 400 },
-    ]);
+    expect(due({ records: [swept] }, 400)).toEqual([{ why: 'age', since: at(365), days: 400 }]);
   });
 
   it('is what had new firmware or service since', () => {
@@ -121,16 +110,12 @@ describe('due again', () => {
       { id: 'n', at: at(3), what: 'firmware', note: 'Version 2.' },
       { id: 'o', at: at(-3), what: 'service' },
     ];
-    expect(due({ records: [swept], notes })).toEqual([
-      { why: 'firmware', since: at(3), note: 'Version 2.' },
-    ]);
+    expect(due({ records: [swept], notes })).toEqual([{ why: 'firmware', since: at(3), note: 'Version 2.' }]);
   });
 
   it('is what was measured in another season', () => {
     const cold = { byHand: [{ id: 'h', conditions: warm(0, -2) }] };
-    expect(due(cold, 30, 20)).toMatchObject([
-      { why: 'temperature', before: -2, now: 20 },
-    ]);
+    expect(due(cold, 30, 20)).toMatchObject([{ why: 'temperature', before: -2, now: 20 }]);
     expect([due(cold, 30, 10), due(cold, 30, null)]).toEqual([[], []]);
   });
 
@@ -142,15 +127,11 @@ describe('due again', () => {
     expect(due(parts).map(({ why }) => why)).toContain('re-check');
     const entered = { ...parts, entries: [...parts.entries, { id: 'f', at: at(21), value: 9 }] };
     expect(due(entered).map(({ why }) => why)).not.toContain('re-check');
-    expect(due({ ...parts, entries: [{ id: 'e', at: at(1), value: 8 }] }).map(({ why }) => why)).not.toContain(
-      're-check',
-    );
+    expect(due({ ...parts, entries: [{ id: 'e', at: at(1), value: 8 }] }).map(({ why }) => why)).not.toContain('re-check');
   });
 
   it('is what drifted between the last two measurements further than both intervals allow', () => {
-    expect(due({ records: [swept, sweepRecord('again', at(20), 6, 12)] })).toMatchObject([
-      { why: 'drift', since: at(20), apart: 3.5 },
-    ]);
+    expect(due({ records: [swept, sweepRecord('again', at(20), 6, 12)] })).toMatchObject([{ why: 'drift', since: at(20), apart: 3.5 }]);
     expect(due({ records: [swept, sweepRecord('again', at(20), 3, 10)] })).toEqual([]);
   });
 });
@@ -175,24 +156,15 @@ describe('the list', () => {
     ],
   });
   const shelf = shelfOf(library, { at: at(400), temperature: null }, USUAL_LIMITS);
-  const shown = (body: string | null, show: Parameters<typeof narrow>[2]) =>
-    narrow(shelf, body, show).map(({ subject }) => subject.situation);
+  const shown = (body: string | null, show: Parameters<typeof narrow>[2]) => narrow(shelf, body, show).map(({ subject }) => subject.situation);
 
   it('holds every situation of the kit and those only records know, never measured last', () => {
     expect(shown(null, 'all')).toEqual(['s', 'elsewhere', 'fresh']);
   });
 
   it('is narrowed to a body and to a question', () => {
-    expect([shown('b-2', 'all'), shown(null, 'never measured'), shown(null, 'due again')]).toEqual([
-      ['fresh'],
-      ['fresh'],
-      ['s', 'elsewhere'],
-    ]);
-    expect([shown(null, 'not entered'), shown(null, 'retired'), shown('b', 'due again')]).toEqual([
-      ['s'],
-      ['away'],
-      ['s'],
-    ]);
+    expect([shown('b-2', 'all'), shown(null, 'never measured'), shown(null, 'due again')]).toEqual([['fresh'], ['fresh'], ['s', 'elsewhere']]);
+    expect([shown(null, 'not entered'), shown(null, 'retired'), shown('b', 'due again')]).toEqual([['s'], ['away'], ['s']]);
   });
 });
 

@@ -8,7 +8,10 @@ import { opened } from '../sweep/staged.ts';
 
 describe('contents', () => {
   test('an empty store holds the usual settings and nothing else', () => {
-    expect(contentsOf({})).toEqual({ contents: { settings: USUAL_SETTINGS, kit: EMPTY_KIT, records: [], byHand: [], entries: [], notes: [], live: null, plan: null, backup: null }, spoilt: [] });
+    expect(contentsOf({})).toEqual({
+      contents: { settings: USUAL_SETTINGS, kit: EMPTY_KIT, records: [], byHand: [], entries: [], notes: [], live: null, plan: null, backup: null },
+      spoilt: [],
+    });
   });
 
   test('a live journal is read back as it was written', () => {

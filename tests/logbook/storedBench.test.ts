@@ -14,10 +14,7 @@ const OLD = JSON.parse(readFileSync('tests/fixtures/without-a-bench.json', 'utf8
 const reading = (value: unknown): BenchReading => v.parse(BenchReading, value);
 const BENCH: BenchRecord = {
   ticked: ['tripod', 'light', 'hold focus'],
-  readings: [
-    reading({ reads: 'light', iso: 400, aperture: 1.8, shutter: 0.01, ev: 6.3 }),
-    reading({ reads: 'live view', asked: 'start', sharp: true }),
-  ],
+  readings: [reading({ reads: 'light', iso: 400, aperture: 1.8, shutter: 0.01, ev: 6.3 }), reading({ reads: 'live view', asked: 'start', sharp: true })],
 };
 const throughDisk = (live: unknown): ReturnType<typeof contentsOf> => contentsOf(JSON.parse(JSON.stringify({ live: [live] })) as Stored);
 const benchOf = ({ contents }: ReturnType<typeof contentsOf>) => {

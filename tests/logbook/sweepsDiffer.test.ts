@@ -6,7 +6,12 @@ import { compare, sweepsDiffer } from '../../src/logbook/combined.ts';
 const at = (value: number, variance = 0.25) => ({ value, variance });
 const density = (x: number, variance: number) => Math.exp(-(x ** 2) / 2 / variance) / Math.sqrt(2 * Math.PI * variance);
 
-test.each([[0, 0], [0, 1], [2, 6.5], [-3, 4]])('the odds of %d and %d are the densities of their difference with and without a change', (one, other) => {
+test.each([
+  [0, 0],
+  [0, 1],
+  [2, 6.5],
+  [-3, 4],
+])('the odds of %d and %d are the densities of their difference with and without a change', (one, other) => {
   const apart = other - one;
   expect(Math.log(compare(at(one), at(other)).bayesFactor)).toBeCloseTo(Math.log(density(apart, 0.5 + 9) / density(apart, 0.5)), 9);
 });

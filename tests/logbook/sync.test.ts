@@ -56,9 +56,7 @@ describe('last values across computers', { timeout: 60_000 }, () => {
     });
     const { library, added, unread } = takeInCopies(EMPTY_LIBRARY, 'laptop', write({}, 'bench', bench));
     expect([added, unread]).toEqual([1, 0]);
-    expect(lookUpTyped(finderOf(ENGLISH_WRITTEN, library.kit, shelf(library)), 'velde 85')).toMatchObject([
-      { value: 5, state: 'entered' },
-    ]);
+    expect(lookUpTyped(finderOf(ENGLISH_WRITTEN, library.kit, shelf(library)), 'velde 85')).toMatchObject([{ value: 5, state: 'entered' }]);
   });
 
   it('leave the latest standing and keep both in the history, on both computers', () => {
@@ -81,9 +79,7 @@ describe('last values across computers', { timeout: 60_000 }, () => {
         expect(takeInCopies(a, 'a', write({}, 'a', a)).added).toBe(0);
         const again = Object.entries(write(synced, 'b', once.library));
         const idsOf = (computer: string) =>
-          again
-            .filter(([key]) => key.startsWith(ownKeys(computer)))
-            .flatMap(([, list]) => (list as string[][]).map(([id]) => id));
+          again.filter(([key]) => key.startsWith(ownKeys(computer))).flatMap(([, list]) => (list as string[][]).map(([id]) => id));
         expect(idsOf('b').filter((id) => idsOf('a').includes(id))).toEqual([]);
       }),
       { numRuns: 100 },

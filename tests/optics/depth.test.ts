@@ -71,10 +71,7 @@ describe('what a step is worth', () => {
 
   it('at the target a step is longer by one over the magnification squared', () => {
     const at = blur(1.4, 0.03);
-    expect(stepAtTarget(at, USUAL_STEP_WORTH, magnification(0.02))).toBeCloseTo(
-      stepAtSensor(at, USUAL_STEP_WORTH) * 2500,
-      9,
-    );
+    expect(stepAtTarget(at, USUAL_STEP_WORTH, magnification(0.02))).toBeCloseTo(stepAtSensor(at, USUAL_STEP_WORTH) * 2500, 9);
   });
 
   it.each([

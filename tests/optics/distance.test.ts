@@ -38,9 +38,7 @@ describe('the bench distance', () => {
   });
 
   it('a macro lens stands where a thin lens gives its magnification', () => {
-    const macro = value(
-      at({ wish: 'macro', magnification: magnification(0.5) }, { focalLength: mm(100), closestFocus: mm(300) }),
-    );
+    const macro = value(at({ wish: 'macro', magnification: magnification(0.5) }, { focalLength: mm(100), closestFocus: mm(300) }));
     expect(macro.distance).toBeCloseTo(450, 9);
     expect(macro.stands).toBe('near');
   });
@@ -49,19 +47,15 @@ describe('the bench distance', () => {
 describe('magnification', () => {
   it('the two conventions agree once the image distance is taken off', () => {
     fc.assert(
-      fc.property(
-        fc.double({ min: 8, max: 800, noNaN: true }),
-        fc.double({ min: 0.001, max: 1, noNaN: true }),
-        (f, m) => {
-          const film = { from: 'film plane', distance: distanceFor(mm(f), magnification(m)) } as const;
-          const front = { from: 'front of lens', distance: lensToTarget(mm(f), magnification(m)) } as const;
-          // At life size the film-plane form is flat: two digits in the distance are one in the magnification.
-          expect(value(thinLensMagnification(mm(f), film))).toBeCloseTo(m, 5);
-          expect(value(thinLensMagnification(mm(f), front))).toBeCloseTo(m, 9);
-          expect(shortenedFocalLength(film, magnification(m))).toBeCloseTo(f, 6);
-          expect(shortenedFocalLength(front, magnification(m))).toBeCloseTo(f, 6);
-        },
-      ),
+      fc.property(fc.double({ min: 8, max: 800, noNaN: true }), fc.double({ min: 0.001, max: 1, noNaN: true }), (f, m) => {
+        const film = { from: 'film plane', distance: distanceFor(mm(f), magnification(m)) } as const;
+        const front = { from: 'front of lens', distance: lensToTarget(mm(f), magnification(m)) } as const;
+        // At life size the film-plane form is flat: two digits in the distance are one in the magnification.
+        expect(value(thinLensMagnification(mm(f), film))).toBeCloseTo(m, 5);
+        expect(value(thinLensMagnification(mm(f), front))).toBeCloseTo(m, 9);
+        expect(shortenedFocalLength(film, magnification(m))).toBeCloseTo(f, 6);
+        expect(shortenedFocalLength(front, magnification(m))).toBeCloseTo(f, 6);
+      }),
     );
   });
 

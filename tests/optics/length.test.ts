@@ -80,8 +80,20 @@ describe('distances as people write them', () => {
 });
 
 describe('every length that is written is read back', () => {
-  const units = [['mm', 1], ['cm', 10], ['m', 1000], ['in', 25.4], ['ft', 304.8]] as const;
-  const spelt = { mm: ['mm', ' mm', ' millimetres'], cm: ['cm', ' cm'], m: ['m', ' m', ' meters'], in: ['in', ' in', '"', '\u2033'], ft: ['ft', ' ft', "'", '\u2032'] };
+  const units = [
+    ['mm', 1],
+    ['cm', 10],
+    ['m', 1000],
+    ['in', 25.4],
+    ['ft', 304.8],
+  ] as const;
+  const spelt = {
+    mm: ['mm', ' mm', ' millimetres'],
+    cm: ['cm', ' cm'],
+    m: ['m', ' m', ' meters'],
+    in: ['in', ' in', '"', '\u2033'],
+    ft: ['ft', ' ft', "'", '\u2032'],
+  };
   const hundredths = fc.integer({ min: 5000, max: 50_000_000 });
 
   it('in every unit and spelling, with a decimal point or comma of up to two digits', () => {

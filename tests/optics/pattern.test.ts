@@ -4,13 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Shape } from '../../src/optics/print/drawing.ts';
 import { mosaic } from '../../src/optics/print/mosaic.ts';
-import {
-  autocorrelation,
-  BAR_COUNTS,
-  barSequence,
-  laneEdges,
-  type BarCount,
-} from '../../src/optics/print/sequence.ts';
+import { autocorrelation, BAR_COUNTS, barSequence, laneEdges, type BarCount } from '../../src/optics/print/sequence.ts';
 import { millimetres as mm } from '../../src/units.ts';
 
 describe.each(BAR_COUNTS)('the row of %i bars', (count) => {

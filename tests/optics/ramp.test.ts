@@ -26,8 +26,7 @@ describe('the ramp', () => {
     const { drawing } = drawRamp(mm(100), { words: [], depth: print.depth });
     const at = (label: string) => {
       // Each line is drawn just before its number.
-      const line =
-        drawing.shapes[drawing.shapes.findIndex((shape) => shape.kind === 'text' && shape.text === label) - 1]!;
+      const line = drawing.shapes[drawing.shapes.findIndex((shape) => shape.kind === 'text' && shape.text === label) - 1]!;
       return line.kind === 'rectangle' ? line.at.y + line.height / 2 : Number.NaN;
     };
     expect((at('0') - at('+20')) * Math.SQRT1_2).toBeCloseTo(20, 9);

@@ -34,7 +34,12 @@ describe('the steps', () => {
     expect(said({ ...plain, body: { ...plain.body, manualAtBody: false } }, 'hold focus')).toEqual({ id: 'hold focus', at: 'lens' });
     expect(said({ ...plain, body: { ...plain.body, liveView: false } }, 'critical focus')).toEqual({ id: 'critical focus', by: 'photographs' });
     expect(said({ ...plain, start: steps(-7) }, 'start value')).toEqual({ id: 'start value', start: -7 });
-    expect(said({ ...plain, measuredFrom: 'front of lens', unit: 'ft' }, 'distance')).toEqual({ id: 'distance', distance: 4250, from: 'front of lens', unit: 'ft' });
+    expect(said({ ...plain, measuredFrom: 'front of lens', unit: 'ft' }, 'distance')).toEqual({
+      id: 'distance',
+      distance: 4250,
+      from: 'front of lens',
+      unit: 'ft',
+    });
   });
 
   it('with the practice camera there is nothing to set up', () => {
@@ -55,8 +60,7 @@ describe('the steps', () => {
   });
 
   it('the cautions stand where something may hurt or break', () => {
-    const all = (given: Partial<SetUpCase>) =>
-      cautions({ ...plain, ...given }).map(({ is }) => is);
+    const all = (given: Partial<SetUpCase>) => cautions({ ...plain, ...given }).map(({ is }) => is);
     expect(all({})).toEqual(expect.arrayContaining(['manual', 'service', 'tripod', 'leads', 'mirror', 'edges of the mirror']));
     expect(all({})).not.toContain('laser');
     expect(all({ squareBy: 'spot' })).toEqual(expect.arrayContaining(['laser', 'laser on the sensor', 'mirror', 'edges of the mirror']));
@@ -66,8 +70,7 @@ describe('the steps', () => {
 });
 
 describe('walking', () => {
-  const run = (given: SetUpCase, events: readonly WalkEvent[]) =>
-    events.reduce((state, event) => walk(state, event).state, beginWalk(given));
+  const run = (given: SetUpCase, events: readonly WalkEvent[]) => events.reduce((state, event) => walk(state, event).state, beginWalk(given));
 
   it('"next" to the end ticks every step once and says that it is ready', () => {
     fc.assert(
@@ -121,10 +124,7 @@ describe('what is stored', () => {
   });
 
   it.each([
-    [
-      { reads: 'light', iso: 400, aperture: 0, shutter: 0.01, ev: 8 },
-      'no aperture',
-    ],
+    [{ reads: 'light', iso: 400, aperture: 0, shutter: 0.01, ev: 8 }, 'no aperture'],
     [{ reads: 'distance', distance: 4, from: 'film plane' }, 'no distance'],
     [{ reads: 'sides', left: 1, right: 0, top: 1, bottom: 1, tilt: 0, uncertainty: 1 }, 'no sides'],
     [{ reads: 'temperature', celsius: 290 }, 'no temperature'],

@@ -45,9 +45,7 @@ describe('tilt from the four sides', () => {
         fc.double({ min: -6, max: 6, noNaN: true }),
         fc.double({ min: 2, max: 25, noNaN: true }),
         (sideways, leaning, lengths) => {
-          const tilt = value(
-            tiltFromSides(seen(300, 240, 300 * lengths, sideways, leaning), rectangle(300, 240, 300 * lengths), 0),
-          );
+          const tilt = value(tiltFromSides(seen(300, 240, 300 * lengths, sideways, leaning), rectangle(300, 240, 300 * lengths), 0));
           expect(Math.abs(tilt.sideways - sideways)).toBeLessThan(0.1);
           expect(Math.abs(tilt.leaning - leaning)).toBeLessThan(0.1);
         },
@@ -98,9 +96,7 @@ describe('tilt from the four sides', () => {
             top: exact.top * rule!,
             bottom: exact.bottom * rule!,
           };
-          const tilt = value(
-            tiltFromSides(scaled, rectangle(300 * print!, 240 * print!, 300 * lengths * tape!), 0.005),
-          );
+          const tilt = value(tiltFromSides(scaled, rectangle(300 * print!, 240 * print!, 300 * lengths * tape!), 0.005));
           expect(Math.abs(tilt.sideways - truth)).toBeLessThan(0.3);
         },
       ),
@@ -149,16 +145,13 @@ describe('tilt from the four sides', () => {
     [1700, 4165, 0.002],
     [186, 1000, 0.001],
   ])('the uncertainty given is the one found (%d mm at %d mm, error %f)', (width, distance, error) => {
-    const { uncertainty } = value(
-      tiltFromSides({ left: 100, right: 100, top: 100, bottom: 100 }, rectangle(width, width, distance), error),
-    );
+    const { uncertainty } = value(tiltFromSides({ left: 100, right: 100, top: 100, bottom: 100 }, rectangle(width, width, distance), error));
     expect(rms(width, distance, error) / uncertainty).toBeGreaterThan(0.85);
     expect(rms(width, distance, error) / uncertainty).toBeLessThan(1.15);
   });
 
   it('turns away the edge that stands nearer', () => {
-    const tilt = (sideways: number, leaning: number) =>
-      value(tiltFromSides(seen(300, 300, 900, sideways, leaning), rectangle(300, 300, 900), 0));
+    const tilt = (sideways: number, leaning: number) => value(tiltFromSides(seen(300, 300, 900, sideways, leaning), rectangle(300, 300, 900), 0));
     expect(nearerEdges(tilt(3, 0))).toEqual(['left']);
     expect(nearerEdges(tilt(-3, 0))).toEqual(['right']);
     expect(nearerEdges(tilt(0, 3))).toEqual(['top']);
@@ -183,14 +176,10 @@ describe('tilt from the four sides', () => {
 describe('tilt from the mirror', () => {
   it('offset and tilt are each other’s inverse, for the reflection and for the returning spot', () => {
     fc.assert(
-      fc.property(
-        fc.double({ min: 0, max: 20, noNaN: true }),
-        fc.double({ min: 10, max: 800, noNaN: true }),
-        (tilt, f) => {
-          expect(value(tiltFromMirror(mm(f), mirrorOffset(mm(f), degrees(tilt))))).toBeCloseTo(tilt, 9);
-          expect(value(tiltFromSpot(mm(f * 50), spotOffset(mm(f * 50), degrees(tilt))))).toBeCloseTo(tilt, 9);
-        },
-      ),
+      fc.property(fc.double({ min: 0, max: 20, noNaN: true }), fc.double({ min: 10, max: 800, noNaN: true }), (tilt, f) => {
+        expect(value(tiltFromMirror(mm(f), mirrorOffset(mm(f), degrees(tilt))))).toBeCloseTo(tilt, 9);
+        expect(value(tiltFromSpot(mm(f * 50), spotOffset(mm(f * 50), degrees(tilt))))).toBeCloseTo(tilt, 9);
+      }),
     );
   });
 
@@ -206,8 +195,7 @@ describe('tilt from the mirror', () => {
 
 describe('the allowed tilt', () => {
   it('grows with the f-number and shrinks with the AF area', () => {
-    const allowed = (n: number, area: number) =>
-      allowedTilt({ aperture: fNumber(n), confusion: mm(0.03) }, USUAL_STEP_WORTH, mm(area), magnification(1 / 49));
+    const allowed = (n: number, area: number) => allowedTilt({ aperture: fNumber(n), confusion: mm(0.03) }, USUAL_STEP_WORTH, mm(area), magnification(1 / 49));
     expect(allowed(2.8, 4)).toBeGreaterThan(allowed(1.4, 4));
     expect(allowed(1.4, 4)).toBeLessThan(allowed(1.4, 2));
   });

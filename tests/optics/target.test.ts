@@ -105,40 +105,31 @@ describe('the drawing', () => {
 describe('the sheets', () => {
   it('cover the whole drawing, overlap by a centimetre and fit the paper with its margins', () => {
     fc.assert(
-      fc.property(
-        fc.double({ min: 1, max: 3000, noNaN: true }),
-        fc.constantFrom(194, 199.9, 281, 263.4),
-        (length, usable) => {
-          const { starts, size } = windows(length, usable);
-          expect(size).toBeLessThanOrEqual(usable + 1e-9);
-          expect(starts[0]).toBe(0);
-          expect(starts.at(-1)! + size).toBeCloseTo(length, 6);
-          for (const [index, start] of starts.slice(1).entries())
-            expect(starts[index]! + size - start).toBeCloseTo(10, 6);
-        },
-      ),
+      fc.property(fc.double({ min: 1, max: 3000, noNaN: true }), fc.constantFrom(194, 199.9, 281, 263.4), (length, usable) => {
+        const { starts, size } = windows(length, usable);
+        expect(size).toBeLessThanOrEqual(usable + 1e-9);
+        expect(starts[0]).toBe(0);
+        expect(starts.at(-1)! + size).toBeCloseTo(length, 6);
+        for (const [index, start] of starts.slice(1).entries()) expect(starts[index]! + size - start).toBeCloseTo(10, 6);
+      }),
     );
   });
 
-  it.each(['A4', 'Letter'] as const)(
-    'on %s each is one page in millimetres, numbered row by row',
-    (name: PaperName) => {
-      const all = sheets(drawn(1 / 49, 4).drawing, name, print.sheets.target);
-      expect(all.map(({ number }) => number)).toEqual([1, 2, 3, 4]);
-      expect(sheetCount(drawn(1 / 49, 4).drawing, name)).toBe(4);
-      const { width, height } = PAPERS[name];
-      for (const { svg, number } of all) {
-        expect(svg).toContain(`width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}"`);
-        expect(svg).toContain(`Sheet ${number} of 4`);
-      }
-    },
-  );
+  it.each(['A4', 'Letter'] as const)('on %s each is one page in millimetres, numbered row by row', (name: PaperName) => {
+    const all = sheets(drawn(1 / 49, 4).drawing, name, print.sheets.target);
+    expect(all.map(({ number }) => number)).toEqual([1, 2, 3, 4]);
+    expect(sheetCount(drawn(1 / 49, 4).drawing, name)).toBe(4);
+    const { width, height } = PAPERS[name];
+    for (const { svg, number } of all) {
+      expect(svg).toContain(`width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}"`);
+      expect(svg).toContain(`Sheet ${number} of 4`);
+    }
+  });
 
   it('on one sheet the drawing stands in the middle at true size', () => {
     const { drawing } = drawn(1 / 48);
     const svg = sheets(drawing, 'A4', print.sheets.target)[0]!.svg;
-    const inner =
-      /<svg x="([\d.]+)" y="([\d.]+)" width="([\d.]+)" height="([\d.]+)" viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg)!;
+    const inner = /<svg x="([\d.]+)" y="([\d.]+)" width="([\d.]+)" height="([\d.]+)" viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg)!;
     const [x, y, width, height, viewWidth, viewHeight] = inner.slice(1).map(Number);
     expect([viewWidth, viewHeight]).toEqual([width, height]);
     expect(2 * x! + width!).toBeCloseTo(210, 2);

@@ -19,9 +19,18 @@ const press = (name: string | RegExp) => act(() => void click(name));
 
 const KNOWN_KIT: Kit = {
   bodies: [{ ...newBody('m2', 'Velde M2', moment(0)), sensor: { width: millimetres(23.5), height: millimetres(15.6) }, trigger: 'rear button' }],
-  lenses: [{ ...newLens('orrin-85', 'Orrin 85 f/1.8', moment(0)), focal: { from: millimetres(85), to: millimetres(85) }, widest: { from: 1.8, to: 1.8 }, closest: millimetres(800) }],
+  lenses: [
+    {
+      ...newLens('orrin-85', 'Orrin 85 f/1.8', moment(0)),
+      focal: { from: millimetres(85), to: millimetres(85) },
+      widest: { from: 1.8, to: 1.8 },
+      closest: millimetres(800),
+    },
+  ],
   converters: [newConverter('x14', 'Orrin 1.4\u00d7', 1.4, moment(0))],
-  situations: [{ id: 'far', changed: moment(0), retired: null, body: 'm2', lens: 'orrin-85', converter: 'x14', focalLength: millimetres(85), distance: millimetres(5950) }],
+  situations: [
+    { id: 'far', changed: moment(0), retired: null, body: 'm2', lens: 'orrin-85', converter: 'x14', focalLength: millimetres(85), distance: millimetres(5950) },
+  ],
 };
 
 async function atTheBench(session = new FakeSession()): Promise<FakeSession> {
@@ -141,7 +150,13 @@ test('a share of the depth in front is kept with the sweep, and a share that can
 
 test('what is read at the bench goes with the sweep although nobody walks through the set-up, once and as it stands at last', async () => {
   const session = await atTheBench();
-  for (const [label, typed] of [['ISO', '400'], ['Aperture', '1.8'], ['Shutter', '1/125'], ['Share of the depth in front, %', '33']] as const) await enter(label, typed);
+  for (const [label, typed] of [
+    ['ISO', '400'],
+    ['Aperture', '1.8'],
+    ['Shutter', '1/125'],
+    ['Share of the depth in front, %', '33'],
+  ] as const)
+    await enter(label, typed);
   await press('Back');
   await toTheBench();
   await waitFor(() => screen.getByRole('heading', { name: 'Distance' }));

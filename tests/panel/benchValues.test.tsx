@@ -63,9 +63,18 @@ test('a usual value that is cleared is gone, and what does not fit stays as it w
 const kitWith = (factor: number): Kit => ({
   ...EMPTY_KIT,
   bodies: [newBody('m2', 'Velde M2', moment(0))],
-  lenses: [{ ...newLens('orrin-85', 'Orrin 85 f/1.8', moment(0)), focal: { from: millimetres(85), to: millimetres(85) }, widest: { from: 1.8, to: 1.8 }, closest: millimetres(800) }],
+  lenses: [
+    {
+      ...newLens('orrin-85', 'Orrin 85 f/1.8', moment(0)),
+      focal: { from: millimetres(85), to: millimetres(85) },
+      widest: { from: 1.8, to: 1.8 },
+      closest: millimetres(800),
+    },
+  ],
   converters: [newConverter('x', 'Orrin converter', factor, moment(0))],
-  situations: [{ id: 'far', changed: moment(0), retired: null, body: 'm2', lens: 'orrin-85', converter: 'x', focalLength: millimetres(85), distance: millimetres(5950) }],
+  situations: [
+    { id: 'far', changed: moment(0), retired: null, body: 'm2', lens: 'orrin-85', converter: 'x', focalLength: millimetres(85), distance: millimetres(5950) },
+  ],
 });
 
 test('what the kit knows is written in the unit in use', async () => {

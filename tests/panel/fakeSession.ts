@@ -33,7 +33,13 @@ import { isStanding, understood } from '../../src/sweep/understood.ts';
 import { words } from '../../src/words/catalogue.ts';
 import { millimetres, moment, steps, type Moment } from '../../src/units.ts';
 
-export const SUBJECT: Subject = { situation: 'orrin-85-near', body: 'Velde M1', lens: 'Orrin 85 f/1.8', focalLength: millimetres(85), distance: millimetres(4250) };
+export const SUBJECT: Subject = {
+  situation: 'orrin-85-near',
+  body: 'Velde M1',
+  lens: 'Orrin 85 f/1.8',
+  focalLength: millimetres(85),
+  distance: millimetres(4250),
+};
 
 export const PLAN: Plan = {
   subject: SUBJECT,
@@ -49,7 +55,18 @@ export const KIT: Kit = {
   bodies: [newBody('m1', 'Velde M1', moment(0))],
   lenses: [newLens('orrin-85', 'Orrin 85 f/1.8', moment(0))],
   converters: [],
-  situations: [{ id: 'orrin-85-near', changed: moment(0), retired: null, body: 'm1', lens: 'orrin-85', converter: null, focalLength: millimetres(85), distance: millimetres(4250) }],
+  situations: [
+    {
+      id: 'orrin-85-near',
+      changed: moment(0),
+      retired: null,
+      body: 'm1',
+      lens: 'orrin-85',
+      converter: null,
+      focalLength: millimetres(85),
+      distance: millimetres(4250),
+    },
+  ],
 };
 
 interface World {
@@ -83,7 +100,12 @@ export class FakeSession implements Session {
   readonly deaf = signal<Deaf | null>(null);
   readonly mute = signal(false);
   /** What the browser would say of the microphone. */
-  readonly mic = { allowed: 'prompt' as PermissionState, asked: { why: 'not asked', atOnce: false } as Awaited<ReturnType<Microphone['ask']>>, proposed: 'browser' as RecognisedBy, inTheWay: null as Deaf | null };
+  readonly mic = {
+    allowed: 'prompt' as PermissionState,
+    asked: { why: 'not asked', atOnce: false } as Awaited<ReturnType<Microphone['ask']>>,
+    proposed: 'browser' as RecognisedBy,
+    inTheWay: null as Deaf | null,
+  };
   taughtWords: readonly string[] = [];
   soundHeard: SoundHeard = { tones: 'sounded', speech: 'said' };
   readonly understood = signal<ReturnType<typeof understood> | null>(null);

@@ -76,7 +76,10 @@ test('a retired lens stays in the kit', async () => {
 
 test('a photograph is offered field by field, and only what is ticked is taken', async () => {
   const session = await kit();
-  await act(() => void fireEvent.change(screen.getByLabelText('A photograph'), { target: { files: [new File([new Uint8Array(jpegFile(tiffFile(VELDE)))], 'one.jpg')] } }));
+  await act(
+    () =>
+      void fireEvent.change(screen.getByLabelText('A photograph'), { target: { files: [new File([new Uint8Array(jpegFile(tiffFile(VELDE)))], 'one.jpg')] } }),
+  );
   await vi.waitFor(() => expect(text()).toContain('Use ticked details'));
   await act(() => void fireEvent.click(screen.getByLabelText(/^Body serial number/)));
   await press('Use ticked details');

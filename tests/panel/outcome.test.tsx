@@ -42,7 +42,8 @@ describe('a band', () => {
     await waitFor(() => expect(session.sweep.value).not.toBe(null));
     await act(() => finish(session, { found: 'band' }));
     await partsRead();
-    const [, shifted] = /\+(\d+) instead of \+5, shifted on purpose to put 66% of the depth of field in front of the subject\. This is an estimate\./.exec(text()) ?? [];
+    const [, shifted] =
+      /\+(\d+) instead of \+5, shifted on purpose to put 66% of the depth of field in front of the subject\. This is an estimate\./.exec(text()) ?? [];
     expect(Number(shifted)).toBeGreaterThan(5);
     expect(text()).toContain(`Enter +${shifted} in the camera`);
     expect(screen.getByLabelText<HTMLInputElement>('Value in the camera').value).toBe(`+${shifted}`);
@@ -169,7 +170,11 @@ describe('a practice sweep', () => {
   test('a value far from the centre is said to be, in steps', () => {
     const { low, high } = cameraOf({ seed: 12 }, PLAN.scale, 'absent');
     const chosen = steps(Math.round((low + high) / 2) + 4);
-    expect(revealed(plan, { ...BAND, chosen })?.map(inWords).at(-1)).toMatch(/off by [34]\.\d steps\.$/);
+    expect(
+      revealed(plan, { ...BAND, chosen })
+        ?.map(inWords)
+        .at(-1),
+    ).toMatch(/off by [34]\.\d steps\.$/);
   });
 
   test.each(['flickers everywhere', 'never lights', 'lights everywhere'] as const)('one made to be wrong, %s, says the fault and no band', (oddity) => {
@@ -182,7 +187,10 @@ describe('a practice sweep', () => {
 
   test('one with a gap says where its band fails, and one whose focus moved where it held before and after', () => {
     const { low, high } = cameraOf({ seed: 12 }, PLAN.scale, 'absent');
-    const told = (oddity: 'hole in the band' | 'focus moves') => revealed({ ...PLAN, practice: { seed: 12, oddity } }, BAND)?.map(inWords).at(-1) ?? '';
+    const told = (oddity: 'hole in the band' | 'focus moves') =>
+      revealed({ ...PLAN, practice: { seed: 12, oddity } }, BAND)
+        ?.map(inWords)
+        .at(-1) ?? '';
     const figures = (sentence: string) => (sentence.match(/[+\u2212]?\d+(?:\.\d)?/g) ?? []).map((one) => Number(one.replace('\u2212', '-')));
     const [from, to, gapFrom, gapTo] = figures(told('hole in the band')) as [number, number, number, number];
     expect([from, to]).toEqual([Number(low.toFixed(1)), Number(high.toFixed(1))]);

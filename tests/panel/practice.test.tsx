@@ -18,9 +18,7 @@ const light = (): string | null | undefined => screen.queryByRole('img', { name:
 
 /** A practice plan whose first half-press at zero shows this light. */
 function showing(wanted: string): Plan {
-  const seed = Array.from({ length: 500 }, (_, index) => index).find(
-    (seed) => practiceVerdict({ ...PLAN, practice: { seed } }, steps(0), 1)?.light === wanted,
-  );
+  const seed = Array.from({ length: 500 }, (_, index) => index).find((seed) => practiceVerdict({ ...PLAN, practice: { seed } }, steps(0), 1)?.light === wanted);
   return { ...PLAN, practice: { seed: seed ?? -1 } };
 }
 

@@ -94,8 +94,7 @@ describe('settings', () => {
 
   test('pace and voice of speech are chosen among what the computer has', async () => {
     const session = await at('Settings');
-    const choose = (label: string, value: string) =>
-      act(() => void fireEvent.change(screen.getByLabelText(label), { target: { value } }));
+    const choose = (label: string, value: string) => act(() => void fireEvent.change(screen.getByLabelText(label), { target: { value } }));
     await choose('Pace of speech', '1.25');
     await choose('Speaking voice', 'Moor');
     expect(session.settings.value.voice).toMatchObject({ rate: 1.25, voice: 'Moor' });

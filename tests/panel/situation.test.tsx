@@ -123,13 +123,27 @@ test('two sweeps that differ by more than their intervals allow are named so, wi
   measured.input({ told: 'finish', by: 'key', heard: null });
   const one = measured.asRecord('one');
   const found = (chosen: number) =>
-    ({ ...BAND, low: steps(chosen - 3), high: steps(chosen + 3), centre: chosen, chosen: steps(chosen), interval: { from: chosen - 0.75, to: chosen + 0.75 } }) as const;
+    ({
+      ...BAND,
+      low: steps(chosen - 3),
+      high: steps(chosen + 3),
+      centre: chosen,
+      chosen: steps(chosen),
+      interval: { from: chosen - 0.75, to: chosen + 0.75 },
+    }) as const;
   const other = { ...one, id: 'two', finished: moment(one.finished + 86_400_000), outcome: found(6) };
   await situation(new FakeSession({ records: [other, { ...one, outcome: found(2) }] }));
   expect(text()).toContain('The last two are 4 steps apart. Chance explains up to 1.1 steps. They differ by more than that.');
   expect(text()).toMatch(/The sweeps differ.*Compare the notes.*Odds that they differ: (\d+|more than 1,000) to 1/);
   cleanup();
-  await situation(new FakeSession({ records: [{ ...other, outcome: found(2.5) }, { ...one, outcome: found(2) }] }));
+  await situation(
+    new FakeSession({
+      records: [
+        { ...other, outcome: found(2.5) },
+        { ...one, outcome: found(2) },
+      ],
+    }),
+  );
   expect(text()).toContain('They agree.');
   expect(text()).not.toContain('The sweeps differ');
 });

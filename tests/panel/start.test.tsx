@@ -202,12 +202,30 @@ describe('with a kit', () => {
     const standing: Kit = {
       ...KIT,
       lenses: [...KIT.lenses, { ...newLens('x', 'Lens without a name, 28 Nov 14:03', moment(0)), standIn: true }],
-      situations: [...KIT.situations, { id: 'waits', changed: moment(0), retired: null, standIn: true, body: 'm1', lens: 'x', converter: null, focalLength: millimetres(50), distance: millimetres(2500) }],
+      situations: [
+        ...KIT.situations,
+        {
+          id: 'waits',
+          changed: moment(0),
+          retired: null,
+          standIn: true,
+          body: 'm1',
+          lens: 'x',
+          converter: null,
+          focalLength: millimetres(50),
+          distance: millimetres(2500),
+        },
+      ],
     };
     const before = new FakeSession().open().hold('steady', 0);
     before.input({ told: 'finish', by: 'key', heard: null });
     const record = before.asRecord('one');
-    const session = await show(new FakeSession({ kit: standing, records: [{ ...record, subject: { ...record.subject, situation: 'waits', lens: 'Lens without a name, 28 Nov 14:03' } }] }));
+    const session = await show(
+      new FakeSession({
+        kit: standing,
+        records: [{ ...record, subject: { ...record.subject, situation: 'waits', lens: 'Lens without a name, 28 Nov 14:03' } }],
+      }),
+    );
     await press('Name it');
     expect(screen.getAllByRole('textbox')).toHaveLength(1);
     await enter('Lens, with its focal length', 'Corvid pancake');

@@ -45,48 +45,54 @@ const halfText = (text: string): number => text.length * 3.6;
 
 describe('the strip', () => {
   test('no label, mark, cursor or hill reaches past its sides', () => {
-    fc.assert(fc.property(matters, widths, (matter, width) => {
-      const strip = layOut(matter, width);
-      const labels = [...strip.labels, ...(strip.cursor ? [strip.cursor] : []), ...(strip.locator?.ends ?? [])];
-      for (const { x, text } of labels) {
-        expect(x - halfText(text)).toBeGreaterThanOrEqual(0);
-        expect(x + halfText(text)).toBeLessThanOrEqual(width);
-      }
-      for (const { x, width: wide } of strip.marks.flatMap(boxesOf)) {
-        expect(x).toBeGreaterThanOrEqual(-0.01);
-        expect(x + wide).toBeLessThanOrEqual(width + 0.01);
-      }
-      for (const [, x] of strip.hill.matchAll(/[ML]([\d.-]+)/g)) {
-        expect(Number(x)).toBeGreaterThanOrEqual(0);
-        expect(Number(x)).toBeLessThanOrEqual(width);
-      }
-    }));
+    fc.assert(
+      fc.property(matters, widths, (matter, width) => {
+        const strip = layOut(matter, width);
+        const labels = [...strip.labels, ...(strip.cursor ? [strip.cursor] : []), ...(strip.locator?.ends ?? [])];
+        for (const { x, text } of labels) {
+          expect(x - halfText(text)).toBeGreaterThanOrEqual(0);
+          expect(x + halfText(text)).toBeLessThanOrEqual(width);
+        }
+        for (const { x, width: wide } of strip.marks.flatMap(boxesOf)) {
+          expect(x).toBeGreaterThanOrEqual(-0.01);
+          expect(x + wide).toBeLessThanOrEqual(width + 0.01);
+        }
+        for (const [, x] of strip.hill.matchAll(/[ML]([\d.-]+)/g)) {
+          expect(Number(x)).toBeGreaterThanOrEqual(0);
+          expect(Number(x)).toBeLessThanOrEqual(width);
+        }
+      }),
+    );
   });
 
   test('labels do not touch one another', () => {
-    fc.assert(fc.property(matters, widths, (matter, width) => {
-      const strip = layOut(matter, width);
-      const labels = [...strip.labels, ...(strip.cursor ? [strip.cursor] : [])].sort((a, b) => a.x - b.x);
-      labels.slice(1).forEach((label, index) => {
-        const before = labels[index] ?? label;
-        expect(label.x - before.x).toBeGreaterThanOrEqual(halfText(label.text) + halfText(before.text));
-      });
-    }));
+    fc.assert(
+      fc.property(matters, widths, (matter, width) => {
+        const strip = layOut(matter, width);
+        const labels = [...strip.labels, ...(strip.cursor ? [strip.cursor] : [])].sort((a, b) => a.x - b.x);
+        labels.slice(1).forEach((label, index) => {
+          const before = labels[index] ?? label;
+          expect(label.x - before.x).toBeGreaterThanOrEqual(halfText(label.text) + halfText(before.text));
+        });
+      }),
+    );
   });
 
   test('marks are at least 8 px wide, and neither they nor their arrows overlap', () => {
-    fc.assert(fc.property(matters, widths, (matter, width) => {
-      const { marks } = layOut(matter, width);
-      for (const { box } of marks) expect(Math.min(box.width, box.height)).toBeGreaterThanOrEqual(8);
-      const boxes = marks.flatMap(boxesOf);
-      boxes.forEach((one, index) => {
-        for (const other of boxes.slice(index + 1)) {
-          const beside = one.x + one.width <= other.x + 0.01 || other.x + other.width <= one.x + 0.01;
-          const beneath = one.y + one.height <= other.y + 0.01 || other.y + other.height <= one.y + 0.01;
-          expect(beside || beneath).toBe(true);
-        }
-      });
-    }));
+    fc.assert(
+      fc.property(matters, widths, (matter, width) => {
+        const { marks } = layOut(matter, width);
+        for (const { box } of marks) expect(Math.min(box.width, box.height)).toBeGreaterThanOrEqual(8);
+        const boxes = marks.flatMap(boxesOf);
+        boxes.forEach((one, index) => {
+          for (const other of boxes.slice(index + 1)) {
+            const beside = one.x + one.width <= other.x + 0.01 || other.x + other.width <= one.x + 0.01;
+            const beneath = one.y + one.height <= other.y + 0.01 || other.y + other.height <= one.y + 0.01;
+            expect(beside || beneath).toBe(true);
+          }
+        });
+      }),
+    );
   });
 
   test('holds of one value are stacked under it in the order they were made', () => {
@@ -98,19 +104,23 @@ describe('the strip', () => {
   });
 
   test('the current value is always in sight', () => {
-    fc.assert(fc.property(matters, widths, (matter, width) => {
-      expect(layOut(matter, width).cursor === null).toBe(matter.current === null);
-    }));
+    fc.assert(
+      fc.property(matters, widths, (matter, width) => {
+        expect(layOut(matter, width).cursor === null).toBe(matter.current === null);
+      }),
+    );
   });
 
   test('every hold is in the strip or, outside its window, on the locator', () => {
-    fc.assert(fc.property(matters, widths, (matter, width) => {
-      const { marks, locator, window } = layOut(matter, width);
-      const inside = matter.holds.filter(({ value }) => value >= window.from && value <= window.to);
-      expect(marks).toHaveLength(inside.length);
-      expect(locator === null).toBe(window.whole);
-      expect(locator?.holds.length ?? inside.length).toBeGreaterThanOrEqual(new Set(matter.holds.map(({ value }) => value)).size);
-    }));
+    fc.assert(
+      fc.property(matters, widths, (matter, width) => {
+        const { marks, locator, window } = layOut(matter, width);
+        const inside = matter.holds.filter(({ value }) => value >= window.from && value <= window.to);
+        expect(marks).toHaveLength(inside.length);
+        expect(locator === null).toBe(window.whole);
+        expect(locator?.holds.length ?? inside.length).toBeGreaterThanOrEqual(new Set(matter.holds.map(({ value }) => value)).size);
+      }),
+    );
   });
 });
 
@@ -127,7 +137,16 @@ describe('the window', () => {
   });
 
   test('keeps the failing neighbours of the band in sight, and lets the far ones go', () => {
-    const holds = ([['out', -18], ['out', 1], ['in', 5], ['in', 8], ['out', 10], ['out', 19]] as const).map(([counts, value]) => ({ counts, value: steps(value) }));
+    const holds = (
+      [
+        ['out', -18],
+        ['out', 1],
+        ['in', 5],
+        ['in', 8],
+        ['out', 10],
+        ['out', 19],
+      ] as const
+    ).map(([counts, value]) => ({ counts, value: steps(value) }));
     const { from, to } = windowOf(USUAL_SCALE, { holds, current: steps(9), interval: { from: 5, to: 7 } });
     expect(from).toBeLessThanOrEqual(0);
     expect(from).toBeGreaterThan(-18);
@@ -140,11 +159,13 @@ describe('the window', () => {
   });
 
   test('starts and ends on values of the scale', () => {
-    fc.assert(fc.property(matters, (matter) => {
-      const values = valuesOf(matter.scale);
-      const { from, to } = windowOf(matter.scale, matter);
-      expect(values).toContain(from);
-      expect(values).toContain(to);
-    }));
+    fc.assert(
+      fc.property(matters, (matter) => {
+        const values = valuesOf(matter.scale);
+        const { from, to } = windowOf(matter.scale, matter);
+        expect(values).toContain(from);
+        expect(values).toContain(to);
+      }),
+    );
   });
 });

@@ -71,7 +71,12 @@ describe('holding', () => {
   test('each light is a word, a key and a button', async () => {
     await holding();
     const answers = group('Answers understood now');
-    for (const [word, cap] of [['solid', 'S'], ['delayed', 'D'], ['flicker', 'F'], ['nothing', 'N']] as const) {
+    for (const [word, cap] of [
+      ['solid', 'S'],
+      ['delayed', 'D'],
+      ['flicker', 'F'],
+      ['nothing', 'N'],
+    ] as const) {
       expect(answers.getByRole('button', { name: `${word} ${cap}` })).toBeTruthy();
     }
   });

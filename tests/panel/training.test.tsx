@@ -123,7 +123,9 @@ test('own reliability is offered after enough plain holds, is off until the pers
   session.changeSettings({ training: { rounds: [tenSteady, tenSteady, tenSteady], own: false } });
   await opened(session);
   expect(screen.queryByLabelText(/Use my own reliability/)).toBeNull();
-  expect(text()).toContain('30 of 30 plain holds counted right. So 88% to 100% of your holds count right, 95% sure. For a sweep, the lower figure must reach 90%.');
+  expect(text()).toContain(
+    '30 of 30 plain holds counted right. So 88% to 100% of your holds count right, 95% sure. For a sweep, the lower figure must reach 90%.',
+  );
 
   await act(() => void session.changeSettings({ training: { rounds: [tenSteady, tenSteady, tenSteady, tenSteady], own: false } }));
   expect(text()).toContain('40 of 40 plain holds counted right. So 91% to 100% of your holds count right, 95% sure. That is reliable enough for a sweep.');

@@ -96,7 +96,11 @@ test('where no value holds none is named', async () => {
 });
 
 test('the drawing keeps every part inside itself, on either side of the scale', () => {
-  for (const outcome of [carried, { ...carried, centre: 28, visible: null, interval: { from: 25, to: 33 } }, { ...carried, side: 'low', centre: -21, visible: steps(-15), interval: { from: -23, to: -20 } } as const]) {
+  for (const outcome of [
+    carried,
+    { ...carried, centre: 28, visible: null, interval: { from: 25, to: 33 } },
+    { ...carried, side: 'low', centre: -21, visible: steps(-15), interval: { from: -23, to: -20 } } as const,
+  ]) {
     const { width, scale, held, carried: beyond, interval: whisker, centre } = carriedPlot(outcome, USUAL_SCALE);
     for (const span of [scale, beyond, whisker, ...(held ? [held] : [])]) {
       expect(span.x).toBeGreaterThanOrEqual(0);

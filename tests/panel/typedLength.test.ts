@@ -4,18 +4,35 @@ import { typedDistances } from '../../src/panel/plan/typedDistances.ts';
 import { typedDistance, typedFocalLength } from '../../src/panel/words/typedLength.ts';
 import { typedNumber } from '../../src/panel/words/typedNumber.ts';
 
-test.each([['1,000', 1000], ['1,234.5', 1234.5], ['-1,000', -1000], ['0,125', 0.125], ['1 000', 1000], ['4.', 4]] as const)('the number “%s” is %d', (typed, value) => {
+test.each([
+  ['1,000', 1000],
+  ['1,234.5', 1234.5],
+  ['-1,000', -1000],
+  ['0,125', 0.125],
+  ['1 000', 1000],
+  ['4.', 4],
+] as const)('the number “%s” is %d', (typed, value) => {
   expect(typedNumber(typed)).toBe(value);
 });
 
-test.each([['4.25', 4250], ['4.25 m', 4250], ['4,25', 4250], ['425 cm', 4250], ['4,250 mm', 4250], ['14 ft', 4267], ['5 ft 9 in', 1753]] as const)(
-  'the distance “%s” is %d mm',
-  (typed, value) => expect(typedDistance(typed)).toBe(value),
-);
+test.each([
+  ['4.25', 4250],
+  ['4.25 m', 4250],
+  ['4,25', 4250],
+  ['425 cm', 4250],
+  ['4,250 mm', 4250],
+  ['14 ft', 4267],
+  ['5 ft 9 in', 1753],
+] as const)('the distance “%s” is %d mm', (typed, value) => expect(typedDistance(typed)).toBe(value));
 
 test.each(['', 'far', '1750', '-2', '1,250 ft'])('“%s” is no distance, or could be two', (typed) => expect(typedDistance(typed)).toBeNaN());
 
-test.each([['85', 85], ['85 mm', 85], ['16,5', 16.5], ['1,200', 1200]] as const)('the focal length “%s” is %d mm', (typed, value) => {
+test.each([
+  ['85', 85],
+  ['85 mm', 85],
+  ['16,5', 16.5],
+  ['1,200', 1200],
+] as const)('the focal length “%s” is %d mm', (typed, value) => {
   expect(typedFocalLength(typed)).toBe(value);
 });
 

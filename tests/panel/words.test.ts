@@ -9,12 +9,24 @@ import { words } from '../../src/words/catalogue.ts';
 
 const COARSE: Scale = { min: steps(-40), max: steps(40), step: 5 };
 
-test.each([[1750, '1.75'], [4250, '4.25'], [10_000, '10'], [12_340, '12.3']] as const)('%d mm stand in a field for metres as %s', (length, written) => {
+test.each([
+  [1750, '1.75'],
+  [4250, '4.25'],
+  [10_000, '10'],
+  [12_340, '12.3'],
+] as const)('%d mm stand in a field for metres as %s', (length, written) => {
   expect(metresTyped(millimetres(length))).toBe(written);
 });
 
 describe('numbers that are typed', () => {
-  test.each([['4.25', 4.25], ['4,25', 4.25], [' +7 ', 7], ['-7', -7], ['\u22127', -7], ['.5', 0.5]] as const)('%s is a number', (typed, value) => {
+  test.each([
+    ['4.25', 4.25],
+    ['4,25', 4.25],
+    [' +7 ', 7],
+    ['-7', -7],
+    ['\u22127', -7],
+    ['.5', 0.5],
+  ] as const)('%s is a number', (typed, value) => {
     expect(typedNumber(typed)).toBe(value);
   });
 

@@ -7,8 +7,7 @@ import { playSweep } from './playSweep.ts';
 
 makeReady(['chromium']);
 
-const hasScreen =
-  process.platform !== 'linux' || Boolean(process.env['DISPLAY']) || Boolean(process.env['WAYLAND_DISPLAY']);
+const hasScreen = process.platform !== 'linux' || Boolean(process.env['DISPLAY']) || Boolean(process.env['WAYLAND_DISPLAY']);
 
 const chromium = await launchChromium({ headful: hasScreen, audible: hasScreen, throttled: hasScreen });
 const panel = await chromium.openPanel();

@@ -22,41 +22,49 @@ const course = (light: Light, holdTime: number, seed: number, arrow: Arrows = 'n
 
 describe('the course of the light', () => {
   test('a steady light is on from the first moment and never goes out', () => {
-    fc.assert(fc.property(holdTimes, seeds, (time, seed) => {
-      expect(course('steady', time, seed).map(({ at, lit }) => ({ at, lit }))).toEqual([{ at: 0, lit: true }]);
-    }));
+    fc.assert(
+      fc.property(holdTimes, seeds, (time, seed) => {
+        expect(course('steady', time, seed).map(({ at, lit }) => ({ at, lit }))).toEqual([{ at: 0, lit: true }]);
+      }),
+    );
   });
 
   test('a late light starts dark for at least half a second, comes on within the hold and stays on', () => {
-    fc.assert(fc.property(holdTimes, seeds, (time, seed) => {
-      const [first, second, ...rest] = course('late', time, seed);
-      expect(first).toMatchObject({ at: 0, lit: false });
-      expect(second?.lit).toBe(true);
-      expect(second?.at).toBeGreaterThanOrEqual(0.5);
-      expect(second?.at).toBeLessThan(time / 2);
-      expect(rest).toEqual([]);
-    }));
+    fc.assert(
+      fc.property(holdTimes, seeds, (time, seed) => {
+        const [first, second, ...rest] = course('late', time, seed);
+        expect(first).toMatchObject({ at: 0, lit: false });
+        expect(second?.lit).toBe(true);
+        expect(second?.at).toBeGreaterThanOrEqual(0.5);
+        expect(second?.at).toBeLessThan(time / 2);
+        expect(rest).toEqual([]);
+      }),
+    );
   });
 
   test('a flickering light is on at once, goes out at least once for long enough to see, and is on at the end', () => {
-    fc.assert(fc.property(holdTimes, seeds, (time, seed) => {
-      const all = course('flicker', time, seed);
-      expect(all[0]).toMatchObject({ at: 0, lit: true });
-      expect(all.length).toBeGreaterThanOrEqual(3);
-      expect(all.at(-1)?.lit).toBe(true);
-      all.slice(1).forEach((now, index) => {
-        const lasted = now.at - (all[index]?.at ?? 0);
-        expect(now.lit).not.toBe(all[index]?.lit);
-        expect(lasted).toBeGreaterThanOrEqual(0.14);
-      });
-      expect(all.at(-1)?.at).toBeLessThan(time);
-    }));
+    fc.assert(
+      fc.property(holdTimes, seeds, (time, seed) => {
+        const all = course('flicker', time, seed);
+        expect(all[0]).toMatchObject({ at: 0, lit: true });
+        expect(all.length).toBeGreaterThanOrEqual(3);
+        expect(all.at(-1)?.lit).toBe(true);
+        all.slice(1).forEach((now, index) => {
+          const lasted = now.at - (all[index]?.at ?? 0);
+          expect(now.lit).not.toBe(all[index]?.lit);
+          expect(lasted).toBeGreaterThanOrEqual(0.14);
+        });
+        expect(all.at(-1)?.at).toBeLessThan(time);
+      }),
+    );
   });
 
   test('a dark light never comes on', () => {
-    fc.assert(fc.property(holdTimes, seeds, arrows, (time, seed, arrow) => {
-      expect(course('dark', time, seed, arrow).every(({ lit }) => !lit)).toBe(true);
-    }));
+    fc.assert(
+      fc.property(holdTimes, seeds, arrows, (time, seed, arrow) => {
+        expect(course('dark', time, seed, arrow).every(({ lit }) => !lit)).toBe(true);
+      }),
+    );
   });
 
   test('a failing light shows its arrow only while it is out', () => {

@@ -10,13 +10,7 @@ const name = fc.stringMatching(/^[A-Za-z0-9][A-Za-z0-9 ./-]{0,38}[A-Za-z0-9]$/).
 const fraction = (most: number) => fc.tuple(fc.integer({ min: 1, max: most * 100 }), fc.constantFrom(1, 10, 100));
 const two = (value: number) => String(value).padStart(2, '0');
 const date = fc
-  .tuple(
-    fc.integer({ min: 1990, max: 2090 }),
-    fc.integer({ min: 1, max: 12 }),
-    fc.integer({ min: 1, max: 28 }),
-    fc.nat(23),
-    fc.nat(59),
-  )
+  .tuple(fc.integer({ min: 1990, max: 2090 }), fc.integer({ min: 1, max: 12 }), fc.integer({ min: 1, max: 28 }), fc.nat(23), fc.nat(59))
   .map(([year, month, day, hour, minute]) => `${year}:${two(month)}:${two(day)} ${two(hour)}:${two(minute)}:07`);
 
 const parts = fc

@@ -20,8 +20,7 @@ import { value } from '../optics/value.ts';
 
 const blur = (aperture: number, circle: number) => ({ aperture: fNumber(aperture), confusion: mm(circle) });
 const usual = magnification(1 / 49);
-const inverse = (from: MeasuredFrom, multiple: number) =>
-  1 / value(thinLensMagnification(mm(50), { from, distance: mm(50 * multiple) }));
+const inverse = (from: MeasuredFrom, multiple: number) => 1 / value(thinLensMagnification(mm(50), { from, distance: mm(50 * multiple) }));
 const diagonalCircle = (index: number) => [confusion(SENSORS[index]!, { by: 'diagonal' })];
 const micro = (length: number) => length * 1000;
 const finite = (length: number | 'infinite') => (length === 'infinite' ? Number.POSITIVE_INFINITY : length);
@@ -29,8 +28,7 @@ const finite = (length: number | 'infinite') => (length === 'infinite' ? Number.
 const f8 = blur(8, 0.03);
 const H = hyperfocal(f8, mm(50));
 /** Limits from the lens, of a thin lens focused at this distance from itself. */
-const limits = (of: Blur, f: number, distance: number) =>
-  limitsOfField(depthOfField(of, magnification(f / (distance - f)), mm(f)), mm(distance));
+const limits = (of: Blur, f: number, distance: number) => limitsOfField(depthOfField(of, magnification(f / (distance - f)), mm(f)), mm(distance));
 /** Of a lens so long that front and behind are alike. */
 const closeDepth = (of: Blur, m: number) => finite(depthOfField(of, magnification(m), mm(1e9)).total);
 const half = limits(f8, 50, H / 2);
@@ -61,8 +59,7 @@ const COMPUTED: Record<string, () => number[]> = {
   'C_23.6x15.7': () => diagonalCircle(1),
   'C_22.3x14.9': () => diagonalCircle(2),
   'C_17.3x13': () => diagonalCircle(3),
-  C2: () =>
-    [1.5, 1.6, 2].map<number>((crop) => traditionalConfusion(crop)).concat(confusion(SENSORS[0]!, { by: 'print' })),
+  C2: () => [1.5, 1.6, 2].map<number>((crop) => traditionalConfusion(crop)).concat(confusion(SENSORS[0]!, { by: 'print' })),
   A1: () => [micro(airyDisc(fNumber(2.8), mm(0.000535)))],
   A2: () => [1.4, 5.6, 8, 16].map((n) => micro(airyDisc(fNumber(n)))),
   F1: () => [1.4, 1.8, 2.8, 4, 5.6].map((n) => depthOfFocus(blur(n, 0.03), 0)),
@@ -95,9 +92,7 @@ describe('the optics agree with numbers from outside', () => {
     const computed = COMPUTED[id]?.();
     expect(computed).toHaveLength(expected.length);
     for (const [index, number] of expected.entries()) {
-      expect(Math.abs(computed![index]! - number), `number ${index + 1}`).toBeLessThanOrEqual(
-        tolerance + 1e-12 * number,
-      );
+      expect(Math.abs(computed![index]! - number), `number ${index + 1}`).toBeLessThanOrEqual(tolerance + 1e-12 * number);
     }
   });
 

@@ -120,7 +120,10 @@ describe('one switch', () => {
     }
     const asked = { hold: later(10), about: kind };
     for (const since of [0.7, 2, 4.9]) {
-      expect(meaning(press(kind, 'holding', later(10 + since)), holding, later(16), asked)).toMatchObject({ means: 'events', events: [{ did: 'judged', at: later(10 + since) }] });
+      expect(meaning(press(kind, 'holding', later(10 + since)), holding, later(16), asked)).toMatchObject({
+        means: 'events',
+        events: [{ did: 'judged', at: later(10 + since) }],
+      });
     }
   });
 
@@ -182,7 +185,11 @@ describe('one switch', () => {
 
   test('at a result a press says it again, two presses want the next lens, and a long one marks the value as entered', () => {
     const over = { ...inPhase('finished'), phase: { name: 'finished', outcome: BAND, at: NOW } } as const;
-    for (const [kind, means] of [['short', 'repeat'], ['double', 'next lens'], ['long', 'entered']] as const) {
+    for (const [kind, means] of [
+      ['short', 'repeat'],
+      ['double', 'next lens'],
+      ['long', 'entered'],
+    ] as const) {
       expect(meaning(press(kind, 'finished'), over, NOW)).toEqual({ means });
     }
     expect(understood(over).words).toEqual(['entered', 'next', 'undo', 'repeat', 'help']);

@@ -39,9 +39,7 @@ describe('dialling', () => {
 });
 
 test.each(['offered', 'finished'] as const)('in %s a second press within 0.4 s makes it double', (phase) => {
-  expect(played(down(0, phase), up(100), down(300, phase), up(380), none(2000))).toEqual([
-    { press: 'double', during: phase, downAt: 0, known: 300 },
-  ]);
+  expect(played(down(0, phase), up(100), down(300, phase), up(380), none(2000))).toEqual([{ press: 'double', during: phase, downAt: 0, known: 300 }]);
 });
 
 describe('holding', () => {
@@ -71,12 +69,9 @@ describe('holding', () => {
   });
 });
 
-test.each(['judging', 'paused', 'checking', 'turning'] as const)(
-  'in %s a short press is told when it comes up, without waiting for a second one',
-  (phase) => {
-    expect(played(down(0, phase), up(150))).toEqual([{ press: 'short', during: phase, downAt: 0, known: 150 }]);
-  },
-);
+test.each(['judging', 'paused', 'checking', 'turning'] as const)('in %s a short press is told when it comes up, without waiting for a second one', (phase) => {
+  expect(played(down(0, phase), up(150))).toEqual([{ press: 'short', during: phase, downAt: 0, known: 150 }]);
+});
 
 test.each(['offered', 'finished'] as const)('in %s two presses at once are one double press', (phase) => {
   expect(played(down(0, phase), up(100), down(300, phase), up(400), none(1000)).map(({ press }) => press)).toEqual(['double']);

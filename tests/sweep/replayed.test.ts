@@ -18,7 +18,11 @@ test('a verdict that was taken back, and a series begun afresh, are seen as such
   const began = { did: 'began', at: later(10), value: 0, by: 'key' } as const;
   const judged = { did: 'judged', at: later(12), verdict: { light: 'dark', arrows: 'none' }, by: 'key', heard: null } as const;
   const undone = stagesOf([opened(), began, judged, { did: 'undid', at: later(13), by: 'key' }] as never);
-  expect(undone.map(({ is, state }) => [is, state.holds.length])).toEqual([['opened', 0], ['held', 1], ['taken back', 0]]);
+  expect(undone.map(({ is, state }) => [is, state.holds.length])).toEqual([
+    ['opened', 0],
+    ['held', 1],
+    ['taken back', 0],
+  ]);
   const afresh = stagesOf([...inPhase('checking').journal, { did: 'checked', at: later(900), focus: 'moved', by: 'key' }]);
   expect(afresh.at(-1)).toMatchObject({ is: 'begun afresh', state: { holds: [] } });
 });
@@ -30,5 +34,8 @@ test('arrows told after the light belong to the hold they were told for', () => 
     { did: 'judged', at: later(12), verdict: { light: 'dark', arrows: 'none' }, by: 'key', heard: null },
     { did: 'amended', at: later(13), arrows: 'left', by: 'key', heard: null },
   ] as never;
-  expect(stagesOf(journal).map(({ is, state }) => [is, state.holds.at(-1)?.verdict.arrows])).toEqual([['opened', undefined], ['held', 'left']]);
+  expect(stagesOf(journal).map(({ is, state }) => [is, state.holds.at(-1)?.verdict.arrows])).toEqual([
+    ['opened', undefined],
+    ['held', 'left'],
+  ]);
 });

@@ -84,8 +84,7 @@ function leadTo(name: Phase['name'], plan: Partial<Plan>): SweepState {
   }
 }
 
-export const begin = (state: SweepState, second: number): SweepState =>
-  after(state, { did: 'began', at: later(second), value: nextOf(state), by: 'key' });
+export const begin = (state: SweepState, second: number): SweepState => after(state, { did: 'began', at: later(second), value: nextOf(state), by: 'key' });
 
 /** Judges the value under suggestion, over and over, until the phase is reached. */
 function heldUntil(state: SweepState, name: Phase['name'], bandAt: (hold: number) => readonly [number, number]): SweepState {

@@ -9,24 +9,26 @@ const SHORT: Scale = { min: steps(-10), max: steps(10), step: 1 };
 
 /** Any band with both ends inside the scale. */
 const bandInside = ({ min, max }: Scale) =>
-  fc
-    .tuple(fc.integer({ min: min + 1, max: max - 1 }), fc.integer({ min: min + 1, max: max - 1 }))
-    .map(([a, b]) => [Math.min(a, b), Math.max(a, b)] as const);
+  fc.tuple(fc.integer({ min: min + 1, max: max - 1 }), fc.integer({ min: min + 1, max: max - 1 })).map(([a, b]) => [Math.min(a, b), Math.max(a, b)] as const);
 
 test.each([
   ['\u00b110', SHORT, 20],
   ['\u00b120', USUAL_SCALE, 4],
-] as const)('on a scale of %s every band comes out as the values that hold, and their middle', (_, scale, numRuns) => {
-  const sweep = noiseFreeSweeps(scale);
-  fc.assert(
-    fc.property(bandInside(scale), ([low, high]) => {
-      const outcome = sweep(low, high);
-      expect(outcome).toMatchObject({ found: 'band', ends: 'seen', low, high, centre: (low + high) / 2 });
-      const middles = [Math.floor((low + high) / 2), Math.ceil((low + high) / 2) + 0];
-      const chosen = outcome?.found === 'band' ? [outcome.chosen, outcome.other ?? outcome.chosen] : [];
-      expect(middles).toEqual(expect.arrayContaining(chosen));
-      expect(chosen.length).toBe(2);
-    }),
-    { numRuns, examples: [[[0, 0]], [[-9, 9]], [[4, 5]], [[scale.min + 1, scale.min + 1]]] },
-  );
-}, 60_000);
+] as const)(
+  'on a scale of %s every band comes out as the values that hold, and their middle',
+  (_, scale, numRuns) => {
+    const sweep = noiseFreeSweeps(scale);
+    fc.assert(
+      fc.property(bandInside(scale), ([low, high]) => {
+        const outcome = sweep(low, high);
+        expect(outcome).toMatchObject({ found: 'band', ends: 'seen', low, high, centre: (low + high) / 2 });
+        const middles = [Math.floor((low + high) / 2), Math.ceil((low + high) / 2) + 0];
+        const chosen = outcome?.found === 'band' ? [outcome.chosen, outcome.other ?? outcome.chosen] : [];
+        expect(middles).toEqual(expect.arrayContaining(chosen));
+        expect(chosen.length).toBe(2);
+      }),
+      { numRuns, examples: [[[0, 0]], [[-9, 9]], [[4, 5]], [[scale.min + 1, scale.min + 1]]] },
+    );
+  },
+  60_000,
+);

@@ -32,14 +32,14 @@ test('undo of a finish that was offered offers it again', () => {
   expect(effects.at(-1)).toMatchObject({ do: 'say', prompt: { say: 'offer' } });
 });
 
-test.each([{ did: 'paused', at: later(12), by: 'key' }, { did: 'finished', at: later(12), by: 'voice' }] as const)(
-  'undo of what cut a hold short ($did) asks for that hold from its beginning, as its clock no longer runs',
-  (cutting) => {
-    const { state, effects } = transition(after(inPhase('holding'), cutting), undid);
-    expect(plain(state)).toEqual(plain(inPhase('dialling')));
-    expect(effects.at(-1)).toMatchObject({ do: 'say', prompt: { say: 'undone' } });
-  },
-);
+test.each([
+  { did: 'paused', at: later(12), by: 'key' },
+  { did: 'finished', at: later(12), by: 'voice' },
+] as const)('undo of what cut a hold short ($did) asks for that hold from its beginning, as its clock no longer runs', (cutting) => {
+  const { state, effects } = transition(after(inPhase('holding'), cutting), undid);
+  expect(plain(state)).toEqual(plain(inPhase('dialling')));
+  expect(effects.at(-1)).toMatchObject({ do: 'say', prompt: { say: 'undone' } });
+});
 
 test('with a counted pace the count begins anew after undo', () => {
   const manner = { ...USUAL_MANNER, pace: { set: 'counted', toDial: seconds(8) } } as const;

@@ -13,8 +13,18 @@ const HOLDING = understood(inPhase('holding')).words;
 const PLAIN_HOLDING = understood(inPhase('holding', { arrows: 'absent' })).words;
 const DIALLING = understood(inPhase('dialling')).words;
 
-const final = (allowed: readonly Word[], ...texts: string[]): Match => match(texts.map((text) => ({ text })), allowed, true);
-const interim = (allowed: readonly Word[], ...texts: string[]): Match => match(texts.map((text) => ({ text })), allowed, false);
+const final = (allowed: readonly Word[], ...texts: string[]): Match =>
+  match(
+    texts.map((text) => ({ text })),
+    allowed,
+    true,
+  );
+const interim = (allowed: readonly Word[], ...texts: string[]): Match =>
+  match(
+    texts.map((text) => ({ text })),
+    allowed,
+    false,
+  );
 
 describe('the vocabulary', () => {
   const phrases = (word: Word) => [TAUGHT[word], ...ENGLISH_WRITTEN.words[word].also];

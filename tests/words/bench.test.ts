@@ -70,7 +70,10 @@ describe('the cautions', () => {
 
 describe('what is found at the bench', () => {
   it.each([
-    [{ is: 'nearer than its closest focus', wanted: mm(500), closest: mm(800), unit: 'm' }, '0.5 m is nearer than this lens can focus. Put the target at 0.8 m or farther, measured from the film-plane mark.'],
+    [
+      { is: 'nearer than its closest focus', wanted: mm(500), closest: mm(800), unit: 'm' },
+      '0.5 m is nearer than this lens can focus. Put the target at 0.8 m or farther, measured from the film-plane mark.',
+    ],
     [
       { is: 'no focus so near', focalLength: mm(85), distance: mm(300), from: 'film plane' },
       'A plain 85 mm lens cannot focus at 0.3 m from the film plane. Measure the distance again, or measure the magnification on the scale of the target.',
@@ -92,9 +95,15 @@ describe('what is found at the bench', () => {
       'Tilted 4.2°, give or take 0.2°. Turn the target so that its right edge and its bottom edge go away from the camera.',
     );
     expect(bench.square.bySides(tilt, degrees(2), { verdict: 'turn', away: ['right'] })).toContain('its right edge goes away');
-    expect(bench.square.bySides(tilt, degrees(0.3), { verdict: 'cannot tell', finer: { by: 'the mirror alone' } })).toMatch(/too rough to tell 0\.3°\. No rectangle in this picture.* use the mirror\.$/);
-    expect(bench.square.bySides(tilt, degrees(8), { verdict: 'cannot tell', finer: { by: 'marks', apart: mm(844) } })).toMatch(/marks on the board at least 844 mm apart both ways, or use the mirror\.$/);
-    expect(bench.square.allowed(degrees(2), mm(180), mm(6.28))).toBe('The target must be square to 2°. Across its 180 mm, one edge may stand 6 mm nearer than the other.');
+    expect(bench.square.bySides(tilt, degrees(0.3), { verdict: 'cannot tell', finer: { by: 'the mirror alone' } })).toMatch(
+      /too rough to tell 0\.3°\. No rectangle in this picture.* use the mirror\.$/,
+    );
+    expect(bench.square.bySides(tilt, degrees(8), { verdict: 'cannot tell', finer: { by: 'marks', apart: mm(844) } })).toMatch(
+      /marks on the board at least 844 mm apart both ways, or use the mirror\.$/,
+    );
+    expect(bench.square.allowed(degrees(2), mm(180), mm(6.28))).toBe(
+      'The target must be square to 2°. Across its 180 mm, one edge may stand 6 mm nearer than the other.',
+    );
   });
 
   it('a print that came out smaller may be made anew or kept', () => {

@@ -11,7 +11,8 @@ export interface Loose {
 }
 
 /** Attributes of markup that nobody reads. */
-const SILENT = /^(class|elementtiming|type|role|scope|id|for|name|href|rel|src|d|viewBox|xmlns|fill|stroke.*|text-anchor|inputMode|method|accept|autocomplete|aria-(live|labelledby|describedby|controls|hidden|invalid|current|expanded|pressed|orientation)|data-.*|key|value|min|max|step|low|high|x|y|r|width|height|rx|transform|points|preserveAspectRatio|overflow|offset|at|by|as|lang|dir|target|pathLength|mask|clip-path|marker-.*|dominant-baseline)$/;
+const SILENT =
+  /^(class|elementtiming|type|role|scope|id|for|name|href|rel|src|d|viewBox|xmlns|fill|stroke.*|text-anchor|inputMode|method|accept|autocomplete|aria-(live|labelledby|describedby|controls|hidden|invalid|current|expanded|pressed|orientation)|data-.*|key|value|min|max|step|low|high|x|y|r|width|height|rx|transform|points|preserveAspectRatio|overflow|offset|at|by|as|lang|dir|target|pathLength|mask|clip-path|marker-.*|dominant-baseline)$/;
 
 /** Takes a selector of the style sheet's kind. */
 const SELECTS = /\.(closest|matches|querySelector(All)?)$/;
@@ -36,7 +37,8 @@ export function looseIn(program: ts.Program, files: readonly ts.SourceFile[], ro
       if (ts.isStringLiteralLike(node) && isSelector(node, file)) return;
       if (ts.isJsxText(node) && WORDY.test(node.text)) note(node, node.text);
       else if (ts.isJsxAttribute(node) && node.initializer && ts.isStringLiteral(node.initializer)) {
-        if (!SILENT.test(node.name.getText(file)) && WORDY.test(node.initializer.text) && !isChosen(node.initializer, checker)) note(node, node.initializer.text);
+        if (!SILENT.test(node.name.getText(file)) && WORDY.test(node.initializer.text) && !isChosen(node.initializer, checker))
+          note(node, node.initializer.text);
         return;
       } else if (ts.isTemplateExpression(node)) {
         const text = [node.head.text, ...node.templateSpans.map(({ literal }) => literal.text)].join('…');

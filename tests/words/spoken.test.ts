@@ -122,9 +122,7 @@ describe('exact words', () => {
 
   test('a verdict is read back before the next value', () => {
     expect(spoken({ say: 'next', noted, next })).toBe('Flicker, left. Plus six.');
-    expect(written({ say: 'next', noted, next })).toBe(
-      'Flicker, left. Set +6: halfway between +3 (steady) and +9 (dark).',
-    );
+    expect(written({ say: 'next', noted, next })).toBe('Flicker, left. Set +6: halfway between +3 (steady) and +9 (dark).');
   });
 
   test('a verdict that makes the holds disagree is read back too', () => {
@@ -159,8 +157,12 @@ describe('exact words', () => {
       'The value to enter is +18. In sharp focus one end of the band is at +12. Half the width, measured with the focus set aside, puts the centre at about +18 (+17 to +19.5 with 95%).',
     );
     const beyond = { ...carried, centre: 21.5, chosen: steps(20), service: true };
-    expect(spoken({ say: 'outcome', outcome: beyond, practice: false })).toBe('The centre lies beyond plus twenty. The pair needs service. Now focus again in live view.');
-    expect(written({ say: 'outcome', outcome: beyond, practice: false })).toContain('At +20, the nearest correction, the light is still steady, but the pair needs service.');
+    expect(spoken({ say: 'outcome', outcome: beyond, practice: false })).toBe(
+      'The centre lies beyond plus twenty. The pair needs service. Now focus again in live view.',
+    );
+    expect(written({ say: 'outcome', outcome: beyond, practice: false })).toContain(
+      'At +20, the nearest correction, the light is still steady, but the pair needs service.',
+    );
   });
 
   test('to turn the focus is asked for in one breath, with what to say then', () => {
@@ -170,9 +172,9 @@ describe('exact words', () => {
   });
 
   test('a band past the limit tells the bound', () => {
-    expect(written({ say: 'outcome', outcome: { found: 'past the limit', side: 'high', visible: steps(10), bound: 15, interval, tally }, practice: false })).toBe(
-      'One end of the band is at +10. The other lies past +20, the last correction. The centre is +15 or higher.',
-    );
+    expect(
+      written({ say: 'outcome', outcome: { found: 'past the limit', side: 'high', visible: steps(10), bound: 15, interval, tally }, practice: false }),
+    ).toBe('One end of the band is at +10. The other lies past +20, the last correction. The centre is +15 or higher.');
   });
 });
 

@@ -7,5 +7,7 @@ test.each([
   [1000, '1,000 to 1'],
   [5000, 'more than 1,000 to 1'],
 ])('%d is told as "%s"', (bayesFactor, told) => {
-  expect(words('trouble').evidence({ trouble: 'never lights', bayesFactor, alike: 8, of: 8 })).toBe(`All 8 values looked the same. Odds against any band: ${told}.`);
+  expect(words('trouble').evidence({ trouble: 'never lights', bayesFactor, alike: 8, of: 8 })).toBe(
+    `All 8 values looked the same. Odds against any band: ${told}.`,
+  );
 });

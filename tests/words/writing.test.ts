@@ -7,7 +7,13 @@ const english = writing('en-GB');
 const german = writing('de');
 
 test('a number has a true minus, its sign where that matters, and no digits that say nothing', () => {
-  expect([english.number(-3), english.number(4.25, 1), english.signed(2), english.signed(-0.5, 1), english.signed(-0)]).toEqual(['\u22123', '4.3', '+2', '\u22120.5', '0']);
+  expect([english.number(-3), english.number(4.25, 1), english.signed(2), english.signed(-0.5, 1), english.signed(-0)]).toEqual([
+    '\u22123',
+    '4.3',
+    '+2',
+    '\u22120.5',
+    '0',
+  ]);
   expect([english.signed(2.75, 1), english.signed(-0.5, 1), english.signed(0.04, 1)]).toEqual(['+2.8', '\u22120.5', '0']);
   expect(german.number(4.25, 2)).toBe('4,25');
 });
@@ -18,8 +24,17 @@ test('a chance is rounded down and never all', () => {
 
 test('lengths and times carry their unit, as fine as they matter', () => {
   expect([english.metres(millimetres(4250)), english.metres(millimetres(12_340)), english.millimetres(millimetres(85))]).toEqual(['4.25 m', '12.3 m', '85 mm']);
-  expect([english.duration(seconds(40)), english.duration(seconds(125)), english.duration(seconds(4200))]).toEqual(['40 secs', '2 mins 5 secs', '1 hr 10 mins']);
-  expect([english.duration(seconds(43)), english.duration(seconds(103)), english.duration(seconds(3600)), english.duration(seconds(5430))]).toEqual(['43 secs', '1 min 43 secs', '1 hr 0 mins', '1 hr 30 mins']);
+  expect([english.duration(seconds(40)), english.duration(seconds(125)), english.duration(seconds(4200))]).toEqual([
+    '40 secs',
+    '2 mins 5 secs',
+    '1 hr 10 mins',
+  ]);
+  expect([english.duration(seconds(43)), english.duration(seconds(103)), english.duration(seconds(3600)), english.duration(seconds(5430))]).toEqual([
+    '43 secs',
+    '1 min 43 secs',
+    '1 hr 0 mins',
+    '1 hr 30 mins',
+  ]);
 });
 
 test('a day is written in the language of the sentence, whatever the browser speaks', () => {

@@ -13,11 +13,8 @@ export interface Bytes {
 export function bytesFrom(file: Uint8Array, from: number, order: 'little' | 'big'): Bytes {
   const length = Math.max(0, file.length - from);
   const one = (at: number) => (at >= 0 && at < length ? (file[from + at] ?? null) : null);
-  const pair = (low: number | null, high: number | null, times: number) =>
-    low === null || high === null ? null : high * times + low;
-  const two = (at: number) =>
-    order === 'little' ? pair(one(at), one(at + 1), 0x100) : pair(one(at + 1), one(at), 0x100);
-  const four = (at: number) =>
-    order === 'little' ? pair(two(at), two(at + 2), 0x10000) : pair(two(at + 2), two(at), 0x10000);
+  const pair = (low: number | null, high: number | null, times: number) => (low === null || high === null ? null : high * times + low);
+  const two = (at: number) => (order === 'little' ? pair(one(at), one(at + 1), 0x100) : pair(one(at + 1), one(at), 0x100));
+  const four = (at: number) => (order === 'little' ? pair(two(at), two(at + 2), 0x10000) : pair(two(at + 2), two(at), 0x10000));
   return { length, one, two, four };
 }

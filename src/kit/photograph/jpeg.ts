@@ -19,8 +19,7 @@ export function exifInJpeg(file: Uint8Array): number | null {
     while (bytes.one(at) === 0xff && bytes.one(at + 1) === 0xff) at++;
     const marker = bytes.one(at + 1);
     const length = bytes.two(at + 2);
-    if (bytes.one(at) !== 0xff || marker === null || marker === START_OF_SCAN || length === null || length < 2)
-      return null;
+    if (bytes.one(at) !== 0xff || marker === null || marker === START_OF_SCAN || length === null || length < 2) return null;
     if (marker === APP1 && EXIF.every((byte, index) => bytes.one(at + 4 + index) === byte)) return at + 4 + EXIF.length;
     at += 2 + length;
   }

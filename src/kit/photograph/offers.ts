@@ -30,10 +30,7 @@ export function offersOf(photograph: Photograph): Offer[] {
 /**
  * The body and lens of the kit that took it: by serial; by model where only one has it and no serial says otherwise.
  */
-export function takenWith(
-  photograph: Photograph,
-  kit: Kit,
-): { readonly body: Body | null; readonly lens: Lens | null } {
+export function takenWith(photograph: Photograph, kit: Kit): { readonly body: Body | null; readonly lens: Lens | null } {
   return {
     body: theOne(kit.bodies, photograph.bodyModel, photograph.bodySerial),
     lens: theOne(kit.lenses, photograph.lensModel, photograph.lensSerial),
@@ -46,10 +43,7 @@ function theOne<Item extends { model: string | null; serial: string | null }>(
   serial: string | null,
 ): Item | null {
   const same = items.filter((item) => model !== null && item.model === model);
-  const bySerial =
-    serial === null
-      ? []
-      : items.filter((item) => item.serial === serial && (item.model === null || item.model === model));
+  const bySerial = serial === null ? [] : items.filter((item) => item.serial === serial && (item.model === null || item.model === model));
   if (bySerial.length === 1) return bySerial[0] ?? null;
   const open = same.filter((item) => serial === null || item.serial === null);
   return open.length === 1 && same.length === 1 ? (open[0] ?? null) : null;

@@ -84,10 +84,7 @@ function lengthIn(schema: typeof FocalLength, value: number | null, times: numbe
 }
 
 function rangeOf(from: number | null, to: number | null): FocalRange | null {
-  const read = v.safeParse(
-    FocalRange,
-    from === null || to === null ? null : { from: millimetres(from), to: millimetres(to) },
-  );
+  const read = v.safeParse(FocalRange, from === null || to === null ? null : { from: millimetres(from), to: millimetres(to) });
   return read.success ? read.output : null;
 }
 

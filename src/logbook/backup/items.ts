@@ -4,7 +4,6 @@ import type { KitList } from '../../kit/change.ts';
 import type { Library, ListName, RecordList } from '../library.ts';
 import { canonical } from '../canonical.ts';
 
-
 export const KIT_LISTS = ['bodies', 'lenses', 'converters', 'situations'] as const satisfies readonly KitList[];
 export const RECORD_LISTS = ['records', 'byHand', 'entries', 'notes'] as const satisfies readonly RecordList[];
 

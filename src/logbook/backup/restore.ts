@@ -3,16 +3,7 @@
 import type { Library, ListName } from '../library.ts';
 import type { SetAside } from '../readLibrary.ts';
 import { canonical } from '../canonical.ts';
-import {
-  coreOf,
-  KIT_LISTS,
-  RECORD_LISTS,
-  titleOf,
-  toldAt,
-  type AnyKitItem,
-  type RecordItem,
-  type Title,
-} from './items.ts';
+import { coreOf, KIT_LISTS, RECORD_LISTS, titleOf, toldAt, type AnyKitItem, type RecordItem, type Title } from './items.ts';
 import { merge } from './merge.ts';
 
 /** How an item of the backup compares with the one here. `newer`, `older`: the backup's, by when it was last told. */
@@ -50,8 +41,7 @@ export function planRestore(mine: Library, theirs: Library, invalid: readonly Se
 }
 
 /** The logbook after the restore. */
-export const restored = (mine: Library, theirs: Library, how: 'merge' | 'replace'): Library =>
-  how === 'replace' ? theirs : merge(mine, theirs);
+export const restored = (mine: Library, theirs: Library, how: 'merge' | 'replace'): Library => (how === 'replace' ? theirs : merge(mine, theirs));
 
 function compare(here: AnyKitItem | RecordItem | undefined, brought: AnyKitItem | RecordItem): Compared {
   if (!here) return 'new';
@@ -63,8 +53,7 @@ function compare(here: AnyKitItem | RecordItem | undefined, brought: AnyKitItem 
 
 type ListOf = { readonly list: ListName; readonly items: readonly (AnyKitItem | RecordItem)[] };
 
-const listsOf = (library: Library): ListOf[] =>
-  [...KIT_LISTS, ...RECORD_LISTS].map((list) => ({ list, items: itemsOf(library, list) }));
+const listsOf = (library: Library): ListOf[] => [...KIT_LISTS, ...RECORD_LISTS].map((list) => ({ list, items: itemsOf(library, list) }));
 
 function itemsOf(library: Library, list: ListName): readonly (AnyKitItem | RecordItem)[] {
   switch (list) {

@@ -102,6 +102,4 @@ export const COLUMNS: readonly Column[] = [
 ];
 
 /** Columns that are only read: a person's own table gives the distance in metres. */
-export const ALSO_READ: readonly Column[] = [
-  number('distance', 'distance (m)', ['distance', 'metres', 'meters', 'm'], true, 1000),
-];
+export const ALSO_READ: readonly Column[] = [number('distance', 'distance (m)', ['distance', 'metres', 'meters', 'm'], true, 1000)];

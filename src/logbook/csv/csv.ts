@@ -12,11 +12,9 @@ export interface CsvLine {
 }
 
 /** Writes lines of fields; every line ends in CRLF. */
-export const writeCsv = (lines: readonly (readonly string[])[]): string =>
-  lines.map((cells) => `${cells.map(writeCell).join(',')}\r\n`).join('');
+export const writeCsv = (lines: readonly (readonly string[])[]): string => lines.map((cells) => `${cells.map(writeCell).join(',')}\r\n`).join('');
 
-const writeCell = (cell: string): string =>
-  /[",\r\n;\t]|^\s|\s$/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell;
+const writeCell = (cell: string): string => (/[",\r\n;\t]|^\s|\s$/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell);
 
 /** Reads the fields of every line that is not empty. A quote that never closes is the only fault. */
 export function readCsv(text: string, delimiter: Delimiter = delimiterOf(text)): Answer<CsvLine[], TableFault> {

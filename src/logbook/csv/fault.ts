@@ -20,6 +20,4 @@ export interface LineFault {
 }
 
 export type TableFault =
-  | { readonly is: 'open quote'; readonly line: number }
-  | { readonly is: 'empty' }
-  | { readonly is: 'too many lines'; readonly most: number };
+  { readonly is: 'open quote'; readonly line: number } | { readonly is: 'empty' } | { readonly is: 'too many lines'; readonly most: number };

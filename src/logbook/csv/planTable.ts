@@ -97,10 +97,7 @@ function placeRow(kit: Kit, row: Row, now: Moment): Answer<Placed, RowFault> {
       situation.focalLength === focalLength &&
       situation.distance === distance,
   );
-  const situation = v.safeParse(
-    Situation,
-    known ?? { ...wanted, id: idFor(...Object.values(wanted)), changed: now, retired: null },
-  );
+  const situation = v.safeParse(Situation, known ?? { ...wanted, id: idFor(...Object.values(wanted)), changed: now, retired: null });
   if (!situation.success) return cannot(faultOf(situation.issues[0]));
   return answered({
     situation: situation.output,
@@ -131,23 +128,13 @@ function recordOf(row: Row, id: string, { situation, pairing }: Placed, now: Mom
   const chosen = value ?? (band ? Math.trunc((low + high) / 2) : null);
   const finding = band ? { known: 'band', low, high, chosen } : { known: 'value', chosen };
   const source: HandRecord['source'] = row.kind === 'by hand' || row.kind === 'from another computer' ? row.kind : 'from a table';
-  const read =
-    row.kind === 'entered'
-      ? v.safeParse(Entry, { ...about, value, record: null })
-      : v.safeParse(HandRecord, { ...about, source, finding });
+  const read = row.kind === 'entered' ? v.safeParse(Entry, { ...about, value, record: null }) : v.safeParse(HandRecord, { ...about, source, finding });
   return read.success ? answered(read.output) : cannot(faultOf(read.issues[0]));
 }
 
-function matching<Item extends { name: string; serial?: string | null }>(
-  items: readonly Item[],
-  name: string,
-  serial: string | null,
-) {
+function matching<Item extends { name: string; serial?: string | null }>(items: readonly Item[], name: string, serial: string | null) {
   const bySerial = serial === null ? undefined : items.find((item) => item.serial === serial);
-  return (
-    bySerial ??
-    items.find((item) => plain(item.name) === plain(name) && (serial === null || (item.serial ?? null) === null))
-  );
+  return bySerial ?? items.find((item) => plain(item.name) === plain(name) && (serial === null || (item.serial ?? null) === null));
 }
 
 const plain = (name: string): string => name.trim().toLowerCase().replace(/\s+/g, ' ');

@@ -35,9 +35,7 @@ export function guessMapping(headings: readonly string[]): Mapping {
   const taken = new Set<keyof Row>();
   return headings.map((heading) => {
     const wanted = plain(heading);
-    const column = [...COLUMNS, ...ALSO_READ].find(
-      ({ key, heading: own, also }) => !taken.has(key) && (plain(own) === wanted || also.includes(wanted)),
-    );
+    const column = [...COLUMNS, ...ALSO_READ].find(({ key, heading: own, also }) => !taken.has(key) && (plain(own) === wanted || also.includes(wanted)));
     if (!column) return null;
     taken.add(column.key);
     return column;
@@ -45,8 +43,7 @@ export function guessMapping(headings: readonly string[]): Mapping {
 }
 
 /** The needed columns that no heading stands for. */
-export const missingFrom = (mapping: Mapping): Column[] =>
-  COLUMNS.filter(({ key, needed }) => needed && !mapping.some((column) => column?.key === key));
+export const missingFrom = (mapping: Mapping): Column[] => COLUMNS.filter(({ key, needed }) => needed && !mapping.some((column) => column?.key === key));
 
 /** Reads every line by the mapping. A line with a fault is left out and reported; the others stand. */
 export function readRows(table: Table, mapping: Mapping): ReadRows {

@@ -41,13 +41,26 @@ export interface Advice {
 }
 
 /** Null where body or lens are not in the kit. */
-export function adviceOnEntering(pair: { readonly body: string; readonly lens: string }, kit: Kit, shelf: readonly Shelved[], weighing: Weighing): Advice | null {
+export function adviceOnEntering(
+  pair: { readonly body: string; readonly lens: string },
+  kit: Kit,
+  shelf: readonly Shelved[],
+  weighing: Weighing,
+): Advice | null {
   const body = kit.bodies.find(({ id }) => id === pair.body);
   const lens = kit.lenses.find(({ id }) => id === pair.lens);
   if (!body || !lens) return null;
   const own = shelf.filter(({ situation, retired }) => situation?.body === body.id && situation.lens === lens.id && !retired);
   const places = [null, ...kit.converters]
-    .map((converter) => placeOf(body, lens, converter, own.filter(({ situation }) => situation?.converter === (converter?.id ?? null)), weighing))
+    .map((converter) =>
+      placeOf(
+        body,
+        lens,
+        converter,
+        own.filter(({ situation }) => situation?.converter === (converter?.id ?? null)),
+        weighing,
+      ),
+    )
     .filter(({ evidence, uncounted }) => evidence.length + uncounted.length > 0);
   return { body, lens, places };
 }
@@ -66,7 +79,8 @@ function placeOf(body: Body, lens: Lens, converter: Converter | null, shelf: rea
   const one = oneValue(body.scale, bands, weighing);
   const keepsTwo = body.zoomStore === 'two' && zooms(lens) && lens.focal !== null;
   const two = keepsTwo && lens.focal ? twoValues(body.scale, lens.focal, bands, weighing) : null;
-  const missingEnd = keepsTwo && !two ? ([lens.focal?.from, lens.focal?.to].find((end) => bands.every(({ focalLength }) => focalLength !== end)) ?? null) : null;
+  const missingEnd =
+    keepsTwo && !two ? ([lens.focal?.from, lens.focal?.to].find((end) => bands.every(({ focalLength }) => focalLength !== end)) ?? null) : null;
   return { converter, evidence, uncounted, one: one && { ...one, trade: tradeOf(body.scale, bands) }, two, missingEnd };
 }
 

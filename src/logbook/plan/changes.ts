@@ -25,8 +25,7 @@ export const changeBetween = (from: Stop, to: Stop): Change => ({
   zoom: from.lens === to.lens && from.focalLength !== to.focalLength,
 });
 
-export const secondsFor = (change: Change): Seconds =>
-  seconds(PARTS.reduce((sum, part) => sum + (change[part] ? CHANGE[part] : 0), 0));
+export const secondsFor = (change: Change): Seconds => seconds(PARTS.reduce((sum, part) => sum + (change[part] ? CHANGE[part] : 0), 0));
 
 const PARTS = ['tripod', 'body', 'lens', 'converter', 'zoom'] as const;
 

@@ -35,10 +35,17 @@ function leastBySubsets(costs: Costs): Path {
     }
     ending = longer;
   }
-  return least([...ending.values()].map(({ path }) => path), costs);
+  return least(
+    [...ending.values()].map(({ path }) => path),
+    costs,
+  );
 }
 
-const leastFromEveryStart = (costs: Costs): Path => least(costs.map((_, start) => bettered(costs, nearestFirst(costs, start))), costs);
+const leastFromEveryStart = (costs: Costs): Path =>
+  least(
+    costs.map((_, start) => bettered(costs, nearestFirst(costs, start))),
+    costs,
+  );
 
 function least(paths: readonly Path[], costs: Costs): Path {
   return paths.reduce((best, path) => (lengthOf(costs, path) < lengthOf(costs, best) ? path : best));

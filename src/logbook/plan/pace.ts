@@ -20,7 +20,10 @@ const GUESS = seconds(210);
 
 /** From the records, newest first. The practice camera is quicker to dial and tells nothing of it. */
 export function paceOf(records: readonly Timed[]): SweepTime {
-  const taken = records.filter(({ practice }) => !practice).slice(0, LATEST).map(({ outcome }) => outcome.tally.seconds);
+  const taken = records
+    .filter(({ practice }) => !practice)
+    .slice(0, LATEST)
+    .map(({ outcome }) => outcome.tally.seconds);
   const sorted = taken.toSorted((a, b) => a - b);
   const middle = (sorted.length - 1) / 2;
   const [low, high] = [sorted[Math.floor(middle)], sorted[Math.ceil(middle)]];

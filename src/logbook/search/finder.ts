@@ -48,5 +48,4 @@ function closest(finder: Finder, words: readonly string[]): Shelved[] {
   return all.length > 0 || words.length === 1 ? all : closest(finder, words.slice(0, -1));
 }
 
-const found = ({ shelf, index }: Finder, words: readonly string[]): Shelved[] =>
-  find(index, words).flatMap((document) => shelf[document] ?? []);
+const found = ({ shelf, index }: Finder, words: readonly string[]): Shelved[] => find(index, words).flatMap((document) => shelf[document] ?? []);

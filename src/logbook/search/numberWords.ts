@@ -75,7 +75,7 @@ export function numberWordsIn(numbers: SaidNumbers): NumberWords {
         .split(/[\s-]+/)
         .filter((word) => word !== '');
       const written: string[] = [];
-      for (let at = 0; at < words.length; ) {
+      for (let at = 0; at < words.length;) {
         const number = letterAt(words, at) ?? numberAt(words, at);
         const whole = number ? withDecimals(words, number) : { text: words[at] ?? '', next: at + 1 };
         written.push(whole.text);

@@ -71,8 +71,7 @@ const closestFit: WordFit = (typed, letters, word) => {
 };
 
 /** A number half typed may go on; a whole one that goes on is another number, so 85 is not the beginning of 850. */
-const beginning = (typed: string, text: string): number =>
-  /^\d+$/.test(typed) && /^\d/.test(text) ? BEGINNING / 2 : BEGINNING;
+const beginning = (typed: string, text: string): number => (/^\d+$/.test(typed) && /^\d/.test(text) ? BEGINNING / 2 : BEGINNING);
 
 function answering(index: SearchIndex, typed: readonly string[], fit: WordFit): number[] {
   let score = new Float64Array(index.count).fill(1);

@@ -36,11 +36,7 @@ const keyOf = (computer: string, index: number): string => `${ownKeys(computer)}
 /** Packs the newest values first into what the other computers leave of the room; `synced`: all that sync holds now. */
 export function pack(computer: string, shelf: readonly Shelved[], synced: Readonly<Record<string, unknown>>): Packed {
   const others = Object.entries(synced).filter(([key]) => !key.startsWith(ownKeys(computer)));
-  const there = new Set(
-    others
-      .flatMap(([, list]) => (Array.isArray(list) ? list : []))
-      .map((value: unknown) => (Array.isArray(value) ? value[0] : null)),
-  );
+  const there = new Set(others.flatMap(([, list]) => (Array.isArray(list) ? list : [])).map((value: unknown) => (Array.isArray(value) ? value[0] : null)));
   const usedByOthers = others.reduce((sum, [key, list]) => sum + bytesOf(key) + bytesOf(JSON.stringify(list) ?? ''), 0);
   const values = shelf
     .flatMap((shelved) => valuesOf(shelved))
@@ -73,8 +69,7 @@ function valuesOf({ subject, entered, measured, state }: Shelved): PackedValue[]
   const place = [subject.situation, subject.body, subject.lens, subject.focalLength, subject.distance] as const;
   const packed: PackedValue[] = [];
   if (entered) packed.push([entered.id, entered.value, entered.at, 'e', ...place]);
-  if (measured && measured.chosen !== null && state !== 'entered')
-    packed.push([measured.id, measured.chosen, measured.at, 'm', ...place]);
+  if (measured && measured.chosen !== null && state !== 'entered') packed.push([measured.id, measured.chosen, measured.at, 'm', ...place]);
   return packed;
 }
 

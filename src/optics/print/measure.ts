@@ -44,10 +44,7 @@ export function measureTarget({ magnification: m, pitch, area, sensor }: TargetC
   const wanted = Math.max((WANTED_PIXELS * pitch) / m, LEAST_BAR);
   const least = Math.max((LEAST_PIXELS * pitch) / m, LEAST_BAR);
   const fitting = BAR_COUNTS.filter((count) => covered / count >= least);
-  const bars = fitting.reduce<BarCount>(
-    (best, next) => (mismatch(covered, next, wanted) < mismatch(covered, best, wanted) ? next : best),
-    31,
-  );
+  const bars = fitting.reduce<BarCount>((best, next) => (mismatch(covered, next, wanted) < mismatch(covered, best, wanted) ? next : best), 31);
   const bar = millimetres(Math.max(covered / bars, least));
   const field = millimetres(bar * bars);
   if (field > LARGEST_FIELD) return cannot({ is: 'target too large' });
@@ -61,5 +58,4 @@ export function measureTarget({ magnification: m, pitch, area, sensor }: TargetC
   });
 }
 
-const mismatch = (covered: number, count: BarCount, wanted: number): number =>
-  Math.abs(Math.log(covered / count / wanted));
+const mismatch = (covered: number, count: BarCount, wanted: number): number => Math.abs(Math.log(covered / count / wanted));

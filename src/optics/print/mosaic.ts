@@ -39,5 +39,4 @@ function blackRuns(bars: readonly boolean[], from: number, to: number): [number,
   return runs;
 }
 
-const pairs = (edges: readonly number[]): [number, number][] =>
-  edges.slice(1).map((edge, index): [number, number] => [edges[index] ?? 0, edge]);
+const pairs = (edges: readonly number[]): [number, number][] => edges.slice(1).map((edge, index): [number, number] => [edges[index] ?? 0, edge]);

@@ -61,15 +61,11 @@ export function drawRamp(depthOfField: Millimetres | 'infinite', { words, depth:
 function numberedLine(line: number, label: string, y: number, spacing: number): Shape[] {
   const size = Math.min(4, Math.max(1.6, spacing * 0.7));
   const thick = Math.min(0.5, spacing / 6);
-  if (line === 0)
-    return [rectangle(BORDER, y - thick, WIDTH - 2 * BORDER, 2 * thick), text(WIDTH - BORDER - 4, y - 1, size, label)];
+  if (line === 0) return [rectangle(BORDER, y - thick, WIDTH - 2 * BORDER, 2 * thick), text(WIDTH - BORDER - 4, y - 1, size, label)];
   const onLeft = line % 2 === 0;
   const half = WIDTH / 2 - BORDER - 14;
   const start = onLeft ? BORDER + 14 : WIDTH / 2;
-  return [
-    rectangle(start, y - thick / 2, half, thick),
-    text(onLeft ? BORDER + 7 : WIDTH - BORDER - 7, y + size * 0.35, size, label, 'middle'),
-  ];
+  return [rectangle(start, y - thick / 2, half, thick), text(onLeft ? BORDER + 7 : WIDTH - BORDER - 7, y + size * 0.35, size, label, 'middle')];
 }
 
 /** One, two or five times a power of ten, at least a tenth. */

@@ -71,12 +71,8 @@ export function sheets(drawing: Drawing, name: PaperName, labels: SheetLabels): 
       const on = { x: (paper.width - across.size) / 2, y: (paper.height - down.size) / 2 };
       const xs = joins(across, column).map((at) => on.x + at);
       const ys = joins(down, row).map((at) => on.y + at);
-      const marks = [
-        ...joinMarks(xs, ys, on, across.size, down.size),
-        text(paper.width / 2, paper.height - 5, 2.6, labels.foot(at), 'middle'),
-      ];
-      const content =
-        windowToSvg(drawing, on, { x: left, y: top }, across.size, down.size) + marks.map(shapeToSvg).join('');
+      const marks = [...joinMarks(xs, ys, on, across.size, down.size), text(paper.width / 2, paper.height - 5, 2.6, labels.foot(at), 'middle')];
+      const content = windowToSvg(drawing, on, { x: left, y: top }, across.size, down.size) + marks.map(shapeToSvg).join('');
       const svg = pageToSvg(paper.width, paper.height, labels.title(at), content);
       return { ...at, left, top, width: across.size, height: down.size, svg };
     }),
@@ -90,13 +86,7 @@ function joins({ starts, size }: { starts: readonly number[]; size: number }, in
 }
 
 /** Strokes in the margin at both ends of each join, and a cross on it near each end, black on white. */
-function joinMarks(
-  xs: readonly number[],
-  ys: readonly number[],
-  on: { readonly x: number; readonly y: number },
-  width: number,
-  height: number,
-): Shape[] {
+function joinMarks(xs: readonly number[], ys: readonly number[], on: { readonly x: number; readonly y: number }, width: number, height: number): Shape[] {
   const stroke = 2.5;
   const thin = 0.2;
   const upright = xs.flatMap((x) => [

@@ -21,10 +21,7 @@ export function shapeToSvg(shape: Shape): string {
   switch (shape.kind) {
     case 'rectangle': {
       const { at, width, height, ink } = shape;
-      return (
-        `<rect x="${length(at.x)}" y="${length(at.y)}" width="${length(width)}" height="${length(height)}" ` +
-        `fill="${INK[ink]}"/>`
-      );
+      return `<rect x="${length(at.x)}" y="${length(at.y)}" width="${length(width)}" height="${length(height)}" fill="${INK[ink]}"/>`;
     }
     case 'polygon':
       return `<polygon points="${shape.corners.map(point).join(' ')}" fill="${INK[shape.ink]}"/>`;

@@ -111,9 +111,7 @@ function leaningSquares(left: number, top: number, { field, square, gap }: Targe
 function scaleBar(x: number, y: number, length: number, label: string): Shape[] {
   const start = x - length / 2;
   const thick = 0.3;
-  const strokes = Array.from({ length: length / 10 - 1 }, (_, index) =>
-    rectangle(start + 10 * (index + 1) - thick / 2, y + 1.5, thick, 2),
-  );
+  const strokes = Array.from({ length: length / 10 - 1 }, (_, index) => rectangle(start + 10 * (index + 1) - thick / 2, y + 1.5, thick, 2));
   return [
     rectangle(start, y, thick, 5),
     rectangle(start + length - thick, y, thick, 5),

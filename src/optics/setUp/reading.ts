@@ -10,10 +10,8 @@ import { Degrees, Ev, FNumber } from '../quantity.ts';
 import { FrontShare } from '../placement.ts';
 import { STEP_IDS, type StepId } from './stepIds.ts';
 
-const length = (otherwise: PlainFault) =>
-  v.pipe(v.number(otherwise), v.minValue(0, otherwise), v.maxValue(100_000, otherwise), v.brand('Millimetres'));
-const above = (otherwise: PlainFault) =>
-  v.pipe(v.number(otherwise), v.minValue(Number.MIN_VALUE, otherwise), v.maxValue(100_000, otherwise));
+const length = (otherwise: PlainFault) => v.pipe(v.number(otherwise), v.minValue(0, otherwise), v.maxValue(100_000, otherwise), v.brand('Millimetres'));
+const above = (otherwise: PlainFault) => v.pipe(v.number(otherwise), v.minValue(Number.MIN_VALUE, otherwise), v.maxValue(100_000, otherwise));
 
 const NO_SIDES = plain('no sides');
 const NO_TEMPERATURE = plain('no temperature');

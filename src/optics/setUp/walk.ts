@@ -29,10 +29,7 @@ export interface WalkState {
 }
 
 export type WalkEvent =
-  | { readonly walked: 'next' }
-  | { readonly walked: 'back' }
-  | { readonly walked: 'repeat' }
-  | { readonly walked: 'read'; readonly reading: BenchReading };
+  { readonly walked: 'next' } | { readonly walked: 'back' } | { readonly walked: 'repeat' } | { readonly walked: 'read'; readonly reading: BenchReading };
 
 /** `bench`: what was set up and read already. */
 export const beginWalk = (given: SetUpCase, bench: BenchRecord = EMPTY_BENCH): WalkState => ({ steps: setUpWalk(given), at: 0, bench });

@@ -61,7 +61,11 @@ function isInKit(parts: Unnamed, kit: Kit): boolean {
   const distance = distanceOf(parts, kit);
   return kit.situations.some(
     (one) =>
-      one.body === parts.body?.id && one.lens === parts.lens?.id && one.converter === (parts.converter?.id ?? null) && one.focalLength === parts.focalLength && one.distance === distance,
+      one.body === parts.body?.id &&
+      one.lens === parts.lens?.id &&
+      one.converter === (parts.converter?.id ?? null) &&
+      one.focalLength === parts.focalLength &&
+      one.distance === distance,
   );
 }
 

@@ -66,5 +66,4 @@ function Depth({ reckoned: { bench, rig, unit, distance, converter } }: { readon
 }
 
 /** The usual sizes, and the one of the kit's body where it is none of them. */
-const sensorsBeside = (chosen: string) =>
-  SENSORS.some((one) => writeSensor(one) === chosen) ? SENSORS : [...SENSORS, readSensor(chosen)];
+const sensorsBeside = (chosen: string) => (SENSORS.some((one) => writeSensor(one) === chosen) ? SENSORS : [...SENSORS, readSensor(chosen)]);

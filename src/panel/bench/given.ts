@@ -10,7 +10,13 @@ import type { KitTraits, Picks } from './untyped.ts';
 
 export const lampsOf = ({ lighting, mains }: Picks): Pick<SetUpCase, 'lighting' | 'mains'> => ({ lighting, mains: mains === '60' ? 60 : 50 });
 
-export function caseOf(picks: Picks, traits: KitTraits, { unit, distance, reach, focalLength, converter }: Reckoned, { aperture }: Rig, start: Steps): SetUpCase {
+export function caseOf(
+  picks: Picks,
+  traits: KitTraits,
+  { unit, distance, reach, focalLength, converter }: Reckoned,
+  { aperture }: Rig,
+  start: Steps,
+): SetUpCase {
   return {
     practice: false,
     version: picks.version,

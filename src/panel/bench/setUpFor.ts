@@ -8,7 +8,8 @@ export function setUpFor({ body, lens, focalLength, distance }: Unnamed, bench: 
   const { noted } = bench.peek();
   if (!noted) return {};
   const { subject } = noted;
-  const same = subject.focalLength === focalLength && subject.distance === distance && subject.body === (body?.name ?? '') && subject.lens === (lens?.name ?? '');
+  const same =
+    subject.focalLength === focalLength && subject.distance === distance && subject.body === (body?.name ?? '') && subject.lens === (lens?.name ?? '');
   return same ? { bench: noted.bench } : {};
 }
 

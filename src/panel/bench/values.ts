@@ -56,11 +56,16 @@ const length = (least: number, most: number, otherwise: PlainFault) =>
 const Area = length(0.2, 30, plain('no area'));
 const Reach = length(1, 1000, plain('no reach'));
 
-const fitting = <Value>(schema: v.GenericSchema<unknown, Value>): Reader<Value> => (text) => fits(schema, readNumber(text));
-const readAs = (read: (text: string) => number | null, otherwise: BenchFault): Reader<number> => (text) => {
-  const value = read(text);
-  return value === null ? cannot(otherwise) : answered(value);
-};
+const fitting =
+  <Value>(schema: v.GenericSchema<unknown, Value>): Reader<Value> =>
+  (text) =>
+    fits(schema, readNumber(text));
+const readAs =
+  (read: (text: string) => number | null, otherwise: BenchFault): Reader<number> =>
+  (text) => {
+    const value = read(text);
+    return value === null ? cannot(otherwise) : answered(value);
+  };
 const number = (otherwise: PlainFault): Reader<number> => readAs(readNumber, { is: otherwise });
 const count = (otherwise: PlainFault): Reader<number> => readAs(readCount, { is: otherwise });
 

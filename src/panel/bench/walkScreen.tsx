@@ -24,7 +24,9 @@ export function WalkScreen() {
   const standing = useBench();
   return (
     <>
-      <Heading onBack={() => way.back()} beside={<VoiceMark />}>{words('setUp').title}</Heading>
+      <Heading onBack={() => way.back()} beside={<VoiceMark />}>
+        {words('setUp').title}
+      </Heading>
       {'missing' in standing ? <output>{words('bench').missing[standing.missing]}</output> : <Walk standing={standing} />}
     </>
   );

@@ -9,7 +9,16 @@ import type { BenchSubject } from './subject.ts';
 import { noteIn, type BenchStore } from './typed.ts';
 
 const READ: readonly Exclude<ReadingKind, 'live view'>[] = [
-  'distance', 'print', 'magnification', 'light', 'mirror', 'spot', 'sides', 'placement', 'old value', 'temperature',
+  'distance',
+  'print',
+  'magnification',
+  'light',
+  'mirror',
+  'spot',
+  'sides',
+  'placement',
+  'old value',
+  'temperature',
 ];
 
 /** What is known of the rig by now: what was noted for it before, and every reading that is entered and fits. */

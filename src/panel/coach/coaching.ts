@@ -8,8 +8,7 @@ const HOLDS_COACHED = 2;
 type Kept = readonly { readonly practice: boolean }[];
 
 /** Has this person yet to learn it? Whoever has a sweep of a real camera in the logbook has not. */
-export const isNew = ({ coached }: Pick<Settings, 'coached'>, records: Kept): boolean =>
-  coached < HOLDS_COACHED && !records.some(({ practice }) => !practice);
+export const isNew = ({ coached }: Pick<Settings, 'coached'>, records: Kept): boolean => coached < HOLDS_COACHED && !records.some(({ practice }) => !practice);
 
 /** What the sweep screen shows of it now. */
 export type Coached =

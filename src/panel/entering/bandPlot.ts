@@ -50,11 +50,21 @@ export function bandPlotOf({ evidence, one, two }: MemoryPlace, width: number): 
   return {
     height: HEIGHT,
     along,
-    levels: Array.from({ length: Math.floor((high - first) / every) + 1 }, (_, at) => first + at * every).map((value) => ({ y: y(value), text: writeSteps(value) })),
+    levels: Array.from({ length: Math.floor((high - first) / every) + 1 }, (_, at) => first + at * every).map((value) => ({
+      y: y(value),
+      text: writeSteps(value),
+    })),
     bands: bands.map((band) => {
       const beside = bands.filter((other) => placeOf(other) === placeOf(band));
       const shift = (beside.indexOf(band) - (beside.length - 1) / 2) * BESIDE;
-      return { id: band.id, x: x(placeOf(band)) + shift, top: y(band.high + 0.5), bottom: y(band.low - 0.5), centre: y(band.centre), inside: fits.get(band.id) ?? false };
+      return {
+        id: band.id,
+        x: x(placeOf(band)) + shift,
+        top: y(band.high + 0.5),
+        bottom: y(band.low - 0.5),
+        centre: y(band.centre),
+        inside: fits.get(band.id) ?? false,
+      };
     }),
     marks: [...new Set(places)].map((at) => ({ x: x(at), text: words('entering').chart.mark[along](at) })),
     line: two ? `M${x(Math.min(...places))} ${y(two.wide.value)}${curve(two, places, x, y, 'linear')}` : `M${LEFT} ${y(one.value)}H${width}`,
@@ -64,7 +74,10 @@ export function bandPlotOf({ evidence, one, two }: MemoryPlace, width: number): 
 
 const fitsOf = ({ one, two }: Pick<MemoryPlace, 'one' | 'two'>): [string, boolean][] =>
   two
-    ? [...[...two.wide.fits, ...two.tele.fits].map(({ band, inside }): [string, boolean] => [band.id, inside]), ...two.middles.map(({ band, linear, logarithmic }): [string, boolean] => [band.id, linear.inside && logarithmic.inside])]
+    ? [
+        ...[...two.wide.fits, ...two.tele.fits].map(({ band, inside }): [string, boolean] => [band.id, inside]),
+        ...two.middles.map(({ band, linear, logarithmic }): [string, boolean] => [band.id, linear.inside && logarithmic.inside]),
+      ]
     : (one?.fits ?? []).map(({ band, inside }) => [band.id, inside]);
 
 /** By the logarithm, so that the two ends of a zoom and near and far stand well apart. */
@@ -73,7 +86,13 @@ function scaleOf(from: number, to: number, width: number): (at: number) => numbe
   return (at) => (from === to ? (left + right) / 2 : left + (Math.log(at / from) / Math.log(to / from)) * (right - left));
 }
 
-function curve(two: NonNullable<MemoryPlace['two']>, places: readonly number[], x: (at: number) => number, y: (value: number) => number, law: 'linear' | 'logarithmic'): string {
+function curve(
+  two: NonNullable<MemoryPlace['two']>,
+  places: readonly number[],
+  x: (at: number) => number,
+  y: (value: number) => number,
+  law: 'linear' | 'logarithmic',
+): string {
   const [from, to] = [Math.min(...places), Math.max(...places)];
   const ends = [
     { focalLength: from, value: two.wide.value },

@@ -22,9 +22,7 @@ export function PlaceView({ place, lens }: Props) {
       {place.converter && <p class="muted small">{say.converter(fNumberOf(lens, place.converter.factor)).join(' ')}</p>}
       {one && <Values place={place} />}
       {!one && <p>{say.unknown}</p>}
-      {missingEnd !== null && (
-        <p class="notice small">{say.missingEnd(missingEnd)}</p>
-      )}
+      {missingEnd !== null && <p class="notice small">{say.missingEnd(missingEnd)}</p>}
       <BandChart place={place} />
       {evidence.length > 0 && (
         <table>
@@ -44,9 +42,7 @@ export function PlaceView({ place, lens }: Props) {
         </p>
       ))}
       {!two && one && one.trade.length > 1 && <Trade options={one.trade} />}
-      {uncounted.length > 0 && (
-        <p class="muted small">{say.uncounted(uncounted)}</p>
-      )}
+      {uncounted.length > 0 && <p class="muted small">{say.uncounted(uncounted)}</p>}
     </>
   );
 }

@@ -39,7 +39,6 @@ const ARROW: Partial<Record<string, string>> = { arrowleft: '\u2190', arrowright
 export const capOf = (word: Word): string => (KEY[word] === ' ' ? words('sweep').space : (ARROW[KEY[word]] ?? KEY[word].toUpperCase()));
 
 /** The word a key stands for among those understood now, or null. */
-export const wordOfKey = (key: string, understood: readonly Word[]): Word | null =>
-  understood.find((word) => KEY[word] === key.toLowerCase()) ?? null;
+export const wordOfKey = (key: string, understood: readonly Word[]): Word | null => understood.find((word) => KEY[word] === key.toLowerCase()) ?? null;
 
 export const isSwitchKey = (key: string): boolean => SWITCH_KEYS.some((one) => one === key);

@@ -15,7 +15,11 @@ const BACK_SHOWN = 3000;
 type Told = Pick<Session, 'sweep' | 'role' | 'ear' | 'sayShown' | 'clock'>;
 
 /** `beside`: keys are waited for by something that stands in place of the sweep. Ends with the returned function. */
-export function watchKeys(keyboard: KeyboardFocus, { sweep, role, ear, sayShown, clock }: Told, beside: boolean): { readonly go: ReadonlySignal<KeysGo>; end(): void } {
+export function watchKeys(
+  keyboard: KeyboardFocus,
+  { sweep, role, ear, sayShown, clock }: Told,
+  beside: boolean,
+): { readonly go: ReadonlySignal<KeysGo>; end(): void } {
   const here = signal(keyboard.isHere());
   const go = signal<KeysGo>('here');
   const phase = computed(() => sweep.value?.phase.name);

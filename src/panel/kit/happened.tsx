@@ -25,7 +25,12 @@ export function Happened({ of }: { readonly of: string }) {
           setSaid(noted.ok ? say.saved : noted.sentence);
         }}
       >
-        <Choose label={say.what} options={WHAT.map((value) => ({ value, label: say.is[value] }))} chosen={what} onChoose={(chosen) => setWhat(chosen === 'service' ? 'service' : 'firmware')} />
+        <Choose
+          label={say.what}
+          options={WHAT.map((value) => ({ value, label: say.is[value] }))}
+          chosen={what}
+          onChoose={(chosen) => setWhat(chosen === 'service' ? 'service' : 'firmware')}
+        />
         <Field label={say.note} text={note} onTyped={setNote} />
         <button type="submit">{say.save}</button>
         <output class="small">{said}</output>

@@ -38,9 +38,7 @@ export function HandForm({ subject, scale, open = false }: Props) {
     const circumstances = circumstancesTold(told, session.clock());
     if (!circumstances.ok) return setSaid({ fault: circumstances.sentence, done: '' });
     const typed =
-      known === 'band'
-        ? ({ known, one: typedNumber(one), other: typedNumber(other), chosen } as const)
-        : ({ known, chosen: typedNumber(value) } as const);
+      known === 'band' ? ({ known, one: typedNumber(one), other: typedNumber(other), chosen } as const) : ({ known, chosen: typedNumber(value) } as const);
     const { at, conditions } = circumstances;
     const written = session.writeByHand({ subject, scale, at, conditions, typed });
     setSaid(written.ok ? { fault: '', done: say.saved } : { fault: written.sentence, done: '' });

@@ -50,6 +50,8 @@ export function plotOf({ measured, entries }: History, width: number): Plot | nu
       { x: width - EDGE, at: last as Moment, anchor: 'end' },
     ],
     entered,
-    inForce: entered.map((point, index) => (index === 0 ? `M${point.x} ${point.y}` : `H${point.x}V${point.y}`)).join('') + (entered.length > 0 ? `H${width - EDGE}` : ''),
+    inForce:
+      entered.map((point, index) => (index === 0 ? `M${point.x} ${point.y}` : `H${point.x}V${point.y}`)).join('') +
+      (entered.length > 0 ? `H${width - EDGE}` : ''),
   };
 }

@@ -22,10 +22,7 @@ export function LogbookScreen() {
   const [filter, setFilter] = useState(ALL);
   const shelf = useShelf(temperatureTyped(filter.temperature));
   const kit = session.kit.value;
-  const finder = useMemo(
-    () => finderOf(ENGLISH_WRITTEN, kit, narrow(shelf, filter.body || null, filter.show)),
-    [kit, shelf, filter],
-  );
+  const finder = useMemo(() => finderOf(ENGLISH_WRITTEN, kit, narrow(shelf, filter.body || null, filter.show)), [kit, shelf, filter]);
   const found = useMemo(() => lookUp(finder, query), [finder, query]);
   const records = session.records.value;
   const practised = useMemo(() => records.filter(({ practice }) => practice), [records]);

@@ -16,7 +16,11 @@ export function Shelf({ shelf }: { readonly shelf: readonly Shelved[] }) {
     <>
       <ul class="plain entries">
         {shelf.slice(0, drawn).map((shelved) => {
-          const { subject, value, due: [reason] } = shelved;
+          const {
+            subject,
+            value,
+            due: [reason],
+          } = shelved;
           return (
             <li key={subject.situation}>
               <button type="button" onClick={() => way.go({ at: 'situation', id: subject.situation })}>

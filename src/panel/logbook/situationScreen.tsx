@@ -65,12 +65,7 @@ function Page({ shelved, byHand }: { readonly shelved: Shelved; readonly byHand:
       <HistoryLines history={history} />
       {body && (
         <>
-          <EnterForm
-            key={measured?.id}
-            about={[{ subject, record: measured?.id ?? null }]}
-            scale={body.scale}
-            suggested={measured?.chosen ?? value}
-          />
+          <EnterForm key={measured?.id} about={[{ subject, record: measured?.id ?? null }]} scale={body.scale} suggested={measured?.chosen ?? value} />
           {!byHand && <HandForm subject={subject} scale={body.scale} />}
         </>
       )}

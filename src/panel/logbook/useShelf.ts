@@ -18,8 +18,5 @@ export function useShelf(temperature: Temperature | null = null): Shelved[] {
   const session = useSession();
   const library = useLibrary();
   const { days } = session.settings.value.logbook;
-  return useMemo(
-    () => shelfOf(library, { at: session.clock(), temperature }, { ...USUAL_LIMITS, days }),
-    [library, session, days, temperature],
-  );
+  return useMemo(() => shelfOf(library, { at: session.clock(), temperature }, { ...USUAL_LIMITS, days }), [library, session, days, temperature]);
 }

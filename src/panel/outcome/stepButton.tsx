@@ -12,7 +12,14 @@ interface Props {
 export function StepButton({ word, label, chief = false }: Props) {
   const session = useSession();
   return (
-    <button type="button" class={chief ? 'chief' : ''} aria-label={label} aria-keyshortcuts={capOf(word)} data-key={capOf(word)} onClick={() => session.input(inputOf(word, 'pointer'))}>
+    <button
+      type="button"
+      class={chief ? 'chief' : ''}
+      aria-label={label}
+      aria-keyshortcuts={capOf(word)}
+      data-key={capOf(word)}
+      onClick={() => session.input(inputOf(word, 'pointer'))}
+    >
       {label}
     </button>
   );

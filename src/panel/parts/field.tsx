@@ -28,8 +28,16 @@ export function Field({ label, text, fault, faultAt, hint, numeric = false, onTy
         aria-describedby={notes || undefined}
         onInput={(event) => onTyped(event.currentTarget.value)}
       />
-      {hint && <span id={`${id}-hint`} class="muted small">{hint}</span>}
-      {fault && !faultAt && <span id={`${id}-fault`} class="fault small">{fault}</span>}
+      {hint && (
+        <span id={`${id}-hint`} class="muted small">
+          {hint}
+        </span>
+      )}
+      {fault && !faultAt && (
+        <span id={`${id}-fault`} class="fault small">
+          {fault}
+        </span>
+      )}
     </div>
   );
 }

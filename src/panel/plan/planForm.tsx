@@ -25,7 +25,12 @@ export function PlanForm({ onPlanned }: { readonly onPlanned: () => void }) {
       <fieldset>
         <legend>{legend}</legend>
         {items.map(({ id, name }) => (
-          <Tick key={id} label={name} on={chosen.has(id)} onChange={(on) => setChosen(new Set(on ? [...chosen, id] : [...chosen].filter((one) => one !== id)))} />
+          <Tick
+            key={id}
+            label={name}
+            on={chosen.has(id)}
+            onChange={(on) => setChosen(new Set(on ? [...chosen, id] : [...chosen].filter((one) => one !== id)))}
+          />
         ))}
       </fieldset>
     );

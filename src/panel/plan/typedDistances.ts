@@ -4,7 +4,11 @@ import { typedDistance } from '../words/typedLength.ts';
 
 /** Each distance once; null where one of them is none. */
 export function typedDistances(text: string): readonly Millimetres[] | null {
-  const distances = text.split(/;|,\s+/).map((part) => part.trim()).filter((part) => part !== '').flatMap(oneOrMore);
+  const distances = text
+    .split(/;|,\s+/)
+    .map((part) => part.trim())
+    .filter((part) => part !== '')
+    .flatMap(oneOrMore);
   return distances.every(Number.isFinite) ? [...new Set(distances)] : null;
 }
 

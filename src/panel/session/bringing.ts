@@ -30,9 +30,7 @@ export async function bring({ store, snapshots, now, keeper, library }: World, b
   const changes = { ...changesBetween(mine, after), ...(how === 'replace' ? { [KEY.replaced]: now() } : {}) };
   await keeper.keep(changes);
   library.take({ ...contents, ...after });
-  return Object.keys(changes).some((key) => keeper.waitsFor(key))
-    ? failed(words('session').stored.notOnDisk)
-    : DONE;
+  return Object.keys(changes).some((key) => keeper.waitsFor(key)) ? failed(words('session').stored.notOnDisk) : DONE;
 }
 
 /** Puts the logbook back as it was in a copy. */

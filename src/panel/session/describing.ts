@@ -77,7 +77,8 @@ export function createDescribing(library: LibraryStore, forms: KitForms, live: R
   }
 
   return {
-    noteBench: (bench) => live.rework((journal, state) => (journal.some(({ did }) => did === 'began') ? null : replanned(journal, state, { ...state.plan, bench }))),
+    noteBench: (bench) =>
+      live.rework((journal, state) => (journal.some(({ did }) => did === 'began') ? null : replanned(journal, state, { ...state.plan, bench }))),
     opening,
     situationFor(about) {
       const told = opening(about);
@@ -138,7 +139,8 @@ export function createDescribing(library: LibraryStore, forms: KitForms, live: R
 
   /** What was marked as entered of this sweep goes with its name. */
   function moveMarks(sweep: string, to: Subject): void {
-    for (const entry of library.entries.peek()) if (entry.record === sweep && entry.subject.situation !== to.situation) void library.addEntry({ ...entry, subject: to });
+    for (const entry of library.entries.peek())
+      if (entry.record === sweep && entry.subject.situation !== to.situation) void library.addEntry({ ...entry, subject: to });
   }
 
   /** Everything that was kept of one situation is of another from now on; the stand-ins behind it are put away. */
@@ -154,7 +156,10 @@ export function createDescribing(library: LibraryStore, forms: KitForms, live: R
       return;
     }
     forms.retireKit('situations', from, true);
-    for (const [list, id] of [['lenses', left.lens], ['bodies', left.body]] as const) {
+    for (const [list, id] of [
+      ['lenses', left.lens],
+      ['bodies', left.body],
+    ] as const) {
       const unused = kit().situations.every((one) => one.retired !== null || (one.lens !== id && one.body !== id));
       if (unused && kit()[list].some((one) => one.id === id && one.standIn)) forms.retireKit(list, id, true);
     }
@@ -177,7 +182,11 @@ export function createDescribing(library: LibraryStore, forms: KitForms, live: R
   }
 
   function lastEntered(situation: string): number | undefined {
-    return library.entries.peek().filter(({ subject }) => subject.situation === situation).toSorted((a, b) => a.at - b.at).at(-1)?.value;
+    return library.entries
+      .peek()
+      .filter(({ subject }) => subject.situation === situation)
+      .toSorted((a, b) => a.at - b.at)
+      .at(-1)?.value;
   }
 }
 

@@ -32,7 +32,5 @@ export async function eraseHeard({ store, snapshots, keeper, library, live }: Wo
     const kept = copy.ok && cleared && cleared !== copy.value ? await copies.keep(cleared) : copy;
     if (!kept.ok) return failed(say.copyLeft);
   }
-  return changed.some(([key]) => keeper.waitsFor(key)) || keeper.waitsFor(KEY.live)
-    ? failed(say.notOnDisk)
-    : DONE;
+  return changed.some(([key]) => keeper.waitsFor(key)) || keeper.waitsFor(KEY.live) ? failed(say.notOnDisk) : DONE;
 }

@@ -26,10 +26,7 @@ export interface Live extends Pick<Runner, 'sweep' | 'carrier' | 'dispatch' | 't
 /** After taking over, the writes that the other panel had on their way have arrived. */
 const SETTLED = 300;
 
-export function createLive(
-  world: RunnerWorld & Pick<Ports, 'ownership'>,
-  logbook: Logbook & { journal(): Promise<Journal | null> },
-): Live {
+export function createLive(world: RunnerWorld & Pick<Ports, 'ownership'>, logbook: Logbook & { journal(): Promise<Journal | null> }): Live {
   const { ownership } = world;
   const role = signal<Role>('asking');
   const runner = createRunner(world, logbook);

@@ -53,7 +53,11 @@ export function planFor(wanted: Beginning, known: Known, newSeed: () => number, 
   const body = kit.bodies.find(({ id }) => id === situation?.body);
   const lens = kit.lenses.find(({ id }) => id === situation?.lens);
   if (!situation || !body || !lens) return failed(words('session').unplanned['kit gone']);
-  const entered = known.entries.peek().filter(({ subject }) => subject.situation === situation.id).toSorted(byTime).at(-1)?.value;
+  const entered = known.entries
+    .peek()
+    .filter(({ subject }) => subject.situation === situation.id)
+    .toSorted(byTime)
+    .at(-1)?.value;
   const start = beginning.start ?? startFor(body.scale, entered);
   if (!isOnScale(body.scale, start)) return failed(words('session').unplanned['value off the scale']);
   return got({
@@ -82,7 +86,10 @@ function transferFrom(id: string, { records }: Pick<Known, 'records'>): Result<P
 /** What was told goes into the kit before the plan is made; `unnamed` where something of it is still open. */
 type Settled =
   | Exclude<Beginning, { with: 'told' }>
-  | ({ readonly with: 'unnamed'; readonly subject: Unnamed; readonly onBody: Pick<Plan, 'scale' | 'arrows'> } & Pick<Extract<Beginning, { with: 'told' }>, 'bench'>);
+  | ({ readonly with: 'unnamed'; readonly subject: Unnamed; readonly onBody: Pick<Plan, 'scale' | 'arrows'> } & Pick<
+      Extract<Beginning, { with: 'told' }>,
+      'bench'
+    >);
 
 function settled(beginning: Beginning, desk: Pick<Describing, 'opening'> | null): Settled | Failed {
   if (beginning.with !== 'told') return beginning;

@@ -52,11 +52,12 @@ export interface Logbook {
   withdraw(id: string): Promise<void>;
 }
 
-export type RunnerWorld = CarrierWorld & Pick<Ports, 'wakeLock' | 'newId'> & {
-  readonly keeper: Keeper;
-  /** Comes with what is stored: asked for only where a sweep begins, is shown or moves. */
-  readonly engine: () => Engine;
-};
+export type RunnerWorld = CarrierWorld &
+  Pick<Ports, 'wakeLock' | 'newId'> & {
+    readonly keeper: Keeper;
+    /** Comes with what is stored: asked for only where a sweep begins, is shown or moves. */
+    readonly engine: () => Engine;
+  };
 
 export function createRunner(world: RunnerWorld, logbook: Logbook): Runner {
   const { keeper, now, engine } = world;

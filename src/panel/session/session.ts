@@ -109,7 +109,6 @@ export interface SettingsPatch {
 /** Everything of the logbook in place of what is here, or joined with it; both after a copy of what was here. */
 export type Bringing = 'merge' | 'replace';
 
-
 /** What a sweep is to be about. */
 export type Beginning =
   /**

@@ -19,7 +19,13 @@ export interface StoodIn {
 export function withStandIns(parts: Unnamed, { scale, arrows }: Pick<Plan, 'scale' | 'arrows'>, opened: Moment, desk: KitDesk): StoodIn {
   const { bodies } = desk.kit();
   const { standIn } = words('session');
-  const body = parts.body ?? keep(bodies.find((one) => one.standIn && one.retired === null)?.id ?? desk.putKit('bodies', { ...newBody('', standIn.body, opened), scale, arrows, standIn: true }, null), standIn.body);
+  const body =
+    parts.body ??
+    keep(
+      bodies.find((one) => one.standIn && one.retired === null)?.id ??
+        desk.putKit('bodies', { ...newBody('', standIn.body, opened), scale, arrows, standIn: true }, null),
+      standIn.body,
+    );
   const name = standIn.lens(opened);
   const lens = parts.lens ?? keep(desk.putKit('lenses', { ...newLens('', name, opened), standIn: true }, null), name);
   return { parts: { ...parts, body, lens, focalLength: parts.focalLength ?? USUAL_LENGTH }, lengthToo: parts.focalLength === null };

@@ -15,7 +15,11 @@ export interface SoundHeard {
 const APART = 700;
 const TRIED = steps(6);
 
-export async function trySound({ tones, speech, route: openRoute }: Pick<Ports, 'tones' | 'speech' | 'route'>, settings: Settings, deafen: () => () => void): Promise<SoundHeard> {
+export async function trySound(
+  { tones, speech, route: openRoute }: Pick<Ports, 'tones' | 'speech' | 'route'>,
+  settings: Settings,
+  deafen: () => () => void,
+): Promise<SoundHeard> {
   const { sound, voice, loudness } = settings;
   const hearAgain = deafen();
   try {

@@ -21,7 +21,9 @@ export function watchSync(world: SyncWorld): void {
   }
 
   async function end(was: string, ended: typeof stop): Promise<void> {
-    await (await ended)?.();
+    await (
+      await ended
+    )?.();
     await (await part())?.takeBack(world, was);
   }
 

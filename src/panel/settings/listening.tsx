@@ -28,9 +28,7 @@ export function Listening() {
           onChoose={(chosen) => session.changeSettings({ voice: { open: chosen } })}
         />
       )}
-      {listen === 'own' && (
-        <Tick {...say.learn} on={learn} onChange={(on) => session.changeSettings({ voice: { learn: on } })} />
-      )}
+      {listen === 'own' && <Tick {...say.learn} on={learn} onChange={(on) => session.changeSettings({ voice: { learn: on } })} />}
       <button type="button" class="link" onClick={() => session.openPage('hearing.html')}>
         {say.check}
       </button>

@@ -104,7 +104,12 @@ export function Begin({ next = false }: { readonly next?: boolean }) {
               {say.startWith(meant.subject.lens)}
             </button>
           )}
-          <button type="button" id={meant ? undefined : button} class={meant ? '' : 'chief start'} onClick={() => void (refusedRef.current ? refuse(say.unfit) : begin(preview()))}>
+          <button
+            type="button"
+            id={meant ? undefined : button}
+            class={meant ? '' : 'chief start'}
+            onClick={() => void (refusedRef.current ? refuse(say.unfit) : begin(preview()))}
+          >
             {say.startNew(query.trim())}
           </button>
         </>

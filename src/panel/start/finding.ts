@@ -14,7 +14,11 @@ type Known = Pick<Contents, 'kit' | 'records' | 'byHand' | 'entries'>;
 export function finderIn(known: Known, at: Moment): Finder {
   const library = libraryOf({ ...known, notes: [] });
   const shelf = shelfOf(library, { at, temperature: null }, USUAL_LIMITS);
-  return finderOf(ENGLISH_WRITTEN, library.kit, shelf.filter(({ situation, retired }) => situation !== null && !retired));
+  return finderOf(
+    ENGLISH_WRITTEN,
+    library.kit,
+    shelf.filter(({ situation, retired }) => situation !== null && !retired),
+  );
 }
 
 export function lookUp(finder: Finder, query: string): readonly Shelved[] {

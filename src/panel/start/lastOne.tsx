@@ -20,7 +20,11 @@ export function LastOne({ situation, standing, picked }: Props) {
   const { lens, details } = subjectInWords(subjectIn(kit, known));
   return (
     <section class="last" aria-label={picked ? words('start').last.picked : words('start').last.label}>
-      {standing && standing.value !== null && <span class="found" data-found="band">{writeSteps(standing.value)}</span>}
+      {standing && standing.value !== null && (
+        <span class="found" data-found="band">
+          {writeSteps(standing.value)}
+        </span>
+      )}
       <span class="about">
         <b>{lens}</b>
         <small>{details}</small>

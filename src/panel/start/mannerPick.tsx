@@ -9,7 +9,12 @@ export function MannerPick() {
   const { care, order } = session.settings.value.manner;
   return (
     <>
-      <Pick legend={say.care} options={CARES.map((value) => ({ value, ...say.cares[value] }))} chosen={care} onChoose={(chosen) => session.changeSettings({ manner: { care: chosen } })} />
+      <Pick
+        legend={say.care}
+        options={CARES.map((value) => ({ value, ...say.cares[value] }))}
+        chosen={care}
+        onChoose={(chosen) => session.changeSettings({ manner: { care: chosen } })}
+      />
       <Pick
         legend={say.order}
         options={ORDERS.map((value) => ({ value, ...say.orders[value] }))}

@@ -10,8 +10,7 @@ export function Practise() {
   const [arrows, setArrows] = useState(false);
   const [past, setPast] = useState(false);
   const [odd, setOdd] = useState(false);
-  const begin = () =>
-    session.begin({ with: 'practice', arrows: arrows ? 'right-is-up' : 'absent', odd, ...(past && { band: 'past the limit' as const }) });
+  const begin = () => session.begin({ with: 'practice', arrows: arrows ? 'right-is-up' : 'absent', odd, ...(past && { band: 'past the limit' as const }) });
   return (
     <section class="card" aria-label={say.title}>
       <p>{say.about}</p>

@@ -29,7 +29,13 @@ export function previewOf({ query, picked, about }: Draft, { kit, records, offer
   const one = picked === null ? null : kit.situations.find(({ id }) => id === picked);
   const body = lastBody(kit, records);
   const typed = query.trim();
-  const base = one ? ofSituation(one, kit) : typed !== '' ? ofName(typed, body, kit, records) : last && offers === 'last lens' ? ofSituation(last, kit) : { ...NOTHING_TOLD, body };
+  const base = one
+    ? ofSituation(one, kit)
+    : typed !== ''
+      ? ofName(typed, body, kit, records)
+      : last && offers === 'last lens'
+        ? ofSituation(last, kit)
+        : { ...NOTHING_TOLD, body };
   const parts = withTold(base, about, kit);
   const inKit = kit.bodies.find(({ id }) => id === parts.body?.id);
   const scale = about.scale ? scaleOf(about.scale) : (inKit?.scale ?? USUAL_SCALE);

@@ -17,9 +17,21 @@ export interface Found {
 export function useFinding(query: string): Found {
   const session = useSession();
   const [part, setPart] = useState<typeof Finding | null>(null);
-  useEffect(() => void Promise.all([import('./finding.ts'), readWords('lookUp')]).then(([read]) => setPart(read), () => undefined), []);
+  useEffect(
+    () =>
+      void Promise.all([import('./finding.ts'), readWords('lookUp')]).then(
+        ([read]) => setPart(read),
+        () => undefined,
+      ),
+    [],
+  );
   const [kit, records, byHand, entries] = [session.kit.value, session.records.value, session.byHand.value, session.entries.value];
   const finder = useMemo(() => part?.finderIn({ kit, records, byHand, entries }, session.clock()) ?? null, [part, session, kit, records, byHand, entries]);
   const all = useMemo(() => (part && finder ? part.lookUp(finder, query) : []), [part, finder, query]);
-  return { all, now: (typed) => (part && finder ? part.lookUp(finder, typed) : []), of: (situation) => finder?.shelf.find(({ subject }) => subject.situation === situation), answerTo: part?.answerTo ?? null };
+  return {
+    all,
+    now: (typed) => (part && finder ? part.lookUp(finder, typed) : []),
+    of: (situation) => finder?.shelf.find(({ subject }) => subject.situation === situation),
+    answerTo: part?.answerTo ?? null,
+  };
 }

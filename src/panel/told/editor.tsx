@@ -115,9 +115,13 @@ function Fields({ part, line: { parts, onBody }, typed, type, fault, tell, choos
   const [first = '', second = '', third = ''] = typed;
   switch (part) {
     case 'body':
-      return <Named say={say.body} all={kit.bodies} now={parts.body?.id} text={first} fault={fault} onTyped={type(0)} onChoose={(id) => choose({ body: { id } })} />;
+      return (
+        <Named say={say.body} all={kit.bodies} now={parts.body?.id} text={first} fault={fault} onTyped={type(0)} onChoose={(id) => choose({ body: { id } })} />
+      );
     case 'lens':
-      return <Named say={say.lens} all={kit.lenses} now={parts.lens?.id} text={first} fault={fault} onTyped={type(0)} onChoose={(id) => choose({ lens: { id } })} />;
+      return (
+        <Named say={say.lens} all={kit.lenses} now={parts.lens?.id} text={first} fault={fault} onTyped={type(0)} onChoose={(id) => choose({ lens: { id } })} />
+      );
     case 'length': {
       const lens = kit.lenses.find(({ id }) => id === parts.lens?.id) ?? (parts.lens && { name: parts.lens.name, focal: null });
       const focal = lens && focalOf(lens);
@@ -135,7 +139,14 @@ function Fields({ part, line: { parts, onBody }, typed, type, fault, tell, choos
               </div>
             </fieldset>
           )}
-          <Field label={say.length.field} text={first} fault={fault} hint={parts.converter ? say.length.converted : say.length.hint} numeric onTyped={type(0)} />
+          <Field
+            label={say.length.field}
+            text={first}
+            fault={fault}
+            hint={parts.converter ? say.length.converted : say.length.hint}
+            numeric
+            onTyped={type(0)}
+          />
         </>
       );
     }
@@ -157,7 +168,12 @@ function Fields({ part, line: { parts, onBody }, typed, type, fault, tell, choos
       const converters = kit.converters.filter(({ retired }) => retired === null);
       return (
         <>
-          <Choose label={say.arrows.label} options={ARROWS.map((value) => ({ value, label: say.arrows.is[value] }))} chosen={onBody.arrows} onChoose={(arrows) => tell({ arrows: arrows as ArrowDisplay })} />
+          <Choose
+            label={say.arrows.label}
+            options={ARROWS.map((value) => ({ value, label: say.arrows.is[value] }))}
+            chosen={onBody.arrows}
+            onChoose={(arrows) => tell({ arrows: arrows as ArrowDisplay })}
+          />
           {converters.length > 0 && (
             <Choose
               label={say.converter.label}

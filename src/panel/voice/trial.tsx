@@ -36,11 +36,13 @@ export function Trial() {
           </button>
         </>
       ) : (
-        <output class="trial">
-          {heard ? sheet.heard(heard) : sheet.trial}
-        </output>
+        <output class="trial">{heard ? sheet.heard(heard) : sheet.trial}</output>
       )}
-      {listen !== 'off' && <p class="muted small">{goes[listen]} {sheet.once}</p>}
+      {listen !== 'off' && (
+        <p class="muted small">
+          {goes[listen]} {sheet.once}
+        </p>
+      )}
       <button type="button" class="link" onClick={() => session.openPage('hearing.html')}>
         {sheet.checkHearing}
       </button>

@@ -1,6 +1,5 @@
 // The browser's recogniser, where it has one.
-export const browserRecogniser = (): typeof SpeechRecognition | null =>
-  globalThis.SpeechRecognition ?? globalThis.webkitSpeechRecognition ?? null;
+export const browserRecogniser = (): typeof SpeechRecognition | null => globalThis.SpeechRecognition ?? globalThis.webkitSpeechRecognition ?? null;
 
 /** Whether the browser has recognition on this computer ready; nothing is ever downloaded for it. */
 export async function knowsLocally(language: string): Promise<boolean> {

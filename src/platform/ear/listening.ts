@@ -76,16 +76,18 @@ export async function keepListening(owner: EarOwner, local: boolean, deafness: D
   }
 }
 
-const isHopeless = (end: UtteranceEnd): boolean =>
-  typeof end === 'object' && (end.error === 'language-not-supported' || end.error === 'service-not-allowed');
-const isMicrophoneFault = (end: UtteranceEnd): boolean =>
-  typeof end === 'object' && (end.error === 'audio-capture' || end.error === 'not-allowed');
+const isHopeless = (end: UtteranceEnd): boolean => typeof end === 'object' && (end.error === 'language-not-supported' || end.error === 'service-not-allowed');
+const isMicrophoneFault = (end: UtteranceEnd): boolean => typeof end === 'object' && (end.error === 'audio-capture' || end.error === 'not-allowed');
 
 const pause = (ms: number, stop: AbortSignal): Promise<void> =>
   new Promise((done) => {
     const timer = setTimeout(done, ms);
-    stop.addEventListener('abort', () => {
-      clearTimeout(timer);
-      done();
-    }, { once: true });
+    stop.addEventListener(
+      'abort',
+      () => {
+        clearTimeout(timer);
+        done();
+      },
+      { once: true },
+    );
   });

@@ -56,17 +56,25 @@ export function listenOnce(listening: OneListening): Promise<UtteranceEnd> {
 
     listening.stop.addEventListener('abort', () => end('stopped'), { signal });
     listening.track.addEventListener('ended', () => end({ error: 'audio-capture' }), { signal });
-    recogniser.addEventListener('audiostart', () => {
-      within(TO_SPEECH);
-      listening.onAudio();
-    }, { signal });
-    recogniser.addEventListener('result', ({ results }) => {
-      within(TO_GO_ON);
-      const last = results[results.length - 1];
-      if (!last) return;
-      const candidates = Array.from(last, ({ transcript }) => ({ text: transcript }));
-      if (listening.onHeard(candidates, last.isFinal) || last.isFinal) end('heard');
-    }, { signal });
+    recogniser.addEventListener(
+      'audiostart',
+      () => {
+        within(TO_SPEECH);
+        listening.onAudio();
+      },
+      { signal },
+    );
+    recogniser.addEventListener(
+      'result',
+      ({ results }) => {
+        within(TO_GO_ON);
+        const last = results[results.length - 1];
+        if (!last) return;
+        const candidates = Array.from(last, ({ transcript }) => ({ text: transcript }));
+        if (listening.onHeard(candidates, last.isFinal) || last.isFinal) end('heard');
+      },
+      { signal },
+    );
     recogniser.addEventListener('nomatch', () => end('not heard'), { signal });
     recogniser.addEventListener('error', ({ error }) => end(error === 'no-speech' ? 'not heard' : { error }), { signal });
     recogniser.addEventListener('end', () => end('not heard'), { signal });

@@ -31,5 +31,4 @@ export const countedRight = ({ shown, told }: TrainingHold): boolean => (shown =
 export const namedRight = ({ shown, told }: TrainingHold): boolean => shown === told;
 
 /** Does it measure the person and not the ladder? Steady and dark lights do, and whatever was plain to see. */
-export const isPlain = ({ shown, level }: TrainingHold): boolean =>
-  shown === 'steady' || shown === 'dark' || level <= PLAIN_LEVEL;
+export const isPlain = ({ shown, level }: TrainingHold): boolean => shown === 'steady' || shown === 'dark' || level <= PLAIN_LEVEL;

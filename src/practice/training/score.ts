@@ -80,14 +80,9 @@ const USUAL = { lapses: 1, of: 50 };
 export function lapseOf(rounds: readonly TrainingRound[]): number | null {
   const plain = plainHolds(rounds);
   if (plain.length < ENOUGH_FOR_LAPSES) return null;
-  const shareOf = (holds: readonly TrainingHold[]): number =>
-    (holds.filter((hold) => !countedRight(hold)).length + USUAL.lapses) / (holds.length + USUAL.of);
-  const share = Math.max(
-    shareOf(plain.filter(({ shown }) => shown === 'steady')),
-    shareOf(plain.filter(({ shown }) => shown !== 'steady')),
-  );
+  const shareOf = (holds: readonly TrainingHold[]): number => (holds.filter((hold) => !countedRight(hold)).length + USUAL.lapses) / (holds.length + USUAL.of);
+  const share = Math.max(shareOf(plain.filter(({ shown }) => shown === 'steady')), shareOf(plain.filter(({ shown }) => shown !== 'steady')));
   return Math.min(MOST_LAPSE, Math.max(LEAST_LAPSE, Math.round(share / LEAST_LAPSE) * LEAST_LAPSE));
 }
 
-const plainHolds = (rounds: readonly TrainingRound[]): TrainingHold[] =>
-  rounds.slice(-ROUNDS_THAT_COUNT).flatMap(({ holds }) => holds.filter(isPlain));
+const plainHolds = (rounds: readonly TrainingRound[]): TrainingHold[] => rounds.slice(-ROUNDS_THAT_COUNT).flatMap(({ holds }) => holds.filter(isPlain));

@@ -14,7 +14,11 @@ export type Read = Pick<Hold, 'value' | 'reading'>;
 export function openingOf({ model, opening }: Belief, bands: Int32Array): BandPosterior {
   const at = new Map<number, number>();
   opening.which.forEach((band, k) => at.set(band, k));
-  return picked(model, opening, bands.map((band) => at.get(band) ?? -1).filter((place) => place >= 0));
+  return picked(
+    model,
+    opening,
+    bands.map((band) => at.get(band) ?? -1).filter((place) => place >= 0),
+  );
 }
 
 /** What is known of the light of each band after the first k holds, for every k from none to all. */

@@ -128,8 +128,7 @@ export function bandModel(scale: Scale, arrows: boolean, lapse: number, reach = 
   };
   const pointOf = (stimulus: number): number => margin + Math.round(stimulus * fine);
   /** P(the arrow says that the centre lies above), for each sense. */
-  const aboveAs = (towards: number, sense: number): number =>
-    towards === 0 ? 0.5 : towards > 0 === (sense === 0) ? SIDE_RIGHT : 1 - SIDE_RIGHT;
+  const aboveAs = (towards: number, sense: number): number => (towards === 0 ? 0.5 : towards > 0 === (sense === 0) ? SIDE_RIGHT : 1 - SIDE_RIGHT);
 
   return {
     scale,
@@ -198,7 +197,9 @@ export function bandModel(scale: Scale, arrows: boolean, lapse: number, reach = 
       const at = pointOf(stimulus);
       const isIn = seen.includes(IN);
       // Which sides were told with each grade: 1 above (or no arrows at all), 2 below, 3 either.
-      const sides = GRADES.map((_, grade) => seen.reduce((told, outcome) => (Math.floor((outcome - 1) / senses) === grade && outcome !== IN ? told | (1 << ((outcome - 1) % senses)) : told), 0));
+      const sides = GRADES.map((_, grade) =>
+        seen.reduce((told, outcome) => (Math.floor((outcome - 1) / senses) === grade && outcome !== IN ? told | (1 << ((outcome - 1) % senses)) : told), 0),
+      );
       for (let k = 0; k < which.length; k++) {
         const fromLow = at - lowAt[which[k]!]!;
         const toHigh = highAt[which[k]!]! - at;

@@ -44,7 +44,10 @@ export const entropy: Score = (joint, chance) => {
 };
 
 /** Variance of `quantity`, given in the order of the posterior's hypotheses. */
-export const varianceOf = (quantity: Float64Array): Score => (joint, chance) => chance * spread(quantity, joint, chance);
+export const varianceOf =
+  (quantity: Float64Array): Score =>
+  (joint, chance) =>
+    chance * spread(quantity, joint, chance);
 
 /** Natural logarithm of the variance of `quantity`, with `floor` added so that certainty has a value. */
 export const logVarianceOf =

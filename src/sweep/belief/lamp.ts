@@ -71,9 +71,7 @@ const LIGHTS = ['late', 'flicker', 'dark'] as const satisfies readonly Sighting[
 /** What earlier sweeps make of each lamp: the share it would have after them, as a multiple of the one it has without. */
 export function afterSightings(seen: readonly Sighting[]): number[] {
   const zones = seen.map(({ outside }) => zonesAt(outside));
-  const chances = LAMPS.map((lamp) =>
-    seen.reduce((product, { light }, at) => product * gradesOf(lamp, zones[at]!)[LIGHTS.indexOf(light)]!, 1),
-  );
+  const chances = LAMPS.map((lamp) => seen.reduce((product, { light }, at) => product * gradesOf(lamp, zones[at]!)[LIGHTS.indexOf(light)]!, 1));
   const whole = chances.reduce((sum, chance, at) => sum + chance * LAMPS[at]!.share, 0);
   return chances.map((chance) => chance / whole);
 }
@@ -82,5 +80,4 @@ export function afterSightings(seen: readonly Sighting[]): number[] {
 const grades = (late: number, dark: number): number[] => [strayed(late), strayed(1 - late - dark), strayed(dark)];
 export const strayed = (chance: number): number => (1 - STRAY) * chance + STRAY / GRADES.length;
 
-const past = (boundary: number, outside: number): number =>
-  Number.isFinite(boundary) ? ogive((outside - boundary) / (BLUR + BLUR_SHARE * boundary)) : 0;
+const past = (boundary: number, outside: number): number => (Number.isFinite(boundary) ? ogive((outside - boundary) / (BLUR + BLUR_SHARE * boundary)) : 0);

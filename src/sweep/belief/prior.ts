@@ -40,8 +40,7 @@ export function lampShares(model: BandModel, { lamp }: Pick<Memory, 'lamp'>): Fl
 }
 
 /** How likely a centre is where nothing is remembered, in any positive scale; `times` as spread out as usual. */
-export const plainBell = (scale: Scale, times = 1) =>
-  bell((scale.min + scale.max) / 2, times * CENTRE_SD * halfRange(scale) * scale.step);
+export const plainBell = (scale: Scale, times = 1) => bell((scale.min + scale.max) / 2, times * CENTRE_SD * halfRange(scale) * scale.step);
 
 const logBell = (median: number, logSd: number) => (x: number) => Math.exp(-0.5 * (Math.log(x / median) / logSd) ** 2) / x;
 

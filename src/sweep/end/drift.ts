@@ -126,8 +126,7 @@ export function quickLook(belief: Belief) {
   return {
     which,
     start: Float64Array.from(places, (k) => opening.mass[k]!),
-    chances: ({ value, reading }: Read, shift: number): Float64Array =>
-      light(stimulusOf(model, value) - shift, outcomesOf(reading, model.arrows), which),
+    chances: ({ value, reading }: Read, shift: number): Float64Array => light(stimulusOf(model, value) - shift, outcomesOf(reading, model.arrows), which),
     /** Of the greatest weight that any story gives each band: the bands worth an exact one. */
     worthy(most: Float64Array): Int32Array {
       const floor = SLIGHT * most.reduce((a, b) => Math.max(a, b), 0);

@@ -61,7 +61,8 @@ export function endsOf(belief: Belief, holds: readonly HeldValue[]): Ends | null
     const heldIn = holds.some((hold) => hold.value === last && hold.counts === 'in');
     if (next === null && heldIn && chanceThat(belief, isPast(belief, direction)) >= PAST) return { known: 'past', last };
     const heldOut = holds.some((hold) => hold.value === next && hold.counts === 'out');
-    if (next !== null && heldIn !== heldOut && last === remembered?.[direction > 0 ? 'high' : 'low']) return { known: 'as before', last, next, heldIn, heldOut };
+    if (next !== null && heldIn !== heldOut && last === remembered?.[direction > 0 ? 'high' : 'low'])
+      return { known: 'as before', last, next, heldIn, heldOut };
     if (next === null || !heldIn || !heldOut) return { known: 'open', last, next, heldIn, heldOut };
     const settled = chanceThat(belief, isAbout(belief, direction, (last + next) / 2, hardly ? ABOUT_A_STEP : ABOUT)) >= SETTLED;
     return { known: settled ? 'settled' : 'seen', last, next };

@@ -42,7 +42,13 @@ export function stillnessOf(belief: Belief, holds: readonly HoldTold[], trusted:
   const first = Math.max(FEWEST, trusted + 1);
   const last = holds.length - FEWEST;
   if (last < first) return { odds: 0, afterHold: 0, test: null };
-  const moves = movesOf(belief, holds, first, last, SHIFTS.flatMap((size) => [-size, size]));
+  const moves = movesOf(
+    belief,
+    holds,
+    first,
+    last,
+    SHIFTS.flatMap((size) => [-size, size]),
+  );
   const { which } = moves.bands;
   const moments = last - first + 1;
   const afterHold = new Float64Array(holds.length);

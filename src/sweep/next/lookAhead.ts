@@ -44,4 +44,7 @@ export function worthOfHolds(belief: Belief, dialled: Steps, holdTime: Seconds):
   });
 }
 
-const negative = (score: Score): Score => (joint, chance) => -score(joint, chance);
+const negative =
+  (score: Score): Score =>
+  (joint, chance) =>
+    -score(joint, chance);

@@ -22,8 +22,7 @@ interface MissingPart extends Part {
 export function cheapestOf(state: SearchState): Part | null {
   const { belief, dialled, holdTime, skipped } = state;
   const missing = missingParts(state).filter(({ value }) => !skipped.includes(value));
-  const cost = ({ value, chance, chanceOfIn }: MissingPart): number =>
-    secondsOfHold(dialled, value, belief.model.scale.step, chanceOfIn, holdTime) / chance;
+  const cost = ({ value, chance, chanceOfIn }: MissingPart): number => secondsOfHold(dialled, value, belief.model.scale.step, chanceOfIn, holdTime) / chance;
   return missing.length > 0 ? missing.reduce((best, next) => (cost(next) < cost(best) ? next : best)) : null;
 }
 
@@ -33,7 +32,10 @@ export function missingParts({ belief, readiness, care }: SearchState): MissingP
   if (!ends) return [];
   const chances = chancesOfIn(belief);
   const chanceOfIn = (value: Steps): number => chances[stimulusOf(belief.model, value)] ?? 0;
-  const sides = [['low', ends.low], ['high', ends.high]] as const;
+  const sides = [
+    ['low', ends.low],
+    ['high', ends.high],
+  ] as const;
   return sides.flatMap(([side, end]) => partsOf(end, side)).map(withChances);
 
   function partsOf(end: End, side: Part['side']): Part[] {

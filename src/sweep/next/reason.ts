@@ -41,8 +41,14 @@ export function reasonFor(value: Steps, { holds }: Pick<SearchState, 'holds'>): 
   if (holds.length === 0) return { because: 'start' };
   const same = holds.findLast((hold) => hold.value === value);
   if (same) return { because: 'surer', of: landmark(same) };
-  const below = nearest(holds.filter((hold) => hold.value < value), (hold) => -hold.value);
-  const above = nearest(holds.filter((hold) => hold.value > value), (hold) => hold.value);
+  const below = nearest(
+    holds.filter((hold) => hold.value < value),
+    (hold) => -hold.value,
+  );
+  const above = nearest(
+    holds.filter((hold) => hold.value > value),
+    (hold) => hold.value,
+  );
   if (below && above) return { because: 'between', below: landmark(below), above: landmark(above) };
   if (below) return { because: 'beyond', of: landmark(below), side: 'above' };
   return above ? { because: 'beyond', of: landmark(above), side: 'below' } : { because: 'start' };

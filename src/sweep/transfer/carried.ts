@@ -19,10 +19,7 @@ export function carriedOver(plan: TransferPlan, aside: Belief, held: readonly He
   const seen = isSeen(ends.low) && isSeen(ends.high);
   const span = ends.high.last - ends.low.last;
   const inwards = transfer.side === 'high' ? 1 : -1;
-  const centre =
-    seen && transfer.visible !== null && sawVisibleEnd(plan)
-      ? transfer.visible + (inwards * span) / 2
-      : roundToHalf(centreOf(belief).mean, scale);
+  const centre = seen && transfer.visible !== null && sawVisibleEnd(plan) ? transfer.visible + (inwards * span) / 2 : roundToHalf(centreOf(belief).mean, scale);
   const { chosen } = nearestMiddle(belief, centre);
   const { low, high, halfWidth } = belief.model;
   const inside = chanceThat(belief, (h) => low[h]! <= chosen && chosen <= high[h]!) >= 0.5;

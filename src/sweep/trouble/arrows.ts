@@ -45,27 +45,23 @@ function astray(belief: Belief, holds: readonly Read[]): number {
   const { step } = belief.model.scale;
   return holds.filter(
     ({ value, reading }) =>
-      reading.counts === 'out' &&
-      reading.side !== 'untold' &&
-      Math.abs(mean - value) >= step &&
-      mean > value !== (reading.side === 'above'),
+      reading.counts === 'out' && reading.side !== 'untold' && Math.abs(mean - value) >= step && mean > value !== (reading.side === 'above'),
   ).length;
 }
 
 /** What is believed where no arrow was told. */
 function byTheLights(belief: Belief, holds: readonly Read[]): Belief['posterior'] {
-  return holds.reduce(
-    (now, { value, reading }) => weigh(now, value, reading.counts === 'out' ? { ...reading, side: 'untold' } : reading).belief,
-    { ...belief, posterior: belief.opening },
-  ).posterior;
+  return holds.reduce((now, { value, reading }) => weigh(now, value, reading.counts === 'out' ? { ...reading, side: 'untold' } : reading).belief, {
+    ...belief,
+    posterior: belief.opening,
+  }).posterior;
 }
 
 /** As set up to some moment and the other way after it, or first the other way; averaged over the moment. */
 function turnedMidway(right: readonly number[], wrong: readonly number[]): number {
   const moments = Array.from({ length: right.length - 1 }, (_, at) => at + 1);
   const sum = moments.reduce(
-    (total, at) =>
-      total + product(right.slice(0, at)) * product(wrong.slice(at)) + product(wrong.slice(0, at)) * product(right.slice(at)),
+    (total, at) => total + product(right.slice(0, at)) * product(wrong.slice(at)) + product(wrong.slice(0, at)) * product(right.slice(at)),
     0,
   );
   return moments.length > 0 ? sum / 2 / moments.length : 0;

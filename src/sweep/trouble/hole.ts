@@ -27,7 +27,10 @@ export function holeIn(belief: Belief, holds: readonly Read[]): Hole | null {
   const failed = holds.filter(({ value, reading }) => reading.counts === 'out' && value > lowest && value < highest);
   if (failed.length < FEWEST) return null;
 
-  const bands = explaining(belief, holds.filter((hold) => !failed.includes(hold)));
+  const bands = explaining(
+    belief,
+    holds.filter((hold) => !failed.includes(hold)),
+  );
   const { which } = bands;
   const whole = sum(weighed(belief, bands, holds));
   const { step } = model.scale;
@@ -43,7 +46,13 @@ export function holeIn(belief: Belief, holds: readonly Read[]): Hole | null {
       const failing = failed.filter(({ value }) => value >= first && value <= last);
       if (first <= lowest || last >= highest || failing.length < FEWEST) continue;
       const key = inside.map((hold) => holds.indexOf(hold)).join(' ');
-      const left = without.get(key) ?? weighed(belief, bands, holds.filter((hold) => !inside.includes(hold)));
+      const left =
+        without.get(key) ??
+        weighed(
+          belief,
+          bands,
+          holds.filter((hold) => !inside.includes(hold)),
+        );
       without.set(key, left);
       const likely = inside.reduce((chance, hold) => chance * chanceInHole(hold, model.arrows), 1);
       let weight = 0;
@@ -69,7 +78,10 @@ export function holeIn(belief: Belief, holds: readonly Read[]): Hole | null {
 function explaining(belief: Belief, holds: readonly Read[]): BandPosterior {
   const { posterior } = holds.reduce((now, { value, reading }) => weigh(now, value, reading).belief, { ...belief, posterior: belief.opening });
   const floor = posterior.mass.reduce((most, each) => Math.max(most, each), 0) * SLIGHT;
-  return openingOf(belief, posterior.which.filter((band, k) => posterior.mass[k]! > floor && belief.model.isBetween(band)));
+  return openingOf(
+    belief,
+    posterior.which.filter((band, k) => posterior.mass[k]! > floor && belief.model.isBetween(band)),
+  );
 }
 
 /** The weight of each band after these holds. */

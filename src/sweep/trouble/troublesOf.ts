@@ -46,8 +46,7 @@ function otherStory({ story, bayesFactor }: Weighed, holds: readonly Hold[]): Ot
 export const focusMoved = (drift: Drift, seen: boolean): FocusMoved => ({ trouble: 'focus moved', ...drift, seen });
 
 /** With these, more holds tell nothing more: the finish is offered, with that said. */
-export const isHopeless = ({ trouble }: Trouble): boolean =>
-  trouble === 'flickers everywhere' || trouble === 'never lights' || trouble === 'lights everywhere';
+export const isHopeless = ({ trouble }: Trouble): boolean => trouble === 'flickers everywhere' || trouble === 'never lights' || trouble === 'lights everywhere';
 
 /** With these, no band can be told. */
 export const leavesNothing = ({ trouble }: Trouble): boolean => trouble === 'flickers everywhere' || trouble === 'never lights';

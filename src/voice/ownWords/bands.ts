@@ -16,8 +16,7 @@ const SILENCE = 1e-13;
 
 const toMel = (hertz: number): number => 1127 * Math.log(1 + hertz / 700);
 const toHertz = (mel: number): number => 700 * (Math.exp(mel / 1127) - 1);
-const corner = (index: number): number =>
-  toHertz(toMel(LOWEST) + ((toMel(HIGHEST) - toMel(LOWEST)) * index) / (COUNT + 1));
+const corner = (index: number): number => toHertz(toMel(LOWEST) + ((toMel(HIGHEST) - toMel(LOWEST)) * index) / (COUNT + 1));
 
 /** How many bands of the bank a sample rate can fill. */
 export function bandsAt(rate: number): number {

@@ -29,10 +29,7 @@ export function became(before: readonly SweepEvent[], after: readonly SweepEvent
 }
 
 /** `stood`: takes now confirmed. `waiting`: what may still be taken back. The rest was, and is never learned. */
-export function confirmed(
-  said: readonly Said[],
-  journal: readonly SweepEvent[],
-): { readonly stood: readonly Take[]; readonly waiting: readonly Said[] } {
+export function confirmed(said: readonly Said[], journal: readonly SweepEvent[]): { readonly stood: readonly Take[]; readonly waiting: readonly Said[] } {
   const standing = said.map((one) => ({ one, at: journal.findIndex((event) => isStill(one.event, event)) }));
   const hasStood = (at: number): boolean => {
     const later = journal.slice(at + 1);

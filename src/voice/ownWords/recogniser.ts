@@ -55,9 +55,7 @@ interface Usual {
 
 /** Bands are compared as far as all takes and the microphone reach. */
 const narrowed = ({ frames, noise }: Sound, bands: number): Sound =>
-  noise.length === bands
-    ? { frames, noise }
-    : { frames: frames.map((f) => f.slice(0, bands)), noise: noise.slice(0, bands) };
+  noise.length === bands ? { frames, noise } : { frames: frames.map((f) => f.slice(0, bands)), noise: noise.slice(0, bands) };
 
 /**
  * `rate`: the sample rate of the microphone that will be heard. Takes from another microphone may have more or fewer
@@ -83,9 +81,7 @@ export function recogniserOf(takes: readonly Take[], rate: number): Recogniser {
       const sound = narrowed(whole, bands);
       const scene = sceneOf(sound.frames, sound.noise);
       const shape = measured(scene.shape);
-      const words = [...byWord]
-        .map(([word, list]) => comparedWith(word, list, shape, scene, measured))
-        .sort((a, b) => a.apart - b.apart);
+      const words = [...byWord].map(([word, list]) => comparedWith(word, list, shape, scene, measured)).sort((a, b) => a.apart - b.apart);
       const [first, second] = words as [WordDistance, ...WordDistance[]];
       const evidence = evidenceOf(first, second, usual, sound.frames.length);
       return { words, sureness: sureness(evidence), evidence, clearance: scene.clearance };
@@ -97,16 +93,8 @@ function shapeIn(scenes: ReadonlyMap<Kept, Scene>, one: Kept): Cepstra {
   return scenes.get(one)!.shape;
 }
 
-function comparedWith(
-  word: string,
-  takes: readonly Kept[],
-  shape: Cepstra,
-  scene: Scene,
-  measured: Measure,
-): WordDistance {
-  const all = takes
-    .map(({ speech }) => align(shape, measured(inScene(speech, scene))))
-    .sort((a, b) => a.apart - b.apart);
+function comparedWith(word: string, takes: readonly Kept[], shape: Cepstra, scene: Scene, measured: Measure): WordDistance {
+  const all = takes.map(({ speech }) => align(shape, measured(inScene(speech, scene)))).sort((a, b) => a.apart - b.apart);
   const near = all.slice(0, NEAREST);
   return {
     word,
@@ -117,11 +105,7 @@ function comparedWith(
 }
 
 /** Each take is compared with the others of its word as if it were heard now. */
-function usualOf(
-  byWord: ReadonlyMap<string, readonly Kept[]>,
-  scenes: ReadonlyMap<Kept, Scene>,
-  measured: Measure,
-): Map<string, Usual> {
+function usualOf(byWord: ReadonlyMap<string, readonly Kept[]>, scenes: ReadonlyMap<Kept, Scene>, measured: Measure): Map<string, Usual> {
   const again = new Map(
     [...byWord].map(([word, list]) => [
       word,
@@ -153,12 +137,7 @@ function usualOf(
   );
 }
 
-function evidenceOf(
-  first: WordDistance,
-  second: WordDistance | undefined,
-  usual: ReadonlyMap<string, Usual>,
-  length: number,
-): Likeness {
+function evidenceOf(first: WordDistance, second: WordDistance | undefined, usual: ReadonlyMap<string, Usual>, length: number): Likeness {
   const own = usual.get(first.word)!;
   return {
     apart: Math.log(first.apart / own.apart),
@@ -170,5 +149,4 @@ function evidenceOf(
   };
 }
 
-const mean = (list: readonly number[]): number =>
-  list.reduce((total, value) => total + value, 0) / Math.max(1, list.length);
+const mean = (list: readonly number[]): number => list.reduce((total, value) => total + value, 0) / Math.max(1, list.length);

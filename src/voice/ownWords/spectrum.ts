@@ -2,10 +2,7 @@
 // Hamming window, scaled to power per hertz so that microphones of different sample rates give the same numbers.
 
 /** Measures stretches of `length` samples, taken `rate` times a second; the answer is overwritten by the next call. */
-export function spectrumMeter(
-  length: number,
-  rate: number,
-): { size: number; measure(stretch: Float32Array): Float32Array } {
+export function spectrumMeter(length: number, rate: number): { size: number; measure(stretch: Float32Array): Float32Array } {
   let size = 1;
   while (size < length) size *= 2;
   const half = size / 2;

@@ -45,8 +45,6 @@ export function soundOf({ noise, frames }: Take): { frames: SoundFrame[]; noise:
   const bands = noise.length;
   return {
     noise: Float32Array.from(noise, toPower),
-    frames: Array.from({ length: frames.length / bands }, (_, t) =>
-      Float32Array.from(frames.slice(t * bands, (t + 1) * bands), toPower),
-    ),
+    frames: Array.from({ length: frames.length / bands }, (_, t) => Float32Array.from(frames.slice(t * bands, (t + 1) * bands), toPower)),
   };
 }

@@ -58,10 +58,7 @@ export function commandsIn({ words: taught, fillers }: HeardLanguage, pronounce:
       const heavy = weight(phones);
       for (const phrase of phrases) {
         if (!allowed.includes(phrase.word) || leastDistance(heavy, phrase.weight) > FAR) continue;
-        const apart =
-          cost +
-          phrase.extra +
-          (text === phrase.text ? -Math.min(ALSO, phrase.extra) : soundDistance(phones, phrase.phones));
+        const apart = cost + phrase.extra + (text === phrase.text ? -Math.min(ALSO, phrase.extra) : soundDistance(phones, phrase.phones));
         if (apart < (best.get(phrase.word) ?? Infinity)) best.set(phrase.word, apart);
       }
     }

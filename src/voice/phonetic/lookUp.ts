@@ -17,9 +17,7 @@ export function lookUpIn({ question }: HeardLanguage, pronounce: Pronounce): (he
     for (let length = AT_MOST; length >= 1; length--) {
       const opening = heard.slice(0, length);
       const phones = opening.map(pronounce).join('');
-      const known = openings.some(
-        (one) => one.words === opening.join(' ') || soundDistance(one.phones, phones) < REACH,
-      );
+      const known = openings.some((one) => one.words === opening.join(' ') || soundDistance(one.phones, phones) < REACH);
       if (known) return heard.slice(length).join(' ');
     }
     return null;

@@ -62,9 +62,7 @@ export function matcherFor(language: HeardLanguage): Matcher {
     // Before the person has stopped only what is spelt as taught, and cannot go on, is sure enough.
     if (!final) return matchStrictly(candidates, allowed, false);
     const said = candidates.slice(0, GUESSES).map(({ text }) => spokenWords(text));
-    const found = decided(
-      together(said.map((words) => readingsOf(words, allowed, largest, nearest, values, language.words))),
-    );
+    const found = decided(together(said.map((words) => readingsOf(words, allowed, largest, nearest, values, language.words))));
     if (found.is === 'ignored' && allowed.includes('set') && said.some(lacksSign)) {
       return { is: 'unclear', best: null };
     }
@@ -106,12 +104,7 @@ const isLight = (word: Word): word is LightWord => LIGHTS.includes(word);
 const isArrows = (word: Word): word is ArrowWord => ARROWS.includes(word);
 
 /** A light and its arrows in one breath, in either order; both must be near. */
-function pairsIn(
-  words: readonly string[],
-  allowed: readonly Word[],
-  nearest: Nearest,
-  taught: HeardLanguage['words'],
-): Interpretation[] {
+function pairsIn(words: readonly string[], allowed: readonly Word[], nearest: Nearest, taught: HeardLanguage['words']): Interpretation[] {
   const lights = allowed.filter(isLight);
   const arrows = allowed.filter(isArrows);
   if (lights.length === 0 || arrows.length === 0) return [];
@@ -159,8 +152,7 @@ function decided([first, second]: readonly Interpretation[]): Match {
   const margin = second ? second.apart - first.apart : Infinity;
   const wanted = second && flips(first.input, second.input) ? FLIP_MARGIN : MARGIN;
   const clear = margin >= wanted || (first.apart <= SAME && margin > RANK + SAME);
-  if (first.apart > ('arrows' === first.input.told ? ARROW_TAKEN : TAKEN) || first.doubtful || !clear)
-    return { is: 'unclear', best: taken };
+  if (first.apart > ('arrows' === first.input.told ? ARROW_TAKEN : TAKEN) || first.doubtful || !clear) return { is: 'unclear', best: taken };
   return taken;
 }
 

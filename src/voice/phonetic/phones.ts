@@ -86,9 +86,7 @@ const LOSSES: Readonly<Record<Articulation, number>> = {
   liquid: 0.5,
   glide: 0.45,
 };
-const PLAIN: Readonly<Record<string, string>> = Object.fromEntries(
-  Object.keys(VOWELS).map((vowel) => [vowel.toUpperCase(), vowel]),
-);
+const PLAIN: Readonly<Record<string, string>> = Object.fromEntries(Object.keys(VOWELS).map((vowel) => [vowel.toUpperCase(), vowel]));
 
 /** The vowel without its stress; a consonant as it is. */
 const plain = (phone: string): string => PLAIN[phone] ?? phone;

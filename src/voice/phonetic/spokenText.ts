@@ -20,7 +20,10 @@ export function spokenWordsIn({ signs, numbers }: Vocabulary): (text: string) =>
 }
 
 /** The words of a language's own phrase, to be compared with those. */
-export const bareWords = (phrase: string): string[] => folded(phrase).split(/[^\p{L}\p{N}]+/u).filter(Boolean);
+export const bareWords = (phrase: string): string[] =>
+  folded(phrase)
+    .split(/[^\p{L}\p{N}]+/u)
+    .filter(Boolean);
 
 const folded = (text: string): string =>
   text

@@ -65,10 +65,7 @@ export function valuesIn(language: HeardLanguage, pronounce: Pronounce): Values 
     return best;
   };
 
-  const numbersIn = (
-    words: readonly string[],
-    largest: number,
-  ): { size: number; apart: number; doubtful: boolean }[] => {
+  const numbersIn = (words: readonly string[], largest: number): { size: number; apart: number; doubtful: boolean }[] => {
     const text = words.map((word) => spellings[word] ?? word).join(' ');
     const size = exact.get(text);
     if (size !== undefined) {

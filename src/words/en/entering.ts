@@ -83,10 +83,7 @@ export const words: EnteringWords = {
     ],
   },
   uncounted: (list) => `Not counted: ${write.list(list.map((one) => `${place(one)} (${WHY[one.why]})`))}.`,
-  converter: (fNumber) => [
-    'The body keeps this apart from the bare lens.',
-    ...(fNumber === null ? [] : [`The lens becomes f/${write.number(fNumber, 1)}.`]),
-  ],
+  converter: (fNumber) => ['The body keeps this apart from the bare lens.', ...(fNumber === null ? [] : [`The lens becomes f/${write.number(fNumber, 1)}.`])],
   chart: {
     one: {
       'focal length': ['Bars: the bands, by focal length.', 'Line: the value.', 'A hollow bar does not reach the line.'],

@@ -56,7 +56,9 @@ export const words: PlanWords = {
   underWay: 'A sweep is under way. Finish it from the start screen first.',
   anew: 'Plan anew',
   pace: ({ perSweep, sweeps }) =>
-    sweeps === 0 ? `The time is a guess, ${minutes(perSweep)} a sweep, until you have finished one.` : `The time goes by your own pace, ${minutes(perSweep)} a sweep.`,
+    sweeps === 0
+      ? `The time is a guess, ${minutes(perSweep)} a sweep, until you have finished one.`
+      : `The time goes by your own pace, ${minutes(perSweep)} a sweep.`,
   progress: ({ done, all, left, next }) =>
     next === null
       ? [`${write.number(done)} of ${write.number(all)} measured.`, 'The plan is done.']

@@ -70,8 +70,7 @@ export const words: ResultWords = {
     enter: (value) => `Enter ${writeSteps(value)} in the camera for this lens, and check that its corrections are switched on. Then mark it.`,
     enterMeanwhile: (value) => `Until it is serviced, enter ${writeSteps(value)} in the camera for this lens. Then mark it.`,
     marked: (value) => `${writeSteps(value)} is marked as entered in the camera.`,
-    prove:
-      'Prove it on photographs: focus through the viewfinder five times, defocusing before each, and compare them with one that was focused in live view.',
+    prove: 'Prove it on photographs: focus through the viewfinder five times, defocusing before each, and compare them with one that was focused in live view.',
     focusAgain: 'Focus critically again in live view. The ring still stands aside.',
     service:
       'Show the page for the workshop to a service that the maker licenses. Do not take the lens or the body apart: an adjustment by hand can leave them worse.',

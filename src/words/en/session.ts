@@ -75,7 +75,8 @@ export const words: SessionWords = {
     noScale: 'Enter the range of corrections as three whole numbers: from, to and step.',
     noSweep: 'Nothing can be told of this sweep here. If another window runs it, take it over first.',
     holdFirst: 'Finish this hold first, then tell it again.',
-    offTheScale: (value) => `${writeSteps(value)} was held already, and this range does not have it. Undo that hold, or choose a range with ${writeSteps(value)} in it.`,
+    offTheScale: (value) =>
+      `${writeSteps(value)} was held already, and this range does not have it. Undo that hold, or choose a range with ${writeSteps(value)} in it.`,
     arrowsSeen: 'Arrows were told with the holds so far. Undo those holds first, or keep the arrows.',
     kitGone: 'That is no longer in the kit. Choose another one.',
     resultGone: 'This result is no longer in the kit. Look it up in the logbook.',

@@ -20,8 +20,7 @@ export const SHOWN: Each = {
       mirror:
         'Lay a small mirror flat on the centre of the target. Turn the target until the lens sees itself in the middle of live view. Enter how far off it stays.',
       sides: 'Measure the four sides between the corner marks in live view, and enter them. Turn the target as the panel says.',
-      spot:
-        'With no eye at the viewfinder, send the spot from beside the lens to the mirror. Turn the target until it comes back to its source. Enter how far off it stays.',
+      spot: 'With no eye at the viewfinder, send the spot from beside the lens to the mirror. Turn the target until it comes back to its source. Enter how far off it stays.',
     })[by],
   stabiliser: ({ at }) =>
     ({

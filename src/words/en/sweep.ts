@@ -103,7 +103,8 @@ export const words: SweepWords = {
     thenPress: 'then half-press',
     thenWait: 'then wait for the count',
     already: 'already set',
-    way: (clicks, direction, from) => (direction === 'up' ? `${write.number(clicks)} up from ${writeSteps(from)}` : `${write.number(clicks)} down from ${writeSteps(from)}`),
+    way: (clicks, direction, from) =>
+      direction === 'up' ? `${write.number(clicks)} up from ${writeSteps(from)}` : `${write.number(clicks)} down from ${writeSteps(from)}`,
     left: (seconds) => ({ figure: write.number(seconds), unit: write.count(seconds, { one: 'second left', other: 'seconds left' }) }),
     steady: 'Steady?',
     paused: 'the sweep waits',
@@ -117,7 +118,9 @@ export const words: SweepWords = {
   notYetSure: (within) => `only ${write.chance(within)} sure within one step`,
   offer: {
     enough: (care, look) =>
-      look ? `Enough for ${CARE[care]} care. Live view still sharp? Accept it, or go on holding.` : `Enough for ${CARE[care]} care. Accept it, or go on holding.`,
+      look
+        ? `Enough for ${CARE[care]} care. Live view still sharp? Accept it, or go on holding.`
+        : `Enough for ${CARE[care]} care. Accept it, or go on holding.`,
     asItStands: 'Accept it, or go on holding.',
     noMoreHolds: 'More holds will not help.',
     firstThis: 'Put this right first. More holds alone will not help.',

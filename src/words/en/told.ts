@@ -29,7 +29,10 @@ export const words: ToldWords = {
     converted: 'As engraved on the lens, without the converter.',
     ends: 'Which end of the zoom?',
   },
-  distance: { field: 'Distance to the target, m', hint: 'The distance you shoot at is best. If it is empty, 50 focal lengths are used, which is common practice.' },
+  distance: {
+    field: 'Distance to the target, m',
+    hint: 'The distance you shoot at is best. If it is empty, 50 focal lengths are used, which is common practice.',
+  },
   scale: { legend: 'Range of corrections', from: 'From', to: 'to', step: 'step' },
   arrows: {
     label: 'Arrows beside the focus light',

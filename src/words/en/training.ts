@@ -80,7 +80,8 @@ export const words: TrainingWords = {
       `${write.count(rounds, { one: '# round is kept', other: '# rounds are kept' })}, the newest from ${write.day(newest)}.`,
       'The last eight count, and of them only lights that are plain to see.',
     ],
-    tooFew: (enough, sofar) => `After ${write.count(enough, { one: '# plain hold', other: '# plain holds' })} a sweep can use your own slips. So far there ${write.count(sofar, { one: 'is #', other: 'are #' })}.`,
+    tooFew: (enough, sofar) =>
+      `After ${write.count(enough, { one: '# plain hold', other: '# plain holds' })} a sweep can use your own slips. So far there ${write.count(sofar, { one: 'is #', other: 'are #' })}.`,
     own: {
       label: 'Use my own reliability',
       note: (lapse) => `From the next sweep on, it allows for ${write.percent(lapse, 1)} spoilt holds of yours instead of the usual ${write.percent(0.02)}.`,

@@ -49,7 +49,8 @@ export const words: VoiceWords = {
     muted: 'The microphone is muted. Unmute it on the microphone or in the system’s sound settings.',
     'no service': 'The browser’s recogniser does not answer. Check the network, or teach your own words. It is tried again by itself.',
     'no recogniser': 'This browser has no recogniser of its own. Teach your own words instead.',
-    'not on this computer': 'The browser has no recogniser ready on this computer. Teach your own words, or choose the browser’s recogniser, which may send the sound away.',
+    'not on this computer':
+      'The browser has no recogniser ready on this computer. Teach your own words, or choose the browser’s recogniser, which may send the sound away.',
     'not usable': 'The browser’s recogniser cannot be used here. Teach your own words instead.',
     'no words': 'No words are taught yet. Teach the seven words of a sweep.',
     'words unreadable': 'The words you taught cannot be read. Teach them again in the hearing check.',

@@ -9,8 +9,7 @@ export const hearing: Family = {
   name: 'hearing',
   run: ({ data, tell }) => {
     const transcripts = data === null ? null : onTranscripts(data);
-    if (transcripts === null)
-      tell('not measured: transcripts (no heard-transcripts.json in the data folder; give one with --data)');
+    if (transcripts === null) tell('not measured: transcripts (no heard-transcripts.json in the data folder; give one with --data)');
     const digits = data === null ? null : onSpokenDigits(data, tell);
     if (digits === null) tell('not measured: own words (no fsdd/ in the data folder; give one with --data)');
     return Promise.resolve([...(transcripts ?? []), ...(digits ?? [])]);

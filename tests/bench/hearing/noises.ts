@@ -33,8 +33,7 @@ export function shutter(rate: number, seed: number): Float32Array {
     for (let i = first; i < out.length; i++) {
       const t = (i - first) / rate;
       if (t > 8 * fall) break;
-      const sound =
-        0.5 * chance.gaussian() + 0.4 * Math.sin(2 * Math.PI * low * t) + 0.3 * Math.sin(2 * Math.PI * high * t);
+      const sound = 0.5 * chance.gaussian() + 0.4 * Math.sin(2 * Math.PI * low * t) + 0.3 * Math.sin(2 * Math.PI * high * t);
       out[i] = out[i]! + loud * Math.exp(-t / fall) * sound;
     }
     at += chance.between(0.03, 0.12);
@@ -67,8 +66,7 @@ export function drive(rate: number, seed: number): Float32Array {
   let phase = 0;
   for (let i = 0; i < length; i++) {
     phase += (2 * Math.PI * pitch * (1 + (0.4 * i) / length)) / rate;
-    const sound =
-      Math.sin(phase) + 0.5 * Math.sin(2 * phase) + 0.35 * Math.sin(3.01 * phase) + 0.25 * Math.sin(5.02 * phase);
+    const sound = Math.sin(phase) + 0.5 * Math.sin(2 * phase) + 0.35 * Math.sin(3.01 * phase) + 0.25 * Math.sin(5.02 * phase);
     out[i] = 0.4 * (sound + 0.15 * chance.gaussian()) * Math.min(1, i / 200, (length - i) / 200);
   }
   return out;

@@ -64,8 +64,7 @@ export function onSpokenDigits(data: string, tell: (sentence: string) => void): 
       talk.set(name, sum);
     }
   }
-  const percent = (key: string, what: 'closed' | 'right' | 'wrong' | 'unsure') =>
-    (100 * counts.get(key)![what]) / counts.get(key)!.said;
+  const percent = (key: string, what: 'closed' | 'right' | 'wrong' | 'unsure') => (100 * counts.get(key)![what]) / counts.get(key)!.said;
   const aMinute = (name: string, what: 'taken' | 'unsure', figure: (value: number) => Figure): Figure[] => {
     const sum = talk.get(name);
     if (sum !== undefined) return [figure(sum[what] / sum.minutes)];
@@ -74,9 +73,7 @@ export function onSpokenDigits(data: string, tell: (sentence: string) => void): 
   };
   late.sort((a, b) => a - b);
   return [
-    ...CLOSED.map(([decibels, bound]) =>
-      least(`digits, ${decibels} dB: nearest word right, %`, percent(`${decibels}`, 'closed'), bound),
-    ),
+    ...CLOSED.map(([decibels, bound]) => least(`digits, ${decibels} dB: nearest word right, %`, percent(`${decibels}`, 'closed'), bound)),
     least('digits, 20 dB: taken and right, %', percent('20', 'right'), 80),
     most('digits, 20 dB: taken and wrong, %', percent('20', 'wrong'), 2),
     shown('digits, 20 dB: asked again, %', percent('20', 'unsure')),
@@ -85,17 +82,13 @@ export function onSpokenDigits(data: string, tell: (sentence: string) => void): 
       shown(`digits, ${decibels} dB: taken and wrong, %`, percent(`${decibels}`, 'wrong')),
     ]),
     ...[...speakers.keys()].flatMap((speaker) => [
-      ...CLOSED.map(([decibels]) =>
-        shown(`${speaker}, ${decibels} dB: nearest word right, %`, percent(`${decibels} ${speaker}`, 'closed')),
-      ),
+      ...CLOSED.map(([decibels]) => shown(`${speaker}, ${decibels} dB: nearest word right, %`, percent(`${decibels} ${speaker}`, 'closed'))),
       shown(`${speaker}, 20 dB: taken and right, %`, percent(`20 ${speaker}`, 'right')),
       shown(`${speaker}, 20 dB: taken and wrong, %`, percent(`20 ${speaker}`, 'wrong')),
     ]),
     ...aMinute('talk of others', 'taken', (value) => most('talk of others taken for a word, a minute', value, 0.2)),
     ...aMinute('own talk', 'taken', (value) => most('own talk taken for a word, a minute', value, 0.5)),
-    ...aMinute('clicks, beeps and drives', 'taken', (value) =>
-      most('clicks, beeps and drives taken for a word, a minute', value, 0.05),
-    ),
+    ...aMinute('clicks, beeps and drives', 'taken', (value) => most('clicks, beeps and drives taken for a word, a minute', value, 0.05)),
     ...aMinute('own talk', 'unsure', (value) => shown('own talk asked about, a minute', value)),
     ...aMinute('talk of others', 'unsure', (value) => shown('talk of others asked about, a minute', value)),
     most('decided after the end of the word, ms (median)', 1000 * late[Math.floor(late.length / 2)]!, 400),
@@ -104,9 +97,7 @@ export function onSpokenDigits(data: string, tell: (sentence: string) => void): 
     least(`digits, 20 dB, ${LEARNED}: taken and right, %`, percent(LEARNED, 'right'), 80),
     most(`digits, 20 dB, ${LEARNED}: taken and wrong, %`, percent(LEARNED, 'wrong'), 2),
     shown(`digits, 20 dB, ${LEARNED}: asked again, %`, percent(LEARNED, 'unsure')),
-    ...aMinute(`talk of others ${LEARNED}`, 'taken', (value) =>
-      most(`talk of others taken for a word ${LEARNED}, a minute`, value, 0.2),
-    ),
+    ...aMinute(`talk of others ${LEARNED}`, 'taken', (value) => most(`talk of others taken for a word ${LEARNED}, a minute`, value, 0.2)),
     ...aMinute(`own talk ${LEARNED}`, 'taken', (value) => shown(`own talk taken for a word ${LEARNED}, a minute`, value)),
     most(`cost ${LEARNED}, % of one core`, (100 * afterCost.spent) / afterCost.heard, 5),
   ];
@@ -120,9 +111,7 @@ function listened(sound: Recording, rate: number, takes: readonly Take[]): { eve
 function tried(rate: number, takes: readonly Take[], said: Recording, cost: { spent: number; heard: number }): Counts & { late: number[] } {
   const recogniser = recogniserOf(takes, rate);
   const stretches = stretchesFor(said, rate);
-  const closed = stretches.filter(
-    (stretch, index) => stretch !== null && recogniser.recognise(stretch)?.words[0]?.word === said.said[index]!.label,
-  ).length;
+  const closed = stretches.filter((stretch, index) => stretch !== null && recogniser.recognise(stretch)?.words[0]?.word === said.said[index]!.label).length;
   const ear = new OwnWordsEar(rate, recogniser);
   const started = performance.now();
   const events = ear.push(said.samples);

@@ -33,8 +33,7 @@ function response({ rate, size, source, microphone, echo, seed }: Box): Float32A
           let bounces = 0;
           for (let axis = 0; axis < 3; axis++) {
             const flipped = (mirror >> axis) & 1;
-            const place =
-              (flipped ? -source[axis]! : source[axis]!) + 2 * cell[axis]! * size[axis]! - microphone[axis]!;
+            const place = (flipped ? -source[axis]! : source[axis]!) + 2 * cell[axis]! * size[axis]! - microphone[axis]!;
             squares += place * place;
             bounces += Math.abs(cell[axis]!) + Math.abs(cell[axis]! - flipped);
           }

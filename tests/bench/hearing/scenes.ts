@@ -37,18 +37,10 @@ export function trials(speakers: ReadonlyMap<string, readonly SpokenDigit[]>, ti
   const all = [...speakers.values()].flat();
   const rate = all[0]!.sound.rate;
   const places = rooms(10, 77, rate);
-  return [...speakers.keys()].flatMap((speaker) =>
-    Array.from({ length: times }, (_, time) => trial(speaker, all, places, rate, time)),
-  );
+  return [...speakers.keys()].flatMap((speaker) => Array.from({ length: times }, (_, time) => trial(speaker, all, places, rate, time)));
 }
 
-function trial(
-  speaker: string,
-  all: readonly SpokenDigit[],
-  places: readonly Room[],
-  rate: number,
-  time: number,
-): Trial {
+function trial(speaker: string, all: readonly SpokenDigit[], places: readonly Room[], rate: number, time: number): Trial {
   const chance = chanceFrom(100 + time);
   const digits = [...'0123456789'];
   const own = new Map(
@@ -70,12 +62,7 @@ function trial(
       pause: by.between(0.9, 1.5),
     }));
 
-  const teaching = recording(
-    said(part(0, TAKES), chance, places[time % places.length]!),
-    rate,
-    TEACHING_DECIBELS,
-    chance,
-  );
+  const teaching = recording(said(part(0, TAKES), chance, places[time % places.length]!), rate, TEACHING_DECIBELS, chance);
   const takes = takesFrom(teaching, rate);
   const heard = (list: readonly SpokenDigit[], decibels: number, seed: number): Recording => {
     const by = chanceFrom(seed + time + decibels);
@@ -156,7 +143,5 @@ export function stretchesFor({ samples, said }: Recording, rate: number): (Stret
 }
 
 function takesFrom(teaching: Recording, rate: number): Take[] {
-  return stretchesFor(teaching, rate).flatMap((stretch, index) =>
-    stretch === null ? [] : [takeOf(teaching.said[index]!.label, stretch)],
-  );
+  return stretchesFor(teaching, rate).flatMap((stretch, index) => (stretch === null ? [] : [takeOf(teaching.said[index]!.label, stretch)]));
 }

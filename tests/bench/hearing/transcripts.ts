@@ -29,20 +29,7 @@ const MEANT: Readonly<Record<string, readonly Word[]>> = {
 /** Words that count together at one time: about those of each phase of a sweep. */
 const STATES: readonly (readonly Word[])[] = [
   ['holding', 'undo', 'repeat', 'pause', 'skip', 'set', 'finish', 'help'],
-  [
-    'solid',
-    'delayed',
-    'flicker',
-    'nothing',
-    'left',
-    'right',
-    'balanced',
-    'lopsided',
-    'undo',
-    'repeat',
-    'pause',
-    'help',
-  ],
+  ['solid', 'delayed', 'flicker', 'nothing', 'left', 'right', 'balanced', 'lopsided', 'undo', 'repeat', 'pause', 'help'],
   ['accept', 'go on', 'undo', 'repeat', 'pause', 'set', 'finish', 'help'],
   ['resume', 'undo', 'repeat', 'finish', 'help'],
   ['same', 'shifted', 'undo', 'repeat', 'pause', 'help'],
@@ -79,10 +66,8 @@ export function onTranscripts(data: string): Figure[] | null {
     else if (open.is === 'taken') wrongOpen++;
   }
   const actedOn = (state: readonly Word[]) => all.reject.filter((heard) => given(heard, state).is === 'taken').length;
-  const askedAbout = (state: readonly Word[]) =>
-    all.reject.filter((heard) => given(heard, state).is === 'unclear').length;
-  const mean = (counts: readonly number[]) =>
-    (100 * counts.reduce((sum, n) => sum + n, 0)) / (counts.length * all.reject.length);
+  const askedAbout = (state: readonly Word[]) => all.reject.filter((heard) => given(heard, state).is === 'unclear').length;
+  const mean = (counts: readonly number[]) => (100 * counts.reduce((sum, n) => sum + n, 0)) / (counts.length * all.reject.length);
   return [
     least('transcripts right or asked back, % (words of the state)', (100 * (right + asked)) / tried, 93),
     shown('transcripts right, %', (100 * right) / tried),
@@ -93,20 +78,13 @@ export function onTranscripts(data: string): Figure[] | null {
     shown('other speech acted on, % (all words at once)', mean([actedOn(WORDS)])),
     shown('other speech asked about, % (words of the state)', mean(STATES.map(askedAbout))),
     ...(all.lookup.length > 0
-      ? [
-          least(
-            'look-ups found, %',
-            (100 * all.lookup.filter(({ heard, query }) => questionIn(heard) === query).length) / all.lookup.length,
-            85,
-          ),
-        ]
+      ? [least('look-ups found, %', (100 * all.lookup.filter(({ heard, query }) => questionIn(heard) === query).length) / all.lookup.length, 85)]
       : []),
     ...(all.confirm.length > 0
       ? [
           least(
             'doubtful values asked back, %',
-            (100 * all.confirm.filter(({ heard }) => given(heard, ['set']).is === 'unclear').length) /
-              all.confirm.length,
+            (100 * all.confirm.filter(({ heard }) => given(heard, ['set']).is === 'unclear').length) / all.confirm.length,
             100,
           ),
         ]

@@ -23,10 +23,7 @@ export function readWave(file: string): Sound {
     if (chunk === 'data') {
       const end = Math.min(bytes.length, at + 8 + length);
       const count = Math.floor((end - at - 8) / 2 / channels);
-      const samples = Float32Array.from(
-        { length: count },
-        (_, i) => bytes.readInt16LE(at + 8 + i * 2 * channels) / 32768,
-      );
+      const samples = Float32Array.from({ length: count }, (_, i) => bytes.readInt16LE(at + 8 + i * 2 * channels) / 32768);
       return { samples, rate };
     }
     at += 8 + length + (length & 1);

@@ -9,22 +9,8 @@ import { painted } from './painted.ts';
 import { NOW, shop } from './shop.ts';
 
 /** Letter by letter; the last three are mistyped, and one fits nothing. */
-const QUERIES = [
-  'velde m1 orrin 85',
-  '85',
-  'tessel 70 mm 3.5m',
-  'A10203',
-  'old 135',
-  'orin 85 m2',
-  'tesesl 24',
-  'veled orirn 200',
-  'quagmire',
-];
-const SPOKEN = [
-  'look up eighty five',
-  'look up the orrin one thirty five on velde M one',
-  "what's the tessel at seventy millimetres",
-];
+const QUERIES = ['velde m1 orrin 85', '85', 'tessel 70 mm 3.5m', 'A10203', 'old 135', 'orin 85 m2', 'tesesl 24', 'veled orirn 200', 'quagmire'];
+const SPOKEN = ['look up eighty five', 'look up the orrin one thirty five on velde M one', "what's the tessel at seventy millimetres"];
 const ROUNDS = 5;
 
 export const lookUp: Family = {

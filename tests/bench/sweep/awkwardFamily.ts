@@ -5,12 +5,7 @@ import { FAMILIES, ORDINARY, type MethodName } from './jobs.ts';
 import { runJobs } from './pool.ts';
 
 const RUNS = 1000;
-const METHODS: readonly MethodName[] = [
-  'graded, quick',
-  'graded, standard',
-  'graded with arrows, quick',
-  'graded with arrows, standard',
-];
+const METHODS: readonly MethodName[] = ['graded, quick', 'graded, standard', 'graded with arrows, quick', 'graded with arrows, standard'];
 
 export const awkwardSweeps: Family = {
   name: 'awkward',

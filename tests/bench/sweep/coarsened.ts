@@ -14,7 +14,12 @@ export function coarsened(model: BandModel, merging: Merging): BandModel {
   return {
     ...model,
     outcomes: merging.length,
-    weigh: (stimulus, seen, lights) => model.weigh(stimulus, seen.flatMap((group) => merging[group] ?? []), lights),
+    weigh: (stimulus, seen, lights) =>
+      model.weigh(
+        stimulus,
+        seen.flatMap((group) => merging[group] ?? []),
+        lights,
+      ),
     predicting(lights) {
       const n = lights.which.length;
       const predict = model.predicting(lights);

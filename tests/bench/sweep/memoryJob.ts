@@ -68,7 +68,9 @@ for (let run = 0; run < Number(runs); run++) {
   if (first.ended !== 'offered' || outcome.found !== 'band') continue;
   const off = truth > 0 || (truth === 0 && seededRandom(run)() < 0.5) ? -OFF_BY : OFF_BY;
   const again = (remembered: BandOutcome, shift = 0) =>
-    sweeper({ care: 'standard', arrows: display, memory: memoryFor(SITUATION, [recordOf(remembered, [...first.state.journal])], KIT) })((value) => press(value - shift));
+    sweeper({ care: 'standard', arrows: display, memory: memoryFor(SITUATION, [recordOf(remembered, [...first.state.journal])], KIT) })((value) =>
+      press(value - shift),
+    );
   ends.first.push({ ...first, truth });
   ends.right.push({ ...again(outcome), truth });
   MOVED_BY.forEach((size, at) => {

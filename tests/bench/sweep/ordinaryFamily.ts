@@ -65,5 +65,4 @@ const besideEntropy = (of: (method: MethodName) => Summary): Figure[] => [
 ];
 
 /** What is stated may be too modest, but hardly too proud. */
-const honesty = (method: MethodName, { stated, within }: Summary): Figure =>
-  least(`${method}: observed share less stated`, within - stated, -0.02);
+const honesty = (method: MethodName, { stated, within }: Summary): Figure => least(`${method}: observed share less stated`, within - stated, -0.02);

@@ -47,30 +47,39 @@ const still = (name: string, draw: (random: Random) => Drawn, change: Change = (
 });
 
 /** The band of the ordinary observers, with edges of this softness and this share of spoilt holds. */
-const usual = (softLow = 0.5, softHigh = softLow, lapses = 0.02) => (random: Random): Drawn => ({
-  ...ordinary(0.5).draw(random),
-  ...light(random, softLow, softHigh, lapses),
-});
+const usual =
+  (softLow = 0.5, softHigh = softLow, lapses = 0.02) =>
+  (random: Random): Drawn => ({
+    ...ordinary(0.5).draw(random),
+    ...light(random, softLow, softHigh, lapses),
+  });
 
 /** A band of a width between two bounds, edge to edge, wholly on the scale. */
-const wide = (from: number, to: number, spread: number, limit = 19) => (random: Random): Drawn => {
-  const halfWidth = (from + (to - from) * random()) / 2;
-  const room = Math.max(0, limit - halfWidth);
-  const centre = Math.max(-room, Math.min(room, normal(random, 0, spread)));
-  return { low: centre - halfWidth, high: centre + halfWidth, ...light(random, 0.5, 0.5, 0.02) };
-};
+const wide =
+  (from: number, to: number, spread: number, limit = 19) =>
+  (random: Random): Drawn => {
+    const halfWidth = (from + (to - from) * random()) / 2;
+    const room = Math.max(0, limit - halfWidth);
+    const centre = Math.max(-room, Math.min(room, normal(random, 0, spread)));
+    return { low: centre - halfWidth, high: centre + halfWidth, ...light(random, 0.5, 0.5, 0.02) };
+  };
 
 /** As ordinary on a scale of another length: centre and width grow with it, the light's own steps do not. */
-const scaled = (limit: number) => (random: Random): Drawn => {
-  const centre = normal(random, 0, 0.3 * limit);
-  const halfWidth = Math.exp(normal(random, Math.log(0.2 * limit), 0.5));
-  return { low: centre - halfWidth, high: centre + halfWidth, ...light(random, 0.5, 0.5, 0.02) };
-};
+const scaled =
+  (limit: number) =>
+  (random: Random): Drawn => {
+    const centre = normal(random, 0, 0.3 * limit);
+    const halfWidth = Math.exp(normal(random, Math.log(0.2 * limit), 0.5));
+    return { low: centre - halfWidth, high: centre + halfWidth, ...light(random, 0.5, 0.5, 0.02) };
+  };
 
-const turning = (from: Light, into: Light): Change => (press) => (value, before) => {
-  const verdict = press(value, before);
-  return verdict.light === from ? { ...verdict, light: into } : verdict;
-};
+const turning =
+  (from: Light, into: Light): Change =>
+  (press) =>
+  (value, before) => {
+    const verdict = press(value, before);
+    return verdict.light === from ? { ...verdict, light: into } : verdict;
+  };
 
 /** The light late near the band and dark from where it would be dark anyway; never a flicker between. */
 const neverFlickers: Change = (press, camera) => (value, before) => {
@@ -94,22 +103,31 @@ const poisson: Change = (press, camera, own) => (value, before) => {
 const WRONGLY: readonly Light[] = ['late', 'flicker', 'dark'];
 
 /** Verdicts wrong one after another, once in the sweep. */
-const spellOf = (length: number): Change => (press, _, own) => {
-  const from = 3 + Math.floor(own() * 6);
-  return (value, before) => {
-    const verdict = press(value, before);
-    if (before.holds < from || before.holds >= from + length) return verdict;
-    return { ...verdict, light: verdict.light === 'steady' ? (WRONGLY[Math.floor(own() * 2)] ?? 'late') : 'steady' };
+const spellOf =
+  (length: number): Change =>
+  (press, _, own) => {
+    const from = 3 + Math.floor(own() * 6);
+    return (value, before) => {
+      const verdict = press(value, before);
+      if (before.holds < from || before.holds >= from + length) return verdict;
+      return { ...verdict, light: verdict.light === 'steady' ? (WRONGLY[Math.floor(own() * 2)] ?? 'late') : 'steady' };
+    };
   };
-};
 
-const lateCalledSteady = (share: number): Change => (press, _, own) => (value, before) => {
-  const verdict = press(value, before);
-  return verdict.light === 'late' && own() < share ? { ...verdict, light: 'steady' } : verdict;
-};
+const lateCalledSteady =
+  (share: number): Change =>
+  (press, _, own) =>
+  (value, before) => {
+    const verdict = press(value, before);
+    return verdict.light === 'late' && own() < share ? { ...verdict, light: 'steady' } : verdict;
+  };
 
 /** The band lies so far to the side that the value was moved to. */
-const backlash = (size: number): Change => (press) => (value, before) => press(value - before.way * size, before);
+const backlash =
+  (size: number): Change =>
+  (press) =>
+  (value, before) =>
+    press(value - before.way * size, before);
 
 /** The centre moves evenly for a minute and a half, up or down, and then stays. */
 const WARM_AFTER = 90;

@@ -78,7 +78,11 @@ export function ourMethod(method: OurMethod): (camera: PracticeCamera, random: R
   }
 
   function think(belief: Belief, holds: readonly Hold[]): Thought {
-    const enough = readiness(belief, holds.map(({ value, reading }) => ({ value, counts: reading.counts })), method.care);
+    const enough = readiness(
+      belief,
+      holds.map(({ value, reading }) => ({ value, counts: reading.counts })),
+      method.care,
+    );
     const { care } = method;
     const { test } = closingOf({ belief, holds, readiness: enough, care, skipped: [], trustedUpTo: 0 });
     if (test) return { belief, holds, ready: false, value: test.value };
@@ -114,12 +118,7 @@ function varianceOfHolds(belief: Belief, dialled: Steps): Candidate[] {
   return rated(model, lookAhead(...expected(model, few), variance), variance(few.mass, 1), cost);
 }
 
-function rated(
-  model: Belief['model'],
-  prospects: readonly Prospect[],
-  now: number,
-  cost: (value: Steps, chanceOfIn: number) => number,
-): Candidate[] {
+function rated(model: Belief['model'], prospects: readonly Prospect[], now: number, cost: (value: Steps, chanceOfIn: number) => number): Candidate[] {
   return prospects.map(({ stimulus, chances, expected }) => {
     const value = model.values[stimulus] ?? steps(0);
     const chanceOfIn = chances[IN] ?? 0;
@@ -130,7 +129,11 @@ function rated(
 const RATINGS = { ours: worthOfHolds, variance: varianceOfHolds, entropy: informationOfHolds };
 
 function conclude({ belief, holds, ready }: Thought, camera: PracticeCamera, watch: Stopwatch): SweepResult {
-  const outcome = outcomeOf(belief, holds.map(({ value, reading }) => ({ value, counts: reading.counts })), { holds: holds.length, seconds: seconds(0) });
+  const outcome = outcomeOf(
+    belief,
+    holds.map(({ value, reading }) => ({ value, counts: reading.counts })),
+    { holds: holds.length, seconds: seconds(0) },
+  );
   const cost = { holds: watch.holds, seconds: watch.seconds, truth: (camera.low + camera.high) / 2 };
   if (!ready) return { ...cost, centre: 0, chosen: 0, stated: 0, ended: 'gave up' };
   if (outcome.found === 'band') {

@@ -26,15 +26,35 @@ export const remaining: Family = {
     const times = summaries.flatMap((one) => one.times).toSorted((a, b) => a - b);
     return [
       shown('sweeps', RUNS * calls.length),
-      least('within two holds in the middle of the sweep', of(summaries, ({ middle }) => middle), EIGHT_OF_TEN),
-      least('within two holds, over all holds of a sweep', of(summaries, ({ share }) => share), EIGHT_OF_TEN),
-      shown('within two holds at every hold', of(summaries, ({ always }) => always)),
+      least(
+        'within two holds in the middle of the sweep',
+        of(summaries, ({ middle }) => middle),
+        EIGHT_OF_TEN,
+      ),
+      least(
+        'within two holds, over all holds of a sweep',
+        of(summaries, ({ share }) => share),
+        EIGHT_OF_TEN,
+      ),
+      shown(
+        'within two holds at every hold',
+        of(summaries, ({ always }) => always),
+      ),
       ...CARES.flatMap((care) => {
         const figure = care === 'thorough' ? shown : (name: string, value: number) => least(name, value, EIGHT_OF_TEN);
         return [
-          figure(`${care}: in the middle`, of(ofCare(care), ({ middle }) => middle)),
-          figure(`${care}: over all holds`, of(ofCare(care), ({ share }) => share)),
-          shown(`${care}: at every hold`, of(ofCare(care), ({ always }) => always)),
+          figure(
+            `${care}: in the middle`,
+            of(ofCare(care), ({ middle }) => middle),
+          ),
+          figure(
+            `${care}: over all holds`,
+            of(ofCare(care), ({ share }) => share),
+          ),
+          shown(
+            `${care}: at every hold`,
+            of(ofCare(care), ({ always }) => always),
+          ),
         ];
       }),
       most('one guess: median, ms', times[Math.floor(times.length / 2)] ?? Number.NaN, 1),

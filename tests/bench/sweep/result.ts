@@ -48,8 +48,7 @@ export function summarise(results: readonly SweepResult[]): Summary {
     tailError: errors[Math.floor(errors.length * 0.95)] ?? 0,
     within: mean(({ chosen, truth }) => Number(Math.abs(chosen - truth) <= 1), bands),
     stated: mean(({ stated }) => stated, bands),
-    confidentlyWrong:
-      bands.filter(({ stated, chosen, truth }) => stated >= 0.95 && Math.abs(chosen - truth) > 2).length / results.length,
+    confidentlyWrong: bands.filter(({ stated, chosen, truth }) => stated >= 0.95 && Math.abs(chosen - truth) > 2).length / results.length,
     pastTheLimit: results.filter(({ ended }) => ended === 'past the limit').length / results.length,
   };
 }

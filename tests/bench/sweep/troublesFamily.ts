@@ -36,10 +36,7 @@ export const troubles: Family = {
       const summary = summaries[index];
       const share = (summary?.named[name] ?? 0) / WRONG;
       const title = `${wrong}, ${light}: named`;
-      return [
-        bound === null ? shown(title, share) : least(title, share, bound),
-        shown(`${wrong}, ${light}: holds`, summary?.holds ?? Number.NaN),
-      ];
+      return [bound === null ? shown(title, share) : least(title, share, bound), shown(`${wrong}, ${light}: holds`, summary?.holds ?? Number.NaN)];
     });
     const well = summaries.slice(CASES.length);
     const all = well.reduce((sum, { runs }) => sum + runs, 0);
@@ -48,10 +45,18 @@ export const troubles: Family = {
     return [
       ...named,
       shown('healthy: sweeps', all),
-      most('healthy: any trouble named, but a moved focus', shareOf(({ any }) => any), 0.02),
+      most(
+        'healthy: any trouble named, but a moved focus',
+        shareOf(({ any }) => any),
+        0.02,
+      ),
       // The question about the focus has its own bound, as in the family of moved ones.
       ...names.map((name) =>
-        most(`healthy: ${name}`, shareOf((summary) => summary.named[name] ?? 0), name === 'focus moved' || name === 'sweeps differ' ? 0.02 : 0.005),
+        most(
+          `healthy: ${name}`,
+          shareOf((summary) => summary.named[name] ?? 0),
+          name === 'focus moved' || name === 'sweeps differ' ? 0.02 : 0.005,
+        ),
       ),
     ];
   },

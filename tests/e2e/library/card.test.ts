@@ -12,7 +12,10 @@ test('the card of a body prints its values on A6 and on A4, with their dates and
   await page.waitForSelector('table');
   expect(await page.evaluate(() => document.body.textContent)).toMatch(/Velde M1.*Orrin 70-200.*\+1.*entered .*\+3.*entered/s);
   // In points: 105 by 148 mm, and 210 by 297 mm.
-  for (const [size, points] of [['A6', [298, 420]], ['A4', [595, 842]]] as const) {
+  for (const [size, points] of [
+    ['A6', [298, 420]],
+    ['A4', [595, 842]],
+  ] as const) {
     await page.locator(`::-p-aria(${size})`).click();
     const file = pictureFile(`card-${size}`).replace(/png$/, 'pdf');
     await page.pdf({ path: file, preferCSSPageSize: true });

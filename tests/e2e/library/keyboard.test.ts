@@ -72,7 +72,10 @@ test('from an empty kit to a value in the camera and a backup file, without a po
   await untilText(seat, 'The newest backup is from');
   await expect.poll(() => readdirSync(downloads)).toEqual([expect.stringMatching(/^sweepbook-backup-\d{4}-\d\d-\d\d\.json$/)]);
   const file = join(downloads, readdirSync(downloads)[0] ?? '');
-  expect(readBackup(readFileSync(file, 'utf8'))).toMatchObject({ ok: true, value: { library: { entries: [{ value: 6 }], byHand: [{ finding: { low: 2, high: 9, chosen: 6 } }] } } });
+  expect(readBackup(readFileSync(file, 'utf8'))).toMatchObject({
+    ok: true,
+    value: { library: { entries: [{ value: 6 }], byHand: [{ finding: { low: 2, high: 9, chosen: 6 } }] } },
+  });
 
   await tabTo(seat, 'Bring a backup back in');
   // The page must know that its dialog is taken over before a key opens it.

@@ -17,7 +17,10 @@ const MIGRATION_TAKES = 400;
 const pause = (milliseconds: number): Promise<void> => new Promise((go) => setTimeout(go, milliseconds));
 
 /** Starts the browser again and again on one profile; `cut` works in it until its power is cut, `found` looks at what is left. */
-async function cutAgainAndAgain(cut: (chromium: Chromium, time: number) => Promise<void>, found: (chromium: Chromium, time: number) => Promise<void>): Promise<void> {
+async function cutAgainAndAgain(
+  cut: (chromium: Chromium, time: number) => Promise<void>,
+  found: (chromium: Chromium, time: number) => Promise<void>,
+): Promise<void> {
   const profile = temporaryFolder();
   onTestFinished(() => removeFolder(profile));
   let chromium = await launchChromium({ profile });

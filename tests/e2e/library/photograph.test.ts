@@ -45,6 +45,9 @@ test('a photograph of 200 MB fills in what is ticked, damaged ones are refused i
   await click(page, 'Use ticked details');
   await says(page, 'The details are in the kit.');
   const { bodies, lenses } = (await kept(chromium.worker))['kit'] as { bodies: object[]; lenses: object[] };
-  expect([bodies, lenses]).toMatchObject([[{ id: 'b' }, { model: 'Velde M1', serial: null }], [{ id: 'l' }, { model: null, serial: 'A12' }]]);
+  expect([bodies, lenses]).toMatchObject([
+    [{ id: 'b' }, { model: 'Velde M1', serial: null }],
+    [{ id: 'l' }, { model: null, serial: 'A12' }],
+  ]);
   expect(sent).toEqual([]);
 });

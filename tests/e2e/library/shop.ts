@@ -15,7 +15,16 @@ const whole = [...journal, { did: 'finished', at: later(900), by: 'key' }];
 const shop = (now: number): Library =>
   libraryWith({
     bodies: [
-      { id: 'b', name: LONG_BODY, serial: 'KX-0047-1183', model: 'Velde M1', remembers: 2, copies: 'share a value', zoomStore: 'two', sensor: { width: 36, height: 24 } },
+      {
+        id: 'b',
+        name: LONG_BODY,
+        serial: 'KX-0047-1183',
+        model: 'Velde M1',
+        remembers: 2,
+        copies: 'share a value',
+        zoomStore: 'two',
+        sensor: { width: 36, height: 24 },
+      },
       { id: 'b2', name: 'Velde M2', serial: '7702' },
       { id: 'b3', name: 'Velde M0', retired: T0 },
     ],

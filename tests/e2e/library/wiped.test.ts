@@ -28,9 +28,7 @@ test('the store wiped with copies left: the person is told in one sentence, and 
   const chromium = await started();
   const first = await chromium.openTab();
   await first.waitForSelector('h1');
-  await expect
-    .poll(() => first.evaluate(async () => (await indexedDB.databases()).some(({ name }) => name === 'sweepbook')))
-    .toBe(true);
+  await expect.poll(() => first.evaluate(async () => (await indexedDB.databases()).some(({ name }) => name === 'sweepbook'))).toBe(true);
   await new Promise((go) => setTimeout(go, 500));
   await first.close();
   await chromium.worker.evaluate(() => chrome.storage.local.clear());

@@ -12,7 +12,9 @@ export function lengthened(message: string): string {
   const wordsOfOurs = [...message.replaceAll(/⟦.*?⟧/gu, '')].length;
   const more = Math.ceil(wordsOfOurs / 2);
   const accented = [...inner].map((letter) => ACCENTS[letter] ?? letter).join('');
-  return `⟦${accented} ${FILL.repeat(Math.ceil(more / FILL.length)).slice(0, Math.max(1, more - 3)).trim()}⟧`;
+  return `⟦${accented} ${FILL.repeat(Math.ceil(more / FILL.length))
+    .slice(0, Math.max(1, more - 3))
+    .trim()}⟧`;
 }
 
 /** Every message of an area, also those that take values. */
@@ -25,7 +27,6 @@ export function inPseudo<Area>(words: Area): Area {
 }
 
 /** The English of what is shown in the longer language: without accents, brackets and filling. */
-export const plainly = (shown: string): string =>
-  [...shown.replaceAll(/[⟦⟧]/gu, '').trim()].map((letter) => PLAIN.get(letter) ?? letter).join('');
+export const plainly = (shown: string): string => [...shown.replaceAll(/[⟦⟧]/gu, '').trim()].map((letter) => PLAIN.get(letter) ?? letter).join('');
 
 const PLAIN = new Map(Object.entries(ACCENTS).map(([plain, accented]) => [accented, plain]));

@@ -76,7 +76,8 @@ describe('the numbers of a language', () => {
     (value) => `kotu ${signed(INVENTED, value)}`,
     (value) => `Kotu la ${signed(INVENTED, value)}.`,
     (value) => `kotu ${value > 0 ? '+' : value < 0 ? '\u2212' : ''}${Math.abs(value)}`,
-    (value) => `kotu ${value === 0 ? 'nul' : `${signed(INVENTED, Math.sign(value)).split(' ')[0]} ${[...String(Math.abs(value))].map((digit) => say(Number(digit))).join(' ')}`}`,
+    (value) =>
+      `kotu ${value === 0 ? 'nul' : `${signed(INVENTED, Math.sign(value)).split(' ')[0]} ${[...String(Math.abs(value))].map((digit) => say(Number(digit))).join(' ')}`}`,
   ];
 
   test('are heard in every form that its way of saying them gives', () => {
@@ -106,8 +107,14 @@ describe('the numbers of a language', () => {
 describe('a question to the logbook', () => {
   const library = libraryWith({
     bodies: [{ id: 'a', name: 'Velde M1' }],
-    lenses: [{ id: '85', name: 'Orrin 85' }, { id: '135', name: 'Orrin 135' }],
-    situations: [{ id: 'x', body: 'a', lens: '85' }, { id: 'y', body: 'a', lens: '135', focalLength: 135 }],
+    lenses: [
+      { id: '85', name: 'Orrin 85' },
+      { id: '135', name: 'Orrin 135' },
+    ],
+    situations: [
+      { id: 'x', body: 'a', lens: '85' },
+      { id: 'y', body: 'a', lens: '135', focalLength: 135 },
+    ],
   });
   const finder = finderOf(INVENTED, library.kit, shelfOf(library, { at: T0, temperature: null }, USUAL_LIMITS));
   const found = (text: string) => lookUpSpoken(finder, text).map(({ subject }) => subject.situation);

@@ -46,8 +46,29 @@ function say(whole: number): string {
 }
 
 const SOUNDS: Readonly<Record<string, string>> = {
-  a: 'o', b: 'b', d: 'd', e: 'x', f: 'f', g: 'g', h: 'h', i: 'i', j: '3', k: '1', l: 'l', m: 'm', n: 'n', o: 'w',
-  p: 'p', r: '@', s: 's', t: 't', u: 'v', v: '9', w: '#', y: '$', z: '0',
+  a: 'o',
+  b: 'b',
+  d: 'd',
+  e: 'x',
+  f: 'f',
+  g: 'g',
+  h: 'h',
+  i: 'i',
+  j: '3',
+  k: '1',
+  l: 'l',
+  m: 'm',
+  n: 'n',
+  o: 'w',
+  p: 'p',
+  r: '@',
+  s: 's',
+  t: 't',
+  u: 'v',
+  v: '9',
+  w: '#',
+  y: '$',
+  z: '0',
 };
 
 const wordOf = (word: Word): HeardWord => ({ say: SAID[word], also: also[word] ?? [], misheard: misheard[word] ?? [] });

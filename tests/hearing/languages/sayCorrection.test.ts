@@ -39,9 +39,11 @@ test.each(['', 'seven', '12', 'plus', 'minus minus two', 'plus two three four', 
 );
 
 test('every correction that is said is read back as itself', () => {
-  fc.assert(fc.property(fc.integer({ min: -99, max: 99 }), (value) => {
-    expect(read(sayCorrection(value))).toBe(value);
-  }));
+  fc.assert(
+    fc.property(fc.integer({ min: -99, max: 99 }), (value) => {
+      expect(read(sayCorrection(value))).toBe(value);
+    }),
+  );
 });
 
 test('a correction is said with its sign always, and half-steps as halves', () => {

@@ -4,7 +4,13 @@ import { adviceOnEntering } from '../../../src/logbook/entering/advice.ts';
 import { shelfOf } from '../../../src/logbook/shelf.ts';
 import { libraryWith, sweepRecord, T0 } from '../libraryWith.ts';
 
-const subject = (situation: string) => ({ situation, body: 'Velde M1', lens: 'Orrin 24–70 f/2.8', focalLength: situation.startsWith('wide') ? 24 : 70, distance: 2500 });
+const subject = (situation: string) => ({
+  situation,
+  body: 'Velde M1',
+  lens: 'Orrin 24–70 f/2.8',
+  focalLength: situation.startsWith('wide') ? 24 : 70,
+  distance: 2500,
+});
 const situation = (id: string, converter: string | null = null) => ({ id, focalLength: subject(id).focalLength, distance: 2500, converter });
 
 function advise(zoomStore: 'one' | 'two', records: readonly unknown[]) {

@@ -13,7 +13,9 @@ const anyScale: fc.Arbitrary<Scale> = fc
 
 const anyJob = anyScale.chain((scale) => {
   const index = fc.nat({ max: (scale.max - scale.min) / scale.step });
-  const band = fc.tuple(index, index).map(([one, other]) => [scale.min + Math.min(one, other) * scale.step, scale.min + Math.max(one, other) * scale.step] as const);
+  const band = fc
+    .tuple(index, index)
+    .map(([one, other]) => [scale.min + Math.min(one, other) * scale.step, scale.min + Math.max(one, other) * scale.step] as const);
   return fc.record({
     scale: fc.constant(scale),
     ends: fc.array(band, { minLength: 2, maxLength: 6 }),
@@ -28,8 +30,7 @@ function bruteForce({ min, max, step }: Scale, cost: (value: number) => number):
   return best;
 }
 
-const shareOf = (value: number, [low, high]: readonly [number, number], step: number): number =>
-  Math.abs(2 * value - low - high) / (high - low + step);
+const shareOf = (value: number, [low, high]: readonly [number, number], step: number): number => Math.abs(2 * value - low - high) / (high - low + step);
 
 const asBands = (ends: readonly (readonly [number, number])[], scale: Scale): Band[] =>
   ends.map(([low, high], at) => bandAt(`${at}`, low, high, { step: scale.step }));
@@ -75,12 +76,21 @@ describe('one value for several situations', () => {
   it('leaves out what is never used, and chooses nothing where nothing is used', () => {
     const bands = [bandAt('a', 0, 4), bandAt('b', -12, -8)];
     expect(oneValue(USUAL_SCALE, bands, { by: 'use', use: new Map([['b', 0]]) })?.value).toBe(2);
-    expect(oneValue(USUAL_SCALE, bands, { by: 'use', use: new Map([['a', 0], ['b', 0]]) })).toBeNull();
+    expect(
+      oneValue(USUAL_SCALE, bands, {
+        by: 'use',
+        use: new Map([
+          ['a', 0],
+          ['b', 0],
+        ]),
+      }),
+    ).toBeNull();
     expect(oneValue(USUAL_SCALE, [], { by: 'worst share' })).toBeNull();
   });
 
   it('says for each situation the error, its share of the half-band and how far past the end', () => {
-    const [near, far] = oneValue(USUAL_SCALE, [bandAt('near', 4, 8), bandAt('far', -6, -2, { distance: millimetres(9000) })], { by: 'worst share' })?.fits ?? [];
+    const [near, far] =
+      oneValue(USUAL_SCALE, [bandAt('near', 4, 8), bandAt('far', -6, -2, { distance: millimetres(9000) })], { by: 'worst share' })?.fits ?? [];
     expect(near).toMatchObject({ error: -5, share: 2, inside: false, past: 3 });
     expect(far).toMatchObject({ error: 5, share: 2, inside: false, past: 3 });
   });
@@ -89,7 +99,15 @@ describe('one value for several situations', () => {
 describe('the trade where no value serves all', () => {
   it('has one option for every largest set of bands that share a value, most first', () => {
     const options = tradeOf(USUAL_SCALE, [bandAt('a', -8, -4), bandAt('b', -5, 1), bandAt('c', 0, 6)]);
-    expect(options.map(({ value, fits }) => [value, fits.filter(({ inside }) => inside).map(({ band }) => band.id).join('')])).toEqual([
+    expect(
+      options.map(({ value, fits }) => [
+        value,
+        fits
+          .filter(({ inside }) => inside)
+          .map(({ band }) => band.id)
+          .join(''),
+      ]),
+    ).toEqual([
       [-4, 'ab'],
       [0, 'bc'],
     ]);

@@ -33,7 +33,8 @@ describe('the progress of a plan', () => {
 });
 
 describe('the pace of a person', () => {
-  const taking = (id: string, time: number, practice = false) => sweepRecord(id, T0, 0, 4, { practice, outcome: { found: 'nothing', tally: { holds: 9, seconds: time } } });
+  const taking = (id: string, time: number, practice = false) =>
+    sweepRecord(id, T0, 0, 4, { practice, outcome: { found: 'nothing', tally: { holds: 9, seconds: time } } });
   const of = (records: unknown[]) => paceOf(libraryWith({ records }).records);
 
   it('is the middle of their sweeps, the practice camera left out', () => {
@@ -68,7 +69,10 @@ describe('what is wanted', () => {
   it.each([
     [{ ...wanted, bodies: [] }, { is: 'no body' }],
     [{ ...wanted, lenses: [] }, { is: 'no lens' }],
-    [{ ...wanted, lenses: ['plain'] }, { is: 'no focal length', lens: 'Orrin 85 f/1.8' }],
+    [
+      { ...wanted, lenses: ['plain'] },
+      { is: 'no focal length', lens: 'Orrin 85 f/1.8' },
+    ],
   ])('asks for what is missing', (incomplete, fault) => {
     expect(situationsWanted(incomplete, { lenses: [zoom, plain], converters })).toEqual({ ok: false, fault });
   });

@@ -13,7 +13,13 @@ function leastOfAll(stops: readonly Stop[]): number {
   let best = Infinity;
   const visit = (last: Stop | null, left: readonly Stop[], cost: number): void => {
     if (left.length === 0) best = Math.min(best, cost);
-    else for (const next of left) visit(next, left.filter((stop) => stop !== next), cost + (last ? costBetween(last, next) : 0));
+    else
+      for (const next of left)
+        visit(
+          next,
+          left.filter((stop) => stop !== next),
+          cost + (last ? costBetween(last, next) : 0),
+        );
   };
   visit(null, stops, 0);
   return best;
@@ -22,7 +28,7 @@ function leastOfAll(stops: readonly Stop[]): number {
 /** The best of several long searches by chance (Kirkpatrick, Gelatt & Vecchi 1983): swaps and turns, ever colder. */
 function longSearch(stops: readonly Stop[], seed: number): Stop[] {
   const random = seededRandom(seed);
-  const costs = stops.map((from) => stops.map((to) => costBetween(from, to) % 1_000_000 + 2000 * Number(from.distance !== to.distance)));
+  const costs = stops.map((from) => stops.map((to) => (costBetween(from, to) % 1_000_000) + 2000 * Number(from.distance !== to.distance)));
   const between = (from: number | undefined, to: number | undefined): number => (from === undefined || to === undefined ? 0 : costs[from]![to]!);
   const path = stops.map((_, at) => at);
   let [total, least] = [path.reduce((sum, stop, at) => sum + between(path[at - 1], stop), 0), Infinity];

@@ -10,7 +10,13 @@ const ELSEWHERE = 'Keys go to the page: click the panel.';
 const BACK = 'The panel hears the keys again.';
 const AT_STAKE = 'The time is up, but keys go to the page: click the panel.';
 
-function watching({ sweep: first = inPhase('dialling') as SweepState | null, role: owner = 'owner' as Role, ear: hears = 'off' as EarState, beside = false, here: first_ = true } = {}) {
+function watching({
+  sweep: first = inPhase('dialling') as SweepState | null,
+  role: owner = 'owner' as Role,
+  ear: hears = 'off' as EarState,
+  beside = false,
+  here: first_ = true,
+} = {}) {
   const sweep = signal(first);
   const role = signal(owner);
   const ear = signal(hears);
@@ -18,7 +24,11 @@ function watching({ sweep: first = inPhase('dialling') as SweepState | null, rol
   let here = first_;
   let changed = (): void => undefined;
   const keyboard = { isHere: () => here, onChange: (listener: () => void) => ((changed = listener), () => undefined) };
-  const { go, end } = watchKeys(keyboard, { sweep, role, ear, clock: () => later(99), sayShown: (sentence, when) => void said.push(`${when}: ${sentence}`) }, beside);
+  const { go, end } = watchKeys(
+    keyboard,
+    { sweep, role, ear, clock: () => later(99), sayShown: (sentence, when) => void said.push(`${when}: ${sentence}`) },
+    beside,
+  );
   const keysTo = (whom: 'page' | 'panel'): void => {
     here = whom === 'panel';
     changed();

@@ -112,7 +112,10 @@ test('repeat says the value again, help says the words, and neither changes the 
   const { computer, window } = await sweeping();
   await window.tell('repeat');
   await window.tell('help');
-  expect(computer.log).toEqual([expect.stringMatching(/^say (Plus|Minus|Zero)/), expect.stringMatching(/^say You can say: holding, set plus or minus a number, /)]);
+  expect(computer.log).toEqual([
+    expect.stringMatching(/^say (Plus|Minus|Zero)/),
+    expect.stringMatching(/^say You can say: holding, set plus or minus a number, /),
+  ]);
   expect(computer.journal()).toEqual(['opened']);
 });
 

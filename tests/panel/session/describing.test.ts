@@ -134,7 +134,9 @@ test('left without a name, the result is kept under a stand-in and can be named 
   expect(window.session.nameKept(situation, { lens: { name: 'Corvid 85 f/1.8' }, body: { name: 'Velde M1' } })).toEqual({ ok: true });
   await settle();
   expect(window.session.records.value).toMatchObject([{ subject: { lens: 'Corvid 85 f/1.8', body: 'Velde M1', focalLength: 85, distance: 4250 } }]);
-  const inUse = [...window.session.kit.value.lenses, ...window.session.kit.value.bodies, ...window.session.kit.value.situations].filter(({ retired }) => retired === null);
+  const inUse = [...window.session.kit.value.lenses, ...window.session.kit.value.bodies, ...window.session.kit.value.situations].filter(
+    ({ retired }) => retired === null,
+  );
   expect(inUse).toHaveLength(3);
   expect(inUse.every(({ standIn }) => standIn === undefined)).toBe(true);
   expect(recordsOn(computer)).toHaveLength(1);

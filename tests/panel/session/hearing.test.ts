@@ -182,20 +182,23 @@ describe('words', () => {
     expect(window.earOpen).toBe(true);
   });
 
-  test.each(Object.keys(words.deafSaid) as Deaf[])('an ear that is deaf because of “%s” says so aloud once, that it hears again, and moves nothing', async (why) => {
-    const { computer, window } = await sweeping({ voice: { listen: 'browser' } });
-    const before = [window.session.sweep.value, window.session.announcement.value];
-    window.ear?.onDeaf(why);
-    window.ear?.onDeaf(why);
-    await settle();
-    expect(window.session.deaf.value).toBe(why);
-    window.ear?.onDeaf(null);
-    await settle();
-    expect(window.session.deaf.value).toBeNull();
-    expect(computer.log).toEqual([`say ${words.deafSaid[why]}`, `say ${words.hearsAgain}`]);
-    expect([window.session.sweep.value, window.session.announcement.value]).toEqual(before);
-    expect(window.session.troubles.value).toEqual([]);
-  });
+  test.each(Object.keys(words.deafSaid) as Deaf[])(
+    'an ear that is deaf because of “%s” says so aloud once, that it hears again, and moves nothing',
+    async (why) => {
+      const { computer, window } = await sweeping({ voice: { listen: 'browser' } });
+      const before = [window.session.sweep.value, window.session.announcement.value];
+      window.ear?.onDeaf(why);
+      window.ear?.onDeaf(why);
+      await settle();
+      expect(window.session.deaf.value).toBe(why);
+      window.ear?.onDeaf(null);
+      await settle();
+      expect(window.session.deaf.value).toBeNull();
+      expect(computer.log).toEqual([`say ${words.deafSaid[why]}`, `say ${words.hearsAgain}`]);
+      expect([window.session.sweep.value, window.session.announcement.value]).toEqual(before);
+      expect(window.session.troubles.value).toEqual([]);
+    },
+  );
 
   test('an ear that is closed has nothing in its way and says nothing', async () => {
     const { computer, window } = await sweeping({ voice: { listen: 'browser' } });

@@ -118,7 +118,11 @@ describe('reading what is stored', () => {
     expect(session.kit.value.bodies).toHaveLength(1);
     expect(session.records.value).toEqual([]);
     expect('record:r1' in computer.disk).toBe(false);
-    expect(Object.entries(computer.disk).filter(([key]) => key.startsWith('set-aside:record:r1:')).map(([, value]) => value)).toEqual([spoilt]);
+    expect(
+      Object.entries(computer.disk)
+        .filter(([key]) => key.startsWith('set-aside:record:r1:'))
+        .map(([, value]) => value),
+    ).toEqual([spoilt]);
     expect(session.troubles.value.map(({ sentence }) => sentence)).toEqual([expect.stringMatching(/record:r1.*kept whole/)]);
   });
 

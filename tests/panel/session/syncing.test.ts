@@ -57,7 +57,10 @@ describe('last values between two computers', () => {
     bench.window.session.syncValues(true);
     laptop.window.session.syncValues(true);
     await quiet();
-    expect([valuesIn(bench.window), valuesIn(laptop.window)]).toEqual([[3, 7], [3, 7]]);
+    expect([valuesIn(bench.window), valuesIn(laptop.window)]).toEqual([
+      [3, 7],
+      [3, 7],
+    ]);
     expect(new Set(bench.window.session.entries.value.map(({ subject }) => subject.situation)).size).toBe(1);
     expect(troublesIn(bench.window)).toEqual([expect.stringMatching(/later value for Orrin 85 f\/1.8 on Velde M1: \+7 in place of \+3\. Both stay/)]);
     expect(troublesIn(laptop.window)).toEqual([]);

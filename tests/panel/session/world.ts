@@ -178,17 +178,18 @@ export class Window {
           this.listener = listener;
         },
       },
-      snapshots: () => Promise.resolve({
-        times: () => Promise.resolve(answered(computer.copies.map(({ at }) => at).toSorted((a, b) => b - a))),
-        read: (at) => {
-          const copy = computer.copies.find((one) => one.at === at);
-          return Promise.resolve(copy ? answered(copy) : cannot('copy unread'));
-        },
-        keep: (snapshot) => {
-          computer.copies = [...computer.copies.filter(({ at }) => at !== snapshot.at), structuredClone(snapshot)];
-          return Promise.resolve(answered(undefined));
-        },
-      }),
+      snapshots: () =>
+        Promise.resolve({
+          times: () => Promise.resolve(answered(computer.copies.map(({ at }) => at).toSorted((a, b) => b - a))),
+          read: (at) => {
+            const copy = computer.copies.find((one) => one.at === at);
+            return Promise.resolve(copy ? answered(copy) : cannot('copy unread'));
+          },
+          keep: (snapshot) => {
+            computer.copies = [...computer.copies.filter(({ at }) => at !== snapshot.at), structuredClone(snapshot)];
+            return Promise.resolve(answered(undefined));
+          },
+        }),
       synced: () =>
         Promise.resolve({
           read: () => Promise.resolve(computer.account.down ? cannot('no sync') : answered(structuredClone(computer.account.carried))),
@@ -253,26 +254,27 @@ export class Window {
         cancel: () => this.endSpeech?.(),
       },
       wakeLock: { keepAwake: () => undefined, release: () => undefined },
-      ear: () => Promise.resolve((owner) => {
-        this.ear = owner;
-        return {
-          open: (by) => {
-            this.earBy = by;
-            this.earOpen = true;
-          },
-          close: () => {
-            this.earOpen = false;
-          },
-          isOpen: () => this.earOpen,
-          again: (here) => void log.push(here ? 'listen here' : 'listen again'),
-          deafen: () => {
-            this.deaf += 1;
-            return () => {
-              this.deaf -= 1;
-            };
-          },
-        };
-      }),
+      ear: () =>
+        Promise.resolve((owner) => {
+          this.ear = owner;
+          return {
+            open: (by) => {
+              this.earBy = by;
+              this.earOpen = true;
+            },
+            close: () => {
+              this.earOpen = false;
+            },
+            isOpen: () => this.earOpen,
+            again: (here) => void log.push(here ? 'listen here' : 'listen again'),
+            deafen: () => {
+              this.deaf += 1;
+              return () => {
+                this.deaf -= 1;
+              };
+            },
+          };
+        }),
       route: () =>
         Promise.resolve({
           keep: (awake) => {

@@ -55,19 +55,22 @@ describe('the mark', () => {
     expect([mark().dataset['voice'], mark().textContent?.trim()]).toEqual(['off', 'voice off']);
   });
 
-  test.each(Object.keys(words.deaf) as Deaf[])('in a sweep deaf because of “%s” shows it in words and a shape, tells the sentence, and one press does what helps', async (why) => {
-    const session = new FakeSession();
-    session.changeSettings({ voice: { listen: 'browser' } });
-    session.deaf.value = why;
-    await show(session.open());
-    expect([mark().dataset['deaf'], mark().textContent?.trim()]).toEqual([why, words.markDeaf[why]]);
-    expect(screen.getByLabelText('Voice').textContent).toBe(words.deaf[why]);
-    await act(() => mark().click());
-    await partsRead();
-    const ways = DIRECT[why] ? [DIRECT[why], undefined, session.sweep.value?.phase.name] : [undefined, 'on', 'paused'];
-    expect([session.asked[0], stage(), session.sweep.value?.phase.name]).toEqual(ways);
-    expect(text()).toContain(words.deaf[why]);
-  });
+  test.each(Object.keys(words.deaf) as Deaf[])(
+    'in a sweep deaf because of “%s” shows it in words and a shape, tells the sentence, and one press does what helps',
+    async (why) => {
+      const session = new FakeSession();
+      session.changeSettings({ voice: { listen: 'browser' } });
+      session.deaf.value = why;
+      await show(session.open());
+      expect([mark().dataset['deaf'], mark().textContent?.trim()]).toEqual([why, words.markDeaf[why]]);
+      expect(screen.getByLabelText('Voice').textContent).toBe(words.deaf[why]);
+      await act(() => mark().click());
+      await partsRead();
+      const ways = DIRECT[why] ? [DIRECT[why], undefined, session.sweep.value?.phase.name] : [undefined, 'on', 'paused'];
+      expect([session.asked[0], stage(), session.sweep.value?.phase.name]).toEqual(ways);
+      expect(text()).toContain(words.deaf[why]);
+    },
+  );
 
   test('where the panel can show no question it opens the tab that asks at once', async () => {
     const session = new FakeSession();

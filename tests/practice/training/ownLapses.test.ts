@@ -46,7 +46,7 @@ function swept(lapses: number, believed: number | undefined) {
     const { value, within } = surestValue(belief);
     ends.push({ stated: within, isSo: Number(Math.abs((camera.low + camera.high) / 2 - value) <= 1) });
   }
-  const mean = <One,>(all: readonly One[], of: (one: One) => number): number => all.reduce((sum, one) => sum + of(one), 0) / all.length;
+  const mean = <One>(all: readonly One[], of: (one: One) => number): number => all.reduce((sum, one) => sum + of(one), 0) / all.length;
   return {
     /** How much more often a steady light was promised than it came. */
     overpromised: mean(promises, ({ chance, held }) => chance - held),

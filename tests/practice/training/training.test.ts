@@ -26,7 +26,10 @@ const round = (seed: number, level: number, eye: (light: string) => Light): Trai
 
 /** Most times the light goes out within any one second. */
 function mostFlashes(course: LampCourse): number {
-  const outs = course.slice(1).filter(({ lit }) => !lit).map(({ at }) => at);
+  const outs = course
+    .slice(1)
+    .filter(({ lit }) => !lit)
+    .map(({ at }) => at);
   return Math.max(0, ...outs.map((from) => outs.filter((at) => at >= from && at < from + 1).length));
 }
 
@@ -35,7 +38,10 @@ describe('what a training hold shows', () => {
     fc.assert(
       fc.property(levels, fc.nat(), (level, seed) => {
         const course = courseShown({ light: 'late', level }, seededRandom(seed));
-        expect(course.map(({ at, lit }) => [at, lit])).toEqual([[0, false], [levelOf(level).delay, true]]);
+        expect(course.map(({ at, lit }) => [at, lit])).toEqual([
+          [0, false],
+          [levelOf(level).delay, true],
+        ]);
         expect(levelOf(level).delay).toBeLessThan(TRAINING_HOLD);
       }),
     );

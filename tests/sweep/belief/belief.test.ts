@@ -83,7 +83,11 @@ test('what a light does near the band and farther out is learnt from the sweep',
 test('a body that was seen to flicker near the band is expected to, and may still be late', () => {
   const lamp = Array.from({ length: 8 }, () => ({ outside: 0.5, light: 'flicker' }) as const);
   const known = openBelief(scale, false, { ...NO_MEMORY, lamp });
-  const holds = [[0, IN], [3, IN], [4, IN]] as const;
+  const holds = [
+    [0, IN],
+    [3, IN],
+    [4, IN],
+  ] as const;
   const [asKnown, asNew] = [after(known, ...holds), after(plain, ...holds)];
   expect(chanceOf(asKnown, 5, out('flicker'))).toBeGreaterThan(1.5 * chanceOf(asNew, 5, out('flicker')));
   expect(chanceOf(asKnown, 5, out('near'))).toBeGreaterThan(0.15 * chanceOf(asNew, 5, out('near')));

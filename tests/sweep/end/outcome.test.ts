@@ -30,8 +30,7 @@ function heldAs(seen: readonly (readonly [number, Verdict])[]): { belief: Belief
 
 const outcome = ({ belief, holds }: { belief: Belief; holds: Hold[] }) => outcomeOf(belief, counted(holds), { holds: holds.length, seconds: seconds(60) });
 const counted = (holds: readonly Hold[]) => holds.map(({ value, reading }) => ({ value, counts: reading.counts }));
-const readyAs = ({ belief, holds }: { belief: Belief; holds: Hold[] }, care: 'quick' | 'standard' = 'standard') =>
-  readiness(belief, counted(holds), care);
+const readyAs = ({ belief, holds }: { belief: Belief; holds: Hold[] }, care: 'quick' | 'standard' = 'standard') => readiness(belief, counted(holds), care);
 
 test('an odd count of values that hold gives the middle one', () => {
   expect(outcome(held([-2, 4], 0, -2, -3, 4, 5))).toMatchObject({ found: 'band', low: -2, high: 4, centre: 1, chosen: 1, other: null });

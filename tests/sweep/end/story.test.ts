@@ -72,6 +72,16 @@ test('a band that lies elsewhere after turning up than after turning down is tol
 });
 
 test('too few holds, or none that held, tell no story', () => {
-  expect(storiesOf(belief, holdsAt([0, 5, -5], () => STEADY))).toEqual([]);
-  expect(storiesOf(belief, holdsAt([0, 5, -5, 8, -8, 3, -3], () => FLICKER))).toEqual([]);
+  expect(
+    storiesOf(
+      belief,
+      holdsAt([0, 5, -5], () => STEADY),
+    ),
+  ).toEqual([]);
+  expect(
+    storiesOf(
+      belief,
+      holdsAt([0, 5, -5, 8, -8, 3, -3], () => FLICKER),
+    ),
+  ).toEqual([]);
 });

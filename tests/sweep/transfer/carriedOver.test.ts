@@ -41,14 +41,12 @@ function carried(first: Band, aside: Band): CarriedOutcome {
 }
 
 /** A band that runs past the upper limit, and the same width somewhere inside the scale. */
-const pastAndAside = fc
-  .tuple(fc.integer({ min: 1, max: 8 }), fc.integer({ min: 11, max: 17 }))
-  .chain(([low, high]) =>
-    fc.integer({ min: -9, max: 9 - (high - low) }).map((at): { first: Band; aside: Band } => ({
-      first: [low, high],
-      aside: [at, at + high - low],
-    })),
-  );
+const pastAndAside = fc.tuple(fc.integer({ min: 1, max: 8 }), fc.integer({ min: 11, max: 17 })).chain(([low, high]) =>
+  fc.integer({ min: -9, max: 9 - (high - low) }).map((at): { first: Band; aside: Band } => ({
+    first: [low, high],
+    aside: [at, at + high - low],
+  })),
+);
 
 test('the centre is the visible end and half the width, exactly, for any band whose light never wavers', () => {
   fc.assert(

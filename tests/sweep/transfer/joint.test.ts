@@ -92,9 +92,7 @@ test('after both series the shape and the centre are those of the whole product,
       a.posterior.which.forEach((h, k) => {
         const weights = pairsOf(a.model).map(
           ({ edge, lamp }) =>
-            a.posterior.edges[k * edgeKinds + edge]! *
-            a.posterior.lamp[k * lampKinds + lamp]! *
-            (chanceOfB.get(`${a.model.width[h]!} ${edge} ${lamp}`) ?? 0),
+            a.posterior.edges[k * edgeKinds + edge]! * a.posterior.lamp[k * lampKinds + lamp]! * (chanceOfB.get(`${a.model.width[h]!} ${edge} ${lamp}`) ?? 0),
         );
         product.set(h, a.posterior.mass[k]! * sum(weights));
       });

@@ -11,8 +11,7 @@ import { after, inPhase, later, opened } from '../staged.ts';
 
 const SCALE = { min: steps(-12), max: steps(12), step: 1 };
 const turning = inPhase('turning', { arrows: 'absent', scale: SCALE });
-const shifted = (state: SweepState, second = 1): SweepState =>
-  after(state, { did: 'checked', at: later(second), focus: 'moved', by: 'voice' });
+const shifted = (state: SweepState, second = 1): SweepState => after(state, { did: 'checked', at: later(second), focus: 'moved', by: 'voice' });
 
 test('a width transfer begins by asking to turn the focus, and holds nothing before that is done', () => {
   expect(turning.phase).toMatchObject({ name: 'turning', way: 'first', next: { value: 0 } });

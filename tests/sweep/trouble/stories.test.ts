@@ -32,7 +32,12 @@ test('nine dark holds over the scale: the urn gives each the share of dark seen 
 });
 
 test('a few values held over and over are not everywhere', () => {
-  const seen = [[0, 'steady'], [5, 'steady'], [-3, 'steady'], ...Array.from({ length: 12 }, (_, at) => [at % 3 === 0 ? -7 : 6 + (at % 3), 'late'] as const)] as const;
+  const seen = [
+    [0, 'steady'],
+    [5, 'steady'],
+    [-3, 'steady'],
+    ...Array.from({ length: 12 }, (_, at) => [at % 3 === 0 ? -7 : 6 + (at % 3), 'late'] as const),
+  ] as const;
   const { belief, holds } = held(false, ...seen);
   expect(sameEverywhere(belief, holds)).toBeNull();
 });
@@ -54,7 +59,12 @@ test('every value that holds counts only when both limits have held', () => {
 });
 
 test('a value that fails again and again between two that hold is a gap; one failure may be a blink', () => {
-  const sides = [[-4, 'steady'], [4, 'steady'], [-4, 'steady'], [4, 'steady']] as const;
+  const sides = [
+    [-4, 'steady'],
+    [4, 'steady'],
+    [-4, 'steady'],
+    [4, 'steady'],
+  ] as const;
   const once = held(false, ...sides, [0, 'flicker']);
   const often = held(false, ...sides, [0, 'flicker'], [0, 'flicker'], [0, 'flicker']);
   expect(holeIn(once.belief, once.holds)).toBeNull();
@@ -68,7 +78,10 @@ test('without a failure between two values that hold there is no gap to speak of
 });
 
 test('arrows as set contradict nothing; turned round, turning midway and by chance are told apart', () => {
-  const lights = [[-4, 'steady', 'balanced'], [0, 'steady', 'balanced']] as const;
+  const lights = [
+    [-4, 'steady', 'balanced'],
+    [0, 'steady', 'balanced'],
+  ] as const;
   const out = [-6, 3, -8, 4, -7, 5, -9, 6];
   const withSides = (sides: (up: boolean, at: number) => Arrows) =>
     held(true, ...lights, ...out.map((value, at) => [value, Math.abs(value + 2) > 5 ? 'flicker' : 'late', sides(value < -2, at)] as const));

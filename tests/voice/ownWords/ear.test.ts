@@ -18,8 +18,7 @@ const TAKES = Object.entries(WORDS).flatMap(([word, sounds]) =>
   }),
 );
 const RECOGNISER = recogniserOf(TAKES, RATE);
-const wordsIn = (events: readonly EarEvent[]) =>
-  events.flatMap((event) => (event.heard === 'word' ? [event.word] : []));
+const wordsIn = (events: readonly EarEvent[]) => events.flatMap((event) => (event.heard === 'word' ? [event.word] : []));
 
 test('words said again are heard as themselves, in order', () => {
   const said = Object.keys(WORDS);
@@ -84,8 +83,7 @@ test('the beginning of a word is told before the word, and the decision within h
 });
 
 describe('other sounds', () => {
-  const heardOf = (...things: Float32Array[]) =>
-    wordsIn(new OwnWordsEar(RATE, RECOGNISER).push(inRoom(things, RATE, QUIET, 9)));
+  const heardOf = (...things: Float32Array[]) => wordsIn(new OwnWordsEar(RATE, RECOGNISER).push(inRoom(things, RATE, QUIET, 9)));
 
   test('a click and a beep are no words', () => {
     const click = Float32Array.from({ length: 800 }, (_, i) => 0.5 * Math.exp(-i / 100) * Math.sin(i));
@@ -94,9 +92,7 @@ describe('other sounds', () => {
   });
 
   test('talk without a pause is no word, even where it holds one', () => {
-    const talk = [...Object.values(WORDS), ...Object.values(WORDS), ...Object.values(WORDS)].flatMap((sounds, seed) => [
-      ...say(sounds, RATE, seed),
-    ]);
+    const talk = [...Object.values(WORDS), ...Object.values(WORDS), ...Object.values(WORDS)].flatMap((sounds, seed) => [...say(sounds, RATE, seed)]);
     expect(heardOf(Float32Array.from(talk))).toEqual([]);
   });
 

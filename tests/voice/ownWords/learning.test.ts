@@ -15,7 +15,13 @@ import { inRoom, say, WORDS } from './spoken.ts';
 
 const by = 'voice' as const;
 const began = (at: number): SweepEvent => ({ did: 'began', at: later(at), value: steps(0), by });
-const judged = (at: number, light: Light, arrows: Arrows = 'none'): SweepEvent => ({ did: 'judged', at: later(at), verdict: { light, arrows }, by, heard: 'x' });
+const judged = (at: number, light: Light, arrows: Arrows = 'none'): SweepEvent => ({
+  did: 'judged',
+  at: later(at),
+  verdict: { light, arrows },
+  by,
+  heard: 'x',
+});
 const amended = (at: number, arrows: Arrows): SweepEvent => ({ did: 'amended', at: later(at), arrows, by, heard: 'x' });
 const undid = (at: number): SweepEvent => ({ did: 'undid', at: later(at), by });
 const finished = (at: number): SweepEvent => ({ did: 'finished', at: later(at), by });
@@ -44,7 +50,11 @@ function sweep(...told: readonly (readonly [word: string | null, event: SweepEve
 
 describe('a word that was taken is learned', () => {
   test('when the hold after it was begun and judged, and no sooner', () => {
-    const first = [['holding', began(1)], ['flicker', judged(2, 'flicker')], [null, began(10)]] as const;
+    const first = [
+      ['holding', began(1)],
+      ['flicker', judged(2, 'flicker')],
+      [null, began(10)],
+    ] as const;
     expect(sweep(...first)).toEqual({ stood: [], waiting: ['holding', 'flicker'] });
     expect(sweep(...first, [null, judged(11, 'late')])).toEqual({ stood: ['holding', 'flicker'], waiting: [] });
   });
@@ -61,7 +71,14 @@ describe('a word that was taken is learned', () => {
 
 describe('a word is never learned', () => {
   test('when what it told was taken back', () => {
-    const told = sweep([null, began(1)], ['flicker', judged(2, 'flicker')], ['undo', undid(3)], [null, began(10)], ['delayed', judged(11, 'late')], [null, finished(12)]);
+    const told = sweep(
+      [null, began(1)],
+      ['flicker', judged(2, 'flicker')],
+      ['undo', undid(3)],
+      [null, began(10)],
+      ['delayed', judged(11, 'late')],
+      [null, finished(12)],
+    );
     expect(told).toEqual({ stood: ['delayed'], waiting: [] });
   });
 
@@ -108,7 +125,10 @@ describe('a word makes a take', () => {
     if (!stretch) throw new Error('not heard');
     return stretch;
   };
-  const recogniser = recogniserOf(['undo', 'left'].flatMap((word) => [1, 2, 3].map((seed) => takeOf(word, stretchOf(word, seed)))), RATE);
+  const recogniser = recogniserOf(
+    ['undo', 'left'].flatMap((word) => [1, 2, 3].map((seed) => takeOf(word, stretchOf(word, seed)))),
+    RATE,
+  );
   const heard = (said: string, word: string, noise?: number): WordHeard => {
     const stretch = stretchOf(said, 9, noise);
     const recognition = recogniser.recognise(stretch);

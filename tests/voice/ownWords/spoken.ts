@@ -49,13 +49,7 @@ export function say(sounds: readonly Sound[], rate: number, seed: number, loud =
 }
 
 /** Things said one after another with a pause around each, in a noise of this level. */
-export function inRoom(
-  things: readonly Float32Array[],
-  rate: number,
-  noise: number,
-  seed: number,
-  pause = 0.9,
-): Float32Array {
+export function inRoom(things: readonly Float32Array[], rate: number, noise: number, seed: number, pause = 0.9): Float32Array {
   const { next } = chanceFrom(seed + 100);
   const gap = Math.round(pause * rate);
   const out = new Float32Array(things.reduce((sum, thing) => sum + thing.length + gap, 2 * gap));

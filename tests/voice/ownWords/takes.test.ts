@@ -20,8 +20,7 @@ function stretchOf(word: string, seed: number) {
   if (stretch === null) throw new Error('not heard');
   return stretch;
 }
-const takesOf = (...words: string[]) =>
-  words.flatMap((word) => [1, 2, 3].map((seed) => takeOf(word, stretchOf(word, seed))));
+const takesOf = (...words: string[]) => words.flatMap((word) => [1, 2, 3].map((seed) => takeOf(word, stretchOf(word, seed))));
 
 describe('a take is judged', () => {
   test('good when the word stands out of the noise, with quiet around it', () => {

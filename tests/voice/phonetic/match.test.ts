@@ -37,7 +37,8 @@ const RESULT = ['entered', 'next', 'undo', 'repeat', 'help'] as const satisfies 
 
 test('at a result every phrase is taken as its word, and none of a sweep is taken for one', () => {
   for (const word of RESULT) {
-    for (const said of [TAUGHT[word], ...ENGLISH.words[word].also]) expect({ said, ...heard(RESULT, said) }).toMatchObject({ said, is: 'taken', words: TAUGHT[word] });
+    for (const said of [TAUGHT[word], ...ENGLISH.words[word].also])
+      expect({ said, ...heard(RESULT, said) }).toMatchObject({ said, is: 'taken', words: TAUGHT[word] });
   }
   for (const said of ['solid', 'delayed', 'flicker', 'holding', 'accept', 'finish', 'centre']) {
     expect({ said, is: heard(RESULT, said).is }).not.toMatchObject({ is: 'taken' });
@@ -68,14 +69,7 @@ test.each(['light', 'lied', 'laughed'])('"%s" is near an arrow and is never take
   expect(heard(HOLDING, text).is).not.toBe('taken');
 });
 
-test.each([
-  'what time is it',
-  'thank you',
-  'twelve',
-  'open the window',
-  'negative feedback',
-  'the light is nice today',
-])('"%s" is other talk', (text) => {
+test.each(['what time is it', 'thank you', 'twelve', 'open the window', 'negative feedback', 'the light is nice today'])('"%s" is other talk', (text) => {
   for (const allowed of [HOLDING, DIALLING, WORDS]) expect(heard(allowed, text)).toEqual({ is: 'ignored' });
 });
 
@@ -115,12 +109,9 @@ describe('a value', () => {
     expect(heard(DIALLING, text)).toMatchObject({ is: 'taken', input: { told: 'set', value } });
   });
 
-  test.each(['set plus fifty', 'set minus 30', 'plus ninety'])(
-    '"%s" may have been a teen and is asked about',
-    (text) => {
-      expect(heard(DIALLING, text)).toMatchObject({ is: 'unclear' });
-    },
-  );
+  test.each(['set plus fifty', 'set minus 30', 'plus ninety'])('"%s" may have been a teen and is asked about', (text) => {
+    expect(heard(DIALLING, text)).toMatchObject({ is: 'unclear' });
+  });
 
   test('whose sign was not heard is never taken', () => {
     fc.assert(

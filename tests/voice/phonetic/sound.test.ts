@@ -7,9 +7,7 @@ import { pronouncer } from '../../../src/voice/phonetic/pronouncer.ts';
 import { soundDistance } from '../../../src/voice/phonetic/soundDistance.ts';
 
 const pronounce = pronouncer(ENGLISH.pronunciation);
-const phones = fc
-  .array(fc.constantFrom(...Object.values(SYMBOLS)), { minLength: 1, maxLength: 10 })
-  .map((list) => list.join(''));
+const phones = fc.array(fc.constantFrom(...Object.values(SYMBOLS)), { minLength: 1, maxLength: 10 }).map((list) => list.join(''));
 
 test('the distance is zero from a phrase to itself, the same both ways, and positive otherwise', () => {
   fc.assert(

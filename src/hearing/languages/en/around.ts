@@ -5,8 +5,30 @@ export const SIGNS = { plus: ['plus', 'positive'], minus: ['minus', 'negative'] 
 
 /** Words around a command that say nothing. */
 export const FILLERS: readonly string[] = [
-  'um', 'uh', 'er', 'ah', 'please', 'okay', 'ok', 'now', 'the', 'a', 'it', 'its', 'is', 'that', 'thats', 'so', 'and',
-  'well', 'just', 'yeah', 'im', 'i', 'am', 'there',
+  'um',
+  'uh',
+  'er',
+  'ah',
+  'please',
+  'okay',
+  'ok',
+  'now',
+  'the',
+  'a',
+  'it',
+  'its',
+  'is',
+  'that',
+  'thats',
+  'so',
+  'and',
+  'well',
+  'just',
+  'yeah',
+  'im',
+  'i',
+  'am',
+  'there',
 ];
 
 /** What may stand before a value. */

@@ -23,9 +23,25 @@ const SOUNDS_LIKE: Readonly<Record<string, readonly string[]>> = {
 };
 
 const TALK = [
-  'mind the tripod', 'nothing to see here', 'hold on a second', 'that is right', 'is there any coffee left',
-  'the light is quite solid today', 'I will be right back', 'did you pause the film', 'shall we go on with the next one',
-  'turn that fan down please', 'nothing', 'right', 'left', 'okay', 'same', 'no', 'well done', 'set it down', 'finish your tea',
+  'mind the tripod',
+  'nothing to see here',
+  'hold on a second',
+  'that is right',
+  'is there any coffee left',
+  'the light is quite solid today',
+  'I will be right back',
+  'did you pause the film',
+  'shall we go on with the next one',
+  'turn that fan down please',
+  'nothing',
+  'right',
+  'left',
+  'okay',
+  'same',
+  'no',
+  'well done',
+  'set it down',
+  'finish your tea',
 ];
 
 const LOST = 0.12;
@@ -61,5 +77,8 @@ export function talk(recogniser: Recogniser, understood: readonly Word[], random
 
 const TAUGHTS = new Set<string>(Object.values(TAUGHT));
 const misspelt = (said: string, random: Random): string =>
-  said.split(' ').map((word) => pick(SOUNDS_LIKE[word] ?? [word], random)).join(' ');
+  said
+    .split(' ')
+    .map((word) => pick(SOUNDS_LIKE[word] ?? [word], random))
+    .join(' ');
 const pick = (all: readonly string[], random: Random): string => all[Math.floor(random() * all.length)] ?? '';

@@ -100,9 +100,7 @@ export class NoisyPerson {
 const LIGHTS = ['steady', 'late', 'flicker', 'dark', 'untold'] as const;
 const SIGNS = ['none', 'left', 'right', 'balanced', 'lopsided'] as const;
 /** Longest first: "flicker, left" begins with "flicker". */
-const NOTED = LIGHTS.flatMap((light) => SIGNS.map((arrows) => readBack({ light, arrows }))).toSorted(
-  (a, b) => b.length - a.length,
-);
+const NOTED = LIGHTS.flatMap((light) => SIGNS.map((arrows) => readBack({ light, arrows }))).toSorted((a, b) => b.length - a.length);
 export const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
 /** The value that a prompt asks for: its last sentence. */

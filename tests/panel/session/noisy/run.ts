@@ -163,7 +163,6 @@ export async function noisyRun(seed: number): Promise<NoisyRun> {
   at(between(8000, 40_000), chat);
   notice();
   while (computer.time - start < LONGEST_SWEEP) {
-    
     const { phase } = sweep() ?? {};
     if (phase?.name === 'finished') {
       if (person.wish === 'accept') break;
