@@ -14,7 +14,16 @@ import { Begin, StartScreen } from './start/startScreen.tsx';
 import { Around, useSurroundings } from './useSession.ts';
 
 const Elsewhere = late(async () => (await import('./elsewhere.tsx')).Elsewhere);
-const OutcomeScreen = late(async () => (await import('./outcome/outcomeScreen.tsx')).OutcomeScreen, 'conditions', 'entered', 'kit', 'told', 'placed', 'result');
+const OutcomeScreen = late(
+  async () => (await import('./outcome/outcomeScreen.tsx')).OutcomeScreen,
+  'conditions',
+  'entered',
+  'kit',
+  'told',
+  'placed',
+  'result',
+  'firstHold',
+);
 const SweepScreen = late(async () => (await import('./sweep/sweepScreen.tsx')).SweepScreen, 'firstHold', 'told');
 
 interface Props {

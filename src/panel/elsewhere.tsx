@@ -35,7 +35,7 @@ const SituationScreen = late(
   'kit',
   'trouble',
 );
-const TrainingScreen = late(async () => (await import('./training/trainingScreen.tsx')).TrainingScreen, 'training', 'practice');
+const TrainingScreen = late(async () => (await import('./training/trainingScreen.tsx')).TrainingScreen, 'training', 'practice', 'firstHold');
 const VoiceScreen = late(async () => (await import('./voice/voiceScreen.tsx')).VoiceScreen, 'voice', 'sound', 'logbook', 'sweep');
 const WalkScreen = late(async () => (await import('./bench/walkScreen.tsx')).WalkScreen, 'setUp', 'bench', 'cautions', 'readings', 'firstHold', 'sweep');
 

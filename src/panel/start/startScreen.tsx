@@ -9,7 +9,7 @@ import { FirstFieldOfDraft } from './firstField.tsx';
 export const Begin = late(async () => (await Promise.all([import('./begin.tsx'), import('./finding.ts')]))[0].Begin, 'start', 'told', 'logbook', 'lookUp');
 const NameIt = late(async () => (await import('./nameIt.tsx')).NameIt, 'start', 'told');
 const PracticeLink = late(async () => (await import('./practiceLink.tsx')).PracticeLink, 'start');
-const SoundCheck = late(async () => (await import('../voice/soundCheck.tsx')).SoundCheck, 'sound');
+const SoundCheck = late(async () => (await import('../voice/soundCheck.tsx')).SoundCheck, 'sound', 'settings');
 const Unfinished = late(async () => (await import('./unfinished.tsx')).Unfinished, 'start', 'told');
 
 /** Until what is stored has been read, what is true anyway stands alone. */

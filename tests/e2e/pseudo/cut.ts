@@ -11,7 +11,8 @@ export const cutIn = (page: Page, where: string): Promise<string[]> =>
     for (let node = walker.nextNode(); node; node = walker.nextNode()) {
       const text = node.textContent?.trim() ?? '';
       const element = node.parentElement;
-      // A name that a person gave may be shortened; a message may not.
+      // A name that a person gave, and what stands with it in the head of a sweep, may be shortened; a message may not.
+      if (element?.closest('.subject')) continue;
       if (!element || !/[⟦⟧]/u.test(text) || !element.checkVisibility({ visibilityProperty: true, opacityProperty: true })) continue;
       const range = document.createRange();
       range.selectNodeContents(node);
