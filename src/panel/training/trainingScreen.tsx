@@ -1,5 +1,5 @@
 // The trainer: short holds on the practice light, harder as the person gets better, and in words what came of them.
-import { useEffect } from 'preact/hooks';
+import { useLayoutEffect } from 'preact/hooks';
 import { isSwitchKey } from '../keys/keys.ts';
 import { Heading } from '../parts/heading.tsx';
 import { words } from '../../words/catalogue.ts';
@@ -31,7 +31,8 @@ export function TrainingScreen() {
 
 /** One press begins a round, unless what has the focus wants the key itself. */
 function useSwitchToBegin(begin: (() => void) | null): void {
-  useEffect(() => {
+  // Let go with the screen: the next press belongs to the hold, also when it comes before the next frame.
+  useLayoutEffect(() => {
     if (begin === null) return;
     const pressed = (event: KeyboardEvent): void => {
       const { target } = event;
