@@ -71,10 +71,11 @@ export function turn(judged: BetweenPhases, at: Moment, noted: Hold | null): Tur
 function believing(known: BetweenPhases): BetweenPhases {
   const { asOneBand, holds } = known;
   const stories = storiesOf(asOneBand, holds);
-  const [first] = stories;
-  const belief = first && first.bayesFactor >= BELIEVED ? retold(asOneBand, holds, first.story) : asOneBand;
-  return { ...known, stories, belief };
+  const story = believed(stories);
+  return { ...known, stories, belief: story ? retold(asOneBand, holds, story) : asOneBand };
 }
+
+const believed = ([first]: readonly Weighed[]): Story | null => (first && first.bayesFactor >= BELIEVED ? first.story : null);
 
 /** A value whose verdict may have been a slip of tired eyes, to be held again before anything else is asked of the person. */
 function doubtedBy({ stories, holds, skipped }: BetweenPhases, bayesFactor: number): Suggestion | null {
@@ -135,9 +136,9 @@ export function look(known: BetweenPhases): Looked {
 
 /** The holds that count by the story that is believed. */
 function counting({ holds, stories }: BetweenPhases): readonly Hold[] {
-  const [first] = stories;
-  if (!first || first.bayesFactor < BELIEVED || first.story.is !== 'misjudged') return holds;
-  const { from, to } = first.story;
+  const story = believed(stories);
+  if (story?.is !== 'misjudged') return holds;
+  const { from, to } = story;
   return holds.filter((_, at) => at < from || at > to);
 }
 

@@ -42,14 +42,19 @@ export function told({ model }: Belief, { which, edges, lamp }: Lights, { value,
   return after;
 }
 
+/** The weight of each band where its light came to be this one. */
+export const weighed = ({ model, bond }: Belief, { mass }: BandPosterior, lights: Lights): Float64Array =>
+  weightsOf(model, lights, bond).map((weight, k) => weight * mass[k]!);
+
 /** The weight of each band where these two halves make up the holds. */
-export function joined({ model, bond }: Belief, { which, mass }: BandPosterior, before: Lights, after: Lights): Float64Array {
-  const weights = new Float64Array(which.length);
+export function joined(belief: Belief, bands: BandPosterior, before: Lights, after: Lights): Float64Array {
+  const { model, bond } = belief;
+  const { which, mass } = bands;
   if (bond) {
     const both = (one: Float64Array, other: Float64Array) => one.map((chance, at) => chance * other[at]!);
-    const whole = weightsOf(model, { which, edges: both(before.edges, after.edges), lamp: both(before.lamp, after.lamp) }, bond);
-    return whole.map((weight, k) => weight * mass[k]!);
+    return weighed(belief, bands, { which, edges: both(before.edges, after.edges), lamp: both(before.lamp, after.lamp) });
   }
+  const weights = new Float64Array(which.length);
   for (let k = 0; k < which.length; k++) {
     weights[k] = mass[k]! * dot(before.edges, after.edges, k, model.edgeKinds) * dot(before.lamp, after.lamp, k, model.lampKinds);
   }

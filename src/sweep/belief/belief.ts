@@ -46,10 +46,10 @@ export function beliefFrom(model: BandModel, weights: Float64Array, lamps = mode
   return { model, opening, posterior: opening, bond, remembered: null };
 }
 
-/** The belief after one more reading; `predictive` is the chance the old belief gave to it. */
-export function weigh(belief: Belief, value: Steps, reading: Reading): { belief: Belief; predictive: number } {
+/** The belief after one more reading, had the band lain `shift` steps further up then; `predictive` is the chance the old belief gave to it. */
+export function weigh(belief: Belief, value: Steps, reading: Reading, shift = 0): { belief: Belief; predictive: number } {
   const { model, bond } = belief;
-  const told = { stimulus: stimulusOf(model, value), seen: outcomesOf(reading, model.arrows) };
+  const told = { stimulus: stimulusOf(model, value) - shift, seen: outcomesOf(reading, model.arrows) };
   const { posterior, predictive } = observeLights(model, belief.posterior, bond, told, FLOOR);
   return { belief: { ...belief, posterior }, predictive };
 }

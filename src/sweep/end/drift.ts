@@ -2,10 +2,10 @@
 // same band was shifted at some moment. The Bayes factor is their odds (Kass & Raftery 1995, J. Am. Stat. Assoc. 90:773),
 // averaged over the moment and the shift, which nobody knows.
 import { stimulusOf, type Belief } from '../belief/belief.ts';
-import { from, joined, openingOf, upTo, type Read } from '../belief/accounts.ts';
+import { from, joined, openingOf, upTo, weighed, type Read } from '../belief/accounts.ts';
 import { averageLight } from '../belief/averageLight.ts';
 import type { Lights } from '../belief/bandModel.ts';
-import { weightsOf, type BandPosterior } from '../belief/lights.ts';
+import type { BandPosterior } from '../belief/lights.ts';
 import { outcomesOf } from '../belief/observation.ts';
 import type { Hold } from '../hold.ts';
 
@@ -28,8 +28,9 @@ const FEWEST_IN_ALL = 6;
 /** Shifts of the band that a knock to the focus ring may bring, in steps. */
 const SHIFTS = [-8, -6, -4, -3, -2, 2, 3, 4, 6, 8];
 
-/** Only a reading less likely than this gives cause to tell the other story at all. */
+/** Only a reading less likely than this gives cause to tell another story at all. */
 const DOUBTFUL = 0.2;
+export const wereExpected = (holds: readonly Pick<Hold, 'predictive'>[]): boolean => holds.every(({ predictive }) => predictive >= DOUBTFUL);
 
 /** What is needed of a hold. */
 export type HoldTold = Read & Pick<Hold, 'predictive'>;
@@ -42,7 +43,7 @@ export function driftOf(belief: Belief, holds: readonly HoldTold[], trusted: num
   const first = Math.max(FEWEST, trusted + 1);
   const last = holds.length - FEWEST;
   const untold = holds.length < FEWEST_IN_ALL || holds.every(({ reading }) => reading.counts === 'out');
-  if (last < first || untold || holds.slice(trusted).every(({ predictive }) => predictive >= DOUBTFUL)) return null;
+  if (last < first || untold || wereExpected(holds.slice(trusted))) return null;
   const moves = movesOf(belief, holds, first, last, SHIFTS);
   const moved = new Float64Array(holds.length);
   for (const shift of SHIFTS) {
@@ -83,7 +84,7 @@ export function movesOf(belief: Belief, holds: readonly HoldTold[], first: numbe
 export function oneBand(belief: Belief, holds: readonly Read[], which: Int32Array): OneBand {
   const bands = openingOf(belief, which);
   const before = upTo(belief, bands, holds);
-  const still = weightsOf(belief.model, before.at(-1) ?? bands, belief.bond).map((weight, k) => weight * bands.mass[k]!);
+  const still = weighed(belief, bands, before.at(-1) ?? bands);
   return { belief, holds, bands, before, still, whole: sum(still) };
 }
 

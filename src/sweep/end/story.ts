@@ -2,13 +2,12 @@
 // row), the band drifts while body and lens warm, or it lies elsewhere after the value was turned up than after it was
 // turned down. Each is weighed against the one band (Kass & Raftery 1995, J. Am. Stat. Assoc. 90:773), averaged over what
 // nobody knows of it; how often each happens: common practice, no source.
-import { from, joined, told, type Read } from '../belief/accounts.ts';
+import { from, joined, told, weighed, type Read } from '../belief/accounts.ts';
 import type { Lights } from '../belief/bandModel.ts';
-import { stimulusOf, type Belief } from '../belief/belief.ts';
-import { observeLights, weightsOf } from '../belief/lights.ts';
+import { weigh, type Belief } from '../belief/belief.ts';
 import { outcomesOf } from '../belief/observation.ts';
 import type { Hold } from '../hold.ts';
-import { oneBand, product, quickLook, sum } from './drift.ts';
+import { oneBand, product, quickLook, sum, wereExpected } from './drift.ts';
 
 export type Timed = Read & Pick<Hold, 'predictive' | 'began'>;
 
@@ -29,18 +28,16 @@ export interface Weighed<One extends Story = Story> {
 
 /** Fewer holds tell no story. */
 const FEWEST = 6;
-/** While every reading was to be expected, no other story is told. */
-const DOUBTFUL = 0.2;
 /** How many holds in a row may be misjudged, and what is then told of them: as often in as out. */
 const LENGTHS = [2, 3, 4];
 const TOLD_IN = 0.5;
-const RATES = [-1.4, -0.7, 0.7, 1.4];
-const SIZES = [-1, -0.5, 0.5, 1];
+const DRIFTS = [-1.4, -0.7, 0.7, 1.4].map((rate): Story => ({ is: 'drifting', rate }));
+const PLAYS = [-1, -0.5, 0.5, 1].map((size): Story => ({ is: 'play', size }));
 
 /** Every kind of story that can be told of these holds, the likeliest first; none while one band explains them well. */
 export function storiesOf(belief: Belief, holds: readonly Timed[]): Weighed[] {
   if (holds.length < FEWEST || holds.every(({ reading }) => reading.counts === 'out')) return [];
-  if (holds.every(({ predictive }) => predictive >= DOUBTFUL)) return [];
+  if (wereExpected(holds)) return [];
   const { bands, before, whole } = oneBand(belief, holds, worthALook(belief, holds));
   const after = from(belief, bands, holds, 0);
   const misjudged = LENGTHS.flatMap((length) =>
@@ -53,10 +50,9 @@ export function storiesOf(belief: Belief, holds: readonly Timed[]): Weighed[] {
   const shifted = (story: Story): Weighed => {
     const shifts = shiftsUnder(story, holds);
     const lights = holds.reduce<Lights>((now, hold, at) => told(belief, now, hold, shifts[at] ?? 0), bands);
-    const weights = weightsOf(belief.model, lights, belief.bond);
-    return { story, bayesFactor: sum(weights.map((weight, k) => weight * bands.mass[k]!)) / whole };
+    return { story, bayesFactor: sum(weighed(belief, bands, lights)) / whole };
   };
-  const kinds = [misjudged, RATES.map((rate) => shifted({ is: 'drifting', rate })), SIZES.map((size) => shifted({ is: 'play', size }))];
+  const kinds = [misjudged, DRIFTS.map(shifted), PLAYS.map(shifted)];
   return kinds.flatMap((kind) => averaged(kind) ?? []).toSorted((a, b) => b.bayesFactor - a.bayesFactor);
 
   function chanceIfMisjudged({ reading }: Read): number {
@@ -79,7 +75,7 @@ function worthALook(belief: Belief, holds: readonly Timed[]): Int32Array {
     for (const length of LENGTHS) if (k - length > 0) allow(product(before[k - length]!, after));
     after = product(after, still[k - 1]!);
   }
-  for (const story of [...RATES.map((rate): Story => ({ is: 'drifting', rate })), ...SIZES.map((size): Story => ({ is: 'play', size }))]) {
+  for (const story of [...DRIFTS, ...PLAYS]) {
     const shifts = shiftsUnder(story, holds);
     allow(holds.reduce<Float64Array>((weights, hold, at) => product(weights, chances(hold, shifts[at] ?? 0)), start));
   }
@@ -114,17 +110,14 @@ function shiftsUnder(story: Story, holds: readonly Timed[]): (number | null)[] {
 /** What the holds say where the story is true: of the band as it lies now, and with play, between its two places. */
 export function retold(belief: Belief, holds: readonly Timed[], story: Story): Belief {
   const shifts = shiftsUnder(story, holds);
-  const { model, bond } = belief;
-  const posterior = holds.reduce((before, { value, reading }, at) => {
-    const shift = shifts[at] ?? null;
-    if (shift === null) return before;
-    const stimulus = stimulusOf(model, value) - shift;
-    return observeLights(model, before, bond, { stimulus, seen: outcomesOf(reading, model.arrows) }, FLOOR).posterior;
-  }, belief.opening);
-  return { ...belief, posterior };
+  return holds.reduce<Belief>(
+    (now, { value, reading }, at) => {
+      const shift = shifts[at] ?? null;
+      return shift === null ? now : weigh(now, value, reading, shift).belief;
+    },
+    { ...belief, posterior: belief.opening },
+  );
 }
-
-const FLOOR = 1e-8;
 
 /** The values that a story of misjudged holds puts in doubt, and that were not held again since. */
 export function doubtedValues(holds: readonly Timed[], { from, to }: Extract<Story, { is: 'misjudged' }>): Hold['value'][] {

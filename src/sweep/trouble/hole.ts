@@ -1,10 +1,10 @@
 // A band that is not contiguous: values inside it fail. The same bands are weighed with one hole of unknown place and
 // width, and without. Where the hole is, the light fails whatever the edges say; what it shows there: common practice, no
 // source.
-import { openingOf, told, type Read } from '../belief/accounts.ts';
+import { openingOf, told, weighed, type Read } from '../belief/accounts.ts';
 import type { Lights } from '../belief/bandModel.ts';
 import { weigh, type Belief } from '../belief/belief.ts';
-import { weightsOf, type BandPosterior } from '../belief/lights.ts';
+import type { BandPosterior } from '../belief/lights.ts';
 import { GRADES, IN, outcomesOf } from '../belief/observation.ts';
 import { sum } from '../end/drift.ts';
 import type { Hole } from './trouble.ts';
@@ -32,7 +32,7 @@ export function holeIn(belief: Belief, holds: readonly Read[]): Hole | null {
     holds.filter((hold) => !failed.includes(hold)),
   );
   const { which } = bands;
-  const whole = sum(weighed(belief, bands, holds));
+  const whole = sum(weighedAfter(belief, bands, holds));
   const { step } = model.scale;
 
   let total = 0;
@@ -48,7 +48,7 @@ export function holeIn(belief: Belief, holds: readonly Read[]): Hole | null {
       const key = inside.map((hold) => holds.indexOf(hold)).join(' ');
       const left =
         without.get(key) ??
-        weighed(
+        weighedAfter(
           belief,
           bands,
           holds.filter((hold) => !inside.includes(hold)),
@@ -85,9 +85,9 @@ function explaining(belief: Belief, holds: readonly Read[]): BandPosterior {
 }
 
 /** The weight of each band after these holds. */
-function weighed(belief: Belief, bands: BandPosterior, holds: readonly Read[]): Float64Array {
+function weighedAfter(belief: Belief, bands: BandPosterior, holds: readonly Read[]): Float64Array {
   const lights = holds.reduce<Lights>((now, hold) => told(belief, now, hold, 0), bands);
-  return weightsOf(belief.model, lights, belief.bond).map((weight, k) => weight * bands.mass[k]!);
+  return weighed(belief, bands, lights);
 }
 
 /** The arrows in a hole tell nothing. */
