@@ -23,6 +23,9 @@ async function pagesIn(folder: string): Promise<string[]> {
     .map((name) => join(folder, name));
 }
 
+const pages = [...(await pagesIn('src/panel')), ...(await pagesIn('src/pages'))];
+const panel = await drawnPanel(await readFile(PANEL, 'utf8'));
+
 /** `plugins`: what changes a source on its way, for a build that tests look at. */
 export async function buildBrowser(name: keyof typeof BROWSERS, out: string, plugins: readonly Plugin[] = []): Promise<void> {
   const { manifest, target } = BROWSERS[name];
@@ -32,14 +35,14 @@ export async function buildBrowser(name: keyof typeof BROWSERS, out: string, plu
   // A background script has no imports, nor has what runs on the audio thread: each is one file.
   await build({ ...options, entryPoints: ['src/background/background.ts', 'src/platform/ear/sampler.ts'] });
   await bundleEarly(options);
-  for (const page of [...(await pagesIn('src/panel')), ...(await pagesIn('src/pages'))]) {
+  for (const page of pages) {
     const { metafile } = await bundlePage(page, options);
     if (page !== PANEL) {
       await cp(page, join(out, basename(page)));
       continue;
     }
     await writeFile(`${out}.json`, JSON.stringify(loadingOf(metafile, join(out, 'early.js'), join(out, 'panel.js')), null, 2));
-    await writeFile(join(out, basename(page)), await drawnPanel(await readFile(PANEL, 'utf8')));
+    await writeFile(join(out, basename(page)), panel);
   }
   for (const size of Object.values(manifest.icons ?? {})) await cp(size, join(out, size));
   await cp('manifest/_locales', join(out, '_locales'), { recursive: true });

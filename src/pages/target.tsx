@@ -10,6 +10,7 @@ import { PAPERS, sheets, type PaperName } from '../optics/print/sheets.ts';
 import { drawTarget, SCALE } from '../optics/print/target.ts';
 import { answered, type Answer } from '../result.ts';
 import { readWords, words } from '../words/catalogue.ts';
+import { PrintButton } from './printButton.tsx';
 
 interface Drawn {
   readonly target: readonly string[];
@@ -62,9 +63,7 @@ function TargetPage({ order }: { readonly order: TargetOrder | null }) {
         )}
         {pages?.ok && (
           <p>
-            <button type="button" class="chief" onClick={() => print()}>
-              {say.print}
-            </button>
+            <PrintButton />
           </p>
         )}
       </main>

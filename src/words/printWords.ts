@@ -25,7 +25,6 @@ export interface PrintWords {
     readonly title: string;
     readonly paper: string;
     readonly papers: Readonly<Record<PaperName, string>>;
-    readonly print: string;
     /** How many sheets the target is on, and how to print them. */
     readonly drawn: (sheets: number) => string;
     readonly noOrder: string;

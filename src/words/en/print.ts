@@ -28,7 +28,6 @@ export const words: PrintWords = {
     title: 'Target to print',
     paper: 'Paper',
     papers: { A4: 'A4', Letter: 'Letter' },
-    print: 'Print',
     drawn: (sheets) =>
       `${write.count(sheets, {
         one: 'The target is on one sheet and the ramp is on the last.',

@@ -1,9 +1,10 @@
 // English: one sweep of the logbook.
-import type { Arrows, Light } from '../../sweep/verdict.ts';
+import type { Light } from '../../sweep/verdict.ts';
 import { writeSteps } from '../../sweep/scale.ts';
 import { line } from '../line.ts';
 import type { RecordWords } from '../recordWords.ts';
 import { place } from './subject.ts';
+import { ARROWS_SEEN } from './verdict.ts';
 import { write } from './write.ts';
 
 const LIGHT: Readonly<Record<Light, string>> = {
@@ -12,14 +13,6 @@ const LIGHT: Readonly<Record<Light, string>> = {
   flicker: 'the light flickered',
   dark: 'the light stayed dark',
   untold: 'the hold failed',
-};
-
-const ARROWS: Readonly<Record<Arrows, string | null>> = {
-  none: null,
-  left: 'left arrow',
-  right: 'right arrow',
-  balanced: 'both arrows, even',
-  lopsided: 'uneven arrows',
 };
 
 const COUNTS = { in: 'It counts as inside the band.', out: 'It counts as outside the band.' } as const;
@@ -43,7 +36,7 @@ export const words: RecordWords = {
     later: 'Later',
     opened: 'Before the first hold.',
     held: ({ number, value, light, arrows, counts }) => {
-      const beside = ARROWS[arrows];
+      const beside = ARROWS_SEEN[arrows];
       const seen = beside === null ? LIGHT[light] : `${LIGHT[light]}, ${beside}`;
       const hold = `Hold ${write.number(number)} at ${writeSteps(value)}: ${seen}.`;
       return light === 'untold' ? hold : `${hold} ${COUNTS[counts]}`;

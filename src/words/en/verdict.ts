@@ -11,7 +11,7 @@ export const readBack = ({ light, arrows }: Verdict): string => [SAID[light], AR
 
 export const LIGHT: Readonly<Record<Light, string>> = { steady: 'steady', late: 'late', flicker: 'flickering', dark: 'dark', untold: 'failed' };
 
-const ARROWS: Readonly<Record<Arrows, string | null>> = {
+export const ARROWS_SEEN: Readonly<Record<Arrows, string | null>> = {
   none: null,
   left: 'left arrow',
   right: 'right arrow',
@@ -20,4 +20,4 @@ const ARROWS: Readonly<Record<Arrows, string | null>> = {
 };
 
 /** "flickering, left arrow". */
-export const seen = ({ light, arrows }: Verdict): string => [LIGHT[light], ARROWS[arrows]].filter(Boolean).join(', ');
+export const seen = ({ light, arrows }: Verdict): string => [LIGHT[light], ARROWS_SEEN[arrows]].filter(Boolean).join(', ');
