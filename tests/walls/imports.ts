@@ -8,6 +8,8 @@ export interface Import {
   /** From 1. */
   readonly line: number;
   readonly of: string;
+  /** A type alone leaves nothing in what is built. */
+  readonly how: 'at once' | 'on demand' | 'type';
 }
 
 /** `file` is its path from the repository's root, with slashes. Packages are left out: they are no rooms of ours. */
@@ -19,7 +21,7 @@ export function importsOf(file: string, text: string): Import[] {
     const named = nameIn(node);
     if (named?.text.startsWith('.')) {
       const line = source.getLineAndCharacterOfPosition(named.getStart(source)).line + 1;
-      found.push({ file, line, of: posix.join(posix.dirname(file), named.text) });
+      found.push({ file, line, of: posix.join(posix.dirname(file), named.text), how: howIn(node) });
     }
     ts.forEachChild(node, visit);
   };
@@ -32,6 +34,12 @@ function nameIn(node: ts.Node): ts.StringLiteralLike | null {
   if (ts.isImportTypeNode(node)) return ts.isLiteralTypeNode(node.argument) ? literal(node.argument.literal) : null;
   const onDemand = ts.isCallExpression(node) && node.expression.kind === ts.SyntaxKind.ImportKeyword;
   return onDemand ? literal(node.arguments[0]) : null;
+}
+
+function howIn(node: ts.Node): Import['how'] {
+  if (ts.isImportTypeNode(node) || (ts.isImportDeclaration(node) && node.importClause?.isTypeOnly) || (ts.isExportDeclaration(node) && node.isTypeOnly))
+    return 'type';
+  return ts.isCallExpression(node) ? 'on demand' : 'at once';
 }
 
 const literal = (node: ts.Node | undefined): ts.StringLiteralLike | null => (node && ts.isStringLiteralLike(node) ? node : null);

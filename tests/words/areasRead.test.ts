@@ -1,49 +1,69 @@
-// Contract of reading the catalogue: whatever is read on demand names every area that it and what it imports can show, unless
-// that area comes with what is stored. A screen that misses one shows nothing.
+// Contract of reading the catalogue: what is read on demand, and each page of its own, has every area that it and what it
+// imports can show; a screen that misses one shows nothing.
 import { readdirSync, readFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { posix } from 'node:path';
 import { expect, test } from 'vitest';
+import { importsOf, type Import } from '../walls/imports.ts';
 
-/** Read with the desk, before any screen that asks for them is shown. */
-const [, withDesk = ''] = /readWords\(([^)]*)\)/.exec(readFileSync('src/panel/session/create.ts', 'utf8')) ?? [];
-const namesIn = (list: string): string[] => [...list.matchAll(/'(\w+)'/g)].map(([, name = '']) => name);
-const ALWAYS = new Set(namesIn(withDesk));
+const namesIn = (list = ''): string[] => [...list.matchAll(/'(\w+)'/g)].map(([, name = '']) => name);
+const readIn = (path: string): string[] => [...(texts.get(path) ?? '').matchAll(/readWords\(([^)]*)\)/g)].flatMap(([, list]) => namesIn(list));
 
-const sources = readdirSync('src', { recursive: true, encoding: 'utf8' })
-  .map((path) => `src/${path.replaceAll('\\', '/')}`)
-  .filter((path) => /\.tsx?$/.test(path) && !path.startsWith('src/words/'));
-const texts = new Map(sources.map((path) => [path, readFileSync(path, 'utf8')]));
-const importsOf = (path: string): string[] =>
-  [...(texts.get(path) ?? '').matchAll(/^(?:import|export)(?! type)[^;]*?from '(\.[^']+)';/gms)].map(([, to = '']) => join(dirname(path), to));
-
-/** The areas that a file and all that it imports at once can show. */
-function shownBy(path: string): Set<string> {
-  const seen = new Set([path]);
-  for (const file of seen) for (const to of importsOf(file)) if (texts.has(to)) seen.add(to);
-  return new Set([...seen].flatMap((file) => [...(texts.get(file) ?? '').matchAll(/\bwords\('(\w+)'\)/g)].map(([, area = '']) => area)));
-}
-
-const parts = sources.flatMap((path) =>
-  [...(texts.get(path) ?? '').matchAll(/late\(\s*async \(\) => \(await import\('([^']+)'\)\)\.\w+((?:,\s*'\w+')*),?\s*\)/g)].map(([, to = '', areas = '']) => ({
-    path,
-    part: join(dirname(path), to),
-    areas: namesIn(areas),
-  })),
+const texts = new Map(
+  readdirSync('src', { recursive: true, encoding: 'utf8' })
+    .map((path) => `src/${path.replaceAll('\\', '/')}`)
+    .filter((path) => /\.tsx?$/.test(path) && !path.startsWith('src/words/'))
+    .map((path) => [path, readFileSync(path, 'utf8')]),
 );
+const imports = [...texts].flatMap(([path, text]) => importsOf(path, text));
+const byFile = new Map<string, Import[]>();
+for (const one of imports) byFile.set(one.file, [...(byFile.get(one.file) ?? []), one]);
 
-test('all that is read on demand is looked at', () => {
-  expect(parts.length).toBeGreaterThan(25);
-});
-
-test.each(parts)('$part, read by $path, has every area that it shows', ({ path, part, areas }) => {
-  // What reads it on demand has read its own areas already.
-  const there = new Set([...areas, ...ALWAYS, ...parts.filter((one) => shows(one.part, path)).flatMap((one) => one.areas)]);
-  expect([...shownBy(part)].filter((area) => !there.has(area)).toSorted()).toEqual([]);
-});
-
-/** Is the file one of those that the part imports at once? */
-function shows(part: string, file: string): boolean {
-  const seen = new Set([part]);
-  for (const one of seen) for (const to of importsOf(one)) if (texts.has(to)) seen.add(to);
-  return seen.has(file);
+/** A file with all that it imports at once. */
+function withAllOf(path: string): ReadonlySet<string> {
+  const all = new Set([path]);
+  for (const file of all) for (const { how, of } of byFile.get(file) ?? []) if (how === 'at once' && texts.has(of)) all.add(of);
+  return all;
 }
+
+const shownBy = (files: ReadonlySet<string>): Set<string> =>
+  new Set([...files].flatMap((file) => [...(texts.get(file) ?? '').matchAll(/\bwords\('(\w+)'\)/g)].map(([, area = '']) => area)));
+
+/** The areas that stand beside `import('…')` in “late”. */
+const lateWith = ({ file, of }: Import): string[] => {
+  const relative = posix.relative(posix.dirname(file), of);
+  const asked = `import('${relative.startsWith('.') ? relative : `./${relative}`}')`;
+  const calls = (texts.get(file) ?? '').split(/\blate\(/).slice(1);
+  return calls
+    .map((rest) => rest.split(');\n')[0] ?? '')
+    .filter((call) => call.includes(asked))
+    .flatMap(namesIn);
+};
+
+const ofPanel = withAllOf('src/panel/panel.tsx');
+/** Read with the desk, before any screen that asks for them is shown. */
+const always = readIn('src/panel/session/create.ts');
+const onDemand = imports.filter(({ how, of }) => how === 'on demand' && texts.has(of));
+
+/** What whoever reads a part has read before: its own areas and, where it is itself a part, what that was read with. */
+function before(file: string, seen: readonly string[] = []): string[] {
+  if (seen.includes(file)) return [];
+  if (ofPanel.has(file)) return [...always, ...readIn(file)];
+  const parts = onDemand.filter(({ of }) => withAllOf(of).has(file));
+  return [...readIn(file), ...parts.flatMap((part) => [...lateWith(part), ...before(part.file, [...seen, file])])];
+}
+
+test.each(onDemand.filter(({ file }) => file.startsWith('src/panel/')))('$of, read by $file, has every area that it shows', (part) => {
+  const files = withAllOf(part.of);
+  const there = new Set([...lateWith(part), ...before(part.file), ...[...files].flatMap(readIn)]);
+  expect([...shownBy(files)].filter((area) => !there.has(area)).toSorted()).toEqual([]);
+});
+
+test.each([...texts.keys()].filter((path) => /^src\/pages\/\w+\.tsx?$/.test(path)))('%s has every area that it shows', (page) => {
+  const files = withAllOf(page);
+  const there = new Set([...files].flatMap(readIn));
+  expect([...shownBy(files)].filter((area) => !there.has(area)).toSorted()).toEqual([]);
+});
+
+test('the screens read on demand are all looked at', () => {
+  expect(onDemand.filter((part) => lateWith(part).length > 0).length).toBeGreaterThan(25);
+});
