@@ -1,5 +1,5 @@
 // What is wrong with what a page shows, at the width of the narrowest sidebar and of the side panel, in both themes: what
-// axe finds, and what is too wide. A picture of each is kept for people to look at.
+// axe finds, what is too wide, and words that are broken. A picture of each is kept for people to look at.
 import type { Page } from 'puppeteer-core';
 import { accessibilityFaults } from './axe.ts';
 import { picture, wear } from './screens.ts';
@@ -20,6 +20,7 @@ export async function faults(page: Page, name: string): Promise<string[]> {
     const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
     if (over > 0) found.push(`${name}: ${over} px too wide at ${width}`);
     if (width === NARROWEST) continue;
+    for (const word of await brokenWords(page)) found.push(`${name}: “${word}” is broken at ${width}`);
     for (const theme of THEMES) {
       await wear(page, theme);
       await picture(page, `${name}-${width}-${theme}`);
@@ -28,3 +29,18 @@ export async function faults(page: Page, name: string): Promise<string[]> {
   }
   return found;
 }
+
+/** Single words that stand in two lines: one that is to be said or pressed must be read at a glance. */
+const brokenWords = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    const broken: string[] = [];
+    for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+      const text = node.textContent?.trim() ?? '';
+      if (!/^\p{L}+$/u.test(text)) continue;
+      const range = document.createRange();
+      range.selectNodeContents(node);
+      if (new Set([...range.getClientRects()].map(({ top }) => Math.round(top))).size > 1) broken.push(text);
+    }
+    return broken;
+  });
