@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { capOf } from '../src/panel/keys/keys.ts';
 import type { Word } from '../src/sweep/inputs.ts';
-import { TAUGHT } from '../src/voice/vocabulary/en.ts';
+import { TAUGHT } from '../src/hearing/languages/en/words.ts';
 
 const readme = readFileSync('README.md', 'utf8');
 const rows = readme

@@ -4,7 +4,7 @@ import { clear, createStore, get, update } from 'idb-keyval';
 import * as v from 'valibot';
 import { answered, cannot, type Answer } from '../result.ts';
 import { OwnWords, ownWordsOf, type Take } from '../voice/ownWords/take.ts';
-import { LANGUAGE } from '../voice/vocabulary/en.ts';
+import { ENGLISH_TAG } from '../hearing/languages/en/words.ts';
 
 export type TakesFault = 'not read' | 'not kept' | 'not erased';
 type Kept = Answer<readonly Take[], TakesFault>;
@@ -45,7 +45,7 @@ export const takes: Takes = {
         KEY,
         (stored) => {
           kept = how(takesIn(stored));
-          return kept === null ? stored : ownWordsOf(LANGUAGE, kept);
+          return kept === null ? stored : ownWordsOf(ENGLISH_TAG, kept);
         },
         database,
       );

@@ -4,7 +4,7 @@ import { WORDS, type Word } from '../../src/sweep/inputs.ts';
 import { understood } from '../../src/sweep/understood.ts';
 import { ENGLISH_WRITTEN } from '../../src/hearing/languages/en/vocabulary.ts';
 import { strictMatcherFor, type Match } from '../../src/voice/matching.ts';
-import { TAUGHT } from '../../src/voice/vocabulary/en.ts';
+import { TAUGHT } from '../../src/hearing/languages/en/words.ts';
 import { inPhase } from '../sweep/staged.ts';
 
 const match = strictMatcherFor(ENGLISH_WRITTEN);

@@ -5,7 +5,7 @@ import { PressShape } from '../sweep/pressShape.tsx';
 import { useContact } from '../sweep/useContact.ts';
 import { useSession } from '../useSession.ts';
 import { words } from '../../words/catalogue.ts';
-import { TAUGHT } from '../../voice/vocabulary/en.ts';
+import { TAUGHT } from '../../hearing/languages/en/words.ts';
 
 interface Props {
   readonly words: readonly Exclude<Word, 'set'>[];

@@ -1,7 +1,7 @@
 // Every word with its key.
 import { capOf } from '../keys/keys.ts';
 import { WORDS } from '../../sweep/inputs.ts';
-import { TAUGHT } from '../../voice/vocabulary/en.ts';
+import { TAUGHT } from '../../hearing/languages/en/words.ts';
 import { words } from '../../words/catalogue.ts';
 
 export function WordTable() {

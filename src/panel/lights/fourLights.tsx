@@ -4,7 +4,7 @@ import { FOUR_LIGHTS, litStretches, showingOf, type ShownLight } from '../../pra
 import { capOf } from '../keys/keys.ts';
 import { LightShape } from '../strip/lightShape.tsx';
 import { PressShape } from '../sweep/pressShape.tsx';
-import { TAUGHT } from '../../voice/vocabulary/en.ts';
+import { TAUGHT } from '../../hearing/languages/en/words.ts';
 import { words } from '../../words/catalogue.ts';
 import { TOLD_BY } from './telling.ts';
 import { useShowing } from './useShowing.ts';

@@ -9,7 +9,7 @@ import { store } from '../../platform/storage.ts';
 import { openPage } from '../../platform/tabs.ts';
 import { createTones } from '../../platform/tones.ts';
 import { createWakeLock } from '../../platform/wakeLock.ts';
-import { LANGUAGE } from '../../voice/vocabulary/en.ts';
+import { ENGLISH_TAG } from '../../hearing/languages/en/words.ts';
 import { createSession } from './create.ts';
 import type { Session } from './session.ts';
 
@@ -21,10 +21,10 @@ export const openSession = (): Session =>
     ownership: createOwnership(),
     alarms: createAlarms(),
     tones: createTones(),
-    speech: createSpeech(LANGUAGE),
+    speech: createSpeech(ENGLISH_TAG),
     wakeLock: createWakeLock(),
     ear: async () => (await import('../../platform/ear/ear.ts')).createEar,
-    microphone: async () => (await import('../../platform/ear/asking.ts')).microphoneFor(LANGUAGE),
+    microphone: async () => (await import('../../platform/ear/asking.ts')).microphoneFor(ENGLISH_TAG),
     route: async () => (await import('../../platform/aloud.ts')).createSoundRoute(),
     takes: async () => (await import('../../platform/takes.ts')).takes,
     browserRecognises: browserRecogniser() !== null,

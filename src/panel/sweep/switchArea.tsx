@@ -2,7 +2,7 @@
 // begins the hold it is also the word for that. It takes the focus whenever nothing else has it.
 import { useEffect, useRef } from 'preact/hooks';
 import { capOf } from '../keys/keys.ts';
-import { TAUGHT } from '../../voice/vocabulary/en.ts';
+import { TAUGHT } from '../../hearing/languages/en/words.ts';
 import { words } from '../../words/catalogue.ts';
 import { useSession } from '../useSession.ts';
 import { PressShape } from './pressShape.tsx';

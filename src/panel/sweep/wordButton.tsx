@@ -2,7 +2,7 @@
 import { LightShape } from '../strip/lightShape.tsx';
 import { capOf } from '../keys/keys.ts';
 import type { Word } from '../../sweep/inputs.ts';
-import { TAUGHT } from '../../voice/vocabulary/en.ts';
+import { TAUGHT } from '../../hearing/languages/en/words.ts';
 import type { Light } from '../../sweep/verdict.ts';
 
 interface Props {

@@ -9,7 +9,7 @@ import type { TurnWay } from '../../sweep/transfer/turning.ts';
 import type { Trouble } from '../../sweep/trouble/trouble.ts';
 import type { Steps } from '../../units.ts';
 import { sayCorrection, sayNumber } from '../../hearing/languages/en/sayCorrection.ts';
-import { TAUGHT } from '../../voice/vocabulary/en.ts';
+import { TAUGHT } from '../../hearing/languages/en/words.ts';
 import type { InWords } from '../inWords.ts';
 import type { SpokenWords } from '../spokenWords.ts';
 import { drifted } from './drift.ts';

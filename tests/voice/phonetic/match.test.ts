@@ -8,7 +8,7 @@ import { sayCorrection } from '../../../src/hearing/languages/en/sayCorrection.t
 import type { Match } from '../../../src/voice/matching.ts';
 import { ENGLISH } from '../../../src/hearing/languages/en/english.ts';
 import { matcherFor } from '../../../src/voice/phonetic/match.ts';
-import { TAUGHT } from '../../../src/voice/vocabulary/en.ts';
+import { TAUGHT } from '../../../src/hearing/languages/en/words.ts';
 import { inPhase } from '../../sweep/staged.ts';
 
 const PHASES = ['dialling', 'holding', 'judging', 'offered', 'paused', 'checking', 'finished'] as const;

@@ -3,7 +3,7 @@
 import type { Word } from '../../../../src/sweep/inputs.ts';
 import type { Guess } from '../../../../src/voice/matching.ts';
 import type { Random } from '../../../../src/practice/random.ts';
-import { TAUGHT } from '../../../../src/voice/vocabulary/en.ts';
+import { TAUGHT } from '../../../../src/hearing/languages/en/words.ts';
 
 export type Recogniser = 'own' | 'browser';
 

@@ -4,7 +4,7 @@ import { halfPress, type PracticeCamera } from '../../../../src/practice/camera.
 import type { Random } from '../../../../src/practice/random.ts';
 import { sayCorrection } from '../../../../src/hearing/languages/en/sayCorrection.ts';
 import { readBack } from '../../../../src/words/en/verdict.ts';
-import { TAUGHT } from '../../../../src/voice/vocabulary/en.ts';
+import { TAUGHT } from '../../../../src/hearing/languages/en/words.ts';
 import type { Verdict } from '../../../../src/sweep/verdict.ts';
 
 const LIGHT_WORD = { steady: 'solid', late: 'delayed', flicker: 'flicker', dark: 'nothing', untold: 'nothing' } as const;
