@@ -1,11 +1,11 @@
 // Teaching one word: take after take until there are enough good ones. A take that would spoil more than it helps is said
-// to be one, with what to do, and is asked for again.
+// to be one, with what to do, and is asked for again. The takes that agree with each other count, whichever came first.
 import { clearnessOf } from '../../voice/ownWords/noiseMeter.ts';
 import { withoutWord } from '../../voice/ownWords/forgetting.ts';
 import { recogniserOf } from '../../voice/ownWords/recogniser.ts';
 import { TakeRecording } from '../../voice/ownWords/recordTake.ts';
 import { takeOf, type Take } from '../../voice/ownWords/take.ts';
-import { takeFaultOf } from '../../voice/ownWords/takeQuality.ts';
+import { takeFaultOf, type TakeFault, type TakeRecorded } from '../../voice/ownWords/takeQuality.ts';
 import { words } from '../../words/catalogue.ts';
 
 export const TAKES_A_WORD = 5;
@@ -20,6 +20,8 @@ export interface LessonStep {
 export class Lesson {
   readonly word: string;
   taken: readonly Take[] = [];
+  /** Refused for being unlike those taken, though like each other: the first take may itself have been the odd one. */
+  private aside: readonly Take[] = [];
   private readonly rate: number;
   private readonly others: readonly Take[];
   private recording: TakeRecording;
@@ -40,10 +42,22 @@ export class Lesson {
     this.recording = new TakeRecording(this.rate);
     this.seconds = 0;
     const { stretch } = recorded;
-    const compared = stretch && this.taken.length > 0 ? recogniserOf([...this.others, ...this.taken], this.rate).recognise(stretch) : null;
-    const fault = takeFaultOf(this.word, recorded, compared);
-    if (fault === null && stretch) this.taken = [...this.taken, takeOf(this.word, stretch)];
+    let fault = this.faultBeside(this.taken, recorded);
+    if (stretch && fault?.is === 'unlike the other takes') {
+      const agrees = this.aside.length > 0 && this.faultBeside(this.aside, recorded) === null;
+      this.aside = [...(agrees ? this.aside : []), takeOf(this.word, stretch)];
+      if (agrees && this.aside.length > this.taken.length) {
+        [this.taken, this.aside] = [this.aside, []];
+        fault = null;
+      }
+    } else if (stretch && fault === null) this.taken = [...this.taken, takeOf(this.word, stretch)];
     const say = words('take');
     return { sentence: fault === null ? say.good : say.fault(this.word, fault), advice: stretch && say.heard[clearnessOf(stretch)] };
+  }
+
+  private faultBeside(taken: readonly Take[], recorded: TakeRecorded): TakeFault | null {
+    const { stretch } = recorded;
+    const compared = stretch && taken.length > 0 ? recogniserOf([...this.others, ...taken], this.rate).recognise(stretch) : null;
+    return takeFaultOf(this.word, recorded, compared);
   }
 }
