@@ -4,11 +4,13 @@ import { clearnessOf } from '../../voice/ownWords/noiseMeter.ts';
 import { withoutWord } from '../../voice/ownWords/forgetting.ts';
 import { recogniserOf } from '../../voice/ownWords/recogniser.ts';
 import { TakeRecording } from '../../voice/ownWords/recordTake.ts';
-import { takeOf, type Take } from '../../voice/ownWords/take.ts';
-import { takeFaultOf, type TakeFault, type TakeRecorded } from '../../voice/ownWords/takeQuality.ts';
+import { soundOf, takeOf, type Take } from '../../voice/ownWords/take.ts';
+import { takeFaultOf } from '../../voice/ownWords/takeQuality.ts';
 import { words } from '../../words/catalogue.ts';
 
 export const TAKES_A_WORD = 5;
+/** What takes set aside are called while they are compared. */
+const ASIDE = '(set aside)';
 /** Seconds after which a take is given up: nothing was heard. */
 const PATIENCE = 8;
 
@@ -42,22 +44,22 @@ export class Lesson {
     this.recording = new TakeRecording(this.rate);
     this.seconds = 0;
     const { stretch } = recorded;
-    let fault = this.faultBeside(this.taken, recorded);
-    if (stretch && fault?.is === 'unlike the other takes') {
-      const agrees = this.aside.length > 0 && this.faultBeside(this.aside, recorded) === null;
-      this.aside = [...(agrees ? this.aside : []), takeOf(this.word, stretch)];
-      if (agrees && this.aside.length > this.taken.length) {
-        [this.taken, this.aside] = [this.aside, []];
-        fault = null;
-      }
-    } else if (stretch && fault === null) this.taken = [...this.taken, takeOf(this.word, stretch)];
+    const compared = stretch && this.taken.length > 0 ? recogniserOf([...this.others, ...this.taken], this.rate).recognise(stretch) : null;
+    let fault = takeFaultOf(this.word, recorded, compared);
+    const take = stretch && takeOf(this.word, stretch);
+    if (take && fault?.is === 'unlike the other takes' && this.isOutvotedBy(take)) fault = null;
+    else if (take && fault === null) this.taken = [...this.taken, take];
     const say = words('take');
     return { sentence: fault === null ? say.good : say.fault(this.word, fault), advice: stretch && say.heard[clearnessOf(stretch)] };
   }
 
-  private faultBeside(taken: readonly Take[], recorded: TakeRecorded): TakeFault | null {
-    const { stretch } = recorded;
-    const compared = stretch && taken.length > 0 ? recogniserOf([...this.others, ...taken], this.rate).recognise(stretch) : null;
-    return takeFaultOf(this.word, recorded, compared);
+  /** Do this take and those set aside agree with each other, and outnumber the ones taken? Then they are taken in their place. */
+  private isOutvotedBy(take: Take): boolean {
+    // One measure for both sides: those set aside stand as if they were another word.
+    const rivals = recogniserOf([...this.taken, ...this.aside.map((one) => ({ ...one, word: ASIDE }))], this.rate).recognise(soundOf(take));
+    this.aside = [...(rivals?.words[0]?.word === ASIDE ? this.aside : []), take];
+    if (this.aside.length <= this.taken.length || this.aside.length < 2) return false;
+    [this.taken, this.aside] = [this.aside, []];
+    return true;
   }
 }
