@@ -10,7 +10,7 @@ import { words } from '../../words/catalogue.ts';
 
 export const TAKES_A_WORD = 5;
 /** What takes set aside are called while they are compared. */
-const ASIDE = '(set aside)';
+const ASIDE = '·aside';
 /** Seconds after which a take is given up: nothing was heard. */
 const PATIENCE = 8;
 
