@@ -33,6 +33,9 @@ export type SpeechService = {
   close: () => Promise<void>;
 };
 
+/** The longest a browser takes to close its connections once its pages are gone, in ms. */
+const CLOSING = 2000;
+
 export async function startSpeechService(answer: (listening: Listening) => Promise<void>): Promise<SpeechService> {
   const downs = new Map<string, Expected<Http2ServerResponse>>();
   const downOf = (pair: string): Expected<Http2ServerResponse> => {
@@ -54,7 +57,7 @@ export async function startSpeechService(answer: (listening: Listening) => Promi
     });
     const down = await downOf(query.get('pair') ?? '').arrival;
     count += 1;
-    await answer({
+    const answering = answer({
       number: count,
       query,
       heard: heard.arrival,
@@ -67,6 +70,11 @@ export async function startSpeechService(answer: (listening: Listening) => Promi
         down.end();
       },
       breakOff: () => down.stream.close(constants.NGHTTP2_INTERNAL_ERROR),
+    });
+    // Who answers may be asking a panel that closes meanwhile: the browser's end of the line then closes, too.
+    await answering.catch(async (error: unknown) => {
+      await Promise.race([finished.arrival, new Promise((go) => setTimeout(go, CLOSING))]);
+      if (!over) throw error;
     });
   };
 
