@@ -62,6 +62,8 @@ export function benchFault(fault: BenchFault): string {
       return fault.unit === 'm' ? 'Enter the distance in metres, from 0.05 to 500.' : 'Enter the distance in feet, from 0.17 to 1640.';
     case 'two lengths':
       return `“${fault.text}” can mean two lengths. Write ${write.choice([fault.one, fault.other])}.`;
+    case 'two numbers':
+      return `“${fault.text}” can mean two numbers. Write ${write.choice([fault.one, fault.other])}.`;
     case 'focal length in another unit':
       return `Enter the focal length in millimetres. ${fault.typed} is ${write.number(fault.meant, 1)}.`;
     case 'focal length in metres':
