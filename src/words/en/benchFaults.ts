@@ -31,7 +31,7 @@ const PLAIN: Readonly<Record<PlainFault, string>> = {
   'no reflection': 'Enter how many pixels of a full-size photograph the reflection is off the middle.',
   'no offset on the sensor': 'Enter the offset on the sensor in millimetres.',
   'offset beyond the picture': 'That offset is larger than any picture. Measure it again from the middle of the picture.',
-  'no spot': 'Enter how far from its source the spot comes back, in millimetres. Enter 0 where it meets its source.',
+  'no spot': 'Enter how far from its source the spot comes back, in millimetres, or 0 if it meets its source.',
   'no sides': 'Enter the lengths of all four sides in live view, each above zero.',
   'no rectangle': 'Enter the width and height of the rectangle in millimetres.',
   'rectangle of nothing': 'Enter the width and height of the rectangle in millimetres, each above zero.',
