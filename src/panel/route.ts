@@ -4,7 +4,21 @@ import { computed, signal, type ReadonlySignal } from '@preact/signals';
 export type Place =
   | {
       readonly at:
-        'start' | 'next' | 'practice' | 'sweep' | 'logbook' | 'kit' | 'plan' | 'files' | 'settings' | 'help' | 'bench' | 'walk' | 'training' | 'voice';
+        | 'start'
+        | 'next'
+        | 'practice'
+        | 'sweep'
+        | 'logbook'
+        | 'kit'
+        | 'plan'
+        | 'files'
+        | 'settings'
+        | 'help'
+        | 'bench'
+        | 'walk'
+        | 'training'
+        | 'voice'
+        | 'photographs';
     }
   | { readonly at: 'record' | 'entering' | KitPlace; readonly id: string }
   /** `byHand`: to put a value in. */

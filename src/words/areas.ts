@@ -12,6 +12,7 @@ import type { KitWords } from './kitWords.ts';
 import type { LogbookWords } from './logbookWords.ts';
 import type { LookUpWords } from './lookUpWords.ts';
 import type { MannerWords } from './mannerWords.ts';
+import type { PhotographsWords } from './photographsWords.ts';
 import type { PlacedWords } from './placedWords.ts';
 import type { PlanWords } from './planWords.ts';
 import type { PracticeWords } from './practiceWords.ts';
@@ -48,6 +49,7 @@ export interface Words {
   readonly logbook: LogbookWords;
   readonly lookUp: LookUpWords;
   readonly manner: MannerWords;
+  readonly photographs: PhotographsWords;
   readonly placed: PlacedWords;
   readonly plan: PlanWords;
   readonly practice: PracticeWords;
@@ -89,6 +91,7 @@ export const LANGUAGES = {
     logbook: () => import('./en/logbook.ts'),
     lookUp: () => import('./en/lookUp.ts'),
     manner: () => import('./en/manner.ts'),
+    photographs: () => import('./en/photographs.ts'),
     placed: () => import('./en/placed.ts'),
     plan: () => import('./en/plan.ts'),
     practice: () => import('./en/practice.ts'),

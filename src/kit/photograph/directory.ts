@@ -2,7 +2,7 @@
 // Where a field's value lies is told; what it means is for those who know its tag.
 import { bytesFrom, type Bytes } from './bytes.ts';
 
-export interface Field {
+export interface TaggedField {
   readonly type: number;
   readonly count: number;
   /** Where its value begins, counted as the bytes are. */
@@ -10,7 +10,7 @@ export interface Field {
 }
 
 export interface Directory {
-  readonly fields: ReadonlyMap<number, Field>;
+  readonly fields: ReadonlyMap<number, TaggedField>;
   /** Where the next directory begins; null where this one is the last or is cut short. */
   readonly next: number | null;
 }
@@ -34,7 +34,7 @@ const SIZE_OF = new Map([
 const MOST_FIELDS = 1000;
 
 /** Which end of a number comes first in the file that begins at `from`; null where no such file does. */
-export function orderOf(file: Uint8Array, from: number): 'little' | 'big' | null {
+export function byteOrderOf(file: Uint8Array, from: number): 'little' | 'big' | null {
   const order = bytesFrom(file, from, 'big').two(0);
   return order === 0x4949 ? 'little' : order === 0x4d4d ? 'big' : null;
 }
@@ -43,7 +43,7 @@ export function orderOf(file: Uint8Array, from: number): 'little' | 'big' | null
 export function directoryAt(bytes: Bytes, at: number | null): Directory | null {
   const count = at === null ? null : bytes.two(at);
   if (at === null || count === null) return null;
-  const fields = new Map<number, Field>();
+  const fields = new Map<number, TaggedField>();
   for (let index = 0; index < Math.min(count, MOST_FIELDS); index++) {
     const entry = at + 2 + 12 * index;
     const [tag, type, many] = [bytes.two(entry), bytes.two(entry + 2), bytes.four(entry + 4)];
@@ -58,7 +58,7 @@ export function directoryAt(bytes: Bytes, at: number | null): Directory | null {
 }
 
 /** The whole numbers of a field, at most `most` of them; an empty list where they are missing, of another kind or out of reach. */
-export function wholeNumbers(bytes: Bytes, field: Field | undefined, most: number): readonly number[] {
+export function wholeNumbers(bytes: Bytes, field: TaggedField | undefined, most: number): readonly number[] {
   const size = field?.type === SHORT ? 2 : field?.type === LONG || field?.type === DIRECTORY ? 4 : 0;
   if (!field || size === 0) return [];
   const read: number[] = [];

@@ -12,7 +12,7 @@ const EXIF = [0x45, 0x78, 0x69, 0x66, 0, 0];
 const MOST_SEGMENTS = 256;
 
 /** In pixels, both at least 1. */
-export interface Frame {
+export interface PictureSize {
   readonly width: number;
   readonly height: number;
 }
@@ -27,7 +27,7 @@ export function exifInJpeg(file: Uint8Array): number | null {
 }
 
 /** Width and height in pixels as they are stored, not yet turned; null where no frame that can be decoded is in reach. */
-export function frameInJpeg(file: Uint8Array): Frame | null {
+export function frameInJpeg(file: Uint8Array): PictureSize | null {
   const bytes = bytesFrom(file, 0, 'big');
   if (bytes.two(0) !== START_OF_IMAGE) return null;
   const at = segmentWhere(bytes, (marker) => FRAMES.includes(marker));

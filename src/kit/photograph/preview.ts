@@ -3,15 +3,15 @@
 // below them (TIFF Technical Note 1). Nothing is followed twice, and nothing outside the file is read.
 import { answered, cannot, type Answer } from '../../result.ts';
 import { bytesFrom, type Bytes } from './bytes.ts';
-import { directoryAt, orderOf, wholeNumbers, type Directory } from './directory.ts';
-import { frameInJpeg, type Frame } from './jpeg.ts';
+import { directoryAt, byteOrderOf, wholeNumbers, type Directory } from './directory.ts';
+import { frameInJpeg, type PictureSize } from './jpeg.ts';
 import { TAG } from './tags.ts';
 
 /** Bytes of the file, from its beginning. */
-export interface Preview {
+export interface RawPicture {
   readonly from: number;
   readonly length: number;
-  readonly frame: Frame;
+  readonly frame: PictureSize;
   /** How the camera was held, 1 to 8 (CIPA DC-008, Orientation); 1 where the file does not say. */
   readonly orientation: number;
 }
@@ -25,13 +25,13 @@ const MOST_BELOW = 16;
 const WHOLE = 0.9;
 
 /** Takes the whole file: pictures lie anywhere in it. */
-export function largestPreview(file: Uint8Array): Answer<Preview, PreviewFault> {
-  const order = orderOf(file, 0);
+export function largestPreview(file: Uint8Array): Answer<RawPicture, PreviewFault> {
+  const order = byteOrderOf(file, 0);
   if (order === null) return cannot('no raw file');
   const bytes = bytesFrom(file, 0, order);
   const directories = directoriesOf(bytes);
   const number = ({ fields }: Directory, tag: number) => wholeNumbers(bytes, fields.get(tag), 1)[0] ?? 0;
-  let best: Omit<Preview, 'orientation'> | null = null;
+  let best: Omit<RawPicture, 'orientation'> | null = null;
   for (const directory of directories)
     for (const found of jpegsOf(file, bytes, directory)) if (best === null || areaOf(found.frame) > areaOf(best.frame)) best = found;
   if (best === null) return cannot('no picture inside');
@@ -41,7 +41,7 @@ export function largestPreview(file: Uint8Array): Answer<Preview, PreviewFault> 
   return answered({ ...best, orientation });
 }
 
-const areaOf = ({ width, height }: Frame): number => width * height;
+const areaOf = ({ width, height }: PictureSize): number => width * height;
 
 function directoriesOf(bytes: Bytes): Directory[] {
   const found: Directory[] = [];
@@ -58,7 +58,7 @@ function directoriesOf(bytes: Bytes): Directory[] {
   return found;
 }
 
-function jpegsOf(file: Uint8Array, bytes: Bytes, { fields }: Directory): Omit<Preview, 'orientation'>[] {
+function jpegsOf(file: Uint8Array, bytes: Bytes, { fields }: Directory): Omit<RawPicture, 'orientation'>[] {
   const places = [
     [TAG.jpegFrom, TAG.jpegLength],
     [TAG.stripOffsets, TAG.stripByteCounts],

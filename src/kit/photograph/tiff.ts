@@ -1,7 +1,7 @@
 // The tagged fields of a TIFF header, as photographs carry it (TIFF 6.0, section 2; CIPA DC-008, 4.6.2): only the first
 // directory and the Exif directory it points to, only as far as the bytes at hand go. Nothing is followed twice.
 import { bytesFrom, type Bytes } from './bytes.ts';
-import { ASCII, directoryAt, LONG, orderOf, RATIONAL, UTF8, type Field } from './directory.ts';
+import { ASCII, directoryAt, LONG, byteOrderOf, RATIONAL, UTF8, type TaggedField } from './directory.ts';
 import { TAG } from './tags.ts';
 
 export interface Fields {
@@ -21,7 +21,7 @@ const MOST_FRACTIONS = 4;
 
 /** Reads the header that begins at `from`; null when none does, or when its directory is out of reach. */
 export function readTiff(file: Uint8Array, from: number): Fields | null {
-  const order = orderOf(file, from);
+  const order = byteOrderOf(file, from);
   if (order === null) return null;
   const bytes = bytesFrom(file, from, order);
   const first = directoryAt(bytes, bytes.four(4))?.fields;
@@ -32,7 +32,7 @@ export function readTiff(file: Uint8Array, from: number): Fields | null {
   return { text: (tag) => textOf(bytes, field(tag)), fractions: (tag) => fractionsOf(bytes, field(tag)) };
 }
 
-function textOf(bytes: Bytes, field: Field | undefined): string | null {
+function textOf(bytes: Bytes, field: TaggedField | undefined): string | null {
   if (!field || (field.type !== ASCII && field.type !== UTF8)) return null;
   const read: number[] = [];
   for (let index = 0; index < Math.min(field.count, MOST_TEXT); index++) {
@@ -55,7 +55,7 @@ function decoded(bytes: readonly number[]): string {
   }
 }
 
-function fractionsOf(bytes: Bytes, field: Field | undefined): Fraction[] {
+function fractionsOf(bytes: Bytes, field: TaggedField | undefined): Fraction[] {
   if (field?.type !== RATIONAL) return [];
   const read: Fraction[] = [];
   for (let index = 0; index < Math.min(field.count, MOST_FRACTIONS); index++) {
