@@ -4,23 +4,11 @@ import { computed, signal, type ReadonlySignal } from '@preact/signals';
 export type Place =
   | {
       readonly at:
-        | 'start'
-        | 'next'
-        | 'practice'
-        | 'sweep'
-        | 'logbook'
-        | 'kit'
-        | 'plan'
-        | 'files'
-        | 'settings'
-        | 'help'
-        | 'bench'
-        | 'walk'
-        | 'training'
-        | 'voice'
-        | 'photographs';
+        'start' | 'next' | 'practice' | 'sweep' | 'logbook' | 'kit' | 'plan' | 'files' | 'settings' | 'help' | 'bench' | 'walk' | 'training' | 'voice';
     }
   | { readonly at: 'record' | 'entering' | KitPlace; readonly id: string }
+  /** `situation`: of the pictures, where it is known. */
+  | { readonly at: 'photographs'; readonly situation: string | null }
   /** `byHand`: to put a value in. */
   | { readonly at: 'situation'; readonly id: string; readonly byHand?: true };
 

@@ -59,6 +59,7 @@ export interface ResultWords {
     readonly enterMeanwhile: (value: Steps) => string;
     readonly marked: (value: Steps) => string;
     readonly prove: string;
+    readonly photographs: string;
     readonly focusAgain: string;
     readonly service: string;
     readonly mark: string;

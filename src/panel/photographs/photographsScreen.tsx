@@ -1,5 +1,6 @@
 // Photographs of the printed target: brought in by drop, choice or paste, read one by one, and each told on its own.
 import { useEffect, useMemo } from 'preact/hooks';
+import { subjectIn } from '../../kit/kit.ts';
 import { newId } from '../../platform/chance.ts';
 import { words } from '../../words/catalogue.ts';
 import { ChooseFile } from '../parts/chooseFile.tsx';
@@ -11,17 +12,32 @@ import { PictureView } from './pictureView.tsx';
 /** Raw files bear many endings: whether there is a picture in a file, its bytes tell. */
 const ANY = '';
 
-export function PhotographsScreen() {
+interface Props {
+  /** What the pictures are of, where it is known. */
+  readonly situation: string | null;
+}
+
+export function PhotographsScreen({ situation }: Props) {
   const say = words('photographs');
-  const { way } = useSurroundings();
+  const { session, way } = useSurroundings();
   const pictures = useMemo(() => newPictures(newId), []);
   usePaste(pictures);
   useEffect(() => () => pictures.clear(), [pictures]);
+  const { kit } = session;
+  const known = kit.value.situations.find(({ id }) => id === situation);
+  const subject = known && words('told').subject(subjectIn(kit.value, known));
   const all = pictures.all.value;
   const waiting = all.filter(isUnderWay).length;
   return (
     <>
       <Heading onBack={() => way.back()}>{say.title}</Heading>
+      {subject && (
+        <p class="muted small">
+          {subject.lens}
+          <br />
+          {subject.details}
+        </p>
+      )}
       <section class="card">
         <p>{say.about}</p>
         <ChooseFile label={say.choose} hint={say.drop} accept={ANY} many onFile={(file) => pictures.add(file)} />

@@ -71,6 +71,7 @@ export const words: ResultWords = {
     enterMeanwhile: (value) => `Until it is serviced, enter ${writeSteps(value)} in the camera for this lens. Then mark it.`,
     marked: (value) => `${writeSteps(value)} is marked as entered in the camera.`,
     prove: 'Prove it on photographs: focus through the viewfinder five times, defocusing before each, and compare them with one that was focused in live view.',
+    photographs: 'Check it with photographs',
     focusAgain: 'Focus critically again in live view. The ring still stands aside.',
     service:
       'Show the page for the workshop to a service that the maker licenses. Do not take the lens or the body apart: an adjustment by hand can leave them worse.',

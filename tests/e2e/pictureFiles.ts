@@ -1,0 +1,41 @@
+// Pictures for the tests, made in the browser that reads them: what a canvas draws, as a file of any kind it can write.
+import type { Seat } from './seat.ts';
+
+export interface DrawnPicture {
+  readonly name: string;
+  readonly type: 'image/png' | 'image/jpeg' | 'image/webp';
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Draws stripes of grey on each of these and gives all to the panel at once, as if they were chosen or dropped there. */
+export const giveDrawn = (seat: Seat, pictures: readonly DrawnPicture[], how: 'choose' | 'drop' | 'paste'): Promise<void> =>
+  seat.evaluate(
+    async (wanted: readonly DrawnPicture[], by: string) => {
+      const files = new DataTransfer();
+      for (const { name, type, width, height } of wanted) {
+        const canvas = document.createElement('canvas');
+        Object.assign(canvas, { width, height });
+        const context = canvas.getContext('2d');
+        for (let x = 0; context && x < width; x += 8) {
+          context.fillStyle = `hsl(0 0% ${(x * 7) % 100}%)`;
+          context.fillRect(x, 0, 8, height);
+        }
+        const blob = await new Promise<Blob | null>((made) => canvas.toBlob(made, type, 0.92));
+        files.items.add(new File([blob ?? ''], name, { type }));
+      }
+      give(files, by);
+
+      function give(all: DataTransfer, manner: string): void {
+        const input = document.querySelector<HTMLInputElement>('input[type="file"]');
+        if (manner === 'paste') document.dispatchEvent(new ClipboardEvent('paste', { clipboardData: all, bubbles: true }));
+        else if (manner === 'drop') input?.parentElement?.dispatchEvent(new DragEvent('drop', { dataTransfer: all, bubbles: true, cancelable: true }));
+        else if (input) {
+          input.files = all.files;
+          input.dispatchEvent(new Event('change', { bubbles: true }));
+        }
+      }
+    },
+    pictures,
+    how,
+  );
