@@ -4,7 +4,7 @@ import { expect, onTestFinished, test } from 'vitest';
 import { launchChromium } from './chromium.ts';
 import { launchFirefox } from './firefox.ts';
 import { giveDrawn } from './pictureFiles.ts';
-import { choose, seatAt, seatAtSidebar, until, untilText, type Seat } from './seat.ts';
+import { choose, look, press, seatAt, seatAtSidebar, until, untilText, type Seat } from './seat.ts';
 
 const BROWSERS = ['Chromium', 'Firefox'] as const;
 
@@ -13,6 +13,7 @@ async function seatIn(browser: (typeof BROWSERS)[number]): Promise<Seat> {
   onTestFinished(launched.close);
   const seat = 'openPanel' in launched ? seatAt(await launched.openPanel()) : seatAtSidebar(await launched.openSidebar());
   await untilText(seat, 'Check with photographs');
+  await seat.click('h1');
   await choose(seat, 'Check with photographs');
   await until(seat, 'the photographs', ({ screen, text }) => screen === 'photographs' && text.includes('drop them here'));
   return seat;
@@ -40,6 +41,27 @@ test.each(BROWSERS)('%s: pictures chosen, dropped and pasted are all read, each 
     'paste',
   );
   const { text } = await untilText(seat, '5 of 5 pictures read.');
-  console.log(text);
   expect(text).toContain('This picture is too small to be measured.');
+});
+
+test.each(BROWSERS)('%s: while 24 megapixels are read, a key is answered within 50 ms', { timeout: 120_000 }, async (browser) => {
+  const seat = await seatIn(browser);
+  await seat.evaluate(() => {
+    const { dataset } = document.documentElement;
+    document.addEventListener('keydown', ({ timeStamp }) =>
+      requestAnimationFrame(() => (dataset['slowest'] = String(Math.max(Number(dataset['slowest'] ?? 0), performance.now() - timeStamp)))),
+    );
+  });
+  await giveDrawn(seat, [{ name: 'large.jpg', type: 'image/jpeg', width: 6000, height: 4000 }], 'choose');
+  let pressed = 0;
+  while ((await look(seat)).text.includes('0 of 1')) {
+    await press(seat, 'Shift');
+    pressed += 1;
+  }
+  const slowest = await seat.evaluate(() => Number(document.documentElement.dataset['slowest']));
+  const took = await untilText(seat, '1 of 1 picture read.');
+  expect(took.text).toContain('6,000 × 4,000 pixels');
+  console.log(`${browser}: ${pressed} keys while a picture was read, the slowest answered after ${slowest.toFixed(0)} ms`);
+  expect(pressed).toBeGreaterThan(2);
+  expect(slowest).toBeLessThanOrEqual(50);
 });

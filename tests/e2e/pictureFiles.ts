@@ -8,7 +8,10 @@ export interface DrawnPicture {
   readonly height: number;
 }
 
-/** Draws stripes of grey on each of these and gives all to the panel at once, as if they were chosen or dropped there. */
+/**
+ * Draws stripes of grey on each of these and gives all to the panel at once, as if a person did. Only a trusted paste carries files in
+ * every browser, so a pasted one is handed over by its event.
+ */
 export const giveDrawn = (seat: Seat, pictures: readonly DrawnPicture[], how: 'choose' | 'drop' | 'paste'): Promise<void> =>
   seat.evaluate(
     async (wanted: readonly DrawnPicture[], by: string) => {
@@ -28,7 +31,7 @@ export const giveDrawn = (seat: Seat, pictures: readonly DrawnPicture[], how: 'c
 
       function give(all: DataTransfer, manner: string): void {
         const input = document.querySelector<HTMLInputElement>('input[type="file"]');
-        if (manner === 'paste') document.dispatchEvent(new ClipboardEvent('paste', { clipboardData: all, bubbles: true }));
+        if (manner === 'paste') document.dispatchEvent(Object.defineProperty(new Event('paste', { bubbles: true }), 'clipboardData', { value: all }));
         else if (manner === 'drop') input?.parentElement?.dispatchEvent(new DragEvent('drop', { dataTransfer: all, bubbles: true, cancelable: true }));
         else if (input) {
           input.files = all.files;

@@ -1,7 +1,7 @@
 // A file becomes what the browser can decode: itself, or the full-size JPEG inside a raw file. What is too large is refused
 // before anything is decoded.
 import { byteOrderOf } from '../../kit/photograph/directory.ts';
-import { frameOf } from '../../kit/photograph/frame.ts';
+import { pictureSizeOf } from '../../kit/photograph/pictureSize.ts';
 import { exifInJpeg } from '../../kit/photograph/jpeg.ts';
 import { FIRST_BYTES, readPhotograph, type Photograph } from '../../kit/photograph/photograph.ts';
 import { largestPreview } from '../../kit/photograph/preview.ts';
@@ -25,7 +25,7 @@ export async function openPicture(file: Blob, east: number): Promise<Answer<Open
     const read = readPhotograph(first, east);
     const camera = read.ok ? read.value : null;
     if (byteOrderOf(first, 0) !== null) return await openRaw(file, camera);
-    const frame = frameOf(first);
+    const frame = pictureSizeOf(first);
     const fault = frame && sizeFault(frame);
     return fault === null ? answered({ blob: file, orientation: 1, camera }) : cannot(fault);
   } catch {

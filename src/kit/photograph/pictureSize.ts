@@ -4,7 +4,7 @@ import { bytesFrom, type Bytes } from './bytes.ts';
 import { frameInJpeg, isJpeg, type PictureSize } from './jpeg.ts';
 
 /** Null where the kind of file is another one, or its size is out of reach. */
-export function frameOf(file: Uint8Array): PictureSize | null {
+export function pictureSizeOf(file: Uint8Array): PictureSize | null {
   if (isJpeg(file)) return frameInJpeg(file);
   const frame = frameInPng(bytesFrom(file, 0, 'big')) ?? frameInWebp(bytesFrom(file, 0, 'little'));
   return frame !== null && frame.width > 0 && frame.height > 0 ? frame : null;

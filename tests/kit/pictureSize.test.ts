@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { frameOf } from '../../src/kit/photograph/frame.ts';
+import { pictureSizeOf } from '../../src/kit/photograph/pictureSize.ts';
 import { jpegFile, tiffFile, VELDE } from './photographFile.ts';
 import { frameOnly } from './rawFile.ts';
 
@@ -16,18 +16,18 @@ const webp = (kind: string, ...chunk: number[]): Uint8Array =>
   Uint8Array.from([...ascii('RIFF'), 0, 0, 0, 0, ...ascii('WEBP'), ...ascii(kind), 0, 0, 0, 0, ...chunk]);
 
 it('the size of a picture is told by its first bytes, for each kind of file', () => {
-  expect(frameOf(frameOnly({ width: 6000, height: 4000 }))).toEqual({ width: 6000, height: 4000 });
-  expect(frameOf(png(20_000, 10_000))).toEqual({ width: 20_000, height: 10_000 });
+  expect(pictureSizeOf(frameOnly({ width: 6000, height: 4000 }))).toEqual({ width: 6000, height: 4000 });
+  expect(pictureSizeOf(png(20_000, 10_000))).toEqual({ width: 20_000, height: 10_000 });
   // RFC 9649: a key frame's 14 bits of each side; both sides less one in 14 bits; both less one in three bytes.
-  expect(frameOf(webp('VP8 ', 0, 0, 0, 0x9d, 0x01, 0x2a, 0x40, 0x41, 0xf0, 0x00))).toEqual({ width: 320, height: 240 });
-  expect(frameOf(webp('VP8L', 0x2f, 0x3f, 0xc1, 0x3b, 0x00))).toEqual({ width: 320, height: 240 });
-  expect(frameOf(webp('VP8X', 0, 0, 0, 0, 0x3f, 1, 0, 0xef, 0, 0))).toEqual({ width: 320, height: 240 });
+  expect(pictureSizeOf(webp('VP8 ', 0, 0, 0, 0x9d, 0x01, 0x2a, 0x40, 0x41, 0xf0, 0x00))).toEqual({ width: 320, height: 240 });
+  expect(pictureSizeOf(webp('VP8L', 0x2f, 0x3f, 0xc1, 0x3b, 0x00))).toEqual({ width: 320, height: 240 });
+  expect(pictureSizeOf(webp('VP8X', 0, 0, 0, 0, 0x3f, 1, 0, 0xef, 0, 0))).toEqual({ width: 320, height: 240 });
 });
 
 it('a file of another kind, without a frame, cut short or of no size has none', () => {
   const jpeg = jpegFile(tiffFile(VELDE));
   for (const file of [jpeg, png(0, 10), png(10, 10).subarray(0, 20), webp('VP8 '), webp('ANIM', 1, 2, 3), new Uint8Array(), tiffFile(VELDE)])
-    expect(frameOf(file)).toBeNull();
+    expect(pictureSizeOf(file)).toBeNull();
 });
 
 it('ten thousand files of chance behind a true beginning have a whole size or none', { timeout: 60_000 }, () => {
@@ -37,7 +37,7 @@ it('ten thousand files of chance behind a true beginning have a whole size or no
     fc.property(start, fc.array(fc.tuple(fc.nat(60), fc.nat(255)), { maxLength: 8 }), (head, changes) => {
       const file = Uint8Array.from(head);
       for (const [at, value] of changes) file[at % file.length] = value;
-      const frame = frameOf(file);
+      const frame = pictureSizeOf(file);
       if (frame !== null) sized++;
       const { width, height } = frame ?? { width: 1, height: 1 };
       expect(Number.isInteger(width) && Number.isInteger(height) && width > 0 && height > 0).toBe(true);
