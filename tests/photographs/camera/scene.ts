@@ -60,6 +60,8 @@ function outlines(shape: Shape): Point[][] {
       return [box(shape.at.x, shape.at.y, shape.width, shape.height)];
     case 'polygon':
       return [[...shape.corners]];
+    case 'disc':
+      return [round(shape.middle, shape.radius)];
     case 'text':
       return strokes(shape);
   }
@@ -71,3 +73,13 @@ const box = (x: number, y: number, width: number, height: number): Point[] => [
   { x: x + width, y: y + height },
   { x, y: y + height },
 ];
+
+/** A disc as a polygon of its area. */
+function round({ x, y }: Point, radius: number): Point[] {
+  const sides = 48;
+  const out = radius * Math.sqrt(((2 * Math.PI) / sides) / Math.sin((2 * Math.PI) / sides));
+  return Array.from({ length: sides }, (_, index) => {
+    const turn = (2 * Math.PI * index) / sides;
+    return { x: x + out * Math.cos(turn), y: y + out * Math.sin(turn) };
+  });
+}
