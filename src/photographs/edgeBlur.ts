@@ -11,7 +11,7 @@ export interface EdgePiece {
   readonly middle: Point;
   /** Of length 1, along the edge. */
   readonly along: Point;
-  /** Pixels to either end, and to either side that are clear of other edges. */
+  /** Pixels to either end, and from the edge to the nearest other one. */
   readonly halfLength: number;
   readonly room: number;
 }
@@ -34,13 +34,18 @@ interface Sample {
   readonly light: number;
 }
 
+/** Share of the way to the nearest other edge that is free of that one's blur, and the widest look to either side, in pixels. */
+const CLEAR = 0.6;
+const WIDEST = 40;
+
 /** Null where no edge is: too few pixels, no contrast, or none that a normal curve fits. */
 export function edgeBlur(plane: Plane, piece: EdgePiece): EdgeBlur | null {
-  const first = fitPiece(plane, piece, piece.room, null);
+  const widest = Math.min(WIDEST, CLEAR * piece.room);
+  const first = fitPiece(plane, piece, widest, null);
   if (first === null) return null;
   // Fewer pixels of the even sides, whose unevenness would count as blur.
-  const room = Math.min(piece.room, Math.max(3, 3.2 * first.spread + 1.5));
-  return room < 0.8 * piece.room ? (fitPiece(plane, piece, room, first) ?? first) : first;
+  const room = Math.min(widest, Math.max(3, 3.2 * first.spread + 1.5));
+  return room < 0.8 * widest ? (fitPiece(plane, piece, room, first) ?? first) : first;
 }
 
 function fitPiece(plane: Plane, piece: EdgePiece, room: number, before: EdgeBlur | null): EdgeBlur | null {
@@ -53,7 +58,7 @@ function fitPiece(plane: Plane, piece: EdgePiece, room: number, before: EdgeBlur
   if (fit === null) return null;
   const [, contrast, shift, logSpread] = fit.parameters;
   const spread = Math.exp(logSpread);
-  if (!(Math.abs(contrast) > 0.02 && Math.abs(shift) < 0.6 * room && spread > 0.15 && spread < room / 1.6)) return null;
+  if (!(Math.abs(contrast) > 0.02 && Math.abs(shift) < 0.6 * room && spread > 0.15 && spread < room / 1.8)) return null;
   return {
     spread,
     uncertain: spread * fit.uncertain,

@@ -10,7 +10,7 @@ export interface FollowedEdge {
   /** Depth along the optical axis at both ends, in millimetres from the middle of the target; positive is behind it. */
   readonly depthFrom: number;
   readonly depthTo: number;
-  /** Pixels to either side that are clear of other edges. */
+  /** Pixels to the nearest other edge. */
   readonly room: number;
 }
 

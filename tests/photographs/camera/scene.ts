@@ -60,6 +60,8 @@ function outlines(shape: Shape): Point[][] {
       return [box(shape.at.x, shape.at.y, shape.width, shape.height)];
     case 'polygon':
       return [[...shape.corners]];
+    case 'disc':
+      return [round(shape.middle, shape.radius)];
     case 'text':
       return strokes(shape);
   }
@@ -71,3 +73,10 @@ const box = (x: number, y: number, width: number, height: number): Point[] => [
   { x: x + width, y: y + height },
   { x, y: y + height },
 ];
+
+/** Sides enough that no pixel tells them from a circle. */
+const round = (middle: Point, radius: number): Point[] =>
+  Array.from({ length: 48 }, (_, index) => {
+    const turn = (index / 24) * Math.PI;
+    return { x: middle.x + radius * Math.cos(turn), y: middle.y + radius * Math.sin(turn) };
+  });
