@@ -2,7 +2,7 @@
 // the readings, and the best depth is where they fit best; the interval holds the depths that fit hardly worse (profile likelihood:
 // D. M. Bates, D. G. Watts, Nonlinear Regression Analysis, 1988, ch. 6). Readings that fit nothing count less (the biweight: A. E. Beaton,
 // J. W. Tukey, Technometrics 16(2), 1974).
-import { defocusSquare } from './defocusModel.ts';
+import { defocusSquare, discSwell } from './defocusModel.ts';
 import type { RampReading } from './followedEdge.ts';
 import { solveLinear } from './linearSystem.ts';
 import { studentQuantile } from './studentT.ts';
@@ -91,11 +91,14 @@ interface AtDepth {
 function fitAt(variances: readonly Variance[], { distance, growth: expected }: RampQuestion, focus: number, unrest: number): AtDepth | null {
   let weights = variances.map(({ doubt }) => 1 / doubt ** 2);
   let answer: AtDepth | null = null;
+  const plain = variances.map(({ depth }) => defocusSquare(depth, focus, distance));
+  let squares: readonly number[] = plain;
   for (let turn = 0; turn < 6; turn += 1) {
-    const solved = solveWeighted(variances, weights, distance, focus, expected, unrest);
+    const solved = solveWeighted(variances, squares, weights, expected, unrest);
     if (solved === null) return null;
     const { constants, growth } = solved;
-    const rests = variances.map(({ depth, group, value, doubt }) => (value - constants[group] - growth * defocusSquare(depth, focus, distance)) / doubt);
+    squares = plain.map((square, index) => square * discSwell(growth * square, constants[variances[index]!.group]));
+    const rests = variances.map(({ group, value, doubt }, index) => (value - constants[group] - growth * squares[index]!) / doubt);
     const prior = ((growth / expected - 1) / GROWTH_DOUBT) ** 2 / 2;
     answer = { focus, constants, growth, rests, loss: prior + rests.reduce((sum, rest) => sum + biweight(rest / unrest), 0) };
     weights = variances.map(({ doubt }, index) => Math.max(0, 1 - (rests[index]! / unrest / CUT) ** 2) ** 2 / doubt ** 2);
@@ -111,9 +114,8 @@ function biweight(z: number): number {
 
 function solveWeighted(
   variances: readonly Variance[],
+  squares: readonly number[],
   weights: readonly number[],
-  distance: number,
-  focus: number,
   expected: number,
   unrest: number,
 ): { constants: readonly [number, number]; growth: number } | null {
@@ -123,9 +125,9 @@ function solveWeighted(
     [0, 0, 0],
   ];
   const right = [0, 0, 0];
-  for (const [index, { depth, group, value }] of variances.entries()) {
+  for (const [index, { group, value }] of variances.entries()) {
     const weight = weights[index]! / unrest ** 2;
-    const square = defocusSquare(depth, focus, distance);
+    const square = squares[index]!;
     matrix[group]![group]! += weight;
     matrix[group]![2]! += weight * square;
     matrix[2]![group]! += weight * square;
