@@ -20,7 +20,10 @@ interface Props {
 export function PhotographsScreen({ situation }: Props) {
   const say = words('photographs');
   const { session, way } = useSurroundings();
-  const pictures = useMemo(() => newPictures(newId), []);
+  const pictures = useMemo(
+    () => newPictures(newId, () => ({ east: -new Date().getTimezoneOffset(), kit: session.kit.peek(), situation })),
+    [session, situation],
+  );
   usePaste(pictures);
   useEffect(() => () => pictures.clear(), [pictures]);
   const { kit } = session;

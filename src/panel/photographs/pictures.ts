@@ -2,7 +2,7 @@
 // picture is what was read off it.
 import { signal, type ReadonlySignal } from '@preact/signals';
 import type { PictureFault, PictureStage } from '../../photographs/brought.ts';
-import type { BroughtPicture } from '../../platform/pictures/bridge.ts';
+import type { BroughtPicture, ToWorker } from '../../platform/pictures/bridge.ts';
 import { pictureReader } from '../../platform/pictures/pictureReader.ts';
 import type { Answer } from '../../result.ts';
 
@@ -22,7 +22,8 @@ export interface Pictures {
 
 export const isUnderWay = ({ is }: Picture): boolean => typeof is === 'string' && is !== 'let go';
 
-export function newPictures(newId: () => string): Pictures {
+/** `about`: what the reading of a picture must know beside its file. */
+export function newPictures(newId: () => string, about: () => Omit<ToWorker, 'file'>): Pictures {
   const all = signal<readonly Picture[]>([]);
   const put = (id: string, is: Picture['is']): void => {
     all.value = all.peek().map((picture) => (picture.id === id ? { ...picture, is } : picture));
@@ -33,7 +34,7 @@ export function newPictures(newId: () => string): Pictures {
     add(file) {
       const id = newId();
       all.value = [...all.peek(), { id, name: file.name, is: 'waiting' }];
-      reader.add([{ id, file }]);
+      reader.add([{ id, wanted: { file, ...about() } }]);
     },
     stop() {
       reader.cancel();

@@ -1,5 +1,6 @@
 // What the panel and the worker that reads pictures say to each other. Pictures go in as files; only figures and small
 // pictures come out.
+import type { Kit } from '../../kit/kit.ts';
 import type { PictureSize } from '../../kit/photograph/jpeg.ts';
 import type { Photograph } from '../../kit/photograph/photograph.ts';
 import type { PictureFault, PictureStage } from '../../photographs/brought.ts';
@@ -10,6 +11,9 @@ import type { Answer } from '../../result.ts';
 export interface ToWorker {
   readonly file: File;
   readonly east: number;
+  readonly kit: Kit;
+  /** The id of the situation it is of, where that is known. */
+  readonly situation: string | null;
 }
 
 /** From the worker: how far it is, and in the end what came out. */

@@ -13,7 +13,7 @@ export interface PictureReader {
 
 export interface WaitingPicture {
   readonly id: string;
-  readonly file: File;
+  readonly wanted: ToWorker;
 }
 
 export interface PictureListener {
@@ -30,9 +30,8 @@ export function pictureReader(listener: PictureListener): PictureReader {
     if (reading !== null) return;
     reading = waiting.shift() ?? null;
     if (reading === null) return letGo();
-    const wanted: ToWorker = { file: reading.file, east: -new Date().getTimezoneOffset() };
     worker ??= begin();
-    worker.postMessage(wanted, []);
+    worker.postMessage(reading.wanted, []);
   }
 
   function begin(): Worker {

@@ -1,0 +1,64 @@
+// Where focus fell in one picture, and whether that passes for sharp: the ramp's measure held against the depth of field. The
+// distance is the one at which a thin lens shows the target as large as it is in the picture.
+import { depthOfField, shareOfDepth, type DepthOfField } from '../optics/depthOfField.ts';
+import { lensToTarget } from '../optics/magnification.ts';
+import type { Point } from '../optics/print/drawing.ts';
+import { rampDepth } from '../optics/print/rampLayout.ts';
+import { magnification } from '../optics/quantity.ts';
+import { confusion, pixelPitch } from '../optics/sensor.ts';
+import { answered, cannot, type Answer } from '../result.ts';
+import { millimetres } from '../units.ts';
+import type { CameraFacts } from './cameraFacts.ts';
+import type { FindFault } from './findFault.ts';
+import { findRamp } from './findRamp.ts';
+import type { FoundTarget } from './findTarget.ts';
+import { through } from './homography.ts';
+import type { Plane } from './plane.ts';
+import { measureRamp, type RampFault, type RampMeasure } from './ramp.ts';
+import { rampEdges } from './rampEdges.ts';
+import type { SquaresSeen } from './squaresSeen.ts';
+
+export interface FocusReading {
+  readonly ramp: RampMeasure;
+  readonly depth: DepthOfField;
+  /** Share of the depth of field on its own side: 1 at the limit of what passes for sharp. */
+  readonly share: number;
+  /** Told only where the whole interval bears it out. */
+  readonly is: 'sharp' | 'not sharp' | 'not sure';
+  /** Middles of the ramp's marks in pixels, clockwise from the upper left one. */
+  readonly outline: readonly Point[];
+}
+
+export type FocusFault =
+  | { readonly is: 'no target' }
+  | { readonly is: 'no ramp'; readonly why: FindFault }
+  | { readonly is: 'camera unknown'; readonly lacking: readonly (keyof CameraFacts)[] }
+  | { readonly is: 'too few pixels' }
+  | { readonly is: 'ramp unread'; readonly why: RampFault };
+
+export function readFocus(plane: Plane, seen: SquaresSeen, target: FoundTarget, facts: CameraFacts): Answer<FocusReading, FocusFault> {
+  const found = findRamp(plane, seen);
+  if (!found.ok) return cannot({ is: 'no ramp', why: found.fault });
+  const { focalLength, aperture, sensor } = facts;
+  if (focalLength === null || aperture === null || sensor === null) return cannot({ is: 'camera unknown', lacking: lackingOf(facts) });
+  // A picture held upright has the sensor's longer side upright, too.
+  const pitch = pixelPitch(sensor, Math.max(plane.width, plane.height));
+  if (!pitch.ok) return cannot({ is: 'too few pixels' });
+  const m = magnification(target.scale * pitch.value);
+  const { layout, toPicture, marks } = found.value;
+  const edges = rampEdges(layout, (point) => ({ ...through(toPicture, point), depth: rampDepth(layout, point.y) }));
+  const ramp = measureRamp(plane, { edges }, { focalLength, aperture, distance: lensToTarget(focalLength, m), pitch: pitch.value });
+  if (!ramp.ok) return cannot({ is: 'ramp unread', why: ramp.fault });
+  const depth = depthOfField({ aperture, confusion: confusion(sensor, { by: 'diagonal' }) }, m, focalLength);
+  const [upperLeft, upperRight, lowerLeft, lowerRight] = marks;
+  const outline = [upperLeft, upperRight, lowerRight, lowerLeft].filter((point) => point !== undefined);
+  return answered({ ramp: ramp.value, depth, share: shareOfDepth(ramp.value.error, depth), is: sharpness(ramp.value, depth), outline });
+}
+
+function sharpness({ interval: { low, high } }: RampMeasure, { front, behind }: DepthOfField): FocusReading['is'] {
+  const far = behind === 'infinite' ? millimetres(Infinity) : behind;
+  if (low >= -front && high <= far) return 'sharp';
+  return high < -front || low > far ? 'not sharp' : 'not sure';
+}
+
+const lackingOf = (facts: CameraFacts): (keyof CameraFacts)[] => (['focalLength', 'aperture', 'sensor'] as const).filter((each) => facts[each] === null);
