@@ -2,6 +2,9 @@
 import type { Photograph } from '../kit/photograph/photograph.ts';
 import type { PictureSize } from '../kit/photograph/jpeg.ts';
 import type { PictureFault, PictureStage } from '../photographs/brought.ts';
+import type { FindFault } from '../photographs/findFault.ts';
+import type { FocusFault, FocusReading } from '../photographs/focusReading.ts';
+import type { EdgeReading, TargetReading } from '../photographs/reading.ts';
 
 export interface PhotographsWords {
   readonly title: string;
@@ -17,5 +20,29 @@ export interface PhotographsWords {
   readonly clear: string;
   readonly fault: Readonly<Record<PictureFault, string>>;
   /** What the camera wrote into the picture, and its size. */
+  /** The picture with what was found drawn over it. */
+  readonly found: (ramp: boolean) => string;
+  readonly target: (target: TargetReading) => string;
+  readonly notFound: (fault: FindFault) => string;
+  /** Sharp enough or not, how far off, and how sure that is: the last as a sentence of its own. */
+  readonly focus: (focus: FocusReading) => readonly string[];
+  readonly noFocus: (fault: FocusFault) => string;
+  /** Beside a file that was sharpened: what was measured flatters the lens. */
+  readonly sharpened: string;
+  readonly crops: string;
+  readonly crop: (reading: EdgeReading) => string;
+  readonly chart: {
+    readonly title: string;
+    /** For those who do not see it. */
+    readonly said: (focus: FocusReading) => string;
+    readonly target: string;
+    readonly depth: (depth: number) => string;
+  };
+  readonly figures: {
+    readonly title: string;
+    readonly edge: (reading: EdgeReading) => string;
+    readonly target: (target: TargetReading) => string;
+    readonly focus: (focus: FocusReading) => readonly string[];
+  };
   readonly camera: (frame: PictureSize, camera: Photograph | null) => string;
 }

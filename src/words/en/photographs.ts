@@ -1,9 +1,112 @@
 // English: photographs of the printed target.
+import type { EdgeFault } from '../../photographs/edge.ts';
+import type { FindFault } from '../../photographs/findFault.ts';
+import type { FocusFault, FocusReading } from '../../photographs/focusReading.ts';
+import type { EdgeReading } from '../../photographs/reading.ts';
+import type { MarkName } from '../../optics/print/marks.ts';
 import { line } from '../line.ts';
 import type { PhotographsWords } from '../photographsWords.ts';
 import { write } from './write.ts';
 
 const PICTURES = { one: '# picture', other: '# pictures' };
+
+const length = (value: number): string => write.unit(Math.abs(value), 'millimeter', Math.abs(value) < 10 ? 1 : 0);
+/** Where focus fell, from the target. */
+const side = (error: number): string => (error < 0 ? 'in front of the target' : 'behind the target');
+const MARK: Readonly<Record<MarkName, string>> = {
+  'upper left': 'upper left',
+  'upper right': 'upper right',
+  'lower left': 'lower left',
+  'lower right': 'lower right',
+};
+
+const EDGE_FAULT: Readonly<Record<EdgeFault['is'], string>> = {
+  'edge outside': 'too near to the border of the picture',
+  'edge too short': 'too short',
+  'edge not slanted': 'not slanted as it was printed',
+  'no edge': 'no edge was seen',
+  'edge not straight': 'not straight',
+  'edge clipped': 'too bright or too dark',
+  'two edges': 'something else stands beside it',
+  'edge too blurred': 'too blurred',
+  'edge too sharp': 'sharper than the pixels can tell',
+};
+
+function notFound(fault: FindFault): string {
+  switch (fault.is) {
+    case 'no print':
+      return 'No printed target was found. Take a picture in which the whole target is seen.';
+    case 'half a print':
+      return `Only part of the target was found: its ${write.list(fault.missing.map((name) => MARK[name]))} mark is missing. Take in the whole target.`;
+    case 'two prints':
+      return 'Two targets were found. Leave one of them out of the picture.';
+    case 'print too small':
+      return 'The target is too small in this picture. Go nearer, or print a larger one.';
+    case 'print too tilted':
+      return `The target is turned away by ${write.unit(fault.tilt, 'degree')}. Stand it square to the camera.`;
+    case 'older print':
+      return 'This target was printed before it had marks to be found by. Print it anew.';
+    case 'marks unread':
+      return 'The marks of the target cannot be read. Light it evenly, leave nothing before it, and focus near it.';
+    case 'picture blown':
+      return 'This picture is blown out. Expose less.';
+    case 'picture black':
+      return 'This picture is black. Expose more.';
+  }
+}
+
+const noRamp = (why: FindFault): string =>
+  why.is === 'half a print'
+    ? 'Only part of the ramp was found, so where focus fell cannot be told. Take in the whole ramp.'
+    : 'No ramp was found, so where focus fell cannot be told. Mount the ramp below the target, and take in all of it.';
+
+const LACKING = { focalLength: 'the focal length', aperture: 'the aperture', sensor: 'the size of the sensor' };
+
+function noFocus(fault: FocusFault): string {
+  switch (fault.is) {
+    case 'no target':
+      return 'Without the target, where focus fell cannot be told.';
+    case 'no ramp':
+      return noRamp(fault.why);
+    case 'camera unknown':
+      return `To tell where focus fell, ${write.list(fault.lacking.map((each) => LACKING[each]))} must be known. Complete the body and lens in the kit, and bring in the picture as the camera wrote it.`;
+    case 'too few pixels':
+      return 'This picture is too small to tell where focus fell. Bring in the picture as the camera took it.';
+    case 'ramp unread':
+      switch (fault.why.is) {
+        case 'ramp hidden':
+          return 'Too little of the ramp can be read to tell where focus fell. Leave nothing before it, and light it evenly.';
+        case 'ramp blown out':
+          return 'The ramp is blown out, so where focus fell cannot be told. Expose less.';
+        case 'focus off the ramp':
+          return `Focus fell ${fault.why.lies === 'behind' ? 'behind' : 'in front of'} the whole ramp. Focus nearer to the target.`;
+        case 'ramp too flat':
+          return 'All of the ramp is about as sharp, so where focus fell cannot be told. Open the aperture, or print a longer ramp.';
+        case 'camera moved':
+          return 'The camera moved in this picture. Use a tripod, and a cable or a timer.';
+      }
+  }
+}
+
+const reached = ({ low, high }: FocusReading['ramp']['interval']): string =>
+  low < 0 && high > 0
+    ? `${length(low)} in front and ${length(high)} behind`
+    : `${length(Math.min(Math.abs(low), Math.abs(high)))} and ${length(Math.max(Math.abs(low), Math.abs(high)))} ${low < 0 ? 'in front' : 'behind'}`;
+
+const HEADLINE: Readonly<Record<FocusReading['is'], string>> = {
+  sharp: 'Sharp enough.',
+  'not sharp': 'Not sharp enough.',
+  'not sure': 'It cannot be told for sure whether this is sharp enough.',
+};
+
+const focusSentences = ({ is, ramp }: FocusReading): readonly string[] => [
+  HEADLINE[is],
+  ramp.lies === 'on the target' ? 'Focus fell on the target, as far as can be told.' : `Focus fell ${length(ramp.error)} ${side(ramp.error)}.`,
+  `95% sure: between ${reached(ramp.interval)}.`,
+];
+
+const AT: Readonly<Record<EdgeReading['edge']['at'], string>> = { middle: 'Middle', corner: 'Corner' };
+const edgeName = ({ edge }: EdgeReading): string => `${AT[edge.at]}, ${edge.runs} edge`;
 
 export const words: PhotographsWords = {
   title: 'Check with photographs',
@@ -30,6 +133,37 @@ export const words: PhotographsWords = {
     'too large': 'This picture is too large to be read here. Bring in one of at most 110 megapixels.',
     'too small': 'This picture is too small to be measured. Bring in the picture as the camera took it.',
     stopped: 'Reading this picture has failed. Bring it in once more, or take another one.',
+  },
+  found: (ramp) => (ramp ? 'The picture, with the target and the ramp outlined.' : 'The picture, with the target outlined.'),
+  target: ({ tilt }) =>
+    tilt < 3
+      ? 'The target is found, and square to the camera.'
+      : `The target is found, but turned away by about ${write.unit(tilt, 'degree')}. Stand it square to the camera.`,
+  notFound,
+  focus: focusSentences,
+  noFocus,
+  sharpened: 'This picture was sharpened, so it looks sharper than the lens made it. Switch sharpening off in the camera.',
+  crops: 'Edges at 100%',
+  crop: edgeName,
+  chart: {
+    title: 'Blur along the ramp',
+    said: (focus) => focusSentences(focus).join(' '),
+    target: 'target',
+    depth: (depth) => write.unit(depth, 'millimeter'),
+  },
+  figures: {
+    title: 'Figures',
+    edge: (reading) =>
+      reading.measure.ok
+        ? `${edgeName(reading)}: MTF50 ${write.number(reading.measure.value.mtf50, 3)} cycles a pixel, 95% between ${write.number(reading.measure.value.interval.low, 3)} and ${write.number(reading.measure.value.interval.high, 3)}.`
+        : `${edgeName(reading)}: ${EDGE_FAULT[reading.measure.fault.is]}.`,
+    target: ({ scale, roll, tilt }) =>
+      `${write.number(scale, 2)} pixels to a millimetre, rolled by ${write.unit(roll, 'degree', 1)}, turned away by ${write.unit(tilt, 'degree', 1)}.`,
+    focus: ({ ramp, depth, share }) => [
+      `Focus error ${write.signed(ramp.error, 1)} mm, 95% between ${write.signed(ramp.interval.low, 1)} and ${write.signed(ramp.interval.high, 1)} mm; minus is in front.`,
+      `Depth of field: ${length(depth.front)} in front, ${depth.behind === 'infinite' ? 'without end' : length(depth.behind)} behind. The error uses ${write.percent(share)} of its side.`,
+      `Blur where it is least: ${write.number(ramp.leastBlur, 2)} pixels. It grows ${write.number(ramp.growth, 2)} times as fast as the lens lets expect.`,
+    ],
   },
   camera: ({ width, height }, camera) =>
     line([
