@@ -3,7 +3,6 @@
 import { depthOfField, shareOfDepth, type DepthOfField } from '../optics/depthOfField.ts';
 import { lensToTarget } from '../optics/magnification.ts';
 import type { Point } from '../optics/print/drawing.ts';
-import { rampDepth } from '../optics/print/rampLayout.ts';
 import { magnification } from '../optics/quantity.ts';
 import { confusion, pixelPitch } from '../optics/sensor.ts';
 import { answered, cannot, type Answer } from '../result.ts';
@@ -12,10 +11,10 @@ import type { CameraFacts } from './cameraFacts.ts';
 import type { FindFault } from './findFault.ts';
 import { findRamp } from './findRamp.ts';
 import type { FoundTarget } from './findTarget.ts';
-import { through } from './homography.ts';
 import type { Plane } from './plane.ts';
 import { measureRamp, type RampFault, type RampMeasure } from './ramp.ts';
 import { rampEdges } from './rampEdges.ts';
+import { rampPose } from './rampPose.ts';
 import type { SquaresSeen } from './squaresSeen.ts';
 
 export interface FocusReading {
@@ -29,14 +28,14 @@ export interface FocusReading {
   readonly outline: readonly Point[];
 }
 
-export type FocusFault =
+export type FocusUntold =
   | { readonly is: 'no target' }
   | { readonly is: 'no ramp'; readonly why: FindFault }
   | { readonly is: 'camera unknown'; readonly lacking: readonly (keyof CameraFacts)[] }
   | { readonly is: 'too few pixels' }
   | { readonly is: 'ramp unread'; readonly why: RampFault };
 
-export function readFocus(plane: Plane, seen: SquaresSeen, target: FoundTarget, facts: CameraFacts): Answer<FocusReading, FocusFault> {
+export function readFocus(plane: Plane, seen: SquaresSeen, target: FoundTarget, facts: CameraFacts): Answer<FocusReading, FocusUntold> {
   const found = findRamp(plane, seen);
   if (!found.ok) return cannot({ is: 'no ramp', why: found.fault });
   const { focalLength, aperture, sensor } = facts;
@@ -45,9 +44,11 @@ export function readFocus(plane: Plane, seen: SquaresSeen, target: FoundTarget, 
   const pitch = pixelPitch(sensor, Math.max(plane.width, plane.height));
   if (!pitch.ok) return cannot({ is: 'too few pixels' });
   const m = magnification(target.scale * pitch.value);
-  const { layout, toPicture, marks } = found.value;
-  const edges = rampEdges(layout, (point) => ({ ...through(toPicture, point), depth: rampDepth(layout, point.y) }));
-  const ramp = measureRamp(plane, { edges }, { focalLength, aperture, distance: lensToTarget(focalLength, m), pitch: pitch.value });
+  const { layout, marks } = found.value;
+  const optics = { focalLength, aperture, distance: lensToTarget(focalLength, m), pitch: pitch.value };
+  const place = rampPose(found.value, target, optics, plane);
+  if (place === null) return cannot({ is: 'ramp unread', why: { is: 'ramp hidden', seen: 0 } });
+  const ramp = measureRamp(plane, rampEdges(layout, place), optics);
   if (!ramp.ok) return cannot({ is: 'ramp unread', why: ramp.fault });
   const depth = depthOfField({ aperture, confusion: confusion(sensor, { by: 'diagonal' }) }, m, focalLength);
   const [upperLeft, upperRight, lowerLeft, lowerRight] = marks;

@@ -2,7 +2,7 @@
 // contrast back further up.
 
 /** Beyond it nothing is told: one pixel alone has its half at 0.60 cycles a pixel (G. D. Boreman, Modulation Transfer Function, SPIE 2001). */
-export const FINEST_FREQUENCY = 0.75;
+const FINEST_FREQUENCY = 0.75;
 /** Where the first look is taken at, in cycles a pixel. */
 const STEP = 0.01;
 const HALVINGS = 24;

@@ -3,12 +3,9 @@
 import { answered, cannot, type Answer } from '../result.ts';
 import { growthOf, type RampOptics } from './defocusModel.ts';
 import { readAlong, type FollowedEdge, type RampReading } from './followedEdge.ts';
+import { medianOf } from './median.ts';
 import type { Plane } from './plane.ts';
-import { fitRamp, medianOf } from './rampFit.ts';
-
-export interface FoundRamp {
-  readonly edges: readonly FollowedEdge[];
-}
+import { fitRamp } from './rampFit.ts';
 
 export interface RampMeasure {
   /** Millimetres along the axis from the target to the focused plane, with the 95 % interval; positive is behind the target. */
@@ -42,7 +39,7 @@ const MOVED = 1.7;
 const MOVED_LEAST = 1;
 
 /** Depth is reckoned as the found edges say; the optics tell how fast blur should grow. */
-export function measureRamp(plane: Plane, { edges }: FoundRamp, optics: RampOptics): Answer<RampMeasure, RampFault> {
+export function measureRamp(plane: Plane, edges: readonly FollowedEdge[], optics: RampOptics): Answer<RampMeasure, RampFault> {
   const pieces = edges.flatMap((edge) => readAlong(plane, edge, optics.distance));
   const read = pieces.filter((piece) => piece !== null);
   const readings = withoutFaint(read);

@@ -5,6 +5,7 @@
 import { defocusSquare, discSwell } from './defocusModel.ts';
 import type { RampReading } from './followedEdge.ts';
 import { solveLinear } from './linearSystem.ts';
+import { medianOf } from './median.ts';
 import { studentQuantile } from './studentT.ts';
 
 export interface RampFit {
@@ -182,11 +183,4 @@ function halved(worse: (at: number) => boolean, inside: number, outside: number)
     else good = middle;
   }
   return (good + bad) / 2;
-}
-
-/** The middle one, or the mean of the two in the middle. At least one value. */
-export function medianOf(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  const half = sorted.length >> 1;
-  return sorted.length % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2;
 }

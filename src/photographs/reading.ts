@@ -8,14 +8,15 @@ import type { CameraFacts } from './cameraFacts.ts';
 import { measureEdge, type EdgeFault, type EdgeMeasure } from './edge.ts';
 import type { FindFault } from './findFault.ts';
 import { findTarget, type FoundEdge, type FoundTarget } from './findTarget.ts';
-import { readFocus, type FocusFault, type FocusReading } from './focusReading.ts';
+import { readFocus, type FocusUntold, type FocusReading } from './focusReading.ts';
 import { affineAt } from './localScale.ts';
+import { motionIn, type Motion } from './motion.ts';
 import type { Plane } from './plane.ts';
 import { lookAt } from './squaresSeen.ts';
 
 export interface PictureReading {
   readonly target: Answer<TargetReading, FindFault>;
-  readonly focus: Answer<FocusReading, FocusFault>;
+  readonly focus: Answer<FocusReading, FocusUntold>;
 }
 
 export interface TargetReading {
@@ -26,6 +27,8 @@ export interface TargetReading {
   readonly roll: Degrees;
   /** Out of square to the camera, from the narrowing alone. */
   readonly tilt: Degrees;
+  /** Of its middle. */
+  readonly motion: Motion;
   /** An upright and a level one in the middle, and one at each corner where it can be measured. */
   readonly edges: readonly EdgeReading[];
 }
@@ -48,7 +51,8 @@ function targetReading(plane: Plane, target: FoundTarget, random: () => number):
   const tilt = degrees(affineAt(target.toPicture, FIELD_MIDDLE).tilt);
   const outline = [upperLeft, upperRight, lowerRight, lowerLeft].filter((point) => point !== undefined);
   const read = target.edges.map((edge) => ({ edge, measure: measureEdge(plane, edge, random) }));
-  return { outline, scale: target.scale, roll: target.roll, tilt, edges: chosen(read) };
+  const motion = motionIn(read.flatMap(({ edge, measure }) => (edge.at === 'middle' && measure.ok ? [measure.value] : [])));
+  return { outline, scale: target.scale, roll: target.roll, tilt, motion, edges: chosen(read) };
 }
 
 /** Each square has four sides: of each two that run alike, the surer one. */

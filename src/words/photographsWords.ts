@@ -3,7 +3,7 @@ import type { Photograph } from '../kit/photograph/photograph.ts';
 import type { PictureSize } from '../kit/photograph/jpeg.ts';
 import type { PictureFault, PictureStage } from '../photographs/brought.ts';
 import type { FindFault } from '../photographs/findFault.ts';
-import type { FocusFault, FocusReading } from '../photographs/focusReading.ts';
+import type { FocusUntold, FocusReading } from '../photographs/focusReading.ts';
 import type { EdgeReading, TargetReading } from '../photographs/reading.ts';
 
 export interface PhotographsWords {
@@ -26,7 +26,9 @@ export interface PhotographsWords {
   readonly notFound: (fault: FindFault) => string;
   /** Sharp enough or not, how far off, and how sure that is: the last as a sentence of its own. */
   readonly focus: (focus: FocusReading) => readonly string[];
-  readonly noFocus: (fault: FocusFault) => string;
+  readonly noFocus: (fault: FocusUntold) => string;
+  /** The camera moved while the picture was taken. */
+  readonly moved: string;
   /** Beside a file that was sharpened: what was measured flatters the lens. */
   readonly sharpened: string;
   readonly crops: string;

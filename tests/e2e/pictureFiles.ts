@@ -20,7 +20,8 @@ export const giveDrawn = (seat: Seat, pictures: readonly DrawnPicture[], how: 'c
         const canvas = document.createElement('canvas');
         Object.assign(canvas, { width, height });
         const context = canvas.getContext('2d');
-        for (let x = 0; context && x < width; x += 8) {
+        if (context === null) throw new Error('There is no canvas.');
+        for (let x = 0; x < width; x += 8) {
           context.fillStyle = `hsl(0 0% ${(x * 7) % 100}%)`;
           context.fillRect(x, 0, 8, height);
         }

@@ -51,6 +51,7 @@ function Found({ reading: { target, focus } }: { readonly reading: PictureReadin
   const say = words('photographs');
   if (!target.ok) return null;
   const flattered = target.value.edges.some(({ measure }) => measure.ok && measure.value.overshoot > FLATTERED);
+  const toldAlready = !focus.ok && focus.fault.is === 'ramp unread' && focus.fault.why.is === 'camera moved';
   const [headline, ...more] = focus.ok ? say.focus(focus.value) : [];
   return (
     <>
@@ -61,6 +62,7 @@ function Found({ reading: { target, focus } }: { readonly reading: PictureReadin
       )}
       <p>{say.target(target.value)}</p>
       {!focus.ok && <p class="fault">{say.noFocus(focus.fault)}</p>}
+      {target.value.motion.is === 'moved' && !toldAlready && <p class="fault">{say.moved}</p>}
       {flattered && <p class="fault">{say.sharpened}</p>}
     </>
   );

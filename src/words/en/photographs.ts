@@ -1,7 +1,7 @@
 // English: photographs of the printed target.
 import type { EdgeFault } from '../../photographs/edge.ts';
 import type { FindFault } from '../../photographs/findFault.ts';
-import type { FocusFault, FocusReading } from '../../photographs/focusReading.ts';
+import type { FocusUntold, FocusReading } from '../../photographs/focusReading.ts';
 import type { EdgeReading } from '../../photographs/reading.ts';
 import type { MarkName } from '../../optics/print/marks.ts';
 import { line } from '../line.ts';
@@ -55,6 +55,8 @@ function notFound(fault: FindFault): string {
   }
 }
 
+const MOVED = 'The camera moved in this picture. Use a tripod, and a cable or a timer.';
+
 const noRamp = (why: FindFault): string =>
   why.is === 'half a print'
     ? 'Only part of the ramp was found, so where focus fell cannot be told. Take in the whole ramp.'
@@ -62,7 +64,7 @@ const noRamp = (why: FindFault): string =>
 
 const LACKING = { focalLength: 'the focal length', aperture: 'the aperture', sensor: 'the size of the sensor' };
 
-function noFocus(fault: FocusFault): string {
+function noFocus(fault: FocusUntold): string {
   switch (fault.is) {
     case 'no target':
       return 'Without the target, where focus fell cannot be told.';
@@ -83,7 +85,7 @@ function noFocus(fault: FocusFault): string {
         case 'ramp too flat':
           return 'All of the ramp is about as sharp, so where focus fell cannot be told. Open the aperture, or print a longer ramp.';
         case 'camera moved':
-          return 'The camera moved in this picture. Use a tripod, and a cable or a timer.';
+          return MOVED;
       }
   }
 }
@@ -142,6 +144,7 @@ export const words: PhotographsWords = {
   notFound,
   focus: focusSentences,
   noFocus,
+  moved: MOVED,
   sharpened: 'This picture was sharpened, so it looks sharper than the lens made it. Switch sharpening off in the camera.',
   crops: 'Edges at 100%',
   crop: edgeName,

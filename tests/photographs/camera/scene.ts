@@ -74,9 +74,12 @@ const box = (x: number, y: number, width: number, height: number): Point[] => [
   { x, y: y + height },
 ];
 
-/** Sides enough that no pixel tells them from a circle. */
-const round = (middle: Point, radius: number): Point[] =>
-  Array.from({ length: 48 }, (_, index) => {
-    const turn = (index / 24) * Math.PI;
-    return { x: middle.x + radius * Math.cos(turn), y: middle.y + radius * Math.sin(turn) };
+/** A disc as a polygon of its area. */
+function round({ x, y }: Point, radius: number): Point[] {
+  const sides = 48;
+  const out = radius * Math.sqrt(((2 * Math.PI) / sides) / Math.sin((2 * Math.PI) / sides));
+  return Array.from({ length: sides }, (_, index) => {
+    const turn = (2 * Math.PI * index) / sides;
+    return { x: x + out * Math.cos(turn), y: y + out * Math.sin(turn) };
   });
+}
