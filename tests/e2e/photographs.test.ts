@@ -3,7 +3,12 @@
 import { expect, onTestFinished, test } from 'vitest';
 import { launchChromium } from './chromium.ts';
 import { launchFirefox } from './firefox.ts';
-import { giveDrawn } from './pictureFiles.ts';
+import { RIG_SENSOR, rigPicture } from '../photographs/rigPicture.ts';
+import { accessibilityFaults } from './axe.ts';
+import { put, stored } from './library/shelves.ts';
+import { giveBytes, giveDrawn } from './pictureFiles.ts';
+import { pngFile } from './pngFile.ts';
+import { picture, wear } from './screens.ts';
 import { choose, look, press, seatAt, seatAtSidebar, until, untilText, type Seat } from './seat.ts';
 
 const BROWSERS = ['Chromium', 'Firefox'] as const;
@@ -64,4 +69,47 @@ test.each(BROWSERS)('%s: while 24 megapixels are read, a key is answered within 
   console.log(`${browser}: ${pressed} keys while a picture was read, the slowest answered after ${slowest.toFixed(0)} ms`);
   expect(pressed).toBeGreaterThan(2);
   expect(slowest).toBeLessThanOrEqual(50);
+});
+
+const BEHIND = pngFile(rigPicture(30));
+
+test('Chromium: a picture of target and ramp, opened from its situation, leads to figures; no screen of it has a fault', { timeout: 120_000 }, async () => {
+  const chromium = await launchChromium();
+  onTestFinished(chromium.close);
+  const kit = structuredClone(stored['kit']) as { bodies: object[]; lenses: object[] };
+  Object.assign(kit.bodies[0] ?? {}, { sensor: RIG_SENSOR });
+  Object.assign(kit.lenses[0] ?? {}, { widest: { from: 1.8, to: 1.8 } });
+  await put(chromium.worker, { ...stored, kit });
+  const page = await chromium.openTab();
+  const seat = seatAt(page);
+  await untilText(seat, 'Logbook');
+  await choose(seat, 'Logbook');
+  await untilText(seat, '1 found');
+  await seat.click('.entries button');
+  await untilText(seat, 'Check it with photographs');
+  await choose(seat, 'Check it with photographs');
+  await untilText(seat, 'drop them here');
+  await giveBytes(seat, 'behind.png', BEHIND);
+  const { text } = await untilText(seat, '1 of 1 picture read.');
+  expect(text).toMatch(/Not sharp enough\. Focus fell (29|30|31) mm behind the target\. 95% sure: between .* and .* mm behind\./);
+  expect(text).toContain('The target is found, and square to the camera.');
+  await choose(seat, 'Figures');
+  for (const width of [180, 240, 360]) {
+    await page.setViewport({ width, height: 700 });
+    for (const theme of ['dark', 'light'] as const) {
+      await wear(page, theme);
+      await picture(page, `photographs-${width}-${theme}`);
+      expect(await accessibilityFaults(page)).toEqual([]);
+    }
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
+  }
+});
+
+test('Firefox: the same picture is found; without its camera it says what must be known, and gives no figure of focus', { timeout: 120_000 }, async () => {
+  const seat = await seatIn('Firefox');
+  await giveBytes(seat, 'behind.png', BEHIND);
+  const { text } = await untilText(seat, '1 of 1 picture read.');
+  expect(text).toContain('The target is found, and square to the camera.');
+  expect(text).toContain('To tell where focus fell, the focal length, the aperture and the size of the sensor must be known.');
+  expect(text).not.toContain('Focus error');
 });

@@ -43,3 +43,17 @@ export const giveDrawn = (seat: Seat, pictures: readonly DrawnPicture[], how: 'c
     pictures,
     how,
   );
+
+/** Gives the panel a file that the tests made, as if it was chosen. */
+export const giveBytes = (seat: Seat, name: string, bytes: Uint8Array): Promise<void> =>
+  seat.evaluate(
+    (base64: string, called: string) => {
+      const input = document.querySelector<HTMLInputElement>('input[type="file"]');
+      const files = new DataTransfer();
+      files.items.add(new File([Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0))], called));
+      if (input) input.files = files.files;
+      input?.dispatchEvent(new Event('change', { bubbles: true }));
+    },
+    Buffer.from(bytes).toString('base64'),
+    name,
+  );
