@@ -13,7 +13,7 @@ export function RampChart({ focus }: { readonly focus: FocusReading }) {
       <figcaption class="small muted">{say.title}</figcaption>
       <div ref={place}>
         {plot && (
-          <svg width={width} height={plot.height} role="img" aria-label={say.said(focus)}>
+          <svg width={width} height={plot.height} viewBox={`0 0 ${width} ${plot.height}`} role="img" aria-label={say.said(focus)}>
             <rect class="depth" x={plot.depth.from} y="0" width={Math.max(1, plot.depth.to - plot.depth.from)} height={plot.height - 30} />
             <path class="at-target" d={`M${plot.target} 0V${plot.height - 30}`} />
             {plot.readings.map(({ x, y }, index) => (
