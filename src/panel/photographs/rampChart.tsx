@@ -1,4 +1,4 @@
-// Blur along the ramp, with its least, and the depth of field behind it. The sentences beside it say the same.
+// Sharpness along the ramp, with its peak where blur is least, and the depth of field behind it. The sentences beside it say the same.
 import type { FocusReading } from '../../photographs/focusReading.ts';
 import { words } from '../../words/catalogue.ts';
 import { useWidth } from '../strip/useWidth.ts';

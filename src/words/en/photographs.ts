@@ -149,7 +149,7 @@ export const words: PhotographsWords = {
   crops: 'Edges at 100%',
   crop: edgeName,
   chart: {
-    title: 'Blur along the ramp',
+    title: 'Sharpness along the ramp',
     said: (focus) => focusSentences(focus).join(' '),
     target: 'target',
     depth: (depth) => write.unit(depth, 'millimeter'),
@@ -161,7 +161,7 @@ export const words: PhotographsWords = {
         ? `${edgeName(reading)}: MTF50 ${write.number(reading.measure.value.mtf50, 3)} cycles a pixel, 95% between ${write.number(reading.measure.value.interval.low, 3)} and ${write.number(reading.measure.value.interval.high, 3)}.`
         : `${edgeName(reading)}: ${EDGE_FAULT[reading.measure.fault.is]}.`,
     target: ({ scale, roll, tilt }) =>
-      `${write.number(scale, 2)} pixels to a millimetre, rolled by ${write.unit(roll, 'degree', 1)}, turned away by ${write.unit(tilt, 'degree', 1)}.`,
+      `${write.number(scale, 2)} pixels to a millimetre, rolled by ${write.unit(Math.round(roll * 10) / 10, 'degree', 1)}, turned away by ${write.unit(tilt, 'degree', 1)}.`,
     focus: ({ ramp, depth, share }) => [
       `Focus error ${write.signed(ramp.error, 1)} mm, 95% between ${write.signed(ramp.interval.low, 1)} and ${write.signed(ramp.interval.high, 1)} mm; minus is in front.`,
       `Depth of field: ${length(depth.front)} in front, ${depth.behind === 'infinite' ? 'without end' : length(depth.behind)} behind. The error uses ${write.percent(share)} of its side.`,
