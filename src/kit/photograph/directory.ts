@@ -16,11 +16,11 @@ export interface Directory {
 }
 
 export const ASCII = 2;
-export const SHORT = 3;
+const SHORT = 3;
 export const LONG = 4;
 export const RATIONAL = 5;
 /** A pointer to a directory (TIFF Technical Note 1). */
-export const DIRECTORY = 13;
+const DIRECTORY = 13;
 export const UTF8 = 129;
 const SIZE_OF = new Map([
   [ASCII, 1],

@@ -11,7 +11,7 @@ export interface PictureReader {
   cancel(): void;
 }
 
-export interface WaitingPicture {
+interface WaitingPicture {
   readonly id: string;
   readonly wanted: ToWorker;
 }
