@@ -3,7 +3,7 @@
 import { seconds, type Seconds } from '../units.ts';
 import { answered, cannot, type Answer } from '../result.ts';
 import type { BenchFault } from './fault.ts';
-import { fits } from './fits.ts';
+import { readWithin } from './meantNumber.ts';
 import { FNumber, readCount, readNumber } from './quantity.ts';
 
 /** What was read from the camera, as shown. */
@@ -14,7 +14,7 @@ export interface Exposure {
 }
 
 /** "2.8", "f/2.8", "F2,8", "1:2.8". */
-export const readAperture = (text: string): Answer<FNumber, BenchFault> => fits(FNumber, readNumber(text.trim().replace(/^(f\s*\/?|1\s*:)\s*/i, '')));
+export const readAperture = (text: string): Answer<FNumber, BenchFault> => readWithin(FNumber, text.trim().replace(/^(f\s*\/?|1\s*:)\s*/i, ''));
 
 export function readIsoSpeed(text: string): Answer<number, BenchFault> {
   const iso = readCount(text.trim().replace(/^iso\s*/i, ''));

@@ -59,8 +59,8 @@ export type PlainFault = (typeof PLAIN_FAULTS)[number];
 export type BenchFault =
   | { readonly is: PlainFault }
   | { readonly is: 'distance unread' | 'distance out of range'; readonly unit: DistanceUnit }
-  /** The text can mean two lengths that are both possible; each as it would be typed with no doubt left. */
-  | { readonly is: 'two lengths'; readonly text: string; readonly one: string; readonly other: string }
+  /** The text can mean two that are both possible; each as it would be typed with no doubt left. */
+  | { readonly is: 'two lengths' | 'two numbers'; readonly text: string; readonly one: string; readonly other: string }
   | { readonly is: 'focal length in another unit'; readonly typed: string; readonly meant: Millimetres }
   | { readonly is: 'focal length in metres'; readonly typed: number; readonly meant: Millimetres }
   | { readonly is: 'nearer than its closest focus'; readonly wanted: Millimetres; readonly closest: Millimetres; readonly unit: DistanceUnit }

@@ -2,7 +2,7 @@
 // each range is wider than any bench needs, so that only a slip falls outside it.
 import * as v from 'valibot';
 import type { PlainFault } from './fault.ts';
-import { numbersIn } from './writtenNumber.ts';
+import { numbersIn, thousandsPointed } from './writtenNumber.ts';
 
 const within = <const Name extends string>(name: Name, least: number, most: number, otherwise: PlainFault) =>
   v.pipe(v.number(otherwise), v.minValue(least, otherwise), v.maxValue(most, otherwise), v.brand(name));
@@ -41,8 +41,8 @@ export function readNumber(text: string): number | null {
   return one === undefined || others.length > 0 ? null : sign === '' || sign === '+' ? one : -one;
 }
 
-/** How many: a comma before three digits parts thousands. Null when it is no number. */
-export const readCount = (text: string): number | null => numbersIn(text.trim()).at(-1) ?? null;
+/** How many: a comma or a point before exactly three digits parts thousands. Null when it is no number. */
+export const readCount = (text: string): number | null => thousandsPointed(text.trim()) ?? numbersIn(text.trim()).at(-1) ?? null;
 
 /** At most so many decimals, without idle zeros, and a true minus. */
 export function writeNumber(value: number, decimals: number): string {

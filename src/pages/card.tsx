@@ -62,6 +62,7 @@ function CardPage({ card }: { readonly card: Card }) {
   );
 }
 
+document.title = cardWords.title;
 const place = document.querySelector('#card');
 const id = decodeURIComponent(location.hash.slice(1));
 const read = await store.read();

@@ -46,6 +46,7 @@ function EnteringPage({ advice, weighing }: { readonly advice: Advice; readonly 
 /** Not awaited by the script itself: whatever it reads on demand waits until the script has run. */
 async function draw(): Promise<void> {
   await readWords('entering');
+  document.title = words('entering').title;
   const { lensGone, gone } = words('entering').page;
   const place = document.querySelector('#entering');
   const { situation: id, weighing } = readAsked(location.hash);

@@ -5,9 +5,12 @@ import { render } from 'preact';
 import { takes } from '../platform/takes.ts';
 import { FIRST_WORDS } from '../voice/wordGroups.ts';
 import { readWords } from '../words/catalogue.ts';
+import { hearingWords } from '../words/pages.ts';
 import { createCheck } from './hearing/check.ts';
 import { CheckView } from './hearing/checkView.tsx';
 import { groupsToTeach } from './hearing/groups.ts';
+
+document.title = hearingWords.title;
 
 /** Not awaited by the script itself: whatever it reads on demand waits until the script has run. */
 async function draw(): Promise<void> {

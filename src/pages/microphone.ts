@@ -5,6 +5,7 @@ import { microphoneWords } from '../words/pages.ts';
 
 type State = PermissionState | 'no microphone' | 'in use';
 
+document.title = microphoneWords.title;
 const means = document.querySelector('#means');
 const state = document.querySelector('#state');
 const ask = document.querySelector('button');

@@ -77,6 +77,7 @@ function TargetPage({ order }: { readonly order: TargetOrder | null }) {
 /** Not awaited by the script itself: whatever it reads on demand waits until the script has run. */
 async function draw(): Promise<void> {
   await readWords('print');
+  document.title = words('print').page.title;
   const place = document.querySelector('#target');
   if (place) render(<TargetPage order={readOrder(location.hash.slice(1))} />, place);
 }

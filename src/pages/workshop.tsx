@@ -113,6 +113,8 @@ function SeriesView({ title, series: { holds } }: { readonly title: string; read
   );
 }
 
+document.title = workshopWords.title;
+
 /** Not awaited by the script itself: whatever it reads on demand waits until the script has run. */
 async function draw(): Promise<void> {
   await readWords('conditions', 'readings', 'result', 'spoken');

@@ -76,7 +76,7 @@ test('where the panel may not ask for the microphone it offers the page that may
   const seat = seatAt(await chromium.openPanel());
   await agreeToListening(seat);
   await beginWith(seat, KIT);
-  await untilText(seat, 'The browser has not allowed the microphone yet. Allow it; listening then begins by itself.');
+  await untilText(seat, 'The browser has not allowed the microphone yet. Allow it. Listening then begins by itself.');
   expect((await hold(seat, 'flicker')).holds).toHaveLength(1);
   await seat.click('.voicemark');
   const page = await chromium.browser.waitForTarget((target) => target.url().endsWith('/microphone.html#ask'));
@@ -89,7 +89,7 @@ test('with no voice on the computer a sentence says so, nothing moves, and every
   const seat = seatAt(await chromium.openPanel());
   await beginWith(seat, KIT);
   const before = await topOfSwitch(seat);
-  await untilText(seat, 'The browser finds no voice on this computer that answers, so everything is shown and sounded but not spoken.');
+  await untilText(seat, 'The browser finds no voice on this computer, so everything is shown, with tones, but not spoken.');
   expect(await topOfSwitch(seat)).toBe(before);
   expect((await hold(seat, 'nothing')).announcement).toMatch(/^Nothing\. Set /);
   expect(await seat.evaluate(() => document.querySelector('.voicemark')?.textContent?.trim())).toBe('voice off not spoken');

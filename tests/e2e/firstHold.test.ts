@@ -94,7 +94,7 @@ test('Chromium: keys lost to the page, and to another tab’s, are told of withi
     expect((await journalIn(seat)).map(({ did }) => did)).toEqual(['opened']);
     await panel.bringToFront();
     await panel.mouse.click(20, 300);
-    await untilKeysShown(seat, 'The panel hears the keys again.');
+    await untilKeysShown(seat, 'Keys reach the panel again.');
   }
   expect((await look(seat)).phase).toBe('dialling');
 });
@@ -177,7 +177,7 @@ test('Firefox: keys lost to the page, and to a second window, are told of within
   for (const key of [' ', 'f', 's', 'u']) await window.call(typeInWindow, key);
   expect((await journal()).map(({ did }) => did)).toEqual(['opened']);
   await sidebar.click('.heard');
-  await untilKeysShown(seat, 'The panel hears the keys again.');
+  await untilKeysShown(seat, 'Keys reach the panel again.');
   expect(await lossTold('Firefox, to a second window', seat, async () => Number(await window.call(openSecondWindow)))).toBeLessThan(AT_ONCE);
   expect((await journal()).map(({ did }) => did)).toEqual(['opened']);
 });
@@ -232,7 +232,7 @@ test.each([
       await notice(ELSEWHERE);
       await page.bringToFront();
       await page.mouse.click(20, 300);
-      await notice('The panel hears the keys again.');
+      await notice('Keys reach the panel again.');
       await untilPhase(seat, 'judging');
       await pause(150);
     }

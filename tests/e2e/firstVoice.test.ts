@@ -161,7 +161,7 @@ async function asked(lesson: Page): Promise<string | null> {
   const deadline = performance.now() + 20_000;
   for (;;) {
     const text = await lesson.evaluate(() => document.body.textContent ?? '');
-    if (text.includes('They are all taught.')) return null;
+    if (text.includes('All words are taught.')) return null;
     const word = /Say “([^”]+)”/u.exec(text)?.[1];
     if (word) return word;
     if (performance.now() > deadline) throw new Error(`The lesson asks for nothing: ${text}`);

@@ -89,7 +89,7 @@ test('a track that ends is opened again, a microphone that goes is asked for in 
   await sayUntil(seat, told, 'holding', 'holding');
 
   await endTrack(page, true);
-  await untilText(seat, 'No microphone answers. Connect one; listening then begins by itself.');
+  await untilText(seat, 'No microphone answers. Connect one. Listening then begins by itself.');
   await press(seat, 'd');
   await untilPhase(seat, 'dialling');
   await plugIn(page);
@@ -108,7 +108,7 @@ test('a permission that was dismissed in the panel and is granted in the tab ope
   const seat = seatAt(await chromium.openPanel());
   await agreeToListening(seat);
   await beginWith(seat, KIT);
-  await untilText(seat, 'The browser has not allowed the microphone yet. Allow it; listening then begins by itself.');
+  await untilText(seat, 'The browser has not allowed the microphone yet. Allow it. Listening then begins by itself.');
   await holdOnce(seat, () => 'nothing', keys);
 
   await seat.click('.voicemark');

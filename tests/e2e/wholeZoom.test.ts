@@ -95,7 +95,7 @@ test('a whole zoom, told by keys from the bands of practice cameras, is picked u
   await untilText(seat, '4 of 4 measured. The plan is done.');
   expect(await faults(page, 'plan-done')).toEqual([]);
 
-  await choose(seat, 'Plan anew');
+  await choose(seat, 'Make a new plan');
   await tabTo(seat, 'Orrin 24\u201370 f/2.8');
   await press(seat, ' ');
   await tabTo(seat, 'Orrin 1.4\u00d7');

@@ -55,7 +55,7 @@ test('the distance is judged at once, and the aperture gives depth, step and til
   expect(text()).toContain('Enter the widest aperture to see depth of field');
   await enter('Widest aperture', 'f/1.8');
   expect(text()).toMatch(/One step moves the focus about [\d.]+ mm at the target, \d+% of the depth behind it\. This is an estimate\./);
-  expect(text()).toMatch(/square to [\d.]+\u00b0/);
+  expect(text()).toMatch(/square to within [\d.]+\u00b0/);
 });
 
 test.each([
@@ -117,7 +117,7 @@ test('a returning spot tells the tilt and what it costs, and brings the caution 
   await enter('Spot off its source, mm', '300');
   expect(text()).toMatch(/Tilted 2\.0\d°, about [\d.]+ steps at the edge of the AF area/);
   await enter('Spot off its source, mm', '-3');
-  expect(text()).toContain('Enter how far from its source the spot comes back, in millimetres. Enter 0 where it meets its source.');
+  expect(text()).toContain('Enter how far from its source the spot comes back, in millimetres, or 0 if it meets its source.');
 });
 
 test('the ramp’s line is said as millimetres, share of the depth and steps, through its lean', async () => {

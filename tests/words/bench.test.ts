@@ -79,6 +79,7 @@ describe('what is found at the bench', () => {
       'A plain 85 mm lens cannot focus at 0.3 m from the film plane. Measure the distance again, or measure the magnification on the scale of the target.',
     ],
     [{ is: 'two lengths', text: '1,250', one: '1.25 ft', other: '1250 ft' }, '\u201c1,250\u201d can mean two lengths. Write 1.25 ft or 1250 ft.'],
+    [{ is: 'two numbers', text: '1,000', one: '1', other: '1000' }, '\u201c1,000\u201d can mean two numbers. Write 1 or 1000.'],
     [{ is: 'focal length in metres', typed: 0.085, meant: mm(85) }, '0.085 looks like metres. Enter the focal length in millimetres, here 85.'],
     [{ is: 'tilt too large', most: 30 }, 'That would be a tilt of more than 30°. Measure the sides again, and check the size and distance of the target.'],
     [{ is: 'target too large' }, 'The target would be larger than a wall. Move it nearer, or set a smaller AF area.'],
@@ -102,7 +103,7 @@ describe('what is found at the bench', () => {
       /marks on the board at least 844 mm apart both ways, or use the mirror\.$/,
     );
     expect(bench.square.allowed(degrees(2), mm(180), mm(6.28))).toBe(
-      'The target must be square to 2°. Across its 180 mm, one edge may stand 6 mm nearer than the other.',
+      'The target must be square to within 2°. Across its 180 mm, one edge may stand 6 mm nearer than the other.',
     );
   });
 

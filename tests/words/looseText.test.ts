@@ -1,4 +1,6 @@
 // Contract of the catalogue: every sentence that a person sees or hears stands in src/words, and nowhere else.
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import ts from 'typescript';
 import { looseIn, programOf } from './looseText.ts';
@@ -19,6 +21,20 @@ test('no sentence stands outside the catalogue', { timeout: 60_000 }, () => {
   const loose = looseIn(program, program.getSourceFiles().filter(ours), process.cwd());
   expect(loose.filter(({ at, text }) => !NAMES.test(text) && ![FORMAT, STORED, HEARD].some((place) => place.test(at.replace(/:\d+$/, ''))))).toEqual([]);
 });
+
+test('no page holds a word before its script writes its title and the rest, but what the build draws', () => {
+  const pages = ['src/panel', 'src/pages'].flatMap((folder) =>
+    readdirSync(folder)
+      .filter((name) => name.endsWith('.html'))
+      .map((name) => join(folder, name)),
+  );
+  expect(pages.length).toBeGreaterThan(5);
+  const withWords = pages.filter((page) => /\p{L}/u.test(wordsOf(readFileSync(page, 'utf8'))));
+  expect(withWords).toEqual([]);
+  expect(wordsOf('<!doctype html><title>Card</title><p><!-- drawn --></p>')).toBe('Card');
+});
+
+const wordsOf = (html: string): string => html.replaceAll(/<!--.*?-->|<[^>]*>/gs, '').trim();
 
 test('text in markup, a label and a sentence in a string are found, and ids are not', () => {
   const file = ts.createSourceFile(

@@ -154,7 +154,7 @@ describe('exact words', () => {
   test('a width carried over names its value, or that the pair needs service', () => {
     expect(spoken({ say: 'outcome', outcome: carried, practice: false })).toBe('Plus eighteen. Now focus again in live view.');
     expect(written({ say: 'outcome', outcome: carried, practice: false })).toBe(
-      'The value to enter is +18. In sharp focus one end of the band is at +12. Half the width, measured with the focus set aside, puts the centre at about +18 (+17 to +19.5 with 95%).',
+      'The value to enter is +18. In sharp focus one end of the band is at +12. Half the width, measured with the focus set aside, puts the centre at about +18 (+17 to +19.5, 95% sure).',
     );
     const beyond = { ...carried, centre: 21.5, chosen: steps(20), service: true };
     expect(spoken({ say: 'outcome', outcome: beyond, practice: false })).toBe(

@@ -8,7 +8,8 @@ import { fits } from '../../optics/fits.ts';
 import { readDistance } from '../../optics/length.ts';
 import { FrontShare } from '../../optics/placement.ts';
 import { SCALE } from '../../optics/print/target.ts';
-import { Ev, readCount, readNumber, writeNumber, type FNumber } from '../../optics/quantity.ts';
+import { readLikely, readWithin } from '../../optics/meantNumber.ts';
+import { Ev, readCount, writeNumber, type FNumber } from '../../optics/quantity.ts';
 import { CircleOfConfusion } from '../../optics/sensor.ts';
 import { StepWorth } from '../../optics/stepWorth.ts';
 import { inUnit, type DistanceUnit } from '../../optics/writtenLength.ts';
@@ -59,15 +60,20 @@ const Reach = length(1, 1000, plain('no reach'));
 const fitting =
   <Value>(schema: v.GenericSchema<unknown, Value>): Reader<Value> =>
   (text) =>
-    fits(schema, readNumber(text));
-const readAs =
-  (read: (text: string) => number | null, otherwise: BenchFault): Reader<number> =>
+    readWithin(schema, text);
+
+/** A number that is judged with others later on; "1,000" is taken for what lies between these, which refuse nothing. */
+const likely = (least: number, most: number, otherwise: BenchFault): Reader<number> => {
+  const between = v.pipe(v.number(), v.minValue(least), v.maxValue(most));
+  return (text) => readLikely(between, text, otherwise);
+};
+const count =
+  (otherwise: PlainFault): Reader<number> =>
   (text) => {
-    const value = read(text);
-    return value === null ? cannot(otherwise) : answered(value);
+    const value = readCount(text);
+    return value === null ? cannot({ is: otherwise }) : answered(value);
   };
-const number = (otherwise: PlainFault): Reader<number> => readAs(readNumber, { is: otherwise });
-const count = (otherwise: PlainFault): Reader<number> => readAs(readCount, { is: otherwise });
+const Percent = v.pipe(v.number(plain('no share')), v.minValue(0, plain('no share')), v.maxValue(100, plain('no share')));
 
 export const READ: { readonly [Name in Quantity]: Reader<BenchValues[Name]> } = {
   distance: readDistance,
@@ -80,26 +86,29 @@ export const READ: { readonly [Name in Quantity]: Reader<BenchValues[Name]> } = 
   ownConfusion: fitting(CircleOfConfusion),
   worth: fitting(StepWorth),
   scalePixels: count('no pixels spanned'),
-  printed: readAs(readNumber, { is: 'print misread', drawn: SCALE }),
+  printed: likely(SCALE / 2, SCALE * 2, { is: 'print misread', drawn: SCALE }),
   iso: readIsoSpeed,
   metered: readAperture,
   shutter: readShutter,
   fine: fitting(Ev),
   plenty: fitting(Ev),
-  mirror: number('no reflection'),
-  spot: number('no spot'),
+  mirror: likely(2, 100_000, { is: 'no reflection' }),
+  spot: likely(0, 10_000, { is: 'no spot' }),
   left: count('no sides'),
   right: count('no sides'),
   top: count('no sides'),
   bottom: count('no sides'),
-  width: number('no rectangle'),
-  height: number('no rectangle'),
-  old: number('no stored correction'),
-  celsius: number('no temperature'),
-  rampReading: number('no ramp line'),
-  rampFace: number('no ramp length'),
-  rampSetBack: number('no set-back'),
-  share: (text) => fits(FrontShare, (readNumber(text) ?? Number.NaN) / 100),
+  width: likely(5, 10_000, { is: 'no rectangle' }),
+  height: likely(5, 10_000, { is: 'no rectangle' }),
+  old: likely(-100, 100, { is: 'no stored correction' }),
+  celsius: likely(-50, 60, { is: 'no temperature' }),
+  rampReading: likely(-1000, 1000, { is: 'no ramp line' }),
+  rampFace: likely(20, 2000, { is: 'no ramp length' }),
+  rampSetBack: likely(2, 2000, { is: 'no set-back' }),
+  share: (text) => {
+    const percent = readWithin(Percent, text);
+    return percent.ok ? fits(FrontShare, percent.value / 100) : percent;
+  },
 };
 
 /** Those whose text depends on the unit in use. */

@@ -7,7 +7,7 @@ import { First } from '../start/first.tsx';
 import { FirstField } from '../start/firstField.tsx';
 
 /** What the build writes in place of each mark in panel.html. */
-export const drawn = () => ({ drawn: start(), unread: firstWords.unread });
+export const drawn = () => ({ name: firstWords.name, drawn: start(), unread: firstWords.unread });
 
 const start = (): string =>
   renderToString(

@@ -1,4 +1,5 @@
-// One out of a list that may grow long.
+// One out of a list that may grow long. What is chosen is written over the list's own text, which no browser breaks over lines: so it
+// is never cut, however narrow the panel or long the language.
 import { useId } from 'preact/hooks';
 import type { Option } from './pick.tsx';
 
@@ -14,13 +15,16 @@ export function Choose({ label, options, chosen, onChoose }: Props) {
   return (
     <div class="field">
       <label for={id}>{label}</label>
-      <select id={id} value={chosen} onChange={(event) => onChoose(event.currentTarget.value)}>
-        {options.map(({ value, label: text }) => (
-          <option key={value} value={value} selected={value === chosen}>
-            {text}
-          </option>
-        ))}
-      </select>
+      <div class="chooser">
+        <select id={id} value={chosen} onChange={(event) => onChoose(event.currentTarget.value)}>
+          {options.map(({ value, label: text }) => (
+            <option key={value} value={value} selected={value === chosen}>
+              {text}
+            </option>
+          ))}
+        </select>
+        <span aria-hidden="true">{options.find(({ value }) => value === chosen)?.label}</span>
+      </div>
     </div>
   );
 }

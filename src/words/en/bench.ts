@@ -36,7 +36,7 @@ export const words: BenchWords = {
   },
   depth: {
     title: 'Lens and depth of field',
-    finer: 'Finer: converter, pixels, AF area, blur, step',
+    finer: 'Details: converter, pixels, AF area, blur, step',
     wanted: 'Enter the widest aperture to see depth of field, light, tilt and target.',
     figures: ({ magnification, measured, total, front, behind, near, far, focus: atSensor, quarterWave, hyperfocal, blur, airy, unit }) => [
       { name: 'Magnification', value: `1 : ${write.number(1 / magnification, 1)}`, note: measured ? 'measured' : 'thin lens' },
@@ -68,7 +68,7 @@ export const words: BenchWords = {
   square: {
     title: 'Squareness',
     allowed: (tilt, width, nearer) =>
-      `The target must be square to ${inDegrees(tilt, 1)}. Across its ${write.millimetres(width)}, one edge may stand ${write.millimetres(nearer)} nearer than the other.`,
+      `The target must be square to within ${inDegrees(tilt, 1)}. Across its ${write.millimetres(width)}, one edge may stand ${write.millimetres(nearer)} nearer than the other.`,
     miss: (pixels, spot) =>
       `In the mirror, the lens may see itself ${write.count(pixels, { one: '# pixel', other: '# pixels' })} off the middle. A returning spot may miss its source by ${write.millimetres(spot)}.`,
     tilted,
@@ -76,7 +76,7 @@ export const words: BenchWords = {
   },
   place: {
     title: 'Ramp, and depth on purpose',
-    finer: 'Finer: a ramp that leans by another angle',
+    finer: 'Details: a ramp that leans by another angle',
     onTarget: 'Focus lies on the target.',
     focus,
     wanted: 'The shift is worked out as soon as you enter the widest aperture.',

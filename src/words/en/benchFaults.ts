@@ -31,7 +31,7 @@ const PLAIN: Readonly<Record<PlainFault, string>> = {
   'no reflection': 'Enter how many pixels of a full-size photograph the reflection is off the middle.',
   'no offset on the sensor': 'Enter the offset on the sensor in millimetres.',
   'offset beyond the picture': 'That offset is larger than any picture. Measure it again from the middle of the picture.',
-  'no spot': 'Enter how far from its source the spot comes back, in millimetres. Enter 0 where it meets its source.',
+  'no spot': 'Enter how far from its source the spot comes back, in millimetres, or 0 if it meets its source.',
   'no sides': 'Enter the lengths of all four sides in live view, each above zero.',
   'no rectangle': 'Enter the width and height of the rectangle in millimetres.',
   'rectangle of nothing': 'Enter the width and height of the rectangle in millimetres, each above zero.',
@@ -62,6 +62,8 @@ export function benchFault(fault: BenchFault): string {
       return fault.unit === 'm' ? 'Enter the distance in metres, from 0.05 to 500.' : 'Enter the distance in feet, from 0.17 to 1640.';
     case 'two lengths':
       return `“${fault.text}” can mean two lengths. Write ${write.choice([fault.one, fault.other])}.`;
+    case 'two numbers':
+      return `“${fault.text}” can mean two numbers. Write ${write.choice([fault.one, fault.other])}.`;
     case 'focal length in another unit':
       return `Enter the focal length in millimetres. ${fault.typed} is ${write.number(fault.meant, 1)}.`;
     case 'focal length in metres':

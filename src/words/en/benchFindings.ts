@@ -10,9 +10,9 @@ import { millimetres, type Millimetres } from '../../units.ts';
 const GOOD_FOR: Readonly<Record<BenchDistance['stands'], (least: string) => string>> = {
   usual: () => 'This is the general-purpose distance.',
   short: () => 'This is short, but it will do. Measure again farther away if you use the lens far away.',
-  near: (least) => `The value will hold for close work only. For general use, stand at least ${least} away.`,
+  near: (least) => `The value will be right for close work only. For general use, stand at least ${least} away.`,
   far: () => 'This is right if you use the lens that far away. Make the target large and the light bright.',
-  'at closest focus': () => 'This is the closest focus of the lens. The value will hold for close work, and may differ farther away.',
+  'at closest focus': () => 'This is the closest focus of the lens. The value will be right for close work, and may differ farther away.',
 };
 
 export const stands: BenchWords['distance']['stands'] = (at, least, unit) =>

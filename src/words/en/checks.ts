@@ -43,7 +43,7 @@ export const CHECKS: TroubleWords['checks'] = {
     'Set the lens to manual, and keep hands and cables off the ring. A strip of tape holds it.',
     'Check that the tripod head, its legs and the target stand fast.',
     'Check that lens and converter sit tight on the mount.',
-    'Let camera and lens take on the warmth of the room before you focus.',
+    'Let camera and lens reach room temperature before you focus.',
   ],
   'verdicts misjudged': [
     'Rest your eyes for a minute, then hold the values in doubt again.',
@@ -53,7 +53,7 @@ export const CHECKS: TroubleWords['checks'] = {
   'band drifts': [
     'Wait ten minutes with the camera on, until body and lens are warm, then sweep once more.',
     'Keep heaters, sun and draughts off camera, tripod and target.',
-    'Enter the centre for now only if you must: it goes on moving.',
+    'Enter the centre only if you must. It will go on moving.',
   ],
   play: [
     'Go to each value from the same side, past it and back if necessary.',

@@ -71,7 +71,7 @@ export const words: EnteringWords = {
   share: ({ share, inside, past }) => (inside ? `${write.percent(share)}, inside` : `${write.percent(share)}, outside by ${write.number(past, 1)}`),
   middle: ({ band, linear, logarithmic }) => [
     `At ${place(band)}, between the ends, the body would use ${write.signed(linear.value, 1)} if it goes by focal length, and ${write.signed(logarithmic.value, 1)} if it goes by its logarithm.`,
-    'Which of the two is not published.',
+    'Makers do not publish which of the two.',
     `Measured: ${write.signed(band.centre, 1)}.`,
     ...lies(linear, logarithmic),
   ],

@@ -73,6 +73,6 @@ export const words: FilesWords = {
     none: 'There are none yet.',
     unread: 'The daily copies cannot be read. What is stored is not affected.',
     bringBack: (at) => `Bring back ${write.dayAndSecond(at)}`,
-    done: 'It is as it was then.',
+    done: 'Everything is as it was then.',
   },
 };

@@ -5,7 +5,7 @@ export const words: FirstHoldWords = {
   keys: {
     elsewhere: 'Keys go to the page: click the panel.',
     holdAtStake: 'The time is up, but keys go to the page: click the panel.',
-    back: 'The panel hears the keys again.',
+    back: 'Keys reach the panel again.',
   },
   asked: {
     short: 'Did it flicker already? Press again if it did. If not, keep holding.',

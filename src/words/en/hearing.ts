@@ -65,7 +65,7 @@ export const words: HearingWords = {
     takes: (done, of) => `${write.number(done)} of ${write.number(of)}`,
     begin: 'Say it as you will at the camera, with quiet before and after.',
     taught: (word) => `“${word}” is taught.`,
-    allTaught: 'They are all taught. Go back to the panel. What else you can teach stands below.',
+    allTaught: 'All words are taught. Go back to the panel. More words to teach are below.',
     stop: 'Stop',
   },
 };

@@ -7,7 +7,7 @@ export const words: HelpWords = {
     'The panel names a value. Dial it into the camera, half-press, and watch the focus light for the whole hold. Say what you saw. ' +
     'The panel finds the middle of the values at which the light is steady.',
   lights: {
-    title: 'What the light tells',
+    title: 'What the light means',
     light: 'Light',
     counts: 'Counts as',
     is: {
@@ -15,7 +15,7 @@ export const words: HelpWords = {
       late: { seen: 'Came on late', counts: 'out, close' },
       flicker: { seen: 'Went out, even once', counts: 'out' },
       dark: { seen: 'Never came on', counts: 'out, far' },
-      untold: { seen: 'Failed, not said how', counts: 'out' },
+      untold: { seen: 'Failed in some way', counts: 'out' },
     },
     note:
       'A small triangle beside a mark is an arrow of the viewfinder. A steady light with one arrow counts as out. ' +

@@ -34,7 +34,7 @@ export const words: KitWords = {
     const lenses = named(warning.lenses);
     return warning.surely
       ? `${body} cannot tell ${lenses} apart. They share one stored value, so enter that of the one in use.`
-      : `${lenses} may share one stored value on ${body}. Look in its manual, then say so in the kit.`;
+      : `${lenses} may share one stored value on ${body}. Look in its manual, then set it in the kit.`;
   },
   fields: {
     name: 'Name',
@@ -43,7 +43,7 @@ export const words: KitWords = {
     model: 'Model, as in its photographs',
     sensor: { legend: 'Sensor, mm', width: 'width', height: 'height' },
     scale: { legend: 'Range of corrections', from: 'From', to: 'to', step: 'step' },
-    remembers: { label: 'How many lenses it remembers', hint: 'Leave empty if you do not know. The manual says it.' },
+    remembers: { label: 'How many lenses it remembers', hint: 'Leave it empty if you do not know. It is in the manual.' },
     focal: { legend: 'Focal length, mm', hint: 'Leave the longest empty if the lens does not zoom.', from: 'shortest', to: 'longest' },
     widest: { legend: 'Widest aperture, f/', from: 'at the shortest', to: 'at the longest' },
     closest: 'Closest focus, m',

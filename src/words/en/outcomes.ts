@@ -29,7 +29,7 @@ const BEYOND = {
 function band({ low, high, centre, chosen, other, within, ends }: BandOutcome): InWords {
   const spoken = sentences(sayCorrection(chosen));
   const enter = `Enter ${writeSteps(chosen)}: ${write.chance(within)} sure within one step of the centre.`;
-  if (ends === 'believed') return { spoken, written: `${enter} Not both ends of the band were seen.` };
+  if (ends === 'believed') return { spoken, written: `${enter} At least one end of the band was not seen.` };
   const from = low === high ? `The band is ${writeSteps(low)} alone.` : `The band runs from ${writeSteps(low)} to ${writeSteps(high)}.`;
   if (other === null) return { spoken, written: `${enter} ${from}` };
   return { spoken, written: `${enter} ${from} Its centre lies at ${writeSteps(centre)}, between two values: ${writeSteps(other)} is as good.` };
@@ -37,7 +37,7 @@ function band({ low, high, centre, chosen, other, within, ends }: BandOutcome): 
 
 function pastTheLimit({ side, visible, bound }: Extract<Outcome, { found: 'past the limit' }>): InWords {
   if (visible === null || bound === null) {
-    return { spoken: 'Every value is steady.', written: 'The light is steady at every value, so the centre cannot be told.' };
+    return { spoken: 'Every value is steady.', written: 'The light is steady at every value, so the centre cannot be found.' };
   }
   const limit = 2 * bound - visible;
   const least = side === 'high' ? `${writeSteps(bound)} or higher` : `${writeSteps(bound)} or lower`;
@@ -52,8 +52,8 @@ function carriedOver({ visible, centre, interval, chosen, inside, service, ends 
   const to = writeSteps(Math.ceil(2 * interval.to) / 2);
   const measured = [
     visible === null ? 'In sharp focus the light was steady at no value.' : `In sharp focus one end of the band is at ${writeSteps(visible)}.`,
-    `Half the width, measured with the focus set aside, puts the centre at about ${writeSteps(centre)} (${from} to ${to} with ${write.percent(0.95)}).`,
-    ...(ends === 'believed' ? ['Not both ends of that width were seen.'] : []),
+    `Half the width, measured with the focus set aside, puts the centre at about ${writeSteps(centre)} (${from} to ${to}, ${write.percent(0.95)} sure).`,
+    ...(ends === 'believed' ? ['At least one end of that width was not seen.'] : []),
   ].join(' ');
   if (!service) return { spoken: sentences(sayCorrection(chosen)), written: `The value to enter is ${writeSteps(chosen)}. ${measured}` };
   const still = inside

@@ -27,7 +27,7 @@ export const words: PlanWords = {
   form: {
     noKit: 'A plan is made from your kit. Add a body and a lens first.',
     toKit: 'To the kit',
-    about: 'Choose what to measure. The order moves the tripod as little as possible, then swaps kit as little as possible.',
+    about: 'Choose what to measure. The order moves the tripod as little as possible, then changes kit as little as possible.',
     bodies: 'Bodies',
     lenses: 'Lenses',
     converters: 'Also with',
@@ -54,11 +54,11 @@ export const words: PlanWords = {
   measured: 'Measured',
   next: 'Measure the next',
   underWay: 'A sweep is under way. Finish it from the start screen first.',
-  anew: 'Plan anew',
+  anew: 'Make a new plan',
   pace: ({ perSweep, sweeps }) =>
     sweeps === 0
       ? `The time is a guess, ${minutes(perSweep)} a sweep, until you have finished one.`
-      : `The time goes by your own pace, ${minutes(perSweep)} a sweep.`,
+      : `The time follows your own pace, ${minutes(perSweep)} a sweep.`,
   progress: ({ done, all, left, next }) =>
     next === null
       ? [`${write.number(done)} of ${write.number(all)} measured.`, 'The plan is done.']

@@ -6,7 +6,7 @@ const ARROWS = { none: [], left: ['left arrow'], right: ['right arrow'], both: [
 
 export const words: PracticeWords = {
   title: 'Practice camera',
-  about: 'A make-believe body and lens, with their focus light on this screen. Train your eye, the words and the switch. At the end it shows its true band.',
+  about: 'A simulated body and lens, with their focus light on this screen. Train your eye, the words and the switch. At the end it shows its true band.',
   arrows: 'With arrows beside the light',
   past: 'With a band that runs past the range of corrections',
   odd: 'Something is wrong with it: find out what',

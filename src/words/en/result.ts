@@ -72,14 +72,14 @@ export const words: ResultWords = {
     marked: (value) => `${writeSteps(value)} is marked as entered in the camera.`,
     prove: 'Prove it on photographs: focus through the viewfinder five times, defocusing before each, and compare them with one that was focused in live view.',
     photographs: 'Check it with photographs',
-    focusAgain: 'Focus critically again in live view. The ring still stands aside.',
+    focusAgain: 'Focus critically again in live view. The ring is still set aside.',
     service:
       'Show the page for the workshop to a service that the maker licenses. Do not take the lens or the body apart: an adjustment by hand can leave them worse.',
     mark: 'Mark as entered',
     lens: 'Next lens',
     plan: 'Go on with the plan',
     otherwise: 'Another value, day or note',
-    allTheSame: 'Entered a value all the same?',
+    allTheSame: 'Did you enter a value anyway?',
     takeMarkBack: 'Take the mark back',
     backToSweep: 'Back to the sweep',
     presses: 'The one switch now',
@@ -87,7 +87,7 @@ export const words: ResultWords = {
   width: {
     workshop: 'Page for the workshop',
     title: 'Find the centre by the width',
-    why: 'The band is equally wide wherever the focus stands. With the focus set a little aside the whole band falls within the range, and its width shows where the centre is.',
+    why: 'The band is equally wide wherever the focus is. With the focus set a little aside the whole band falls within the range, and its width shows where the centre is.',
     practice: 'The practice camera turns its own ring, and shows its true band afterwards.',
     steps: [
       'Leave camera, lens and target as they are.',

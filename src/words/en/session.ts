@@ -61,7 +61,7 @@ export const words: SessionWords = {
     }
   },
   recordGone: 'This record is no longer in the logbook.',
-  unexpected: (why) => `Something went wrong that should not have (${why}). The sweep goes on. Nothing noted is lost.`,
+  unexpected: (why) => `Something unexpected went wrong (${why}). The sweep goes on. Nothing noted is lost.`,
   became: {
     'not here': 'not taken. Another window runs this sweep. Take it over to run it here.',
     'asked back': 'asked back',
@@ -73,11 +73,10 @@ export const words: SessionWords = {
   },
   untold: {
     noScale: 'Enter the range of corrections as three whole numbers: from, to and step.',
-    noSweep: 'Nothing can be told of this sweep here. If another window runs it, take it over first.',
-    holdFirst: 'Finish this hold first, then tell it again.',
-    offTheScale: (value) =>
-      `${writeSteps(value)} was held already, and this range does not have it. Undo that hold, or choose a range with ${writeSteps(value)} in it.`,
-    arrowsSeen: 'Arrows were told with the holds so far. Undo those holds first, or keep the arrows.',
+    noSweep: 'This sweep cannot be changed here. If another window runs it, take it over first.',
+    holdFirst: 'Finish this hold first, then enter it again.',
+    offTheScale: (value) => `${writeSteps(value)} was already held and is not in this range. Undo that hold, or choose a range with it.`,
+    arrowsSeen: 'The holds so far include arrows. Undo those holds first, or keep the arrows.',
     kitGone: 'That is no longer in the kit. Choose another one.',
     resultGone: 'This result is no longer in the kit. Look it up in the logbook.',
     missing: {
@@ -89,9 +88,9 @@ export const words: SessionWords = {
   standIn: { body: 'Body without a name', lens: (opened) => `Lens without a name, ${write.dayAndTime(opened)}` },
   unplanned: {
     'kit gone': 'That body, lens or distance is no longer in the kit. Choose another one.',
-    'value off the scale': 'The body has no such correction as the value it is set to now. Enter that value again.',
+    'value off the scale': 'The value that the body is set to now is not in its range. Enter that value again.',
     'sweep not kept yet': 'That sweep is not in the logbook yet. Wait a moment, then try again.',
-    'no width': 'That sweep has no width to carry over. Measure the situation anew.',
+    'no width': 'That sweep has no width to carry over. Measure the situation again.',
   },
   unbegun: {
     'under way': 'A sweep is under way. Finish it or leave it first.',

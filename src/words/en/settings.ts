@@ -38,7 +38,7 @@ export const words: SettingsWords = {
       label: 'Carry the last values between them',
       note:
         'They travel through your browser account. What leaves this computer is the last value of each situation, its date, the names of body ' +
-        'and lens, the focal length and the distance. Sweeps, notes and serial numbers stay here. Switch it on at each computer. When you switch ' +
+        'and lens, the focal length and the distance. Sweeps, notes and serial numbers stay here. Switch it on at each of them. When you switch ' +
         'it off, the values of this computer are taken out of the account.',
     },
   },

@@ -21,12 +21,12 @@ const stepsOf = (value: number): string => (Math.round(value * 10) === 10 ? writ
 export const words: SituationWords = {
   gone: 'This situation is no longer in the logbook.',
   lastValue: 'Last value',
-  value: 'Value to go by',
+  value: 'Value to use',
   dueAgain: 'Due again',
   toEnter: 'What to enter for this lens',
   photographs: 'Check it with photographs',
   recheck: 'Quick re-check',
-  anew: 'Measure it anew',
+  anew: 'Measure it again',
   measure: 'Measure it',
   retire: 'Retire this situation',
   bringBack: 'Bring this situation back',
@@ -58,7 +58,7 @@ export const words: SituationWords = {
   },
   repeated: {
     title: (count) => `${write.number(count)} sweeps together`,
-    centre: ({ value, from, to }) => `Centre ${write.signed(value, 1)}, with 95% between ${write.signed(from, 1)} and ${write.signed(to, 1)}.`,
+    centre: ({ value, from, to }) => `Centre ${write.signed(value, 1)}, between ${write.signed(from, 1)} and ${write.signed(to, 1)}, 95% sure.`,
     last: ({ apart, allowed, differ }) => [
       `The last two are ${stepsOf(apart)} apart. Chance explains up to ${stepsOf(allowed)}.`,
       differ ? 'They differ by more than that.' : 'They agree.',

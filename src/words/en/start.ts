@@ -13,7 +13,7 @@ export const words: StartWords = {
   startWith: (lens) => `Start: ${lens}`,
   startNew: (lens) => `New lens “${lens}”: Start`,
   unfit: 'Something you entered does not fit yet. Change it, or press Escape in its field.',
-  noName: 'No name is needed. Tell the rest whenever you like.',
+  noName: 'No name is needed. Add the rest whenever you like.',
   last: {
     label: 'Last lens',
     picked: 'Looked up',

@@ -8,7 +8,7 @@ export const SHOWN: Each = {
   practice: () => 'With the practice camera there is nothing to set up. Watch the lamp on the screen as you would the focus light.',
   'old value': () => 'Enter the correction that the camera has stored for this body and lens. Then you can always go back.',
   tripod: () => 'Put the camera on a firm tripod and lock every clamp. Use a remote release for photographs and, if it has a half-press, for the holds.',
-  converter: ({ factor }) => `Fit the ${write.number(factor, 2)}\u00d7 converter between body and lens. The value holds for this converter only.`,
+  converter: ({ factor }) => `Fit the ${write.number(factor, 2)}\u00d7 converter between body and lens. The value is right with this converter only.`,
   zoom: ({ focalLength }) => `Set the zoom ring to ${write.millimetres(focalLength)} and leave it there.`,
   target: () => 'Fix the target flat on a firm, upright board or wall. Its centre mark is as high as the middle of the lens.',
   print: () => 'Measure the printed scale between the outer edges of its end marks, and enter the length.',
@@ -31,7 +31,7 @@ export const SHOWN: Each = {
   'centre point': () => 'Choose the centre autofocus point alone and single-shot autofocus. Lay the point on the centre mark.',
   aperture: ({ aperture }) => `Set aperture priority or manual exposure, and the widest aperture, f/${write.number(aperture, 1)}.`,
   'focus button': () => 'This body focuses from a rear button. Hold that button, not the half-press, whenever the panel says press.',
-  temperature: () => 'Leave camera and lens in the room for half an hour or more, until they are as warm as it is. Enter the temperature if you know it.',
+  temperature: () => 'Leave camera and lens in the room for at least half an hour, until they reach its temperature. Enter it if you know it.',
   'start value': ({ start }) => `Switch correction on for this lens alone, and set it to ${writeSteps(start)}.`,
   'critical focus': ({ by }) =>
     by === 'live view'

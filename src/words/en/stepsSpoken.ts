@@ -26,7 +26,7 @@ export const SPOKEN: Each = {
   'centre point': () => 'Centre point, single-shot autofocus.',
   aperture: ({ aperture }) => `Widest aperture, f ${write.number(aperture, 1)}.`,
   'focus button': () => 'Use your focus button for the holds.',
-  temperature: () => 'Let the kit settle to the room.',
+  temperature: () => 'Let the kit reach room temperature.',
   'start value': ({ start }) => `Correction on for this lens, set to ${spoken(start)}.`,
   'critical focus': ({ by }) => (by === 'live view' ? 'Focus in live view at full magnification.' : 'Find the sharpest focus on photographs.'),
   magnification: () => 'Photograph the scale and count its pixels.',

@@ -31,7 +31,7 @@ export const words: ToldWords = {
   },
   distance: {
     field: 'Distance to the target, m',
-    hint: 'The distance you shoot at is best. If it is empty, 50 focal lengths are used, which is common practice.',
+    hint: 'Use the distance you shoot at. If left empty, it is 50 focal lengths, which is common practice.',
   },
   scale: { legend: 'Range of corrections', from: 'From', to: 'to', step: 'step' },
   arrows: {

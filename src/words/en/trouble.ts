@@ -76,7 +76,7 @@ function evidence(found: Named): string {
     case 'focus moved':
       return `Odds that it moved: ${odds(found)}, most likely after hold ${write.number(found.afterHold)}.`;
     case 'sweeps differ':
-      return `They lie ${inSteps(found.apart)} apart. Chance allows ${inSteps(found.allowed)} with ${write.percent(0.95)}. Odds that they differ: ${odds(found)}.`;
+      return `They are ${inSteps(found.apart)} apart. Chance explains up to ${inSteps(found.allowed)}, ${write.percent(0.95)} sure. Odds that they differ: ${odds(found)}.`;
   }
 }
 

@@ -20,7 +20,7 @@ export const words: WorkshopWords = {
     aside:
       'The band runs past the range of corrections, so its width was measured once more with the focus turned slightly aside. The centre in sharp focus is half ' +
       'that width from the end seen there. The interval allows for the wavering of the light at the ends.',
-    decides: 'It is what the owner saw in the viewfinder. The workshop’s own measurement decides.',
+    decides: 'The holds are what the owner saw in the viewfinder. The workshop’s own measurement decides.',
   },
   holds: {
     title: 'Every hold, in order',

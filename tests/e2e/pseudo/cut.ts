@@ -1,4 +1,5 @@
-// What a page shows that does not fit: messages cut off, drawn over the edge of what frames them, or wider than the page.
+// What a page shows that does not fit: messages cut off, drawn over the edge of what frames them, squeezed to a letter or two a line, or
+// wider than the page.
 import type { Page } from 'puppeteer-core';
 
 /** One line a fault, with the first words of the message. */
@@ -19,6 +20,10 @@ export const cutIn = (page: Page, where: string): Promise<string[]> =>
       const written = range.getBoundingClientRect();
       // For a screen reader alone.
       if (written.width <= 2 || element.closest('.visually-hidden, .unseen')) continue;
+      // A few letters a line are no words any more.
+      const letter = Number.parseFloat(getComputedStyle(element).fontSize);
+      if (written.width < 3 * letter && written.height > 6 * letter)
+        faults.push(`${name}: “${text.slice(0, 50)}” is squeezed to ${Math.round(written.width)} px`);
       for (let frame: Element | null = element; frame && frame !== document.body; frame = frame.parentElement) {
         const style = getComputedStyle(frame);
         if (style.position === 'absolute' && (style.clipPath !== 'none' || frame.clientWidth <= 2)) break;

@@ -7,7 +7,7 @@ import type { SweepState } from '../../../src/sweep/state.ts';
 import { begin, after, inPhase, later } from '../../sweep/staged.ts';
 
 const ELSEWHERE = 'Keys go to the page: click the panel.';
-const BACK = 'The panel hears the keys again.';
+const BACK = 'Keys reach the panel again.';
 const AT_STAKE = 'The time is up, but keys go to the page: click the panel.';
 
 function watching({

@@ -73,7 +73,7 @@ test('another scale is taken where every hold lies on it, and refused in a sente
   expect(planOf(window)?.scale).toEqual({ min: -10, max: 10, step: 1 });
   expect(window.session.sweep.value?.holds).toHaveLength(1);
   const refused = window.session.describe({ scale: { min: 3, max: 9, step: 1 } });
-  expect(refused).toEqual({ ok: false, fault: { of: 'scale', sentence: expect.stringMatching(/^0 was held already, and this range does not have it\./) } });
+  expect(refused).toEqual({ ok: false, fault: { of: 'scale', sentence: expect.stringMatching(/^0 was already held and is not in this range\./) } });
   await settle();
   expect(onDisk(computer)?.scale).toEqual({ min: -10, max: 10, step: 1 });
 });

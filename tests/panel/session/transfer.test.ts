@@ -48,5 +48,5 @@ test('a practice camera is turned until its whole band lies inside the scale', (
 
 test('a sweep that is not kept, or whose band is known, is refused in a sentence that says what to do', () => {
   expect(planned(recordOf(10, 26), 'elsewhere')).toMatchObject({ ok: false, sentence: expect.stringContaining('try again') });
-  expect(planned(recordOf(-3, 4))).toMatchObject({ ok: false, sentence: expect.stringContaining('Measure the situation anew') });
+  expect(planned(recordOf(-3, 4))).toMatchObject({ ok: false, sentence: expect.stringContaining('Measure the situation again') });
 });

@@ -1,0 +1,42 @@
+// Which number a text of the bench means, where "1,000" may be one or a thousand: the field's range says, and what it allows twice is
+// asked about, never guessed. A length with its unit is read in the same way in length.ts.
+import type * as v from 'valibot';
+import { cannot, answered, type Answer } from '../result.ts';
+import type { BenchFault } from './fault.ts';
+import { fits } from './fits.ts';
+import { numbersIn, thousandsPointed } from './writtenNumber.ts';
+
+type Range<Value> = v.GenericSchema<unknown, Value>;
+
+/** A value of the range; the fault that the range names where the text means none of it. */
+export function readWithin<Value>(range: Range<Value>, text: string): Answer<Value, BenchFault> {
+  const meant = meantIn(range, text);
+  const [one, other] = meant;
+  const read = fits(range, one ?? Number.NaN);
+  return read.ok && other !== undefined ? twoNumbers(text, meant) : read;
+}
+
+/** Any number. `likely` only settles a doubt: what lies outside it is taken where the text can mean nothing else. */
+export function readLikely(likely: Range<number>, text: string, otherwise: BenchFault): Answer<number, BenchFault> {
+  const meant = meantIn(likely, text);
+  const [one, other] = meant;
+  if (one === undefined) return cannot(otherwise);
+  return other === undefined ? answered(one) : twoNumbers(text, meant);
+}
+
+/** The numbers in the range that the text can mean, or else all that it can. */
+function meantIn(range: Range<unknown>, text: string): readonly number[] {
+  const [, sign = '', digits = ''] = /^([-+\u2212]?)(.*)$/s.exec(text.trim()) ?? [];
+  const signed = (number: number): number => (sign === '' || sign === '+' ? number : -number);
+  const inRange = (number: number): boolean => fits(range, number).ok;
+  const ways = numbersIn(digits).map(signed);
+  const fitting = ways.filter(inRange);
+  if (fitting.length > 0) return fitting;
+  const thousands = thousandsPointed(digits);
+  return thousands !== null && inRange(signed(thousands)) ? [signed(thousands)] : ways;
+}
+
+const twoNumbers = (text: string, meant: readonly number[]) => {
+  const [one = '', other = ''] = meant.map(String);
+  return cannot<BenchFault>({ is: 'two numbers', text: text.trim(), one, other });
+};
