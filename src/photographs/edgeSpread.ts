@@ -13,7 +13,7 @@ export interface EdgeSpread {
   readonly counts: readonly number[];
   /** Variance of the places of a bin's pixels about their mean, in bins squared: 1/12 where they fill it evenly. */
   readonly apart: number;
-  /** Standard deviation of one pixel about its bin, over the strip's outermost quarters. */
+  /** Standard deviation of one pixel about its bin, where nothing rises. */
   readonly noise: number;
 }
 
@@ -60,16 +60,13 @@ function centred(means: Float64Array, off: readonly number[]): Float64Array {
   });
 }
 
+/** Of the middlemost bin by its variance: other things in the strip, which lie across its bins, and the edge itself meet fewer than half of them. */
 function noiseOf(sums: Float64Array, squares: Float64Array, counts: readonly number[]): number {
-  let within = 0;
-  let freedom = 0;
-  for (let bin = 0; bin < sums.length; bin++) {
-    if (bin >= sums.length / 8 && bin < (7 * sums.length) / 8) continue;
+  const variances = sums.map((sum, bin) => {
     const count = counts[bin % BINS]!;
-    within += Math.max(0, squares[bin]! - sums[bin]! ** 2 / count);
-    freedom += count - 1;
-  }
-  return freedom > 0 ? Math.sqrt(within / freedom) : 0;
+    return count < 2 ? 0 : Math.max(0, squares[bin]! - sum ** 2 / count) / (count - 1);
+  });
+  return Math.sqrt(variances.sort()[Math.floor(variances.length / 2)]!);
 }
 
 /** Mean of a run of bins, cut at the ends. */

@@ -38,7 +38,7 @@ export interface EdgeStrip {
 export const acrossAt = (line: EdgeLine, along: number): number => line.at + line.lean * along;
 
 /** Rows run straight across the edge where it is nearer to upright, columns do where it is nearer to level. */
-export function courseOf({ from, to }: EdgePlace, plane: Plane): EdgeCourse {
+export function edgeCourse({ from, to }: EdgePlace, plane: Plane): EdgeCourse {
   const runs = Math.abs(to.y - from.y) >= Math.abs(to.x - from.x) ? 'upright' : 'level';
   const turned = (point: Point) => (runs === 'upright' ? { along: point.y, across: point.x } : { along: point.x, across: point.y });
   const [one, other] = [turned(from), turned(to)];

@@ -28,8 +28,9 @@ export function roughEdge(plane: Plane, course: EdgeCourse, reach: number): Answ
   const share = (away: number): readonly number[] => [peak - away, peak + away].map((at) => (slope[at] ?? 0) / slope[peak]!);
   let width = 1;
   while (width < reach && share(width).some((each) => each > ENDS)) width++;
+  const other = (away: number): boolean => share(away).some((each) => each < -OTHER || (away >= width && each > OTHER));
   let clear = 2;
-  while (clear < reach && (clear < width || share(clear).every((each) => Math.abs(each) < OTHER)) && share(clear).every((each) => each > -OTHER)) clear++;
+  while (clear < reach && !other(clear)) clear++;
   const held = Math.min(reach, Math.max(USUAL, width + 4), clear === reach ? reach : clear - 2);
   if (held < LEAST || held < width - 1) return cannot({ is: 'two edges', apart: clear });
   return answered({ line: { ...course.line, at: course.line.at + peak - reach }, reach: held });

@@ -124,4 +124,11 @@ describe('another edge beside', () => {
     const light = plane.light.map((one, at) => one - bar[at]!);
     expect(Math.abs(value(measureEdge({ ...plane, light }, place, seededRandom(1))).mtf50 / trueHalf(USUAL_EDGE) - 1)).toBeLessThan(0.015);
   });
+
+  it('does not change it where it is not parallel, either, and lies in the strip that is first looked at', () => {
+    const { plane, place } = renderEdge({ sigma: 0.8, rows: 46, noise: 0.005 });
+    const light = plane.light.map((one, at) => (at % plane.width > 95 ? 0.05 : one));
+    const measured = value(measureEdge({ ...plane, light }, place, seededRandom(1)));
+    expect(Math.abs(measured.mtf50 / trueHalf({ ...USUAL_EDGE, sigma: 0.8 }) - 1)).toBeLessThan(0.03);
+  });
 });
