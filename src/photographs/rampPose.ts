@@ -27,8 +27,10 @@ export function rampPose(
   if (axes === null) return null;
   const { across, down } = axes;
   const below = through(inverse(target.toPicture), at);
-  const tilt = Math.asin(-down) - radians(RAMP_LEAN);
-  const zeroDepth = across * below.x - Math.sin(tilt) * below.y;
+  // The depths along the target's own three axes are the sides of a unit length; what the level one leaves, the other two share.
+  const left = Math.sqrt(1 - across ** 2);
+  const tilt = Math.asin(Math.min(1, -down / left)) - radians(RAMP_LEAN);
+  const zeroDepth = across * below.x - left * Math.sin(tilt) * below.y;
   return (point) => ({ ...through(ramp.toPicture, point), depth: zeroDepth + across * (point.x - zero.x) + down * (point.y - zero.y) });
 }
 
