@@ -23,7 +23,7 @@ export interface EnteredCheck {
   readonly verdict: CheckVerdict;
 }
 
-export type CheckVerdict =
+type CheckVerdict =
   { readonly is: 'confirmed' } | { readonly is: 'shifted'; readonly lies: 'in front' | 'behind' } | { readonly is: 'not enough'; readonly more: number };
 
 /** Fewer shots say nothing of their own scatter. */

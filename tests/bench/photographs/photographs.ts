@@ -20,7 +20,7 @@ export const photographs: Family = {
   },
 };
 
-export function pictureFigures(measured: readonly MeasuredPicture[]): Figure[] {
+function pictureFigures(measured: readonly MeasuredPicture[]): Figure[] {
   const answered = measured.filter(({ off }) => off !== null);
   const offs = answered.map(({ off }) => off ?? NaN).sort((a, b) => a - b);
   const at = (share: number) => offs[Math.min(offs.length - 1, Math.floor(share * offs.length))] ?? NaN;

@@ -6,8 +6,8 @@ import { strokes } from './letters.ts';
 import { project, type Mounted, type Projection } from './mounted.ts';
 
 /** Linear light of paper, ink and wall (common practice: 90 % and 4 % reflect). */
-export const PAPER = 0.9;
-export const INK = 0.04;
+const PAPER = 0.9;
+const INK = 0.04;
 export const WALL = 0.35;
 
 /** Where the grid lies in the picture, and how many of its cells a pixel's side has. */
