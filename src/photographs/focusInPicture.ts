@@ -3,7 +3,7 @@
 import { answered, cannot, type Answer } from '../result.ts';
 import { millimetres, type Millimetres } from '../units.ts';
 import type { FNumber } from '../optics/quantity.ts';
-import { NORMAL_MARGIN } from './estimate.ts';
+import { NORMAL_MARGIN } from './withInterval.ts';
 import type { FindFault } from './findFault.ts';
 import { findRamp } from './findRamp.ts';
 import { findTarget } from './findTarget.ts';

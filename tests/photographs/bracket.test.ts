@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { bracketOrder, measureBracket, type BracketShot } from '../../src/photographs/bracket.ts';
-import type { Estimate } from '../../src/photographs/estimate.ts';
+import type { WithInterval } from '../../src/photographs/withInterval.ts';
 import { joinCentres } from '../../src/photographs/joinedCentre.ts';
 import { normal, seededRandom } from '../../src/practice/random.ts';
 import { steps } from '../../src/units.ts';
 
 const CORRECTIONS = [-8, -4, 0, 4, 8].map(steps);
-const sure = (value: number, doubt = 0.5): Estimate => ({ value, low: value - 1.96 * doubt, high: value + 1.96 * doubt });
+const sure = (value: number, doubt = 0.5): WithInterval => ({ value, low: value - 1.96 * doubt, high: value + 1.96 * doubt });
 
 /** Two shots at each correction: 10 mm a step, none at the centre, a scatter in steps. */
 function shots(centre: number, scatter: number, seed: number, slope = 10): BracketShot[] {

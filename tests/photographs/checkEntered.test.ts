@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { checkEntered, type CheckShot } from '../../src/photographs/checkEntered.ts';
-import type { Estimate } from '../../src/photographs/estimate.ts';
+import type { WithInterval } from '../../src/photographs/withInterval.ts';
 import { focusErrorOf } from '../../src/photographs/focusError.ts';
 import { normal, seededRandom } from '../../src/practice/random.ts';
 import { millimetres } from '../../src/units.ts';
 
 const DEPTH = { front: millimetres(50), behind: millimetres(50), total: millimetres(100) };
-const sure = (value: number, doubt = 1): Estimate => ({ value, low: value - 1.96 * doubt, high: value + 1.96 * doubt });
+const sure = (value: number, doubt = 1): WithInterval => ({ value, low: value - 1.96 * doubt, high: value + 1.96 * doubt });
 const shotsOf = (values: readonly number[], doubt = 1): CheckShot[] =>
   values.map((value, index) => ({ thrown: index % 2 === 0 ? 'near' : 'far', error: sure(value, doubt) }));
 

@@ -1,10 +1,10 @@
 // One shot as a bracket or a check gets it: where focus fell, measured as well as the pictures of this run were.
-import type { Estimate } from '../../../src/photographs/estimate.ts';
+import type { WithInterval } from '../../../src/photographs/withInterval.ts';
 import type { Random } from '../../../src/practice/random.ts';
 import type { MeasuredPicture } from './measuredPictures.ts';
 
 /** The truth in shares of the depth of field; the error and the interval of one of the pictures, drawn by chance, come on top. */
-export function measuredShot(truth: number, measured: readonly MeasuredPicture[], random: Random): Estimate {
+export function measuredShot(truth: number, measured: readonly MeasuredPicture[], random: Random): WithInterval {
   const answered = measured.filter(({ off }) => off !== null);
   const { off, margin } = answered[Math.floor(random() * answered.length)] ?? { off: 0.02, margin: 0.04 };
   const value = truth + (random() < 0.5 ? -1 : 1) * (off ?? 0);
