@@ -3,21 +3,21 @@
 // (E. C. Fieller, J. R. Stat. Soc. B 16(2), 1954). A positive correction moves focus away from the camera, so the line climbs.
 import { answered, cannot, type Answer } from '../result.ts';
 import type { Steps } from '../units.ts';
-import { around, doubtOf, type Estimate } from './estimate.ts';
+import { around, doubtOf, type WithInterval } from './withInterval.ts';
 import { robustLine } from './robustLine.ts';
 import { studentQuantile } from './studentT.ts';
 
 export interface BracketShot {
   readonly correction: Steps;
   /** Millimetres from the target to the focused plane, positive behind it. */
-  readonly error: Estimate;
+  readonly error: WithInterval;
 }
 
 export interface BracketMeasure {
   /** Millimetres at the target for one step. */
-  readonly step: Estimate;
+  readonly step: WithInterval;
   /** The correction that puts focus on the target, in steps. */
-  readonly centre: Estimate;
+  readonly centre: WithInterval;
   /** Standard deviation of one shot about the line, in millimetres at the target. */
   readonly scatter: number;
   /** The line at a correction of 0, in millimetres. */
@@ -35,7 +35,7 @@ export type BracketFault =
   | { readonly is: 'runs backwards' };
 
 /** `reference` is the error of a shot focused in live view, where there is one: the ramp need not stand quite true. */
-export function measureBracket(shots: readonly BracketShot[], reference: Estimate | null): Answer<BracketMeasure, BracketFault> {
+export function measureBracket(shots: readonly BracketShot[], reference: WithInterval | null): Answer<BracketMeasure, BracketFault> {
   const line = robustLine(shots.map(({ correction, error }) => ({ x: correction, y: error.value, doubt: doubtOf(error) })));
   if (line === null) return cannot({ is: 'too few shots' });
   const t = studentQuantile(0.975, line.freedom);
@@ -54,7 +54,7 @@ export function measureBracket(shots: readonly BracketShot[], reference: Estimat
 }
 
 /** Fieller's interval: every x for which above - x·below may be none. The slope is known to differ from none. */
-function ratio(above: number, below: number, variance: { above: number; below: number; both: number }, t: number): Estimate {
+function ratio(above: number, below: number, variance: { above: number; below: number; both: number }, t: number): WithInterval {
   const a = below ** 2 - t ** 2 * variance.below;
   const b = above * below - t ** 2 * variance.both;
   const c = above ** 2 - t ** 2 * variance.above;

@@ -3,27 +3,27 @@
 // 1908), with the reference's own doubt beside it (B. L. Welch, Biometrika 34, 1947; F. E. Satterthwaite, Biometrics Bulletin 2(6), 1946).
 import type { DepthOfField } from '../optics/depthOfField.ts';
 import { shareOfDepth } from '../optics/depthOfField.ts';
-import { around, doubtOf, type Estimate } from './estimate.ts';
+import { around, doubtOf, type WithInterval } from './withInterval.ts';
 import { studentQuantile } from './studentT.ts';
 
 export interface CheckShot {
   /** Where focus was thrown off to before. */
   readonly thrown: 'near' | 'far';
   /** Millimetres from the target to the focused plane, positive behind it. */
-  readonly error: Estimate;
+  readonly error: WithInterval;
 }
 
 export interface EnteredCheck {
   /** What the value is off by, in millimetres at the target. */
-  readonly bias: Estimate;
+  readonly bias: WithInterval;
   /** Standard deviation of shots thrown off the same way. */
   readonly repeatability: number;
   /** Mean from near less mean from far; null where one of them is missing. */
-  readonly nearLessFar: Estimate | null;
+  readonly nearLessFar: WithInterval | null;
   readonly verdict: CheckVerdict;
 }
 
-export type CheckVerdict =
+type CheckVerdict =
   { readonly is: 'confirmed' } | { readonly is: 'shifted'; readonly lies: 'in front' | 'behind' } | { readonly is: 'not enough'; readonly more: number };
 
 /** Fewer shots say nothing of their own scatter. */
@@ -34,7 +34,7 @@ const TOLERATED = 0.5;
 const MOST_MORE = 12;
 
 /** Null for no shots. `reference` is null where none was taken; then the ramp is taken to stand true. */
-export function checkEntered(shots: readonly CheckShot[], reference: Estimate | null, depth: DepthOfField): EnteredCheck | null {
+export function checkEntered(shots: readonly CheckShot[], reference: WithInterval | null, depth: DepthOfField): EnteredCheck | null {
   if (shots.length === 0) return null;
   const [near, far] = (['near', 'far'] as const).map((way) => shots.filter(({ thrown }) => thrown === way).map(({ error }) => error.value)) as [
     number[],
@@ -69,7 +69,7 @@ function marginOf(own: number, reference: number, freedom: number): number {
   return studentQuantile(0.975, effective) * Math.sqrt(variance);
 }
 
-function verdictOn(bias: Estimate, count: number, repeatability: number, reference: number, depth: DepthOfField): CheckVerdict {
+function verdictOn(bias: WithInterval, count: number, repeatability: number, reference: number, depth: DepthOfField): CheckVerdict {
   if (count >= LEAST_SHOTS) {
     if (shareOfDepth(bias.low, depth) <= TOLERATED && shareOfDepth(bias.high, depth) <= TOLERATED) return { is: 'confirmed' };
     if (bias.low > 0) return { is: 'shifted', lies: 'behind' };

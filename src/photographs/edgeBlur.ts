@@ -37,6 +37,8 @@ interface Sample {
 /** Share of the way to the nearest other edge that is free of that one's blur, and the widest look to either side, in pixels. */
 const CLEAR = 0.6;
 const WIDEST = 40;
+/** A little below white, for what a file's compression makes of it. */
+const BLOWN = 0.97;
 
 /** Null where no edge is: too few pixels, no contrast, or none that a normal curve fits. */
 export function edgeBlur(plane: Plane, piece: EdgePiece): EdgeBlur | null {
@@ -64,7 +66,7 @@ function fitPiece(plane: Plane, piece: EdgePiece, room: number, before: EdgeBlur
     uncertain: spread * fit.uncertain,
     contrast: Math.abs(contrast),
     off: (before?.off ?? 0) + shift,
-    blown: samples.filter(({ light }) => light > 0.99).length / samples.length,
+    blown: samples.filter(({ light }) => light > BLOWN).length / samples.length,
   };
 }
 

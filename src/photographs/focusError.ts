@@ -2,26 +2,26 @@
 // What a step is worth is an estimate of the bench, or better, what a bracket measured.
 import { shareOfDepth, type DepthOfField } from '../optics/depthOfField.ts';
 import type { Millimetres } from '../units.ts';
-import type { Estimate } from './estimate.ts';
+import type { WithInterval } from './withInterval.ts';
 
 /** Millimetres at the target for one step. */
-export type StepSize = { readonly from: 'estimate'; readonly step: Millimetres } | { readonly from: 'bracket'; readonly step: Estimate };
+export type StepSize = { readonly from: 'estimate'; readonly step: Millimetres } | { readonly from: 'bracket'; readonly step: WithInterval };
 
 export interface FocusError {
   /** Positive is behind the target. */
-  readonly millimetres: Estimate;
+  readonly millimetres: WithInterval;
   /** Share of the depth on its own side: 1 at the limit of what passes for sharp. */
   readonly share: number;
   /** Steps to add to the correction so that focus falls on the target, with the interval; null where a step may be worth nothing. */
-  readonly toAdd: Estimate | null;
+  readonly toAdd: WithInterval | null;
 }
 
-export function focusErrorOf(error: Estimate, depth: DepthOfField, size: StepSize): FocusError {
+export function focusErrorOf(error: WithInterval, depth: DepthOfField, size: StepSize): FocusError {
   return { millimetres: error, share: shareOfDepth(error.value, depth), toAdd: stepsFor(error, size) };
 }
 
 /** A positive correction moves focus away from the camera, so focus behind the target takes a negative one. */
-function stepsFor({ value, low, high }: Estimate, size: StepSize): Estimate | null {
+function stepsFor({ value, low, high }: WithInterval, size: StepSize): WithInterval | null {
   const [step, least, most] = size.from === 'estimate' ? [size.step, size.step, size.step] : [size.step.value, size.step.low, size.step.high];
   if (!(least > 0)) return null;
   // An end of the interval lies at whichever end of the step's makes it longer.

@@ -1,8 +1,9 @@
 // One picture, from its pixels to where focus fell: both prints are found, the distance follows from how large the target comes out, and the blur
 // along the ramp tells the rest.
-import { cannot, type Answer } from '../result.ts';
+import { answered, cannot, type Answer } from '../result.ts';
 import { millimetres, type Millimetres } from '../units.ts';
 import type { FNumber } from '../optics/quantity.ts';
+import { NORMAL_MARGIN } from './withInterval.ts';
 import type { FindFault } from './findFault.ts';
 import { findRamp } from './findRamp.ts';
 import { findTarget } from './findTarget.ts';
@@ -31,8 +32,16 @@ export function focusInPicture(plane: Plane, { focalLength, aperture, pitch }: P
   // Thin lens: m = f/(s - f), s from the lens.
   const distance = millimetres(focalLength * (1 + 1 / (target.value.scale * pitch)));
   const optics = { focalLength, aperture, pitch, distance };
-  const place = rampPose(ramp.value, target.value, optics, plane);
-  if (place === null) return cannot({ print: 'ramp', fault: { is: 'ramp hidden', seen: 0 } });
-  const measured = measureRamp(plane, rampEdges(ramp.value.layout, place), optics);
-  return measured.ok ? measured : cannot({ print: 'ramp', fault: measured.fault });
+  const pose = rampPose(ramp.value, target.value, optics, plane);
+  if (pose === null) return cannot({ print: 'ramp', fault: { is: 'ramp hidden', seen: 0 } });
+  const measured = measureRamp(plane, rampEdges(ramp.value.layout, pose.place), optics);
+  return measured.ok ? answered(widened(measured.value, pose.doubt)) : cannot({ print: 'ramp', fault: measured.fault });
+}
+
+/** The ramp's own place is uncertain, too: its doubt is added in square to either side. */
+function widened(measure: RampMeasure, doubt: number): RampMeasure {
+  const { error, interval } = measure;
+  const low = error - Math.hypot(error - interval.low, NORMAL_MARGIN * doubt);
+  const high = error + Math.hypot(interval.high - error, NORMAL_MARGIN * doubt);
+  return { ...measure, interval: { low, high }, lies: low > 0 ? 'behind' : high < 0 ? 'in front' : 'on the target' };
 }

@@ -1,14 +1,14 @@
 // Two centres of one situation, by the light in the viewfinder and by photographs: whether they agree, and what they say together (the mean
 // weighted by one over the variance: P. R. Bevington, D. K. Robinson, Data Reduction and Error Analysis, 3rd ed. 2003, ch. 4).
-import { around, doubtOf, NORMAL_MARGIN, type Estimate } from './estimate.ts';
+import { around, doubtOf, NORMAL_MARGIN, type WithInterval } from './withInterval.ts';
 
 /** In steps. */
 export type JoinedCentre =
-  | { readonly is: 'agree'; readonly difference: Estimate; readonly joint: Estimate }
+  | { readonly is: 'agree'; readonly difference: WithInterval; readonly joint: WithInterval }
   /** The bracket's less the band's. */
-  | { readonly is: 'differ'; readonly difference: Estimate };
+  | { readonly is: 'differ'; readonly difference: WithInterval };
 
-export function joinCentres(band: Estimate, bracket: Estimate): JoinedCentre {
+export function joinCentres(band: WithInterval, bracket: WithInterval): JoinedCentre {
   const [one, other] = [doubtOf(band) ** 2, doubtOf(bracket) ** 2];
   const difference = around(bracket.value - band.value, NORMAL_MARGIN * Math.sqrt(one + other));
   if (difference.low > 0 || difference.high < 0) return { is: 'differ', difference };

@@ -56,7 +56,7 @@ export function fitRamp(readings: readonly RampReading[], question: RampQuestion
   // The unrest of the first look sets the measure of the second.
   let unrest = 3;
   let best: AtDepth | null = null;
-  for (let look = 0; look < 3; look += 1) {
+  for (let look = 0; look < 2; look += 1) {
     const fits = tried.flatMap((focus) => fitAt(variances, question, focus, unrest) ?? []);
     if (fits.length === 0) return null;
     const coarse = fits.reduce((least, fit) => (fit.loss < least.loss ? fit : least));

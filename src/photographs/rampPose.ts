@@ -4,12 +4,21 @@
 // is the camera's own tilt follows from the lean the ramp is mounted at. The zero line lies in the target's plane, below its middle.
 import type { Point } from '../optics/print/drawing.ts';
 import { RAMP_LEAN, RAMP_WIDTH } from '../optics/print/rampLayout.ts';
-import { radians } from '../optics/quantity.ts';
+import { degrees, radians } from '../optics/quantity.ts';
 import type { RampOptics } from './defocusModel.ts';
 import type { FoundRamp } from './findRamp.ts';
 import type { FoundTarget } from './findTarget.ts';
 import { inverse, through } from './homography.ts';
 import type { PlaceOnRamp } from './rampEdges.ts';
+
+export interface RampPose {
+  readonly place: PlaceOnRamp;
+  /** Standard deviation of all depths together, in millimetres: by so much the ramp may stand before or behind where it is taken to stand. */
+  readonly doubt: number;
+}
+
+/** How truly a ramp is mounted and its marks are found, as a standard deviation in degrees of its lean (common practice, no source). */
+const LEAN_DOUBT = degrees(0.15);
 
 /** The optical axis is taken to meet the picture in its middle. Null where the ramp does not look like a leaning plane. */
 export function rampPose(
@@ -17,7 +26,7 @@ export function rampPose(
   target: FoundTarget,
   optics: RampOptics,
   picture: { readonly width: number; readonly height: number },
-): PlaceOnRamp | null {
+): RampPose | null {
   const { focalLength, distance, pitch } = optics;
   const focal = (focalLength * distance) / (distance - focalLength) / pitch;
   const zero: Point = { x: RAMP_WIDTH / 2, y: ramp.layout.zero };
@@ -27,9 +36,14 @@ export function rampPose(
   if (axes === null) return null;
   const { across, down } = axes;
   const below = through(inverse(target.toPicture), at);
-  const tilt = Math.asin(-down) - radians(RAMP_LEAN);
-  const zeroDepth = across * below.x - Math.sin(tilt) * below.y;
-  return (point) => ({ ...through(ramp.toPicture, point), depth: zeroDepth + across * (point.x - zero.x) + down * (point.y - zero.y) });
+  // The depths along the target's own three axes are the sides of a unit length; what the level one leaves, the other two share.
+  const left = Math.sqrt(1 - across ** 2);
+  const tilt = Math.asin(Math.min(1, -down / left)) - radians(RAMP_LEAN);
+  const zeroDepth = across * below.x - left * Math.sin(tilt) * below.y;
+  return {
+    place: (point) => ({ ...through(ramp.toPicture, point), depth: zeroDepth + across * (point.x - zero.x) + down * (point.y - zero.y) }),
+    doubt: Math.hypot(below.x, below.y) * Math.sin(radians(LEAN_DOUBT)),
+  };
 }
 
 /** What a millimetre along one axis of the page makes in the picture, over the focal length. */

@@ -16,7 +16,7 @@ export interface Rig {
 }
 
 /** The circle of confusion that is reckoned with. */
-export const CONFUSION = millimetres(0.03);
+const CONFUSION = millimetres(0.03);
 const FULL = { width: millimetres(36), height: millimetres(24) };
 
 /** Prints for this lens at this distance, and an AF area of so many millimetres on the sensor. */

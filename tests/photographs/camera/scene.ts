@@ -6,8 +6,8 @@ import { strokes } from './letters.ts';
 import { project, type Mounted, type Projection } from './mounted.ts';
 
 /** Linear light of paper, ink and wall (common practice: 90 % and 4 % reflect). */
-export const PAPER = 0.9;
-export const INK = 0.04;
+const PAPER = 0.9;
+const INK = 0.04;
 export const WALL = 0.35;
 
 /** Where the grid lies in the picture, and how many of its cells a pixel's side has. */
@@ -77,7 +77,7 @@ const box = (x: number, y: number, width: number, height: number): Point[] => [
 /** A disc as a polygon of its area. */
 function round({ x, y }: Point, radius: number): Point[] {
   const sides = 48;
-  const out = radius * Math.sqrt(((2 * Math.PI) / sides) / Math.sin((2 * Math.PI) / sides));
+  const out = radius * Math.sqrt((2 * Math.PI) / sides / Math.sin((2 * Math.PI) / sides));
   return Array.from({ length: sides }, (_, index) => {
     const turn = (2 * Math.PI * index) / sides;
     return { x: x + out * Math.cos(turn), y: y + out * Math.sin(turn) };

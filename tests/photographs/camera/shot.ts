@@ -31,7 +31,7 @@ export interface Sensel {
   readonly readNoise: number;
 }
 
-export interface Development {
+interface Development {
   /** Linear light of white paper, 1 clips. */
   readonly exposure: number;
   /** Share of the unsharp mask that is added; 0 leaves the picture as it is. */

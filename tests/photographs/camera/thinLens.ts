@@ -2,7 +2,7 @@
 // makes a disc of diameter f²/(N(z0 - f)) · |z - z0|/z on the sensor (S. F. Ray, Applied Photographic Optics, 3rd ed. 2002, ch. 22).
 import type { Lens } from './shot.ts';
 
-export const focusedAt = ({ distance, focusError }: Lens): number => distance + focusError;
+const focusedAt = ({ distance, focusError }: Lens): number => distance + focusError;
 
 /** From the lens to the sensor. */
 export function imageDistance(lens: Lens): number {

@@ -1,6 +1,6 @@
 // A number as it was measured, with its 95 % interval.
 
-export interface Estimate {
+export interface WithInterval {
   readonly value: number;
   readonly low: number;
   readonly high: number;
@@ -10,7 +10,7 @@ export interface Estimate {
 const NORMAL_95 = 1.959964;
 
 /** As if the interval were that of a normal distribution. */
-export const doubtOf = ({ low, high }: Estimate): number => (high - low) / (2 * NORMAL_95);
+export const doubtOf = ({ low, high }: WithInterval): number => (high - low) / (2 * NORMAL_95);
 
-export const around = (value: number, margin: number): Estimate => ({ value, low: value - margin, high: value + margin });
+export const around = (value: number, margin: number): WithInterval => ({ value, low: value - margin, high: value + margin });
 export const NORMAL_MARGIN = NORMAL_95;
