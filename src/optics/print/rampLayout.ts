@@ -15,6 +15,8 @@ const WORDS = 24;
 /** Side of a mark's box; white between it and the outermost line. */
 const BOX = 14;
 const CLEAR = 6;
+/** How far the middles of the left marks lie from the left edge. */
+export const LEFT_MARKS = RAMP_BORDER + BOX / 2;
 /** Longest face that fits either paper with its words and marks. */
 const LONGEST = 200;
 

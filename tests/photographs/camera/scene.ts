@@ -77,7 +77,7 @@ const box = (x: number, y: number, width: number, height: number): Point[] => [
 /** A disc as a polygon of its area. */
 function round({ x, y }: Point, radius: number): Point[] {
   const sides = 48;
-  const out = radius * Math.sqrt(((2 * Math.PI) / sides) / Math.sin((2 * Math.PI) / sides));
+  const out = radius * Math.sqrt((2 * Math.PI) / sides / Math.sin((2 * Math.PI) / sides));
   return Array.from({ length: sides }, (_, index) => {
     const turn = (2 * Math.PI * index) / sides;
     return { x: x + out * Math.cos(turn), y: y + out * Math.sin(turn) };

@@ -97,7 +97,8 @@ export const OTHER_KINDS = {
     const [size, lean] = [between(random, 12, 60), between(random, -8, 8)];
     const cells: Point[][] = [];
     for (let row = -30; row < 60; row++)
-      for (let column = -30; column < 80; column++) if ((row + column) % 2 === 0) cells.push(turned(box(column * size, row * size, size * 0.96, size * 0.96), lean));
+      for (let column = -30; column < 80; column++)
+        if ((row + column) % 2 === 0) cells.push(turned(box(column * size, row * size, size * 0.96, size * 0.96), lean));
     sheet.lay(cells, 0.05);
   },
   discs: (sheet, random) => {
@@ -108,7 +109,7 @@ export const OTHER_KINDS = {
     }
   },
   stripes: (sheet, random) => {
-    for (let x = 0; x < WIDTH; ) {
+    for (let x = 0; x < WIDTH;) {
       const width = between(random, 3, 25);
       if (random() < 0.5) sheet.lay([turned(box(x, -100, width, HEIGHT + 200), between(random, -1, 1))], 0.05);
       x += width;
