@@ -5,7 +5,7 @@ import type { PrintKind } from '../optics/print/dots.ts';
 import { HALF_SIDE, LEANS } from '../optics/print/marks.ts';
 import { radians } from '../optics/quantity.ts';
 import { shows } from './between.ts';
-import { frameOf, seenFrom, turnedQuad, type Frame } from './frame.ts';
+import { frameOf, seenFrom, turnedQuad, type MarkView } from './frame.ts';
 import type { PatternPoint } from './pattern.ts';
 import type { Plane } from './plane.ts';
 import type { Quad } from './quad.ts';
@@ -32,7 +32,7 @@ const LOOSE = 0.11;
 const ALIKE = 0.34;
 /** Squares looked at, as each is compared with each, and arrangements: a picture full of squares in rows would take minutes. */
 const MOST = 500;
-const MOST_TRIES = 800;
+const MOST_TRIES = 300;
 
 /** Whole arrangements first, then those that lack one mark. */
 export function arrangementsIn(plane: Plane, quads: readonly Quad[], spacing: Spacing): Arrangement[] {
@@ -73,7 +73,7 @@ interface Neighbour {
   readonly at: Point;
 }
 
-function neighbours(frame: Frame, quads: readonly Quad[], { kind, across, down }: Spacing): { right: Neighbour[]; below: Neighbour[]; above: Neighbour[] } {
+function neighbours(frame: MarkView, quads: readonly Quad[], { kind, across, down }: Spacing): { right: Neighbour[]; below: Neighbour[]; above: Neighbour[] } {
   const found: { right: Neighbour[]; below: Neighbour[]; above: Neighbour[] } = { right: [], below: [], above: [] };
   for (const quad of quads) {
     const at = seenFrom(frame, { x: (quad[0].x + quad[2].x) / 2, y: (quad[0].y + quad[2].y) / 2 });
@@ -90,7 +90,7 @@ function neighbours(frame: Frame, quads: readonly Quad[], { kind, across, down }
 const holds = ([least, most]: readonly [number, number], value: number): boolean => value > least * (1 - LOOSE) && value < most * (1 + LOOSE);
 
 /** The quadrangle nearest to where the last one must be, if it is near enough. */
-function nearest(frame: Frame, quads: readonly Quad[], { kind }: Spacing, wanted: Point): Quad | null {
+function nearest(frame: MarkView, quads: readonly Quad[], { kind }: Spacing, wanted: Point): Quad | null {
   const within = 0.06 * Math.hypot(wanted.x, wanted.y);
   let best: { quad: Quad; off: number } | null = null;
   for (const quad of quads) {
@@ -104,7 +104,7 @@ function nearest(frame: Frame, quads: readonly Quad[], { kind }: Spacing, wanted
 }
 
 /** The quadrangle turned so that it stands like the frame's own mark, where it is like it at all. */
-function alike(frame: Frame, quad: Quad, kind: PrintKind): Quad | null {
+function alike(frame: MarkView, quad: Quad, kind: PrintKind): Quad | null {
   const corners = CORNERS[kind];
   const middle = { x: (quad[0].x + quad[2].x) / 2, y: (quad[0].y + quad[2].y) / 2 };
   for (const quarters of [0, 1, 2, 3]) {
