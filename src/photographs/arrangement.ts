@@ -31,7 +31,7 @@ const LOOSE = 0.11;
 /** A mark's corners, as seen from another, may be so many half sides off. */
 const ALIKE = 0.34;
 /** Squares looked at, as each is compared with each, and arrangements: a picture full of squares in rows would take minutes. */
-const MOST = 500;
+const MOST = 350;
 const MOST_TRIES = 300;
 
 /** Whole arrangements first, then those that lack one mark. */
