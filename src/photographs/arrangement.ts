@@ -4,12 +4,19 @@ import type { Point } from '../optics/print/drawing.ts';
 import type { PrintKind } from '../optics/print/dots.ts';
 import { HALF_SIDE, LEANS } from '../optics/print/marks.ts';
 import { radians } from '../optics/quantity.ts';
-import { frameOf, seenFrom, turnedQuad, type Frame } from './frame.ts';
+import { shows } from './between.ts';
+import { frameOf, seenFrom, turnedQuad, type MarkView } from './frame.ts';
+import type { PatternPoint } from './pattern.ts';
+import type { Plane } from './plane.ts';
 import type { Quad } from './quad.ts';
 
 /** How far apart the marks of a print may be, in units of a mark: across, and down. */
 export interface Spacing {
   readonly kind: PrintKind;
+  /** What such a print shows between its marks; `ratio` is how much farther apart they are down than across. */
+  /** How well the picture agrees with it at least. */
+  readonly agrees: number;
+  readonly patterns: (ratio: number) => readonly (readonly PatternPoint[])[];
   readonly across: readonly [least: number, most: number];
   readonly down: readonly [least: number, most: number];
 }
@@ -23,11 +30,12 @@ export interface Arrangement {
 const LOOSE = 0.11;
 /** A mark's corners, as seen from another, may be so many half sides off. */
 const ALIKE = 0.34;
-/** More are no print; and each is compared with each. */
-const MOST = 700;
+/** Squares looked at, as each is compared with each, and arrangements: a picture full of squares in rows would take minutes. */
+const MOST = 350;
+const MOST_TRIES = 300;
 
 /** Whole arrangements first, then those that lack one mark. */
-export function arrangementsIn(quads: readonly Quad[], spacing: Spacing): Arrangement[] {
+export function arrangementsIn(plane: Plane, quads: readonly Quad[], spacing: Spacing): Arrangement[] {
   const some = quads.slice(0, MOST);
   const whole: Arrangement[] = [];
   const parts: Arrangement[] = [];
@@ -49,7 +57,9 @@ export function arrangementsIn(quads: readonly Quad[], spacing: Spacing): Arrang
             .sort()
             .join(' ');
           if (seen.has(key)) continue;
+          if (seen.size === MOST_TRIES) return [...whole, ...parts];
           seen.add(key);
+          if (!shows(plane, found, spacing.patterns(Math.hypot(below.at.x, below.at.y) / Math.hypot(right.at.x, right.at.y)), spacing.agrees)) continue;
           (last === null ? parts : whole).push({ quads: found });
         }
       }
@@ -63,7 +73,7 @@ interface Neighbour {
   readonly at: Point;
 }
 
-function neighbours(frame: Frame, quads: readonly Quad[], { kind, across, down }: Spacing): { right: Neighbour[]; below: Neighbour[]; above: Neighbour[] } {
+function neighbours(frame: MarkView, quads: readonly Quad[], { kind, across, down }: Spacing): { right: Neighbour[]; below: Neighbour[]; above: Neighbour[] } {
   const found: { right: Neighbour[]; below: Neighbour[]; above: Neighbour[] } = { right: [], below: [], above: [] };
   for (const quad of quads) {
     const at = seenFrom(frame, { x: (quad[0].x + quad[2].x) / 2, y: (quad[0].y + quad[2].y) / 2 });
@@ -80,7 +90,7 @@ function neighbours(frame: Frame, quads: readonly Quad[], { kind, across, down }
 const holds = ([least, most]: readonly [number, number], value: number): boolean => value > least * (1 - LOOSE) && value < most * (1 + LOOSE);
 
 /** The quadrangle nearest to where the last one must be, if it is near enough. */
-function nearest(frame: Frame, quads: readonly Quad[], { kind }: Spacing, wanted: Point): Quad | null {
+function nearest(frame: MarkView, quads: readonly Quad[], { kind }: Spacing, wanted: Point): Quad | null {
   const within = 0.06 * Math.hypot(wanted.x, wanted.y);
   let best: { quad: Quad; off: number } | null = null;
   for (const quad of quads) {
@@ -94,7 +104,7 @@ function nearest(frame: Frame, quads: readonly Quad[], { kind }: Spacing, wanted
 }
 
 /** The quadrangle turned so that it stands like the frame's own mark, where it is like it at all. */
-function alike(frame: Frame, quad: Quad, kind: PrintKind): Quad | null {
+function alike(frame: MarkView, quad: Quad, kind: PrintKind): Quad | null {
   const corners = CORNERS[kind];
   const middle = { x: (quad[0].x + quad[2].x) / 2, y: (quad[0].y + quad[2].y) / 2 };
   for (const quarters of [0, 1, 2, 3]) {

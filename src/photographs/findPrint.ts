@@ -23,7 +23,7 @@ export function findPrint<Found>(seen: SquaresSeen, { kind, spacings, fit }: Pri
     const squares = seen.inView(view);
     const found: { print: Found; quads: FourQuads }[] = [];
     for (const spacing of spacings) {
-      for (const arrangement of arrangementsIn(squares, spacing)) {
+      for (const arrangement of arrangementsIn(seen.plane, squares, spacing)) {
         const marks = readMarks(kind, seen.plane, arrangement);
         if (marks.are !== 'read') {
           nearest = nearer(nearest, faultOf(marks));

@@ -10,6 +10,7 @@ import type { FindFault } from './findFault.ts';
 import { findPrint } from './findPrint.ts';
 import type { FourQuads } from './fourMarks.ts';
 import { robustHomography, through, type Homography } from './homography.ts';
+import { stripePattern } from './pattern.ts';
 import type { Plane } from './plane.ts';
 import { distanceBetween } from './quad.ts';
 import { lookAt, type SquaresSeen } from './squaresSeen.ts';
@@ -36,7 +37,10 @@ export interface FoundRamp {
 
 /** A mark's box of 14 mm is nine units; marks stand 101 mm apart across, and down as far as the numbering goes. */
 const UNIT = 14 / 9;
-const SPACING: Spacing = { kind: 'ramp', across: [101 / UNIT, 101 / UNIT], down: [30 / UNIT, 226 / UNIT] };
+/** So few stripes can be met by chance: they must agree well. */
+const STRIPES_AGREE = 0.6;
+const STRIPES = [stripePattern()];
+const SPACING: Spacing = { kind: 'ramp', agrees: STRIPES_AGREE, patterns: () => STRIPES, across: [101 / UNIT, 101 / UNIT], down: [30 / UNIT, 226 / UNIT] };
 
 export function findRamp(plane: Plane, seen: SquaresSeen = lookAt(plane)): Answer<FoundRamp, FindFault> {
   return findPrint(seen, { kind: 'ramp', spacings: [SPACING], fit: fitRamp });

@@ -2,12 +2,13 @@
 // pixels. Millimetres count from the middle of its field, right and down, as drawn: a print that came out smaller is not known here.
 import { answered, cannot, type Answer } from '../result.ts';
 import type { Point } from '../optics/print/drawing.ts';
-import { markCorners } from '../optics/print/marks.ts';
+import { MARK_BOX, markCorners } from '../optics/print/marks.ts';
 import { sizesOf, type TargetSizes } from '../optics/print/measure.ts';
 import { BAR_COUNTS } from '../optics/print/sequence.ts';
 import { FIELD_MIDDLE, middleSquare, targetEdges, targetMarks } from '../optics/print/targetMarks.ts';
 import { degrees, fromRadians, type Degrees } from '../optics/quantity.ts';
 import type { Spacing } from './arrangement.ts';
+import { FIELD_AGREES, fieldPatterns } from './fieldPatterns.ts';
 import type { FindFault } from './findFault.ts';
 import { findPrint } from './findPrint.ts';
 import type { FourQuads } from './fourMarks.ts';
@@ -46,8 +47,10 @@ export interface FoundTarget {
 const GAP = [1.5, 3.34] as const;
 const SPACINGS: readonly Spacing[] = BAR_COUNTS.map((bars) => ({
   kind: 'target',
-  across: [bars - 9, bars - 9],
-  down: [bars + 9 + 2 * GAP[0], bars + 9 + 2 * GAP[1]],
+  agrees: FIELD_AGREES,
+  patterns: fieldPatterns(bars, MARK_BOX, GAP),
+  across: [bars - MARK_BOX, bars - MARK_BOX],
+  down: [bars + MARK_BOX + 2 * GAP[0], bars + MARK_BOX + 2 * GAP[1]],
 }));
 /** The picture of a plane so tilted is narrower one way by 4 %; sharpness then differs across the target by more than by focus. */
 const MOST_TILT = 16;

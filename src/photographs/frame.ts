@@ -6,7 +6,7 @@ import { HALF_SIDE, LEANS } from '../optics/print/marks.ts';
 import { radians } from '../optics/quantity.ts';
 import type { Quad } from './quad.ts';
 
-export interface Frame {
+export interface MarkView {
   readonly middle: Point;
   /** What one unit to the right and one down on the print make in pixels. */
   readonly right: Point;
@@ -14,7 +14,7 @@ export interface Frame {
 }
 
 /** Taking the quadrangle's first corner for the mark's upper left one. */
-export function frameOf(kind: PrintKind, [a, b, c, d]: Quad): Frame {
+export function frameOf(kind: PrintKind, [a, b, c, d]: Quad): MarkView {
   const across = { x: (b.x - a.x + c.x - d.x) / (4 * HALF_SIDE), y: (b.y - a.y + c.y - d.y) / (4 * HALF_SIDE) };
   const along = { x: (d.x - a.x + c.x - b.x) / (4 * HALF_SIDE), y: (d.y - a.y + c.y - b.y) / (4 * HALF_SIDE) };
   const [cos, sin] = [Math.cos(radians(LEANS[kind])), Math.sin(radians(LEANS[kind]))];
@@ -26,7 +26,7 @@ export function frameOf(kind: PrintKind, [a, b, c, d]: Quad): Frame {
 }
 
 /** A point of the picture in units from the mark's middle. */
-export function seenFrom({ middle, right, down }: Frame, point: Point): Point {
+export function seenFrom({ middle, right, down }: MarkView, point: Point): Point {
   const [x, y] = [point.x - middle.x, point.y - middle.y];
   const whole = right.x * down.y - right.y * down.x;
   return { x: (x * down.y - y * down.x) / whole, y: (right.x * y - right.y * x) / whole };

@@ -32,7 +32,7 @@ export const inverse = ([a, b, c, d, e, f, g, h, i]: Homography): Homography => 
 ];
 
 /** First `inner`, then `outer`. */
-export function after(outer: Homography, inner: Homography): Homography {
+function after(outer: Homography, inner: Homography): Homography {
   const at = (row: number, column: number): number => [0, 1, 2].reduce((sum, k) => sum + (outer[3 * row + k] ?? 0) * (inner[3 * k + column] ?? 0), 0);
   return [at(0, 0), at(0, 1), at(0, 2), at(1, 0), at(1, 1), at(1, 2), at(2, 0), at(2, 1), at(2, 2)];
 }
@@ -71,7 +71,7 @@ export function robustHomography(pairs: readonly PointPair[], within: number): {
 }
 
 /** How far off a pair is, in the units of `to`. */
-export function misses(homography: Homography, { from, to }: PointPair): number {
+function misses(homography: Homography, { from, to }: PointPair): number {
   const at = through(homography, from);
   return Math.hypot(at.x - to.x, at.y - to.y);
 }

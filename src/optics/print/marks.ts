@@ -13,10 +13,10 @@ export const LEANS: Record<PrintKind, Degrees> = { target: degrees(5), ramp: deg
 /** The box that a mark just fits, in units of its own. */
 export const MARK_BOX = 9;
 /** A dot's middle from the mark's, along its sides, and a dot's radius, in those units. */
-export const DOT_OFFSET = 1.35;
+const DOT_OFFSET = 1.35;
 const DOT_RADIUS = 1;
 
-export interface Mark {
+export interface PrintMark {
   readonly name: MarkName;
   readonly middle: Point;
   /** Side of the box, in millimetres. */
@@ -26,7 +26,7 @@ export interface Mark {
 }
 
 /** Four marks round a middle, so far apart across and down, whose dots say a number. */
-export function fourMarks(kind: PrintKind, number: number, middle: Point, apart: { readonly x: number; readonly y: number }, box: number): Mark[] {
+export function fourMarks(kind: PrintKind, number: number, middle: Point, apart: { readonly x: number; readonly y: number }, box: number): PrintMark[] {
   const dots = dotsFor(kind, number);
   return MARK_NAMES.map((name, index) => ({
     name,
@@ -38,7 +38,7 @@ export function fourMarks(kind: PrintKind, number: number, middle: Point, apart:
 }
 
 /** Where something stands that lies so far from a mark's middle along its sides, in the mark's units. */
-export function onMark({ middle, box, lean }: Pick<Mark, 'middle' | 'box' | 'lean'>, x: number, y: number): Point {
+export function onMark({ middle, box, lean }: Pick<PrintMark, 'middle' | 'box' | 'lean'>, x: number, y: number): Point {
   const turn = radians(lean);
   const unit = box / MARK_BOX;
   return {
@@ -51,7 +51,7 @@ export function onMark({ middle, box, lean }: Pick<Mark, 'middle' | 'box' | 'lea
 export const HALF_SIDE = MARK_BOX / (Math.cos(radians(LEANS.target)) + Math.abs(Math.sin(radians(LEANS.target)))) / 2;
 
 /** Its corners, clockwise from the upper left one. */
-export const markCorners = (mark: Pick<Mark, 'middle' | 'box' | 'lean'>): readonly [Point, Point, Point, Point] => [
+export const markCorners = (mark: Pick<PrintMark, 'middle' | 'box' | 'lean'>): readonly [Point, Point, Point, Point] => [
   onMark(mark, -HALF_SIDE, -HALF_SIDE),
   onMark(mark, HALF_SIDE, -HALF_SIDE),
   onMark(mark, HALF_SIDE, HALF_SIDE),
@@ -60,7 +60,7 @@ export const markCorners = (mark: Pick<Mark, 'middle' | 'box' | 'lean'>): readon
 
 export const DOT_PLACES: readonly Point[] = [-1, 1].flatMap((y) => [-1, 1].map((x) => ({ x: x * DOT_OFFSET, y: y * DOT_OFFSET })));
 
-export const drawMark = (mark: Mark): Shape[] => [
+export const drawMark = (mark: PrintMark): Shape[] => [
   leaningSquare(mark.middle, mark.box, mark.lean),
   ...DOT_PLACES.flatMap(({ x, y }, index) => (mark.dots[index] === true ? [disc(onMark(mark, x, y), (DOT_RADIUS * mark.box) / MARK_BOX)] : [])),
 ];

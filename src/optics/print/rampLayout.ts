@@ -3,7 +3,7 @@
 import { millimetres, type Millimetres } from '../../units.ts';
 import { degrees, radians, type Degrees } from '../quantity.ts';
 import type { Point } from './drawing.ts';
-import { fourMarks, type Mark } from './marks.ts';
+import { fourMarks, type PrintMark } from './marks.ts';
 
 /** The lean the ramp is drawn for. */
 export const RAMP_LEAN: Degrees = degrees(45);
@@ -15,6 +15,8 @@ const WORDS = 24;
 /** Side of a mark's box; white between it and the outermost line. */
 const BOX = 14;
 const CLEAR = 6;
+/** How far the middles of the left marks lie from the left edge. */
+export const LEFT_MARKS = RAMP_BORDER + BOX / 2;
 /** Longest face that fits either paper with its words and marks. */
 const LONGEST = 200;
 
@@ -56,7 +58,7 @@ export function layOutRamp({ every, count }: RampNumbering): RampLayout {
 export const rampDepth = ({ zero }: RampLayout, y: number): number => (zero - y) * Math.sin(radians(RAMP_LEAN));
 
 /** The marks beyond the face's four corners, in millimetres of the page. */
-export function rampMarks({ every, count, half, zero }: RampLayout): Mark[] {
+export function rampMarks({ every, count, half, zero }: RampLayout): PrintMark[] {
   const middle: Point = { x: RAMP_WIDTH / 2, y: zero };
   const apart: Point = { x: RAMP_WIDTH - 2 * RAMP_BORDER - BOX, y: 2 * (half + CLEAR) + BOX };
   return fourMarks('ramp', EVERY.findIndex((each) => each === every) * 16 + count, middle, apart, BOX);

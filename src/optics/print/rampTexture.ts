@@ -4,7 +4,7 @@
 import { radians } from '../quantity.ts';
 import type { Point, Shape } from './drawing.ts';
 import { LEANS } from './marks.ts';
-import { RAMP_WIDTH, type RampLayout } from './rampLayout.ts';
+import { LEFT_MARKS, RAMP_WIDTH, type RampLayout } from './rampLayout.ts';
 
 /** Black and white by turns from the left, black first, in millimetres. */
 const WIDTHS = [12, 7, 5, 3, 2] as const;
@@ -42,3 +42,11 @@ export const textureEdges = (layout: RampLayout): TextureEdge[] =>
   edgeLines(layout).flatMap((line, index) =>
     line.slice(1).map((to, joint): TextureEdge => ({ from: line[joint] ?? to, to, dark: index % 2 === 0 ? 'right' : 'left' })),
   );
+
+/** The bars and the white beside them, from 0 at the middles of the left marks to 1 at those of the right ones. */
+export function textureStripes(): { readonly from: number; readonly to: number; readonly black: boolean }[] {
+  const share = (x: number): number => (x - LEFT_MARKS) / (RAMP_WIDTH - 2 * LEFT_MARKS);
+  const ends = [-4, 0, ...WIDTHS.map((_, index) => WIDTHS.slice(0, index + 1).reduce((sum, width) => sum + width, 0)), TEXTURE_WIDTH + 4];
+  const left = (RAMP_WIDTH - TEXTURE_WIDTH) / 2;
+  return ends.slice(1).map((end, index) => ({ from: share(left + (ends[index] ?? 0)), to: share(left + end), black: index % 2 === 1 }));
+}

@@ -1,6 +1,6 @@
 // A straight edge between black and white that leans a little against the rows of the picture, so that its blur can be
 // measured finer than a pixel.
-import { HALF_SIDE, onMark, type Mark } from './marks.ts';
+import { HALF_SIDE, onMark, type PrintMark } from './marks.ts';
 import type { Point } from './drawing.ts';
 
 export interface SlantedEdge {
@@ -15,7 +15,7 @@ export interface SlantedEdge {
 const USED = 0.76;
 
 /** The four sides of a leaning square. */
-export function sidesOf(square: Pick<Mark, 'middle' | 'box' | 'lean'>, at: SlantedEdge['at']): SlantedEdge[] {
+export function sidesOf(square: Pick<PrintMark, 'middle' | 'box' | 'lean'>, at: SlantedEdge['at']): SlantedEdge[] {
   const near = HALF_SIDE * USED;
   return [-HALF_SIDE, HALF_SIDE].flatMap((off): SlantedEdge[] => [
     { at, runs: 'upright', from: onMark(square, off, -near), to: onMark(square, off, near) },
