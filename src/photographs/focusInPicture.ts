@@ -5,8 +5,9 @@ import { millimetres, type Millimetres } from '../units.ts';
 import type { FNumber } from '../optics/quantity.ts';
 import { NORMAL_MARGIN } from './withInterval.ts';
 import type { FindFault } from './findFault.ts';
-import { findRamp } from './findRamp.ts';
-import { findTarget } from './findTarget.ts';
+import type { RampOptics } from './defocusModel.ts';
+import { findRamp, type FoundRamp } from './findRamp.ts';
+import { findTarget, type FoundTarget } from './findTarget.ts';
 import type { Plane } from './plane.ts';
 import { measureRamp, type RampFault, type RampMeasure } from './ramp.ts';
 import { rampEdges } from './rampEdges.ts';
@@ -32,10 +33,16 @@ export function focusInPicture(plane: Plane, { focalLength, aperture, pitch }: P
   // Thin lens: m = f/(s - f), s from the lens.
   const distance = millimetres(focalLength * (1 + 1 / (target.value.scale * pitch)));
   const optics = { focalLength, aperture, pitch, distance };
-  const pose = rampPose(ramp.value, target.value, optics, plane);
-  if (pose === null) return cannot({ print: 'ramp', fault: { is: 'ramp hidden', seen: 0 } });
-  const measured = measureRamp(plane, rampEdges(ramp.value.layout, pose.place), optics);
-  return measured.ok ? answered(widened(measured.value, pose.doubt)) : cannot({ print: 'ramp', fault: measured.fault });
+  const measured = focusOnRamp(plane, target.value, ramp.value, optics);
+  return measured.ok ? measured : cannot({ print: 'ramp', fault: measured.fault });
+}
+
+/** The same, once both prints are found. */
+export function focusOnRamp(plane: Plane, target: FoundTarget, ramp: FoundRamp, optics: RampOptics): Answer<RampMeasure, RampFault> {
+  const pose = rampPose(ramp, target, optics, plane);
+  if (pose === null) return cannot({ is: 'ramp hidden', seen: 0 });
+  const measured = measureRamp(plane, rampEdges(ramp.layout, pose.place), optics);
+  return measured.ok ? answered(widened(measured.value, pose.doubt)) : measured;
 }
 
 /** The ramp's own place is uncertain, too: its doubt is added in square to either side. */

@@ -12,9 +12,8 @@ import type { FindFault } from './findFault.ts';
 import { findRamp } from './findRamp.ts';
 import type { FoundTarget } from './findTarget.ts';
 import type { Plane } from './plane.ts';
-import { measureRamp, type RampFault, type RampMeasure } from './ramp.ts';
-import { rampEdges } from './rampEdges.ts';
-import { rampPose } from './rampPose.ts';
+import { focusOnRamp } from './focusInPicture.ts';
+import type { RampFault, RampMeasure } from './ramp.ts';
 import type { SquaresSeen } from './squaresSeen.ts';
 
 export interface FocusReading {
@@ -44,11 +43,9 @@ export function readFocus(plane: Plane, seen: SquaresSeen, target: FoundTarget, 
   const pitch = pixelPitch(sensor, Math.max(plane.width, plane.height));
   if (!pitch.ok) return cannot({ is: 'too few pixels' });
   const m = magnification(target.scale * pitch.value);
-  const { layout, marks } = found.value;
+  const { marks } = found.value;
   const optics = { focalLength, aperture, distance: lensToTarget(focalLength, m), pitch: pitch.value };
-  const place = rampPose(found.value, target, optics, plane);
-  if (place === null) return cannot({ is: 'ramp unread', why: { is: 'ramp hidden', seen: 0 } });
-  const ramp = measureRamp(plane, rampEdges(layout, place), optics);
+  const ramp = focusOnRamp(plane, target, found.value, optics);
   if (!ramp.ok) return cannot({ is: 'ramp unread', why: ramp.fault });
   const depth = depthOfField({ aperture, confusion: confusion(sensor, { by: 'diagonal' }) }, m, focalLength);
   const [upperLeft, upperRight, lowerLeft, lowerRight] = marks;
