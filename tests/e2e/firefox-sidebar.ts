@@ -10,7 +10,7 @@ export type Sidebar = {
   /** Calls the function in the panel with JSON arguments; what it returns or resolves to must be JSON too. */
   evaluate: <Args extends unknown[], Result>(fn: (...args: Args) => Result | Promise<Result>, ...args: Args) => Promise<Result>;
   /** Polls the function until it returns something true. */
-  waitFor: (fn: () => boolean) => Promise<void>;
+  waitFor: <Args extends readonly unknown[]>(fn: (...args: Args) => boolean, ...args: Args) => Promise<void>;
   /** A trusted click in the middle of the element. */
   click: (selector: string) => Promise<void>;
   /** A trusted press and release, for example of 'Enter', ' ' or 'k'. */
@@ -34,10 +34,10 @@ export async function openSidebar(browser: Browser): Promise<Sidebar> {
     const result = await inPanel(window, `(${fn.toString()})(...${JSON.stringify(args)})`);
     return result as Awaited<ReturnType<typeof fn>>;
   };
-  const waitFor: Sidebar['waitFor'] = async (fn) => {
+  const waitFor: Sidebar['waitFor'] = async (fn, ...args) => {
     const deadline = Date.now() + 30_000;
-    while (!(await evaluate(fn))) {
-      if (Date.now() > deadline) throw new Error(`In the sidebar this stayed false for 30 s: ${fn.toString()}`);
+    while (!(await evaluate(fn, ...args))) {
+      if (Date.now() > deadline) throw new Error(`In the sidebar this stayed false for 30 s: ${fn.toString()} ${JSON.stringify(args)}`);
       await new Promise((go) => setTimeout(go, 50));
     }
   };
@@ -46,6 +46,8 @@ export async function openSidebar(browser: Browser): Promise<Sidebar> {
     evaluate,
     waitFor,
     click: async (selector) => {
+      // A screen whose script is still being read shows it a moment later.
+      await waitFor((wanted) => document.querySelector(wanted) !== null, selector);
       const point = await evaluate((wanted) => {
         const element = document.querySelector(wanted);
         element?.scrollIntoView({ block: 'center' });

@@ -47,18 +47,18 @@ export class Lesson {
     const compared = stretch && this.taken.length > 0 ? recogniserOf([...this.others, ...this.taken], this.rate).recognise(stretch) : null;
     let fault = takeFaultOf(this.word, recorded, compared);
     const take = stretch && takeOf(this.word, stretch);
-    if (take && fault?.is === 'unlike the other takes' && this.isOutvotedBy(take)) fault = null;
+    if (take && fault?.is === 'unlike the other takes' && this.setAside(take)) fault = null;
     else if (take && fault === null) this.taken = [...this.taken, take];
     const say = words('take');
     return { sentence: fault === null ? say.good : say.fault(this.word, fault), advice: stretch && say.heard[clearnessOf(stretch)] };
   }
 
-  /** Do this take and those set aside agree with each other, and outnumber the ones taken? Then they are taken in their place. */
-  private isOutvotedBy(take: Take): boolean {
+  /** Keeps a take that is unlike those taken; true where those set aside agree, outnumber the others and so are taken in their place. */
+  private setAside(take: Take): boolean {
     // One measure for both sides: those set aside stand as if they were another word.
     const rivals = recogniserOf([...this.taken, ...this.aside.map((one) => ({ ...one, word: ASIDE }))], this.rate).recognise(soundOf(take));
     this.aside = [...(rivals?.words[0]?.word === ASIDE ? this.aside : []), take];
-    if (this.aside.length <= this.taken.length || this.aside.length < 2) return false;
+    if (this.aside.length <= this.taken.length) return false;
     [this.taken, this.aside] = [this.aside, []];
     return true;
   }
