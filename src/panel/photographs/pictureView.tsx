@@ -16,12 +16,12 @@ export function PictureView({ picture: { name, is } }: { readonly picture: Pictu
     <li class="card picture">
       <h2>{name}</h2>
       {typeof is === 'string' && <p class="muted">{say.stage[is]}</p>}
-      {typeof is !== 'string' && (is.ok ? <Shown picture={is.value} /> : <p class="fault">{say.fault[is.fault]}</p>)}
+      {typeof is !== 'string' && (is.ok ? <PictureShown picture={is.value} /> : <p class="fault">{say.fault[is.fault]}</p>)}
     </li>
   );
 }
 
-function Shown({ picture }: { readonly picture: BroughtPicture }) {
+export function PictureShown({ picture }: { readonly picture: BroughtPicture }) {
   const say = words('photographs');
   const { frame, camera, crops, reading } = picture;
   const { target, focus } = reading;

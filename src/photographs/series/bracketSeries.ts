@@ -8,7 +8,7 @@ import { liveViewReference } from './liveViewReference.ts';
 import { errorOf, type SeriesPicture } from './seriesPicture.ts';
 
 export interface BracketSeries {
-  readonly shots: readonly BracketShot[];
+  readonly shots: readonly (BracketShot & { /** Of its picture. */ readonly id: string })[];
   readonly reference: WithInterval | null;
   readonly measured: Answer<BracketTold, BracketFault>;
 }
@@ -22,8 +22,8 @@ export interface BracketTold {
 
 /** `band`: the centre that the light gave, in steps. Null where no shot counts yet. */
 export function readBracket(pictures: readonly SeriesPicture[], parts: ReadonlyMap<string, BracketPart>, band: WithInterval | null): BracketSeries | null {
-  const told = pictures.flatMap(({ id, reading: { focus } }) => (focus.ok ? [{ part: parts.get(id), error: errorOf(focus.value) }] : []));
-  const shots = told.flatMap(({ part, error }): BracketShot[] => (typeof part === 'number' ? [{ correction: part, error }] : []));
+  const told = pictures.flatMap(({ id, reading: { focus } }) => (focus.ok ? [{ id, part: parts.get(id), error: errorOf(focus.value) }] : []));
+  const shots = told.flatMap(({ id, part, error }) => (typeof part === 'number' ? [{ id, correction: part, error }] : []));
   if (shots.length === 0) return null;
   const reference = liveViewReference(told.flatMap(({ part, error }) => (part === 'live view' ? [error] : [])));
   const measured = measureBracket(shots, reference);
