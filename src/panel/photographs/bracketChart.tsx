@@ -24,7 +24,7 @@ export function BracketChart({ series, told }: { readonly series: BracketSeries;
           <text x="2" y="11">
             {say.behind}
           </text>
-          <text x="2" y={bottom - 4}>
+          <text x={width - 2} y={bottom - 6} class="end">
             {say.inFront}
           </text>
           {plot.marks.map(({ x, text }) => (

@@ -41,7 +41,7 @@ export function BracketOfValues({ pictures, situation, scale, value, band, told,
   const choices: readonly BracketPart[] = ['live view', ...valuesOf(scale), 'left out'];
   return (
     <>
-      <details class="card" open={pictures.length === 0}>
+      <details open={pictures.length === 0}>
         <summary>{say.order.title}</summary>
         <ol>
           <li>{say.order.reference}</li>

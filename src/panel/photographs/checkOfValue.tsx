@@ -33,7 +33,7 @@ export function CheckOfValue({ pictures, situation, scale, value, told, children
   const reference = turns.taken.find(({ id }) => parts.get(id) === 'live view')?.id ?? null;
   return (
     <>
-      <details class="card" open={pictures.length === 0}>
+      <details open={pictures.length === 0}>
         <summary>{say.order.title}</summary>
         <ol>
           {say.order.steps.map((sentence) => (

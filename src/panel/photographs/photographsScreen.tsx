@@ -76,7 +76,7 @@ export function PhotographsScreen({ situation }: Props) {
         </p>
       )}
       <Pick legend={uses.title} options={USES.map((one) => ({ value: one, ...uses.options[one] }))} chosen={use} onChoose={setUse} />
-      <details class="card">
+      <details>
         <summary>{setUp.title}</summary>
         <ol>
           {setUp.steps.map((sentence) => (
