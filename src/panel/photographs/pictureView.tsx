@@ -62,7 +62,7 @@ function Found({ reading: { target, focus } }: { readonly reading: PictureReadin
       )}
       <p>{say.target(target.value)}</p>
       {!focus.ok && <p class="fault">{say.noFocus(focus.fault)}</p>}
-      {target.value.motion.is === 'moved' && !toldAlready && <p class="fault">{say.moved}</p>}
+      {target.value.motion.is === 'moved' && !toldAlready && <p class="fault">{say.moved(target.value.motion.way)}</p>}
       {flattered && <p class="fault">{say.sharpened}</p>}
     </>
   );
