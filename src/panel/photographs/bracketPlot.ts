@@ -20,6 +20,8 @@ const HEIGHT = 170;
 const BELOW = 22;
 const EDGE = 14;
 const PIECES = 24;
+/** Room for one correction. */
+const MARK = 30;
 
 export function bracketPlotOf({ shots, reference }: BracketSeries, { measure }: BracketTold, width: number): BracketPlot {
   const corrections = [...new Set(shots.map(({ correction }): number => correction))].sort((a, b) => a - b);
@@ -35,7 +37,6 @@ export function bracketPlotOf({ shots, reference }: BracketSeries, { measure }: 
   const x = (correction: number): number => EDGE + ((Math.min(to, Math.max(from, correction)) - from) / (to - from)) * (width - 2 * EDGE);
   const y = (error: number): number => EDGE + ((high - error) / (high - low || 1)) * (HEIGHT - BELOW - 2 * EDGE);
   const at = (correction: number, error: number): string => `${x(correction).toFixed(1)} ${y(error).toFixed(1)}`;
-  const every = Math.max(1, Math.ceil((corrections.length * 34) / width));
   return {
     height: HEIGHT,
     points: shots.map(({ correction, error }, place) => ({ x: x(correction), y: y(error.value), apart: measure.apart.includes(place) })),
@@ -43,6 +44,13 @@ export function bracketPlotOf({ shots, reference }: BracketSeries, { measure }: 
     band: `M${[...lines.map((one) => at(one.correction, one.high)), ...lines.map((one) => at(one.correction, one.low)).toReversed()].join('L')}Z`,
     target: y(zero),
     centre: { x: x(measure.centre.value), from: x(measure.centre.low), to: x(measure.centre.high) },
-    marks: corrections.flatMap((correction, place) => (place % every === 0 ? [{ x: x(correction), text: writeSteps(correction) }] : [])),
+    marks: roomy(corrections.map((correction) => ({ x: x(correction), text: writeSteps(correction) }))),
   };
+}
+
+/** Those that do not touch the one before. */
+function roomy(marks: BracketPlot['marks']): BracketPlot['marks'] {
+  const shown: BracketPlot['marks'][number][] = [];
+  for (const mark of marks) if (mark.x - (shown.at(-1)?.x ?? -Infinity) >= MARK) shown.push(mark);
+  return shown;
 }

@@ -71,7 +71,7 @@ export const words: ResultWords = {
     enterMeanwhile: (value) => `Until it is serviced, enter ${writeSteps(value)} in the camera for this lens. Then mark it.`,
     marked: (value) => `${writeSteps(value)} is marked as entered in the camera.`,
     check:
-      'Check it with photographs: focus through the viewfinder five times, defocusing before each shot, and compare them with one that was focused in live view.',
+      'Check it with photographs: focus through the viewfinder six times, defocusing to near and to far by turns before each shot, and compare them with one that was focused in live view.',
     photographs: 'Check it with photographs',
     focusAgain: 'Focus critically again in live view. The ring is still set aside.',
     service:

@@ -11,7 +11,6 @@ import { write } from './write.ts';
 
 const SHOTS = { one: '# shot', other: '# shots' };
 const MORE_SHOTS = { one: '# more shot', other: '# more shots' };
-const STEPS = { one: '# step', other: '# steps' };
 
 const length = (value: number): string => write.unit(Math.abs(value), 'millimeter', Math.abs(value) < 10 ? 1 : 0);
 const side = (error: number): string => (error < 0 ? 'in front of the target' : 'behind the target');
@@ -70,7 +69,7 @@ function bracketTold({ measure, joined, band }: BracketTold, scale: Scale): read
   const worth = `One step moves focus by ${length(step.value)} ± ${length(marginOf(step))} at the target.`;
   const head = `The pictures put the centre at ${inSteps(centre)}.`;
   if (joined === null || band === null) return [head, ...toEnter(centre.value, scale), worth];
-  const apart = `${write.signed(joined.difference.value, 1)} ± ${write.count(marginOf(joined.difference), STEPS, 1)}`;
+  const apart = `${write.signed(joined.difference.value, 1)} ± ${write.number(marginOf(joined.difference), 1)} steps`;
   if (joined.is === 'differ')
     return [head, `This differs from the band’s centre, ${write.signed(band.value, 1)}, by ${apart}. Check the set-up, then measure both again.`, worth];
   return [
@@ -100,7 +99,7 @@ export const words: SeriesWords = {
   setUp: {
     title: 'Set up for pictures',
     steps: [
-      'Put the camera on a tripod. Release it by cable, remote or timer.',
+      'Put the camera on a tripod. Use a remote release or the self-timer.',
       'Set full aperture and base sensitivity. Expose so that the paper is bright, but not blown out.',
       'Turn sharpening and noise reduction off, or to neutral.',
       'Save at full size and best quality.',
@@ -122,7 +121,11 @@ export const words: SeriesWords = {
     hint: { check: 'The one that the body is set to.', bracket: 'The values of the bracket lie around it.' },
     offTheScale: (scale) => `Enter a correction ${within(scale)}.`,
   },
-  beside: { title: 'Edges at 100%: live view, then this picture', reference: 'Live view', shot: 'This picture' },
+  beside: {
+    title: 'Edges at 100%: live view, then this picture',
+    reference: (upright) => `Live view, ${upright ? 'upright' : 'level'} edge`,
+    shot: (upright) => `This picture, ${upright ? 'upright' : 'level'} edge`,
+  },
   noReference: 'No picture was focused in live view, so a ramp that does not stand quite true would look like a shift. Take one.',
   figures: 'Figures of the series',
   check: {
@@ -160,8 +163,8 @@ export const words: SeriesWords = {
     none: 'No picture taken at a value can be used yet.',
     fault: {
       'too few shots': 'There are too few shots to tell: take four at least, at two values or more.',
-      'no slope': 'The values moved focus less than the shots scatter, so the centre cannot be told. Take values farther apart, or more shots.',
-      'runs backwards': 'Focus came nearer as the value grew, so the centre cannot be told. Check which picture was taken at which value.',
+      'no slope': 'The values moved focus less than the shots scatter, so the centre is not known. Take values farther apart, or more shots.',
+      'runs backwards': 'Focus came nearer as the value grew, so the centre is not known. Check which picture was taken at which value.',
     },
     told: bracketTold,
     apart: (names) => `${write.list(names)} ${names.length === 1 ? 'lies' : 'lie'} far from the line, and hardly ${names.length === 1 ? 'counts' : 'count'}.`,

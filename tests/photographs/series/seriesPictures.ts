@@ -53,7 +53,9 @@ export function seriesPicture(place: number, { error = 0, camera = {}, name = `P
     frame: { width: 4000, height: 6000 },
     camera: camera === null ? null : { ...CAMERA, taken: moment(60_000 * place), ...camera },
     reading: {
-      target: found ? answered({ outline: [], scale, roll: degrees(0), tilt: degrees(0), motion: { is: 'alike' }, edges: [] }) : cannot({ is: 'no print' }),
+      target: found
+        ? answered({ outline: [], scale, roll: degrees(0), tilt: degrees(0), motion: { is: 'alike' }, edges: [], compared: [] })
+        : cannot({ is: 'no print' }),
       focus: error === null || !found ? cannot({ is: 'no target' }) : answered(focusAt(error)),
     },
   };
