@@ -164,10 +164,13 @@ export const words: PhotographsWords = {
         : `${edgeName(reading)}: ${EDGE_FAULT[reading.measure.fault.is]}.`,
     target: ({ scale, roll, tilt }) =>
       `${write.number(scale, 2)} pixels to a millimetre, rolled by ${write.unit(Math.round(roll * 10) / 10, 'degree', 1)}, turned away by ${write.unit(tilt, 'degree', 1)}.`,
-    focus: ({ ramp, depth, share }) => [
+    focus: ({ ramp, depth, share, step }) => [
       `Focus error ${write.signed(ramp.error, 1)} mm, 95% between ${write.signed(ramp.interval.low, 1)} and ${write.signed(ramp.interval.high, 1)} mm; minus is in front.`,
       `Depth of field: ${length(depth.front)} in front, ${depth.behind === 'infinite' ? 'without end' : length(depth.behind)} behind. The focus error is ${write.percent(share)} of the depth on its side.`,
       `Blur where it is least: ${write.number(ramp.leastBlur, 2)} pixels. It grows ${write.number(ramp.growth, 2)} times as fast as expected of this lens.`,
+      ...(ramp.lies === 'on the target'
+        ? []
+        : [`By an estimate of what a step is worth, ${write.signed(-ramp.error / step, 1)} steps of correction would undo it.`]),
     ],
   },
   camera: ({ width, height }, camera) =>
