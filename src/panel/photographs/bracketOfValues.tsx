@@ -37,6 +37,7 @@ export function BracketOfValues({ pictures, situation, scale, value, band, told,
     plan,
     told.parts,
   );
+  const reading = pictures.some(isUnderWay);
   const reference = turns.taken.find(({ id }) => parts.get(id) === 'live view')?.id ?? null;
   const choices: readonly BracketPart[] = ['live view', ...valuesOf(scale), 'left out'];
   return (
@@ -56,7 +57,8 @@ export function BracketOfValues({ pictures, situation, scale, value, band, told,
         </ol>
       </details>
       {children}
-      {turns.taken.length > 0 && !pictures.some(isUnderWay) && (
+      {reading && <p class="muted">{words('series').wait}</p>}
+      {turns.taken.length > 0 && !reading && (
         <BracketTellings series={readBracket(turns.taken, parts, band)} names={new Map(pictures.map(({ id, name }) => [id, name]))} scale={scale} />
       )}
       <SeriesList

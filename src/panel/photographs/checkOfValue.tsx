@@ -30,6 +30,7 @@ export function CheckOfValue({ pictures, situation, scale, value, told, children
     turns.taken.map(({ id }) => id),
     told.parts,
   );
+  const reading = pictures.some(isUnderWay);
   const reference = turns.taken.find(({ id }) => parts.get(id) === 'live view')?.id ?? null;
   return (
     <>
@@ -42,7 +43,8 @@ export function CheckOfValue({ pictures, situation, scale, value, told, children
         </ol>
       </details>
       {children}
-      {turns.taken.length > 0 && !pictures.some(isUnderWay) && <CheckTold series={readCheck(turns.taken, parts)} value={value} scale={scale} />}
+      {reading && <p class="muted">{words('series').wait}</p>}
+      {turns.taken.length > 0 && !reading && <CheckTold series={readCheck(turns.taken, parts)} value={value} scale={scale} />}
       <SeriesList
         pictures={pictures}
         turns={turns}

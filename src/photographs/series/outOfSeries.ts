@@ -1,11 +1,12 @@
 // Which pictures do not belong to the series they were brought in with: those of another body, lens, focal length, aperture or distance. They
-// would be measured well and mean something else. What most of the pictures share is the rule, and the situation where it is known.
+// would be measured well and mean something else. What most of the pictures share is the rule, and the situation where it is known. And a shot
+// that is there twice, as raw file and JPEG or brought in again, would pass for two that agree.
 import type { Kit } from '../../kit/kit.ts';
 import { takenWith } from '../../kit/photograph/offers.ts';
 import type { Photograph } from '../../kit/photograph/photograph.ts';
 import type { SeriesPicture } from './seriesPicture.ts';
 
-export type OutOfSeries = 'another body' | 'another lens' | 'another focal length' | 'another aperture' | 'another distance';
+export type OutOfSeries = 'another body' | 'another lens' | 'another focal length' | 'another aperture' | 'another distance' | 'the same shot';
 
 /** How far two pictures of one set-up may differ, as shares (common practice, no source). A lens that focuses inside changes its focal length a little. */
 const SAME_FOCAL_LENGTH = 0.03;
@@ -36,17 +37,34 @@ export function outOfSeries(pictures: readonly SeriesPicture[], kit: Kit, situat
     within(SAME_APERTURE),
   );
   const size = among(pictures.map(sizeOf), within(SAME_SIZE));
-  const out = new Map<string, OutOfSeries>();
-  pictures.forEach((picture, at) => {
+  const reasonFor = (picture: SeriesPicture, at: number): OutOfSeries | null => {
     const { camera } = picture;
     const [ownBody, ownLens] = [taken[at]?.body ?? null, taken[at]?.lens ?? null];
-    if (of !== null && ownBody !== null ? ownBody.id !== of.body : differ(bodyOf(camera), body, sameCopy)) out.set(picture.id, 'another body');
-    else if (of !== null && ownLens !== null ? ownLens.id !== of.lens : differ(lensOf(camera), lens, sameCopy)) out.set(picture.id, 'another lens');
-    else if (differ(camera?.focalLength ?? null, focalLength, within(SAME_FOCAL_LENGTH))) out.set(picture.id, 'another focal length');
-    else if (differ(camera?.aperture ?? null, aperture, within(SAME_APERTURE))) out.set(picture.id, 'another aperture');
-    else if (differ(sizeOf(picture), size, within(SAME_SIZE))) out.set(picture.id, 'another distance');
-  });
-  return out;
+    if (pictures.slice(0, at).some((before) => sameShot(before, picture))) return 'the same shot';
+    if (of !== null && ownBody !== null ? ownBody.id !== of.body : differ(bodyOf(camera), body, sameCopy)) return 'another body';
+    if (of !== null && ownLens !== null ? ownLens.id !== of.lens : differ(lensOf(camera), lens, sameCopy)) return 'another lens';
+    if (differ(camera?.focalLength ?? null, focalLength, within(SAME_FOCAL_LENGTH))) return 'another focal length';
+    if (differ(camera?.aperture ?? null, aperture, within(SAME_APERTURE))) return 'another aperture';
+    return differ(sizeOf(picture), size, within(SAME_SIZE)) ? 'another distance' : null;
+  };
+  return new Map(
+    pictures.flatMap((picture, at) => {
+      const reason = reasonFor(picture, at);
+      return reason === null ? [] : [[picture.id, reason]];
+    }),
+  );
+}
+
+/** Of two names that differ in their ending alone, or of one and the same reading; never of two moments. */
+function sameShot(one: SeriesPicture, other: SeriesPicture): boolean {
+  if ((one.camera?.taken ?? null) !== (other.camera?.taken ?? null)) return false;
+  return stemOf(one.name) === stemOf(other.name) || (one.reading.target.ok && figuresOf(one) === figuresOf(other));
+}
+
+const stemOf = (name: string): string => name.replace(/\.[^.]*$/, '').toLowerCase();
+
+function figuresOf({ reading: { target, focus } }: SeriesPicture): string {
+  return JSON.stringify([target.ok && [target.value.scale, target.value.roll, target.value.tilt], focus.ok && focus.value.ramp.error]);
 }
 
 interface Copy {

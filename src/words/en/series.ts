@@ -113,6 +113,7 @@ export const words: SeriesWords = {
     'another lens': 'Taken with another lens. It stays out of this series.',
     'another focal length': 'Taken at another focal length. It stays out of this series.',
     'another aperture': 'Taken at another aperture. It stays out of this series.',
+    'the same shot': 'The same shot is here already. It counts once, so this picture stays out.',
     'another distance': 'Taken from another distance, or cropped. It stays out of this series.',
   },
   shown: 'What this picture shows',

@@ -27,7 +27,7 @@ test('pictures stand in the order they were taken, whatever order they were brou
 
 test('pictures of one second stand by the number in their names, and so do all where a camera wrote no time', () => {
   const taken = moment(0);
-  const quick = [seriesPicture(1, { name: 'D10.JPG', camera: { taken } }), seriesPicture(2, { name: 'D9.JPG', camera: { taken } })];
+  const quick = [seriesPicture(1, { name: 'D10.JPG', error: 1, camera: { taken } }), seriesPicture(2, { name: 'D9.JPG', camera: { taken } })];
   expect(named(turnsOf(quick, kit, null).taken)).toEqual(['p2', 'p1']);
   const untimed = [seriesPicture(1, { name: 'D10.JPG' }), seriesPicture(2, { name: 'D009.JPG', camera: null }), seriesPicture(3, { name: 'D8.JPG' })];
   expect(named(turnsOf(untimed, kit, null).taken)).toEqual(['p3', 'p2', 'p1']);
@@ -61,4 +61,18 @@ test('what no camera wrote speaks against nothing, and a picture reduced in size
 test('a picture without any target takes no turn, one in which focus cannot be told does', () => {
   const { taken } = turnsOf([seriesPicture(1), seriesPicture(2, { found: false }), seriesPicture(3, { error: null })], kit, null);
   expect(named(taken)).toEqual(['p1', 'p3']);
+});
+
+test('a shot counts once: as raw file and JPEG, and brought in again under another name', () => {
+  const taken = moment(60_000);
+  const again = [
+    seriesPicture(1, { name: 'D1.JPG', error: 4, camera: { taken } }),
+    seriesPicture(2, { name: 'd1.nef', error: 4.2, camera: { taken } }),
+    seriesPicture(3, { name: 'D1 (1).JPG', error: 4, camera: { taken } }),
+    seriesPicture(4, { name: 'D2.JPG', error: 5, camera: { taken } }),
+    seriesPicture(5, { name: 'D1.JPG', error: 4 }),
+  ];
+  const { taken: turns, out } = turnsOf(again, kit, null);
+  expect(turns).toHaveLength(3);
+  expect([...out.values()]).toEqual(['the same shot', 'the same shot']);
 });
