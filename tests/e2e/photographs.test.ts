@@ -158,6 +158,8 @@ test('Chromium: a bracket of corrections finds its centre beside the band’s, a
   const { page, seat } = await photographsOfSituation();
   await seat.click('input[value="bracket"]');
   await untilText(seat, 'Then take one picture with autofocus at each of these values');
+  await choose(seat, 'Set up for pictures');
+  await lookAtAllOf(page, 'bracket-order');
   const order = await page.$$eval('.values li', (items) => items.map(({ textContent }) => Number(textContent?.replace('\u2212', '-'))));
   expect(order).toHaveLength(10);
   // Three millimetres a step, focus on the target at +7: the middle of the band that was measured.
