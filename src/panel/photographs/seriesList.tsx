@@ -4,6 +4,7 @@ import type { ComponentChildren } from 'preact';
 import type { Turns } from '../../photographs/series/turns.ts';
 import type { BroughtPicture } from '../../platform/pictures/bridge.ts';
 import { words } from '../../words/catalogue.ts';
+import { PictureFaults } from './pictureFaults.tsx';
 import type { Picture } from './pictures.ts';
 import { PictureShown } from './pictureView.tsx';
 import { SideBySide } from './sideBySide.tsx';
@@ -41,14 +42,13 @@ function Told({ picture, turns, beside }: { readonly picture: Picture; readonly 
   const { is } = picture;
   if (typeof is === 'string') return <p class="muted">{say.stage[is]}</p>;
   if (!is.ok) return <p class="fault">{say.fault[is.fault]}</p>;
-  const { target, focus } = is.value.reading;
+  const { focus } = is.value.reading;
   const out = turns.out.get(picture.id);
   return (
     <>
       {out && <p class="fault">{words('series').out[out]}</p>}
       {focus.ok && <p>{say.focus(focus.value).slice(0, 2).join(' ')}</p>}
-      {target.ok && !focus.ok && <p class="fault">{say.noFocus(focus.fault)}</p>}
-      {!target.ok && <p class="fault">{say.notFound(target.fault)}</p>}
+      <PictureFaults reading={is.value.reading} />
       {beside && !out && <SideBySide reference={beside} shot={is.value} />}
       <details>
         <summary>{words('series').shown}</summary>
