@@ -5,6 +5,7 @@ import type { BracketSeries, BracketTold } from '../photographs/series/bracketSe
 import type { CheckPart } from '../photographs/series/checkParts.ts';
 import type { CheckSeries } from '../photographs/series/checkSeries.ts';
 import type { OutOfSeries } from '../photographs/series/outOfSeries.ts';
+import type { WithInterval } from '../photographs/withInterval.ts';
 import type { Scale } from '../sweep/scale.ts';
 import type { Steps } from '../units.ts';
 
@@ -32,8 +33,11 @@ export interface SeriesWords {
     /** What one picture was. */
     readonly part: { readonly title: string; readonly options: Readonly<Record<CheckPart, string>> };
     readonly none: string;
-    /** The first is the headline. `value`: the correction that the body was set to; null where it was not told. */
-    readonly told: (series: CheckSeries, value: Steps | null, scale: Scale) => readonly string[];
+    /**
+     * The first is the headline. `value`: the correction that the body was set to; null where it was not told. `step`: what a bracket measured a
+     * step to be worth; null where none did.
+     */
+    readonly told: (series: CheckSeries, value: Steps | null, scale: Scale, step: WithInterval | null) => readonly string[];
     readonly figures: (series: CheckSeries) => readonly string[];
   };
   readonly bracket: {

@@ -11,7 +11,7 @@ import { steps, type Steps } from '../../src/units.ts';
 import { words } from '../../src/words/catalogue.ts';
 import { seriesPicture } from '../photographs/series/seriesPictures.ts';
 
-function checkSaid(errors: readonly number[], value: Steps | null): readonly string[] {
+function checkSaid(errors: readonly number[], value: Steps | null, step: WithInterval | null = null): readonly string[] {
   const pictures = errors.map((error, place) => seriesPicture(place, { error }));
   const series = readCheck(
     pictures,
@@ -20,7 +20,7 @@ function checkSaid(errors: readonly number[], value: Steps | null): readonly str
       new Map(),
     ),
   );
-  return series === null ? [] : words('series').check.told(series, value, USUAL_SCALE);
+  return series === null ? [] : words('series').check.told(series, value, USUAL_SCALE, step);
 }
 
 describe('a check of the value', () => {
@@ -35,6 +35,9 @@ describe('a check of the value', () => {
     expect(undone).toBe('About −10 steps would undo it, by an estimate of what a step is worth: try −7, and check again.');
     expect(checkSaid([0, -51, -49, -50, -50], steps(15))[1]).toBe(
       'About +10 steps would undo it, by an estimate of what a step is worth, which is off the scale.',
+    );
+    expect(checkSaid([0, 51, 49, 50, 50], steps(3), around(10, 1))[1]).toBe(
+      'About −5 steps would undo it, by what a bracket measured a step to be worth: try −2, and check again.',
     );
   });
 

@@ -2,6 +2,7 @@
 import type { ComponentChildren } from 'preact';
 import { CHECK_PARTS, checkParts, type CheckPart } from '../../photographs/series/checkParts.ts';
 import { readCheck, type CheckSeries } from '../../photographs/series/checkSeries.ts';
+import type { WithInterval } from '../../photographs/withInterval.ts';
 import type { Scale } from '../../sweep/scale.ts';
 import type { Steps } from '../../units.ts';
 import { words } from '../../words/catalogue.ts';
@@ -18,12 +19,14 @@ interface Props {
   readonly scale: Scale;
   /** The correction that the body was set to; null where it was not told. */
   readonly value: Steps | null;
+  /** What a bracket measured a step to be worth, in millimetres at the target; null where none did. */
+  readonly step: WithInterval | null;
   readonly told: ToldParts<CheckPart>;
   /** How pictures are brought in. */
   readonly children: ComponentChildren;
 }
 
-export function CheckOfValue({ pictures, situation, scale, value, told, children }: Props) {
+export function CheckOfValue({ pictures, situation, scale, value, step, told, children }: Props) {
   const say = words('series').check;
   const turns = useTurns(pictures, situation);
   const parts = checkParts(
@@ -44,7 +47,7 @@ export function CheckOfValue({ pictures, situation, scale, value, told, children
       </details>
       {children}
       {reading && <p class="muted">{words('series').wait}</p>}
-      {turns.taken.length > 0 && !reading && <CheckTold series={readCheck(turns.taken, parts)} value={value} scale={scale} />}
+      {turns.taken.length > 0 && !reading && <CheckTold series={readCheck(turns.taken, parts)} value={value} scale={scale} step={step} />}
       <SeriesList
         pictures={pictures}
         turns={turns}
@@ -55,10 +58,19 @@ export function CheckOfValue({ pictures, situation, scale, value, told, children
   );
 }
 
-function CheckTold({ series, value, scale }: { readonly series: CheckSeries | null; readonly value: Steps | null; readonly scale: Scale }) {
+interface ToldProps {
+  readonly series: CheckSeries | null;
+  readonly value: Steps | null;
+  readonly scale: Scale;
+  readonly step: WithInterval | null;
+}
+
+function CheckTold({ series, value, scale, step }: ToldProps) {
   const { check: say, noReference } = words('series');
   if (series === null) return <TogetherTold sentences={[say.none]} />;
-  return <TogetherTold sentences={say.told(series, value, scale)} faults={series.reference === null ? [noReference] : []} figures={say.figures(series)} />;
+  return (
+    <TogetherTold sentences={say.told(series, value, scale, step)} faults={series.reference === null ? [noReference] : []} figures={say.figures(series)} />
+  );
 }
 
 function PartPick({ part: chosen, onTold }: { readonly part: CheckPart; readonly onTold: (part: CheckPart) => void }) {

@@ -38,7 +38,7 @@ export function PhotographsScreen({ situation }: Props) {
   );
   usePaste(pictures);
   useEffect(() => () => pictures.clear(), [pictures]);
-  const { scale, value: known, band } = useSeriesSubject(situation);
+  const { scale, value: known, band, step } = useSeriesSubject(situation);
   const [use, setUse] = useState<(typeof USES)[number]>('one');
   const [typed, setTyped] = useState(known === null ? '' : writeSteps(known));
   const [checked, bracketed] = [useToldParts<CheckPart>(), useToldParts<BracketPart>()];
@@ -86,7 +86,7 @@ export function PhotographsScreen({ situation }: Props) {
       </details>
       {use !== 'one' && <ValueToCheck use={use} typed={typed} scale={scale} onTyped={setTyped} />}
       {use === 'check' && (
-        <CheckOfValue pictures={all} situation={situation} scale={scale} value={value} told={checked}>
+        <CheckOfValue pictures={all} situation={situation} scale={scale} value={value} step={step} told={checked}>
           {bringing}
         </CheckOfValue>
       )}

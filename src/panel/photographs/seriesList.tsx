@@ -42,7 +42,7 @@ function Told({ picture, turns, beside }: { readonly picture: Picture; readonly 
   const { is } = picture;
   if (typeof is === 'string') return <p class="muted">{say.stage[is]}</p>;
   if (!is.ok) return <p class="fault">{say.fault[is.fault]}</p>;
-  const { focus } = is.value.reading;
+  const { target, focus } = is.value.reading;
   const out = turns.out.get(picture.id);
   return (
     <>
@@ -52,6 +52,7 @@ function Told({ picture, turns, beside }: { readonly picture: Picture; readonly 
       {beside && !out && <SideBySide reference={beside} shot={is.value} />}
       <details>
         <summary>{words('series').shown}</summary>
+        {target.ok && <p>{say.target(target.value)}</p>}
         <PictureShown picture={is.value} />
       </details>
     </>

@@ -28,6 +28,8 @@ export interface SeriesSubject {
   readonly value: Steps | null;
   /** The newest centre that the light gave, in steps. */
   readonly band: WithInterval | null;
+  /** What a bracket measured a step to be worth, in millimetres at the target. */
+  readonly step: WithInterval | null;
 }
 
 export function useSeriesSubject(situation: string | null): SeriesSubject {
@@ -38,6 +40,7 @@ export function useSeriesSubject(situation: string | null): SeriesSubject {
     scale: body?.scale ?? USUAL_SCALE,
     value: shelved?.value ?? null,
     band: shelved?.history.measured.map(centreOf).findLast((centre) => centre !== null) ?? null,
+    step: null,
   };
 }
 

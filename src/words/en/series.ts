@@ -23,7 +23,7 @@ const fell = (error: WithInterval): string =>
 const inSteps = ({ value, low, high }: WithInterval): string => `${write.signed(value, 1)} (95% between ${write.signed(low, 1)} and ${write.signed(high, 1)})`;
 const inMillimetres = ({ low, high }: WithInterval): string => `95% between ${write.signed(low, 1)} and ${write.signed(high, 1)} mm`;
 
-function checkTold(series: CheckSeries, value: Steps | null, scale: Scale): readonly string[] {
+function checkTold(series: CheckSeries, value: Steps | null, scale: Scale, step: WithInterval | null): readonly string[] {
   const { check } = series;
   const { verdict, bias } = check;
   const which = value === null ? 'the value' : writeSteps(value);
@@ -35,7 +35,7 @@ function checkTold(series: CheckSeries, value: Steps | null, scale: Scale): read
         ...waysTold(series),
       ];
     case 'shifted':
-      return [`Shifted: with ${which}, focus falls ${fell(bias)}.`, ...undone(series, value, scale), ...waysTold(series)];
+      return [`Shifted: with ${which}, focus falls ${fell(bias)}.`, ...undone(series, value, scale, step), ...waysTold(series)];
     case 'not enough':
       return [
         `Not enough to tell: take ${write.count(verdict.more, MORE_SHOTS)}.`,
@@ -45,12 +45,13 @@ function checkTold(series: CheckSeries, value: Steps | null, scale: Scale): read
   }
 }
 
-/** About how many steps undo the shift, by what a step is usually worth. */
-function undone({ check: { bias }, depth, step }: CheckSeries, value: Steps | null, scale: Scale): readonly string[] {
-  const { toAdd } = focusErrorOf(bias, depth, { from: 'estimate', step });
+/** About how many steps undo the shift, by what a bracket measured a step to be worth, or else by an estimate. */
+function undone({ check: { bias }, depth, step: estimate }: CheckSeries, value: Steps | null, scale: Scale, step: WithInterval | null): readonly string[] {
+  const { toAdd } = focusErrorOf(bias, depth, step === null ? { from: 'estimate', step: estimate } : { from: 'bracket', step });
   const whole = toAdd === null ? 0 : Math.round(toAdd.value / scale.step) * scale.step;
   if (whole === 0) return [];
-  const about = `About ${write.signed(whole)} ${Math.abs(whole) === 1 ? 'step' : 'steps'} would undo it, by an estimate of what a step is worth`;
+  const by = step === null ? 'by an estimate of what a step is worth' : 'by what a bracket measured a step to be worth';
+  const about = `About ${write.signed(whole)} ${Math.abs(whole) === 1 ? 'step' : 'steps'} would undo it, ${by}`;
   if (value === null) return [`${about}.`];
   return isOnScale(scale, value + whole) ? [`${about}: try ${writeSteps(value + whole)}, and check again.`] : [`${about}, which is off the scale.`];
 }
