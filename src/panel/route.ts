@@ -7,6 +7,8 @@ export type Place =
         'start' | 'next' | 'practice' | 'sweep' | 'logbook' | 'kit' | 'plan' | 'files' | 'settings' | 'help' | 'bench' | 'walk' | 'training' | 'voice';
     }
   | { readonly at: 'record' | 'entering' | KitPlace; readonly id: string }
+  /** `situation`: of the pictures, where it is known. */
+  | { readonly at: 'photographs'; readonly situation: string | null }
   /** `byHand`: to put a value in. */
   | { readonly at: 'situation'; readonly id: string; readonly byHand?: true };
 

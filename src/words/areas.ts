@@ -12,6 +12,7 @@ import type { KitWords } from './kitWords.ts';
 import type { LogbookWords } from './logbookWords.ts';
 import type { LookUpWords } from './lookUpWords.ts';
 import type { MannerWords } from './mannerWords.ts';
+import type { PhotographsWords } from './photographsWords.ts';
 import type { PlacedWords } from './placedWords.ts';
 import type { PlanWords } from './planWords.ts';
 import type { PracticeWords } from './practiceWords.ts';
@@ -19,6 +20,7 @@ import type { PrintWords } from './printWords.ts';
 import type { ReadingsWords } from './readingsWords.ts';
 import type { RecordWords } from './recordWords.ts';
 import type { ResultWords } from './resultWords.ts';
+import type { SeriesWords } from './seriesWords.ts';
 import type { SessionWords } from './sessionWords.ts';
 import type { SettingsWords } from './settingsWords.ts';
 import type { SetUpWords } from './setUpWords.ts';
@@ -48,6 +50,7 @@ export interface Words {
   readonly logbook: LogbookWords;
   readonly lookUp: LookUpWords;
   readonly manner: MannerWords;
+  readonly photographs: PhotographsWords;
   readonly placed: PlacedWords;
   readonly plan: PlanWords;
   readonly practice: PracticeWords;
@@ -55,6 +58,7 @@ export interface Words {
   readonly readings: ReadingsWords;
   readonly record: RecordWords;
   readonly result: ResultWords;
+  readonly series: SeriesWords;
   readonly session: SessionWords;
   readonly settings: SettingsWords;
   readonly setUp: SetUpWords;
@@ -89,6 +93,7 @@ export const LANGUAGES = {
     logbook: () => import('./en/logbook.ts'),
     lookUp: () => import('./en/lookUp.ts'),
     manner: () => import('./en/manner.ts'),
+    photographs: () => import('./en/photographs.ts'),
     placed: () => import('./en/placed.ts'),
     plan: () => import('./en/plan.ts'),
     practice: () => import('./en/practice.ts'),
@@ -96,6 +101,7 @@ export const LANGUAGES = {
     readings: () => import('./en/readings.ts'),
     record: () => import('./en/record.ts'),
     result: () => import('./en/result.ts'),
+    series: () => import('./en/series.ts'),
     session: () => import('./en/session.ts'),
     settings: () => import('./en/settings.ts'),
     setUp: () => import('./en/setUp.ts'),

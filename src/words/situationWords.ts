@@ -11,6 +11,7 @@ export interface SituationWords {
   readonly value: string;
   readonly dueAgain: string;
   readonly toEnter: string;
+  readonly photographs: string;
   readonly recheck: string;
   readonly anew: string;
   readonly measure: string;

@@ -23,6 +23,7 @@ export interface StartWords {
   readonly nextLens: string;
   readonly bench: string;
   readonly byHand: string;
+  readonly photographs: string;
   readonly practice: { readonly open: string; readonly note: string };
   readonly unnamed: {
     readonly label: string;

@@ -8,6 +8,7 @@ import { isMet, type Family, type Figure } from './figure.ts';
 import { lookUp } from './lookUp/lookUp.ts';
 import { paint } from './paint/paint.ts';
 import { panel } from './panel.ts';
+import { photographs } from './photographs/photographs.ts';
 import { suggestion } from './suggestion.ts';
 import { awkwardSweeps } from './sweep/awkwardFamily.ts';
 import { memory } from './sweep/memoryFamily.ts';
@@ -35,6 +36,7 @@ const families: readonly Family[] = [
   paint,
   lookUp,
   hearing,
+  photographs,
 ];
 
 const { values } = parseArgs({ options: { only: { type: 'string' }, json: { type: 'string' }, data: { type: 'string' } } });

@@ -31,6 +31,8 @@ const extent = (shape: Shape): { x: number[]; y: number[] } => {
       return { x: [shape.at.x, shape.at.x + shape.width], y: [shape.at.y, shape.at.y + shape.height] };
     case 'polygon':
       return { x: shape.corners.map(({ x }) => x), y: shape.corners.map(({ y }) => y) };
+    case 'disc':
+      return { x: [shape.middle.x - shape.radius, shape.middle.x + shape.radius], y: [shape.middle.y - shape.radius, shape.middle.y + shape.radius] };
     case 'text':
       return { x: [shape.at.x], y: [shape.at.y - shape.size, shape.at.y] };
   }
@@ -80,9 +82,9 @@ describe('the drawing', () => {
     );
   });
 
-  it('four squares lean by 5°', () => {
+  it('a square in the middle and the four marks lean by 5°', () => {
     const squares = drawn(1 / 48).drawing.shapes.filter((shape) => shape.kind === 'polygon');
-    expect(squares).toHaveLength(4);
+    expect(squares).toHaveLength(5);
     for (const { corners } of squares) {
       const [a, b] = [corners[0]!, corners[1]!];
       expect((Math.atan2(b.y - a.y, b.x - a.x) * 180) / Math.PI).toBeCloseTo(5, 9);

@@ -1,8 +1,17 @@
-// The dozen tags of a photograph that tell what it was taken with, by their numbers (CIPA DC-008, 'Exchangeable image
-// file format', 4.6.4 and 4.6.5; the first two are TIFF 6.0's).
+// The tags of a photograph that tell what it was taken with and where its pictures lie, by their numbers (CIPA DC-008,
+// 'Exchangeable image file format', 4.6.4 and 4.6.5; those below 0x8000 are TIFF 6.0's, the pointers to further directories
+// TIFF Technical Note 1's).
 export const TAG = {
+  imageWidth: 0x0100,
+  imageLength: 0x0101,
   model: 0x0110,
+  stripOffsets: 0x0111,
+  orientation: 0x0112,
+  stripByteCounts: 0x0117,
   dateTime: 0x0132,
+  subDirectories: 0x014a,
+  jpegFrom: 0x0201,
+  jpegLength: 0x0202,
   exifPointer: 0x8769,
   fNumber: 0x829d,
   dateTimeOriginal: 0x9003,

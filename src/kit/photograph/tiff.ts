@@ -1,6 +1,7 @@
 // The tagged fields of a TIFF header, as photographs carry it (TIFF 6.0, section 2; CIPA DC-008, 4.6.2): only the first
 // directory and the Exif directory it points to, only as far as the bytes at hand go. Nothing is followed twice.
 import { bytesFrom, type Bytes } from './bytes.ts';
+import { ASCII, directoryAt, LONG, byteOrderOf, RATIONAL, UTF8, type TaggedField } from './directory.ts';
 import { TAG } from './tags.ts';
 
 export interface Fields {
@@ -15,57 +16,23 @@ export interface Fraction {
   readonly under: number;
 }
 
-interface Field {
-  readonly type: number;
-  readonly count: number;
-  readonly at: number;
-}
-
-const ASCII = 2;
-const LONG = 4;
-const RATIONAL = 5;
-const UTF8 = 129;
-const SIZE_OF = new Map([
-  [ASCII, 1],
-  [LONG, 4],
-  [RATIONAL, 8],
-  [UTF8, 1],
-]);
-/** More than any camera writes. */
-const MOST_FIELDS = 1000;
 const MOST_TEXT = 200;
 const MOST_FRACTIONS = 4;
 
 /** Reads the header that begins at `from`; null when none does, or when its directory is out of reach. */
 export function readTiff(file: Uint8Array, from: number): Fields | null {
-  const order = bytesFrom(file, from, 'big').two(0);
-  if (order !== 0x4949 && order !== 0x4d4d) return null;
-  const bytes = bytesFrom(file, from, order === 0x4949 ? 'little' : 'big');
-  const first = directoryAt(bytes, bytes.four(4));
+  const order = byteOrderOf(file, from);
+  if (order === null) return null;
+  const bytes = bytesFrom(file, from, order);
+  const first = directoryAt(bytes, bytes.four(4))?.fields;
   if (!first) return null;
   const pointer = first.get(TAG.exifPointer);
-  const exif = pointer?.type === LONG ? directoryAt(bytes, bytes.four(pointer.at)) : null;
+  const exif = pointer?.type === LONG ? directoryAt(bytes, bytes.four(pointer.at))?.fields : undefined;
   const field = (tag: number) => exif?.get(tag) ?? first.get(tag);
   return { text: (tag) => textOf(bytes, field(tag)), fractions: (tag) => fractionsOf(bytes, field(tag)) };
 }
 
-function directoryAt(bytes: Bytes, at: number | null): Map<number, Field> | null {
-  const count = at === null ? null : bytes.two(at);
-  if (at === null || count === null) return null;
-  const fields = new Map<number, Field>();
-  for (let index = 0; index < Math.min(count, MOST_FIELDS); index++) {
-    const entry = at + 2 + 12 * index;
-    const [tag, type, many] = [bytes.two(entry), bytes.two(entry + 2), bytes.four(entry + 4)];
-    if (tag === null || type === null || many === null) break;
-    const size = SIZE_OF.get(type);
-    if (size === undefined || fields.has(tag)) continue;
-    const place = size * many <= 4 ? entry + 8 : bytes.four(entry + 8);
-    if (place !== null) fields.set(tag, { type, count: many, at: place });
-  }
-  return fields;
-}
-
-function textOf(bytes: Bytes, field: Field | undefined): string | null {
+function textOf(bytes: Bytes, field: TaggedField | undefined): string | null {
   if (!field || (field.type !== ASCII && field.type !== UTF8)) return null;
   const read: number[] = [];
   for (let index = 0; index < Math.min(field.count, MOST_TEXT); index++) {
@@ -88,7 +55,7 @@ function decoded(bytes: readonly number[]): string {
   }
 }
 
-function fractionsOf(bytes: Bytes, field: Field | undefined): Fraction[] {
+function fractionsOf(bytes: Bytes, field: TaggedField | undefined): Fraction[] {
   if (field?.type !== RATIONAL) return [];
   const read: Fraction[] = [];
   for (let index = 0; index < Math.min(field.count, MOST_FRACTIONS); index++) {

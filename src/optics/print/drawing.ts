@@ -17,6 +17,7 @@ export type Shape =
       readonly ink: Ink;
     }
   | { readonly kind: 'polygon'; readonly corners: readonly Point[]; readonly ink: Ink }
+  | { readonly kind: 'disc'; readonly middle: Point; readonly radius: number; readonly ink: Ink }
   /** `size` is the height of the letters' line; `at` is on the base line, at the start or the middle of the text. */
   | {
       readonly kind: 'text';
@@ -39,6 +40,9 @@ export const rectangle = (x: number, y: number, width: number, height: number, i
   height,
   ink,
 });
+
+/** White, on something black. */
+export const disc = (middle: Point, radius: number): Shape => ({ kind: 'disc', middle, radius, ink: 'white' });
 
 export const text = (x: number, y: number, size: number, words: string, from: 'start' | 'middle' = 'start'): Shape => ({
   kind: 'text',

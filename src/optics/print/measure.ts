@@ -7,6 +7,8 @@ import type { BenchFault } from '../fault.ts';
 import type { Magnification } from '../quantity.ts';
 import type { Sensor } from '../sensor.ts';
 import { areaAtTarget } from '../squareness.ts';
+import { barAt, barIndex } from './barSeries.ts';
+import { MARK_BOX } from './marks.ts';
 import { BAR_COUNTS, type BarCount } from './sequence.ts';
 
 /** Pixels one bar covers on the sensor where there is a choice: drawn clearly, yet many to an AF area. */
@@ -26,8 +28,11 @@ export interface TargetCase {
   readonly sensor: Sensor;
 }
 
-export interface TargetMeasure {
+/** What follows from the bars alone, and so can be read off the print. */
+export interface TargetSizes {
   readonly bars: BarCount;
+  /** Place of the bar's width in the series. */
+  readonly index: number;
   readonly bar: Millimetres;
   /** Side of the square field of bars. */
   readonly field: Millimetres;
@@ -35,6 +40,9 @@ export interface TargetMeasure {
   readonly square: Millimetres;
   /** White between the parts. */
   readonly gap: Millimetres;
+}
+
+export interface TargetMeasure extends TargetSizes {
   /** What the sensor sees at the target. */
   readonly seen: { readonly width: Millimetres; readonly height: Millimetres };
 }
@@ -45,17 +53,21 @@ export function measureTarget({ magnification: m, pitch, area, sensor }: TargetC
   const least = Math.max((LEAST_PIXELS * pitch) / m, LEAST_BAR);
   const fitting = BAR_COUNTS.filter((count) => covered / count >= least);
   const bars = fitting.reduce<BarCount>((best, next) => (mismatch(covered, next, wanted) < mismatch(covered, best, wanted) ? next : best), 31);
-  const bar = millimetres(Math.max(covered / bars, least));
-  const field = millimetres(bar * bars);
-  if (field > LARGEST_FIELD) return cannot({ is: 'target too large' });
-  return answered({
+  const index = barIndex(millimetres(Math.max(covered / bars, least)));
+  if (index === null || barAt(index) * bars > LARGEST_FIELD) return cannot({ is: 'target too large' });
+  return answered({ ...sizesOf(bars, index), seen: { width: millimetres(sensor.width / m), height: millimetres(sensor.height / m) } });
+}
+
+export function sizesOf(bars: BarCount, index: number): TargetSizes {
+  const bar = barAt(index);
+  return {
     bars,
+    index,
     bar,
-    field,
-    square: millimetres(7 * bar),
-    gap: millimetres(Math.min(4, Math.max(1, 1.5 * bar))),
-    seen: { width: millimetres(sensor.width / m), height: millimetres(sensor.height / m) },
-  });
+    field: millimetres(bar * bars),
+    square: millimetres(MARK_BOX * bar),
+    gap: millimetres(Math.max(1, 1.5 * bar)),
+  };
 }
 
 const mismatch = (covered: number, count: BarCount, wanted: number): number => Math.abs(Math.log(covered / count / wanted));

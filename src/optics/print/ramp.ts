@@ -5,25 +5,16 @@
 import { millimetres, type Millimetres } from '../../units.ts';
 import { answered, cannot, type Answer } from '../../result.ts';
 import type { BenchFault } from '../fault.ts';
-import { degrees, fromRadians, radians, type Degrees } from '../quantity.ts';
+import { fromRadians, radians, type Degrees } from '../quantity.ts';
 import { rectangle, text, wrapWords, type Drawing, type Shape } from './drawing.ts';
+import { drawMark } from './marks.ts';
 import { TRUE_SIZE, type PrintFactor } from './printCheck.ts';
-
-/** The lean the ramp is drawn for. */
-export const RAMP_LEAN: Degrees = degrees(45);
-
-const WIDTH = 90;
-const BORDER = 6;
-const WORDS = 24;
-/** Longest face that fits either paper with its words. */
-const LONGEST = 215;
+import { layOutRamp, numberRamp, RAMP_BORDER, RAMP_LEAN, RAMP_WIDTH, RAMP_WORDS, rampMarks, type RampLayout } from './rampLayout.ts';
+import { drawTexture, TEXTURE_WIDTH } from './rampTexture.ts';
 
 export interface Ramp {
   readonly drawing: Drawing;
-  /** Depth to either side of the target that its lines reach. */
-  readonly reach: Millimetres;
-  /** Depth from one numbered line to the next. */
-  readonly every: Millimetres;
+  readonly layout: RampLayout;
 }
 
 /** What is written on it: lines above it, and the depth that a line stands at, with its sign. */
@@ -34,45 +25,40 @@ export interface RampLabels {
 
 /** A ramp whose numbered lines span about one and a half times the depth of field, as far as a sheet allows. */
 export function drawRamp(depthOfField: Millimetres | 'infinite', { words, depth: written }: RampLabels): Ramp {
-  const sine = Math.sin(radians(RAMP_LEAN));
-  const most = (LONGEST / 2) * sine;
-  const wanted = depthOfField === 'infinite' ? most : Math.min(most, Math.max(0.75 * depthOfField, 3));
-  const every = roundStep(wanted / 7);
-  const count = Math.max(2, Math.floor(wanted / every + 1e-9));
-  const reach = count * every;
-  const zero = BORDER + WORDS + reach / sine + 4;
+  const layout = layOutRamp(numberRamp(depthOfField));
+  const { every, count, zero } = layout;
+  const spacing = every / Math.sin(radians(RAMP_LEAN));
   const lines = Array.from({ length: 2 * count + 1 }, (_, index) => index - count);
   const shapes: Shape[] = [
     ...words
-      .flatMap((line) => wrapWords(line, 3.2, WIDTH - 2 * BORDER))
+      .flatMap((line) => wrapWords(line, 3.2, RAMP_WORDS.width))
       .slice(0, 5)
-      .map((line, index) => text(BORDER, BORDER + 4 * (index + 0.8), 3.2, line)),
-    ...lines.flatMap((line) => numberedLine(line, written(line * every), zero - (line * every) / sine, every / sine)),
+      .map((line, index) => text(RAMP_WORDS.left, RAMP_BORDER + 4 * (index + 0.8), 3.2, line)),
+    ...lines.flatMap((line) => numberedLine(line, written(line * every), zero - line * spacing, spacing)),
+    ...drawTexture(layout),
+    ...rampMarks(layout).flatMap(drawMark),
   ];
-  const height = millimetres(zero + reach / sine + 4 + BORDER);
-  return {
-    drawing: { width: millimetres(WIDTH), height, shapes },
-    reach: millimetres(reach),
-    every: millimetres(every),
-  };
+  return { drawing: { width: millimetres(RAMP_WIDTH), height: layout.height, shapes }, layout };
 }
 
-/** Numbers stand left and right by turns; the zero line crosses the whole face. Positive is behind the target. */
+/** Room for a number at the edge, and length of a line beside the texture. */
+const NUMBER = 14;
+const LINE = (RAMP_WIDTH - TEXTURE_WIDTH) / 2 - RAMP_BORDER - NUMBER - 4;
+
+/** Numbers stand left and right by turns; the zero line runs on both sides. Positive is behind the target. */
 function numberedLine(line: number, label: string, y: number, spacing: number): Shape[] {
   const size = Math.min(4, Math.max(1.6, spacing * 0.7));
+  const left = RAMP_BORDER + NUMBER;
+  const right = RAMP_WIDTH - left - LINE;
+  if (line === 0) {
+    const thick = Math.min(1, spacing / 3);
+    const whole = [rectangle(RAMP_BORDER, y - thick / 2, LINE + NUMBER, thick), rectangle(right, y - thick / 2, LINE + NUMBER, thick)];
+    return [...whole, text(RAMP_WIDTH - RAMP_BORDER - 4, y - 1, size, label)];
+  }
   const thick = Math.min(0.5, spacing / 6);
-  if (line === 0) return [rectangle(BORDER, y - thick, WIDTH - 2 * BORDER, 2 * thick), text(WIDTH - BORDER - 4, y - 1, size, label)];
   const onLeft = line % 2 === 0;
-  const half = WIDTH / 2 - BORDER - 14;
-  const start = onLeft ? BORDER + 14 : WIDTH / 2;
-  return [rectangle(start, y - thick / 2, half, thick), text(onLeft ? BORDER + 7 : WIDTH - BORDER - 7, y + size * 0.35, size, label, 'middle')];
-}
-
-/** One, two or five times a power of ten, at least a tenth. */
-function roundStep(about: number): number {
-  const power = 10 ** Math.floor(Math.log10(about));
-  const mantissa = about / power;
-  return Math.max(0.1, power * (mantissa < 1.5 ? 1 : mantissa < 3.5 ? 2 : mantissa < 7.5 ? 5 : 10));
+  const number = onLeft ? RAMP_BORDER + 7 : RAMP_WIDTH - RAMP_BORDER - 7;
+  return [rectangle(onLeft ? left : right, y - thick / 2, LINE, thick), text(number, y + size * 0.35, size, label, 'middle')];
 }
 
 /** The lean a ramp was really set up at, from how far its upper end stands back and the length of its face. */

@@ -25,6 +25,10 @@ export function shapeToSvg(shape: Shape): string {
     }
     case 'polygon':
       return `<polygon points="${shape.corners.map(point).join(' ')}" fill="${INK[shape.ink]}"/>`;
+    case 'disc': {
+      const { middle, radius, ink } = shape;
+      return `<circle cx="${length(middle.x)}" cy="${length(middle.y)}" r="${length(radius)}" fill="${INK[ink]}"/>`;
+    }
     case 'text': {
       const { at, size, from } = shape;
       const place = `x="${length(at.x)}" y="${length(at.y)}" font-size="${length(size)}" text-anchor="${from}"`;

@@ -1,25 +1,27 @@
 // The target's page as one drawing, as large as the situation asks; sheets.ts cuts it to paper. From top to bottom:
-// words between two leaning squares, the field of bars, and the scale between two more. The leaning edges are for the
-// photographs that prove the value, the corner marks for squareness, the scale for the print's true size and for the
-// magnification.
+// words between two marks, the field of bars, and the scale between two more. By the marks a program finds the target in
+// a photograph, and on their leaning edges and those of the square in the middle it measures sharpness; the corners are for
+// squareness, the scale for the print's true size and for the magnification.
 import { millimetres, type Millimetres } from '../../units.ts';
-import { leaningSquare, rectangle, text, wrapWords, type Drawing, type Shape } from './drawing.ts';
+import { leaningSquare, rectangle, text, wrapWords, type Drawing, type Point, type Shape } from './drawing.ts';
 import type { TargetMeasure } from './measure.ts';
+import { drawMark } from './marks.ts';
 import { mosaic } from './mosaic.ts';
+import { middleSquare, targetMarks } from './targetMarks.ts';
 
 export interface Target {
   readonly drawing: Drawing;
   readonly measure: TargetMeasure;
+  /** The field's middle, from which the places of marks and edges count. */
+  readonly middle: Point;
   /** Between the outer tips of the corner marks. */
   readonly corners: { readonly width: Millimetres; readonly height: Millimetres };
   /** Between the outer edges of the scale's end marks. */
   readonly scale: Millimetres;
 }
 
-/** White all round. */
-const BORDER = 6;
-/** The lean of the four squares: the usual angle of a slanted edge. */
-const LEAN = 5;
+/** White all round, at least. */
+const LEAST_BORDER = 6;
 const LETTERS = 3.4;
 const LINE = 4.4;
 /** Narrowest page that holds the words and the scale. */
@@ -42,7 +44,8 @@ export const SCALE: Millimetres = millimetres(100);
 export function drawTarget(measure: TargetMeasure, labels: TargetLabels): Target {
   const { field, square, gap } = measure;
   const inner = Math.max(field, NARROWEST);
-  const width = inner + 2 * BORDER;
+  const border = Math.max(LEAST_BORDER, gap);
+  const width = inner + 2 * border;
   const between = field - 2 * (square + 2 * gap);
   // Words and scale stand between the squares where there is room, above and below them where not.
   const roomy = between >= 100;
@@ -54,35 +57,40 @@ export function drawTarget(measure: TargetMeasure, labels: TargetLabels): Target
   // this.
   const visible = Math.min(0.9 * measure.seen.height, TALLEST_VIEW);
   const view = roomy ? field + 2 * Math.max(strip, wordsHeight, SCALE_HEIGHT) : Math.max(field + 2 * strip, visible);
-  const viewTop = BORDER + (roomy ? 0 : wordsHeight);
-  const height = viewTop + view + (roomy ? 0 : SCALE_HEIGHT) + BORDER;
+  const viewTop = border + (roomy ? 0 : wordsHeight);
+  const height = viewTop + view + (roomy ? 0 : SCALE_HEIGHT) + border;
   const middle = { x: width / 2, y: viewTop + view / 2 };
   const left = middle.x - field / 2;
   const top = middle.y - field / 2;
   const corners = {
-    width: millimetres(Math.min(width - BORDER, 0.9 * measure.seen.width)),
-    height: millimetres(Math.min(roomy ? view + BORDER : view, 0.9 * measure.seen.height)),
+    width: millimetres(Math.min(width - border, 0.9 * measure.seen.width)),
+    height: millimetres(Math.min(roomy ? view + border : view, 0.9 * measure.seen.height)),
   };
   const shapes = [
     ...mosaic(measure.bars, measure.bar, left, top),
-    ...centreMark(middle.x, middle.y, measure.bar),
+    ...centreMark(measure, middle),
     ...pointers(left, top, field, gap),
-    ...leaningSquares(left, top, measure),
-    ...lines.map((line, index) => text(roomy ? left + strip : BORDER, BORDER + LINE * (index + 0.8), LETTERS, line)),
+    ...targetMarks(measure, middle).flatMap(drawMark),
+    ...lines.map((line, index) => text(roomy ? left + strip : border, border + LINE * (index + 0.8), LETTERS, line)),
     ...scaleBar(middle.x, roomy ? top + field + 2 * gap : viewTop + view + 1, SCALE, labels.scale),
     ...cornerMarks(middle.x, middle.y, corners.width, corners.height),
   ];
-  return { drawing: { width: millimetres(width), height: millimetres(height), shapes }, measure, corners, scale: SCALE };
+  return { drawing: { width: millimetres(width), height: millimetres(height), shapes }, measure, middle, corners, scale: SCALE };
 }
 
-/** Where the centre AF point is laid: a plus on a small white ground. */
-function centreMark(x: number, y: number, bar: number): Shape[] {
-  const arm = 1.5 * bar;
+/** Where the centre AF point is laid: a white plus on a leaning square that is clear of the bars. */
+function centreMark(measure: TargetMeasure, middle: Point): Shape[] {
+  const { bar } = measure;
+  const square = middleSquare(measure, middle);
+  const clear = square.box / 2 + measure.bar * 1.5;
+  const arm = 1.2 * bar;
   const thick = bar / 3;
+  const { x, y } = middle;
   return [
-    rectangle(x - arm, y - arm, 2 * arm, 2 * arm, 'white'),
-    rectangle(x - arm * 0.8, y - thick / 2, arm * 1.6, thick),
-    rectangle(x - thick / 2, y - arm * 0.8, thick, arm * 1.6),
+    rectangle(x - clear, y - clear, 2 * clear, 2 * clear, 'white'),
+    leaningSquare(square.middle, square.box, square.lean),
+    rectangle(x - arm, y - thick / 2, arm * 2, thick, 'white'),
+    rectangle(x - thick / 2, y - arm, thick, arm * 2, 'white'),
   ];
 }
 
@@ -99,12 +107,6 @@ function pointers(left: number, top: number, field: number, gap: number): Shape[
     rectangle(left - off - stroke, y, stroke, thick),
     rectangle(left + field + off, y, stroke, thick),
   ];
-}
-
-function leaningSquares(left: number, top: number, { field, square, gap }: TargetMeasure): Shape[] {
-  const columns = [left + square / 2, left + field - square / 2];
-  const rows = [top - gap - square / 2, top + field + gap + square / 2];
-  return rows.flatMap((y) => columns.map((x) => leaningSquare({ x, y }, square, LEAN)));
 }
 
 /** End marks and a stroke every ten millimetres; measured between the outer edges of the end marks. */

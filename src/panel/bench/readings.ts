@@ -8,7 +8,8 @@ import { pixelsOnSensor, tiltFromMirror, tiltFromSpot } from '../../optics/mirro
 import { BenchReading, type ReadingKind } from '../../optics/setUp/reading.ts';
 import { printed, TRUE_SIZE } from '../../optics/print/printCheck.ts';
 import { SCALE } from '../../optics/print/target.ts';
-import { RAMP_LEAN, rampError, rampLean } from '../../optics/print/ramp.ts';
+import { rampError, rampLean } from '../../optics/print/ramp.ts';
+import { RAMP_LEAN } from '../../optics/print/rampLayout.ts';
 import { millimetres } from '../../units.ts';
 import type { Entered } from './fields.ts';
 import { numberOf, type BenchEntry } from './entry.ts';

@@ -60,6 +60,11 @@ function Page({ shelved, byHand }: { readonly shelved: Shelved; readonly byHand:
           {say.toEnter}
         </button>
       )}
+      {situation && (
+        <button type="button" onClick={() => way.go({ at: 'photographs', situation: situation.id })}>
+          {say.photographs}
+        </button>
+      )}
       <HistoryChart history={history} />
       <Repeated measured={history.measured} />
       <HistoryLines history={history} />

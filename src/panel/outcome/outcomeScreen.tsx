@@ -89,7 +89,7 @@ function Whole({ sweep, outcome, enter, estimates }: WholeProps) {
         {!practice && value !== null && (
           <>
             {isNamed(plan.subject) && <BodyWarnings situation={plan.subject.situation} />}
-            {outcome.found === 'band' && <NextSteps value={value} marked={mark} />}
+            {outcome.found === 'band' && <NextSteps value={value} marked={mark} situation={isNamed(plan.subject) ? plan.subject.situation : null} />}
           </>
         )}
         {chief === 'mark' && <StepButton word="entered" chief label={say.mark} />}

@@ -1,19 +1,20 @@
-// A file, chosen or dropped here.
+// A file, or several, chosen or dropped here.
 import { useId, useState } from 'preact/hooks';
 
 interface Props {
   readonly label: string;
   readonly hint: string;
   readonly accept: string;
+  /** Several at once; `onFile` is told each of them. */
+  readonly many?: true;
   readonly onFile: (file: File) => void;
 }
 
-export function ChooseFile({ label, hint, accept, onFile }: Props) {
+export function ChooseFile({ label, hint, accept, many, onFile }: Props) {
   const id = useId();
   const [over, setOver] = useState(false);
   const take = (files: FileList | null | undefined): void => {
-    const file = files?.[0];
-    if (file) onFile(file);
+    for (const file of [...(files ?? [])].slice(0, many ? Infinity : 1)) onFile(file);
   };
   return (
     <div
@@ -35,6 +36,7 @@ export function ChooseFile({ label, hint, accept, onFile }: Props) {
         id={id}
         type="file"
         accept={accept}
+        multiple={many ?? false}
         onChange={(event) => {
           take(event.currentTarget.files);
           event.currentTarget.value = '';

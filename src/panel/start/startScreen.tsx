@@ -8,6 +8,7 @@ import { FirstFieldOfDraft } from './firstField.tsx';
 /** Read while what is stored is being read, with its look-up, so that what was typed by then is understood. */
 export const Begin = late(async () => (await Promise.all([import('./begin.tsx'), import('./finding.ts')]))[0].Begin, 'start', 'told', 'logbook', 'lookUp');
 const NameIt = late(async () => (await import('./nameIt.tsx')).NameIt, 'start', 'told');
+const PhotographsLink = late(async () => (await import('./photographsLink.tsx')).PhotographsLink, 'start');
 const PracticeLink = late(async () => (await import('./practiceLink.tsx')).PracticeLink, 'start');
 const SoundCheck = late(async () => (await import('../voice/soundCheck.tsx')).SoundCheck, 'sound', 'settings');
 const Unfinished = late(async () => (await import('./unfinished.tsx')).Unfinished, 'start', 'told');
@@ -26,6 +27,7 @@ export function StartScreen({ ready }: { readonly ready: boolean }) {
           <Begin />
           <NameIt />
           <PracticeLink />
+          <PhotographsLink />
           {!session.settings.value.soundChecked && <SoundCheck quiet />}
         </>
       )}

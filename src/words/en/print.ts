@@ -32,7 +32,7 @@ export const words: PrintWords = {
       `${write.count(sheets, {
         one: 'The target is on one sheet and the ramp is on the last.',
         other: 'The target is on # sheets, to be joined at their marks, and the ramp is on the last.',
-      })} Print at 100%, not fitted to the page, without margins or headers. Then measure the scale with a rule.`,
+      })} Print at 100%, not fitted to the page, without margins or headers. Then measure the scale with a rule. Keep the squares with dots uncovered: photographs of the prints are measured by them.`,
     noOrder: 'This page does not know which target to draw. Open it from the bench in the panel.',
     fault: benchFault,
   },

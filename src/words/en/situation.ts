@@ -24,6 +24,7 @@ export const words: SituationWords = {
   value: 'Value to use',
   dueAgain: 'Due again',
   toEnter: 'What to enter for this lens',
+  photographs: 'Check it with photographs',
   recheck: 'Quick re-check',
   anew: 'Measure it again',
   measure: 'Measure it',

@@ -24,6 +24,7 @@ export const words: StartWords = {
   nextLens: 'Next lens',
   bench: 'Set up the bench',
   byHand: 'Put a value in by hand instead',
+  photographs: 'Check with photographs',
   practice: { open: 'Practice camera', note: 'Learn the light and the words on this screen first.' },
   unnamed: {
     label: 'Name it',

@@ -1,0 +1,54 @@
+// One picture, from its pixels to where focus fell: both prints are found, the distance follows from how large the target comes out, and the blur
+// along the ramp tells the rest.
+import { answered, cannot, type Answer } from '../result.ts';
+import { millimetres, type Millimetres } from '../units.ts';
+import type { FNumber } from '../optics/quantity.ts';
+import { NORMAL_MARGIN } from './withInterval.ts';
+import type { FindFault } from './findFault.ts';
+import type { RampOptics } from './defocusModel.ts';
+import { findRamp, type FoundRamp } from './findRamp.ts';
+import { findTarget, type FoundTarget } from './findTarget.ts';
+import type { Plane } from './plane.ts';
+import { measureRamp, type RampFault, type RampMeasure } from './ramp.ts';
+import { rampEdges } from './rampEdges.ts';
+import { rampPose } from './rampPose.ts';
+import { lookAt } from './squaresSeen.ts';
+
+/** What of the camera must be known, from the kit or the file. */
+export interface PictureOptics {
+  readonly focalLength: Millimetres;
+  readonly aperture: FNumber;
+  readonly pitch: Millimetres;
+}
+
+export type FocusFault = { readonly print: 'target' | 'ramp'; readonly fault: FindFault } | { readonly print: 'ramp'; readonly fault: RampFault };
+
+/** The whole picture, not a part cut out: the optical axis is taken to meet its middle. */
+export function focusInPicture(plane: Plane, { focalLength, aperture, pitch }: PictureOptics): Answer<RampMeasure, FocusFault> {
+  const seen = lookAt(plane);
+  const target = findTarget(plane, seen);
+  if (!target.ok) return cannot({ print: 'target', fault: target.fault });
+  const ramp = findRamp(plane, seen);
+  if (!ramp.ok) return cannot({ print: 'ramp', fault: ramp.fault });
+  // Thin lens: m = f/(s - f), s from the lens.
+  const distance = millimetres(focalLength * (1 + 1 / (target.value.scale * pitch)));
+  const optics = { focalLength, aperture, pitch, distance };
+  const measured = focusOnRamp(plane, target.value, ramp.value, optics);
+  return measured.ok ? measured : cannot({ print: 'ramp', fault: measured.fault });
+}
+
+/** The same, once both prints are found. */
+export function focusOnRamp(plane: Plane, target: FoundTarget, ramp: FoundRamp, optics: RampOptics): Answer<RampMeasure, RampFault> {
+  const pose = rampPose(ramp, target, optics, plane);
+  if (pose === null) return cannot({ is: 'ramp hidden', seen: 0 });
+  const measured = measureRamp(plane, rampEdges(ramp.layout, pose.place), optics);
+  return measured.ok ? answered(widened(measured.value, pose.doubt)) : measured;
+}
+
+/** The ramp's own place is uncertain, too: its doubt is added in square to either side. */
+function widened(measure: RampMeasure, doubt: number): RampMeasure {
+  const { error, interval } = measure;
+  const low = error - Math.hypot(error - interval.low, NORMAL_MARGIN * doubt);
+  const high = error + Math.hypot(interval.high - error, NORMAL_MARGIN * doubt);
+  return { ...measure, interval: { low, high }, lies: low > 0 ? 'behind' : high < 0 ? 'in front' : 'on the target' };
+}

@@ -1,0 +1,184 @@
+// English: photographs of the printed target.
+import type { EdgeFault } from '../../photographs/edge.ts';
+import type { FindFault } from '../../photographs/findFault.ts';
+import type { FocusUntold, FocusReading } from '../../photographs/focusReading.ts';
+import type { MotionWay } from '../../photographs/motion.ts';
+import type { EdgeReading } from '../../photographs/reading.ts';
+import type { MarkName } from '../../optics/print/marks.ts';
+import { line } from '../line.ts';
+import type { PhotographsWords } from '../photographsWords.ts';
+import { write } from './write.ts';
+
+const PICTURES = { one: '# picture', other: '# pictures' };
+
+const length = (value: number): string => write.unit(Math.abs(value), 'millimeter', Math.abs(value) < 10 ? 1 : 0);
+/** Where focus fell, from the target. */
+const side = (error: number): string => (error < 0 ? 'in front of the target' : 'behind the target');
+const MARK: Readonly<Record<MarkName, string>> = {
+  'upper left': 'upper left',
+  'upper right': 'upper right',
+  'lower left': 'lower left',
+  'lower right': 'lower right',
+};
+
+const EDGE_FAULT: Readonly<Record<EdgeFault['is'], string>> = {
+  'edge outside': 'too near to the border of the picture',
+  'edge too short': 'too short',
+  'edge not slanted': 'not slanted as it was printed',
+  'no edge': 'no edge was seen',
+  'edge not straight': 'not straight',
+  'edge clipped': 'too bright or too dark',
+  'two edges': 'something else stands beside it',
+  'edge too blurred': 'too blurred',
+  'edge too sharp': 'sharper than the pixels can tell',
+};
+
+function notFound(fault: FindFault): string {
+  switch (fault.is) {
+    case 'no print':
+      return 'No target was found. Take a picture that shows the whole target.';
+    case 'half a print':
+      return `Only part of the target was found: its ${write.list(fault.missing.map((name) => MARK[name]))} mark is missing. Include the whole target.`;
+    case 'two prints':
+      return 'Two targets were found. Keep one of them out of the picture.';
+    case 'print too small':
+      return 'The target is too small in this picture. Go nearer, or print a larger one.';
+    case 'print too tilted':
+      return `The target is turned away by ${write.unit(fault.tilt, 'degree')}. Stand it square to the camera.`;
+    case 'older print':
+      return 'This target is from before targets had marks to be found by, so it cannot be measured. Print a new one.';
+    case 'marks unread':
+      return 'The marks on the target cannot be read. Light it evenly, clear the view to it, and focus near it.';
+    case 'picture blown':
+      return 'This picture is blown out. Expose less.';
+    case 'picture black':
+      return 'This picture is black. Expose more.';
+  }
+}
+
+const moved = (way: MotionWay): string =>
+  `This picture is blurred more ${way === 'sideways' ? 'sideways than up and down' : 'up and down than sideways'}: the camera moved. Use a tripod, and a remote release or the self-timer.`;
+
+const noRamp = (why: FindFault): string =>
+  why.is === 'half a print'
+    ? 'Only part of the ramp was found, so where focus fell is not known. Include the whole ramp.'
+    : 'No ramp was found, so where focus fell is not known. Put the ramp below the target, and include all of it.';
+
+const LACKING = { focalLength: 'the focal length', aperture: 'the aperture', sensor: 'the size of the sensor' };
+
+function noFocus(fault: FocusUntold): string {
+  switch (fault.is) {
+    case 'no target':
+      return 'Without the target, where focus fell is not known.';
+    case 'no ramp':
+      return noRamp(fault.why);
+    case 'camera unknown':
+      return `To tell where focus fell, ${write.list(fault.lacking.map((each) => LACKING[each]))} must be known. Complete the body and lens in the kit, and bring in the picture as the camera wrote it.`;
+    case 'too few pixels':
+      return 'This picture is too small to show where focus fell. Bring in the picture as the camera took it.';
+    case 'ramp unread':
+      switch (fault.why.is) {
+        case 'ramp hidden':
+          return 'Too little of the ramp can be read to know where focus fell. Clear the view to it, and light it evenly.';
+        case 'ramp blown out':
+          return 'The ramp is blown out, so where focus fell is not known. Expose less.';
+        case 'focus off the ramp':
+          return `Focus fell beyond the ${fault.why.lies === 'behind' ? 'far' : 'near'} end of the ramp. Focus closer to the target, or print a longer ramp.`;
+        case 'ramp too flat':
+          return 'All of the ramp is about equally sharp, so where focus fell is not known. Open the aperture, or print a longer ramp.';
+        case 'camera moved':
+          return moved(fault.why.blurs === 'upright' ? 'sideways' : 'up and down');
+      }
+  }
+}
+
+const reached = ({ low, high }: FocusReading['ramp']['interval']): string =>
+  low < 0 && high > 0
+    ? `${length(low)} in front and ${length(high)} behind`
+    : `${length(Math.min(Math.abs(low), Math.abs(high)))} and ${length(Math.max(Math.abs(low), Math.abs(high)))} ${low < 0 ? 'in front' : 'behind'}`;
+
+const HEADLINE: Readonly<Record<FocusReading['is'], string>> = {
+  sharp: 'Sharp enough.',
+  'not sharp': 'Not sharp enough.',
+  'not sure': 'Too close to tell whether this is sharp enough.',
+};
+
+const focusSentences = ({ is, ramp }: FocusReading): readonly string[] => [
+  HEADLINE[is],
+  ramp.lies === 'on the target' ? 'Focus fell on the target, as far as can be told.' : `Focus fell ${length(ramp.error)} ${side(ramp.error)}.`,
+  `95% sure: between ${reached(ramp.interval)}.`,
+];
+
+const AT: Readonly<Record<EdgeReading['edge']['at'], string>> = { middle: 'Middle', corner: 'Corner' };
+const edgeName = ({ edge }: EdgeReading): string => `${AT[edge.at]}, ${edge.runs} edge`;
+
+export const words: PhotographsWords = {
+  title: 'Check with photographs',
+  about: 'Photograph the printed target with autofocus at full aperture, without sharpening. Then bring the pictures in here.',
+  choose: 'Pictures',
+  drop: 'Choose them, drop them here, or paste them.',
+  stays: 'They are read on this computer, sent nowhere and not kept.',
+  pictures: 'Pictures brought in',
+  progress: (read, all) => `${write.number(read)} of ${write.count(all, PICTURES)} read.`,
+  stage: {
+    waiting: 'Waiting',
+    opening: 'Opening the file',
+    decoding: 'Decoding the picture',
+    measuring: 'Measuring',
+    'let go': 'Not read. Bring it in again to read it.',
+  },
+  stop: 'Stop reading',
+  clear: 'Remove all pictures',
+  fault: {
+    'file unread': 'This file cannot be read. Check that it is still there, then bring it in again.',
+    'no picture': 'The browser finds no picture in this file. Bring in a JPEG, PNG, WebP or AVIF, at the size the camera took it.',
+    'no picture inside': 'The browser finds no picture in this raw file. Bring in a JPEG of the same shot.',
+    'only a small picture inside': 'This raw file holds only a small preview. Bring in a JPEG of the same shot at full size.',
+    'too large': 'This picture is too large to be read here. Bring in one of at most 110 megapixels.',
+    'too small': 'This picture is too small to be measured. Bring in the picture as the camera took it.',
+    stopped: 'Reading this picture failed. Bring it in again, or take another one.',
+  },
+  found: (ramp) => (ramp ? 'The picture, with the target and the ramp outlined.' : 'The picture, with the target outlined.'),
+  target: ({ tilt }) =>
+    tilt < 3
+      ? 'The target is found, and square to the camera.'
+      : `The target is found, but turned away by about ${write.unit(tilt, 'degree')}. Stand it square to the camera.`,
+  notFound,
+  focus: focusSentences,
+  noFocus,
+  moved,
+  sharpened: 'This picture was sharpened, so its MTF50 flatters the lens. Turn sharpening off in the camera.',
+  crops: 'Edges at 100%',
+  crop: edgeName,
+  chart: {
+    title: 'Sharpness along the ramp',
+    said: (focus) => focusSentences(focus).join(' '),
+    target: 'target',
+    depth: (depth) => write.unit(depth, 'millimeter'),
+  },
+  figures: {
+    title: 'Figures',
+    edge: (reading) =>
+      reading.measure.ok
+        ? `${edgeName(reading)}: MTF50 ${write.number(reading.measure.value.mtf50, 3)} cycles a pixel, 95% between ${write.number(reading.measure.value.interval.low, 3)} and ${write.number(reading.measure.value.interval.high, 3)}.`
+        : `${edgeName(reading)}: ${EDGE_FAULT[reading.measure.fault.is]}.`,
+    target: ({ scale, roll, tilt }) =>
+      `${write.number(scale, 2)} pixels to a millimetre, rolled by ${write.unit(Math.round(roll * 10) / 10, 'degree', 1)}, turned away by ${write.unit(tilt, 'degree', 1)}.`,
+    focus: ({ ramp, depth, share, step }) => [
+      `Focus error ${write.signed(ramp.error, 1)} mm, 95% between ${write.signed(ramp.interval.low, 1)} and ${write.signed(ramp.interval.high, 1)} mm; minus is in front.`,
+      `Depth of field: ${length(depth.front)} in front, ${depth.behind === 'infinite' ? 'without end' : length(depth.behind)} behind. The focus error is ${write.percent(share)} of the depth on its side.`,
+      `Blur where it is least: ${write.number(ramp.leastBlur, 2)} pixels. It grows ${write.number(ramp.growth, 2)} times as fast as expected of this lens.`,
+      ...(ramp.lies === 'on the target'
+        ? []
+        : [`By an estimate of what a step is worth, ${write.signed(-ramp.error / step, 1)} steps of correction would undo it.`]),
+    ],
+  },
+  camera: ({ width, height }, camera) =>
+    line([
+      `${write.number(width)} × ${write.number(height)} pixels`,
+      camera !== null && camera.focalLength !== null && write.millimetres(camera.focalLength),
+      camera !== null && camera.aperture !== null && `f/${write.number(camera.aperture, 1)}`,
+      camera !== null && camera.distance !== null && write.metres(camera.distance),
+      camera !== null && camera.taken !== null && write.dayAndTime(camera.taken),
+    ]),
+};

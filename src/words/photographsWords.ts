@@ -1,0 +1,51 @@
+// Photographs of the printed target: bringing them in, and what each of them shows.
+import type { Photograph } from '../kit/photograph/photograph.ts';
+import type { PictureSize } from '../kit/photograph/jpeg.ts';
+import type { PictureFault, PictureStage } from '../photographs/brought.ts';
+import type { FindFault } from '../photographs/findFault.ts';
+import type { FocusUntold, FocusReading } from '../photographs/focusReading.ts';
+import type { MotionWay } from '../photographs/motion.ts';
+import type { EdgeReading, TargetReading } from '../photographs/reading.ts';
+
+export interface PhotographsWords {
+  readonly title: string;
+  readonly about: string;
+  readonly choose: string;
+  readonly drop: string;
+  readonly stays: string;
+  /** The list of pictures. */
+  readonly pictures: string;
+  readonly progress: (read: number, all: number) => string;
+  readonly stage: Readonly<Record<PictureStage | 'waiting' | 'let go', string>>;
+  readonly stop: string;
+  readonly clear: string;
+  readonly fault: Readonly<Record<PictureFault, string>>;
+  /** The picture with what was found drawn over it. */
+  readonly found: (ramp: boolean) => string;
+  readonly target: (target: TargetReading) => string;
+  readonly notFound: (fault: FindFault) => string;
+  /** Sharp enough or not, how far off, and how sure that is: the last as a sentence of its own. */
+  readonly focus: (focus: FocusReading) => readonly string[];
+  readonly noFocus: (fault: FocusUntold) => string;
+  /** The camera moved while the picture was taken. */
+  readonly moved: (way: MotionWay) => string;
+  /** Beside a file that was sharpened: what was measured flatters the lens. */
+  readonly sharpened: string;
+  readonly crops: string;
+  readonly crop: (reading: EdgeReading) => string;
+  readonly chart: {
+    readonly title: string;
+    /** For those who do not see it. */
+    readonly said: (focus: FocusReading) => string;
+    readonly target: string;
+    readonly depth: (depth: number) => string;
+  };
+  readonly figures: {
+    readonly title: string;
+    readonly edge: (reading: EdgeReading) => string;
+    readonly target: (target: TargetReading) => string;
+    readonly focus: (focus: FocusReading) => readonly string[];
+  };
+  /** The size of the picture, and what the camera wrote into it. */
+  readonly camera: (frame: PictureSize, camera: Photograph | null) => string;
+}
