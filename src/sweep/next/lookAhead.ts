@@ -31,13 +31,13 @@ export function worthOfHolds(belief: Belief, dialled: Steps, holdTime: Seconds):
   const { model } = belief;
   const few = fewOf(belief, STAND_IN);
   const at = Float64Array.from(few.which, (h) => (model.centre[h]! - model.scale.min) / model.scale.step);
-  const [low, high] = [model.low, model.high].map((edge) => Float64Array.from(few.which, (h) => edge[h]! / model.scale.step)) as [Float64Array, Float64Array];
+  const inSteps = (edge: Float64Array): Float64Array => Float64Array.from(few.which, (h) => edge[h]! / model.scale.step);
   const sureness: Score = (joint) => surestOf(at, joint, model.values.length).within;
   const closing: Score = (joint, chance) => {
     const sure = sureness(joint, chance);
     return sure + (sure >= SURE * chance ? CROSSING * chance : 0);
   };
-  const score: Score = sureness(few.mass, 1) >= NEARLY ? closing : negative(logVariancesOf(low, high, KNOWN, ENDS));
+  const score: Score = sureness(few.mass, 1) >= NEARLY ? closing : negative(logVariancesOf(inSteps(model.low), inSteps(model.high), KNOWN, ENDS));
   const now = score(few.mass, 1);
   return lookAhead(...expected(model, few), score).map(({ stimulus, chances, expected }) => {
     const value = model.values[stimulus]!;
