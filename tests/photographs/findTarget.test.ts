@@ -9,7 +9,7 @@ import { findTarget } from '../../src/photographs/findTarget.ts';
 import type { Plane } from '../../src/photographs/plane.ts';
 import { lookAt } from '../../src/photographs/squaresSeen.ts';
 import { seededRandom } from '../../src/practice/random.ts';
-import { mountRamp, mountTarget } from './camera/mounted.ts';
+import { mountRamp, mountTarget } from '../../src/practice/pictures/mounted.ts';
 import { OTHER_KINDS, otherPicture } from './pictures/otherPictures.ts';
 import { rampFor, targetFor, unmarked } from './pictures/prints.ts';
 import { findDrawn } from './pictures/findDrawn.ts';

@@ -41,6 +41,7 @@ export const ROOMS = table({
   settings: { holds: ['src/settings.ts', 'src/usualSettings.ts'], knows: ['a stored sweep', 'practice'] },
   optics: { holds: ['src/optics'], knows: ['units', 'result', 'a stored sweep', 'kit'] },
   'optics/print': { holds: ['src/optics/print'], knows: ['units', 'result', 'optics'] },
+  'practice/pictures': { holds: ['src/practice/pictures'], knows: ['practice', 'optics/print'] },
   'the bench': { holds: ['src/optics/bench.ts'], knows: ['units', 'result', 'optics', 'optics/print'] },
   photographs: { holds: ['src/photographs'], knows: ['units', 'result', 'a stored sweep', 'kit', 'optics', 'optics/print'] },
   'optics/setUp': { holds: ['src/optics/setUp'], knows: ['units', 'a stored sweep', 'kit', 'optics'] },
