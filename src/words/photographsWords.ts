@@ -13,6 +13,8 @@ export interface PhotographsWords {
   readonly choose: string;
   readonly drop: string;
   readonly stays: string;
+  /** The way to pictures of the practice camera. */
+  readonly practise: string;
   /** The list of pictures. */
   readonly pictures: string;
   readonly progress: (read: number, all: number) => string;

@@ -36,7 +36,13 @@ function reading() {
     onStage: (id, stage) => told.push(`${id} ${stage}`),
     onEnd: (id, picture) => told.push(`${id} ${picture.ok ? 'read' : picture.fault}`),
   });
-  const wanted: ToWorker = { file: new File([], 'a.png'), east: 0, kit: { bodies: [], lenses: [], converters: [], situations: [] }, situation: null };
+  const wanted: ToWorker = {
+    file: new File([], 'a.png'),
+    east: 0,
+    kit: { bodies: [], lenses: [], converters: [], situations: [] },
+    situation: null,
+    practice: null,
+  };
   reader.add(['a', 'b'].map((id) => ({ id, wanted })));
   return { reader, told };
 }

@@ -6,7 +6,7 @@ import { cropAround } from '../../photographs/crop.ts';
 import type { FoundEdge } from '../../photographs/findTarget.ts';
 import { readPicture } from '../../photographs/reading.ts';
 import { seededRandom } from '../../practice/random.ts';
-import { answered, type Answer } from '../../result.ts';
+import { answered, cannot, type Answer } from '../../result.ts';
 import type { BroughtPicture, FromWorker, ToWorker } from './bridge.ts';
 import { asFile } from './crops.ts';
 import { develop } from './develop.ts';
@@ -23,10 +23,12 @@ declare function postMessage(message: FromWorker): void;
 addEventListener('message', ({ data }: MessageEvent<ToWorker>) => void read(data));
 
 async function read(wanted: ToWorker): Promise<void> {
-  postMessage({ tells: 'end', picture: await brought(wanted) });
+  // A picture over which something gives way is one that cannot be read: without an answer the panel would wait for ever.
+  const picture = await brought(wanted).catch(() => cannot<PictureFault>('stopped'));
+  postMessage({ tells: 'end', picture });
 }
 
-async function brought({ file, east, kit, situation }: ToWorker): Promise<Answer<BroughtPicture, PictureFault>> {
+async function brought({ file, east, kit, situation, practice }: ToWorker): Promise<Answer<BroughtPicture, PictureFault>> {
   at('opening');
   const opened = await openPicture(file, east);
   if (!opened.ok) return opened;
@@ -36,7 +38,7 @@ async function brought({ file, east, kit, situation }: ToWorker): Promise<Answer
   at('measuring');
   const { plane, small } = developed.value;
   const { camera } = opened.value;
-  const reading = readPicture(plane, cameraFacts(camera, kit, situation), seededRandom(SEED));
+  const reading = readPicture(plane, practice ?? cameraFacts(camera, kit, situation), seededRandom(SEED));
   const { edges, compared } = reading.target.ok ? reading.target.value : { edges: [], compared: [] };
   const cropped = (edge: FoundEdge): Promise<Blob> => asFile(cropAround(plane, middleOf(edge), CROP));
   return answered({

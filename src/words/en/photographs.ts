@@ -118,6 +118,7 @@ export const words: PhotographsWords = {
   choose: 'Pictures',
   drop: 'Choose them, drop them here, or paste them.',
   stays: 'They are read on this computer, sent nowhere and not kept.',
+  practise: 'Try it with practice pictures',
   pictures: 'Pictures brought in',
   progress: (read, all) => `${write.number(read)} of ${write.count(all, PICTURES)} read.`,
   stage: {

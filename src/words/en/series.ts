@@ -120,7 +120,7 @@ export const words: SeriesWords = {
   shown: 'What this picture shows',
   value: {
     label: 'Value to check',
-    hint: { check: 'The one that the body is set to.', bracket: 'The values of the bracket lie around it.' },
+    hint: { one: 'The one that the body is set to.', check: 'The one that the body is set to.', bracket: 'The values of the bracket lie around it.' },
     offTheScale: (scale) => `Enter a correction ${within(scale)}.`,
   },
   beside: {
