@@ -21,17 +21,19 @@ export function PracticePicturesScreen({ of }: { /** Null for any. */ readonly o
     <>
       <Heading onBack={() => way.back()}>{say.title}</Heading>
       <p class="notice">{say.simulated}</p>
-      <Practised key={source.seed} source={source} />
-      <button type="button" onClick={() => setSource(anySource())}>
-        {say.another}
-      </button>
+      <Practised key={source.seed} source={source} onAnother={() => setSource(anySource())} />
     </>
   );
 }
 
 const anySource = (): PictureSource => ({ seed: newSeed(), scale: USUAL_SCALE, found: null });
 
-function Practised({ source: { seed, scale, found } }: { readonly source: PictureSource }) {
+interface Props {
+  readonly source: PictureSource;
+  readonly onAnother: () => void;
+}
+
+function Practised({ source: { seed, scale, found }, onAnother }: Props) {
   const say = words('practicePictures');
   const pictures = useMemo(() => newPracticePictures({ seed, scale }, say.picture, newId), [seed, scale, say]);
   useEffect(() => () => pictures.clear(), [pictures]);
@@ -58,14 +60,17 @@ function Practised({ source: { seed, scale, found } }: { readonly source: Pictur
           >
             {say.take[use]}
           </button>
+          <button type="button" onClick={onAnother}>
+            {say.another}
+          </button>
+          {pictures.all.value.length > 0 && (
+            <details>
+              <summary>{say.truth.title}</summary>
+              <p>{say.truth.told(centre, step)}</p>
+            </details>
+          )}
         </section>
       </PicturesTold>
-      {pictures.all.value.length > 0 && (
-        <details>
-          <summary>{say.truth.title}</summary>
-          <p>{say.truth.told(centre, step)}</p>
-        </details>
-      )}
     </>
   );
 }
