@@ -4,6 +4,7 @@ import type { Kit } from '../kit/kit.ts';
 import { widestAt } from '../kit/lens.ts';
 import { takenWith } from '../kit/photograph/offers.ts';
 import type { Photograph } from '../kit/photograph/photograph.ts';
+import type { PrintFactor } from '../optics/print/printCheck.ts';
 import { fNumber, type FNumber } from '../optics/quantity.ts';
 import type { Sensor } from '../optics/sensor.ts';
 import type { Millimetres } from '../units.ts';
@@ -12,6 +13,12 @@ export interface CameraFacts {
   readonly focalLength: Millimetres | null;
   readonly aperture: FNumber | null;
   readonly sensor: Sensor | null;
+}
+
+/** What must be known beside the picture itself. */
+export interface PictureFacts extends CameraFacts {
+  /** Printed length over drawn length, of target and ramp alike: they come out of one printer, by the same settings. */
+  readonly printed: PrintFactor;
 }
 
 /** `situation`: the id of the one the picture is of, where the person came from there. The lens counts as opened as wide as it goes. */

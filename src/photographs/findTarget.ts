@@ -1,5 +1,5 @@
 // The target in a picture: where its drawn millimetres fall, how large it appears and how it is turned, and its slanted edges in
-// pixels. Millimetres count from the middle of its field, right and down, as drawn: a print that came out smaller is not known here.
+// pixels. Millimetres count from the middle of its field, right and down, as drawn: how large a print came out on paper counts where lengths are told (`focusReading.ts`).
 import { answered, cannot, type Answer } from '../result.ts';
 import type { Point } from '../optics/print/drawing.ts';
 import { MARK_BOX, markCorners } from '../optics/print/marks.ts';

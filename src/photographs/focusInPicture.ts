@@ -2,16 +2,16 @@
 // along the ramp tells the rest.
 import { answered, cannot, type Answer } from '../result.ts';
 import { millimetres, type Millimetres } from '../units.ts';
+import { TRUE_SIZE } from '../optics/print/printCheck.ts';
 import type { FNumber } from '../optics/quantity.ts';
 import { NORMAL_MARGIN } from './withInterval.ts';
 import type { FindFault } from './findFault.ts';
-import type { RampOptics } from './defocusModel.ts';
 import { findRamp, type FoundRamp } from './findRamp.ts';
 import { findTarget, type FoundTarget } from './findTarget.ts';
 import type { Plane } from './plane.ts';
 import { measureRamp, type RampFault, type RampMeasure } from './ramp.ts';
 import { rampEdges } from './rampEdges.ts';
-import { rampPose } from './rampPose.ts';
+import { rampPose, type PrintedOptics } from './rampPose.ts';
 import { lookAt } from './squaresSeen.ts';
 
 /** What of the camera must be known, from the kit or the file. */
@@ -23,7 +23,7 @@ export interface PictureOptics {
 
 export type FocusFault = { readonly print: 'target' | 'ramp'; readonly fault: FindFault } | { readonly print: 'ramp'; readonly fault: RampFault };
 
-/** The whole picture, not a part cut out: the optical axis is taken to meet its middle. */
+/** The whole picture, not a part cut out: the optical axis is taken to meet its middle. Its prints came out at true size. */
 export function focusInPicture(plane: Plane, { focalLength, aperture, pitch }: PictureOptics): Answer<RampMeasure, FocusFault> {
   const seen = lookAt(plane);
   const target = findTarget(plane, seen);
@@ -32,13 +32,13 @@ export function focusInPicture(plane: Plane, { focalLength, aperture, pitch }: P
   if (!ramp.ok) return cannot({ print: 'ramp', fault: ramp.fault });
   // Thin lens: m = f/(s - f), s from the lens.
   const distance = millimetres(focalLength * (1 + 1 / (target.value.scale * pitch)));
-  const optics = { focalLength, aperture, pitch, distance };
+  const optics = { focalLength, aperture, pitch, distance, printed: TRUE_SIZE };
   const measured = focusOnRamp(plane, target.value, ramp.value, optics);
   return measured.ok ? measured : cannot({ print: 'ramp', fault: measured.fault });
 }
 
 /** The same, once both prints are found. */
-export function focusOnRamp(plane: Plane, target: FoundTarget, ramp: FoundRamp, optics: RampOptics): Answer<RampMeasure, RampFault> {
+export function focusOnRamp(plane: Plane, target: FoundTarget, ramp: FoundRamp, optics: PrintedOptics): Answer<RampMeasure, RampFault> {
   const pose = rampPose(ramp, target, optics, plane);
   if (pose === null) return cannot({ is: 'ramp hidden', seen: 0 });
   const measured = measureRamp(plane, rampEdges(ramp.layout, pose.place), optics);

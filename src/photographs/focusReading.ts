@@ -4,11 +4,11 @@ import { depthOfField, shareOfDepth, type DepthOfField } from '../optics/depthOf
 import { lensToTarget } from '../optics/magnification.ts';
 import type { Point } from '../optics/print/drawing.ts';
 import { magnification } from '../optics/quantity.ts';
-import { confusion, pixelPitch } from '../optics/sensor.ts';
+import { confusion, pixelPitch, type Sensor } from '../optics/sensor.ts';
 import { stepAtTarget, USUAL_STEP_WORTH } from '../optics/stepWorth.ts';
 import { answered, cannot, type Answer } from '../result.ts';
 import { millimetres, type Millimetres } from '../units.ts';
-import type { CameraFacts } from './cameraFacts.ts';
+import type { CameraFacts, PictureFacts } from './cameraFacts.ts';
 import type { FindFault } from './findFault.ts';
 import { findRamp } from './findRamp.ts';
 import type { FoundTarget } from './findTarget.ts';
@@ -34,20 +34,24 @@ export type FocusUntold =
   | { readonly is: 'no target' }
   | { readonly is: 'no ramp'; readonly why: FindFault }
   | { readonly is: 'camera unknown'; readonly lacking: readonly (keyof CameraFacts)[] }
+  /** It has not the sensor's shape: a part was cut off, or it shows more than a picture. How large its pixels are is not known then. */
+  | { readonly is: 'not the whole picture' }
   | { readonly is: 'too few pixels' }
   | { readonly is: 'ramp unread'; readonly why: RampFault };
 
-export function readFocus(plane: Plane, seen: SquaresSeen, target: FoundTarget, facts: CameraFacts): Answer<FocusReading, FocusUntold> {
+export function readFocus(plane: Plane, seen: SquaresSeen, target: FoundTarget, facts: PictureFacts): Answer<FocusReading, FocusUntold> {
   const found = findRamp(plane, seen);
   if (!found.ok) return cannot({ is: 'no ramp', why: found.fault });
-  const { focalLength, aperture, sensor } = facts;
+  const { focalLength, aperture, sensor, printed } = facts;
   if (focalLength === null || aperture === null || sensor === null) return cannot({ is: 'camera unknown', lacking: lackingOf(facts) });
+  if (!hasShapeOf(sensor, plane)) return cannot({ is: 'not the whole picture' });
   // A picture held upright has the sensor's longer side upright, too.
   const pitch = pixelPitch(sensor, Math.max(plane.width, plane.height));
   if (!pitch.ok) return cannot({ is: 'too few pixels' });
-  const m = magnification(target.scale * pitch.value);
+  // A print that came out smaller stands nearer, or is seen through a longer lens, than a true one that looks as large.
+  const m = magnification((target.scale * pitch.value) / printed);
   const { marks } = found.value;
-  const optics = { focalLength, aperture, distance: lensToTarget(focalLength, m), pitch: pitch.value };
+  const optics = { focalLength, aperture, distance: lensToTarget(focalLength, m), pitch: pitch.value, printed };
   const ramp = focusOnRamp(plane, target, found.value, optics);
   if (!ramp.ok) return cannot({ is: 'ramp unread', why: ramp.fault });
   const blur = { aperture, confusion: confusion(sensor, { by: 'diagonal' }) };
@@ -62,6 +66,14 @@ export function readFocus(plane: Plane, seen: SquaresSeen, target: FoundTarget, 
     is: sharpness(ramp.value, depth),
     outline,
   });
+}
+
+/** Sizes of sensors are told to a tenth of a millimetre, and a camera leaves out a few pixels at the border: about a share of so much. */
+const SAME_SHAPE = 0.03;
+
+function hasShapeOf(sensor: Sensor, { width, height }: { readonly width: number; readonly height: number }): boolean {
+  const [own, theirs] = [sensor, { width, height }].map((frame) => Math.max(frame.width, frame.height) / Math.min(frame.width, frame.height));
+  return own !== undefined && theirs !== undefined && Math.abs(own / theirs - 1) <= SAME_SHAPE;
 }
 
 function sharpness({ interval: { low, high } }: RampMeasure, { front, behind }: DepthOfField): FocusReading['is'] {

@@ -3,8 +3,9 @@
 import { answered, cannot, type Answer } from '../result.ts';
 import { FIELD_MIDDLE } from '../optics/print/targetMarks.ts';
 import type { Point } from '../optics/print/drawing.ts';
+import type { PrintFactor } from '../optics/print/printCheck.ts';
 import { degrees, type Degrees } from '../optics/quantity.ts';
-import type { CameraFacts } from './cameraFacts.ts';
+import type { PictureFacts } from './cameraFacts.ts';
 import { measureEdge, type EdgeFault, type EdgeMeasure } from './edge.ts';
 import type { FindFault } from './findFault.ts';
 import { findTarget, type FoundEdge, type FoundTarget } from './findTarget.ts';
@@ -22,7 +23,7 @@ export interface PictureReading {
 export interface TargetReading {
   /** Middles of its marks in pixels, clockwise from the upper left one. */
   readonly outline: readonly Point[];
-  /** Pixels to a drawn millimetre in the middle. */
+  /** Pixels to a millimetre of the print in the middle. */
   readonly scale: number;
   readonly roll: Degrees;
   /** Out of square to the camera, from the narrowing alone. */
@@ -41,20 +42,20 @@ export interface EdgeReading {
 }
 
 /** `random` gives numbers from 0 to below 1, for the intervals. */
-export function readPicture(plane: Plane, facts: CameraFacts, random: () => number): PictureReading {
+export function readPicture(plane: Plane, facts: PictureFacts, random: () => number): PictureReading {
   const seen = lookAt(plane);
   const found = findTarget(plane, seen);
   if (!found.ok) return { target: found, focus: cannot({ is: 'no target' }) };
-  return { target: answered(targetReading(plane, found.value, random)), focus: readFocus(plane, seen, found.value, facts) };
+  return { target: answered(targetReading(plane, found.value, facts.printed, random)), focus: readFocus(plane, seen, found.value, facts) };
 }
 
-function targetReading(plane: Plane, target: FoundTarget, random: () => number): TargetReading {
+function targetReading(plane: Plane, target: FoundTarget, printed: PrintFactor, random: () => number): TargetReading {
   const [upperLeft, upperRight, lowerLeft, lowerRight] = target.marks;
   const tilt = degrees(affineAt(target.toPicture, FIELD_MIDDLE).tilt);
   const outline = [upperLeft, upperRight, lowerRight, lowerLeft].filter((point) => point !== undefined);
   const read = target.edges.map((edge) => ({ edge, measure: measureEdge(plane, edge, random) }));
   const motion = motionIn(read.flatMap(({ edge, measure }) => (edge.at === 'middle' && measure.ok ? [measure.value] : [])));
-  return { outline, scale: target.scale, roll: target.roll, tilt, motion, edges: chosen(read), compared: comparedAmong(target.edges) };
+  return { outline, scale: target.scale / printed, roll: target.roll, tilt, motion, edges: chosen(read), compared: comparedAmong(target.edges) };
 }
 
 const comparedAmong = (edges: readonly FoundEdge[]): FoundEdge[] =>

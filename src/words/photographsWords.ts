@@ -4,7 +4,7 @@ import type { PictureSize } from '../kit/photograph/jpeg.ts';
 import type { PictureFault, PictureStage } from '../photographs/brought.ts';
 import type { FindFault } from '../photographs/findFault.ts';
 import type { FocusUntold, FocusReading } from '../photographs/focusReading.ts';
-import type { MotionWay } from '../photographs/motion.ts';
+import type { Motion, MotionWay } from '../photographs/motion.ts';
 import type { EdgeReading, TargetReading } from '../photographs/reading.ts';
 
 export interface PhotographsWords {
@@ -15,6 +15,8 @@ export interface PhotographsWords {
   readonly stays: string;
   /** The way to pictures of the practice camera. */
   readonly practise: string;
+  /** The length of the target's scale on paper. */
+  readonly printed: { readonly label: string; readonly hint: string; readonly fault: string };
   /** The list of pictures. */
   readonly pictures: string;
   readonly progress: (read: number, all: number) => string;
@@ -27,7 +29,7 @@ export interface PhotographsWords {
   readonly target: (target: TargetReading) => string;
   readonly notFound: (fault: FindFault) => string;
   /** Sharp enough or not, how far off, and how sure that is: the last as a sentence of its own. */
-  readonly focus: (focus: FocusReading) => readonly string[];
+  readonly focus: (focus: FocusReading, motion: Motion) => readonly string[];
   readonly noFocus: (fault: FocusUntold) => string;
   /** The camera moved while the picture was taken. */
   readonly moved: (way: MotionWay) => string;

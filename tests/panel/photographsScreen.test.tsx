@@ -7,6 +7,8 @@ import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import type { BroughtPicture, FromWorker, ToWorker } from '../../src/platform/pictures/bridge.ts';
 import { answered, cannot } from '../../src/result.ts';
 import { moment } from '../../src/units.ts';
+import { newPrintedScale, printMeasured } from '../../src/panel/photographs/printedScale.tsx';
+import { libraryWith, sweepRecord } from '../logbook/libraryWith.ts';
 import { seriesPicture } from '../photographs/series/seriesPictures.ts';
 import { FakeSession } from './fakeSession.ts';
 import { click, partsRead, show, text, type } from './show.tsx';
@@ -17,9 +19,12 @@ afterEach(() => {
   vi.unstubAllGlobals();
 });
 
+const factors: number[] = [];
+
 /** Reads the focus error and the second off the name of a file: "7 at 3.JPG"; "none" has no target. */
 class KnowingWorker extends EventTarget {
-  postMessage({ file }: ToWorker): void {
+  postMessage({ file, printed }: ToWorker): void {
+    factors.push(printed);
     const [, error = '', second = ''] = /^(\S+) at (\d+)/.exec(file.name) ?? [];
     const read = seriesPicture(0, { error: Number(error), found: error !== 'none', camera: { taken: moment(1000 * Number(second)) } });
     const blob = new Blob();
@@ -118,4 +123,38 @@ test('pictures stay when they are put to another use, and what was told of them 
   expect(text()).toContain('3 of 3 pictures read.');
   await act(() => void fireEvent.click(screen.getByRole('radio', { name: /^Check the value/ })));
   expect(parts()).toEqual(['live view', 'far', 'near']);
+});
+
+test('the length that the printed scale measures counts for pictures brought in from then on, and one that it cannot have is refused', async () => {
+  await photographs('Check the value entered');
+  factors.length = 0;
+  await bring('0 at 1.JPG');
+  await act(() => void type('Printed scale measures, mm', '94'));
+  await bring('1 at 2.JPG');
+  await act(() => void type('Printed scale measures, mm', '9'));
+  expect(text()).toContain('Enter the length of the printed scale in millimetres, from 50 to 200, such as 94.');
+  await bring('2 at 3.JPG');
+  await act(() => void type('Printed scale measures, mm', ''));
+  await bring('3 at 4.JPG');
+  expect(factors).toEqual([1, 0.94, 0.94, 1]);
+});
+
+test('what the scale measured when the rig of the situation was last set up stands there', () => {
+  const bench = (measured: number) => ({ ticked: [], readings: [{ reads: 'print', drawn: 100, measured }] });
+  const record = (id: string, finished: number, of: object, more = {}) => {
+    const { journal, ...rest } = sweepRecord(id, finished, 0, 8, more) as { journal: { plan: object }[] };
+    return { ...rest, journal: journal.map((opened) => ({ ...opened, plan: { ...opened.plan, ...of } })) };
+  };
+  const { records } = libraryWith({
+    records: [
+      record('new', 3, { bench: bench(94) }),
+      record('old', 1, { bench: bench(97) }),
+      record('bare', 4, {}),
+      record('practice', 5, { bench: bench(80) }, { practice: true }),
+    ],
+  });
+  expect(printMeasured(records, 's')).toBe(94);
+  expect(printMeasured(records, 'another')).toBeNull();
+  expect(printMeasured(records, null)).toBeNull();
+  expect(newPrintedScale(printMeasured(records, 's')).factor()).toBeCloseTo(0.94, 9);
 });

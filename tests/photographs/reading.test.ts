@@ -1,22 +1,24 @@
 // Contract of what one picture shows: every part is there or has a fault of its own, and nothing is told that the picture does
 // not bear out. The pictures are those of the tests' own camera.
 import { describe, expect, test } from 'vitest';
+import { TRUE_SIZE } from '../../src/optics/print/printCheck.ts';
 import { fNumber } from '../../src/optics/quantity.ts';
-import type { CameraFacts } from '../../src/photographs/cameraFacts.ts';
+import type { PictureFacts } from '../../src/photographs/cameraFacts.ts';
 import { planeOf } from '../../src/photographs/plane.ts';
 import { readPicture, type PictureReading } from '../../src/photographs/reading.ts';
 import { seededRandom } from '../../src/practice/random.ts';
 import { millimetres } from '../../src/units.ts';
 import { RIG_SENSOR, rigPicture } from './rigPicture.ts';
 
-const FACTS: CameraFacts = {
+const FACTS: PictureFacts = {
+  printed: TRUE_SIZE,
   focalLength: millimetres(85),
   aperture: fNumber(1.8),
   sensor: { width: millimetres(RIG_SENSOR.width), height: millimetres(RIG_SENSOR.height) },
 };
 
-function read(focusError: number, prints: 'both' | 'target' | 'none', facts: CameraFacts = FACTS): PictureReading {
-  const { rgba, width, height } = rigPicture(focusError, prints);
+function read(focusError: number, prints: 'both' | 'target' | 'none', facts: PictureFacts = FACTS): PictureReading {
+  const { rgba, width, height } = rigPicture(focusError, { prints });
   return readPicture(planeOf(rgba, width, height), facts, seededRandom(1));
 }
 

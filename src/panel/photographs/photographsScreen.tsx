@@ -9,6 +9,7 @@ import { useSurroundings } from '../useSession.ts';
 import { usePicturesAsked } from './picturesAsked.ts';
 import { newPictures, type Pictures } from './pictures.ts';
 import { PicturesTold } from './picturesTold.tsx';
+import { newPrintedScale, PrintedScaleField, printMeasured } from './printedScale.tsx';
 import { useSeriesSubject } from './seriesPictures.ts';
 
 /** Raw files bear many endings: whether there is a picture in a file, its bytes tell. */
@@ -22,9 +23,10 @@ interface Props {
 export function PhotographsScreen({ situation }: Props) {
   const say = words('photographs');
   const { session, way } = useSurroundings();
+  const scale = useMemo(() => newPrintedScale(printMeasured(session.records.peek(), situation)), [session, situation]);
   const pictures = useMemo(
-    () => newPictures(newId, () => ({ east: -new Date().getTimezoneOffset(), kit: session.kit.peek(), situation })),
-    [session, situation],
+    () => newPictures(newId, () => ({ east: -new Date().getTimezoneOffset(), kit: session.kit.peek(), situation, printed: scale.factor() })),
+    [session, situation, scale],
   );
   usePaste(pictures);
   useEffect(() => () => pictures.clear(), [pictures]);
@@ -46,6 +48,7 @@ export function PhotographsScreen({ situation }: Props) {
       <PicturesTold pictures={pictures} situation={situation} subject={subject} asked={asked} setUp={<SetUp />}>
         <section class="card">
           <p>{say.about}</p>
+          <PrintedScaleField scale={scale} />
           <ChooseFile label={say.choose} hint={say.drop} accept={ANY} many onFile={(file) => pictures.add(file)} />
           <p class="muted small">{say.stays}</p>
           {pictures.all.value.length === 0 && (

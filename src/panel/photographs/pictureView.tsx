@@ -55,7 +55,7 @@ export function PictureShown({ picture }: { readonly picture: BroughtPicture }) 
 /** Plain words: whether it is sharp, how far off focus fell and how sure that is, and how the target stands. */
 function InWords({ reading: { target, focus } }: { readonly reading: PictureReading }) {
   const say = words('photographs');
-  const [headline, ...more] = focus.ok ? say.focus(focus.value) : [];
+  const [headline, ...more] = focus.ok && target.ok ? say.focus(focus.value, target.value.motion) : [];
   return (
     <>
       {headline !== undefined && (

@@ -2,6 +2,7 @@
 import type { CameraFacts } from '../../photographs/cameraFacts.ts';
 import { EMPTY_KIT } from '../../kit/kit.ts';
 import { practiceShooter } from '../../platform/pictures/practiceShooter.ts';
+import { TRUE_SIZE } from '../../optics/print/printCheck.ts';
 import { PRACTICE_FACTS } from '../../practice/pictures/practiceFacts.ts';
 import type { PracticeTurn } from '../../practice/pictures/picturedCamera.ts';
 import type { Scale } from '../../sweep/scale.ts';
@@ -19,7 +20,7 @@ export function newPracticePictures(
   newId: () => string,
 ): PracticePictures {
   const facts: CameraFacts = PRACTICE_FACTS;
-  const pictures = newPictures(newId, () => ({ east: 0, kit: EMPTY_KIT, situation: null }), facts);
+  const pictures = newPictures(newId, () => ({ east: 0, kit: EMPTY_KIT, situation: null, printed: TRUE_SIZE }), facts);
   const expected = new Map<number, (file: File | null) => void>();
   const shooter = practiceShooter((number, jpeg) => {
     expected.get(number)?.(jpeg && new File([jpeg], `${number}.jpg`, { type: jpeg.type }));

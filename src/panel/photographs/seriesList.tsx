@@ -47,7 +47,7 @@ function Told({ picture, turns, beside }: { readonly picture: Picture; readonly 
   return (
     <>
       {out && <p class="fault">{words('series').out[out]}</p>}
-      {focus.ok && <p>{say.focus(focus.value).slice(0, 2).join(' ')}</p>}
+      {focus.ok && target.ok && <p>{say.focus(focus.value, target.value.motion).slice(0, 2).join(' ')}</p>}
       <PictureFaults reading={is.value.reading} />
       {beside && !out && <SideBySide reference={beside} shot={is.value} />}
       <details>

@@ -28,7 +28,7 @@ async function read(wanted: ToWorker): Promise<void> {
   postMessage({ tells: 'end', picture });
 }
 
-async function brought({ file, east, kit, situation, practice }: ToWorker): Promise<Answer<BroughtPicture, PictureFault>> {
+async function brought({ file, east, kit, situation, printed, practice }: ToWorker): Promise<Answer<BroughtPicture, PictureFault>> {
   at('opening');
   const opened = await openPicture(file, east);
   if (!opened.ok) return opened;
@@ -38,7 +38,7 @@ async function brought({ file, east, kit, situation, practice }: ToWorker): Prom
   at('measuring');
   const { plane, small } = developed.value;
   const { camera } = opened.value;
-  const reading = readPicture(plane, practice ?? cameraFacts(camera, kit, situation), seededRandom(SEED));
+  const reading = readPicture(plane, { ...(practice ?? cameraFacts(camera, kit, situation)), printed }, seededRandom(SEED));
   const { edges, compared } = reading.target.ok ? reading.target.value : { edges: [], compared: [] };
   const cropped = (edge: FoundEdge): Promise<Blob> => asFile(cropAround(plane, middleOf(edge), CROP));
   return answered({

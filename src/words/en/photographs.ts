@@ -2,7 +2,7 @@
 import type { EdgeFault } from '../../photographs/edge.ts';
 import type { FindFault } from '../../photographs/findFault.ts';
 import type { FocusUntold, FocusReading } from '../../photographs/focusReading.ts';
-import type { MotionWay } from '../../photographs/motion.ts';
+import type { Motion, MotionWay } from '../../photographs/motion.ts';
 import type { EdgeReading } from '../../photographs/reading.ts';
 import type { MarkName } from '../../optics/print/marks.ts';
 import { line } from '../line.ts';
@@ -74,6 +74,8 @@ function noFocus(fault: FocusUntold): string {
       return noRamp(fault.why);
     case 'camera unknown':
       return `To tell where focus fell, ${write.list(fault.lacking.map((each) => LACKING[each]))} must be known. Complete the body and lens in the kit, and bring in the picture as the camera wrote it.`;
+    case 'not the whole picture':
+      return 'This picture has not the shape of the sensor: it was cropped, or it is a screenshot. Bring in the whole picture as the camera took it.';
     case 'too few pixels':
       return 'This picture is too small to show where focus fell. Bring in the picture as the camera took it.';
     case 'ramp unread':
@@ -103,8 +105,9 @@ const HEADLINE: Readonly<Record<FocusReading['is'], string>> = {
   'not sure': 'Too close to tell whether this is sharp enough.',
 };
 
-const focusSentences = ({ is, ramp }: FocusReading): readonly string[] => [
-  HEADLINE[is],
+/** What is in focus is not sharp where the camera moved, which is told beside it. */
+const focusSentences = ({ is, ramp }: FocusReading, motion: Motion = { is: 'alike' }): readonly string[] => [
+  is === 'sharp' && motion.is === 'moved' ? 'In focus.' : HEADLINE[is],
   ramp.lies === 'on the target' ? 'Focus fell on the target, as far as can be told.' : `Focus fell ${length(ramp.error)} ${side(ramp.error)}.`,
   `95% sure: between ${reached(ramp.interval)}.`,
 ];
@@ -119,6 +122,11 @@ export const words: PhotographsWords = {
   drop: 'Choose them, drop them here, or paste them.',
   stays: 'They are read on this computer, sent nowhere and not kept.',
   practise: 'Try it with practice pictures',
+  printed: {
+    label: 'Printed scale measures, mm',
+    hint: 'Drawn as 100. It counts for pictures brought in from then on.',
+    fault: 'Enter the length of the printed scale in millimetres, from 50 to 200, such as 94.',
+  },
   pictures: 'Pictures brought in',
   progress: (read, all) => `${write.number(read)} of ${write.count(all, PICTURES)} read.`,
   stage: {

@@ -1,6 +1,7 @@
 // Contract of a practice picture: drawn by its seed alone, and what reads a person's pictures finds in it the focus error it was
 // taken with.
 import { expect, test } from 'vitest';
+import { TRUE_SIZE } from '../../../src/optics/print/printCheck.ts';
 import { planeOf } from '../../../src/photographs/plane.ts';
 import { readPicture } from '../../../src/photographs/reading.ts';
 import { focusErrorIn, picturedCamera, type PracticeTurn } from '../../../src/practice/pictures/picturedCamera.ts';
@@ -29,7 +30,7 @@ test.each([
 ])('its focus error is read off it, %d steps from the centre, within the interval that is stated', { timeout: 30_000 }, (off, seed) => {
   const turn = { by: 'autofocus', at: camera.centre + off, thrown: 'near' } as const;
   const { rgba, width, height } = taken(turn, seed);
-  const { target, focus } = readPicture(planeOf(rgba, width, height), PRACTICE_FACTS, seededRandom(1));
+  const { target, focus } = readPicture(planeOf(rgba, width, height), { ...PRACTICE_FACTS, printed: TRUE_SIZE }, seededRandom(1));
   if (!target.ok || !focus.ok) throw new Error(JSON.stringify({ target, focus }));
   const truth = focusErrorIn(camera, turn, seededRandom(seed));
   const { low, high } = focus.value.ramp.interval;
