@@ -2,13 +2,14 @@
 import type { BroughtPicture } from '../../platform/pictures/bridge.ts';
 import type { PictureReading } from '../../photographs/reading.ts';
 import { words } from '../../words/catalogue.ts';
+import { steady } from '../parts/steady.tsx';
 import { EdgeCrops } from './edgeCrops.tsx';
 import { Outlined } from './outlined.tsx';
 import { PictureFaults } from './pictureFaults.tsx';
 import type { Picture } from './pictures.ts';
 import { RampChart } from './rampChart.tsx';
 
-export function PictureView({ picture: { name, is } }: { readonly picture: Picture }) {
+export const PictureView = steady(function PictureDrawn({ picture: { name, is } }: { readonly picture: Picture }) {
   const say = words('photographs');
   return (
     <li class="card picture">
@@ -24,7 +25,7 @@ export function PictureView({ picture: { name, is } }: { readonly picture: Pictu
       )}
     </li>
   );
-}
+});
 
 /** The picture itself, its charts and crops, and its figures. */
 export function PictureShown({ picture }: { readonly picture: BroughtPicture }) {

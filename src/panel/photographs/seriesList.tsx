@@ -1,9 +1,11 @@
 // The pictures of a series as they were taken, each with what it was, what it shows in a sentence, and the rest folded. Those that stay out come
 // after them, each with its reason.
 import type { ComponentChildren } from 'preact';
+import type { OutOfSeries } from '../../photographs/series/outOfSeries.ts';
 import type { Turns } from '../../photographs/series/turns.ts';
 import type { BroughtPicture } from '../../platform/pictures/bridge.ts';
 import { words } from '../../words/catalogue.ts';
+import { steady } from '../parts/steady.tsx';
 import { PictureFaults } from './pictureFaults.tsx';
 import type { Picture } from './pictures.ts';
 import { PictureShown } from './pictureView.tsx';
@@ -28,7 +30,7 @@ export function SeriesList({ pictures, turns, reference, picks }: Props) {
         <li key={picture.id} class="card picture">
           <h2>{picture.name}</h2>
           {picks.get(picture.id)}
-          <Told picture={picture} turns={turns} beside={beside && beside.id !== picture.id ? broughtIn(beside) : null} />
+          <Told picture={picture} out={turns.out.get(picture.id) ?? null} beside={beside && beside.id !== picture.id ? broughtIn(beside) : null} />
         </li>
       ))}
     </ol>
@@ -37,13 +39,18 @@ export function SeriesList({ pictures, turns, reference, picks }: Props) {
 
 const broughtIn = ({ is }: Picture): BroughtPicture | null => (typeof is !== 'string' && is.ok ? is.value : null);
 
-function Told({ picture, turns, beside }: { readonly picture: Picture; readonly turns: Turns; readonly beside: BroughtPicture | null }) {
+interface ToldProps {
+  readonly picture: Picture;
+  readonly out: OutOfSeries | null;
+  readonly beside: BroughtPicture | null;
+}
+
+const Told = steady(function ToldDrawn({ picture, out, beside }: ToldProps) {
   const say = words('photographs');
   const { is } = picture;
   if (typeof is === 'string') return <p class="muted">{say.stage[is]}</p>;
   if (!is.ok) return <p class="fault">{say.fault[is.fault]}</p>;
   const { target, focus } = is.value.reading;
-  const out = turns.out.get(picture.id);
   return (
     <>
       {out && <p class="fault">{words('series').out[out]}</p>}
@@ -57,4 +64,4 @@ function Told({ picture, turns, beside }: { readonly picture: Picture; readonly 
       </details>
     </>
   );
-}
+});
