@@ -75,7 +75,7 @@ function noFocus(fault: FocusUntold): string {
     case 'camera unknown':
       return `To tell where focus fell, ${write.list(fault.lacking.map((each) => LACKING[each]))} must be known. Complete the body and lens in the kit, and bring in the picture as the camera wrote it.`;
     case 'not the whole picture':
-      return 'This picture has not the shape of the sensor: it was cropped, or it is a screenshot. Bring in the whole picture as the camera took it.';
+      return 'This picture does not have the shape of the sensor, so it was cropped or is a screenshot. Bring in the whole picture as the camera took it.';
     case 'too few pixels':
       return 'This picture is too small to show where focus fell. Bring in the picture as the camera took it.';
     case 'ramp unread':
