@@ -25,10 +25,8 @@ test('ten thousand damaged picture files are each opened or refused with one fau
       for (const [at, value] of bytes) damaged[at % damaged.length] = value;
       const whole = damaged.subarray(0, cut ?? damaged.length);
       const picture = await openPicture(new Blob([whole]), 0);
-      if (!picture.ok) {
-        expect(FAULTS).toContain(picture.fault);
-        return;
-      }
+      expect(picture.ok || FAULTS.includes(picture.fault)).toBe(true);
+      if (!picture.ok) return;
       opened++;
       const { blob, orientation, camera } = picture.value;
       expect(blob.size).toBeLessThanOrEqual(whole.length);
