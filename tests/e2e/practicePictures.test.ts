@@ -1,5 +1,5 @@
-// Contract of practice pictures in a real Chromium: the practice camera takes them and they are read as files are, a bracket of them
-// finds the centre that its camera truly has, and nothing but the screen's own words says otherwise than that they are simulated.
+// Contract of practice pictures in a real Chromium: the practice camera takes them, they are read as a person's files are, and a bracket of
+// them finds the centre that its camera truly has.
 import { expect, onTestFinished, test } from 'vitest';
 import { picturedCamera } from '../../src/practice/pictures/picturedCamera.ts';
 import { USUAL_SCALE } from '../../src/sweep/scale.ts';

@@ -124,7 +124,7 @@ export const words: PhotographsWords = {
   practise: 'Try it with practice pictures',
   printed: {
     label: 'Printed scale measures, mm',
-    hint: 'Drawn as 100. It counts for pictures brought in from then on.',
+    hint: 'Drawn as 100. If it measures something else, enter it before you bring pictures in.',
     fault: 'Enter the length of the printed scale in millimetres, from 50 to 200, such as 94.',
   },
   pictures: 'Pictures brought in',
