@@ -19,6 +19,8 @@ export interface PhotographsWords {
   readonly printed: { readonly label: string; readonly hint: string; readonly fault: string };
   /** The list of pictures. */
   readonly pictures: string;
+  /** Not all of so many are drawn. */
+  readonly more: (count: number) => string;
   readonly progress: (read: number, all: number) => string;
   readonly stage: Readonly<Record<PictureStage | 'waiting' | 'let go', string>>;
   readonly stop: string;

@@ -125,6 +125,17 @@ test('pictures stay when they are put to another use, and what was told of them 
   expect(parts()).toEqual(['live view', 'far', 'near']);
 });
 
+test('of many pictures the first are drawn, all are read, and the rest are drawn when they are wanted', async () => {
+  await photographs('Check the value entered');
+  await bring(...Array.from({ length: 60 }, (_, place) => `${place % 3} at ${place + 1}.JPG`));
+  expect(text()).toContain('60 of 60 pictures read.');
+  expect(text()).toContain('59 shots with autofocus.');
+  const cards = () => screen.getAllByRole('heading', { name: / at \d+\.JPG$/ });
+  expect(cards()).toHaveLength(40);
+  await act(() => void click('Show more of 60'));
+  expect(cards()).toHaveLength(60);
+});
+
 test('the length that the printed scale measures counts for pictures brought in from then on, and one that it cannot have is refused', async () => {
   await photographs('Check the value entered');
   factors.length = 0;

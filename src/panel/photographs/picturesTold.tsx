@@ -8,6 +8,7 @@ import { Pick } from '../parts/pick.tsx';
 import { USES, type PicturesAsked } from './picturesAsked.ts';
 import { BracketOfValues } from './bracketOfValues.tsx';
 import { CheckOfValue } from './checkOfValue.tsx';
+import { useFirstOf } from './firstPictures.tsx';
 import { isUnderWay, type Pictures } from './pictures.ts';
 import { PictureView } from './pictureView.tsx';
 import type { SeriesSubject } from './seriesPictures.ts';
@@ -32,6 +33,7 @@ export function PicturesTold({ pictures, situation, subject: { scale, band, step
   const { use, typed, value } = asked;
   const [checked, bracketed] = [useToldParts<CheckPart>(), useToldParts<BracketPart>()];
   const all = pictures.all.value;
+  const { drawn, more } = useFirstOf(all);
   const waiting = all.filter(isUnderWay).length;
   const brought = (
     <>
@@ -66,11 +68,12 @@ export function PicturesTold({ pictures, situation, subject: { scale, band, step
           {brought}
           {all.length > 0 && (
             <ol class="pictures" aria-label={say.pictures}>
-              {all.map((picture) => (
+              {drawn.map((picture) => (
                 <PictureView key={picture.id} picture={picture} />
               ))}
             </ol>
           )}
+          {more}
         </>
       )}
       {all.length > 0 && waiting === 0 && (

@@ -6,6 +6,7 @@ import type { Turns } from '../../photographs/series/turns.ts';
 import type { BroughtPicture } from '../../platform/pictures/bridge.ts';
 import { words } from '../../words/catalogue.ts';
 import { steady } from '../parts/steady.tsx';
+import { useFirstOf } from './firstPictures.tsx';
 import { PictureFaults } from './pictureFaults.tsx';
 import type { Picture } from './pictures.ts';
 import { PictureShown } from './pictureView.tsx';
@@ -23,17 +24,21 @@ interface Props {
 export function SeriesList({ pictures, turns, reference, picks }: Props) {
   const places = new Map(turns.taken.map(({ id }, place) => [id, place]));
   const ordered = pictures.toSorted((one, other) => (places.get(one.id) ?? Infinity) - (places.get(other.id) ?? Infinity) || 0);
+  const { drawn, more } = useFirstOf(ordered);
   const beside = pictures.find(({ id }) => id === reference);
   return (
-    <ol class="pictures" aria-label={words('photographs').pictures}>
-      {ordered.map((picture) => (
-        <li key={picture.id} class="card picture">
-          <h2>{picture.name}</h2>
-          {picks.get(picture.id)}
-          <Told picture={picture} out={turns.out.get(picture.id) ?? null} beside={beside && beside.id !== picture.id ? broughtIn(beside) : null} />
-        </li>
-      ))}
-    </ol>
+    <>
+      <ol class="pictures" aria-label={words('photographs').pictures}>
+        {drawn.map((picture) => (
+          <li key={picture.id} class="card picture">
+            <h2>{picture.name}</h2>
+            {picks.get(picture.id)}
+            <Told picture={picture} out={turns.out.get(picture.id) ?? null} beside={beside && beside.id !== picture.id ? broughtIn(beside) : null} />
+          </li>
+        ))}
+      </ol>
+      {more}
+    </>
   );
 }
 

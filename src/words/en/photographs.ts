@@ -128,6 +128,7 @@ export const words: PhotographsWords = {
     fault: 'Enter the length of the printed scale in millimetres, from 50 to 200, such as 94.',
   },
   pictures: 'Pictures brought in',
+  more: (count) => `Show more of ${write.number(count)}`,
   progress: (read, all) => `${write.number(read)} of ${write.count(all, PICTURES)} read.`,
   stage: {
     waiting: 'Waiting',
