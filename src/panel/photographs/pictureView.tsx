@@ -2,14 +2,13 @@
 import type { BroughtPicture } from '../../platform/pictures/bridge.ts';
 import type { PictureReading } from '../../photographs/reading.ts';
 import { words } from '../../words/catalogue.ts';
-import { steady } from '../parts/steady.tsx';
 import { EdgeCrops } from './edgeCrops.tsx';
 import { Outlined } from './outlined.tsx';
 import { PictureFaults } from './pictureFaults.tsx';
 import type { Picture } from './pictures.ts';
 import { RampChart } from './rampChart.tsx';
 
-export const PictureView = steady(function PictureDrawn({ picture: { name, is } }: { readonly picture: Picture }) {
+export function PictureView({ picture: { name, is } }: { readonly picture: Picture }) {
   const say = words('photographs');
   return (
     <li class="card picture">
@@ -25,7 +24,7 @@ export const PictureView = steady(function PictureDrawn({ picture: { name, is } 
       )}
     </li>
   );
-});
+}
 
 /** The picture itself, its charts and crops, and its figures. */
 export function PictureShown({ picture }: { readonly picture: BroughtPicture }) {

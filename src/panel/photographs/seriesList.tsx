@@ -5,7 +5,6 @@ import type { OutOfSeries } from '../../photographs/series/outOfSeries.ts';
 import type { Turns } from '../../photographs/series/turns.ts';
 import type { BroughtPicture } from '../../platform/pictures/bridge.ts';
 import { words } from '../../words/catalogue.ts';
-import { steady } from '../parts/steady.tsx';
 import { useFirstOf } from './firstPictures.tsx';
 import { PictureFaults } from './pictureFaults.tsx';
 import type { Picture } from './pictures.ts';
@@ -50,7 +49,7 @@ interface ToldProps {
   readonly beside: BroughtPicture | null;
 }
 
-const Told = steady(function ToldDrawn({ picture, out, beside }: ToldProps) {
+function Told({ picture, out, beside }: ToldProps) {
   const say = words('photographs');
   const { is } = picture;
   if (typeof is === 'string') return <p class="muted">{say.stage[is]}</p>;
@@ -69,4 +68,4 @@ const Told = steady(function ToldDrawn({ picture, out, beside }: ToldProps) {
       </details>
     </>
   );
-});
+}
