@@ -125,15 +125,15 @@ test('pictures stay when they are put to another use, and what was told of them 
   expect(parts()).toEqual(['live view', 'far', 'near']);
 });
 
-test('of many pictures the first are drawn, all are read, and the rest are drawn when they are wanted', async () => {
+test('of many pictures the first are drawn, all are read, and the rest are drawn when they are wanted', { timeout: 30_000 }, async () => {
   await photographs('Check the value entered');
-  await bring(...Array.from({ length: 60 }, (_, place) => `${place % 3} at ${place + 1}.JPG`));
-  expect(text()).toContain('60 of 60 pictures read.');
-  expect(text()).toContain('59 shots with autofocus.');
-  const cards = () => screen.getAllByRole('heading', { name: / at \d+\.JPG$/ });
+  await bring(...Array.from({ length: 45 }, (_, place) => `${place % 3} at ${place + 1}.JPG`));
+  expect(text()).toContain('45 of 45 pictures read.');
+  expect(text()).toContain('44 shots with autofocus.');
+  const cards = () => document.querySelectorAll('.pictures > li');
   expect(cards()).toHaveLength(40);
-  await act(() => void click('Show more of 60'));
-  expect(cards()).toHaveLength(60);
+  await act(() => void click('Show more of 45'));
+  expect(cards()).toHaveLength(45);
 });
 
 test('the length that the printed scale measures counts for pictures brought in from then on, and one that it cannot have is refused', async () => {
