@@ -1,12 +1,13 @@
-// Contract of practice pictures in a real Chromium: the practice camera takes them, they are read as a person's files are, and a bracket of
+// Contract of practice pictures in a real Chromium and a real Firefox: the practice camera takes them, they are read as a person's files are, and a bracket of
 // them finds the centre that its camera truly has.
 import { expect, onTestFinished, test } from 'vitest';
 import { picturedCamera } from '../../src/practice/pictures/picturedCamera.ts';
 import { USUAL_SCALE } from '../../src/sweep/scale.ts';
 import { accessibilityFaults } from './axe.ts';
 import { launchChromium } from './chromium.ts';
+import { launchFirefox } from './firefox.ts';
 import { picture, wear } from './screens.ts';
-import { choose, seatAt, until, untilText } from './seat.ts';
+import { choose, seatAt, seatAtSidebar, until, untilText } from './seat.ts';
 
 const SEED = 41;
 
@@ -47,6 +48,21 @@ test('Chromium: a practice bracket finds the true centre of the practice camera,
     }
     expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
   }
+});
+
+test('Firefox: the practice camera takes a picture there, too, and it is read', { timeout: 120_000 }, async () => {
+  const firefox = await launchFirefox();
+  onTestFinished(firefox.close);
+  const seat = seatAtSidebar(await firefox.openSidebar());
+  await untilText(seat, 'Practice camera');
+  await seat.click('h1');
+  await choose(seat, 'Practice camera');
+  await choose(seat, 'Practice pictures');
+  await untilText(seat, 'Simulated');
+  await choose(seat, 'Take a picture');
+  const { text } = await until(seat, 'the picture', (seen) => seen.text.includes('1 of 1 picture read.'), 60_000);
+  expect(text).toMatch(/Focus fell .* the target/);
+  expect(text).toContain('The target is found, and square to the camera.');
 });
 
 const figuresOf = (found: RegExpExecArray | null): [number, number] => [Number(found?.[1] ?? Number.NaN), Number(found?.[2] ?? Number.NaN)];
