@@ -8,7 +8,7 @@ import { PictureView } from '../../src/panel/photographs/pictureView.tsx';
 import type { Motion } from '../../src/photographs/motion.ts';
 import type { PictureReading, TargetReading } from '../../src/photographs/reading.ts';
 import { degrees } from '../../src/optics/quantity.ts';
-import { answered, cannot } from '../../src/result.ts';
+import { failed, got } from '../../src/result.ts';
 import { focusAt } from '../photographs/series/seriesPictures.ts';
 
 afterEach(cleanup);
@@ -17,10 +17,10 @@ const edge = { at: 'middle', runs: 'upright', from: { x: 0, y: 0 }, to: { x: 1, 
 
 function reading(overshoot: number, motion: Motion = { is: 'alike' }): PictureReading {
   const measure = { ...edge, mtf50: 0.3, interval: { low: 0.29, high: 0.31 }, angle: 5, overshoot };
-  const edges = [{ edge, measure: answered(measure) }] as unknown as TargetReading['edges'];
+  const edges = [{ edge, measure: got(measure) }] as unknown as TargetReading['edges'];
   return {
-    target: answered({ outline: [], scale: 5, roll: degrees(0), tilt: degrees(0), motion, edges, compared: [] }),
-    focus: answered(focusAt(0)),
+    target: got({ outline: [], scale: 5, roll: degrees(0), tilt: degrees(0), motion, edges, compared: [] }),
+    focus: got(focusAt(0)),
   };
 }
 
@@ -36,14 +36,14 @@ test('movement says which way and what helps, is not taken for sharpening, and i
   expect(said(reading(0.5, MOVED))).toMatch(/^This picture is blurred more sideways than up and down: the camera moved\. Use a tripod/);
   const brought = { frame: { width: 4000, height: 6000 }, camera: null, small: new Blob(), crops: [], compared: [] };
   const shown = (motion: Motion): string =>
-    render(<PictureView picture={{ id: 'p', name: 'P1', is: answered({ ...brought, reading: reading(0, motion) }) }} />).container.textContent ?? '';
+    render(<PictureView picture={{ id: 'p', name: 'P1', is: got({ ...brought, reading: reading(0, motion) }) }} />).container.textContent ?? '';
   expect(shown(MOVED)).toContain('In focus.');
   expect(shown(MOVED)).not.toContain('Sharp enough.');
   expect(shown({ is: 'alike' })).toContain('Sharp enough.');
 });
 
 test('a picture that was cut says to bring in the whole one', () => {
-  expect(said({ ...reading(0), focus: cannot({ is: 'not the whole picture' }) })).toBe(
+  expect(said({ ...reading(0), focus: failed({ is: 'not the whole picture' }) })).toBe(
     'This picture does not have the shape of the sensor, so it was cropped or is a screenshot. Bring in the whole picture as the camera took it.',
   );
 });

@@ -9,7 +9,7 @@ import type { PracticeTaken, PracticeWanted } from '../../src/platform/pictures/
 import { focusErrorIn, picturedCamera } from '../../src/practice/pictures/picturedCamera.ts';
 import { PRACTICE_FACTS } from '../../src/practice/pictures/practiceFacts.ts';
 import { seededRandom } from '../../src/practice/random.ts';
-import { answered } from '../../src/result.ts';
+import { got } from '../../src/result.ts';
 import { USUAL_SCALE } from '../../src/sweep/scale.ts';
 import { seriesPicture } from '../photographs/series/seriesPictures.ts';
 import { FakeSession } from './fakeSession.ts';
@@ -49,7 +49,7 @@ function readPicture(one: ToWorker): FromWorker {
   const error = shot ? focusErrorIn(picturedCamera(shot.seed, shot.scale), shot.turn, seededRandom(number)) : 0;
   const { frame, reading } = seriesPicture(number, { error, camera: null });
   const picture: BroughtPicture = { frame, camera: null, reading, small: new Blob(), crops: [], compared: [] };
-  return { tells: 'end', picture: answered(picture) };
+  return { tells: 'end', picture: got(picture) };
 }
 
 beforeEach(() => {

@@ -4,12 +4,12 @@ import { signal, type ReadonlySignal } from '@preact/signals';
 import type { PictureFault, PictureStage } from '../../photographs/brought.ts';
 import type { BroughtPicture, ToWorker } from '../../platform/pictures/bridge.ts';
 import { pictureReader } from '../../platform/pictures/pictureReader.ts';
-import { cannot, type Answer } from '../../result.ts';
+import { failed, type Result } from '../../result.ts';
 
 export interface Picture {
   readonly id: string;
   readonly name: string;
-  readonly is: 'waiting' | PictureStage | 'let go' | Answer<BroughtPicture, PictureFault>;
+  readonly is: 'waiting' | PictureStage | 'let go' | Result<BroughtPicture, PictureFault>;
 }
 
 export interface Pictures {
@@ -39,7 +39,7 @@ export function newPictures(newId: () => string, about: () => Omit<ToWorker, 'fi
     return (file) => {
       // It may have been let go since.
       if (!all.peek().some((picture) => picture.id === id && picture.is === 'waiting')) return;
-      if (file === null) put(id, cannot('stopped'));
+      if (file === null) put(id, failed('stopped'));
       else reader.add([{ id, wanted: { file, practice, ...about() } }]);
     };
   }

@@ -6,7 +6,7 @@ import { cropAround } from '../../photographs/crop.ts';
 import type { FoundEdge } from '../../photographs/findTarget.ts';
 import { readPicture } from '../../photographs/reading.ts';
 import { seededRandom } from '../../practice/random.ts';
-import { answered, cannot, type Answer } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 import type { BroughtPicture, FromWorker, ToWorker } from './bridge.ts';
 import { asFile } from './crops.ts';
 import { develop } from './develop.ts';
@@ -24,11 +24,11 @@ addEventListener('message', ({ data }: MessageEvent<ToWorker>) => void read(data
 
 async function read(wanted: ToWorker): Promise<void> {
   // A picture over which something gives way is one that cannot be read: without an answer the panel would wait for ever.
-  const picture = await brought(wanted).catch(() => cannot<PictureFault>('stopped'));
+  const picture = await brought(wanted).catch(() => failed<PictureFault>('stopped'));
   postMessage({ tells: 'end', picture });
 }
 
-async function brought({ file, east, kit, situation, printed, practice }: ToWorker): Promise<Answer<BroughtPicture, PictureFault>> {
+async function brought({ file, east, kit, situation, printed, practice }: ToWorker): Promise<Result<BroughtPicture, PictureFault>> {
   at('opening');
   const opened = await openPicture(file, east);
   if (!opened.ok) return opened;
@@ -41,7 +41,7 @@ async function brought({ file, east, kit, situation, printed, practice }: ToWork
   const reading = readPicture(plane, { ...(practice ?? cameraFacts(camera, kit, situation)), printed }, seededRandom(SEED));
   const { edges, compared } = reading.target.ok ? reading.target.value : { edges: [], compared: [] };
   const cropped = (edge: FoundEdge): Promise<Blob> => asFile(cropAround(plane, middleOf(edge), CROP));
-  return answered({
+  return got({
     frame: { width: plane.width, height: plane.height },
     camera,
     small,

@@ -5,7 +5,7 @@ import { measureTarget } from '../../optics/print/measure.ts';
 import { drawRamp } from '../../optics/print/ramp.ts';
 import { drawTarget, UNLABELLED } from '../../optics/print/target.ts';
 import { confusion } from '../../optics/sensor.ts';
-import { answered, type Answer } from '../../result.ts';
+import { got, type Result } from '../../result.ts';
 import type { BenchFault } from '../../optics/fault.ts';
 import { millimetres } from '../../units.ts';
 import { seededRandom } from '../random.ts';
@@ -24,13 +24,13 @@ const AREA = 2;
 const SENSEL: Sensel = { width: sensor.height / PITCH, height: sensor.width / PITCH, pitch: PITCH, fullWell: 40_000, readNoise: 4 };
 
 /** The prints, each where it stands. */
-export function practicePrints(): Answer<readonly [Mounted, Mounted], BenchFault> {
+export function practicePrints(): Result<readonly [Mounted, Mounted], BenchFault> {
   const measure = measureTarget({ magnification: PRACTICE_MAGNIFICATION, pitch: millimetres(PITCH), area: millimetres(AREA), sensor });
   if (!measure.ok) return measure;
   const target = drawTarget(measure.value, UNLABELLED);
   const depth = depthOfField({ aperture, confusion: confusion(sensor, { by: 'diagonal' }) }, PRACTICE_MAGNIFICATION, focalLength);
   const ramp = drawRamp(depth.total, { words: [], depth: String });
-  return answered([mountTarget(target.drawing), mountRamp(ramp.drawing, ramp.layout.zero, target.drawing)]);
+  return got([mountTarget(target.drawing), mountRamp(ramp.drawing, ramp.layout.zero, target.drawing)]);
 }
 
 /** `seed`: of this picture alone; the same one gives the same picture. */
