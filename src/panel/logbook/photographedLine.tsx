@@ -1,0 +1,69 @@
+// What photographs showed, as one line of the history: the figures, and behind it the two crops and the ways to erase either.
+import { useEffect, useState } from 'preact/hooks';
+import type { ProofRecord } from '../../logbook/proofRecord.ts';
+import type { CropPair } from '../../platform/keptCrops.ts';
+import type { Result } from '../../result.ts';
+import { words } from '../../words/catalogue.ts';
+import { BlobPicture } from '../photographs/blobPicture.tsx';
+import { useSession } from '../useSession.ts';
+
+export function PhotographedLine({ record }: { readonly record: ProofRecord }) {
+  const say = words('situation').history.photographed;
+  const [open, setOpen] = useState(false);
+  return (
+    <>
+      <b>{say.showed(record)}</b> {say.by(record)}
+      <small>{say.facts(record)}</small>
+      <details onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
+        <summary>{say.more}</summary>
+        {open && <Kept record={record} />}
+      </details>
+    </>
+  );
+}
+
+/** `null`: there are none. */
+type Crops = 'reading' | CropPair | null;
+
+function Kept({ record }: { readonly record: ProofRecord }) {
+  const session = useSession();
+  const say = words('situation').history.photographed;
+  const [crops, setCrops] = useState<Crops>('reading');
+  const [fault, setFault] = useState('');
+  useEffect(() => {
+    let left = false;
+    void session.cropsOf(record).then((read) => {
+      if (left) return;
+      setCrops(read.ok ? read.value : null);
+      if (!read.ok) setFault(words('session').proofs.crops[read.fault]);
+    });
+    return () => {
+      left = true;
+    };
+  }, [session, record]);
+  const erase = async (erasing: Promise<Result>, done: () => void): Promise<void> => {
+    const erased = await erasing;
+    setFault(erased.ok ? '' : erased.sentence);
+    if (erased.ok) done();
+  };
+  return (
+    <>
+      {crops === null && fault === '' && <p class="muted small">{say.noCrops}</p>}
+      {crops !== null && crops !== 'reading' && (
+        <>
+          <div class="crops">
+            {crops.reference && <BlobPicture blob={crops.reference} alt={say.crop.reference} />}
+            {crops.shot && <BlobPicture blob={crops.shot} alt={say.crop.shot} />}
+          </div>
+          <button type="button" onClick={() => void erase(session.eraseCrops(record.id), () => setCrops(null))}>
+            {say.eraseCrops}
+          </button>
+        </>
+      )}
+      <button type="button" onClick={() => void erase(session.eraseProof(record.id), () => undefined)}>
+        {say.erase}
+      </button>
+      {fault && <p role="alert">{fault}</p>}
+    </>
+  );
+}
