@@ -12,7 +12,7 @@ const KitScreen = late(async () => (await import('./kit/kitScreen.tsx')).KitScre
 const LensScreen = late(async () => (await import('./kit/lensScreen.tsx')).LensScreen, 'kit');
 const LogbookScreen = late(async () => (await import('./logbook/logbookScreen.tsx')).LogbookScreen, 'logbook', 'lookUp');
 const NextScreen = late(async () => (await import('./start/nextScreen.tsx')).NextScreen, 'start', 'told', 'logbook', 'plan');
-const PhotographsScreen = late(async () => (await import('./photographs/photographsScreen.tsx')).PhotographsScreen, 'photographs', 'told');
+const PhotographsScreen = late(async () => (await import('./photographs/photographsScreen.tsx')).PhotographsScreen, 'photographs', 'series', 'told');
 const PlanScreen = late(async () => (await import('./plan/planScreen.tsx')).PlanScreen, 'plan');
 const PracticeScreen = late(async () => (await import('./start/practiceScreen.tsx')).PracticeScreen, 'practice');
 const RecordScreen = late(

@@ -22,6 +22,8 @@ export interface BracketMeasure {
   readonly scatter: number;
   /** The line at a correction of 0, in millimetres. */
   readonly atZero: number;
+  /** Where the line lies at a correction, in millimetres. */
+  readonly lineAt: (correction: number) => WithInterval;
   /** Shots that hardly count, by their place in what was given. */
   readonly apart: readonly number[];
 }
@@ -49,6 +51,7 @@ export function measureBracket(shots: readonly BracketShot[], reference: WithInt
     centre: ratio(-intercept, slope, { above: interceptVariance, below: variance.slope, both: -variance.both }, t),
     scatter: line.scatter,
     atZero: line.intercept,
+    lineAt: (x) => around(line.intercept + slope * x, t * Math.sqrt(variance.intercept + 2 * x * variance.both + x ** 2 * variance.slope)),
     apart: line.weights.flatMap((weight, index) => (weight < 0.1 ? [index] : [])),
   });
 }

@@ -15,7 +15,7 @@ import type { Plane } from './plane.ts';
 import { distanceBetween } from './quad.ts';
 import { lookAt, type SquaresSeen } from './squaresSeen.ts';
 
-export interface FoundRampEdge {
+interface FoundRampEdge {
   /** In pixels, from the nearer end to the farther. */
   readonly from: Point;
   readonly to: Point;

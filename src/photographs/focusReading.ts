@@ -5,8 +5,9 @@ import { lensToTarget } from '../optics/magnification.ts';
 import type { Point } from '../optics/print/drawing.ts';
 import { magnification } from '../optics/quantity.ts';
 import { confusion, pixelPitch } from '../optics/sensor.ts';
+import { stepAtTarget, USUAL_STEP_WORTH } from '../optics/stepWorth.ts';
 import { answered, cannot, type Answer } from '../result.ts';
-import { millimetres } from '../units.ts';
+import { millimetres, type Millimetres } from '../units.ts';
 import type { CameraFacts } from './cameraFacts.ts';
 import type { FindFault } from './findFault.ts';
 import { findRamp } from './findRamp.ts';
@@ -21,6 +22,8 @@ export interface FocusReading {
   readonly depth: DepthOfField;
   /** Share of the depth of field on its own side: 1 at the limit of what passes for sharp. */
   readonly share: number;
+  /** Millimetres at the target that one step of correction moves focus, an estimate. */
+  readonly step: Millimetres;
   /** Told only where the whole interval bears it out. */
   readonly is: 'sharp' | 'not sharp' | 'not sure';
   /** Middles of the ramp's marks in pixels, clockwise from the upper left one. */
@@ -47,10 +50,18 @@ export function readFocus(plane: Plane, seen: SquaresSeen, target: FoundTarget, 
   const optics = { focalLength, aperture, distance: lensToTarget(focalLength, m), pitch: pitch.value };
   const ramp = focusOnRamp(plane, target, found.value, optics);
   if (!ramp.ok) return cannot({ is: 'ramp unread', why: ramp.fault });
-  const depth = depthOfField({ aperture, confusion: confusion(sensor, { by: 'diagonal' }) }, m, focalLength);
+  const blur = { aperture, confusion: confusion(sensor, { by: 'diagonal' }) };
+  const depth = depthOfField(blur, m, focalLength);
   const [upperLeft, upperRight, lowerLeft, lowerRight] = marks;
   const outline = [upperLeft, upperRight, lowerRight, lowerLeft].filter((point) => point !== undefined);
-  return answered({ ramp: ramp.value, depth, share: shareOfDepth(ramp.value.error, depth), is: sharpness(ramp.value, depth), outline });
+  return answered({
+    ramp: ramp.value,
+    depth,
+    share: shareOfDepth(ramp.value.error, depth),
+    step: stepAtTarget(blur, USUAL_STEP_WORTH, m),
+    is: sharpness(ramp.value, depth),
+    outline,
+  });
 }
 
 function sharpness({ interval: { low, high } }: RampMeasure, { front, behind }: DepthOfField): FocusReading['is'] {

@@ -3,7 +3,7 @@
 // ill-conditioned (R. Hartley, In Defense of the Eight-Point Algorithm, IEEE PAMI 19:580, 1997; the equations: R. Hartley &
 // A. Zisserman, Multiple View Geometry, 2nd ed. 2004, ch. 4.1).
 import type { Point } from '../optics/print/drawing.ts';
-import { solve } from './linear.ts';
+import { leastSquares } from './leastSquares.ts';
 
 /** A 3 × 3 matrix, row by row. */
 export type Homography = readonly [number, number, number, number, number, number, number, number, number];
@@ -50,7 +50,7 @@ export function homographyFrom(pairs: readonly PointPair[]): Homography | null {
       { row: [0, 0, 0, p.x, p.y, 1, -p.x * q.y, -p.y * q.y], is: q.y },
     ];
   });
-  const found = solve(rows);
+  const found = leastSquares(rows);
   if (found === null) return null;
   const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0, g = 0, h = 0] = found;
   return after(inverse(to), after([a, b, c, d, e, f, g, h, 1], from));

@@ -2,10 +2,12 @@
 // it keep it. In the middle of the picture focus alone blurs both ways alike; away from it a lens may do the same as motion.
 import type { EdgeMeasure } from './edge.ts';
 
+export type MotionWay = 'sideways' | 'up and down';
+
 export type Motion =
   | { readonly is: 'alike' }
   /** Blurred along this way; `ratio` is the finer sharpness over the coarser. */
-  | { readonly is: 'moved'; readonly way: 'sideways' | 'up and down'; readonly ratio: number }
+  | { readonly is: 'moved'; readonly way: MotionWay; readonly ratio: number }
   /** There are no edges both ways. */
   | { readonly is: 'not told' };
 

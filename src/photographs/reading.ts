@@ -31,6 +31,8 @@ export interface TargetReading {
   readonly motion: Motion;
   /** An upright and a level one in the middle, and one at each corner where it can be measured. */
   readonly edges: readonly EdgeReading[];
+  /** An upright and a level one in the middle, the same ones in every picture, to be looked at side by side. */
+  readonly compared: readonly FoundEdge[];
 }
 
 export interface EdgeReading {
@@ -52,8 +54,11 @@ function targetReading(plane: Plane, target: FoundTarget, random: () => number):
   const outline = [upperLeft, upperRight, lowerRight, lowerLeft].filter((point) => point !== undefined);
   const read = target.edges.map((edge) => ({ edge, measure: measureEdge(plane, edge, random) }));
   const motion = motionIn(read.flatMap(({ edge, measure }) => (edge.at === 'middle' && measure.ok ? [measure.value] : [])));
-  return { outline, scale: target.scale, roll: target.roll, tilt, motion, edges: chosen(read) };
+  return { outline, scale: target.scale, roll: target.roll, tilt, motion, edges: chosen(read), compared: comparedAmong(target.edges) };
 }
+
+const comparedAmong = (edges: readonly FoundEdge[]): FoundEdge[] =>
+  (['upright', 'level'] as const).flatMap((way) => edges.find(({ at, runs }) => at === 'middle' && runs === way) ?? []);
 
 /** Each square has four sides: of each two that run alike, the surer one. */
 function chosen(read: readonly EdgeReading[]): EdgeReading[] {

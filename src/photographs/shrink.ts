@@ -1,7 +1,7 @@
 // The picture at half the size, again and again: marks are looked for where they are a few dozen pixels wide.
 import type { Plane } from './plane.ts';
 
-export interface PictureView {
+export interface PyramidLevel {
   readonly plane: Plane;
   /** Pixels of the picture to a pixel here. */
   readonly factor: number;
@@ -11,8 +11,8 @@ export interface PictureView {
 const SMALLEST = 320;
 
 /** The whole picture first, each next one half as large. */
-export function levelsOf(plane: Plane): PictureView[] {
-  const levels: PictureView[] = [{ plane, factor: 1 }];
+export function levelsOf(plane: Plane): PyramidLevel[] {
+  const levels: PyramidLevel[] = [{ plane, factor: 1 }];
   let now = plane;
   while (Math.max(now.width, now.height) > SMALLEST && Math.min(now.width, now.height) >= 2) {
     now = halve(now);

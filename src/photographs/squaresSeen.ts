@@ -3,7 +3,7 @@
 import { darkSpots } from './darkSpots.ts';
 import type { Plane } from './plane.ts';
 import { quadOf, sidesOfQuad, type Quad } from './quad.ts';
-import { levelsOf, type PictureView } from './shrink.ts';
+import { levelsOf, type PyramidLevel } from './shrink.ts';
 
 export interface SquaresSeen {
   readonly plane: Plane;
@@ -31,7 +31,7 @@ export function lookAt(plane: Plane): SquaresSeen {
   };
 }
 
-function squaresAt({ plane, factor }: PictureView): Quad[] {
+function squaresAt({ plane, factor }: PyramidLevel): Quad[] {
   return darkSpots(plane, LEAST_SIDE, MOST_BOX).flatMap((spot) => {
     const quad = quadOf(spot);
     if (quad === null || Math.min(...sidesOfQuad(quad)) < 0.7 * LEAST_SIDE) return [];

@@ -20,6 +20,7 @@ import type { PrintWords } from './printWords.ts';
 import type { ReadingsWords } from './readingsWords.ts';
 import type { RecordWords } from './recordWords.ts';
 import type { ResultWords } from './resultWords.ts';
+import type { SeriesWords } from './seriesWords.ts';
 import type { SessionWords } from './sessionWords.ts';
 import type { SettingsWords } from './settingsWords.ts';
 import type { SetUpWords } from './setUpWords.ts';
@@ -57,6 +58,7 @@ export interface Words {
   readonly readings: ReadingsWords;
   readonly record: RecordWords;
   readonly result: ResultWords;
+  readonly series: SeriesWords;
   readonly session: SessionWords;
   readonly settings: SettingsWords;
   readonly setUp: SetUpWords;
@@ -99,6 +101,7 @@ export const LANGUAGES = {
     readings: () => import('./en/readings.ts'),
     record: () => import('./en/record.ts'),
     result: () => import('./en/result.ts'),
+    series: () => import('./en/series.ts'),
     session: () => import('./en/session.ts'),
     settings: () => import('./en/settings.ts'),
     setUp: () => import('./en/setUp.ts'),

@@ -4,6 +4,7 @@ import type { PictureSize } from '../kit/photograph/jpeg.ts';
 import type { PictureFault, PictureStage } from '../photographs/brought.ts';
 import type { FindFault } from '../photographs/findFault.ts';
 import type { FocusUntold, FocusReading } from '../photographs/focusReading.ts';
+import type { MotionWay } from '../photographs/motion.ts';
 import type { EdgeReading, TargetReading } from '../photographs/reading.ts';
 
 export interface PhotographsWords {
@@ -19,7 +20,6 @@ export interface PhotographsWords {
   readonly stop: string;
   readonly clear: string;
   readonly fault: Readonly<Record<PictureFault, string>>;
-  /** What the camera wrote into the picture, and its size. */
   /** The picture with what was found drawn over it. */
   readonly found: (ramp: boolean) => string;
   readonly target: (target: TargetReading) => string;
@@ -28,7 +28,7 @@ export interface PhotographsWords {
   readonly focus: (focus: FocusReading) => readonly string[];
   readonly noFocus: (fault: FocusUntold) => string;
   /** The camera moved while the picture was taken. */
-  readonly moved: string;
+  readonly moved: (way: MotionWay) => string;
   /** Beside a file that was sharpened: what was measured flatters the lens. */
   readonly sharpened: string;
   readonly crops: string;
@@ -46,5 +46,6 @@ export interface PhotographsWords {
     readonly target: (target: TargetReading) => string;
     readonly focus: (focus: FocusReading) => readonly string[];
   };
+  /** The size of the picture, and what the camera wrote into it. */
   readonly camera: (frame: PictureSize, camera: Photograph | null) => string;
 }

@@ -58,7 +58,7 @@ export interface ResultWords {
     readonly enter: (value: Steps) => string;
     readonly enterMeanwhile: (value: Steps) => string;
     readonly marked: (value: Steps) => string;
-    readonly prove: string;
+    readonly check: string;
     readonly photographs: string;
     readonly focusAgain: string;
     readonly service: string;

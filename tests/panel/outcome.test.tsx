@@ -76,11 +76,11 @@ describe('a band', () => {
     }
   });
 
-  test('what to do next: enter it, prove it, and the maker\u2019s manual goes first', async () => {
+  test('what to do next: enter it, check it, and the maker\u2019s manual goes first', async () => {
     await ended({ found: 'band' });
     expect(text()).toMatch(/Enter \+5 in the camera.*Then mark it.*maker\u2019s manual/);
     await act(() => void click(/^Mark as entered/));
-    expect(text()).toMatch(/\+5 is marked as entered in the camera.*Prove it on photographs.*maker\u2019s manual/);
+    expect(text()).toMatch(/\+5 is marked as entered in the camera.*Check it with photographs.*maker\u2019s manual/);
   });
 
   test('where the middle falls between two values the other choice is named', async () => {

@@ -42,7 +42,7 @@ export const ROOMS = table({
   optics: { holds: ['src/optics'], knows: ['units', 'result', 'a stored sweep', 'kit'] },
   'optics/print': { holds: ['src/optics/print'], knows: ['units', 'result', 'optics'] },
   'the bench': { holds: ['src/optics/bench.ts'], knows: ['units', 'result', 'optics', 'optics/print'] },
-  photographs: { holds: ['src/photographs'], knows: ['units', 'result', 'kit', 'optics', 'optics/print'] },
+  photographs: { holds: ['src/photographs'], knows: ['units', 'result', 'a stored sweep', 'kit', 'optics', 'optics/print'] },
   'optics/setUp': { holds: ['src/optics/setUp'], knows: ['units', 'a stored sweep', 'kit', 'optics'] },
   'hearing/languages': { holds: ['src/hearing/languages'], knows: ['sweep'] },
   'hearing/languages/en': { holds: ['src/hearing/languages/en'], knows: ['sweep', 'hearing/languages'] },

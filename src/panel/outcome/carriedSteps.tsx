@@ -17,7 +17,7 @@ export function CarriedSteps({ outcome: { chosen, inside, service }, marked }: P
       <ol>
         <li>{say.focusAgain}</li>
         {inside && <li>{marked === null ? enter : say.marked(marked)}</li>}
-        {inside && <li>{say.prove}</li>}
+        {inside && <li>{say.check}</li>}
         {service && <li>{say.service}</li>}
       </ol>
       <p class="muted small">{words('trouble').toCheck.manual}</p>

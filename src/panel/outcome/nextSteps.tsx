@@ -1,4 +1,4 @@
-// What to do with the value: enter it, then prove it. The panel cannot do either.
+// What to do with the value: enter it, then check it. The panel cannot do either.
 import type { Steps } from '../../units.ts';
 import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
@@ -18,7 +18,7 @@ export function NextSteps({ value, marked, situation }: Props) {
       <p>{marked === null ? say.enter(value) : say.marked(marked)}</p>
       {marked !== null && (
         <>
-          <p>{say.prove}</p>
+          <p>{say.check}</p>
           <button type="button" onClick={() => way.go({ at: 'photographs', situation })}>
             {say.photographs}
           </button>

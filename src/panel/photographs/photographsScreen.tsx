@@ -1,16 +1,27 @@
-// Photographs of the printed target: brought in by drop, choice or paste, read one by one, and each told on its own.
-import { useEffect, useMemo } from 'preact/hooks';
+// Photographs of the printed target: brought in by drop, choice or paste, read one by one, and told each on its own or all together.
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { subjectIn } from '../../kit/kit.ts';
+import type { BracketPart } from '../../photographs/series/bracketParts.ts';
+import type { CheckPart } from '../../photographs/series/checkParts.ts';
 import { newId } from '../../platform/chance.ts';
+import { writeSteps } from '../../sweep/scale.ts';
 import { words } from '../../words/catalogue.ts';
 import { ChooseFile } from '../parts/chooseFile.tsx';
 import { Heading } from '../parts/heading.tsx';
+import { Pick } from '../parts/pick.tsx';
 import { useSurroundings } from '../useSession.ts';
+import { BracketOfValues } from './bracketOfValues.tsx';
+import { CheckOfValue } from './checkOfValue.tsx';
 import { isUnderWay, newPictures, type Pictures } from './pictures.ts';
 import { PictureView } from './pictureView.tsx';
+import { useSeriesSubject } from './seriesPictures.ts';
+import { useToldParts } from './toldParts.ts';
+import { ValueToCheck, valueTyped } from './valueToCheck.tsx';
 
 /** Raw files bear many endings: whether there is a picture in a file, its bytes tell. */
 const ANY = '';
+
+const USES = ['one', 'check', 'bracket'] as const;
 
 interface Props {
   /** What the pictures are of, where it is known. */
@@ -19,6 +30,7 @@ interface Props {
 
 export function PhotographsScreen({ situation }: Props) {
   const say = words('photographs');
+  const { use: uses, setUp } = words('series');
   const { session, way } = useSurroundings();
   const pictures = useMemo(
     () => newPictures(newId, () => ({ east: -new Date().getTimezoneOffset(), kit: session.kit.peek(), situation })),
@@ -26,21 +38,18 @@ export function PhotographsScreen({ situation }: Props) {
   );
   usePaste(pictures);
   useEffect(() => () => pictures.clear(), [pictures]);
+  const { scale, value: known, band, step } = useSeriesSubject(situation);
+  const [use, setUse] = useState<(typeof USES)[number]>('one');
+  const [typed, setTyped] = useState(known === null ? '' : writeSteps(known));
+  const [checked, bracketed] = [useToldParts<CheckPart>(), useToldParts<BracketPart>()];
+  const value = valueTyped(typed, scale);
   const { kit } = session;
-  const known = kit.value.situations.find(({ id }) => id === situation);
-  const subject = known && words('told').subject(subjectIn(kit.value, known));
+  const of = kit.value.situations.find(({ id }) => id === situation);
+  const subject = of && words('told').subject(subjectIn(kit.value, of));
   const all = pictures.all.value;
   const waiting = all.filter(isUnderWay).length;
-  return (
+  const bringing = (
     <>
-      <Heading onBack={() => way.back()}>{say.title}</Heading>
-      {subject && (
-        <p class="muted small">
-          {subject.lens}
-          <br />
-          {subject.details}
-        </p>
-      )}
       <section class="card">
         <p>{say.about}</p>
         <ChooseFile label={say.choose} hint={say.drop} accept={ANY} many onFile={(file) => pictures.add(file)} />
@@ -54,12 +63,49 @@ export function PhotographsScreen({ situation }: Props) {
           {say.stop}
         </button>
       )}
-      {all.length > 0 && (
-        <ol class="pictures" aria-label={say.pictures}>
-          {all.map((picture) => (
-            <PictureView key={picture.id} picture={picture} />
+    </>
+  );
+  return (
+    <>
+      <Heading onBack={() => way.back()}>{say.title}</Heading>
+      {subject && (
+        <p class="muted small">
+          {subject.lens}
+          <br />
+          {subject.details}
+        </p>
+      )}
+      <Pick legend={uses.title} options={USES.map((one) => ({ value: one, ...uses.options[one] }))} chosen={use} onChoose={setUse} />
+      <details>
+        <summary>{setUp.title}</summary>
+        <ol>
+          {setUp.steps.map((sentence) => (
+            <li key={sentence}>{sentence}</li>
           ))}
         </ol>
+      </details>
+      {use !== 'one' && <ValueToCheck use={use} typed={typed} scale={scale} onTyped={setTyped} />}
+      {use === 'check' && (
+        <CheckOfValue pictures={all} situation={situation} scale={scale} value={value} step={step} told={checked}>
+          {bringing}
+        </CheckOfValue>
+      )}
+      {use === 'bracket' && (
+        <BracketOfValues pictures={all} situation={situation} scale={scale} value={value} band={band} told={bracketed}>
+          {bringing}
+        </BracketOfValues>
+      )}
+      {use === 'one' && (
+        <>
+          {bringing}
+          {all.length > 0 && (
+            <ol class="pictures" aria-label={say.pictures}>
+              {all.map((picture) => (
+                <PictureView key={picture.id} picture={picture} />
+              ))}
+            </ol>
+          )}
+        </>
       )}
       {all.length > 0 && waiting === 0 && (
         <button type="button" onClick={() => pictures.clear()}>

@@ -4,11 +4,9 @@ import type { PictureReading } from '../../photographs/reading.ts';
 import { words } from '../../words/catalogue.ts';
 import { EdgeCrops } from './edgeCrops.tsx';
 import { Outlined } from './outlined.tsx';
+import { PictureFaults } from './pictureFaults.tsx';
 import type { Picture } from './pictures.ts';
 import { RampChart } from './rampChart.tsx';
-
-/** Sharpening beyond this share of the step flatters what is measured (common practice, no source). */
-const FLATTERED = 0.1;
 
 export function PictureView({ picture: { name, is } }: { readonly picture: Picture }) {
   const say = words('photographs');
@@ -16,19 +14,26 @@ export function PictureView({ picture: { name, is } }: { readonly picture: Pictu
     <li class="card picture">
       <h2>{name}</h2>
       {typeof is === 'string' && <p class="muted">{say.stage[is]}</p>}
-      {typeof is !== 'string' && (is.ok ? <Shown picture={is.value} /> : <p class="fault">{say.fault[is.fault]}</p>)}
+      {typeof is !== 'string' && !is.ok && <p class="fault">{say.fault[is.fault]}</p>}
+      {typeof is !== 'string' && is.ok && (
+        <>
+          <InWords reading={is.value.reading} />
+          <PictureFaults reading={is.value.reading} />
+          <PictureShown picture={is.value} />
+        </>
+      )}
     </li>
   );
 }
 
-function Shown({ picture }: { readonly picture: BroughtPicture }) {
+/** The picture itself, its charts and crops, and its figures. */
+export function PictureShown({ picture }: { readonly picture: BroughtPicture }) {
   const say = words('photographs');
   const { frame, camera, crops, reading } = picture;
   const { target, focus } = reading;
   const edges = target.ok ? target.value.edges : [];
   return (
     <>
-      {target.ok ? <Found reading={reading} /> : <p class="fault">{say.notFound(target.fault)}</p>}
       <Outlined picture={picture} />
       {focus.ok && <RampChart focus={focus.value} />}
       {crops.length > 0 && <EdgeCrops edges={edges} crops={crops} />}
@@ -47,11 +52,9 @@ function Shown({ picture }: { readonly picture: BroughtPicture }) {
   );
 }
 
-function Found({ reading: { target, focus } }: { readonly reading: PictureReading }) {
+/** Plain words: whether it is sharp, how far off focus fell and how sure that is, and how the target stands. */
+function InWords({ reading: { target, focus } }: { readonly reading: PictureReading }) {
   const say = words('photographs');
-  if (!target.ok) return null;
-  const flattered = target.value.edges.some(({ measure }) => measure.ok && measure.value.overshoot > FLATTERED);
-  const toldAlready = !focus.ok && focus.fault.is === 'ramp unread' && focus.fault.why.is === 'camera moved';
   const [headline, ...more] = focus.ok ? say.focus(focus.value) : [];
   return (
     <>
@@ -60,10 +63,7 @@ function Found({ reading: { target, focus } }: { readonly reading: PictureReadin
           <strong>{headline}</strong> {more.join(' ')}
         </p>
       )}
-      <p>{say.target(target.value)}</p>
-      {!focus.ok && <p class="fault">{say.noFocus(focus.fault)}</p>}
-      {target.value.motion.is === 'moved' && !toldAlready && <p class="fault">{say.moved}</p>}
-      {flattered && <p class="fault">{say.sharpened}</p>}
+      {target.ok && <p>{say.target(target.value)}</p>}
     </>
   );
 }

@@ -30,4 +30,6 @@ export interface BroughtPicture {
   readonly reading: PictureReading;
   /** At 100 %: one for each edge of the reading, in its order. */
   readonly crops: readonly Blob[];
+  /** At 100 %: one for each edge that is compared between pictures. */
+  readonly compared: readonly Blob[];
 }

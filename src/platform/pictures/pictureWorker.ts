@@ -37,13 +37,15 @@ async function brought({ file, east, kit, situation }: ToWorker): Promise<Answer
   const { plane, small } = developed.value;
   const { camera } = opened.value;
   const reading = readPicture(plane, cameraFacts(camera, kit, situation), seededRandom(SEED));
-  const edges = reading.target.ok ? reading.target.value.edges : [];
+  const { edges, compared } = reading.target.ok ? reading.target.value : { edges: [], compared: [] };
+  const cropped = (edge: FoundEdge): Promise<Blob> => asFile(cropAround(plane, middleOf(edge), CROP));
   return answered({
     frame: { width: plane.width, height: plane.height },
     camera,
     small,
     reading,
-    crops: await Promise.all(edges.map(({ edge }) => asFile(cropAround(plane, middleOf(edge), CROP)))),
+    crops: await Promise.all(edges.map(({ edge }) => cropped(edge))),
+    compared: await Promise.all(compared.map(cropped)),
   });
 }
 

@@ -25,7 +25,7 @@ const CAME: Readonly<Record<Measured['by'], string>> = {
   'from another computer': 'From another computer',
 };
 
-const PROVE = 'Check it on photographs there.';
+const CHECK = 'Check it with photographs there.';
 
 const long = (focalLength: number): string => write.millimetres(millimetres(focalLength));
 const where = ({ band }: Fit): string => place(band);
@@ -33,8 +33,8 @@ const missed = (fit: Fit): string => `${where(fit)} (${write.count(fit.past, { o
 
 function lies(linear: Fit, logarithmic: Fit): readonly string[] {
   if (linear.inside && logarithmic.inside) return ['Both lie in its band.'];
-  if (!linear.inside && !logarithmic.inside) return ['Neither lies in its band.', PROVE];
-  return [linear.inside ? 'Only the first lies in its band.' : 'Only the second lies in its band.', PROVE];
+  if (!linear.inside && !logarithmic.inside) return ['Neither lies in its band.', CHECK];
+  return [linear.inside ? 'Only the first lies in its band.' : 'Only the second lies in its band.', CHECK];
 }
 
 export const words: EnteringWords = {
@@ -103,7 +103,7 @@ export const words: EnteringWords = {
       ...(body.serial === null ? [] : [`Body ${body.serial}.`]),
       ...(lens.serial === null ? [] : [`Lens ${lens.serial}.`]),
       `Printed ${write.day(printed)}.`,
-      'Enter it as the camera’s manual says, then check it on photographs.',
+      'Enter it as the camera’s manual says, then check it with photographs.',
     ],
     restsOn: (weighed) => (weighed ? 'What it rests on, weighed by use' : 'What it rests on'),
     evidence: ({ band, measured: { at, by, holds, interval, within } }, use) => [

@@ -2,6 +2,7 @@
 import type { EdgeFault } from '../../photographs/edge.ts';
 import type { FindFault } from '../../photographs/findFault.ts';
 import type { FocusUntold, FocusReading } from '../../photographs/focusReading.ts';
+import type { MotionWay } from '../../photographs/motion.ts';
 import type { EdgeReading } from '../../photographs/reading.ts';
 import type { MarkName } from '../../optics/print/marks.ts';
 import { line } from '../line.ts';
@@ -35,19 +36,19 @@ const EDGE_FAULT: Readonly<Record<EdgeFault['is'], string>> = {
 function notFound(fault: FindFault): string {
   switch (fault.is) {
     case 'no print':
-      return 'No printed target was found. Take a picture in which the whole target is seen.';
+      return 'No target was found. Take a picture that shows the whole target.';
     case 'half a print':
-      return `Only part of the target was found: its ${write.list(fault.missing.map((name) => MARK[name]))} mark is missing. Take in the whole target.`;
+      return `Only part of the target was found: its ${write.list(fault.missing.map((name) => MARK[name]))} mark is missing. Include the whole target.`;
     case 'two prints':
-      return 'Two targets were found. Leave one of them out of the picture.';
+      return 'Two targets were found. Keep one of them out of the picture.';
     case 'print too small':
       return 'The target is too small in this picture. Go nearer, or print a larger one.';
     case 'print too tilted':
       return `The target is turned away by ${write.unit(fault.tilt, 'degree')}. Stand it square to the camera.`;
     case 'older print':
-      return 'This target was printed before it had marks to be found by. Print it anew.';
+      return 'This target is from before targets had marks to be found by, so it cannot be measured. Print a new one.';
     case 'marks unread':
-      return 'The marks of the target cannot be read. Light it evenly, leave nothing before it, and focus near it.';
+      return 'The marks on the target cannot be read. Light it evenly, clear the view to it, and focus near it.';
     case 'picture blown':
       return 'This picture is blown out. Expose less.';
     case 'picture black':
@@ -55,37 +56,38 @@ function notFound(fault: FindFault): string {
   }
 }
 
-const MOVED = 'The camera moved in this picture. Use a tripod, and a cable or a timer.';
+const moved = (way: MotionWay): string =>
+  `This picture is blurred more ${way === 'sideways' ? 'sideways than up and down' : 'up and down than sideways'}: the camera moved. Use a tripod, and a remote release or the self-timer.`;
 
 const noRamp = (why: FindFault): string =>
   why.is === 'half a print'
-    ? 'Only part of the ramp was found, so where focus fell cannot be told. Take in the whole ramp.'
-    : 'No ramp was found, so where focus fell cannot be told. Mount the ramp below the target, and take in all of it.';
+    ? 'Only part of the ramp was found, so where focus fell is not known. Include the whole ramp.'
+    : 'No ramp was found, so where focus fell is not known. Put the ramp below the target, and include all of it.';
 
 const LACKING = { focalLength: 'the focal length', aperture: 'the aperture', sensor: 'the size of the sensor' };
 
 function noFocus(fault: FocusUntold): string {
   switch (fault.is) {
     case 'no target':
-      return 'Without the target, where focus fell cannot be told.';
+      return 'Without the target, where focus fell is not known.';
     case 'no ramp':
       return noRamp(fault.why);
     case 'camera unknown':
       return `To tell where focus fell, ${write.list(fault.lacking.map((each) => LACKING[each]))} must be known. Complete the body and lens in the kit, and bring in the picture as the camera wrote it.`;
     case 'too few pixels':
-      return 'This picture is too small to tell where focus fell. Bring in the picture as the camera took it.';
+      return 'This picture is too small to show where focus fell. Bring in the picture as the camera took it.';
     case 'ramp unread':
       switch (fault.why.is) {
         case 'ramp hidden':
-          return 'Too little of the ramp can be read to tell where focus fell. Leave nothing before it, and light it evenly.';
+          return 'Too little of the ramp can be read to know where focus fell. Clear the view to it, and light it evenly.';
         case 'ramp blown out':
-          return 'The ramp is blown out, so where focus fell cannot be told. Expose less.';
+          return 'The ramp is blown out, so where focus fell is not known. Expose less.';
         case 'focus off the ramp':
-          return `Focus fell ${fault.why.lies === 'behind' ? 'behind' : 'in front of'} the whole ramp. Focus nearer to the target.`;
+          return `Focus fell beyond the ${fault.why.lies === 'behind' ? 'far' : 'near'} end of the ramp. Focus closer to the target, or print a longer ramp.`;
         case 'ramp too flat':
-          return 'All of the ramp is about as sharp, so where focus fell cannot be told. Open the aperture, or print a longer ramp.';
+          return 'All of the ramp is about equally sharp, so where focus fell is not known. Open the aperture, or print a longer ramp.';
         case 'camera moved':
-          return MOVED;
+          return moved(fault.why.blurs === 'upright' ? 'sideways' : 'up and down');
       }
   }
 }
@@ -98,7 +100,7 @@ const reached = ({ low, high }: FocusReading['ramp']['interval']): string =>
 const HEADLINE: Readonly<Record<FocusReading['is'], string>> = {
   sharp: 'Sharp enough.',
   'not sharp': 'Not sharp enough.',
-  'not sure': 'It cannot be told for sure whether this is sharp enough.',
+  'not sure': 'Too close to tell whether this is sharp enough.',
 };
 
 const focusSentences = ({ is, ramp }: FocusReading): readonly string[] => [
@@ -129,12 +131,12 @@ export const words: PhotographsWords = {
   clear: 'Remove all pictures',
   fault: {
     'file unread': 'This file cannot be read. Check that it is still there, then bring it in again.',
-    'no picture': 'This is no picture that the browser can decode. Bring in a JPEG, PNG, WebP or AVIF, as large as the camera took it.',
-    'no picture inside': 'This raw file holds no picture that the browser can decode. Bring in a JPEG of the same shot.',
+    'no picture': 'The browser finds no picture in this file. Bring in a JPEG, PNG, WebP or AVIF, at the size the camera took it.',
+    'no picture inside': 'The browser finds no picture in this raw file. Bring in a JPEG of the same shot.',
     'only a small picture inside': 'This raw file holds only a small preview. Bring in a JPEG of the same shot at full size.',
     'too large': 'This picture is too large to be read here. Bring in one of at most 110 megapixels.',
     'too small': 'This picture is too small to be measured. Bring in the picture as the camera took it.',
-    stopped: 'Reading this picture has failed. Bring it in once more, or take another one.',
+    stopped: 'Reading this picture failed. Bring it in again, or take another one.',
   },
   found: (ramp) => (ramp ? 'The picture, with the target and the ramp outlined.' : 'The picture, with the target outlined.'),
   target: ({ tilt }) =>
@@ -144,8 +146,8 @@ export const words: PhotographsWords = {
   notFound,
   focus: focusSentences,
   noFocus,
-  moved: MOVED,
-  sharpened: 'This picture was sharpened, so it looks sharper than the lens made it. Switch sharpening off in the camera.',
+  moved,
+  sharpened: 'This picture was sharpened, so its MTF50 flatters the lens. Turn sharpening off in the camera.',
   crops: 'Edges at 100%',
   crop: edgeName,
   chart: {
@@ -162,10 +164,13 @@ export const words: PhotographsWords = {
         : `${edgeName(reading)}: ${EDGE_FAULT[reading.measure.fault.is]}.`,
     target: ({ scale, roll, tilt }) =>
       `${write.number(scale, 2)} pixels to a millimetre, rolled by ${write.unit(Math.round(roll * 10) / 10, 'degree', 1)}, turned away by ${write.unit(tilt, 'degree', 1)}.`,
-    focus: ({ ramp, depth, share }) => [
+    focus: ({ ramp, depth, share, step }) => [
       `Focus error ${write.signed(ramp.error, 1)} mm, 95% between ${write.signed(ramp.interval.low, 1)} and ${write.signed(ramp.interval.high, 1)} mm; minus is in front.`,
-      `Depth of field: ${length(depth.front)} in front, ${depth.behind === 'infinite' ? 'without end' : length(depth.behind)} behind. The error uses ${write.percent(share)} of its side.`,
-      `Blur where it is least: ${write.number(ramp.leastBlur, 2)} pixels. It grows ${write.number(ramp.growth, 2)} times as fast as the lens lets expect.`,
+      `Depth of field: ${length(depth.front)} in front, ${depth.behind === 'infinite' ? 'without end' : length(depth.behind)} behind. The focus error is ${write.percent(share)} of the depth on its side.`,
+      `Blur where it is least: ${write.number(ramp.leastBlur, 2)} pixels. It grows ${write.number(ramp.growth, 2)} times as fast as expected of this lens.`,
+      ...(ramp.lies === 'on the target'
+        ? []
+        : [`By an estimate of what a step is worth, ${write.signed(-ramp.error / step, 1)} steps of correction would undo it.`]),
     ],
   },
   camera: ({ width, height }, camera) =>

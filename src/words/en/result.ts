@@ -70,7 +70,8 @@ export const words: ResultWords = {
     enter: (value) => `Enter ${writeSteps(value)} in the camera for this lens, and check that its corrections are switched on. Then mark it.`,
     enterMeanwhile: (value) => `Until it is serviced, enter ${writeSteps(value)} in the camera for this lens. Then mark it.`,
     marked: (value) => `${writeSteps(value)} is marked as entered in the camera.`,
-    prove: 'Prove it on photographs: focus through the viewfinder five times, defocusing before each, and compare them with one that was focused in live view.',
+    check:
+      'Check it with photographs: focus through the viewfinder six times, defocusing to near and to far by turns before each shot, and compare them with one that was focused in live view.',
     photographs: 'Check it with photographs',
     focusAgain: 'Focus critically again in live view. The ring is still set aside.',
     service:

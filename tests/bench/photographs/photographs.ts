@@ -1,22 +1,20 @@
 // Photographs: how often the prints are found, how near the focus error comes, whether stated intervals are true, and what a bracket
 // and a check make of such errors.
-import { findTarget } from '../../../src/photographs/findTarget.ts';
-import { OTHER_KINDS, otherPicture } from '../../photographs/pictures/otherPictures.ts';
 import { least, most, shown, type Family, type Figure } from '../figure.ts';
 import { bracketFigures } from './brackets.ts';
 import { checkFigures } from './checks.ts';
+import { DRAWN, falseFinds, findingFigures, OTHERS } from './finding.ts';
 import { measurePicture, type MeasuredPicture } from './measuredPictures.ts';
 
 const PICTURES = 400;
-const OTHERS = 300;
 
 export const photographs: Family = {
   name: 'photographs',
   run: ({ tell }) => {
     tell(`${PICTURES} pictures are rendered and measured, a few seconds each`);
     const measured = Array.from({ length: PICTURES }, (_, seed) => measurePicture(seed + 1));
-    tell(`${OTHERS} other pictures are searched`);
-    return Promise.resolve([...pictureFigures(measured), falseFinds(), ...bracketFigures(measured), ...checkFigures(measured)]);
+    tell(`${DRAWN} pictures of a target alone and ${OTHERS} other pictures are searched`);
+    return Promise.resolve([...pictureFigures(measured), ...findingFigures(), ...falseFinds(), ...bracketFigures(measured), ...checkFigures(measured)]);
   },
 };
 
@@ -34,10 +32,4 @@ function pictureFigures(measured: readonly MeasuredPicture[]): Figure[] {
     least('stated 95 % interval holds the truth, share', answered.filter(({ holds }) => holds).length / answered.length, 0.93),
     shown('half the stated interval, share of the depth of field, median', margins[margins.length >> 1] ?? NaN),
   ];
-}
-
-function falseFinds(): Figure {
-  const kinds = Object.keys(OTHER_KINDS) as (keyof typeof OTHER_KINDS)[];
-  const found = Array.from({ length: OTHERS }, (_, seed) => findTarget(otherPicture(kinds[seed % kinds.length]!, seed)).ok).filter(Boolean);
-  return most(`targets found in ${OTHERS} pictures without one`, found.length, 0);
 }

@@ -26,6 +26,18 @@ export interface QuickShot {
   readonly around: number;
 }
 
+export const USUAL_QUICK: QuickShot = {
+  focalLength: 85,
+  distance: 85 * 49,
+  pose: { lean: 0, swing: 0, roll: 0, right: 0, down: 0 },
+  frame: { width: 6000, height: 4000 },
+  disc: 1,
+  noise: 0.02,
+  fall: 0.8,
+  exposure: 0.85,
+  around: 0.1,
+};
+
 export interface QuickPicture {
   readonly plane: Plane;
   /** From millimetres of a print to pixels, print by print. */

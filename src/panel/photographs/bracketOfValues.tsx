@@ -1,0 +1,118 @@
+// A bracket of corrections: the values to shoot at, which picture was taken at which, the line through them, and where the centre lies.
+import type { ComponentChildren } from 'preact';
+import { bracketParts, type BracketPart } from '../../photographs/series/bracketParts.ts';
+import { bracketPlan } from '../../photographs/series/bracketPlan.ts';
+import { readBracket, type BracketSeries } from '../../photographs/series/bracketSeries.ts';
+import type { WithInterval } from '../../photographs/withInterval.ts';
+import { nearestOn, valuesOf, writeSteps, type Scale } from '../../sweep/scale.ts';
+import type { Steps } from '../../units.ts';
+import { words } from '../../words/catalogue.ts';
+import { Choose } from '../parts/choose.tsx';
+import { BracketChart } from './bracketChart.tsx';
+import { isUnderWay, type Picture } from './pictures.ts';
+import { SeriesList } from './seriesList.tsx';
+import { useTurns } from './seriesPictures.ts';
+import { TogetherTold } from './togetherTold.tsx';
+import type { ToldParts } from './toldParts.ts';
+
+interface Props {
+  readonly pictures: readonly Picture[];
+  readonly situation: string | null;
+  readonly scale: Scale;
+  /** The correction that the bracket lies around; null where it was not told. */
+  readonly value: Steps | null;
+  /** The centre that the light gave. */
+  readonly band: WithInterval | null;
+  readonly told: ToldParts<BracketPart>;
+  /** How pictures are brought in. */
+  readonly children: ComponentChildren;
+}
+
+export function BracketOfValues({ pictures, situation, scale, value, band, told, children }: Props) {
+  const say = words('series').bracket;
+  const turns = useTurns(pictures, situation);
+  const plan = bracketPlan(scale, value ?? nearestOn(scale, 0));
+  const parts = bracketParts(
+    turns.taken.map(({ id }) => id),
+    plan,
+    told.parts,
+  );
+  const reading = pictures.some(isUnderWay);
+  const reference = turns.taken.find(({ id }) => parts.get(id) === 'live view')?.id ?? null;
+  const choices: readonly BracketPart[] = ['live view', ...valuesOf(scale), 'left out'];
+  return (
+    <>
+      <details open={pictures.length === 0}>
+        <summary>{say.order.title}</summary>
+        <ol>
+          <li>{say.order.reference}</li>
+          <li>
+            {say.order.shots}
+            <ol class="values" aria-label={say.order.list}>
+              {plan.map((correction, place) => (
+                <li key={place}>{writeSteps(correction)}</li>
+              ))}
+            </ol>
+          </li>
+        </ol>
+      </details>
+      {children}
+      {reading && <p class="muted">{words('series').wait}</p>}
+      {turns.taken.length > 0 && !reading && (
+        <BracketTellings series={readBracket(turns.taken, parts, band)} names={new Map(pictures.map(({ id, name }) => [id, name]))} scale={scale} />
+      )}
+      <SeriesList
+        pictures={pictures}
+        turns={turns}
+        reference={reference}
+        picks={
+          new Map(
+            turns.taken.map(({ id }) => [
+              id,
+              <ValuePick key={id} choices={choices} part={parts.get(id) ?? 'left out'} onTold={(part) => told.tell(id, part)} />,
+            ]),
+          )
+        }
+      />
+    </>
+  );
+}
+
+interface PickProps {
+  readonly choices: readonly BracketPart[];
+  readonly part: BracketPart;
+  readonly onTold: (part: BracketPart) => void;
+}
+
+function ValuePick({ choices, part: chosen, onTold }: PickProps) {
+  const say = words('series').bracket.part;
+  return (
+    <Choose
+      label={say.title}
+      options={choices.map((part) => ({ value: String(part), label: say.option(part) }))}
+      chosen={String(chosen)}
+      onChoose={(text) => onTold(choices.find((part) => String(part) === text) ?? 'left out')}
+    />
+  );
+}
+
+interface TellingsProps {
+  readonly series: BracketSeries | null;
+  readonly names: ReadonlyMap<string, string>;
+  readonly scale: Scale;
+}
+
+function BracketTellings({ series, names, scale }: TellingsProps) {
+  const { bracket: say, noReference } = words('series');
+  if (series === null) return <TogetherTold sentences={[say.none]} />;
+  const { measured, shots, reference } = series;
+  const lacking = reference === null ? [noReference] : [];
+  if (!measured.ok) return <TogetherTold sentences={[say.fault[measured.fault.is]]} faults={lacking} />;
+  const told = measured.value;
+  const apart = told.measure.apart.map((place) => names.get(shots[place]?.id ?? '') ?? '');
+  return (
+    <TogetherTold sentences={say.told(told, scale)} faults={[...(apart.length > 0 ? [say.apart(apart)] : []), ...lacking]} figures={say.figures(series, told)}>
+      <BracketChart series={series} told={told} />
+    </TogetherTold>
+  );
+}

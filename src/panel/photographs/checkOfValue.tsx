@@ -1,0 +1,83 @@
+// A check of the value entered: the order of the shots, which picture was which, and what all of them say of the value.
+import type { ComponentChildren } from 'preact';
+import { CHECK_PARTS, checkParts, type CheckPart } from '../../photographs/series/checkParts.ts';
+import { readCheck, type CheckSeries } from '../../photographs/series/checkSeries.ts';
+import type { WithInterval } from '../../photographs/withInterval.ts';
+import type { Scale } from '../../sweep/scale.ts';
+import type { Steps } from '../../units.ts';
+import { words } from '../../words/catalogue.ts';
+import { Pick } from '../parts/pick.tsx';
+import { isUnderWay, type Picture } from './pictures.ts';
+import { SeriesList } from './seriesList.tsx';
+import { useTurns } from './seriesPictures.ts';
+import { TogetherTold } from './togetherTold.tsx';
+import type { ToldParts } from './toldParts.ts';
+
+interface Props {
+  readonly pictures: readonly Picture[];
+  readonly situation: string | null;
+  readonly scale: Scale;
+  /** The correction that the body was set to; null where it was not told. */
+  readonly value: Steps | null;
+  /** What a bracket measured a step to be worth, in millimetres at the target; null where none did. */
+  readonly step: WithInterval | null;
+  readonly told: ToldParts<CheckPart>;
+  /** How pictures are brought in. */
+  readonly children: ComponentChildren;
+}
+
+export function CheckOfValue({ pictures, situation, scale, value, step, told, children }: Props) {
+  const say = words('series').check;
+  const turns = useTurns(pictures, situation);
+  const parts = checkParts(
+    turns.taken.map(({ id }) => id),
+    told.parts,
+  );
+  const reading = pictures.some(isUnderWay);
+  const reference = turns.taken.find(({ id }) => parts.get(id) === 'live view')?.id ?? null;
+  return (
+    <>
+      <details open={pictures.length === 0}>
+        <summary>{say.order.title}</summary>
+        <ol>
+          {say.order.steps.map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ol>
+      </details>
+      {children}
+      {reading && <p class="muted">{words('series').wait}</p>}
+      {turns.taken.length > 0 && !reading && <CheckTold series={readCheck(turns.taken, parts)} value={value} scale={scale} step={step} />}
+      <SeriesList
+        pictures={pictures}
+        turns={turns}
+        reference={reference}
+        picks={new Map(turns.taken.map(({ id }) => [id, <PartPick key={id} part={parts.get(id) ?? 'left out'} onTold={(part) => told.tell(id, part)} />]))}
+      />
+    </>
+  );
+}
+
+interface ToldProps {
+  readonly series: CheckSeries | null;
+  readonly value: Steps | null;
+  readonly scale: Scale;
+  readonly step: WithInterval | null;
+}
+
+function CheckTold({ series, value, scale, step }: ToldProps) {
+  const { check: say, noReference } = words('series');
+  if (series === null) return <TogetherTold sentences={[say.none]} />;
+  return (
+    <TogetherTold sentences={say.told(series, value, scale, step)} faults={series.reference === null ? [noReference] : []} figures={say.figures(series)} />
+  );
+}
+
+function PartPick({ part: chosen, onTold }: { readonly part: CheckPart; readonly onTold: (part: CheckPart) => void }) {
+  const say = words('series').check.part;
+  return (
+    <div class="part">
+      <Pick legend={say.title} options={CHECK_PARTS.map((part) => ({ value: part, label: say.options[part] }))} chosen={chosen} onChoose={onTold} />
+    </div>
+  );
+}

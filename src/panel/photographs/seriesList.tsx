@@ -1,0 +1,60 @@
+// The pictures of a series as they were taken, each with what it was, what it shows in a sentence, and the rest folded. Those that stay out come
+// after them, each with its reason.
+import type { ComponentChildren } from 'preact';
+import type { Turns } from '../../photographs/series/turns.ts';
+import type { BroughtPicture } from '../../platform/pictures/bridge.ts';
+import { words } from '../../words/catalogue.ts';
+import { PictureFaults } from './pictureFaults.tsx';
+import type { Picture } from './pictures.ts';
+import { PictureShown } from './pictureView.tsx';
+import { SideBySide } from './sideBySide.tsx';
+
+interface Props {
+  readonly pictures: readonly Picture[];
+  readonly turns: Turns;
+  /** The one focused in live view, by its id; null where there is none. */
+  readonly reference: string | null;
+  /** Says what a picture was, and takes it told otherwise. By its id. */
+  readonly picks: ReadonlyMap<string, ComponentChildren>;
+}
+
+export function SeriesList({ pictures, turns, reference, picks }: Props) {
+  const places = new Map(turns.taken.map(({ id }, place) => [id, place]));
+  const ordered = pictures.toSorted((one, other) => (places.get(one.id) ?? Infinity) - (places.get(other.id) ?? Infinity) || 0);
+  const beside = pictures.find(({ id }) => id === reference);
+  return (
+    <ol class="pictures" aria-label={words('photographs').pictures}>
+      {ordered.map((picture) => (
+        <li key={picture.id} class="card picture">
+          <h2>{picture.name}</h2>
+          {picks.get(picture.id)}
+          <Told picture={picture} turns={turns} beside={beside && beside.id !== picture.id ? broughtIn(beside) : null} />
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+const broughtIn = ({ is }: Picture): BroughtPicture | null => (typeof is !== 'string' && is.ok ? is.value : null);
+
+function Told({ picture, turns, beside }: { readonly picture: Picture; readonly turns: Turns; readonly beside: BroughtPicture | null }) {
+  const say = words('photographs');
+  const { is } = picture;
+  if (typeof is === 'string') return <p class="muted">{say.stage[is]}</p>;
+  if (!is.ok) return <p class="fault">{say.fault[is.fault]}</p>;
+  const { target, focus } = is.value.reading;
+  const out = turns.out.get(picture.id);
+  return (
+    <>
+      {out && <p class="fault">{words('series').out[out]}</p>}
+      {focus.ok && <p>{say.focus(focus.value).slice(0, 2).join(' ')}</p>}
+      <PictureFaults reading={is.value.reading} />
+      {beside && !out && <SideBySide reference={beside} shot={is.value} />}
+      <details>
+        <summary>{words('series').shown}</summary>
+        {target.ok && <p>{say.target(target.value)}</p>}
+        <PictureShown picture={is.value} />
+      </details>
+    </>
+  );
+}
