@@ -32,11 +32,13 @@ function Kept({ record }: { readonly record: ProofRecord }) {
   const [fault, setFault] = useState('');
   useEffect(() => {
     let left = false;
-    void session.cropsOf(record).then((read) => {
+    const read = async (): Promise<void> => {
+      const found = await session.cropsOf(record);
       if (left) return;
-      setCrops(read.ok ? read.value : null);
-      if (!read.ok) setFault(words('session').proofs.crops[read.fault]);
-    });
+      setCrops(found.ok ? found.value : null);
+      if (!found.ok) setFault(words('session').proofs.crops[found.fault]);
+    };
+    void read();
     return () => {
       left = true;
     };
