@@ -7,10 +7,9 @@ export interface WithInterval {
 }
 
 /** Standard deviations to either side that hold 95 % of a normal distribution. */
-const NORMAL_95 = 1.959964;
+export const NORMAL_MARGIN = 1.959964;
 
 /** As if the interval were that of a normal distribution. */
-export const doubtOf = ({ low, high }: WithInterval): number => (high - low) / (2 * NORMAL_95);
+export const doubtOf = ({ low, high }: WithInterval): number => (high - low) / (2 * NORMAL_MARGIN);
 
 export const around = (value: number, margin: number): WithInterval => ({ value, low: value - margin, high: value + margin });
-export const NORMAL_MARGIN = NORMAL_95;

@@ -3,7 +3,9 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { USUAL_SCALE, type Scale } from '../../src/sweep/scale.ts';
 import { steps } from '../../src/units.ts';
-import { noiseFreeSweeps } from './noiseFree.ts';
+import { openSweep } from '../../src/sweep/opening.ts';
+import { noiseFreeSweeps, ranWith } from './noiseFree.ts';
+import { opened } from './staged.ts';
 
 const SHORT: Scale = { min: steps(-10), max: steps(10), step: 1 };
 
@@ -32,3 +34,16 @@ test.each([
   },
   60_000,
 );
+
+// Edges laid on the values themselves had the value beside an end in one time in three, whatever it showed: it was asked for twenty times.
+test.each([
+  [-8, 9],
+  [-3, 6],
+  [-30, -20],
+  [30, 47],
+] as const)('on a scale of \u00b150 a light that never wavers is found out without holding one value over and over (%i to %i)', (low, high) => {
+  const { phase, holds } = ranWith(openSweep(opened({ scale: { min: steps(-50), max: steps(50), step: 1 }, arrows: 'absent' })).state, low, high);
+  expect(phase).toMatchObject({ outcome: { found: 'band', ends: 'seen', low, high, centre: (low + high) / 2 } });
+  expect(Math.max(...holds.map(({ value }) => holds.filter((hold) => hold.value === value).length))).toBeLessThanOrEqual(3);
+  expect(holds.length).toBeLessThanOrEqual(16);
+});

@@ -2,16 +2,17 @@
 import type { ComponentChildren } from 'preact';
 import { bracketParts, type BracketPart } from '../../photographs/series/bracketParts.ts';
 import { bracketPlan } from '../../photographs/series/bracketPlan.ts';
-import { readBracket, type BracketSeries } from '../../photographs/series/bracketSeries.ts';
+import { readBracket } from '../../photographs/series/bracketSeries.ts';
+import type { SeriesPicture } from '../../photographs/series/seriesPicture.ts';
 import type { WithInterval } from '../../photographs/withInterval.ts';
 import { nearestOn, valuesOf, writeSteps, type Scale } from '../../sweep/scale.ts';
 import type { Steps } from '../../units.ts';
 import { words } from '../../words/catalogue.ts';
 import { Choose } from '../parts/choose.tsx';
 import { BracketChart } from './bracketChart.tsx';
-import { isUnderWay, type Picture } from './pictures.ts';
-import { SeriesList } from './seriesList.tsx';
+import type { Picture } from './pictures.ts';
 import { useTurns } from './seriesPictures.ts';
+import { SeriesView } from './seriesView.tsx';
 import { TogetherTold } from './togetherTold.tsx';
 import type { ToldParts } from './toldParts.ts';
 
@@ -37,44 +38,37 @@ export function BracketOfValues({ pictures, situation, scale, value, band, told,
     plan,
     told.parts,
   );
-  const reading = pictures.some(isUnderWay);
-  const reference = turns.taken.find(({ id }) => parts.get(id) === 'live view')?.id ?? null;
   const choices: readonly BracketPart[] = ['live view', ...valuesOf(scale), 'left out'];
   return (
-    <>
-      <details open={pictures.length === 0}>
-        <summary>{say.order.title}</summary>
-        <ol>
-          <li>{say.order.reference}</li>
-          <li>
-            {say.order.shots}
-            <ol class="values" aria-label={say.order.list}>
-              {plan.map((correction, place) => (
-                <li key={place}>{writeSteps(correction)}</li>
-              ))}
-            </ol>
-          </li>
-        </ol>
-      </details>
+    <SeriesView
+      pictures={pictures}
+      turns={turns}
+      parts={parts}
+      order={{
+        title: say.order.title,
+        steps: (
+          <>
+            <li>{say.order.reference}</li>
+            <li>
+              {say.order.shots}
+              <ol class="values" aria-label={say.order.list}>
+                {plan.map((correction, place) => (
+                  <li key={place}>{writeSteps(correction)}</li>
+                ))}
+              </ol>
+            </li>
+          </>
+        ),
+      }}
+      together={<BracketTellings taken={turns.taken} parts={parts} band={band} names={new Map(pictures.map(({ id, name }) => [id, name]))} scale={scale} />}
+      picks={
+        new Map(
+          turns.taken.map(({ id }) => [id, <ValuePick key={id} choices={choices} part={parts.get(id) ?? 'left out'} onTold={(part) => told.tell(id, part)} />]),
+        )
+      }
+    >
       {children}
-      {reading && <p class="muted">{words('series').wait}</p>}
-      {turns.taken.length > 0 && !reading && (
-        <BracketTellings series={readBracket(turns.taken, parts, band)} names={new Map(pictures.map(({ id, name }) => [id, name]))} scale={scale} />
-      )}
-      <SeriesList
-        pictures={pictures}
-        turns={turns}
-        reference={reference}
-        picks={
-          new Map(
-            turns.taken.map(({ id }) => [
-              id,
-              <ValuePick key={id} choices={choices} part={parts.get(id) ?? 'left out'} onTold={(part) => told.tell(id, part)} />,
-            ]),
-          )
-        }
-      />
-    </>
+    </SeriesView>
   );
 }
 
@@ -97,13 +91,16 @@ function ValuePick({ choices, part: chosen, onTold }: PickProps) {
 }
 
 interface TellingsProps {
-  readonly series: BracketSeries | null;
+  readonly taken: readonly SeriesPicture[];
+  readonly parts: ReadonlyMap<string, BracketPart>;
+  readonly band: WithInterval | null;
   readonly names: ReadonlyMap<string, string>;
   readonly scale: Scale;
 }
 
-function BracketTellings({ series, names, scale }: TellingsProps) {
+function BracketTellings({ taken, parts, band, names, scale }: TellingsProps) {
   const { bracket: say, noReference } = words('series');
+  const series = readBracket(taken, parts, band);
   if (series === null) return <TogetherTold sentences={[say.none]} />;
   const { measured, shots, reference } = series;
   const lacking = reference === null ? [noReference] : [];

@@ -1,15 +1,16 @@
 // A check of the value entered: the order of the shots, which picture was which, and what all of them say of the value.
 import type { ComponentChildren } from 'preact';
 import { CHECK_PARTS, checkParts, type CheckPart } from '../../photographs/series/checkParts.ts';
-import { readCheck, type CheckSeries } from '../../photographs/series/checkSeries.ts';
+import { readCheck } from '../../photographs/series/checkSeries.ts';
+import type { SeriesPicture } from '../../photographs/series/seriesPicture.ts';
 import type { WithInterval } from '../../photographs/withInterval.ts';
 import type { Scale } from '../../sweep/scale.ts';
 import type { Steps } from '../../units.ts';
 import { words } from '../../words/catalogue.ts';
 import { Pick } from '../parts/pick.tsx';
-import { isUnderWay, type Picture } from './pictures.ts';
-import { SeriesList } from './seriesList.tsx';
+import type { Picture } from './pictures.ts';
 import { useTurns } from './seriesPictures.ts';
+import { SeriesView } from './seriesView.tsx';
 import { TogetherTold } from './togetherTold.tsx';
 import type { ToldParts } from './toldParts.ts';
 
@@ -33,40 +34,31 @@ export function CheckOfValue({ pictures, situation, scale, value, step, told, ch
     turns.taken.map(({ id }) => id),
     told.parts,
   );
-  const reading = pictures.some(isUnderWay);
-  const reference = turns.taken.find(({ id }) => parts.get(id) === 'live view')?.id ?? null;
   return (
-    <>
-      <details open={pictures.length === 0}>
-        <summary>{say.order.title}</summary>
-        <ol>
-          {say.order.steps.map((sentence) => (
-            <li key={sentence}>{sentence}</li>
-          ))}
-        </ol>
-      </details>
+    <SeriesView
+      pictures={pictures}
+      turns={turns}
+      parts={parts}
+      order={{ title: say.order.title, steps: say.order.steps.map((sentence) => <li key={sentence}>{sentence}</li>) }}
+      together={<CheckTold taken={turns.taken} parts={parts} value={value} scale={scale} step={step} />}
+      picks={new Map(turns.taken.map(({ id }) => [id, <PartPick key={id} part={parts.get(id) ?? 'left out'} onTold={(part) => told.tell(id, part)} />]))}
+    >
       {children}
-      {reading && <p class="muted">{words('series').wait}</p>}
-      {turns.taken.length > 0 && !reading && <CheckTold series={readCheck(turns.taken, parts)} value={value} scale={scale} step={step} />}
-      <SeriesList
-        pictures={pictures}
-        turns={turns}
-        reference={reference}
-        picks={new Map(turns.taken.map(({ id }) => [id, <PartPick key={id} part={parts.get(id) ?? 'left out'} onTold={(part) => told.tell(id, part)} />]))}
-      />
-    </>
+    </SeriesView>
   );
 }
 
 interface ToldProps {
-  readonly series: CheckSeries | null;
+  readonly taken: readonly SeriesPicture[];
+  readonly parts: ReadonlyMap<string, CheckPart>;
   readonly value: Steps | null;
   readonly scale: Scale;
   readonly step: WithInterval | null;
 }
 
-function CheckTold({ series, value, scale, step }: ToldProps) {
+function CheckTold({ taken, parts, value, scale, step }: ToldProps) {
   const { check: say, noReference } = words('series');
+  const series = readCheck(taken, parts);
   if (series === null) return <TogetherTold sentences={[say.none]} />;
   return (
     <TogetherTold sentences={say.told(series, value, scale, step)} faults={series.reference === null ? [noReference] : []} figures={say.figures(series)} />

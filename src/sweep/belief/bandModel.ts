@@ -20,7 +20,9 @@ export const SIDE_RIGHT = 0.95;
 const REVERSED = 0.05;
 /** The grid usually reaches this share of the scale's half-range past both limits. */
 export const USUAL_REACH = 0.3;
-/** No more grid points than this over the scale: a longer scale is laid out more coarsely. */
+/** Grid points in one value of the scale: on the value, and half-way to the next. */
+const POINTS = 2;
+/** With more grid points than this over the scale, edges are laid only between the values. */
 const FINEST = 80;
 
 /** Some bands with, for each of them, what is known of its light: the weights of one band's kinds sum to 1. */
@@ -38,8 +40,6 @@ export interface BandModel {
   readonly hypotheses: number;
   readonly stimuli: number;
   readonly outcomes: number;
-  /** Grid points in one value of the scale. */
-  readonly fine: number;
   /** Per band, in corrections: low edge, high edge, centre. */
   readonly low: Float64Array;
   readonly high: Float64Array;
@@ -48,9 +48,7 @@ export interface BandModel {
   readonly halfWidth: Float64Array;
   /** Per band: its width in grid points, the same number whatever the reach. */
   readonly width: Int16Array;
-  /** The band so many grid points further up, or -1 where the grid has none. */
-  readonly shifted: (hypothesis: number, points: number) => number;
-  /** Do both edges lie between two values? Where the grid is as coarse as the scale, every band counts. */
+  /** Do both edges lie between two values? */
   readonly isBetween: (hypothesis: number) => boolean;
   readonly edgeKinds: number;
   readonly lampKinds: number;
@@ -77,28 +75,29 @@ export type AverageLight = (stimulus: number, seen: readonly number[], which: In
  */
 export function bandModel(scale: Scale, arrows: boolean, lapse: number, reach = USUAL_REACH): BandModel {
   const values = valuesOf(scale);
-  const fine = Math.max(1, Math.min(2, Math.floor(FINEST / (values.length - 1))));
-  const margin = Math.ceil(reach * halfRange(scale)) * fine;
-  const points = (values.length - 1) * fine + 1 + 2 * margin;
-  const count = (points * (points - 1)) / 2;
+  const margin = Math.ceil(reach * halfRange(scale)) * POINTS;
+  const points = (values.length - 1) * POINTS + 1 + 2 * margin;
+  // Every other point lies between two values, where an edge that never wavers can be told from its neighbours.
+  const onlyBetween = (values.length - 1) * POINTS > FINEST;
+  const [first, apart] = onlyBetween ? [1, POINTS] : [0, 1];
+  const edges = Math.ceil((points - first) / apart);
+  const count = (edges * (edges - 1)) / 2;
   const lowAt = new Int16Array(count);
   const highAt = new Int16Array(count);
-  const bandAt = new Int32Array(points * points).fill(-1);
   let h = 0;
-  for (let a = 0; a < points; a++) {
-    for (let b = a + 1; b < points; b++) {
+  for (let a = first; a < points; a += apart) {
+    for (let b = a + apart; b < points; b += apart) {
       lowAt[h] = a;
-      highAt[h] = b;
-      bandAt[a * points + b] = h++;
+      highAt[h++] = b;
     }
   }
-  const correctionAt = (point: number): number => scale.min + ((point - margin) / fine) * scale.step;
+  const correctionAt = (point: number): number => scale.min + ((point - margin) / POINTS) * scale.step;
   const low = Float64Array.from(lowAt, correctionAt);
   const high = Float64Array.from(highAt, correctionAt);
 
   // Tables over the distance between grid points, indexed from 0; wide enough for values off the scale, too.
   const middle = 2 * points;
-  const distances = Array.from({ length: 2 * middle + 1 }, (_, index) => (index - middle) / fine);
+  const distances = Array.from({ length: 2 * middle + 1 }, (_, index) => (index - middle) / POINTS);
   const inside = SOFT.map((s) => Float64Array.from(distances, (distance) => ogive(distance / s)));
   const lamps = LAMPS.length;
   const senses = arrows ? 2 : 1;
@@ -126,7 +125,7 @@ export function bandModel(scale: Scale, arrows: boolean, lapse: number, reach = 
       held[kind] = (1 - lapse) * both + lapse * LAPSE_IN;
     }
   };
-  const pointOf = (stimulus: number): number => margin + Math.round(stimulus * fine);
+  const pointOf = (stimulus: number): number => margin + Math.round(stimulus * POINTS);
   /** P(the arrow says that the centre lies above), for each sense. */
   const aboveAs = (towards: number, sense: number): number => (towards === 0 ? 0.5 : towards > 0 === (sense === 0) ? SIDE_RIGHT : 1 - SIDE_RIGHT);
 
@@ -137,18 +136,12 @@ export function bandModel(scale: Scale, arrows: boolean, lapse: number, reach = 
     hypotheses: count,
     stimuli: values.length,
     outcomes: outcomeCount(arrows),
-    fine,
     low,
     high,
     centre: low.map((edge, index) => (edge + high[index]!) / 2),
     halfWidth: low.map((edge, index) => (high[index]! - edge) / (2 * scale.step)),
     width: lowAt.map((a, index) => highAt[index]! - a),
-    shifted(hypothesis, by) {
-      const a = lowAt[hypothesis]! + by;
-      const b = highAt[hypothesis]! + by;
-      return a < 0 || b >= points ? -1 : bandAt[a * points + b]!;
-    },
-    isBetween: (hypothesis) => fine === 1 || (lowAt[hypothesis]! % fine !== 0 && highAt[hypothesis]! % fine !== 0),
+    isBetween: (hypothesis) => lowAt[hypothesis]! % POINTS !== 0 && highAt[hypothesis]! % POINTS !== 0,
     edgeKinds,
     lampKinds,
     edgeShares: Float64Array.from(EDGES, ({ share }) => share),

@@ -49,11 +49,33 @@ export const varianceOf =
   (joint, chance) =>
     chance * spread(quantity, joint, chance);
 
-/** Natural logarithm of the variance of `quantity`, with `floor` added so that certainty has a value. */
-export const logVarianceOf =
-  (quantity: Float64Array, floor: number): Score =>
-  (joint, chance) =>
-    chance * Math.log(spread(quantity, joint, chance) + floor);
+/**
+ * Of a band between two ends, each in the order of the posterior's hypotheses: the mean natural logarithm of their variances, weighed
+ * `ends`, and that of their middle's variance, weighed 1 - `ends`; with `floor` added to each so that certainty has a value. In one pass: it is
+ * asked for every outcome of every stimulus.
+ */
+export const logVariancesOf =
+  (low: Float64Array, high: Float64Array, floor: number, ends: number): Score =>
+  (joint, chance) => {
+    let l = 0;
+    let h = 0;
+    let ll = 0;
+    let hh = 0;
+    let lh = 0;
+    for (let k = 0; k < joint.length; k++) {
+      const ofLow = joint[k]! * low[k]!;
+      const ofHigh = joint[k]! * high[k]!;
+      l += ofLow;
+      h += ofHigh;
+      ll += ofLow * low[k]!;
+      hh += ofHigh * high[k]!;
+      lh += ofLow * high[k]!;
+    }
+    const varLow = Math.max(0, ll / chance - (l / chance) ** 2);
+    const varHigh = Math.max(0, hh / chance - (h / chance) ** 2);
+    const middle = Math.max(0, (varLow + varHigh + 2 * (lh / chance - (l * h) / chance ** 2)) / 4);
+    return chance * ((ends / 2) * Math.log((varLow + floor) * (varHigh + floor)) + (1 - ends) * Math.log(middle + floor));
+  };
 
 function spread(quantity: Float64Array, joint: Float64Array, chance: number): number {
   let first = 0;

@@ -104,7 +104,7 @@ export const words: SeriesWords = {
       'Set full aperture and base sensitivity. Expose so that the paper is bright, but not blown out.',
       'Turn sharpening and noise reduction off, or to neutral.',
       'Save at full size and best quality.',
-      'Bring the pictures over by a cable to the computer or a card reader, so that the camera stays where it is.',
+      'Transfer the pictures by cable or with a card reader, without moving the camera.',
     ],
   },
   result: 'What the pictures show together',

@@ -137,6 +137,6 @@ test('there is nothing to carry over where the band is known, where every value 
 
 test('the second series wants both ends even where the first was quick, and is not told where the first one lay', () => {
   const quick = opened({ scale: SCALE, arrows: 'absent' }).plan.manner;
-  const swept = ranWith(openSweep(opened({ scale: SCALE, arrows: 'absent', manner: { ...quick, care: 'quick' } })).state, 5, 13);
+  const swept = ranWith(openSweep(opened({ scale: SCALE, arrows: 'absent', manner: { ...quick, care: 'quick' } })).state, 4, 14);
   expect(transferPlan(swept, outcomeIn(swept))).toMatchObject({ manner: { care: 'standard' }, memory: { centres: [] }, transfer: { of: 'sweep-1' } });
 });
