@@ -5,6 +5,7 @@ import type { PictureFault, PictureStage } from '../photographs/brought.ts';
 import type { FindFault } from '../photographs/findFault.ts';
 import type { FocusUntold, FocusReading } from '../photographs/focusReading.ts';
 import type { MotionWay } from '../photographs/motion.ts';
+import type { Proof } from '../photographs/proof.ts';
 import type { EdgeReading, TargetReading } from '../photographs/reading.ts';
 
 export interface PhotographsWords {
@@ -45,6 +46,19 @@ export interface PhotographsWords {
     readonly edge: (reading: EdgeReading) => string;
     readonly target: (target: TargetReading) => string;
     readonly focus: (focus: FocusReading) => readonly string[];
+  };
+  /** Keeping what one picture or a series showed. */
+  readonly keep: {
+    readonly label: string;
+    /** In place of it, once it is kept. */
+    readonly done: string;
+    readonly what: (is: Proof['is']) => string;
+    readonly kept: string;
+    readonly erase: string;
+    /** Why it cannot be kept yet, and what to do. */
+    readonly noSituation: string;
+    readonly noValue: string;
+    readonly another: string;
   };
   /** The size of the picture, and what the camera wrote into it. */
   readonly camera: (frame: PictureSize, camera: Photograph | null) => string;

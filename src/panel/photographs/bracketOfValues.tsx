@@ -3,6 +3,8 @@ import type { ComponentChildren } from 'preact';
 import { bracketParts, type BracketPart } from '../../photographs/series/bracketParts.ts';
 import { bracketPlan } from '../../photographs/series/bracketPlan.ts';
 import { readBracket } from '../../photographs/series/bracketSeries.ts';
+import { examplesOf } from '../../photographs/series/examples.ts';
+import { firstTaken, proofOfBracket } from '../../photographs/series/proofsOf.ts';
 import type { SeriesPicture } from '../../photographs/series/seriesPicture.ts';
 import type { WithInterval } from '../../photographs/withInterval.ts';
 import { nearestOn, valuesOf, writeSteps, type Scale } from '../../sweep/scale.ts';
@@ -10,6 +12,8 @@ import type { Steps } from '../../units.ts';
 import { words } from '../../words/catalogue.ts';
 import { Choose } from '../parts/choose.tsx';
 import { BracketChart } from './bracketChart.tsx';
+import { KeepProof } from './keepProof.tsx';
+import { cropsOfSeries } from './keptCrop.ts';
 import type { Picture } from './pictures.ts';
 import { useTurns } from './seriesPictures.ts';
 import { SeriesView } from './seriesView.tsx';
@@ -60,7 +64,7 @@ export function BracketOfValues({ pictures, situation, scale, value, band, told,
           </>
         ),
       }}
-      together={<BracketTellings taken={turns.taken} parts={parts} band={band} names={new Map(pictures.map(({ id, name }) => [id, name]))} scale={scale} />}
+      together={<BracketTellings pictures={pictures} situation={situation} taken={turns.taken} parts={parts} band={band} scale={scale} />}
       picks={
         new Map(
           turns.taken.map(({ id }) => [id, <ValuePick key={id} choices={choices} part={parts.get(id) ?? 'left out'} onTold={(part) => told.tell(id, part)} />]),
@@ -91,14 +95,15 @@ function ValuePick({ choices, part: chosen, onTold }: PickProps) {
 }
 
 interface TellingsProps {
+  readonly pictures: readonly Picture[];
+  readonly situation: string | null;
   readonly taken: readonly SeriesPicture[];
   readonly parts: ReadonlyMap<string, BracketPart>;
   readonly band: WithInterval | null;
-  readonly names: ReadonlyMap<string, string>;
   readonly scale: Scale;
 }
 
-function BracketTellings({ taken, parts, band, names, scale }: TellingsProps) {
+function BracketTellings({ pictures, situation, taken, parts, band, scale }: TellingsProps) {
   const { bracket: say, noReference } = words('series');
   const series = readBracket(taken, parts, band);
   if (series === null) return <TogetherTold sentences={[say.none]} />;
@@ -106,9 +111,17 @@ function BracketTellings({ taken, parts, band, names, scale }: TellingsProps) {
   const lacking = reference === null ? [noReference] : [];
   if (!measured.ok) return <TogetherTold sentences={[say.fault[measured.fault.is]]} faults={lacking} />;
   const told = measured.value;
+  const names = new Map(pictures.map(({ id, name }) => [id, name]));
   const apart = told.measure.apart.map((place) => names.get(shots[place]?.id ?? '') ?? '');
+  const proof = proofOfBracket(series, told, firstTaken(taken));
+  const shown = examplesOf(taken, parts, reference?.value ?? 0);
   return (
-    <TogetherTold sentences={say.told(told, scale)} faults={[...(apart.length > 0 ? [say.apart(apart)] : []), ...lacking]} figures={say.figures(series, told)}>
+    <TogetherTold
+      sentences={say.told(told, scale)}
+      faults={[...(apart.length > 0 ? [say.apart(apart)] : []), ...lacking]}
+      figures={say.figures(series, told)}
+      keep={<KeepProof situation={situation} proof={proof} crops={cropsOfSeries(pictures, shown)} />}
+    >
       <BracketChart series={series} told={told} />
     </TogetherTold>
   );

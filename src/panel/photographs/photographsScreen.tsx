@@ -101,7 +101,7 @@ export function PhotographsScreen({ situation }: Props) {
           {all.length > 0 && (
             <ol class="pictures" aria-label={say.pictures}>
               {all.map((picture) => (
-                <PictureView key={picture.id} picture={picture} />
+                <PictureView key={picture.id} picture={picture} situation={situation} />
               ))}
             </ol>
           )}

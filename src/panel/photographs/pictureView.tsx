@@ -1,14 +1,26 @@
 // One picture: how far it has come, the one sentence why it cannot be read, or what it shows: plain words first, figures folded.
 import type { BroughtPicture } from '../../platform/pictures/bridge.ts';
 import type { PictureReading } from '../../photographs/reading.ts';
+import { outOfSeries } from '../../photographs/series/outOfSeries.ts';
+import { proofOfOne } from '../../photographs/series/proofsOf.ts';
+import type { SeriesPicture } from '../../photographs/series/seriesPicture.ts';
 import { words } from '../../words/catalogue.ts';
+import { useSession } from '../useSession.ts';
 import { EdgeCrops } from './edgeCrops.tsx';
+import { KeepProof } from './keepProof.tsx';
+import { cropOfOne } from './keptCrop.ts';
 import { Outlined } from './outlined.tsx';
 import { PictureFaults } from './pictureFaults.tsx';
 import type { Picture } from './pictures.ts';
 import { RampChart } from './rampChart.tsx';
 
-export function PictureView({ picture: { name, is } }: { readonly picture: Picture }) {
+interface Props {
+  readonly picture: Picture;
+  /** What it is of; null where that is not known. */
+  readonly situation: string | null;
+}
+
+export function PictureView({ picture: { id, name, is }, situation }: Props) {
   const say = words('photographs');
   return (
     <li class="card picture">
@@ -20,10 +32,20 @@ export function PictureView({ picture: { name, is } }: { readonly picture: Pictu
           <InWords reading={is.value.reading} />
           <PictureFaults reading={is.value.reading} />
           <PictureShown picture={is.value} />
+          <KeepOne picture={{ id, name, ...is.value }} brought={is.value} situation={situation} />
         </>
       )}
     </li>
   );
+}
+
+/** One that was plainly taken with something else than the situation has is not kept for it. */
+function KeepOne({ picture, brought, situation }: { readonly picture: SeriesPicture; readonly brought: BroughtPicture; readonly situation: string | null }) {
+  const kit = useSession().kit.value;
+  const { camera, reading } = picture;
+  if (!reading.focus.ok) return null;
+  if (situation !== null && outOfSeries([picture], kit, situation).size > 0) return <p class="muted small">{words('photographs').keep.another}</p>;
+  return <KeepProof situation={situation} proof={proofOfOne(reading.focus.value, camera?.taken ?? null)} crops={cropOfOne(brought)} />;
 }
 
 /** The picture itself, its charts and crops, and its figures. */

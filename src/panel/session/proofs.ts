@@ -2,6 +2,7 @@
 // apart. The crops come first, so that no record names crops that were never kept.
 import * as v from 'valibot';
 import { subjectIn } from '../../kit/kit.ts';
+import { keptAlready } from '../../logbook/keptAlready.ts';
 import { proofKey } from '../../logbook/keys.ts';
 import { ProofRecord } from '../../logbook/proofRecord.ts';
 import type { Proof } from '../../photographs/proof.ts';
@@ -16,7 +17,7 @@ import type { Mishaps } from './troubles.ts';
 
 type World = Pick<Ports, 'snapshots' | 'crops' | 'newId' | 'now'> & { readonly keeper: Keeper; readonly library: LibraryStore; readonly troubles: Mishaps };
 
-/** The id under which it is kept. Without room for the crops the figures are kept alone, and that is said. */
+/** The id under which it is kept, once for the same figures. Without room for the crops the figures are kept alone, and that is said. */
 export async function keepProof(world: World, situation: string, proof: Proof, crops: CropPair, practice: boolean): Promise<Result<string>> {
   const { keeper, library, newId, now } = world;
   const say = words('session').proofs;
@@ -26,6 +27,8 @@ export async function keepProof(world: World, situation: string, proof: Proof, c
   const draft = { id: newId(), at: now(), practice, subject: subjectIn(kit, known), proof, crops: null };
   const checked = v.safeParse(ProofRecord, draft);
   if (!checked.success) return failed(say.unfit);
+  const already = keptAlready(library.proofs.peek(), situation, checked.output.proof);
+  if (already) return got(already.id);
   const name = await cropsKept(world, crops);
   await library.addProof({ ...checked.output, crops: name });
   return keeper.waitsFor(proofKey(draft.id)) ? failed(words('session').stored.notOnDisk) : got(draft.id);

@@ -173,6 +173,16 @@ export const words: PhotographsWords = {
         : [`By an estimate of what a step is worth, ${write.signed(-ramp.error / step, 1)} steps of correction would undo it.`]),
     ],
   },
+  keep: {
+    label: 'Keep in the logbook',
+    done: 'Kept in the logbook',
+    what: (is) => `Keeps the figures${is === 'one' ? ' and a small crop' : ' and two small crops'}, not the ${is === 'one' ? 'picture' : 'pictures'}.`,
+    kept: 'It is in the history of this situation.',
+    erase: 'Erase it again',
+    noSituation: 'To keep this, open the logbook, choose the situation, and bring the pictures in from there.',
+    noValue: 'To keep this, enter the value to check above.',
+    another: 'This picture was taken with another body, lens or focal length than this situation has, so it cannot be kept here.',
+  },
   camera: ({ width, height }, camera) =>
     line([
       `${write.number(width)} × ${write.number(height)} pixels`,
