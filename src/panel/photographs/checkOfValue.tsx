@@ -2,6 +2,7 @@
 import type { ComponentChildren } from 'preact';
 import { CHECK_PARTS, checkParts, type CheckPart } from '../../photographs/series/checkParts.ts';
 import { readCheck } from '../../photographs/series/checkSeries.ts';
+import type { Proof } from '../../photographs/proof.ts';
 import { examplesOf } from '../../photographs/series/examples.ts';
 import { firstTaken, proofOfCheck } from '../../photographs/series/proofsOf.ts';
 import type { SeriesPicture } from '../../photographs/series/seriesPicture.ts';
@@ -67,7 +68,7 @@ function CheckTold({ pictures, situation, taken, parts, value, scale, step }: To
   const series = readCheck(taken, parts);
   if (series === null) return <TogetherTold sentences={[say.none]} />;
   const { check, reference } = series;
-  const proof = value === null ? 'no value' : proofOfCheck(series, value, firstTaken(taken));
+  const proof: Proof | 'no value' | null = value === null ? 'no value' : proofOfCheck(series, value, firstTaken(taken));
   const shown = examplesOf(taken, parts, check.bias.value + (reference?.value ?? 0));
   return (
     <TogetherTold
