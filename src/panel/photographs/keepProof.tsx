@@ -26,14 +26,14 @@ function Keep({ situation, proof, crops }: { readonly situation: string; readonl
   const say = words('photographs').keep;
   const button = useRef<HTMLButtonElement>(null);
   // Not drawn: the second of two quick presses comes before anything is drawn anew.
-  const busy = useRef(false);
+  const busyRef = useRef(false);
   const [fault, setFault] = useState('');
   const kept = keptAlready(session.proofs.value, situation, proof);
   const change = async (changing: () => Promise<Result<unknown>>): Promise<void> => {
-    if (busy.current) return;
-    busy.current = true;
+    if (busyRef.current) return;
+    busyRef.current = true;
     const changed = await changing();
-    busy.current = false;
+    busyRef.current = false;
     setFault(changed.ok ? '' : changed.sentence);
     // The one that was pressed may be gone.
     button.current?.focus();
