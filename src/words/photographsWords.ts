@@ -7,6 +7,7 @@ import type { FocusUntold, FocusReading } from '../photographs/focusReading.ts';
 import type { MotionWay } from '../photographs/motion.ts';
 import type { Proof } from '../photographs/proof.ts';
 import type { EdgeReading, TargetReading } from '../photographs/reading.ts';
+import type { WithInterval } from '../photographs/withInterval.ts';
 
 export interface PhotographsWords {
   readonly title: string;
@@ -45,7 +46,8 @@ export interface PhotographsWords {
     readonly title: string;
     readonly edge: (reading: EdgeReading) => string;
     readonly target: (target: TargetReading) => string;
-    readonly focus: (focus: FocusReading) => readonly string[];
+    /** `measured`: what a bracket measured a step to be worth, in millimetres at the target; null where none did. */
+    readonly focus: (focus: FocusReading, measured: WithInterval | null) => readonly string[];
   };
   /** Keeping what one picture or a series showed. */
   readonly keep: {

@@ -4,11 +4,13 @@
 import { cleanup, fireEvent, screen, within } from '@testing-library/preact';
 import { act } from 'preact/test-utils';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import type { ProofRecord } from '../../src/logbook/proofRecord.ts';
+import { around } from '../../src/photographs/withInterval.ts';
 import type { BroughtPicture, FromWorker, ToWorker } from '../../src/platform/pictures/bridge.ts';
 import { answered, cannot } from '../../src/result.ts';
 import { millimetres, moment } from '../../src/units.ts';
 import { seriesPicture } from '../photographs/series/seriesPictures.ts';
-import { FakeSession } from './fakeSession.ts';
+import { FakeSession, SUBJECT } from './fakeSession.ts';
 import { click, partsRead, show, text, type } from './show.tsx';
 
 beforeEach(() => vi.stubGlobal('Worker', KnowingWorker));
@@ -45,8 +47,8 @@ async function photographs(use: 'Check the value entered' | 'A bracket of correc
 }
 
 /** Opened from the page of the situation they are of. */
-async function photographsOfSituation(use: string): Promise<FakeSession> {
-  const session = await show(new FakeSession());
+async function photographsOfSituation(use: string, session = new FakeSession()): Promise<FakeSession> {
+  await show(session);
   await act(() => void click('Logbook'));
   await partsRead();
   await act(() => void click(/Orrin 85/));
@@ -185,4 +187,30 @@ test('without a situation nothing is kept, and it is said where to begin', async
   await act(() => void type('Value to check', '3'));
   expect(text()).toContain('To keep this, open the logbook, choose the situation, and bring the pictures in from there.');
   expect(screen.queryByRole('button', { name: 'Keep in the logbook' })).toBeNull();
+});
+
+const BRACKET: ProofRecord = {
+  id: 'kept',
+  at: moment(0),
+  practice: false,
+  subject: SUBJECT,
+  proof: {
+    is: 'bracket',
+    taken: null,
+    shots: [],
+    reference: null,
+    step: around(10, 1),
+    centre: around(0, 1),
+    scatter: 1,
+    atZero: 0,
+    joined: null,
+  },
+  crops: null,
+};
+
+test('what a kept bracket measured a step to be worth counts for the situation from then on', async () => {
+  await photographsOfSituation('Check the value entered', new FakeSession({ proofs: [BRACKET] }));
+  await act(() => void type('Value to check', '3'));
+  await bring('0 at 1.JPG', '51 at 2.JPG', '49 at 3.JPG', '50 at 4.JPG', '50 at 5.JPG');
+  expect(text()).toContain('About −5 steps would undo it, by what a bracket measured a step to be worth: try −2, and check again.');
 });

@@ -28,12 +28,14 @@ interface Props {
   readonly value: Steps | null;
   /** The centre that the light gave. */
   readonly band: WithInterval | null;
+  /** What a bracket kept before measured a step to be worth, in millimetres at the target; null where none did. */
+  readonly step: WithInterval | null;
   readonly told: ToldParts<BracketPart>;
   /** How pictures are brought in. */
   readonly children: ComponentChildren;
 }
 
-export function BracketOfValues({ pictures, situation, scale, value, band, told, children }: Props) {
+export function BracketOfValues({ pictures, situation, scale, value, band, step, told, children }: Props) {
   const say = words('series').bracket;
   const turns = useTurns(pictures, situation);
   const plan = bracketPlan(scale, value ?? nearestOn(scale, 0));
@@ -65,6 +67,7 @@ export function BracketOfValues({ pictures, situation, scale, value, band, told,
         ),
       }}
       together={<BracketTellings pictures={pictures} situation={situation} taken={turns.taken} parts={parts} band={band} scale={scale} />}
+      step={step}
       picks={
         new Map(
           turns.taken.map(({ id }) => [id, <ValuePick key={id} choices={choices} part={parts.get(id) ?? 'left out'} onTold={(part) => told.tell(id, part)} />]),

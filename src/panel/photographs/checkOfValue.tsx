@@ -46,6 +46,7 @@ export function CheckOfValue({ pictures, situation, scale, value, step, told, ch
       parts={parts}
       order={{ title: say.order.title, steps: say.order.steps.map((sentence) => <li key={sentence}>{sentence}</li>) }}
       together={<CheckTold pictures={pictures} situation={situation} taken={turns.taken} parts={parts} value={value} scale={scale} step={step} />}
+      step={step}
       picks={new Map(turns.taken.map(({ id }) => [id, <PartPick key={id} part={parts.get(id) ?? 'left out'} onTold={(part) => told.tell(id, part)} />]))}
     >
       {children}

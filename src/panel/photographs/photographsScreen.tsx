@@ -91,7 +91,7 @@ export function PhotographsScreen({ situation }: Props) {
         </CheckOfValue>
       )}
       {use === 'bracket' && (
-        <BracketOfValues pictures={all} situation={situation} scale={scale} value={value} band={band} told={bracketed}>
+        <BracketOfValues pictures={all} situation={situation} scale={scale} value={value} band={band} step={step} told={bracketed}>
           {bringing}
         </BracketOfValues>
       )}
@@ -101,7 +101,7 @@ export function PhotographsScreen({ situation }: Props) {
           {all.length > 0 && (
             <ol class="pictures" aria-label={say.pictures}>
               {all.map((picture) => (
-                <PictureView key={picture.id} picture={picture} situation={situation} />
+                <PictureView key={picture.id} picture={picture} situation={situation} step={step} />
               ))}
             </ol>
           )}

@@ -4,6 +4,7 @@ import type { PictureReading } from '../../photographs/reading.ts';
 import { outOfSeries } from '../../photographs/series/outOfSeries.ts';
 import { proofOfOne } from '../../photographs/series/proofsOf.ts';
 import type { SeriesPicture } from '../../photographs/series/seriesPicture.ts';
+import type { WithInterval } from '../../photographs/withInterval.ts';
 import { words } from '../../words/catalogue.ts';
 import { useSession } from '../useSession.ts';
 import { EdgeCrops } from './edgeCrops.tsx';
@@ -18,9 +19,11 @@ interface Props {
   readonly picture: Picture;
   /** What it is of; null where that is not known. */
   readonly situation: string | null;
+  /** What a bracket measured a step to be worth, in millimetres at the target; null where none did. */
+  readonly step: WithInterval | null;
 }
 
-export function PictureView({ picture: { id, name, is }, situation }: Props) {
+export function PictureView({ picture: { id, name, is }, situation, step }: Props) {
   const say = words('photographs');
   return (
     <li class="card picture">
@@ -31,7 +34,7 @@ export function PictureView({ picture: { id, name, is }, situation }: Props) {
         <>
           <InWords reading={is.value.reading} />
           <PictureFaults reading={is.value.reading} />
-          <PictureShown picture={is.value} />
+          <PictureShown picture={is.value} step={step} />
           <KeepOne picture={{ id, name, ...is.value }} brought={is.value} situation={situation} />
         </>
       )}
@@ -49,7 +52,7 @@ function KeepOne({ picture, brought, situation }: { readonly picture: SeriesPict
 }
 
 /** The picture itself, its charts and crops, and its figures. */
-export function PictureShown({ picture }: { readonly picture: BroughtPicture }) {
+export function PictureShown({ picture, step }: { readonly picture: BroughtPicture; readonly step: WithInterval | null }) {
   const say = words('photographs');
   const { frame, camera, crops, reading } = picture;
   const { target, focus } = reading;
@@ -64,9 +67,11 @@ export function PictureShown({ picture }: { readonly picture: BroughtPicture }) 
         <details>
           <summary>{say.figures.title}</summary>
           <ul class="small">
-            {[...(focus.ok ? say.figures.focus(focus.value) : []), say.figures.target(target.value), ...edges.map(say.figures.edge)].map((sentence, index) => (
-              <li key={index}>{sentence}</li>
-            ))}
+            {[...(focus.ok ? say.figures.focus(focus.value, step) : []), say.figures.target(target.value), ...edges.map(say.figures.edge)].map(
+              (sentence, index) => (
+                <li key={index}>{sentence}</li>
+              ),
+            )}
           </ul>
         </details>
       )}

@@ -2,6 +2,7 @@
 // after them, each with its reason.
 import type { ComponentChildren } from 'preact';
 import type { Turns } from '../../photographs/series/turns.ts';
+import type { WithInterval } from '../../photographs/withInterval.ts';
 import type { BroughtPicture } from '../../platform/pictures/bridge.ts';
 import { words } from '../../words/catalogue.ts';
 import { PictureFaults } from './pictureFaults.tsx';
@@ -14,11 +15,13 @@ interface Props {
   readonly turns: Turns;
   /** The one focused in live view, by its id; null where there is none. */
   readonly reference: string | null;
+  /** What a bracket measured a step to be worth, in millimetres at the target; null where none did. */
+  readonly step: WithInterval | null;
   /** Says what a picture was, and takes it told otherwise. By its id. */
   readonly picks: ReadonlyMap<string, ComponentChildren>;
 }
 
-export function SeriesList({ pictures, turns, reference, picks }: Props) {
+export function SeriesList({ pictures, turns, reference, step, picks }: Props) {
   const places = new Map(turns.taken.map(({ id }, place) => [id, place]));
   const ordered = pictures.toSorted((one, other) => (places.get(one.id) ?? Infinity) - (places.get(other.id) ?? Infinity) || 0);
   const beside = pictures.find(({ id }) => id === reference);
@@ -28,7 +31,7 @@ export function SeriesList({ pictures, turns, reference, picks }: Props) {
         <li key={picture.id} class="card picture">
           <h2>{picture.name}</h2>
           {picks.get(picture.id)}
-          <Told picture={picture} turns={turns} beside={beside && beside.id !== picture.id ? broughtIn(beside) : null} />
+          <Told picture={picture} turns={turns} step={step} beside={beside && beside.id !== picture.id ? broughtIn(beside) : null} />
         </li>
       ))}
     </ol>
@@ -37,7 +40,12 @@ export function SeriesList({ pictures, turns, reference, picks }: Props) {
 
 const broughtIn = ({ is }: Picture): BroughtPicture | null => (typeof is !== 'string' && is.ok ? is.value : null);
 
-function Told({ picture, turns, beside }: { readonly picture: Picture; readonly turns: Turns; readonly beside: BroughtPicture | null }) {
+interface ToldProps extends Pick<Props, 'turns' | 'step'> {
+  readonly picture: Picture;
+  readonly beside: BroughtPicture | null;
+}
+
+function Told({ picture, turns, step, beside }: ToldProps) {
   const say = words('photographs');
   const { is } = picture;
   if (typeof is === 'string') return <p class="muted">{say.stage[is]}</p>;
@@ -53,7 +61,7 @@ function Told({ picture, turns, beside }: { readonly picture: Picture; readonly 
       <details>
         <summary>{words('series').shown}</summary>
         {target.ok && <p>{say.target(target.value)}</p>}
-        <PictureShown picture={is.value} />
+        <PictureShown picture={is.value} step={step} />
       </details>
     </>
   );
