@@ -55,7 +55,7 @@ export const ROOMS = table({
     knows: ['units', 'result', 'a stored sweep', 'sweep/end', 'sweep/trouble', 'sweep', 'kit', 'settings', 'photographs', 'logbook/plan'],
   },
   'logbook/search': { holds: ['src/logbook/search'], knows: ['kit', 'hearing/languages', 'logbook'] },
-  'logbook/entering': { holds: ['src/logbook/entering'], knows: ['units', 'a stored sweep', 'kit', 'logbook'] },
+  'logbook/entering': { holds: ['src/logbook/entering'], knows: ['units', 'a stored sweep', 'kit', 'photographs', 'logbook'] },
   'logbook/backup': { holds: ['src/logbook/backup'], knows: ['units', 'result', 'kit', 'voice/ownWords', 'logbook'] },
   'logbook/csv': { holds: ['src/logbook/csv'], knows: ['units', 'calendar', 'result', 'a stored sweep', 'kit', 'logbook'] },
   'logbook/sync': { holds: ['src/logbook/sync'], knows: ['units', 'a stored sweep', 'kit', 'logbook'] },

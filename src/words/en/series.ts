@@ -3,7 +3,7 @@ import type { CheckSeries } from '../../photographs/series/checkSeries.ts';
 import type { BracketTold } from '../../photographs/series/bracketSeries.ts';
 import { focusErrorOf, type StepSize } from '../../photographs/focusError.ts';
 import type { WithInterval } from '../../photographs/withInterval.ts';
-import { isOnScale, nearestOn, writeSteps, type Scale } from '../../sweep/scale.ts';
+import { isOnScale, nearestWithin, writeSteps, type Scale } from '../../sweep/scale.ts';
 import type { Steps } from '../../units.ts';
 import type { SeriesWords } from '../seriesWords.ts';
 import { BY_STEP, correctionBetween, focusFell, lengthAtTarget, lengthWithin, marginOf, sideOfTarget } from './focusFell.ts';
@@ -71,10 +71,10 @@ function bracketTold({ measure, joined, band }: BracketTold, scale: Scale): read
   ];
 }
 
-const toEnter = (centre: number, scale: Scale): readonly string[] =>
-  centre < scale.min - scale.step / 2 || centre > scale.max + scale.step / 2
-    ? ['It lies off the scale.']
-    : [`Value to enter: ${writeSteps(nearestOn(scale, centre))}.`];
+function toEnter(centre: number, scale: Scale): readonly string[] {
+  const value = nearestWithin(scale, centre);
+  return value === null ? ['It lies off the scale.'] : [`Value to enter: ${writeSteps(value)}.`];
+}
 
 const LIVE_VIEW = 'Focus in live view at full magnification, and take one picture.';
 
