@@ -3,8 +3,8 @@
 import type { Entry } from '../logbook/entry.ts';
 import type { Combined } from '../logbook/combined.ts';
 import type { Measured } from '../logbook/measured.ts';
-import type { ProofRecord } from '../logbook/proofRecord.ts';
 import type { Comparison } from '../sweep/trouble/sweepsDiffer.ts';
+import type { ShownWords } from './shownWords.ts';
 
 export interface SituationWords {
   readonly gone: string;
@@ -29,11 +29,7 @@ export interface SituationWords {
     readonly noValue: Readonly<Record<Measured['found'], string>>;
     readonly facts: (one: Measured) => string;
     readonly seeHolds: string;
-    readonly photographed: {
-      readonly showed: (record: ProofRecord) => string;
-      /** By which pictures, and when. */
-      readonly by: (record: ProofRecord) => string;
-      readonly facts: (record: ProofRecord) => string;
+    readonly photographed: ShownWords & {
       readonly more: string;
       readonly noCrops: string;
       readonly crop: Readonly<Record<'reference' | 'shot', string>>;

@@ -1,6 +1,8 @@
 // English: what photographs showed, in a line of the logbook and on paper.
 import type { Proof } from '../../photographs/proof.ts';
 import { writeSteps } from '../../sweep/scale.ts';
+import { line } from '../line.ts';
+import type { ShownWords } from '../shownWords.ts';
 import { correctionBetween, focusFell, lengthAtTarget } from './focusFell.ts';
 import { write } from './write.ts';
 
@@ -8,7 +10,7 @@ const SHARP = { sharp: 'sharp', 'not sharp': 'not sharp', 'not sure': 'not sure'
 const VERDICT = { confirmed: 'confirmed', shifted: 'shifted', 'not enough': 'not sure' } as const;
 
 /** What came out, in a word or two. */
-export function showed(proof: Proof): string {
+function showed(proof: Proof): string {
   switch (proof.is) {
     case 'one':
       return SHARP[proof.sharp];
@@ -20,7 +22,7 @@ export function showed(proof: Proof): string {
 }
 
 /** By which pictures. */
-export function shownBy(proof: Proof): string {
+function shownBy(proof: Proof): string {
   switch (proof.is) {
     case 'one':
       return 'in one picture';
@@ -32,7 +34,7 @@ export function shownBy(proof: Proof): string {
 }
 
 /** The figures, each a phrase of its own. */
-export function shownFacts(proof: Proof): readonly (string | false)[] {
+function shownFacts(proof: Proof): readonly (string | false)[] {
   switch (proof.is) {
     case 'one':
       return [`focus fell ${focusFell(proof.error)}`];
@@ -53,3 +55,9 @@ export function shownFacts(proof: Proof): readonly (string | false)[] {
       ];
   }
 }
+
+export const shown: ShownWords = {
+  showed: ({ proof }) => showed(proof),
+  by: ({ proof, at }) => `${shownBy(proof)}, ${write.day(proof.taken ?? at)}`,
+  facts: ({ proof }) => line(shownFacts(proof)),
+};

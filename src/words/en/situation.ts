@@ -3,7 +3,7 @@ import type { Measured } from '../../logbook/measured.ts';
 import { writeSteps } from '../../sweep/scale.ts';
 import { line } from '../line.ts';
 import type { SituationWords } from '../situationWords.ts';
-import { showed, shownBy, shownFacts } from './proved.ts';
+import { shown } from './proved.ts';
 import { write } from './write.ts';
 
 const CAME: Readonly<Record<Measured['by'], string>> = {
@@ -57,9 +57,7 @@ export const words: SituationWords = {
       ]),
     seeHolds: 'See every hold, or add a note',
     photographed: {
-      showed: ({ proof }) => showed(proof),
-      by: ({ proof, at }) => `${shownBy(proof)}, ${write.day(proof.taken ?? at)}`,
-      facts: ({ proof }) => line(shownFacts(proof)),
+      ...shown,
       more: 'See the two crops, or erase this',
       noCrops: 'There are no crops of it in this browser.',
       crop: { reference: 'Focused in live view', shot: 'Focused with autofocus' },
