@@ -79,6 +79,23 @@ describe('a store of version 3', () => {
   });
 });
 
+describe('any store of version 2', () => {
+  it('comes to version 3 with every key as it was, and reads as the same logbook, without anything that photographs showed', () => {
+    fc.assert(
+      fc.property(anyLibrary(), (library) => {
+        const older: Stored = { ...changesBetween(EMPTY_LIBRARY, { ...library, proofs: [] }), version: 2 };
+        const migrated = migrate(older);
+        const { contents, spoilt } = contentsOf(migrated.is === 'changed' ? migrated.stored : {});
+        expect(migrated).toEqual({ is: 'changed', from: 2, stored: { ...older, version: 3 } });
+        expect([spoilt, contents.proofs]).toEqual([[], []]);
+        expect(new Set(Object.values(libraryOf(contents)).flat())).toEqual(new Set(Object.values({ ...library, proofs: [] }).flat()));
+        expect(migrate(migrated.is === 'changed' ? migrated.stored : {})).toEqual({ is: 'current' });
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
+
 describe('a logbook as one', () => {
   const whole = { version: 1, kit: version1.kit, records: records1 };
   const read = (stored: unknown) => {

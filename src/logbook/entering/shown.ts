@@ -10,7 +10,7 @@ import { newestCheck, type CheckFound } from '../newestCheck.ts';
 import type { Shelved } from '../shelf.ts';
 
 /** In steps. `band`: the centre that the light gave; `difference`: the bracket's less the band's. */
-export type BracketBeside =
+type BracketBeside =
   | { readonly is: 'agree'; readonly centre: WithInterval; readonly band: number; readonly difference: WithInterval; readonly joint: WithInterval }
   | { readonly is: 'differ'; readonly centre: WithInterval; readonly band: number; readonly difference: WithInterval }
   /** There is no centre with an interval to hold it against. `value`: the one nearest to it, null off the scale. */

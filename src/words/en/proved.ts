@@ -48,7 +48,7 @@ function shownFacts(proof: Proof): readonly (string | false)[] {
     case 'bracket':
       return [
         `centre ${correctionBetween(proof.centre)}`,
-        proof.joined?.is === 'agree' && `agrees with the band, together ${correctionBetween(proof.joined.joint)}`,
+        proof.joined?.is === 'agree' && `agrees with the band’s centre, together ${correctionBetween(proof.joined.joint)}`,
         proof.joined?.is === 'differ' && `differs from the band’s centre, ${write.signed(proof.joined.band.value, 1)}`,
         `one step moves focus by ${lengthAtTarget(proof.step.value)}`,
         `shots scatter by ${lengthAtTarget(proof.scatter)}`,
