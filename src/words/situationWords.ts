@@ -31,6 +31,8 @@ export interface SituationWords {
     readonly seeHolds: string;
     readonly photographed: ShownWords & {
       readonly more: string;
+      /** Over the crops; `both`: one of them was focused in live view. */
+      readonly crops: (both: boolean) => string;
       readonly noCrops: string;
       readonly crop: Readonly<Record<'reference' | 'shot', string>>;
       readonly eraseCrops: string;

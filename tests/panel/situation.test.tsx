@@ -164,19 +164,19 @@ test('what photographs showed stands in the history with its two crops, which ca
   const session = await situation(kept);
   expect(text()).toContain('not sharp in one picture, 1 Jan 1970');
   expect(screen.queryByAltText('Focused in live view')).toBeNull();
-  const more = screen.getByText('See the two crops, or erase this').closest('details')!;
+  const more = screen.getByText('See its crops, or erase it').closest('details')!;
   await act(() => {
     more.open = true;
     more.dispatchEvent(new Event('toggle'));
   });
   await partsRead();
   expect([screen.getByAltText('Focused in live view'), screen.getByAltText('Focused with autofocus')]).toHaveLength(2);
-  await press('Erase the two crops');
+  await press('Erase the crops');
   await partsRead();
   expect(text()).toContain('There are no crops of it in this browser.');
   expect(session.crops.size).toBe(0);
   expect(text()).toContain('not sharp in one picture');
-  await press('Erase this from the history');
+  await press('Erase it from the history');
   await partsRead();
   expect(session.proofs.value).toEqual([]);
   expect(text()).not.toContain('not sharp in one picture');

@@ -63,7 +63,7 @@ test('a bracket says its centre and what a step is worth, dated by its pictures,
   expect(alone).toEqual([
     'centre +7',
     'in a bracket of 0 shots, 2 Jan 1970',
-    'centre +7 (95% between +6.7 and +7.4) · one step moves focus by 3.1 mm · shots scatter by 1 mm',
+    '95% between +6.7 and +7.4 · one step moves focus by 3.1 mm · shots scatter by 1 mm',
   ]);
   const beside = { band: around(7, 1), difference: around(0, 1) };
   expect(lineOf({ ...bracket, joined: { is: 'agree', ...beside, joint: around(7, 0.3) } })[2]).toContain(

@@ -85,15 +85,14 @@ function Shown({ shown }: Pick<MemoryPlace, 'shown'>) {
   const say = words('entering').shown;
   if (shown.length === 0) return null;
   return (
-    <>
-      <h3>{say.title}</h3>
+    <section class="small" aria-label={say.title}>
       {shown.map((there) => (
         <Fragment key={there.subject.situation}>
           {there.bracket && <p class={there.bracket.is === 'differ' ? 'fault' : ''}>{say.bracket(there).join(' ')}</p>}
           {there.check && <p class={there.check.found === 'shifted' ? 'fault' : ''}>{say.check(there)}</p>}
         </Fragment>
       ))}
-    </>
+    </section>
   );
 }
 

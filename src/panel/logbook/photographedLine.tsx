@@ -49,14 +49,17 @@ function Kept({ record }: { readonly record: ProofRecord }) {
     if (erased.ok) done();
   };
   return (
-    <>
+    <div class="stack">
       {crops === null && fault === '' && <p class="muted small">{say.noCrops}</p>}
       {crops !== null && crops !== 'reading' && (
         <>
-          <div class="crops">
-            {crops.reference && <BlobPicture blob={crops.reference} alt={say.crop.reference} />}
-            {crops.shot && <BlobPicture blob={crops.shot} alt={say.crop.shot} />}
-          </div>
+          <figure class="kept-crops">
+            <figcaption class="small muted">{say.crops(crops.reference !== null)}</figcaption>
+            <div class="crops">
+              {crops.reference && <BlobPicture blob={crops.reference} alt={say.crop.reference} />}
+              {crops.shot && <BlobPicture blob={crops.shot} alt={say.crop.shot} />}
+            </div>
+          </figure>
           <button type="button" onClick={() => void erase(session.eraseCrops(record.id), () => setCrops(null))}>
             {say.eraseCrops}
           </button>
@@ -66,6 +69,6 @@ function Kept({ record }: { readonly record: ProofRecord }) {
         {say.erase}
       </button>
       {fault && <p role="alert">{fault}</p>}
-    </>
+    </div>
   );
 }

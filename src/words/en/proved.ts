@@ -47,7 +47,7 @@ function shownFacts(proof: Proof): readonly (string | false)[] {
       ];
     case 'bracket':
       return [
-        `centre ${correctionBetween(proof.centre)}`,
+        `95% between ${write.signed(proof.centre.low, 1)} and ${write.signed(proof.centre.high, 1)}`,
         proof.joined?.is === 'agree' && `agrees with the band’s centre, together ${correctionBetween(proof.joined.joint)}`,
         proof.joined?.is === 'differ' && `differs from the band’s centre, ${write.signed(proof.joined.band.value, 1)}`,
         `one step moves focus by ${lengthAtTarget(proof.step.value)}`,

@@ -58,11 +58,12 @@ export const words: SituationWords = {
     seeHolds: 'See every hold, or add a note',
     photographed: {
       ...shown,
-      more: 'See the two crops, or erase this',
+      more: 'See its crops, or erase it',
+      crops: (both) => (both ? 'At 100%: live view, then autofocus' : 'At 100%'),
       noCrops: 'There are no crops of it in this browser.',
       crop: { reference: 'Focused in live view', shot: 'Focused with autofocus' },
-      eraseCrops: 'Erase the two crops',
-      erase: 'Erase this from the history',
+      eraseCrops: 'Erase the crops',
+      erase: 'Erase it from the history',
     },
   },
   repeated: {
