@@ -39,6 +39,7 @@ export interface EnteringWords {
   readonly serves: (outside: number, all: number, weighed: boolean) => string;
   readonly table: { readonly at: string; readonly off: string; readonly share: string };
   readonly at: (band: Band) => string;
+  readonly off: (fit: Fit) => string;
   readonly share: (fit: Fit) => string;
   /** What the body would use between the two ends of a zoom. */
   readonly middle: (middle: TwoValues['middles'][number]) => readonly string[];

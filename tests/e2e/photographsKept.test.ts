@@ -5,8 +5,9 @@ import { join } from 'node:path';
 import type { Page } from 'puppeteer-core';
 import { expect, onTestFinished, test } from 'vitest';
 import { readBackup } from '../../src/logbook/backup/backup.ts';
+import { faults } from './faults.ts';
 import { kept } from './library/shelves.ts';
-import { giveShots, lookAtAllOf, photographsOfSituation, situationPage } from './photographsSeat.ts';
+import { giveShots, photographsOfSituation, situationPage } from './photographsSeat.ts';
 import { choose, until, untilText } from './seat.ts';
 import { removeFolder, temporaryFolder } from './temporary.ts';
 
@@ -21,7 +22,7 @@ test('a bracket that is kept is found wherever the logbook is, and nowhere once 
   await until(seat, 'the result', (seen) => seen.text.includes('What the pictures show together'), 180_000);
   await choose(seat, 'Keep in the logbook');
   await untilText(seat, 'It is in the history of this situation.');
-  await lookAtAllOf(page, 'bracket-kept');
+  expect(await faults(page, 'bracket-kept')).toEqual([]);
   await page.close();
 
   const again = await situationPage(chromium);
@@ -35,19 +36,19 @@ test('a bracket that is kept is found wherever the logbook is, and nowhere once 
     ['Focused in live view', true],
     ['Focused with autofocus', true],
   ]);
-  await lookAtAllOf(again.page, 'history-photographed');
+  expect(await faults(again.page, 'history-photographed')).toEqual([]);
 
   await choose(again.seat, 'What to enter for this lens');
   await untilText(again.seat, 'puts the centre at');
   expect(await shownOn(again.page)).toMatch(
     /the bracket of .* puts the centre at \+.*That agrees with the band’s centre, \+7\. Together they give \+.*, which counts here\./,
   );
-  await lookAtAllOf(again.page, 'entering-photographed');
+  expect(await faults(again.page, 'entering-photographed')).toEqual([]);
 
   const workshop = await chromium.openTab('workshop.html#r2', { width: 794, height: 1123 });
   await workshop.waitForSelector('.shown');
   expect(await shownOn(workshop)).toMatch(/What photographs showed.*centre \+.* in a bracket of 10 shots/);
-  await lookAtAllOf(workshop, 'workshop-photographed');
+  expect(await faults(workshop, 'workshop-photographed')).toEqual([]);
 
   expect(await backedUp(again.page)).toMatchObject([{ proof: { is: 'bracket' }, practice: false }]);
 

@@ -101,7 +101,7 @@ const rowOf = (fit: Fit) => {
   return (
     <tr key={fit.band.id}>
       <th scope="row">{say.at(fit.band)}</th>
-      <td>{writeSteps(fit.error)}</td>
+      <td>{say.off(fit)}</td>
       <td>{say.share(fit)}</td>
     </tr>
   );

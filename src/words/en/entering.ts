@@ -94,6 +94,7 @@ export const words: EnteringWords = {
   },
   table: { at: 'Measured at', off: 'Off by', share: 'Of half-band' },
   at: place,
+  off: ({ error }) => write.signed(error, 1),
   share: ({ share, inside, past }) => (inside ? `${write.percent(share)}, inside` : `${write.percent(share)}, outside by ${write.number(past, 1)}`),
   middle: ({ band, linear, logarithmic }) => [
     `At ${place(band)}, between the ends, the body would use ${write.signed(linear.value, 1)} if it goes by focal length, and ${write.signed(logarithmic.value, 1)} if it goes by its logarithm.`,

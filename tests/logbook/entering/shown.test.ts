@@ -55,6 +55,7 @@ it('a bracket that agrees with the band counts with it: the joint centre says wh
   const joined = place([record('p', bracket(around(3.9, 0.2)))], even);
   expect(joined.evidence[0]?.band.centre).toBeCloseTo(3.85, 1);
   expect(joined.one?.value).toBe(4);
+  expect(joined.one?.fits.map(words('entering').off)).toEqual(['+0.2']);
   expect(said(joined)).toMatch(
     /^85 mm at 4\.25 m: the bracket of .* puts the centre at \+3\.9 .* That agrees with the band’s centre, \+3\.5\. Together they give \+3\.8 .*, which counts here\.$/,
   );
