@@ -5,7 +5,6 @@ import type { PictureFault, PictureStage } from '../photographs/brought.ts';
 import type { FindFault } from '../photographs/findFault.ts';
 import type { FocusUntold, FocusReading } from '../photographs/focusReading.ts';
 import type { MotionWay } from '../photographs/motion.ts';
-import type { Proof } from '../photographs/proof.ts';
 import type { EdgeReading, TargetReading } from '../photographs/reading.ts';
 import type { WithInterval } from '../photographs/withInterval.ts';
 
@@ -54,7 +53,8 @@ export interface PhotographsWords {
     readonly label: string;
     /** In place of it, once it is kept. */
     readonly done: string;
-    readonly what: (is: Proof['is']) => string;
+    /** `crops`: how many there are. */
+    readonly what: (crops: number) => string;
     readonly kept: string;
     readonly erase: string;
     /** Why it cannot be kept yet, and what to do. */

@@ -6,6 +6,7 @@ import { act } from 'preact/test-utils';
 import { afterEach, expect, test } from 'vitest';
 import { EMPTY_KIT, newBody, newConverter, newLens, type Kit } from '../../src/kit/kit.ts';
 import type { ProofRecord } from '../../src/logbook/proofRecord.ts';
+import { measuredWorth } from '../../src/panel/bench/measuredWorth.ts';
 import { around } from '../../src/photographs/withInterval.ts';
 import { millimetres, moment } from '../../src/units.ts';
 import { FakeSession } from './fakeSession.ts';
@@ -116,6 +117,19 @@ test('what a bracket of the pairing measured a step to be worth stands in place 
   expect(text()).toMatch(/One step moves the focus about .* A bracket with photographs measured it\./);
   await enter('One step, as a share of half the depth of focus', '0.2');
   expect(text()).toMatch(/One step moves the focus about .* This is an estimate\./);
+});
+
+test('a bracket of another lens, of the practice camera, or without the sensor in the kit leaves the estimate', async () => {
+  const { bodies, situations } = kitWith(1);
+  const known: Kit = { ...kitWith(1), situations: situations.map((one) => ({ ...one, converter: null })) };
+  const sized = bodies.map((body) => ({ ...body, sensor: { width: millimetres(36), height: millimetres(24) } }));
+  const [body, lens] = [sized[0]!, known.lenses[0]!];
+  const rig = { body, lens, converter: null, focalLength: millimetres(85) };
+  expect(measuredWorth(known, [bracketOf('far', 40)], rig)).toBeCloseTo(0.1667, 3);
+  expect(measuredWorth(known, [bracketOf('elsewhere', 40), { ...bracketOf('far', 40), practice: true }], rig)).toBeNull();
+  expect(measuredWorth(known, [bracketOf('far', 40)], { ...rig, body: { ...body, sensor: null } })).toBeNull();
+  // More than the whole of half the depth of focus is no step of any body.
+  expect(measuredWorth(known, [bracketOf('far', 4000)], rig)).toBeNull();
 });
 
 test('what the kit knows is written in the unit in use', async () => {

@@ -40,7 +40,7 @@ function Keep({ situation, proof, crops }: { readonly situation: string; readonl
   };
   return (
     <>
-      <p class="muted small">{say.what(proof.is)}</p>
+      <p class="muted small">{say.what([crops.reference, crops.shot].filter((crop) => crop !== null).length)}</p>
       <button
         ref={button}
         type="button"

@@ -12,6 +12,7 @@ import type { PhotographsWords } from '../photographsWords.ts';
 import { BY_STEP, lengthAtTarget, sideOfTarget } from './focusFell.ts';
 import { write } from './write.ts';
 
+const CROPS = { one: ' and # small crop', other: ' and # small crops' };
 const PICTURES = { one: '# picture', other: '# pictures' };
 
 const MARK: Readonly<Record<MarkName, string>> = {
@@ -187,7 +188,7 @@ export const words: PhotographsWords = {
   keep: {
     label: 'Keep in the logbook',
     done: 'Kept in the logbook',
-    what: (is) => `Keeps the figures${is === 'one' ? ' and a small crop' : ' and two small crops'}, not the ${is === 'one' ? 'picture' : 'pictures'}.`,
+    what: (crops) => `Keeps the figures${crops === 0 ? '' : write.count(crops, CROPS)}, not the pictures.`,
     kept: 'It is in the history of this situation.',
     erase: 'Erase it again',
     noSituation: 'To keep this, open the logbook, choose the situation, and bring the pictures in from there.',

@@ -57,9 +57,9 @@ export const words: SessionWords = {
     copiesUnread: 'The figures are not erased yet, because the daily copies cannot be read just now. Try again.',
     copyLeft: 'The figures are not erased yet, because they cannot be taken out of one of the daily copies. Try again.',
     crops: {
-      'crops unread': 'The two crops cannot be read just now. The figures are not affected.',
-      'crops not kept': 'The figures are kept, but there is no room for the two crops. Free some space on the disk.',
-      'crops not erased': 'The two crops cannot be erased just now. Try again.',
+      'crops unread': 'The crops cannot be read just now. The figures are not affected.',
+      'crops not kept': 'The figures are kept, but there is no room for the crops. Free some space on the disk.',
+      'crops not erased': 'The crops cannot be erased just now. Try again.',
     },
   },
   byHand: (fault) => {

@@ -54,7 +54,7 @@ describe('keeping', () => {
     expect(await session.keepProof(situation, CHECK, CROPS)).toMatchObject({ ok: true });
     expect(session.proofs.value).toMatchObject([{ crops: null }]);
     expect(session.troubles.value.map(({ sentence }) => sentence)).toEqual([
-      'The figures are kept, but there is no room for the two crops. Free some space on the disk.',
+      'The figures are kept, but there is no room for the crops. Free some space on the disk.',
     ]);
   });
 
