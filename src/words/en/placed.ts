@@ -20,6 +20,7 @@ export const words: PlacedWords = {
       ? `${writeSteps(chosen)} already puts about ${front}.`
       : `${writeSteps(chosen)} instead of ${writeSteps(onSubject)}, shifted on purpose to put ${front}. This is an estimate.`;
   },
-  width: ({ share, looks }, by) => `The band spans about ${write.percent(share)} of the depth of focus, ${BY_STEP[by]}. ${LOOKS[looks]}`,
+  width: ({ share, looks }, by) =>
+    `The band spans about ${write.percent(share)} of the depth of focus, ${by === 'estimate' ? 'an estimate' : BY_STEP[by]}. ${LOOKS[looks]}`,
   fault: benchFault,
 };
