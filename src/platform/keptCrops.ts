@@ -2,7 +2,7 @@
 // the figures stand without them. They stay in this browser and are in no backup.
 import { createStore, del, get, set } from 'idb-keyval';
 import * as v from 'valibot';
-import { answered, cannot, type Answer } from '../result.ts';
+import { failed, got, type Result } from '../result.ts';
 
 /** Null where there was none. */
 const CropPair = v.object({ reference: v.nullable(v.instance(Blob)), shot: v.nullable(v.instance(Blob)) });
@@ -13,9 +13,9 @@ export type CropFault = 'crops unread' | 'crops not kept' | 'crops not erased';
 
 export interface KeptCrops {
   /** Null where there are none under this name, or no longer. */
-  read(name: string): Promise<Answer<CropPair | null, CropFault>>;
-  keep(name: string, crops: CropPair): Promise<Answer<undefined, CropFault>>;
-  erase(name: string): Promise<Answer<undefined, CropFault>>;
+  read(name: string): Promise<Result<CropPair | null, CropFault>>;
+  keep(name: string, crops: CropPair): Promise<Result<undefined, CropFault>>;
+  erase(name: string): Promise<Result<undefined, CropFault>>;
 }
 
 const database = createStore('sweepbook-crops', 'pairs');
@@ -24,27 +24,27 @@ export const keptCrops: KeptCrops = {
   async read(name) {
     try {
       const stored: unknown = await get(name, database);
-      if (stored === undefined) return answered(null);
+      if (stored === undefined) return got(null);
       const read = v.safeParse(CropPair, stored);
-      return read.success ? answered(read.output) : cannot('crops unread');
+      return read.success ? got(read.output) : failed('crops unread');
     } catch {
-      return cannot('crops unread');
+      return failed('crops unread');
     }
   },
   async keep(name, { reference, shot }) {
     try {
       await set(name, { reference, shot }, database);
-      return answered(undefined);
+      return got(undefined);
     } catch {
-      return cannot('crops not kept');
+      return failed('crops not kept');
     }
   },
   async erase(name) {
     try {
       await del(name, database);
-      return answered(undefined);
+      return got(undefined);
     } catch {
-      return cannot('crops not erased');
+      return failed('crops not erased');
     }
   },
 };

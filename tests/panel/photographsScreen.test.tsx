@@ -7,7 +7,7 @@ import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import type { ProofRecord } from '../../src/logbook/proofRecord.ts';
 import { around } from '../../src/photographs/withInterval.ts';
 import type { BroughtPicture, FromWorker, ToWorker } from '../../src/platform/pictures/bridge.ts';
-import { answered, cannot } from '../../src/result.ts';
+import { failed, got } from '../../src/result.ts';
 import { millimetres, moment } from '../../src/units.ts';
 import { seriesPicture } from '../photographs/series/seriesPictures.ts';
 import { FakeSession, SUBJECT } from './fakeSession.ts';
@@ -30,7 +30,7 @@ class KnowingWorker extends EventTarget {
     });
     const blob = new Blob([file.name]);
     const brought: BroughtPicture = { frame: read.frame, camera: read.camera, reading: read.reading, small: blob, crops: [], compared: [blob, blob] };
-    const answer: FromWorker = { tells: 'end', picture: error === '' ? cannot('no picture') : answered(brought) };
+    const answer: FromWorker = { tells: 'end', picture: error === '' ? failed('no picture') : got(brought) };
     queueMicrotask(() => this.dispatchEvent(new MessageEvent('message', { data: answer })));
   }
 

@@ -45,7 +45,7 @@ function Kept({ record }: { readonly record: ProofRecord }) {
   }, [session, record]);
   const erase = async (erasing: Promise<Result>, done: () => void): Promise<void> => {
     const erased = await erasing;
-    setFault(erased.ok ? '' : erased.sentence);
+    setFault(erased.ok ? '' : erased.fault);
     if (erased.ok) done();
   };
   return (

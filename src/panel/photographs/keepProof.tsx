@@ -34,7 +34,7 @@ function Keep({ situation, proof, crops }: { readonly situation: string; readonl
     busyRef.current = true;
     const changed = await changing();
     busyRef.current = false;
-    setFault(changed.ok ? '' : changed.sentence);
+    setFault(changed.ok ? '' : changed.fault);
     // The one that was pressed may be gone.
     button.current?.focus();
   };

@@ -12,15 +12,15 @@ import { createLibrary } from './library.ts';
 import { createLive } from './live.ts';
 import type { Ports } from './ports.ts';
 import type { Attendant, LeftFor, Session } from './session.ts';
-import { answered, DONE, failed } from '../../result.ts';
+import { DONE, failed, got } from '../../result.ts';
 import { createTold } from './told.ts';
 import { firstWords } from '../../words/first.ts';
 import { readWords, words } from '../../words/catalogue.ts';
 import { createTroubles } from './troubles.ts';
 
 const TICK = 100;
-const UNTOLD = { ok: false, fault: { of: null, sentence: firstWords.notRead } } as const;
-const UNSAVED = { ok: false, faults: [{ field: null, sentence: firstWords.notRead }] } as const;
+const UNTOLD = failed({ of: null, sentence: firstWords.notRead });
+const UNSAVED = failed([{ field: null, sentence: firstWords.notRead }]);
 
 export function createSession(ports: Ports): Session {
   const { store, now } = ports;
@@ -188,7 +188,7 @@ export function createSession(ports: Ports): Session {
     keepProof: async (situation, proof, crops, practice = false) => (await import('./proofs.ts')).keepProof(proofWorld, situation, proof, crops, practice),
     eraseProof: async (id) => (await import('./proofs.ts')).eraseProof(proofWorld, id),
     eraseCrops: async (id) => (await import('./proofs.ts')).eraseCrops(proofWorld, id),
-    cropsOf: async ({ crops }) => (crops === null ? answered(null) : (await ports.crops()).read(crops)),
+    cropsOf: async ({ crops }) => (crops === null ? got(null) : (await ports.crops()).read(crops)),
     async bring(other, how) {
       const { bring } = await import('./bringing.ts');
       return bring({ ...ports, keeper, library }, other, how);

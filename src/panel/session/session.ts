@@ -20,7 +20,7 @@ import type { CopyFault } from '../../platform/snapshots.ts';
 import type { Page } from '../../platform/tabs.ts';
 import type { TakesFault } from '../../platform/takes.ts';
 import type { Proof } from '../../photographs/proof.ts';
-import type { Answer, Result } from '../../result.ts';
+import type { Result } from '../../result.ts';
 import type { SoundHeard } from './tryingSound.ts';
 import type { Settings } from '../../settings.ts';
 import type { By } from '../../sweep/event.ts';
@@ -62,7 +62,7 @@ export interface Fault {
   readonly field: string | null;
   readonly sentence: string;
 }
-export type Saved = { readonly ok: true; readonly id: string } | { readonly ok: false; readonly faults: readonly Fault[] };
+export type Saved = Result<string, readonly Fault[]>;
 
 /** What the start screen asks of something new, before it is checked. Lengths are in millimetres. */
 export interface BodyDraft {
@@ -96,7 +96,7 @@ export interface Description {
   readonly scale?: BodyDraft['scale'];
   readonly arrows?: ArrowDisplay;
 }
-export type Described = { readonly ok: true } | { readonly ok: false; readonly fault: { readonly of: keyof Description | null; readonly sentence: string } };
+export type Described = Result<unknown, { readonly of: keyof Description | null; readonly sentence: string }>;
 
 export interface SettingsPatch {
   readonly manner?: Partial<{ care: Settings['manner']['care']; order: Order; pace: Pace; holdTime: Seconds }>;
@@ -222,13 +222,13 @@ export interface Session {
   /** Erases it with its crops, also from the copies. */
   eraseProof(id: string): Promise<Result>;
   /** Its two crops; null where there are none, or no longer. */
-  cropsOf(record: ProofRecord): Promise<Answer<CropPair | null, CropFault>>;
+  cropsOf(record: ProofRecord): Promise<Result<CropPair | null, CropFault>>;
   /** Erases the two crops of it; the figures stay. */
   eraseCrops(id: string): Promise<Result>;
   /** Joins another logbook with this one, or puts it in its place; a copy is kept first, and without one nothing is done. */
   bring(library: Library, how: Bringing): Promise<Result>;
   /** When the copies were taken, newest first. */
-  copies(): Promise<Answer<readonly Moment[], CopyFault>>;
+  copies(): Promise<Result<readonly Moment[], CopyFault>>;
   /** Puts the logbook back as it was then; what is here now becomes a copy. */
   bringBack(at: Moment): Promise<Result>;
   /** A backup file was written. */
@@ -243,9 +243,9 @@ export interface Session {
   clock(): Moment;
   changeSettings(patch: SettingsPatch): void;
   /** The patterns of the words the person taught. */
-  taught(): Promise<Answer<readonly Take[], TakesFault>>;
+  taught(): Promise<Result<readonly Take[], TakesFault>>;
   /** Brings taught words in beside those here; a word taught in both stays, or is replaced. */
-  bringTaught(takes: readonly Take[], how: Bringing): Promise<Answer<readonly Take[], TakesFault>>;
+  bringTaught(takes: readonly Take[], how: Bringing): Promise<Result<readonly Take[], TakesFault>>;
   /** Erases every word that was heard and kept with the holds, also in the copies. */
   eraseHeard(): Promise<Result>;
   /** Last values travel between the person's computers, or no longer do. */

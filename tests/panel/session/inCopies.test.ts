@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import { inCopies } from '../../../src/panel/session/inCopies.ts';
 import type { Snapshot, Snapshots } from '../../../src/platform/snapshots.ts';
-import { answered, cannot } from '../../../src/result.ts';
+import { failed, got } from '../../../src/result.ts';
 import { moment } from '../../../src/units.ts';
 
 const copyOf = (at: number, stored: Snapshot['stored']): Snapshot => ({ at: moment(at), why: 'daily', stored });
@@ -11,12 +11,12 @@ const copyOf = (at: number, stored: Snapshot['stored']): Snapshot => ({ at: mome
 function copiesOf(times: readonly number[], faults: { readonly times?: true; readonly read?: number; readonly keep?: number } = {}) {
   const kept: Snapshot[] = [];
   const snapshots: Snapshots = {
-    times: () => Promise.resolve(faults.times ? cannot('copies unread') : answered(times.map(moment))),
-    read: (at) => Promise.resolve(faults.read === at ? cannot('copy unread') : answered(copyOf(at, { version: 3, of: at }))),
+    times: () => Promise.resolve(faults.times ? failed('copies unread') : got(times.map(moment))),
+    read: (at) => Promise.resolve(faults.read === at ? failed('copy unread') : got(copyOf(at, { version: 3, of: at }))),
     keep: (snapshot) => {
-      if (faults.keep === snapshot.at) return Promise.resolve(cannot('copy not kept'));
+      if (faults.keep === snapshot.at) return Promise.resolve(failed('copy not kept'));
       kept.push(snapshot);
-      return Promise.resolve(answered(undefined));
+      return Promise.resolve(got(undefined));
     },
   };
   return { snapshots, kept };
