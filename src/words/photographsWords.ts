@@ -6,6 +6,7 @@ import type { FindFault } from '../photographs/findFault.ts';
 import type { FocusUntold, FocusReading } from '../photographs/focusReading.ts';
 import type { Motion, MotionWay } from '../photographs/motion.ts';
 import type { EdgeReading, TargetReading } from '../photographs/reading.ts';
+import type { WithInterval } from '../photographs/withInterval.ts';
 
 export interface PhotographsWords {
   readonly title: string;
@@ -50,7 +51,22 @@ export interface PhotographsWords {
     readonly title: string;
     readonly edge: (reading: EdgeReading) => string;
     readonly target: (target: TargetReading) => string;
-    readonly focus: (focus: FocusReading) => readonly string[];
+    /** `measured`: what a bracket measured a step to be worth, in millimetres at the target; null where none did. */
+    readonly focus: (focus: FocusReading, measured: WithInterval | null) => readonly string[];
+  };
+  /** Keeping what one picture or a series showed. */
+  readonly keep: {
+    readonly label: string;
+    /** In place of it, once it is kept. */
+    readonly done: string;
+    /** `crops`: how many there are. */
+    readonly what: (crops: number) => string;
+    readonly kept: string;
+    readonly erase: string;
+    /** Why it cannot be kept yet, and what to do. */
+    readonly noSituation: string;
+    readonly noValue: string;
+    readonly another: string;
   };
   /** The size of the picture, and what the camera wrote into it. */
   readonly camera: (frame: PictureSize, camera: Photograph | null) => string;

@@ -41,6 +41,15 @@ export interface SessionWords {
     readonly copyLeft: string;
     readonly notOnDisk: string;
   };
+  /** What photographs showed, and the crops kept beside it. */
+  readonly proofs: {
+    readonly situationGone: string;
+    readonly unfit: string;
+    readonly gone: string;
+    readonly copiesUnread: string;
+    readonly copyLeft: string;
+    readonly crops: Readonly<Record<'crops unread' | 'crops not kept' | 'crops not erased', string>>;
+  };
   readonly byHand: (fault: HandFault) => string;
   readonly recordGone: string;
   /** Something of the program itself failed; `why`: what it says of it. */

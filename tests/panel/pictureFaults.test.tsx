@@ -36,7 +36,9 @@ test('movement says which way and what helps, is not taken for sharpening, and i
   expect(said(reading(0.5, MOVED))).toMatch(/^This picture is blurred more sideways than up and down: the camera moved\. Use a tripod/);
   const brought = { frame: { width: 4000, height: 6000 }, camera: null, small: new Blob(), crops: [], compared: [] };
   const shown = (motion: Motion): string =>
-    render(<PictureView picture={{ id: 'p', name: 'P1', is: got({ ...brought, reading: reading(0, motion) }) }} />).container.textContent ?? '';
+    render(
+      <PictureView situation={null} step={null} practice={false} picture={{ id: 'p', name: 'P1', is: got({ ...brought, reading: reading(0, motion) }) }} />,
+    ).container.textContent ?? '';
   expect(shown(MOVED)).toContain('In focus.');
   expect(shown(MOVED)).not.toContain('Sharp enough.');
   expect(shown({ is: 'alike' })).toContain('Sharp enough.');

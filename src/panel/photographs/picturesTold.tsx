@@ -32,6 +32,7 @@ export function PicturesTold({ pictures, situation, subject: { scale, band, step
   const { use: uses } = words('series');
   const { use, typed, value } = asked;
   const [checked, bracketed] = [useToldParts<CheckPart>(), useToldParts<BracketPart>()];
+  const { practice } = pictures;
   const all = pictures.all.value;
   const { drawn, more } = useFirstOf(all);
   const waiting = all.filter(isUnderWay).length;
@@ -52,14 +53,14 @@ export function PicturesTold({ pictures, situation, subject: { scale, band, step
     <>
       <Pick legend={uses.title} options={USES.map((one) => ({ value: one, ...uses.options[one] }))} chosen={use} onChoose={(one) => asked.chooseUse(one)} />
       {setUp}
-      {(use !== 'one' || pictures.practice) && <ValueToCheck use={use} typed={typed} scale={scale} onTyped={(text) => asked.typeValue(text)} />}
+      {(use !== 'one' || practice) && <ValueToCheck use={use} typed={typed} scale={scale} onTyped={(text) => asked.typeValue(text)} />}
       {use === 'check' && (
-        <CheckOfValue pictures={all} situation={situation} scale={scale} value={value} step={step} told={checked}>
+        <CheckOfValue pictures={all} situation={situation} scale={scale} value={value} step={step} practice={practice} told={checked}>
           {brought}
         </CheckOfValue>
       )}
       {use === 'bracket' && (
-        <BracketOfValues pictures={all} situation={situation} scale={scale} value={value} band={band} told={bracketed}>
+        <BracketOfValues pictures={all} situation={situation} scale={scale} value={value} band={band} step={step} practice={practice} told={bracketed}>
           {brought}
         </BracketOfValues>
       )}
@@ -69,7 +70,7 @@ export function PicturesTold({ pictures, situation, subject: { scale, band, step
           {all.length > 0 && (
             <ol class="pictures" aria-label={say.pictures}>
               {drawn.map((picture) => (
-                <PictureView key={picture.id} picture={picture} />
+                <PictureView key={picture.id} picture={picture} situation={situation} step={step} practice={practice} />
               ))}
             </ol>
           )}

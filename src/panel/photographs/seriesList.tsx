@@ -3,6 +3,7 @@
 import type { ComponentChildren } from 'preact';
 import type { OutOfSeries } from '../../photographs/series/outOfSeries.ts';
 import type { Turns } from '../../photographs/series/turns.ts';
+import type { WithInterval } from '../../photographs/withInterval.ts';
 import type { BroughtPicture } from '../../platform/pictures/bridge.ts';
 import { words } from '../../words/catalogue.ts';
 import { useFirstOf } from './firstPictures.tsx';
@@ -16,11 +17,13 @@ interface Props {
   readonly turns: Turns;
   /** The one focused in live view, by its id; null where there is none. */
   readonly reference: string | null;
+  /** What a bracket measured a step to be worth, in millimetres at the target; null where none did. */
+  readonly step: WithInterval | null;
   /** Says what a picture was, and takes it told otherwise. By its id. */
   readonly picks: ReadonlyMap<string, ComponentChildren>;
 }
 
-export function SeriesList({ pictures, turns, reference, picks }: Props) {
+export function SeriesList({ pictures, turns, reference, step, picks }: Props) {
   const places = new Map(turns.taken.map(({ id }, place) => [id, place]));
   const ordered = pictures.toSorted((one, other) => (places.get(one.id) ?? Infinity) - (places.get(other.id) ?? Infinity) || 0);
   const { drawn, more } = useFirstOf(ordered);
@@ -32,7 +35,12 @@ export function SeriesList({ pictures, turns, reference, picks }: Props) {
           <li key={picture.id} class="card picture">
             <h2>{picture.name}</h2>
             {picks.get(picture.id)}
-            <Told picture={picture} out={turns.out.get(picture.id) ?? null} beside={beside && beside.id !== picture.id ? broughtIn(beside) : null} />
+            <Told
+              picture={picture}
+              out={turns.out.get(picture.id) ?? null}
+              step={step}
+              beside={beside && beside.id !== picture.id ? broughtIn(beside) : null}
+            />
           </li>
         ))}
       </ol>
@@ -46,10 +54,11 @@ const broughtIn = ({ is }: Picture): BroughtPicture | null => (typeof is !== 'st
 interface ToldProps {
   readonly picture: Picture;
   readonly out: OutOfSeries | null;
+  readonly step: Props['step'];
   readonly beside: BroughtPicture | null;
 }
 
-function Told({ picture, out, beside }: ToldProps) {
+function Told({ picture, out, step, beside }: ToldProps) {
   const say = words('photographs');
   const { is } = picture;
   if (typeof is === 'string') return <p class="muted">{say.stage[is]}</p>;
@@ -64,7 +73,7 @@ function Told({ picture, out, beside }: ToldProps) {
       <details>
         <summary>{words('series').shown}</summary>
         {target.ok && <p>{say.target(target.value)}</p>}
-        <PictureShown picture={is.value} />
+        <PictureShown picture={is.value} step={step} />
       </details>
     </>
   );

@@ -1,19 +1,20 @@
 // English: photographs of the printed target.
 import type { EdgeFault } from '../../photographs/edge.ts';
 import type { FindFault } from '../../photographs/findFault.ts';
+import { focusErrorOf, type StepSize } from '../../photographs/focusError.ts';
 import type { FocusUntold, FocusReading } from '../../photographs/focusReading.ts';
 import type { Motion, MotionWay } from '../../photographs/motion.ts';
 import type { EdgeReading } from '../../photographs/reading.ts';
+import type { WithInterval } from '../../photographs/withInterval.ts';
 import type { MarkName } from '../../optics/print/marks.ts';
 import { line } from '../line.ts';
 import type { PhotographsWords } from '../photographsWords.ts';
+import { BY_STEP, lengthAtTarget, sideOfTarget } from './focusFell.ts';
 import { write } from './write.ts';
 
+const CROPS = { one: ' and # small crop', other: ' and # small crops' };
 const PICTURES = { one: '# picture', other: '# pictures' };
 
-const length = (value: number): string => write.unit(Math.abs(value), 'millimeter', Math.abs(value) < 10 ? 1 : 0);
-/** Where focus fell, from the target. */
-const side = (error: number): string => (error < 0 ? 'in front of the target' : 'behind the target');
 const MARK: Readonly<Record<MarkName, string>> = {
   'upper left': 'upper left',
   'upper right': 'upper right',
@@ -96,8 +97,8 @@ function noFocus(fault: FocusUntold): string {
 
 const reached = ({ low, high }: FocusReading['ramp']['interval']): string =>
   low < 0 && high > 0
-    ? `${length(low)} in front and ${length(high)} behind`
-    : `${length(Math.min(Math.abs(low), Math.abs(high)))} and ${length(Math.max(Math.abs(low), Math.abs(high)))} ${low < 0 ? 'in front' : 'behind'}`;
+    ? `${lengthAtTarget(low)} in front and ${lengthAtTarget(high)} behind`
+    : `${lengthAtTarget(Math.min(Math.abs(low), Math.abs(high)))} and ${lengthAtTarget(Math.max(Math.abs(low), Math.abs(high)))} ${low < 0 ? 'in front' : 'behind'}`;
 
 const HEADLINE: Readonly<Record<FocusReading['is'], string>> = {
   sharp: 'Sharp enough.',
@@ -108,9 +109,27 @@ const HEADLINE: Readonly<Record<FocusReading['is'], string>> = {
 /** What is in focus is not sharp where the camera moved, which is told beside it. */
 const focusSentences = ({ is, ramp }: FocusReading, motion: Motion = { is: 'alike' }): readonly string[] => [
   is === 'sharp' && motion.is === 'moved' ? 'In focus.' : HEADLINE[is],
-  ramp.lies === 'on the target' ? 'Focus fell on the target, as far as can be told.' : `Focus fell ${length(ramp.error)} ${side(ramp.error)}.`,
+  ramp.lies === 'on the target' ? 'Focus fell on the target, as far as can be told.' : `Focus fell ${lengthAtTarget(ramp.error)} ${sideOfTarget(ramp.error)}.`,
   `95% sure: between ${reached(ramp.interval)}.`,
 ];
+
+function focusFigures(focus: FocusReading, measured: WithInterval | null): readonly string[] {
+  const { ramp, depth, share } = focus;
+  return [
+    `Focus error ${write.signed(ramp.error, 1)} mm, 95% between ${write.signed(ramp.interval.low, 1)} and ${write.signed(ramp.interval.high, 1)} mm; minus is in front.`,
+    `Depth of field: ${lengthAtTarget(depth.front)} in front, ${depth.behind === 'infinite' ? 'without end' : lengthAtTarget(depth.behind)} behind. The focus error is ${write.percent(share)} of the depth on its side.`,
+    `Blur where it is least: ${write.number(ramp.leastBlur, 2)} pixels. It grows ${write.number(ramp.growth, 2)} times as fast as expected of this lens.`,
+    ...undone(focus, measured),
+  ];
+}
+
+/** How many steps undo a focus error that is told, by what a bracket measured a step to be worth, or else by an estimate. */
+function undone({ ramp, depth, step }: FocusReading, measured: WithInterval | null): readonly string[] {
+  if (ramp.lies === 'on the target') return [];
+  const size: StepSize = measured === null ? { from: 'estimate', step } : { from: 'bracket', step: measured };
+  const { toAdd } = focusErrorOf({ value: ramp.error, ...ramp.interval }, depth, size);
+  return toAdd === null ? [] : [`About ${write.signed(toAdd.value, 1)} steps of correction would undo it, ${BY_STEP[size.from]}.`];
+}
 
 const AT: Readonly<Record<EdgeReading['edge']['at'], string>> = { middle: 'Middle', corner: 'Corner' };
 const edgeName = ({ edge }: EdgeReading): string => `${AT[edge.at]}, ${edge.runs} edge`;
@@ -174,14 +193,17 @@ export const words: PhotographsWords = {
         : `${edgeName(reading)}: ${EDGE_FAULT[reading.measure.fault.is]}.`,
     target: ({ scale, roll, tilt }) =>
       `${write.number(scale, 2)} pixels to a millimetre, rolled by ${write.unit(Math.round(roll * 10) / 10, 'degree', 1)}, turned away by ${write.unit(tilt, 'degree', 1)}.`,
-    focus: ({ ramp, depth, share, step }) => [
-      `Focus error ${write.signed(ramp.error, 1)} mm, 95% between ${write.signed(ramp.interval.low, 1)} and ${write.signed(ramp.interval.high, 1)} mm; minus is in front.`,
-      `Depth of field: ${length(depth.front)} in front, ${depth.behind === 'infinite' ? 'without end' : length(depth.behind)} behind. The focus error is ${write.percent(share)} of the depth on its side.`,
-      `Blur where it is least: ${write.number(ramp.leastBlur, 2)} pixels. It grows ${write.number(ramp.growth, 2)} times as fast as expected of this lens.`,
-      ...(ramp.lies === 'on the target'
-        ? []
-        : [`By an estimate of what a step is worth, ${write.signed(-ramp.error / step, 1)} steps of correction would undo it.`]),
-    ],
+    focus: focusFigures,
+  },
+  keep: {
+    label: 'Keep in the logbook',
+    done: 'Kept in the logbook',
+    what: (crops) => `Keeps the figures${crops === 0 ? '' : write.count(crops, CROPS)}, not the pictures.`,
+    kept: 'It is in the history of this situation.',
+    erase: 'Erase it again',
+    noSituation: 'To keep this, open the logbook, choose the situation, and bring the pictures in from there.',
+    noValue: 'To keep this, enter the value to check above.',
+    another: 'This picture was taken with another body, lens or focal length than this situation has, so it cannot be kept here.',
   },
   camera: ({ width, height }, camera) =>
     line([
