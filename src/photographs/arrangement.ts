@@ -13,13 +13,20 @@ import type { Quad } from './quad.ts';
 /** How far apart the marks of a print may be, in units of a mark: across, and down. */
 export interface Spacing {
   readonly kind: PrintKind;
-  /** What such a print shows between its marks; `ratio` is how much farther apart they are down than across. */
-  /** How well the picture agrees with it at least. */
+  /** A mark's corners, as seen from another, may be so many half sides off: what leans away looks smaller at its far end. */
+  readonly alike: number;
+  /** The last mark may lie so far from where the other three let expect it, as a share of the way across. */
+  readonly astray: number;
+  /** How well the picture agrees at least with what such a print shows between its marks. */
   readonly agrees: number;
+  /** What it shows there; `ratio` is how much farther apart its marks are down than across. */
   readonly patterns: (ratio: number) => readonly (readonly PatternPoint[])[];
   readonly across: readonly [least: number, most: number];
   readonly down: readonly [least: number, most: number];
 }
+
+/** Of a print that faces the camera, tilted by a few degrees. */
+export const FLAT = { alike: 0.34, astray: 0.06 } as const;
 
 /** Row by row; each quadrangle with the corner first that is the upper left one if the first mark is. Null where there is none. */
 export interface Arrangement {
@@ -28,8 +35,6 @@ export interface Arrangement {
 
 /** Share by which distances may be off: corners are known to half a pixel here, and a tilted print narrows with distance. */
 const LOOSE = 0.11;
-/** A mark's corners, as seen from another, may be so many half sides off. */
-const ALIKE = 0.34;
 /** Squares looked at, as each is compared with each, and arrangements: a picture full of squares in rows would take minutes. */
 const MOST = 350;
 const MOST_TRIES = 300;
@@ -73,7 +78,8 @@ interface Neighbour {
   readonly at: Point;
 }
 
-function neighbours(frame: MarkView, quads: readonly Quad[], { kind, across, down }: Spacing): { right: Neighbour[]; below: Neighbour[]; above: Neighbour[] } {
+function neighbours(frame: MarkView, quads: readonly Quad[], spacing: Spacing): { right: Neighbour[]; below: Neighbour[]; above: Neighbour[] } {
+  const { across, down } = spacing;
   const found: { right: Neighbour[]; below: Neighbour[]; above: Neighbour[] } = { right: [], below: [], above: [] };
   for (const quad of quads) {
     const at = seenFrom(frame, { x: (quad[0].x + quad[2].x) / 2, y: (quad[0].y + quad[2].y) / 2 });
@@ -81,7 +87,7 @@ function neighbours(frame: MarkView, quads: readonly Quad[], { kind, across, dow
     const upright = Math.abs(at.x) < LOOSE * Math.abs(at.y);
     const way = level && holds(across, at.x) ? 'right' : upright && holds(down, at.y) ? 'below' : upright && holds(down, -at.y) ? 'above' : null;
     if (way === null) continue;
-    const like = alike(frame, quad, kind);
+    const like = alike(frame, quad, spacing);
     if (like) found[way].push({ quad: like, at });
   }
   return found;
@@ -90,21 +96,21 @@ function neighbours(frame: MarkView, quads: readonly Quad[], { kind, across, dow
 const holds = ([least, most]: readonly [number, number], value: number): boolean => value > least * (1 - LOOSE) && value < most * (1 + LOOSE);
 
 /** The quadrangle nearest to where the last one must be, if it is near enough. */
-function nearest(frame: MarkView, quads: readonly Quad[], { kind }: Spacing, wanted: Point): Quad | null {
-  const within = 0.06 * Math.hypot(wanted.x, wanted.y);
+function nearest(frame: MarkView, quads: readonly Quad[], spacing: Spacing, wanted: Point): Quad | null {
+  const within = spacing.astray * Math.hypot(wanted.x, wanted.y);
   let best: { quad: Quad; off: number } | null = null;
   for (const quad of quads) {
     const at = seenFrom(frame, { x: (quad[0].x + quad[2].x) / 2, y: (quad[0].y + quad[2].y) / 2 });
     const off = Math.hypot(at.x - wanted.x, at.y - wanted.y);
     if (off > within || (best !== null && off >= best.off)) continue;
-    const like = alike(frame, quad, kind);
+    const like = alike(frame, quad, spacing);
     if (like) best = { quad: like, off };
   }
   return best?.quad ?? null;
 }
 
 /** The quadrangle turned so that it stands like the frame's own mark, where it is like it at all. */
-function alike(frame: MarkView, quad: Quad, kind: PrintKind): Quad | null {
+function alike(frame: MarkView, quad: Quad, { kind, alike: within }: Spacing): Quad | null {
   const corners = CORNERS[kind];
   const middle = { x: (quad[0].x + quad[2].x) / 2, y: (quad[0].y + quad[2].y) / 2 };
   for (const quarters of [0, 1, 2, 3]) {
@@ -112,7 +118,7 @@ function alike(frame: MarkView, quad: Quad, kind: PrintKind): Quad | null {
     const fits = turned.every((corner, index) => {
       const at = seenFrom(frame, { x: corner.x - middle.x + frame.middle.x, y: corner.y - middle.y + frame.middle.y });
       const wanted = corners[index] ?? at;
-      return Math.hypot(at.x - wanted.x, at.y - wanted.y) < ALIKE * HALF_SIDE;
+      return Math.hypot(at.x - wanted.x, at.y - wanted.y) < within * HALF_SIDE;
     });
     if (fits) return turned;
   }

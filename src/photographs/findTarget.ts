@@ -7,7 +7,7 @@ import { sizesOf, type TargetSizes } from '../optics/print/measure.ts';
 import { BAR_COUNTS } from '../optics/print/sequence.ts';
 import { FIELD_MIDDLE, middleSquare, targetEdges, targetMarks } from '../optics/print/targetMarks.ts';
 import { degrees, fromRadians, type Degrees } from '../optics/quantity.ts';
-import type { Spacing } from './arrangement.ts';
+import { FLAT, type Spacing } from './arrangement.ts';
 import { FIELD_AGREES, fieldPatterns } from './fieldPatterns.ts';
 import type { FindFault } from './findFault.ts';
 import { findPrint } from './findPrint.ts';
@@ -47,6 +47,7 @@ export interface FoundTarget {
 const GAP = [1.5, 3.34] as const;
 const SPACINGS: readonly Spacing[] = BAR_COUNTS.map((bars) => ({
   kind: 'target',
+  ...FLAT,
   agrees: FIELD_AGREES,
   patterns: fieldPatterns(bars, MARK_BOX, GAP),
   across: [bars - MARK_BOX, bars - MARK_BOX],

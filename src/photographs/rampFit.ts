@@ -36,6 +36,9 @@ const MODEL_DOUBT = 0.04;
 /** Where a reading stops counting, in standard deviations (95 % efficiency: Beaton and Tukey's constant). */
 const CUT = 4.685;
 const TRIED = 90;
+const LOOKS = 3;
+/** Wide enough that no reading is cut off before the first look. */
+const FIRST_UNREST = 3;
 
 interface Variance {
   readonly depth: number;
@@ -53,15 +56,18 @@ export function fitRamp(readings: readonly RampReading[], question: RampQuestion
   });
   const step = (question.to - question.from) / TRIED;
   const tried = Array.from({ length: TRIED + 1 }, (_, index) => question.from + index * step);
-  // The unrest of the first look sets the measure of the second.
-  let unrest = 3;
-  let best: AtDepth | null = null;
-  for (let look = 0; look < 2; look += 1) {
+  const lookWith = (unrest: number): AtDepth | null => {
     const fits = tried.flatMap((focus) => fitAt(variances, question, focus, unrest) ?? []);
     if (fits.length === 0) return null;
     const coarse = fits.reduce((least, fit) => (fit.loss < least.loss ? fit : least));
-    best = refined(variances, question, coarse, step, unrest);
+    return refined(variances, question, coarse, step, unrest);
+  };
+  // The unrest of one look sets the measure of the next; losses are compared by the measure of the last alone.
+  let unrest = FIRST_UNREST;
+  let best = lookWith(unrest);
+  for (let look = 1; best !== null && look < LOOKS; look += 1) {
     unrest = Math.max(1, 1.4826 * medianOf(best.rests.map(Math.abs)));
+    best = lookWith(unrest);
   }
   if (best === null) return null;
   // Twice the loss is what a chi square of one degree of freedom is held against; few readings make it an F, the square of a t.

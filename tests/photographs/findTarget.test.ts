@@ -110,13 +110,24 @@ describe('the target in a picture', () => {
 
 describe('the ramp in a picture', () => {
   test.each([
-    [900, 40],
-    [48 * 85, 90],
-  ])('photographed from %s mm it is found by itself, with its numbering, within 0.5 pixels', (away, depth) => {
-    const m = 85 / away;
+    [85, 900, 40, 0],
+    [85, 48 * 85, 90, 0],
+    // So near that its far end looks a quarter less high, and leaning by seven degrees more.
+    [26, 1030, 200, 3],
+    [130, 6500, 800, 7],
+  ])('photographed with %s mm from %s mm it is found by itself, with its numbering, within 0.5 pixels', (focalLength, away, depth, lean) => {
+    const m = focalLength / away;
     const [target, ramp] = [targetFor(m, 2.5, 0.012), rampFor(depth)];
     const mounted = mountRamp(ramp.drawing, ramp.layout.zero, target.drawing);
-    const { plane, at } = quickPicture([target.drawing, mounted], { ...USUAL_QUICK, distance: 85 + away, disc: 2, frame: { width: 3000, height: 4000 } }, 5);
+    const shot = {
+      ...USUAL_QUICK,
+      focalLength,
+      distance: focalLength + away,
+      disc: 2,
+      frame: { width: 3000, height: 4000 },
+      pose: { ...USUAL_QUICK.pose, lean },
+    };
+    const { plane, at } = quickPicture([target.drawing, mounted], shot, 5);
     const found = findRamp(plane);
     if (!found.ok) throw new Error(found.fault.is);
     expect(found.value.layout).toEqual(ramp.layout);
