@@ -11,9 +11,8 @@ import { findPrint } from './findPrint.ts';
 import type { FourQuads } from './fourMarks.ts';
 import { robustHomography, through, type Homography } from './homography.ts';
 import { stripePattern } from './pattern.ts';
-import type { Plane } from './plane.ts';
 import { distanceBetween } from './quad.ts';
-import { lookAt, type SquaresSeen } from './squaresSeen.ts';
+import type { SquaresSeen } from './squaresSeen.ts';
 
 interface FoundRampEdge {
   /** In pixels, from the nearer end to the farther. */
@@ -51,7 +50,7 @@ const SPACING: Spacing = {
   down: [30 / UNIT, 226 / UNIT],
 };
 
-export function findRamp(plane: Plane, seen: SquaresSeen = lookAt(plane)): Answer<FoundRamp, FindFault> {
+export function findRamp(seen: SquaresSeen): Answer<FoundRamp, FindFault> {
   return findPrint(seen, { kind: 'ramp', spacings: [SPACING], fit: fitRamp });
 }
 

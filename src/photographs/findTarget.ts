@@ -15,10 +15,10 @@ import type { FourQuads } from './fourMarks.ts';
 import { robustHomography, through, type Homography, type PointPair } from './homography.ts';
 import { affineAt } from './localScale.ts';
 import { hasSolidSquares } from './olderPrint.ts';
-import type { Plane } from './plane.ts';
+import { boxOf, type PixelSource } from './pixelSource.ts';
 import { distanceBetween, type Quad } from './quad.ts';
 import { sharpQuad } from './sharpQuad.ts';
-import { lookAt, type SquaresSeen } from './squaresSeen.ts';
+import type { SquaresSeen } from './squaresSeen.ts';
 
 export interface FoundEdge {
   readonly at: 'middle' | 'corner';
@@ -56,14 +56,14 @@ const SPACINGS: readonly Spacing[] = BAR_COUNTS.map((bars) => ({
 /** The picture of a plane so tilted is narrower one way by 4 %; sharpness then differs across the target by more than by focus. */
 const MOST_TILT = 16;
 
-export function findTarget(plane: Plane, seen: SquaresSeen = lookAt(plane)): Answer<FoundTarget, FindFault> {
-  const found = findPrint(seen, { kind: 'target', spacings: SPACINGS, fit: (number, quads, spacing) => fitTarget(plane, number, quads, spacing) });
+export function findTarget(seen: SquaresSeen): Answer<FoundTarget, FindFault> {
+  const found = findPrint(seen, { kind: 'target', spacings: SPACINGS, fit: (number, quads, spacing) => fitTarget(seen.picture, number, quads, spacing) });
   if (!found.ok) return found.fault.is === 'half a print' || !hasSolidSquares(seen) ? found : cannot({ is: 'older print' });
   const { tilt } = affineAt(found.value.toPicture, FIELD_MIDDLE);
   return tilt > MOST_TILT ? cannot({ is: 'print too tilted', tilt: degrees(tilt) }) : answered(found.value);
 }
 
-function fitTarget(plane: Plane, index: number, quads: FourQuads, spacing: Spacing): FoundTarget | null {
+function fitTarget(picture: PixelSource, index: number, quads: FourQuads, spacing: Spacing): FoundTarget | null {
   const bars = BAR_COUNTS[SPACINGS.indexOf(spacing)];
   if (bars === undefined) return null;
   const sizes = sizesOf(bars, index);
@@ -76,7 +76,7 @@ function fitTarget(plane: Plane, index: number, quads: FourQuads, spacing: Spaci
   // The square in the middle must be there, too, and makes the middle surer.
   const square = markCorners(middleSquare(sizes)).map((corner) => through(outer.homography, corner));
   const [a, b, c, d] = square;
-  const middle = a && b && c && d ? sharpQuad(plane, [a, b, c, d], MIDDLE_REACH) : null;
+  const middle = a && b && c && d ? sharpQuad(picture.around(boxOf(square, distanceBetween(a, c) / 2)), [a, b, c, d], MIDDLE_REACH) : null;
   if (middle === null) return null;
   const all = robustHomography([...pairs, ...pairsOf(markCorners(middleSquare(sizes)), middle)], within);
   if (all === null) return null;

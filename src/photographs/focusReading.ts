@@ -12,7 +12,6 @@ import type { CameraFacts } from './cameraFacts.ts';
 import type { FindFault } from './findFault.ts';
 import { findRamp } from './findRamp.ts';
 import type { FoundTarget } from './findTarget.ts';
-import type { Plane } from './plane.ts';
 import { focusOnRamp } from './focusInPicture.ts';
 import type { RampFault, RampMeasure } from './ramp.ts';
 import type { SquaresSeen } from './squaresSeen.ts';
@@ -37,18 +36,18 @@ export type FocusUntold =
   | { readonly is: 'too few pixels' }
   | { readonly is: 'ramp unread'; readonly why: RampFault };
 
-export function readFocus(plane: Plane, seen: SquaresSeen, target: FoundTarget, facts: CameraFacts): Answer<FocusReading, FocusUntold> {
-  const found = findRamp(plane, seen);
+export function readFocus(seen: SquaresSeen, target: FoundTarget, facts: CameraFacts): Answer<FocusReading, FocusUntold> {
+  const found = findRamp(seen);
   if (!found.ok) return cannot({ is: 'no ramp', why: found.fault });
   const { focalLength, aperture, sensor } = facts;
   if (focalLength === null || aperture === null || sensor === null) return cannot({ is: 'camera unknown', lacking: lackingOf(facts) });
   // A picture held upright has the sensor's longer side upright, too.
-  const pitch = pixelPitch(sensor, Math.max(plane.width, plane.height));
+  const pitch = pixelPitch(sensor, Math.max(seen.picture.width, seen.picture.height));
   if (!pitch.ok) return cannot({ is: 'too few pixels' });
   const m = magnification(target.scale * pitch.value);
   const { marks } = found.value;
   const optics = { focalLength, aperture, distance: lensToTarget(focalLength, m), pitch: pitch.value };
-  const ramp = focusOnRamp(plane, target, found.value, optics);
+  const ramp = focusOnRamp(seen.picture, target, found.value, optics);
   if (!ramp.ok) return cannot({ is: 'ramp unread', why: ramp.fault });
   const blur = { aperture, confusion: confusion(sensor, { by: 'diagonal' }) };
   const depth = depthOfField(blur, m, focalLength);

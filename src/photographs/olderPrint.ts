@@ -21,9 +21,7 @@ const SPACINGS: readonly Spacing[] = BAR_COUNTS.map((bars) => ({
 
 export function hasSolidSquares(seen: SquaresSeen): boolean {
   for (let view = 0; view < seen.views; view++) {
-    const squares = seen.inView(view);
-    if (SPACINGS.some((spacing) => arrangementsIn(seen.plane, squares, spacing).some((four) => readMarks('target', seen.plane, four).are === 'solid')))
-      return true;
+    if (SPACINGS.some((spacing) => arrangementsIn(seen, view, spacing).some((four) => readMarks('target', seen.picture, four).are === 'solid'))) return true;
   }
   return false;
 }

@@ -11,7 +11,8 @@ import { findTarget, type FoundEdge, type FoundTarget } from './findTarget.ts';
 import { readFocus, type FocusUntold, type FocusReading } from './focusReading.ts';
 import { affineAt } from './localScale.ts';
 import { motionIn, type Motion } from './motion.ts';
-import type { Plane } from './plane.ts';
+import { boxOf, type PixelSource } from './pixelSource.ts';
+import { READ_BESIDE } from './settledEdge.ts';
 import { lookAt } from './squaresSeen.ts';
 
 export interface PictureReading {
@@ -41,18 +42,18 @@ export interface EdgeReading {
 }
 
 /** `random` gives numbers from 0 to below 1, for the intervals. */
-export function readPicture(plane: Plane, facts: CameraFacts, random: () => number): PictureReading {
-  const seen = lookAt(plane);
-  const found = findTarget(plane, seen);
+export function readPicture(picture: PixelSource, facts: CameraFacts, random: () => number): PictureReading {
+  const seen = lookAt(picture);
+  const found = findTarget(seen);
   if (!found.ok) return { target: found, focus: cannot({ is: 'no target' }) };
-  return { target: answered(targetReading(plane, found.value, random)), focus: readFocus(plane, seen, found.value, facts) };
+  return { target: answered(targetReading(picture, found.value, random)), focus: readFocus(seen, found.value, facts) };
 }
 
-function targetReading(plane: Plane, target: FoundTarget, random: () => number): TargetReading {
+function targetReading(picture: PixelSource, target: FoundTarget, random: () => number): TargetReading {
   const [upperLeft, upperRight, lowerLeft, lowerRight] = target.marks;
   const tilt = degrees(affineAt(target.toPicture, FIELD_MIDDLE).tilt);
   const outline = [upperLeft, upperRight, lowerRight, lowerLeft].filter((point) => point !== undefined);
-  const read = target.edges.map((edge) => ({ edge, measure: measureEdge(plane, edge, random) }));
+  const read = target.edges.map((edge) => ({ edge, measure: measureEdge(picture.around(boxOf([edge.from, edge.to], READ_BESIDE)), edge, random) }));
   const motion = motionIn(read.flatMap(({ edge, measure }) => (edge.at === 'middle' && measure.ok ? [measure.value] : [])));
   return { outline, scale: target.scale, roll: target.roll, tilt, motion, edges: chosen(read), compared: comparedAmong(target.edges) };
 }

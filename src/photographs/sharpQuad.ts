@@ -44,7 +44,9 @@ export function sharpQuad(plane: Plane, about: Quad, reach: number): Quad | null
 }
 
 /** The light between pixels, by the four nearest. */
-export function lightAt({ width, height, light }: Plane, { x, y }: Point): number {
+export const lightAt = (plane: Plane, { x, y }: Point): number => lightAtPlace(plane, x, y);
+
+export function lightAtPlace({ width, height, light }: Plane, x: number, y: number): number {
   const left = Math.max(0, Math.min(width - 2, Math.floor(x - 0.5)));
   const top = Math.max(0, Math.min(height - 2, Math.floor(y - 0.5)));
   const [right, down] = [Math.max(0, Math.min(1, x - 0.5 - left)), Math.max(0, Math.min(1, y - 0.5 - top))];

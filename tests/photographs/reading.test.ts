@@ -3,6 +3,7 @@
 import { describe, expect, test } from 'vitest';
 import { fNumber } from '../../src/optics/quantity.ts';
 import type { CameraFacts } from '../../src/photographs/cameraFacts.ts';
+import { wholePicture } from '../../src/photographs/pixelSource.ts';
 import { planeOf } from '../../src/photographs/plane.ts';
 import { readPicture, type PictureReading } from '../../src/photographs/reading.ts';
 import { seededRandom } from '../../src/practice/random.ts';
@@ -17,7 +18,7 @@ const FACTS: CameraFacts = {
 
 function read(focusError: number, prints: 'both' | 'target' | 'none', facts: CameraFacts = FACTS): PictureReading {
   const { rgba, width, height } = rigPicture(focusError, prints);
-  return readPicture(planeOf(rgba, width, height), facts, seededRandom(1));
+  return readPicture(wholePicture(planeOf(rgba, width, height)), facts, seededRandom(1));
 }
 
 describe('one picture', { timeout: 60_000 }, () => {

@@ -6,7 +6,7 @@ import { cropAround } from '../../photographs/crop.ts';
 import type { FoundEdge } from '../../photographs/findTarget.ts';
 import { readPicture } from '../../photographs/reading.ts';
 import { seededRandom } from '../../practice/random.ts';
-import { answered, type Answer } from '../../result.ts';
+import { answered, cannot, type Answer } from '../../result.ts';
 import type { BroughtPicture, FromWorker, ToWorker } from './bridge.ts';
 import { asFile } from './crops.ts';
 import { develop } from './develop.ts';
@@ -34,19 +34,26 @@ async function brought({ file, east, kit, situation }: ToWorker): Promise<Answer
   const developed = await develop(opened.value);
   if (!developed.ok) return developed;
   at('measuring');
-  const { plane, small } = developed.value;
-  const { camera } = opened.value;
-  const reading = readPicture(plane, cameraFacts(camera, kit, situation), seededRandom(SEED));
-  const { edges, compared } = reading.target.ok ? reading.target.value : { edges: [], compared: [] };
-  const cropped = (edge: FoundEdge): Promise<Blob> => asFile(cropAround(plane, middleOf(edge), CROP));
-  return answered({
-    frame: { width: plane.width, height: plane.height },
-    camera,
-    small,
-    reading,
-    crops: await Promise.all(edges.map(({ edge }) => cropped(edge))),
-    compared: await Promise.all(compared.map(cropped)),
-  });
+  const { picture, small, close } = developed.value;
+  try {
+    const { camera } = opened.value;
+    const reading = readPicture(picture, cameraFacts(camera, kit, situation), seededRandom(SEED));
+    const { edges, compared } = reading.target.ok ? reading.target.value : { edges: [], compared: [] };
+    const cropped = (edge: FoundEdge): Promise<Blob> => asFile(cropAround(picture, middleOf(edge), CROP));
+    return answered({
+      frame: { width: picture.width, height: picture.height },
+      camera,
+      small: await small,
+      reading,
+      crops: await Promise.all(edges.map(({ edge }) => cropped(edge))),
+      compared: await Promise.all(compared.map(cropped)),
+    });
+  } catch {
+    // No room for a canvas or a file; what else may come is the tests' to find.
+    return cannot('too large');
+  } finally {
+    close();
+  }
 }
 
 const middleOf = ({ from, to }: FoundEdge) => ({ x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 });
