@@ -9,6 +9,7 @@ import { stepAtTarget, USUAL_STEP_WORTH } from '../optics/stepWorth.ts';
 import { answered, cannot, type Answer } from '../result.ts';
 import { millimetres, type Millimetres } from '../units.ts';
 import type { CameraFacts } from './cameraFacts.ts';
+import { changedSize } from './changedSize.ts';
 import type { FindFault } from './findFault.ts';
 import { findRamp } from './findRamp.ts';
 import type { FoundTarget } from './findTarget.ts';
@@ -32,15 +33,21 @@ export interface FocusReading {
 export type FocusUntold =
   | { readonly is: 'no target' }
   | { readonly is: 'no ramp'; readonly why: FindFault }
-  | { readonly is: 'camera unknown'; readonly lacking: readonly (keyof CameraFacts)[] }
+  | { readonly is: 'camera unknown'; readonly lacking: readonly Needed[] }
+  /** After it was taken: the optical axis need not meet its middle, nor the sensor be as wide. */
+  | { readonly is: 'cropped' }
   | { readonly is: 'too few pixels' }
   | { readonly is: 'ramp unread'; readonly why: RampFault };
+
+/** What must be known of the camera. */
+type Needed = 'focalLength' | 'aperture' | 'sensor';
 
 export function readFocus(seen: SquaresSeen, target: FoundTarget, facts: CameraFacts): Answer<FocusReading, FocusUntold> {
   const found = findRamp(seen);
   if (!found.ok) return cannot({ is: 'no ramp', why: found.fault });
-  const { focalLength, aperture, sensor } = facts;
+  const { focalLength, aperture, sensor, frame } = facts;
   if (focalLength === null || aperture === null || sensor === null) return cannot({ is: 'camera unknown', lacking: lackingOf(facts) });
+  if (frame !== null && changedSize(frame, seen.picture).is === 'cropped') return cannot({ is: 'cropped' });
   // A picture held upright has the sensor's longer side upright, too.
   const pitch = pixelPitch(sensor, Math.max(seen.picture.width, seen.picture.height));
   if (!pitch.ok) return cannot({ is: 'too few pixels' });
@@ -69,4 +76,4 @@ function sharpness({ interval: { low, high } }: RampMeasure, { front, behind }: 
   return high < -front || low > far ? 'not sharp' : 'not sure';
 }
 
-const lackingOf = (facts: CameraFacts): (keyof CameraFacts)[] => (['focalLength', 'aperture', 'sensor'] as const).filter((each) => facts[each] === null);
+const lackingOf = (facts: CameraFacts): Needed[] => (['focalLength', 'aperture', 'sensor'] as const).filter((each) => facts[each] === null);

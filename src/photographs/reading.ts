@@ -5,6 +5,7 @@ import { FIELD_MIDDLE } from '../optics/print/targetMarks.ts';
 import type { Point } from '../optics/print/drawing.ts';
 import { degrees, type Degrees } from '../optics/quantity.ts';
 import type { CameraFacts } from './cameraFacts.ts';
+import { changedSize } from './changedSize.ts';
 import { measureEdge, type EdgeFault, type EdgeMeasure } from './edge.ts';
 import type { FindFault } from './findFault.ts';
 import { findTarget, type FoundEdge, type FoundTarget } from './findTarget.ts';
@@ -28,6 +29,8 @@ export interface TargetReading {
   readonly roll: Degrees;
   /** Out of square to the camera, from the narrowing alone. */
   readonly tilt: Degrees;
+  /** Of what the camera took, the share of each side that the file was resized to; null where it was not, as far as is known. */
+  readonly resized: number | null;
   /** Of its middle. */
   readonly motion: Motion;
   /** An upright and a level one in the middle, and one at each corner where it can be measured. */
@@ -46,16 +49,18 @@ export function readPicture(picture: PixelSource, facts: CameraFacts, random: ()
   const seen = lookAt(picture);
   const found = findTarget(seen);
   if (!found.ok) return { target: found, focus: cannot({ is: 'no target' }) };
-  return { target: answered(targetReading(picture, found.value, random)), focus: readFocus(seen, found.value, facts) };
+  return { target: answered(targetReading(picture, found.value, facts, random)), focus: readFocus(seen, found.value, facts) };
 }
 
-function targetReading(picture: PixelSource, target: FoundTarget, random: () => number): TargetReading {
+function targetReading(picture: PixelSource, target: FoundTarget, { frame }: CameraFacts, random: () => number): TargetReading {
   const [upperLeft, upperRight, lowerLeft, lowerRight] = target.marks;
   const tilt = degrees(affineAt(target.toPicture, FIELD_MIDDLE).tilt);
   const outline = [upperLeft, upperRight, lowerRight, lowerLeft].filter((point) => point !== undefined);
   const read = target.edges.map((edge) => ({ edge, measure: measureEdge(picture.around(boxOf([edge.from, edge.to], READ_BESIDE)), edge, random) }));
+  const size = frame && changedSize(frame, picture);
+  const resized = size?.is === 'resized' ? size.share : null;
   const motion = motionIn(read.flatMap(({ edge, measure }) => (edge.at === 'middle' && measure.ok ? [measure.value] : [])));
-  return { outline, scale: target.scale, roll: target.roll, tilt, motion, edges: chosen(read), compared: comparedAmong(target.edges) };
+  return { outline, scale: target.scale, roll: target.roll, tilt, resized, motion, edges: chosen(read), compared: comparedAmong(target.edges) };
 }
 
 const comparedAmong = (edges: readonly FoundEdge[]): FoundEdge[] =>

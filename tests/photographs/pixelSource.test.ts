@@ -13,6 +13,7 @@ const FACTS = {
   focalLength: millimetres(85),
   aperture: fNumber(1.8),
   sensor: { width: millimetres(RIG_SENSOR.width), height: millimetres(RIG_SENSOR.height) },
+  frame: null,
 };
 
 /** No number stands where nothing was asked for: whatever it comes into is no number, too. */

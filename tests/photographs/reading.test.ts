@@ -14,6 +14,7 @@ const FACTS: CameraFacts = {
   focalLength: millimetres(85),
   aperture: fNumber(1.8),
   sensor: { width: millimetres(RIG_SENSOR.width), height: millimetres(RIG_SENSOR.height) },
+  frame: null,
 };
 
 function read(focusError: number, prints: 'both' | 'target' | 'none', facts: CameraFacts = FACTS): PictureReading {
@@ -47,6 +48,19 @@ describe('one picture', { timeout: 60_000 }, () => {
     const { target, focus } = read(0, 'both', { ...FACTS, aperture: null, sensor: null });
     expect(target.ok).toBe(true);
     expect(focus).toEqual({ ok: false, fault: { is: 'camera unknown', lacking: ['aperture', 'sensor'] } });
+  });
+
+  test('of a file that was resized says by how much, and where focus fell all the same', () => {
+    const { target, focus } = read(30, 'both', { ...FACTS, frame: { width: 5200, height: 3200 } });
+    expect(target).toMatchObject({ ok: true, value: { resized: 0.5 } });
+    expect(focus.ok).toBe(true);
+    expect(read(30, 'both')).toMatchObject({ target: { ok: true, value: { resized: null } } });
+  });
+
+  test('of a file that was cropped gives no error of focus, and says why', () => {
+    const { target, focus } = read(30, 'both', { ...FACTS, frame: { width: 3000, height: 1600 } });
+    expect(target.ok).toBe(true);
+    expect(focus).toEqual({ ok: false, fault: { is: 'cropped' } });
   });
 
   test('without any print gives no figure at all', () => {

@@ -6,6 +6,7 @@ import { exifInJpeg } from '../../kit/photograph/jpeg.ts';
 import { FIRST_BYTES, readPhotograph, type Photograph } from '../../kit/photograph/photograph.ts';
 import { largestPreview } from '../../kit/photograph/preview.ts';
 import type { PictureFault } from '../../photographs/brought.ts';
+import { writtenPicture, type WrittenPicture } from '../../kit/photograph/written.ts';
 import { answered, cannot, type Answer } from '../../result.ts';
 import { sizeFault } from './size.ts';
 
@@ -14,6 +15,8 @@ export interface OpenedPicture {
   /** How it must still be turned, beyond what its own file says. */
   readonly orientation: number;
   readonly camera: Photograph | null;
+  /** What the camera wrote of the picture itself; null of a raw file, whose picture is a part of it. */
+  readonly written: WrittenPicture | null;
 }
 
 /** A raw file is read whole, to find the picture in it: a larger one is none. */
@@ -27,7 +30,7 @@ export async function openPicture(file: Blob, east: number): Promise<Answer<Open
     if (byteOrderOf(first, 0) !== null) return await openRaw(file, camera);
     const frame = pictureSizeOf(first);
     const fault = frame && sizeFault(frame);
-    return fault === null ? answered({ blob: file, orientation: 1, camera }) : cannot(fault);
+    return fault === null ? answered({ blob: file, orientation: 1, camera, written: writtenPicture(first) }) : cannot(fault);
   } catch {
     return cannot('file unread');
   }
@@ -42,5 +45,5 @@ async function openRaw(file: Blob, camera: Photograph | null): Promise<Answer<Op
   const fault = sizeFault(frame);
   if (fault !== null) return cannot(fault);
   const saysItself = exifInJpeg(bytes.subarray(from, from + length)) !== null;
-  return answered({ blob: file.slice(from, from + length, 'image/jpeg'), orientation: saysItself ? 1 : orientation, camera });
+  return answered({ blob: file.slice(from, from + length, 'image/jpeg'), orientation: saysItself ? 1 : orientation, camera, written: null });
 }

@@ -36,8 +36,8 @@ async function brought({ file, east, kit, situation }: ToWorker): Promise<Answer
   at('measuring');
   const { picture, small, close } = developed.value;
   try {
-    const { camera } = opened.value;
-    const reading = readPicture(picture, cameraFacts(camera, kit, situation), seededRandom(SEED));
+    const { camera, written } = opened.value;
+    const reading = readPicture(picture, cameraFacts(camera, written, kit, situation), seededRandom(SEED));
     const { edges, compared } = reading.target.ok ? reading.target.value : { edges: [], compared: [] };
     const cropped = (edge: FoundEdge): Promise<Blob> => asFile(cropAround(picture, middleOf(edge), CROP));
     return answered({
