@@ -5,7 +5,7 @@ import { launchFirefox } from '../../e2e/firefox.ts';
 import { pngFile } from '../../e2e/pngFile.ts';
 import { libraryWith } from '../../logbook/libraryWith.ts';
 import { RIG_SENSOR, rigPicture } from '../../photographs/rigPicture.ts';
-import { most, shown, type Figure } from '../figure.ts';
+import { most, shown, type Family, type Figure } from '../figure.ts';
 
 const ROUNDS = 8;
 /** The rig's picture in the middle of 24 megapixels; the sensor grows along. */
@@ -20,7 +20,13 @@ interface Taken {
   readonly found: string;
 }
 
-export async function readingTimeFigures(): Promise<Figure[]> {
+export const readingTime: Family = {
+  name: 'reading time',
+  needs: ['chromium', 'firefox'],
+  run: readingTimeFigures,
+};
+
+async function readingTimeFigures(): Promise<Figure[]> {
   const rig = rigPicture(20);
   const kit = libraryWith({
     bodies: [{ id: 'b', sensor: { width: (RIG_SENSOR.width * FRAME.height) / rig.height, height: (RIG_SENSOR.height * FRAME.width) / rig.width } }],
