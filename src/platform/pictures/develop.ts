@@ -18,8 +18,9 @@ interface Developed {
 /** The longer side of the reduced picture: twice the widest panel's. */
 const SMALL_SIDE = 720;
 
-export async function develop({ blob, orientation }: OpenedPicture): Promise<Answer<Developed, PictureFault>> {
-  const bitmap = await createImageBitmap(blob, { colorSpaceConversion: 'none', imageOrientation: 'from-image' }).catch(() => null);
+export async function develop({ blob, orientation, unprofiled }: OpenedPicture): Promise<Answer<Developed, PictureFault>> {
+  const colorSpaceConversion = unprofiled ? 'default' : 'none';
+  const bitmap = await createImageBitmap(blob, { colorSpaceConversion, imageOrientation: 'from-image' }).catch(() => null);
   if (bitmap === null) return cannot('no picture');
   const fault = sizeFault(turnOf(orientation, bitmap).frame);
   if (fault !== null) {
