@@ -17,7 +17,7 @@ export interface SquaresSeen {
   readonly whole: () => View;
 }
 
-export interface View {
+interface View {
   readonly plane: Plane;
   /** Pixels of the picture to a pixel here. */
   readonly factor: number;

@@ -83,15 +83,19 @@ async function timeReading(wanted: { png: string; kit: string; frame: { width: n
   for (let y = 0; y < height; y += 512) for (let x = 0; x < width; x += 512) context.drawImage(tile, x, y);
   const rig = await createImageBitmap(new Blob([Uint8Array.from(atob(wanted.png), (sign) => sign.charCodeAt(0))]));
   context.drawImage(rig, (width - rig.width) >> 1, (height - rig.height) >> 1);
-  const drawn = new Uint8Array(await (await canvas.convertToBlob({ type: 'image/jpeg', quality: 0.92 })).arrayBuffer());
-  // A canvas writes a colour profile (the segments of kind 0xe2), a camera set to sRGB does not.
-  const kept: Uint8Array<ArrayBuffer>[] = [drawn.slice(0, 2)];
+  const written = await canvas.convertToBlob({ type: 'image/jpeg', quality: 0.92 });
+  // Some canvases write a colour profile (the segments of kind 0xe2), a camera set to sRGB does not.
+  const drawn = new Uint8Array(await written.arrayBuffer());
+  const kept: Blob[] = [written.slice(0, 2)];
   let at = 2;
-  for (let end = at; drawn[at + 1] !== 0xda; at = end) {
-    end = at + 2 + drawn[at + 2]! * 256 + drawn[at + 3]!;
-    if (drawn[at + 1] !== 0xe2) kept.push(drawn.slice(at, end));
+  while (drawn[at + 1] !== 0xda) {
+    const end = at + 2 + drawn[at + 2]! * 256 + drawn[at + 3]!;
+    if (drawn[at + 1] !== 0xe2) kept.push(written.slice(at, end));
+    at = end;
   }
-  const file = new File([...kept, drawn.slice(at)], 'large.jpg', { type: 'image/jpeg' });
+  // In one piece: Firefox does not decode a picture whose first piece is too short to be told by.
+  const whole = await new Blob([...kept, written.slice(at)]).arrayBuffer();
+  const file = new File([whole], 'large.jpg', { type: 'image/jpeg' });
 
   const taken: Taken[] = [];
   for (let round = 0; round <= wanted.rounds; round++) {
