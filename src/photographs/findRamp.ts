@@ -1,6 +1,6 @@
 // The ramp in a picture, by itself: it leans, so its plane is another one than the target's. Its dots say how its lines are
 // numbered, and so the depth of every point on its face, for the lean it is drawn for.
-import type { Answer } from '../result.ts';
+import type { Result } from '../result.ts';
 import type { Point } from '../optics/print/drawing.ts';
 import { markCorners } from '../optics/print/marks.ts';
 import { layOutRamp, rampDepth, rampMarks, readRampNumber, type RampLayout } from '../optics/print/rampLayout.ts';
@@ -50,7 +50,7 @@ const SPACING: Spacing = {
   down: [30 / UNIT, 226 / UNIT],
 };
 
-export function findRamp(seen: SquaresSeen): Answer<FoundRamp, FindFault> {
+export function findRamp(seen: SquaresSeen): Result<FoundRamp, FindFault> {
   return findPrint(seen, { kind: 'ramp', spacings: [SPACING], fit: fitRamp });
 }
 

@@ -1,6 +1,6 @@
 // One picture, from its pixels to where focus fell: both prints are found, the distance follows from how large the target comes out, and the blur
 // along the ramp tells the rest.
-import { answered, cannot, type Answer } from '../result.ts';
+import { failed, got, type Result } from '../result.ts';
 import { millimetres, type Millimetres } from '../units.ts';
 import type { FNumber } from '../optics/quantity.ts';
 import { NORMAL_MARGIN } from './withInterval.ts';
@@ -25,23 +25,23 @@ export interface PictureOptics {
 export type FocusFault = { readonly print: 'target' | 'ramp'; readonly fault: FindFault } | { readonly print: 'ramp'; readonly fault: RampFault };
 
 /** The whole picture, not a part cut out: the optical axis is taken to meet its middle. */
-export function focusInPicture(picture: PixelSource, { focalLength, aperture, pitch }: PictureOptics): Answer<RampMeasure, FocusFault> {
+export function focusInPicture(picture: PixelSource, { focalLength, aperture, pitch }: PictureOptics): Result<RampMeasure, FocusFault> {
   const seen = lookAt(picture);
   const target = findTarget(seen);
-  if (!target.ok) return cannot({ print: 'target', fault: target.fault });
+  if (!target.ok) return failed({ print: 'target', fault: target.fault });
   const ramp = findRamp(seen);
-  if (!ramp.ok) return cannot({ print: 'ramp', fault: ramp.fault });
+  if (!ramp.ok) return failed({ print: 'ramp', fault: ramp.fault });
   // Thin lens: m = f/(s - f), s from the lens.
   const distance = millimetres(focalLength * (1 + 1 / (target.value.scale * pitch)));
   const optics = { focalLength, aperture, pitch, distance };
   const measured = focusOnRamp(picture, target.value, ramp.value, optics);
-  return measured.ok ? measured : cannot({ print: 'ramp', fault: measured.fault });
+  return measured.ok ? measured : failed({ print: 'ramp', fault: measured.fault });
 }
 
 /** The same, once both prints are found. */
-export function focusOnRamp(picture: PixelSource, target: FoundTarget, ramp: FoundRamp, optics: RampOptics): Answer<RampMeasure, RampFault> {
+export function focusOnRamp(picture: PixelSource, target: FoundTarget, ramp: FoundRamp, optics: RampOptics): Result<RampMeasure, RampFault> {
   const pose = rampPose(ramp, target, optics, picture);
-  if (pose === null) return cannot({ is: 'ramp hidden', seen: 0 });
+  if (pose === null) return failed({ is: 'ramp hidden', seen: 0 });
   const edges = rampEdges(ramp.layout, pose.place);
   const plane = picture.around(
     boxOf(
@@ -50,7 +50,7 @@ export function focusOnRamp(picture: PixelSource, target: FoundTarget, ramp: Fou
     ),
   );
   const measured = measureRamp(plane, edges, optics);
-  return measured.ok ? answered(widened(measured.value, pose.doubt)) : measured;
+  return measured.ok ? got(widened(measured.value, pose.doubt)) : measured;
 }
 
 /** The ramp's own place is uncertain, too: its doubt is added in square to either side. */

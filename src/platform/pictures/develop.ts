@@ -2,7 +2,7 @@
 import { turnOf } from '../../kit/photograph/orientation.ts';
 import type { PictureFault } from '../../photographs/brought.ts';
 import type { PixelSource } from '../../photographs/pixelSource.ts';
-import { answered, cannot, type Answer } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 import { bitmapPicture, contextOf } from './bitmapPicture.ts';
 import type { OpenedPicture } from './opened.ts';
 import { sizeFault } from './size.ts';
@@ -18,20 +18,20 @@ interface Developed {
 /** The longer side of the reduced picture: twice the widest panel's. */
 const SMALL_SIDE = 720;
 
-export async function develop({ blob, orientation, unprofiled }: OpenedPicture): Promise<Answer<Developed, PictureFault>> {
+export async function develop({ blob, orientation, unprofiled }: OpenedPicture): Promise<Result<Developed, PictureFault>> {
   const colorSpaceConversion = unprofiled ? 'default' : 'none';
   const bitmap = await createImageBitmap(blob, { colorSpaceConversion, imageOrientation: 'from-image' }).catch(() => null);
-  if (bitmap === null) return cannot('no picture');
+  if (bitmap === null) return failed('no picture');
   const fault = sizeFault(turnOf(orientation, bitmap).frame);
   if (fault !== null) {
     bitmap.close();
-    return cannot(fault);
+    return failed(fault);
   }
   try {
-    return answered({ picture: bitmapPicture(bitmap, orientation), small: reduced(bitmap, orientation), close: () => bitmap.close() });
+    return got({ picture: bitmapPicture(bitmap, orientation), small: reduced(bitmap, orientation), close: () => bitmap.close() });
   } catch {
     bitmap.close();
-    return cannot('too large');
+    return failed('too large');
   }
 }
 

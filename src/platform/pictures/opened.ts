@@ -7,7 +7,7 @@ import { FIRST_BYTES, readPhotograph, type Photograph } from '../../kit/photogra
 import { largestPreview } from '../../kit/photograph/preview.ts';
 import type { PictureFault } from '../../photographs/brought.ts';
 import { writtenPicture, type WrittenPicture } from '../../kit/photograph/written.ts';
-import { answered, cannot, type Answer } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 import { sizeFault } from './size.ts';
 
 export interface OpenedPicture {
@@ -24,7 +24,7 @@ export interface OpenedPicture {
 /** A raw file is read whole, to find the picture in it: a larger one is none. */
 const LARGEST_RAW = 400_000_000;
 
-export async function openPicture(file: Blob, east: number): Promise<Answer<OpenedPicture, PictureFault>> {
+export async function openPicture(file: Blob, east: number): Promise<Result<OpenedPicture, PictureFault>> {
   try {
     const first = new Uint8Array(await file.slice(0, FIRST_BYTES).arrayBuffer());
     const read = readPhotograph(first, east);
@@ -32,24 +32,24 @@ export async function openPicture(file: Blob, east: number): Promise<Answer<Open
     if (byteOrderOf(first, 0) !== null) return await openRaw(file, camera);
     const frame = pictureSizeOf(first);
     const fault = frame && sizeFault(frame);
-    return fault === null ? answered({ blob: file, orientation: 1, unprofiled: isUnprofiled(first), camera, written: writtenPicture(first) }) : cannot(fault);
+    return fault === null ? got({ blob: file, orientation: 1, unprofiled: isUnprofiled(first), camera, written: writtenPicture(first) }) : failed(fault);
   } catch {
-    return cannot('file unread');
+    return failed('file unread');
   }
 }
 
 const isUnprofiled = (file: Uint8Array): boolean => isJpeg(file) && frameInJpeg(file) !== null && !hasProfile(file);
 
-async function openRaw(file: Blob, camera: Photograph | null): Promise<Answer<OpenedPicture, PictureFault>> {
-  if (file.size > LARGEST_RAW) return cannot('too large');
+async function openRaw(file: Blob, camera: Photograph | null): Promise<Result<OpenedPicture, PictureFault>> {
+  if (file.size > LARGEST_RAW) return failed('too large');
   const bytes = new Uint8Array(await file.arrayBuffer());
   const preview = largestPreview(bytes);
-  if (!preview.ok) return cannot(preview.fault === 'no raw file' ? 'no picture' : preview.fault);
+  if (!preview.ok) return failed(preview.fault === 'no raw file' ? 'no picture' : preview.fault);
   const { from, length, frame, orientation } = preview.value;
   const fault = sizeFault(frame);
-  if (fault !== null) return cannot(fault);
+  if (fault !== null) return failed(fault);
   const saysItself = exifInJpeg(bytes.subarray(from, from + length)) !== null;
-  return answered({
+  return got({
     blob: file.slice(from, from + length, 'image/jpeg'),
     orientation: saysItself ? 1 : orientation,
     unprofiled: isUnprofiled(bytes.subarray(from, from + length)),
