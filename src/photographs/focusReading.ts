@@ -9,10 +9,10 @@ import { stepAtTarget, USUAL_STEP_WORTH } from '../optics/stepWorth.ts';
 import { failed, got, type Result } from '../result.ts';
 import { millimetres, type Millimetres } from '../units.ts';
 import type { CameraFacts, PictureFacts } from './cameraFacts.ts';
+import { changedSize } from './changedSize.ts';
 import type { FindFault } from './findFault.ts';
 import { findRamp } from './findRamp.ts';
 import type { FoundTarget } from './findTarget.ts';
-import type { Plane } from './plane.ts';
 import { focusOnRamp } from './focusInPicture.ts';
 import type { RampFault, RampMeasure } from './ramp.ts';
 import type { SquaresSeen } from './squaresSeen.ts';
@@ -33,26 +33,32 @@ export interface FocusReading {
 export type FocusUntold =
   | { readonly is: 'no target' }
   | { readonly is: 'no ramp'; readonly why: FindFault }
-  | { readonly is: 'camera unknown'; readonly lacking: readonly (keyof CameraFacts)[] }
+  | { readonly is: 'camera unknown'; readonly lacking: readonly Needed[] }
+  /** After it was taken: the optical axis need not meet its middle, nor the sensor be as wide. */
+  | { readonly is: 'cropped' }
   /** It has not the sensor's shape: a part was cut off, or it shows more than a picture. How large its pixels are is not known then. */
   | { readonly is: 'not the whole picture' }
   | { readonly is: 'too few pixels' }
   | { readonly is: 'ramp unread'; readonly why: RampFault };
 
-export function readFocus(plane: Plane, seen: SquaresSeen, target: FoundTarget, facts: PictureFacts): Result<FocusReading, FocusUntold> {
-  const found = findRamp(plane, seen);
+/** What must be known of the camera. */
+type Needed = 'focalLength' | 'aperture' | 'sensor';
+
+export function readFocus(seen: SquaresSeen, target: FoundTarget, facts: PictureFacts): Result<FocusReading, FocusUntold> {
+  const found = findRamp(seen);
   if (!found.ok) return failed({ is: 'no ramp', why: found.fault });
-  const { focalLength, aperture, sensor, printed } = facts;
+  const { focalLength, aperture, sensor, frame, printed } = facts;
   if (focalLength === null || aperture === null || sensor === null) return failed({ is: 'camera unknown', lacking: lackingOf(facts) });
-  if (!hasShapeOf(sensor, plane)) return failed({ is: 'not the whole picture' });
+  if (frame !== null && changedSize(frame, seen.picture).is === 'cropped') return failed({ is: 'cropped' });
+  if (!hasShapeOf(sensor, seen.picture)) return failed({ is: 'not the whole picture' });
   // A picture held upright has the sensor's longer side upright, too.
-  const pitch = pixelPitch(sensor, Math.max(plane.width, plane.height));
+  const pitch = pixelPitch(sensor, Math.max(seen.picture.width, seen.picture.height));
   if (!pitch.ok) return failed({ is: 'too few pixels' });
   // A print that came out smaller stands nearer, or is seen through a longer lens, than a true one that looks as large.
   const m = magnification((target.scale * pitch.value) / printed);
   const { marks } = found.value;
   const optics = { focalLength, aperture, distance: lensToTarget(focalLength, m), pitch: pitch.value, printed };
-  const ramp = focusOnRamp(plane, target, found.value, optics);
+  const ramp = focusOnRamp(seen.picture, target, found.value, optics);
   if (!ramp.ok) return failed({ is: 'ramp unread', why: ramp.fault });
   const blur = { aperture, confusion: confusion(sensor, { by: 'diagonal' }) };
   const depth = depthOfField(blur, m, focalLength);
@@ -82,4 +88,4 @@ function sharpness({ interval: { low, high } }: RampMeasure, { front, behind }: 
   return high < -front || low > far ? 'not sharp' : 'not sure';
 }
 
-const lackingOf = (facts: CameraFacts): (keyof CameraFacts)[] => (['focalLength', 'aperture', 'sensor'] as const).filter((each) => facts[each] === null);
+const lackingOf = (facts: CameraFacts): Needed[] => (['focalLength', 'aperture', 'sensor'] as const).filter((each) => facts[each] === null);

@@ -25,6 +25,8 @@ export interface RampPose {
 
 /** How truly a ramp is mounted and its marks are found, as a standard deviation in degrees of its lean (common practice, no source). */
 const LEAN_DOUBT = degrees(0.15);
+/** How flat paper lies on its board, as a standard deviation in millimetres (common practice, no source). */
+const FLATNESS = 0.5;
 
 /** The optical axis is taken to meet the picture in its middle. Null where the ramp does not look like a leaning plane. */
 export function rampPose(
@@ -48,7 +50,7 @@ export function rampPose(
   const zeroDepth = across * below.x - left * Math.sin(tilt) * below.y;
   return {
     place: (point) => ({ ...through(ramp.toPicture, point), depth: printed * (zeroDepth + across * (point.x - zero.x) + down * (point.y - zero.y)) }),
-    doubt: printed * Math.hypot(below.x, below.y) * Math.sin(radians(LEAN_DOUBT)),
+    doubt: Math.hypot(printed * Math.hypot(below.x, below.y) * Math.sin(radians(LEAN_DOUBT)), FLATNESS),
   };
 }
 

@@ -19,7 +19,7 @@ function reading(overshoot: number, motion: Motion = { is: 'alike' }): PictureRe
   const measure = { ...edge, mtf50: 0.3, interval: { low: 0.29, high: 0.31 }, angle: 5, overshoot };
   const edges = [{ edge, measure: got(measure) }] as unknown as TargetReading['edges'];
   return {
-    target: got({ outline: [], scale: 5, roll: degrees(0), tilt: degrees(0), motion, edges, compared: [] }),
+    target: got({ outline: [], scale: 5, roll: degrees(0), tilt: degrees(0), resized: null, motion, edges, compared: [] }),
     focus: got(focusAt(0)),
   };
 }
@@ -36,9 +36,8 @@ test('movement says which way and what helps, is not taken for sharpening, and i
   expect(said(reading(0.5, MOVED))).toMatch(/^This picture is blurred more sideways than up and down: the camera moved\. Use a tripod/);
   const brought = { frame: { width: 4000, height: 6000 }, camera: null, small: new Blob(), crops: [], compared: [] };
   const shown = (motion: Motion): string =>
-    render(
-      <PictureView situation={null} step={null} practice={false} picture={{ id: 'p', name: 'P1', is: got({ ...brought, reading: reading(0, motion) }) }} />,
-    ).container.textContent ?? '';
+    render(<PictureView situation={null} step={null} practice picture={{ id: 'p', name: 'P1', is: got({ ...brought, reading: reading(0, motion) }) }} />)
+      .container.textContent ?? '';
   expect(shown(MOVED)).toContain('In focus.');
   expect(shown(MOVED)).not.toContain('Sharp enough.');
   expect(shown({ is: 'alike' })).toContain('Sharp enough.');

@@ -5,6 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { fNumber } from '../../src/optics/quantity.ts';
 import { TRUE_SIZE, type PrintFactor } from '../../src/optics/print/printCheck.ts';
 import type { PictureFacts } from '../../src/photographs/cameraFacts.ts';
+import { wholePicture } from '../../src/photographs/pixelSource.ts';
 import { planeOf } from '../../src/photographs/plane.ts';
 import { readPicture, type PictureReading } from '../../src/photographs/reading.ts';
 import type { TakenPicture } from '../../src/practice/pictures/takenPicture.ts';
@@ -18,6 +19,7 @@ const FACTS: PictureFacts = {
   focalLength: millimetres(85),
   aperture: fNumber(1.8),
   sensor: { width: millimetres(RIG_SENSOR.width), height: millimetres(RIG_SENSOR.height) },
+  frame: null,
   printed: TRUE_SIZE,
 };
 const SMALL = { ...USUAL_SHOT.sensor, width: 960, height: 1560, pitch: 26 / 1560 };
@@ -27,7 +29,7 @@ const taken = (error: number, shot: Parameters<typeof rigPicture>[1] = {}): Take
   rigPicture(error, { ...shot, shot: { sensor: SMALL, ...shot.shot } });
 
 function read({ rgba, width, height }: Pick<TakenPicture, 'rgba' | 'width' | 'height'>, facts: PictureFacts = FACTS): PictureReading {
-  return readPicture(planeOf(rgba, width, height), facts, seededRandom(1));
+  return readPicture(wholePicture(planeOf(rgba, width, height)), facts, seededRandom(1));
 }
 
 /** The rows and columns from these on, so many of them. */

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { millimetres } from '../../src/units.ts';
 import { fNumber } from '../../src/optics/quantity.ts';
 import { focusInPicture } from '../../src/photographs/focusInPicture.ts';
+import { wholePicture } from '../../src/photographs/pixelSource.ts';
 import { planeOf } from '../../src/photographs/plane.ts';
 import { photograph, type KeptShot } from './camera/photograph.ts';
 import { rigFor } from './camera/rig.ts';
@@ -21,7 +22,7 @@ const shot = (lean: number, swing: number): KeptShot => ({
 });
 const measured = (taken: KeptShot, sheets = RIG.sheets.slice(0)) => {
   const { rgba, width, height } = photograph(sheets, taken, 5);
-  return focusInPicture(planeOf(rgba, width, height), OPTICS);
+  return focusInPicture(wholePicture(planeOf(rgba, width, height)), OPTICS);
 };
 
 describe('one whole picture', () => {

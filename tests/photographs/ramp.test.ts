@@ -106,6 +106,15 @@ describe('the thin lens through readings of blur', () => {
     expect(held.length / 150).toBeGreaterThanOrEqual(0.93);
   });
 
+  test('states an interval as true where readings differ by twice and by half of what they say of themselves', () => {
+    for (const honest of [0.5, 2]) {
+      const stated = Array.from({ length: 60 }, (_, seed) => readings(10, seed).map((reading) => ({ ...reading, uncertain: reading.uncertain * honest })));
+      const fits = stated.map((some) => fitRamp(some, question)!);
+      expect(fits.filter(({ low, high }) => low <= 10 && high >= 10).length / fits.length).toBeGreaterThanOrEqual(0.9);
+      expect(Math.min(...fits.map(({ low, high }) => high - low))).toBeGreaterThan(0.5);
+    }
+  });
+
   test('is not drawn through a handful of readings', () => {
     expect(fitRamp(readings(0, 3).slice(0, 7), question)).toBeNull();
   });

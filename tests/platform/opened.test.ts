@@ -28,10 +28,10 @@ test('ten thousand damaged picture files are each opened or refused with one fau
       expect(picture.ok || FAULTS.includes(picture.fault)).toBe(true);
       if (!picture.ok) return;
       opened++;
-      const { blob, orientation, camera } = picture.value;
+      const { blob, orientation, camera, written } = picture.value;
       expect(blob.size).toBeLessThanOrEqual(whole.length);
       expect(orientation >= 1 && orientation <= 8).toBe(true);
-      const { focalLength, aperture } = cameraFacts(camera, EMPTY_KIT, null);
+      const { focalLength, aperture } = cameraFacts(camera, written, EMPTY_KIT, null);
       expect([focalLength ?? 50, aperture ?? 2].every((value) => Number.isFinite(value) && value > 0)).toBe(true);
     }),
     { numRuns: 10_000 },

@@ -36,25 +36,25 @@ export function PictureView({ picture: { id, name, is }, situation, step, practi
           <InWords reading={is.value.reading} />
           <PictureFaults reading={is.value.reading} />
           <PictureShown picture={is.value} step={step} />
-          <KeepOne picture={{ id, name, ...is.value }} brought={is.value} situation={situation} practice={practice} />
+          {!practice && <KeepOne picture={{ id, name, ...is.value }} brought={is.value} situation={situation} />}
         </>
       )}
     </li>
   );
 }
 
-interface KeepOneProps extends Pick<Props, 'situation' | 'practice'> {
+interface KeepOneProps extends Pick<Props, 'situation'> {
   readonly picture: SeriesPicture;
   readonly brought: BroughtPicture;
 }
 
 /** One that was plainly taken with something else than the situation has is not kept for it. */
-function KeepOne({ picture, brought, situation, practice }: KeepOneProps) {
+function KeepOne({ picture, brought, situation }: KeepOneProps) {
   const kit = useSession().kit.value;
   const { camera, reading } = picture;
   if (!reading.focus.ok) return null;
   if (situation !== null && outOfSeries([picture], kit, situation).size > 0) return <p class="muted small">{words('photographs').keep.another}</p>;
-  return <KeepProof practice={practice} situation={situation} proof={proofOfOne(reading.focus.value, camera?.taken ?? null)} crops={cropOfOne(brought)} />;
+  return <KeepProof practice={false} situation={situation} proof={proofOfOne(reading.focus.value, camera?.taken ?? null)} crops={cropOfOne(brought)} />;
 }
 
 /** The picture itself, its charts and crops, and its figures. */

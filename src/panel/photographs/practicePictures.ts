@@ -19,7 +19,7 @@ export function newPracticePictures(
   name: (number: number) => string,
   newId: () => string,
 ): PracticePictures {
-  const facts: CameraFacts = PRACTICE_FACTS;
+  const facts: CameraFacts = { ...PRACTICE_FACTS, frame: null };
   const pictures = newPictures(newId, () => ({ east: 0, kit: EMPTY_KIT, situation: null, printed: TRUE_SIZE }), facts);
   const expected = new Map<number, (file: File | null) => void>();
   const shooter = practiceShooter((number, jpeg) => {

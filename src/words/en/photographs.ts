@@ -77,6 +77,8 @@ function noFocus(fault: FocusUntold): string {
       return `To tell where focus fell, ${write.list(fault.lacking.map((each) => LACKING[each]))} must be known. Complete the body and lens in the kit, and bring in the picture as the camera wrote it.`;
     case 'not the whole picture':
       return 'This picture does not have the shape of the sensor, so it was cropped or is a screenshot. Bring in the whole picture as the camera took it.';
+    case 'cropped':
+      return 'This picture was cropped after it was taken, so where focus fell is not known. Bring in the picture as the camera took it.';
     case 'too few pixels':
       return 'This picture is too small to show where focus fell. Bring in the picture as the camera took it.';
     case 'ramp unread':
@@ -168,10 +170,15 @@ export const words: PhotographsWords = {
     stopped: 'Reading this picture failed. Bring it in again, or take another one.',
   },
   found: (ramp) => (ramp ? 'The picture, with the target and the ramp outlined.' : 'The picture, with the target outlined.'),
-  target: ({ tilt }) =>
-    tilt < 3
-      ? 'The target is found, and square to the camera.'
-      : `The target is found, but turned away by about ${write.unit(tilt, 'degree')}. Stand it square to the camera.`,
+  target: ({ tilt, resized }) => {
+    const stands =
+      tilt < 3
+        ? 'The target is found, and square to the camera.'
+        : `The target is found, but turned away by about ${write.unit(tilt, 'degree')}. Stand it square to the camera.`;
+    return resized === null
+      ? stands
+      : `${stands} This file was resized to ${write.percent(resized)} of what the camera took, which changes its sharpness. Bring in the picture as the camera took it.`;
+  },
   notFound,
   focus: focusSentences,
   noFocus,

@@ -2,6 +2,7 @@
 // taken with.
 import { expect, test } from 'vitest';
 import { TRUE_SIZE } from '../../../src/optics/print/printCheck.ts';
+import { wholePicture } from '../../../src/photographs/pixelSource.ts';
 import { planeOf } from '../../../src/photographs/plane.ts';
 import { readPicture } from '../../../src/photographs/reading.ts';
 import { focusErrorIn, picturedCamera, type PracticeTurn } from '../../../src/practice/pictures/picturedCamera.ts';
@@ -30,7 +31,7 @@ test.each([
 ])('its focus error is read off it, %d steps from the centre, within the interval that is stated', { timeout: 30_000 }, (off, seed) => {
   const turn = { by: 'autofocus', at: camera.centre + off, thrown: 'near' } as const;
   const { rgba, width, height } = taken(turn, seed);
-  const { target, focus } = readPicture(planeOf(rgba, width, height), { ...PRACTICE_FACTS, printed: TRUE_SIZE }, seededRandom(1));
+  const { target, focus } = readPicture(wholePicture(planeOf(rgba, width, height)), { ...PRACTICE_FACTS, frame: null, printed: TRUE_SIZE }, seededRandom(1));
   if (!target.ok || !focus.ok) throw new Error(JSON.stringify({ target, focus }));
   const truth = focusErrorIn(camera, turn, seededRandom(seed));
   const { low, high } = focus.value.ramp.interval;
