@@ -98,8 +98,8 @@ test('they are read as files with what is known of the practice camera, and with
   await press('Take a picture');
   expect(text()).toContain('2 of 2 pictures read.');
   expect(read.map(({ file, practice, kit, situation }) => [file.type, practice, kit.bodies, situation])).toEqual([
-    ['image/jpeg', PRACTICE_FACTS, [], null],
-    ['image/jpeg', PRACTICE_FACTS, [], null],
+    ['image/jpeg', { ...PRACTICE_FACTS, frame: null }, [], null],
+    ['image/jpeg', { ...PRACTICE_FACTS, frame: null }, [], null],
   ]);
 });
 

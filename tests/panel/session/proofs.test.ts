@@ -67,16 +67,16 @@ describe('keeping', () => {
 
   test('is refused for a situation that is gone, and for figures that no picture gives', async () => {
     const { session, situation } = await withSituation();
-    expect(await session.keepProof('gone', CHECK, NONE)).toMatchObject({ ok: false, sentence: expect.stringContaining('no longer in the kit') });
+    expect(await session.keepProof('gone', CHECK, NONE)).toMatchObject({ ok: false, fault: expect.stringContaining('no longer in the kit') });
     const unfit = { ...CHECK, bias: { value: Number.NaN, low: 0, high: 0 } };
-    expect(await session.keepProof(situation, unfit, NONE)).toMatchObject({ ok: false, sentence: expect.stringContaining('cannot be kept') });
+    expect(await session.keepProof(situation, unfit, NONE)).toMatchObject({ ok: false, fault: expect.stringContaining('cannot be kept') });
     expect(session.proofs.value).toEqual([]);
   });
 
   test('on a full disk is said to be not there yet', async () => {
     const { computer, session, situation } = await withSituation();
     computer.full = true;
-    expect(await session.keepProof(situation, CHECK, NONE)).toMatchObject({ ok: false, sentence: expect.stringContaining('not on the disk yet') });
+    expect(await session.keepProof(situation, CHECK, NONE)).toMatchObject({ ok: false, fault: expect.stringContaining('not on the disk yet') });
   });
 
   test('is seen by another window of this computer', async () => {
@@ -114,7 +114,7 @@ describe('erasing', () => {
   test('what is not there is said to be gone', async () => {
     const { session } = await withSituation();
     for (const erase of [session.eraseProof, session.eraseCrops]) {
-      expect(await erase('nothing')).toMatchObject({ ok: false, sentence: expect.stringContaining('no longer in the logbook') });
+      expect(await erase('nothing')).toMatchObject({ ok: false, fault: expect.stringContaining('no longer in the logbook') });
     }
   });
 });
