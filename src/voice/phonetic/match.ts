@@ -11,6 +11,7 @@ import { commandsIn, type Nearest } from './commands.ts';
 import { lookUpIn } from './lookUp.ts';
 import { pronouncer } from './pronouncer.ts';
 import { bareWords, spokenWordsIn } from './spokenText.ts';
+import { surroundingsIn } from './surroundings.ts';
 import { valuesIn, type Values } from './values.ts';
 
 /** One way to read what was heard. */
@@ -51,9 +52,10 @@ export function matcherFor(language: HeardLanguage): Matcher {
   const pronounce = pronouncer(language.pronunciation);
   const spokenWords = spokenWordsIn(language);
   const matchStrictly = strictMatcherFor(language);
-  const nearest = commandsIn(language, pronounce);
-  const values = valuesIn(language, pronounce);
-  const questionIn = lookUpIn(language, pronounce);
+  const around = surroundingsIn(language.around, pronounce);
+  const nearest = commandsIn(language, pronounce, around);
+  const values = valuesIn(language, pronounce, around);
+  const questionIn = lookUpIn(language, pronounce, around);
   const { correctionIn } = correctionsIn(language);
   const [set, plus] = [bareWords(language.words.set.say).join(' '), language.signs.plus[0]];
   /** "Set seven": meant for the panel, but either way could be meant. */
@@ -63,7 +65,7 @@ export function matcherFor(language: HeardLanguage): Matcher {
     if (!final) return matchStrictly(candidates, allowed, false);
     const said = candidates.slice(0, GUESSES).map(({ text }) => spokenWords(text));
     const found = decided(together(said.map((words) => readingsOf(words, allowed, largest, nearest, values, language.words))));
-    if (found.is === 'ignored' && allowed.includes('set') && said.some(lacksSign)) {
+    if (found.is === 'ignored' && allowed.includes('set') && said.map(around.trimmed).some(lacksSign)) {
       return { is: 'unclear', best: null };
     }
     return found.is === 'taken' && candidates[0]?.doubtful ? { is: 'unclear', best: found } : found;

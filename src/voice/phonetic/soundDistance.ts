@@ -1,7 +1,7 @@
 // How far apart two phrases sound: the cheapest way to turn one row of sounds into the other (Wagner and Fischer 1974),
 // as a share of how much there is to hear.
 import type { Phones } from '../../hearing/languages/sounds.ts';
-import { costOfSounds, loss } from './phones.ts';
+import { costOfSounds, loss, lossBeside } from './phones.ts';
 
 // Sounds are single letters below 128: what each pair costs is kept in one table.
 const LETTERS = 128;
@@ -28,6 +28,19 @@ export function weight(phones: Phones): number {
   return sum;
 }
 
+/** What each sound costs to miss where it stands. */
+function lossesOf(phones: Phones): Float32Array {
+  let costs = remembered.get(phones);
+  if (costs) return costs;
+  costs = Float32Array.from(phones, (phone, at) => lossBeside(phones[at - 1], phone, phones[at + 1]));
+  if (remembered.size >= REMEMBERED) remembered.clear();
+  remembered.set(phones, costs);
+  return costs;
+}
+
+const REMEMBERED = 2000;
+const remembered = new Map<Phones, Float32Array>();
+
 let last = new Float32Array(64);
 let row = new Float32Array(64);
 
@@ -38,15 +51,16 @@ export const leastDistance = (a: number, b: number): number => Math.abs(a - b) /
 export function soundDistance(a: Phones, b: Phones): number {
   const size = b.length + 1;
   if (last.length < size) [last, row] = [new Float32Array(2 * size), new Float32Array(2 * size)];
+  const [missedOfA, missedOfB] = [lossesOf(a), lossesOf(b)];
   last[0] = 0;
-  for (let j = 1; j < size; j++) last[j] = (last[j - 1] ?? 0) + lossOf(b.charCodeAt(j - 1));
+  for (let j = 1; j < size; j++) last[j] = (last[j - 1] ?? 0) + (missedOfB[j - 1] ?? 0);
   for (let i = 0; i < a.length; i++) {
     const phone = a.charCodeAt(i);
-    const lost = lossOf(phone);
+    const lost = missedOfA[i] ?? 0;
     row[0] = (last[0] ?? 0) + lost;
     for (let j = 1; j < size; j++) {
       const other = b.charCodeAt(j - 1);
-      const missed = Math.min((last[j] ?? 0) + lost, (row[j - 1] ?? 0) + lossOf(other));
+      const missed = Math.min((last[j] ?? 0) + lost, (row[j - 1] ?? 0) + (missedOfB[j - 1] ?? 0));
       row[j] = Math.min(missed, (last[j - 1] ?? 0) + confusionOf(phone, other));
     }
     [last, row] = [row, last];

@@ -7,6 +7,7 @@ import { numberForms } from '../numberForms.ts';
 import type { Pronounce } from './pronouncer.ts';
 import { leastDistance, soundDistance, weight } from './soundDistance.ts';
 import { bareWords } from './spokenText.ts';
+import type { Around } from './surroundings.ts';
 
 interface HeardValue {
   readonly value: Steps;
@@ -17,6 +18,13 @@ interface HeardValue {
 
 /** How far a sound may be from a sign's to count as one, and how far a number's. */
 const SIGN_REACH = 0.3;
+/** How far what stands before them may be from "set", and how far where sign and number are as they should be. */
+const OPENING_REACH = 0.3;
+const OPENING_REACH_BEFORE_EXACT = 0.5;
+/** Of a word only its beginning and stressed vowel were like it. */
+const ONSET_ONLY = 0.1;
+/** Courtesy was left out. */
+const TRIMMED = 0.02;
 const NUMBER_REACH = 0.3;
 /** Two words for the sign: "mine is" for "minus". */
 const SIGN_LENGTHS = [1, 2];
@@ -26,7 +34,7 @@ const UNSURE_NUMBER = 0.12;
 
 export type Values = (heard: readonly string[], largest: number) => HeardValue[];
 
-export function valuesIn(language: HeardLanguage, pronounce: Pronounce): Values {
+export function valuesIn(language: HeardLanguage, pronounce: Pronounce, around: Around): Values {
   const { spellings, takenFor } = language.misheardNumbers;
   const soundsOf = (words: readonly string[]): Phones => words.map(pronounce).join('');
   const signed = (sign: number) => (phrase: string) => {
@@ -49,7 +57,9 @@ export function valuesIn(language: HeardLanguage, pronounce: Pronounce): Values 
     const text = words.join(' ');
     if (setting.includes(text)) return 0;
     const phones = soundsOf(words);
-    return Math.min(...settingSounds.map((sounds) => soundDistance(phones, sounds)));
+    const whole = Math.min(...settingSounds.map((sounds) => soundDistance(phones, sounds)));
+    if (words.length > 1) return whole;
+    return Math.min(whole, ONSET_ONLY + soundDistance(onsetOf(phones), settingSounds[0] ?? ''));
   };
 
   const signIn = (words: readonly string[]): { sign: number; apart: number } => {
@@ -88,21 +98,32 @@ export function valuesIn(language: HeardLanguage, pronounce: Pronounce): Values 
       const whole = value === 0 ? 0 : value;
       if (apart < (best.get(whole)?.apart ?? Infinity)) best.set(whole, { value: steps(whole), apart, doubtful });
     };
-    for (let at = 0; at <= OPENING; at++) {
-      const opening = openingApart(heard.slice(0, at));
-      if (opening > SIGN_REACH) continue;
-      // Zero alone needs no sign, but it needs "set": "zero" is said for other reasons.
-      if (at > 0 && exact.get(heard.slice(at).join(' ')) === 0) put(0, opening, opening > 0.1);
-      for (const length of SIGN_LENGTHS) {
-        const rest = heard.slice(at + length);
-        if (rest.length === 0) continue;
-        const { sign, apart } = signIn(heard.slice(at, at + length));
-        if (apart > SIGN_REACH) continue;
-        for (const number of numbersIn(rest, largest)) {
-          put(sign * number.size, opening * 0.4 + apart * 0.8 + number.apart, number.doubtful);
+    const trimmed = around.trimmed(heard);
+    for (const words of trimmed.length < heard.length ? [heard, trimmed] : [heard]) {
+      const extra = words === heard ? 0 : TRIMMED;
+      for (let at = 0; at <= OPENING; at++) {
+        const opening = openingApart(words.slice(0, at));
+        if (opening > OPENING_REACH_BEFORE_EXACT) continue;
+        // Zero alone needs no sign, but it needs "set": "zero" is said for other reasons.
+        if (at > 0 && opening <= OPENING_REACH && exact.get(words.slice(at).join(' ')) === 0) put(0, opening + extra, opening > 0.1);
+        for (const length of SIGN_LENGTHS) {
+          const rest = words.slice(at + length);
+          if (rest.length === 0) continue;
+          const { sign, apart } = signIn(words.slice(at, at + length));
+          if (apart > SIGN_REACH) continue;
+          for (const number of numbersIn(rest, largest)) {
+            if (opening > OPENING_REACH && apart + number.apart > 0) continue;
+            put(sign * number.size, opening * 0.4 + apart * 0.8 + number.apart + extra, number.doubtful || opening > OPENING_REACH);
+          }
         }
       }
     }
     return [...best.values()].sort((a, b) => a.apart - b.apart);
   };
+}
+
+/** To the consonant after the stressed vowel: what is heard best of a word (Marslen-Wilson and Zwitserlood 1989). */
+function onsetOf(phones: Phones): Phones {
+  const stressed = [...phones].findIndex((phone) => phone !== phone.toLowerCase());
+  return stressed === -1 ? phones : phones.slice(0, stressed + 2);
 }
