@@ -12,7 +12,7 @@ export interface Vocabulary {
   readonly signs: { readonly plus: SignWords; readonly minus: SignWords };
   /** What may stand before a value: "set it to". */
   readonly setting: readonly string[];
-  readonly around: Surroundings;
+  readonly around: SaysNothing;
   readonly numbers: SaidNumbers;
   readonly misheardNumbers: MisheardNumbers;
   readonly question: SpokenQuestion;
@@ -33,7 +33,7 @@ export interface HeardWord {
 }
 
 /** What stands around what is told and says nothing. */
-export interface Surroundings {
+export interface SaysNothing {
   /** Said to whoever is told something, or while thinking, before and after it; sounds of hesitation are found by their sound, too. */
   readonly courtesies: readonly string[];
   readonly articles: readonly string[];

@@ -141,7 +141,7 @@ export function createListener(world: World): Listener {
 
   /** What the logbook is asked; null when it is not. */
   function questionToLogbook(candidates: readonly Guess[]): string | null {
-    return candidates.map(({ text }) => questionIn(text)).find((one) => one !== null && one !== '') ?? null;
+    return candidates.map(({ text }) => questionIn(text, namesNow())).find((one) => one !== null && one !== '') ?? null;
   }
 
   const nameIn = (candidates: readonly Guess[]): string | null => candidates.map(({ text }) => nameAfterNext(text)).find((one) => one !== null) ?? null;

@@ -5,7 +5,7 @@ import { WORDS, type Word } from '../../sweep/inputs.ts';
 import type { Pronounce } from './pronouncer.ts';
 import { leastDistance, soundDistance, weight } from './soundDistance.ts';
 import { bareWords } from './spokenText.ts';
-import type { Around, Rest } from './surroundings.ts';
+import type { Courtesy, Rest } from './courtesy.ts';
 
 /** A taught word and how far from it the heard words are: 0 the same, about 1 unrelated. */
 interface Nearness {
@@ -32,12 +32,12 @@ const STRAY = 0.25;
 /** Another form of the word that is taught. */
 const INFLECTED = 0.12;
 /** A spelling that is known to come back for the word. */
-const KNOWN_SPELLING = 0.1;
+const KNOWN_SPELLING = 0.12;
 
 export type Nearest = (heard: readonly string[], allowed: readonly Word[]) => Nearness[];
 
 /** Compares with every phrase of every word allowed; nearest first, one entry a word. */
-export function commandsIn({ words: taught, pronunciation }: HeardLanguage, pronounce: Pronounce, around: Around): Nearest {
+export function commandsIn({ words: taught, pronunciation }: HeardLanguage, pronounce: Pronounce, around: Courtesy): Nearest {
   const soundsOf = (words: readonly string[]): Phones => words.map(pronounce).join('');
   const endings = pronunciation.endings.map(([letters]) => letters);
   const phrases: Phrase[] = [];
@@ -78,7 +78,7 @@ function apartFrom(phrase: Phrase, text: string, phones: Phones, heavy: number):
 }
 
 /** What may have been told by these words: as heard, without what stands around it, said twice, or beside one stray word. */
-function formsOf(heard: readonly string[], around: Around): Rest[] {
+function formsOf(heard: readonly string[], around: Courtesy): Rest[] {
   return around.restsOf(heard).flatMap((rest) => {
     const { words } = rest;
     const forms = [rest];

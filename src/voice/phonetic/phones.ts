@@ -1,7 +1,6 @@
 // How alike two sounds of speech are, from where and how the mouth makes them (the articulatory features of any
 // phonetics primer, such as Ladefoged, A Course in Phonetics). Weights are for a microphone across a room, where
 // stressed vowels and hissing sounds carry and weak stops do not; they are from measurement, no source.
-import type { Phones } from '../../hearing/languages/sounds.ts';
 
 /** Height from low 0 to high 1, backness from front 0 to back 1, rounding; then where a glide ends. */
 type Vowel = readonly [height: number, back: number, round: number, toHeight: number, toBack: number];
@@ -136,26 +135,11 @@ function consonants(a: Consonant, b: Consonant): number {
   return Math.max(0.25, Math.min(1, apart));
 }
 
-/** What it costs to miss a sound among others, or to hear one that was not there: less where speech is weak (Shockey 2003). */
-export function lossBeside(before: string | undefined, phone: string, after: string | undefined): number {
-  const whole = loss(phone);
-  if (isVowel(phone)) {
-    // Two vowels run together; a weak first syllable is swallowed.
-    if ((before !== undefined && isVowel(before)) || (after !== undefined && isVowel(after))) return 0.5 * whole;
-    return before === undefined && isWeak(phone) ? 0.5 * whole : whole;
-  }
-  const isStop = CONSONANTS[phone]?.[0] === 'stop';
-  // A stop at the end, or beside another consonant, is not released.
-  const isUnreleased = isStop && (after === undefined || !isVowel(after) || (before !== undefined && !isVowel(before)));
-  return isUnreleased ? 0.7 * whole : whole;
-}
+/** The sounds with a voice and an open mouth, whatever their stress. */
+export const isVowel = (phone: string): boolean => plain(phone) in VOWELS;
 
-/** "Uh", "er", "hmm": breath, voice and the lips, with nothing that the tongue makes. */
-export const isHesitation = (phones: Phones): boolean => [...phones].some(isVowel) && [...phones].every((phone) => HESITATION.includes(plain(phone)));
-const HESITATION = 'hmuro';
-
-const isVowel = (phone: string): boolean => plain(phone) in VOWELS;
-const isWeak = (phone: string): boolean => phone in VOWELS;
+/** How a consonant is made; null for a vowel. */
+export const articulationOf = (phone: string): Articulation | null => CONSONANTS[phone]?.[0] ?? null;
 
 /** What it costs to miss a sound by itself. */
 export function loss(phone: string): number {

@@ -7,7 +7,7 @@ import { numberForms } from '../numberForms.ts';
 import type { Pronounce } from './pronouncer.ts';
 import { leastDistance, soundDistance, weight } from './soundDistance.ts';
 import { bareWords } from './spokenText.ts';
-import type { Around } from './surroundings.ts';
+import type { Courtesy } from './courtesy.ts';
 
 interface HeardValue {
   readonly value: Steps;
@@ -31,10 +31,13 @@ const SIGN_LENGTHS = [1, 2];
 /** Words before the sign: "set it to". */
 const OPENING = 3;
 const UNSURE_NUMBER = 0.12;
+const CROWDED = 0.45;
+/** No scale is longer. */
+const LARGEST = 21;
 
 export type Values = (heard: readonly string[], largest: number) => HeardValue[];
 
-export function valuesIn(language: HeardLanguage, pronounce: Pronounce, around: Around): Values {
+export function valuesIn(language: HeardLanguage, pronounce: Pronounce, around: Courtesy): Values {
   const { spellings, takenFor } = language.misheardNumbers;
   const soundsOf = (words: readonly string[]): Phones => words.map(pronounce).join('');
   const signed = (sign: number) => (phrase: string) => {
@@ -42,6 +45,11 @@ export function valuesIn(language: HeardLanguage, pronounce: Pronounce, around: 
     return { word: words.join(''), sign, phones: soundsOf(words) };
   };
   const signSounds = [...language.signs.plus.map(signed(1)), ...language.signs.minus.map(signed(-1))];
+  /** Run together: "surplus". */
+  const gluedSounds = signSounds.map(({ word, sign, phones }) => {
+    const [first = ''] = language.setting;
+    return { word: bareWords(first).join('') + word, sign, phones: soundsOf(bareWords(first)) + phones };
+  });
   const setting = language.setting.map((phrase) => bareWords(phrase).join(' '));
   const settingSounds = setting.map((words) => soundsOf(words.split(' ')));
   const numbers = numberForms(language.numbers).map(({ words, size }) => {
@@ -62,12 +70,12 @@ export function valuesIn(language: HeardLanguage, pronounce: Pronounce, around: 
     return Math.min(whole, ONSET_ONLY + soundDistance(onsetOf(phones), settingSounds[0] ?? ''));
   };
 
-  const signIn = (words: readonly string[]): { sign: number; apart: number } => {
+  const signIn = (words: readonly string[], isFirst: boolean): { sign: number; apart: number } => {
     const text = words.join('');
     const phones = soundsOf(words);
     const heavy = weight(phones);
     let best = { sign: 0, apart: Infinity };
-    for (const { word, sign, phones: sounds } of signSounds) {
+    for (const { word, sign, phones: sounds } of isFirst ? [...signSounds, ...gluedSounds] : signSounds) {
       if (leastDistance(heavy, weight(sounds)) > SIGN_REACH) continue;
       const apart = text === word ? 0 : 0.04 + soundDistance(phones, sounds);
       if (apart < best.apart) best = { sign, apart };
@@ -89,8 +97,21 @@ export function valuesIn(language: HeardLanguage, pronounce: Pronounce, around: 
       .filter((number) => number.size <= largest && leastDistance(heavy, weight(number.phones)) < NUMBER_REACH)
       .map(({ size: near, phones: sounds }) => ({ size: near, apart: soundDistance(phones, sounds) }))
       .filter(({ apart }) => apart < NUMBER_REACH)
-      .map(({ size: near, apart }) => ({ size: near, apart, doubtful: apart > UNSURE_NUMBER }));
+      .map(({ size: near, apart }) => ({ size: near, apart, doubtful: apart > UNSURE_NUMBER || (apart > 0 && isCrowded(near)) }));
   };
+
+  const crowded = new Map<number, boolean>();
+  /** Is it like another number in all but its first syllable? Then it must be heard as it is. */
+  function isCrowded(size: number): boolean {
+    let known = crowded.get(size);
+    if (known === undefined) {
+      const own = numbers.filter((number) => number.size === size);
+      const others = numbers.filter((number) => number.size !== size && number.size < LARGEST);
+      known = own.some(({ phones }) => others.some((other) => soundDistance(phones, other.phones) < CROWDED));
+      crowded.set(size, known);
+    }
+    return known;
+  }
 
   return (heard, largest) => {
     const best = new Map<number, HeardValue>();
@@ -109,7 +130,7 @@ export function valuesIn(language: HeardLanguage, pronounce: Pronounce, around: 
         for (const length of SIGN_LENGTHS) {
           const rest = words.slice(at + length);
           if (rest.length === 0) continue;
-          const { sign, apart } = signIn(words.slice(at, at + length));
+          const { sign, apart } = signIn(words.slice(at, at + length), at === 0);
           if (apart > SIGN_REACH) continue;
           for (const number of numbersIn(rest, largest)) {
             if (opening > OPENING_REACH && apart + number.apart > 0) continue;

@@ -1,5 +1,5 @@
 // English: signs, and what stands around a command or a value.
-import type { Surroundings } from '../heardLanguage.ts';
+import type { SaysNothing } from '../heardLanguage.ts';
 
 /** Words for the sign of a correction. */
 export const SIGNS = { plus: ['plus', 'positive'], minus: ['minus', 'negative'] } as const;
@@ -46,7 +46,7 @@ export const AROUND = {
   places: ['now', 'there', 'here', 'again'],
   // "That is right", "what is left", "back again", "next time".
   everyday: ['left', 'right', 'back', 'next', 'same'],
-} as const satisfies Surroundings;
+} as const satisfies SaysNothing;
 
 /** What may stand before a value. */
 export const SETTING: readonly string[] = ['set', 'set it', 'set to', 'set it to', 'set the value', 'value', 'make it'];

@@ -1,6 +1,6 @@
-// English: the commonest words of speech whose sounds the rules for letters miss, and any that are near a taught word, from the CMU Pronouncing Dictionary
-// (Copyright (C) 1993-2015 Carnegie Mellon University, free to use with this notice), rewritten one letter a sound (see
-// ../sounds.ts). Data, not code: the one file of its length.
+// English: the commonest words of speech whose sounds the rules for letters miss, with the rarer ones that are near a taught word,
+// from the CMU Pronouncing Dictionary (Copyright (C) 1993-2015 Carnegie Mellon University, free to use with this notice),
+// rewritten one letter a sound (see ../sounds.ts). Data, not code: the one file of its length.
 export const PRONOUNCED = `
 aaron X@un
 aback ubA1
@@ -37,6 +37,7 @@ acceptable a1sXptubul
 acceptance a1sXptuns
 accepted a1sXptyd
 access A1sXs
+accessed A1sxst
 accessory a1sXsri
 accident A1sudunt
 accidental A1sudXntul
@@ -139,6 +140,7 @@ affectionate ufX17unut
 affidavit AfudE9ut
 affirmative ufRmuty9
 afflicted uflY1tyd
+afflicting uflY1ty8
 afford ufC@d
 afraid uf@Ed
 africa Af@u1o
@@ -213,6 +215,7 @@ alligator AlugEtr
 allot ulOt
 allow ulK
 allowance ulKuns
+alluding ulVdy8
 ally Alz
 alma Olmu
 almighty clmZti
@@ -420,6 +423,7 @@ asian E6un
 aside usZd
 asks As1s
 asleep uslIp
+aspect Aspx1t
 aspirin Asp@yn
 ass As
 assassin usAsun
@@ -433,6 +437,7 @@ assembly usXmbli
 assert usRt
 asses Asu0
 assessment usXsmunt
+asset Asxt
 assign usZn
 assignment usZnmunt
 assist usYst
@@ -490,6 +495,7 @@ august Ogust
 aunt Ant
 auntie Anti
 aurora rC@u
+austere cstY@
 austin Cstun
 australia cst@El$u
 australian cst@El$un
@@ -512,6 +518,7 @@ avalon A9ulOn
 avenge u9Xn3
 avenger u9Xn3r
 avenue A9unV
+averting u9Rty8
 avoid u9Jd
 avoided u9Jdyd
 await u#Et
@@ -701,6 +708,7 @@ benjamin bXn3umun
 benn bXn
 benny bXni
 bent bXnt
+berate by@Et
 berger bRgr
 berkeley bR1li
 berlin brlYn
@@ -715,6 +723,7 @@ bet bXt
 beta bEtu
 betcha bX2u
 beth bX4
+betrayed byt@Ed
 bets bXts
 better bXtr
 betting bXty8
@@ -1664,6 +1673,7 @@ david dE9yd
 davies dE9i0
 davis dE9us
 davy dE9i
+daws dC0
 days dE0
 dc dIsI
 de dI
@@ -2025,6 +2035,7 @@ eclipse y1lYps
 economic X1unOmy1
 economy y1Onumi
 ecstasy X1stusi
+eddy Xdi
 eden Idun
 edges X3u0
 edgy X3i
@@ -2059,6 +2070,7 @@ eisenhower Z0unhKr
 either I5r
 elaborate ylAb@ut
 elaine ylEn
+elder Xldr
 eleanor Xlunc@
 elected ylX1tud
 election ylX17un
@@ -2086,6 +2098,7 @@ email imEl
 embarrass ymbX@us
 embarrassment ymbX@usmunt
 embassy Xmbusi
+ember Xmbr
 emerald Xm@uld
 emergencies ymR3unsi0
 emergency ymR3unsi
@@ -2093,8 +2106,11 @@ emory Xmri
 emotion ymW7un
 emotional ymW7unul
 emotionally ymW7nuli
+emperor Xmprr
+empire Xmpzr
 empowered ympKrd
 empress Xmp@xs
+emptor Xmptr
 enchanted xn2Antyd
 encore On1C@
 encounter yn1Kntr
@@ -2124,7 +2140,11 @@ enormous ynC@mus
 enough ynUf
 ensign Xnsun
 ensure xn7Q@
+enter Xntr
+entered Xntrd
+entering Xntry8
 enterprises Xntrp@Z0y0
+enters Xntr0
 enthusiasm yn4V0iA0um
 enthusiastic yn4V0iAsty1
 entire yntZr
@@ -2367,6 +2387,7 @@ fidelity fudXluti
 fierce fY@s
 fiery fZri
 fifteen fyftIn
+fifteenth fyftIn4
 figure fYg$r
 figured fYg$rd
 figuring fYg$ry8
@@ -2477,6 +2498,7 @@ founded fKndyd
 fountain fKntun
 fours fC@0
 fourteen fC@tIn
+fourteenth fC@tIn4
 fowler fKlr
 fracas f@E1us
 fragile f@A3ul
@@ -2504,6 +2526,7 @@ fried f@Zd
 friend f@Xnd
 friendship f@Xnd7yp
 fries f@Z0
+frigate f@Ygut
 frigging f@Ygy8
 frightened f@Ztund
 frightening f@Ztuny8
@@ -2889,6 +2912,7 @@ hinder hYndr
 hindered hYndrd
 hindu hYndv
 hing hY8
+hinted hYntud
 hired hZrd
 hiring hZ@y8
 hiro hY@w
@@ -2896,6 +2920,7 @@ his hY0
 hiss hYs
 history hYstri
 hitched hY2t
+hits hYts
 hive hZ9
 hoarding hC@dy8
 hoeing hWy8
@@ -3076,6 +3101,7 @@ impulses Ympulsy0
 in yn
 inappropriate Ynup@Wp@iyt
 inc Y81
+inca Y81u
 incapable Yn1Epubul
 inches Yn2u0
 incident Ynsudunt
@@ -3097,6 +3123,7 @@ indicates Yndy1Ets
 indication Yndu1E7un
 indictment YndZtmunt
 individual Yndu9Y3u#ul
+inert ynRt
 inevitable YnX9utubul
 infamous Ynfumus
 infantry Ynfunt@i
@@ -3122,10 +3149,12 @@ initiative YnY7uty9
 injure Yn3r
 injustice Yn3Ustys
 inmates YnmEts
+inner Ynr
 innocence Ynusuns
 innocent Ynusunt
 input YnpQt
 inquiry Yn1#Z@I
+ins Yn0
 insanity YnsAnuti
 insecure Ynsu1$r
 insides YnsZd0
@@ -3153,8 +3182,11 @@ interest Ynt@ust
 interested Ynt@ustyd
 interference YntrfY@uns
 interfering YntrfY@y8
+interim Yntrum
 interior YntY@ir
+intern Yntrn
 international YntrnA7unul
+interned Yntrnd
 interred yntRd
 interrogation YntX@ugE7un
 interrupted YntrUptyd
@@ -3197,6 +3229,8 @@ irregular Y@Xg$ulr
 irrelevant Y@Xlu9unt
 irresistible Y@y0Ystubul
 irresponsible Y@uspOnsubul
+irreverence y@X9runs
+irreverent y@X9runt
 irritating Y@utEty8
 is Y0
 isaac Z0u1
@@ -3475,6 +3509,7 @@ lincoln lY81un
 lined lZnd
 lines lZn0
 lineup lZnUp
+lineups lZnups
 ling lY8
 lingerie lOn6rE
 lining lZny8
@@ -3504,6 +3539,7 @@ locate lW1Et
 located lW1Etud
 location lw1E7un
 loch lO1
+loci lW1i
 locked lO1t
 loco lW1w
 loft lCft
@@ -4121,6 +4157,7 @@ old Wld
 olde Wld
 olden Wldun
 oldest Wldust
+oldie Wldi
 olive Olu9
 oliver Olu9r
 olives Oly90
@@ -4454,6 +4491,7 @@ poetry pWut@i
 poets pWuts
 pointed pJntyd
 pointless pJntlus
+poise pJ0
 poison pJ0un
 poisonous pJ0unus
 poker pW1r
@@ -4715,6 +4753,7 @@ purpose pRpus
 purposes pRpusu0
 pursued prsVd
 pursuing prsVy8
+pus pUs
 push pQ7
 pushed pQ7t
 pushes pQ7u0
@@ -4819,6 +4858,8 @@ rear @Y@
 reason @I0un
 reasonable @I0unubul
 reasonably @I0unubli
+reassume @iusVm
+rebate @Ibet
 rebel @Xbul
 rebellion @ybXl$un
 rebuild @ibYld
@@ -4862,6 +4903,7 @@ reduced @udVst
 reed @Id
 reef @If
 reel @Il
+reentered @iYntrd
 reese @Is
 ref @Xf
 refer @ufR
@@ -4908,7 +4950,9 @@ reign @En
 reindeer @EndY@
 reinforcements @IynfC@smunts
 reins @En0
+reissue @iY7v
 reiter @Ztr
+reiterate @iYtret
 reject @y3X1t
 rejected @y3X1tyd
 rejection @y3X17un
@@ -5272,6 +5316,7 @@ seldom sXldum
 select sulX1t
 selected sulX1tyd
 selection sulX17un
+selle sXl
 semester sumXstr
 seminar sXmunO@
 sen sXn
@@ -5297,6 +5342,7 @@ sequence sI1#uns
 sera sY@u
 serbian sRbiun
 serena su@Inu
+serene srIn
 sergeant sO@3unt
 serial sY@Iul
 series sY@i0
@@ -5312,6 +5358,7 @@ settlement sXtulmunt
 settles sXtul0
 settling sXtuly8
 seventeen sX9untIn
+seventeenth sX9untIn4
 seventh sX9un4
 seventy sX9unti
 several sX9@ul
@@ -5319,6 +5366,7 @@ severe su9Y@
 severed sX9rd
 sew sW
 sewer sVr
+sextet sx1stXt
 sexual sX17vul
 sexuality sX17vAluti
 sexually sX17vuli
@@ -5351,6 +5399,7 @@ sheila 7Ilu
 shepherd 7Xprd
 sheriff 7X@uf
 sherry 7X@i
+shin 7Yn
 shines 7Zn0
 shining 7Zny8
 shiny 7Zni
@@ -5418,6 +5467,7 @@ siting sZty8
 situation sY2vE7un
 sixes sY1sy0
 sixteen sy1stIn
+sixteenth sy1stIn4
 sizes sZ0u0
 skates s1Ets
 skating s1Ety8
@@ -5466,6 +5516,7 @@ sofia swfIu
 softball sCftbCl
 softly sCftli
 software sCft#X@
+solace sOlus
 solar sWlr
 sold sWld
 soldier sWl3r
@@ -5559,6 +5610,7 @@ squat s1#Ot
 squire s1#Z@
 squirrel s1#Rul
 sr sIn$r
+sri 7@I
 ss XsXs
 st st@It
 stable stEbul
@@ -5591,6 +5643,7 @@ statue stA2V
 stays stE0
 stead stXd
 steadier stXdir
+steadily stXduli
 steady stXdi
 steak stE1
 stealth stXl4
@@ -5719,6 +5772,8 @@ surgery sR3ri
 surprised srp@Z0d
 surprises srp@Z0y0
 surprising srp@Z0y8
+surrender srXndr
+surrendered srXndrd
 surrounded srKndyd
 survey sr9E
 survival sr9Z9ul
@@ -5835,6 +5890,7 @@ terminal tRmunul
 terminate tRmunEt
 terminated tRmunEtyd
 terrace tX@us
+terrain trEn
 terrible tX@ubul
 terribly tX@ubli
 terrie tX@i
@@ -5889,6 +5945,7 @@ thine 5Zn
 thing 4Y8
 thinness 4Ynnys
 thirteen 4RtIn
+thirteenth 4RtIn4
 thirty 4RdI
 this 5Ys
 thomas tOmus
@@ -5916,6 +5973,7 @@ tibet tubXt
 ticket tY1ut
 tickled tY1uld
 tickles tY1ul0
+ticks tY1s
 tidy tZdi
 tie tZ
 tied tZd
@@ -6107,6 +6165,7 @@ unconscious Un1On7us
 uncouth Un1V4
 uncovered un1U9rd
 undefeated UndyfItyd
+under Undr
 undercover Undr1U9r
 underestimated UndrXstumEtyd
 underwater Undr#Ctr
@@ -6116,6 +6175,7 @@ undone undUn
 undoubtedly undKtydli
 undress und@Xs
 unedited unXdutyd
+unequal unI1#ul
 uneven unI9un
 unexpected Uny1spX1tyd
 unforgivable Unfc@gY9ubul
@@ -6143,11 +6203,13 @@ unnecessary unnXsusX@i
 unpleasant unplX0unt
 unreasonable un@I0nubul
 unstable unstEbul
+unsteady unstXdi
 untie untZ
 unto Untv
 unusual un$V6Vul
 uphold uphWld
 upon upOn
+upset upsXt
 uptown UptKn
 uranium $rEnium
 urban Rbun
@@ -6466,6 +6528,7 @@ yen $Xn
 yes $Xs
 yikes $Z1s
 yin $Yn
+yippee $ypI
 yoga $Wgu
 yogurt $Wgrt
 yon $On

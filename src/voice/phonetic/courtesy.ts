@@ -1,7 +1,7 @@
 // What is told, without what people say around it: courtesy and hesitation at both ends, then what makes a statement of it.
-import type { Surroundings } from '../../hearing/languages/heardLanguage.ts';
+import type { SaysNothing } from '../../hearing/languages/heardLanguage.ts';
 import type { Word } from '../../sweep/inputs.ts';
-import { isHesitation } from './phones.ts';
+import { isHesitation } from './weakSpeech.ts';
 import type { Pronounce } from './pronouncer.ts';
 import { bareWords } from './spokenText.ts';
 
@@ -12,7 +12,7 @@ export interface Rest {
   readonly everyday: number;
 }
 
-export interface Around {
+export interface Courtesy {
   /** Without courtesy and hesitation at either end; none where there is nothing else. */
   trimmed(heard: readonly string[]): readonly string[];
   /** Every way to leave something out, the least first. */
@@ -26,7 +26,7 @@ const STRIPPED = 0.03;
 const EVERYDAY_ARTICLE = 0.05;
 const EVERYDAY_FRAME = 0.15;
 
-export function surroundingsIn({ courtesies, articles, frames, places, everyday }: Surroundings, pronounce: Pronounce): Around {
+export function courtesyIn({ courtesies, articles, frames, places, everyday }: SaysNothing, pronounce: Pronounce): Courtesy {
   const phrases = courtesies.map(bareWords).sort((a, b) => b.length - a.length);
   const [article, frame, place] = [articles, frames, places].map((words) => new Set(words.flatMap(bareWords))) as [Set<string>, Set<string>, Set<string>];
 
