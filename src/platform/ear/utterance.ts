@@ -34,6 +34,8 @@ const TO_SPEECH = 12_000;
 const TO_GO_ON = 5000;
 /** What is being said when the next step begins is about the one before: it is let go by for so long. */
 const TO_FALL_SILENT = 1500;
+/** How long a sound has gone on when the browser tells of it: from memory, no source. */
+const TO_BE_TOLD = 150;
 const GUESSES = 5;
 /** From 0 to 10, how much likelier: common practice, no source. */
 const BOOST = 5;
@@ -101,7 +103,7 @@ function hear(recogniser: SpeechRecognition, listening: OneListening, over: Abor
   });
   for (const start of ['soundstart', 'speechstart'] as const) {
     on(start, () => {
-      began = performance.now();
+      began = performance.now() - TO_BE_TOLD;
       isSounding = true;
     });
   }
