@@ -16,7 +16,7 @@ import { pairsIn, remembering, twiceIn, type Interpretation } from './twoParts.t
 import { valuesIn, type Values } from './values.ts';
 
 /** Nearer than this is taken, nearer than `ASKED` is asked about. */
-const TAKEN = 0.2;
+const TAKEN = 0.17;
 /** An arrow taken wrongly sends the person the wrong way, and "light" is nearly "right": it must be nearer. */
 const ARROW_TAKEN = 0.1;
 const ASKED = 0.32;

@@ -1,4 +1,4 @@
-// English with its sounds: six thousand words long, so only what listens reads it.
+// English with its sounds: thousands of words long, so only what listens reads it.
 import type { HeardLanguage } from '../heardLanguage.ts';
 import { DOUBLED, ENDINGS, LETTERS, SHORTENED, WEAKLY } from './letters.ts';
 import { PRONOUNCED } from './pronounced.ts';
