@@ -7,30 +7,38 @@ const SAMPLES = 16_384;
 /** How long nothing at all may come, in milliseconds. */
 const PATIENCE = 2400;
 
+/** Told at each look whether nothing came since the last: true when it is to be called silent, false when no longer, else null. */
+export function silenceNoticed(): (isSilence: boolean) => boolean | null {
+  let quiet = 0;
+  let patience = PATIENCE;
+  let silent = false;
+  return (isSilence) => {
+    quiet = isSilence ? quiet + LOOKED_EVERY : 0;
+    if (isSilence === silent || (isSilence && quiet < patience)) return null;
+    silent = isSilence;
+    if (!silent) patience *= 2;
+    return silent;
+  };
+}
+
 /** Tells when the track falls silent, and when it is heard again; stops with the track or the signal. */
 export function watchForSilence(track: MediaStreamTrack, onChange: (silent: boolean) => void, stop: AbortSignal): void {
   const sound = listenTo(track);
   if (!sound) return;
+  const { context, analyser } = sound;
   const samples = new Float32Array(SAMPLES);
-  let quiet = 0;
-  let patience = PATIENCE;
-  let silent = false;
-  const look = (): void => {
+  const noticed = silenceNoticed();
+  const timer = setInterval(() => {
     if (track.readyState === 'ended') return over();
-    // Held back, nothing is known.
-    if (sound.context.state !== 'running' || track.muted) return void (quiet = 0);
-    sound.analyser.getFloatTimeDomainData(samples);
-    const isSilence = samples.every((sample) => sample === 0);
-    quiet = isSilence ? quiet + LOOKED_EVERY : 0;
-    if (isSilence === silent || (isSilence && quiet < patience)) return;
-    silent = isSilence;
-    if (!silent) patience *= 2;
-    onChange(silent);
-  };
-  const timer = setInterval(look, LOOKED_EVERY);
+    // Held back or muted, nothing is known of it.
+    const isKnown = context.state === 'running' && !track.muted;
+    if (isKnown) analyser.getFloatTimeDomainData(samples);
+    const change = noticed(isKnown && samples.every((sample) => sample === 0));
+    if (change !== null) onChange(change);
+  }, LOOKED_EVERY);
   const over = (): void => {
     clearInterval(timer);
-    void sound.context.close();
+    context.close().catch(() => undefined);
   };
   stop.addEventListener('abort', over, { once: true });
   if (stop.aborted) over();
