@@ -55,7 +55,7 @@ export interface SessionWords {
   /** Something of the program itself failed; `why`: what it says of it. */
   readonly unexpected: (why: string) => string;
   /** What became of something told, beside its words. */
-  readonly became: Readonly<Record<'not here' | 'asked back' | 'said again' | 'help' | 'looked up' | 'not taken' | 'not clear', string>>;
+  readonly became: Readonly<Record<'not here' | 'asked back' | 'said again' | 'help' | 'looked up' | 'not taken' | 'not clear' | 'too late', string>>;
   /** What does not fit where something is told of a sweep. */
   readonly untold: {
     readonly noScale: string;

@@ -107,6 +107,9 @@ export class FakeSession implements Session {
     allowed: 'prompt' as PermissionState,
     asked: { why: 'not asked', atOnce: false } as Awaited<ReturnType<Microphone['ask']>>,
     proposed: 'browser' as RecognisedBy,
+    downloadable: false,
+    /** Ends the download under way. */
+    downloaded: (_came: boolean): void => undefined,
     inTheWay: null as Deaf | null,
   };
   taughtWords: readonly string[] = [];
@@ -271,6 +274,13 @@ export class FakeSession implements Session {
       changed: (stop) => new Promise((over) => stop.addEventListener('abort', () => over())),
       inTheWay: () => Promise.resolve(this.mic.inTheWay),
       proposed: () => Promise.resolve(this.mic.proposed),
+      downloadable: () => Promise.resolve(this.mic.downloadable),
+      download: () => {
+        this.asked.push('download');
+        return new Promise((over) => {
+          this.mic.downloaded = over;
+        });
+      },
     });
   listenAgain = (here: boolean): void => void this.asked.push(here ? 'listen here' : 'listen again');
   trySound = (): Promise<SoundHeard> => {

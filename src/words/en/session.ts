@@ -82,6 +82,7 @@ export const words: SessionWords = {
     'looked up': 'looked up',
     'not taken': 'not taken',
     'not clear': 'not clear',
+    'too late': 'not taken, because it was begun before this step',
   },
   untold: {
     noScale: 'Enter the range of corrections as three whole numbers: from, to and step.',
