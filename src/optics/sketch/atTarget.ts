@@ -1,0 +1,53 @@
+// The end of the rig where the focus falls, larger: the print as the camera sees it, and beside it, at the same scale, how
+// deep the focus is there, with the ramp leaning through it.
+import { leaning, type AtTarget } from './rigSizes.ts';
+import { rampLine } from './fromTheSide.ts';
+import { box, line, type Box, type Stroke } from './scene.ts';
+
+const TALLEST = 92;
+const GAP = 3;
+/** A depth of field that is thinner than this is seen all the same. */
+const THINNEST = 0.75;
+
+/** Units a millimetre, where each of the two pictures may be so wide. */
+export function targetUnits(target: AtTarget, width: number): number {
+  const { down, behind, before } = leaning(target);
+  return Math.min(
+    (TALLEST - GAP) / (target.height + down),
+    width / Math.max(target.width, target.ramp.width),
+    width / 2 / Math.max(behind, before, target.height / 2),
+  );
+}
+
+/** Height of either picture. */
+export const targetHeight = (target: AtTarget, units: number): number => (target.height + leaning(target).down) * units + GAP;
+
+/** The print from the camera, in the middle of a box, with the ramp below it. */
+export function printInFront(target: AtTarget, units: number, { x, y, width }: Box): readonly Stroke[] {
+  const middle = x + width / 2;
+  const [across, high, field] = [target.width * units, target.height * units, target.field * units];
+  const centre = y + high / 2;
+  const arm = Math.max(3, field / 8);
+  return [
+    box('print', middle - across / 2, y, across, high),
+    box('field', middle - field / 2, centre - field / 2, field, field),
+    line('measure', { x: middle - arm, y: centre }, { x: middle + arm, y: centre }),
+    line('measure', { x: middle, y: centre - arm }, { x: middle, y: centre + arm }),
+    box('ramp', middle - (target.ramp.width * units) / 2, y + high + GAP, target.ramp.width * units, leaning(target).down * units),
+  ];
+}
+
+/** From the side: what is sharp before and behind the target. Depth that runs out of the box is cut off there. */
+export function depthAround(target: AtTarget, units: number, { x, y, width, height }: Box): readonly Stroke[] {
+  const plane = x + width / 2;
+  const high = target.height * units;
+  const { front, behind } = target.depth;
+  const near = Math.max(x, plane - Math.max(THINNEST, front * units));
+  const far = behind === 'infinite' ? x + width : Math.min(x + width, plane + Math.max(THINNEST, behind * units));
+  return [
+    box('depth', near, y, far - near, height),
+    line('axis', { x, y: y + high / 2 }, { x: plane, y: y + high / 2 }),
+    line('print', { x: plane, y }, { x: plane, y: y + high }),
+    rampLine(target, plane, y + high + GAP, units),
+  ];
+}
