@@ -27,15 +27,20 @@ export function printInFront(target: AtTarget, units: number, { x, y, width }: B
   const middle = x + width / 2;
   const [across, high, field] = [target.width * units, target.height * units, target.field * units];
   const centre = y + high / 2;
+  const [half, down, foot] = [(target.ramp.width * units) / 2, leaning(target).down * units, y + high + GAP];
   const arm = Math.max(3, field / 8);
   return [
     box('print', middle - across / 2, y, across, high),
     box('field', middle - field / 2, centre - field / 2, field, field),
     line('measure', { x: middle - arm, y: centre }, { x: middle + arm, y: centre }),
     line('measure', { x: middle, y: centre - arm }, { x: middle, y: centre + arm }),
-    box('ramp', middle - (target.ramp.width * units) / 2, y + high + GAP, target.ramp.width * units, leaning(target).down * units),
+    box('ramp', middle - half, foot, 2 * half, down),
+    // As it looks, not line by line.
+    ...[1, 2, 3, 4, 5].map((line) => rung(middle - half / (line === 3 ? 1 : 2), foot + (down * line) / 6, half * (line === 3 ? 2 : 1))),
   ];
 }
+
+const rung = (x: number, y: number, width: number): Stroke => line('measure', { x, y }, { x: x + width, y });
 
 /** From the side: what is sharp before and behind the target. Depth that runs out of the box is cut off there. */
 export function depthAround(target: AtTarget, units: number, { x, y, width, height }: Box): readonly Stroke[] {

@@ -13,25 +13,27 @@ export interface RigScale {
 }
 
 /** Units beside the film plane and the target. */
-const LEFT = 9;
-const RIGHT = 30;
+const LEFT = 10;
+const RIGHT = 34;
 /** Nothing is drawn larger than this, or a close-up would fill the panel. */
-const MOST = 0.26;
+const MOST = 0.3;
 /** Tallest that a target with its ramp is drawn. */
 const TALLEST = 84;
 /** Least that is seen: the body from the back to the mount, and the target from top to bottom. */
-const LEAST_BODY = 12;
-const LEAST_TARGET = 18;
+const LEAST_BODY = 15;
+const LEAST_TARGET = 30;
+/** Most of the distance that the front of the lens may hide: where its end is drawn larger, and where it truly stands so near. */
+const HIDDEN = { larger: 0.3, close: 0.7 } as const;
 
 /** The target's own height with the ramp, in millimetres. */
 export const hanging = (target: AtTarget | null): number => (target === null ? PAPER.height : target.height + leaning(target).down);
 
-export function rigScale({ distance, target }: RigSizes, width: number): RigScale {
+export function rigScale({ distance, lens, target }: RigSizes, width: number): RigScale {
   const along = Math.min((width - LEFT - RIGHT) / distance, MOST, TALLEST / hanging(target));
   const film = (width - LEFT - RIGHT - distance * along) / 2 + LEFT;
   return {
     along,
-    camera: Math.max(along, LEAST_BODY / (BODY.back + BODY.mount)),
+    camera: Math.max(along, Math.min(LEAST_BODY / (BODY.back + BODY.mount), (HIDDEN.larger * distance * along) / lens.reach)),
     target: Math.max(along, LEAST_TARGET / hanging(target)),
     film,
     plane: film + distance * along,
@@ -39,4 +41,4 @@ export function rigScale({ distance, target }: RigSizes, width: number): RigScal
 }
 
 /** The front of the lens: never so far out that it would hide the distance. */
-export const lensFront = ({ lens }: RigSizes, { camera, film, plane }: RigScale): number => film + Math.min(lens.reach * camera, 0.7 * (plane - film));
+export const lensFront = ({ lens }: RigSizes, { camera, film, plane }: RigScale): number => film + Math.min(lens.reach * camera, HIDDEN.close * (plane - film));

@@ -17,6 +17,9 @@ export interface SketchWords {
 const APART = 8;
 /** Narrower than this they stand below each other. */
 const BESIDE = 250;
+/** Share of the first of the two, whose words are the fewer; and between a picture and the words below it. */
+const FIRST = 0.4;
+const UNDER = 4;
 
 /** `width`: of the sketch, in units; 140 at least. Its height follows. */
 export function sketchOf(rig: RigSizes, words: SketchWords, width: number): Sketch {
@@ -38,8 +41,16 @@ export function sketchOf(rig: RigSizes, words: SketchWords, width: number): Sket
   write('stands', words.answers.stands, 'middle');
 
   y += APART;
-  write('from above', words.views['from above']);
-  write('light', words.answers.light, 'end');
+  const light = words.answers.light;
+  const over = label('light', light ?? '', 'end', { x: 0, y, width });
+  const view = label('from above', words.views['from above'], 'start', { x: 0, y, width });
+  if (over.lines.length === 1 && view.lines.length === 1 && view.box.width + APART <= over.box.x) {
+    labels.push(view, over);
+    y += over.box.height;
+  } else {
+    write('from above', words.views['from above']);
+    write('light', light, 'end');
+  }
   const above = aboveReach(rig, scale);
   strokes.push(...fromAbove(rig, scale, y + above));
   y += 2 * above;
@@ -59,14 +70,14 @@ export function sketchOf(rig: RigSizes, words: SketchWords, width: number): Sket
 /** The two pictures of the target from this height on, and where they end. */
 function closeUp(target: AtTarget, { answers }: SketchWords, width: number, top: number): Pick<Sketch, 'strokes' | 'labels'> & { readonly end: number } {
   const beside = width >= BESIDE;
-  const each = beside ? (width - APART) / 2 : width;
-  const units = targetUnits(target, each);
+  const narrow = beside ? (width - APART) * FIRST : width;
+  const units = targetUnits(target, narrow);
   const height = targetHeight(target, units);
-  const first = { x: 0, y: top + 2, width: each, height };
-  const prints = label('prints', answers.prints ?? '', 'middle', { ...first, y: first.y + height });
+  const first = { x: 0, y: top + 2, width: narrow, height };
+  const prints = label('prints', answers.prints ?? '', 'middle', { ...first, y: first.y + height + UNDER });
   const below = prints.box.y + prints.box.height;
-  const second = { ...first, ...(beside ? { x: each + APART } : { y: below + APART }) };
-  const depth = label('depth', answers.depth ?? '', 'middle', { ...second, y: second.y + height });
+  const second = { ...first, ...(beside ? { x: narrow + APART, width: width - narrow - APART } : { y: below + APART }) };
+  const depth = label('depth', answers.depth ?? '', 'middle', { ...second, y: second.y + height + UNDER });
   return {
     strokes: [...printInFront(target, units, first), ...depthAround(target, units, second)],
     labels: [prints, depth].filter(({ lines }) => lines.length > 0),
