@@ -3,7 +3,7 @@
 import type { Point } from '../print/drawing.ts';
 import { BODY, PAPER, type RigSizes } from './rigSizes.ts';
 import { lensFront, type RigScale } from './rigScale.ts';
-import { area, line, type Stroke } from './scene.ts';
+import { patchOf, lineOf, type Stroke } from './scene.ts';
 
 /** Of a body from above, in millimetres from the film plane and the axis: its grip is on the person's right. */
 const OUTLINE: readonly (readonly [number, number])[] = [
@@ -42,18 +42,18 @@ export function fromAbove(rig: RigSizes, scale: RigScale, axis: number): readonl
   const offset = lampOffset(rig, scale);
   return [
     ...(target === null ? [] : [tilted(plane, axis, target.allowedTilt), tilted(plane, axis, -target.allowedTilt)]),
-    line('axis', at(front, axis), at(plane, axis)),
-    area('camera', ...OUTLINE.map(([x, y]) => at(film + x * camera, axis + y * camera))),
-    area('lens', at(film + BODY.mount * camera, axis - rim), at(front, axis - rim), at(front, axis + rim), at(film + BODY.mount * camera, axis + rim)),
+    lineOf('axis', at(front, axis), at(plane, axis)),
+    patchOf('camera', ...OUTLINE.map(([x, y]) => at(film + x * camera, axis + y * camera))),
+    patchOf('lens', at(film + BODY.mount * camera, axis - rim), at(front, axis - rim), at(front, axis + rim), at(film + BODY.mount * camera, axis + rim)),
     ...[-1, 1].flatMap((side) => lamp(at(plane - offset, axis + side * offset), at(plane, axis), lighting === 'daylight')),
-    line('print', at(plane, axis - half), at(plane, axis + half)),
+    lineOf('print', at(plane, axis - half), at(plane, axis + half)),
   ];
 }
 
 function tilted(plane: number, axis: number, tilt: number): Stroke {
   const turn = (tilt * Math.PI) / 180;
   const [x, y] = [TILTED * Math.sin(turn), TILTED * Math.cos(turn)];
-  return line('allowed', { x: plane - x, y: axis - y }, { x: plane + x, y: axis + y });
+  return lineOf('allowed', { x: plane - x, y: axis - y }, { x: plane + x, y: axis + y });
 }
 
 /** A shade that opens towards the target, or a sun, and the way of its light. */
@@ -62,11 +62,11 @@ function lamp(from: Point, to: Point, daylight: boolean): readonly Stroke[] {
   const [x, y] = [(to.x - from.x) / far, (to.y - from.y) / far];
   /** So far towards the target, and so far beside that way. */
   const off = (towards: number, beside: number): Point => ({ x: from.x + towards * x - beside * y, y: from.y + towards * y + beside * x });
-  const ray = line('ray', off(GLOW, 0), off(far - 3, 0));
-  if (!daylight) return [ray, area('lamp', off(-5, 2), off(4, 6), off(4, -6), off(-5, -2))];
+  const ray = lineOf('ray', off(GLOW, 0), off(far - 3, 0));
+  if (!daylight) return [ray, patchOf('lamp', off(-5, 2), off(4, 6), off(4, -6), off(-5, -2))];
   const spikes = [45, 90, 135, 180, 225, 270, 315].map((angle) => {
     const [c, s] = [Math.cos((angle * Math.PI) / 180), Math.sin((angle * Math.PI) / 180)];
-    return line('lamp', off(6 * c, 6 * s), off(9 * c, 9 * s));
+    return lineOf('lamp', off(6 * c, 6 * s), off(9 * c, 9 * s));
   });
   return [ray, { part: 'lamp', is: 'disc', middle: from, radius: 4 }, ...spikes];
 }

@@ -2,7 +2,7 @@
 import type { Point } from '../print/drawing.ts';
 import { BODY, leaning, PAPER, type RigSizes } from './rigSizes.ts';
 import { lensFront, type RigScale } from './rigScale.ts';
-import { area, line, type Stroke } from './scene.ts';
+import { patchOf, lineOf, type Stroke } from './scene.ts';
 
 /** Of a body from the side, in millimetres from the film plane and the axis. */
 const OUTLINE: readonly (readonly [number, number])[] = [
@@ -36,19 +36,19 @@ export function fromTheSide(rig: RigSizes, scale: RigScale, axis: number): reado
   const half = ((rig.target?.height ?? PAPER.height) / 2) * atTarget;
   const foot = axis + sideReach(rig, scale).down - TICK;
   return [
-    line('axis', at(front, axis), at(plane, axis)),
-    area('camera', ...OUTLINE.map(([x, y]) => at(film + x * camera, axis + y * camera))),
-    area('lens', at(film + BODY.mount * camera, axis - rim), at(front, axis - rim), at(front, axis + rim), at(film + BODY.mount * camera, axis + rim)),
-    line('print', at(plane, axis - half), at(plane, axis + half)),
+    lineOf('axis', at(front, axis), at(plane, axis)),
+    patchOf('camera', ...OUTLINE.map(([x, y]) => at(film + x * camera, axis + y * camera))),
+    patchOf('lens', at(film + BODY.mount * camera, axis - rim), at(front, axis - rim), at(front, axis + rim), at(film + BODY.mount * camera, axis + rim)),
+    lineOf('print', at(plane, axis - half), at(plane, axis + half)),
     ...(rig.target === null ? [] : [rampLine(rig.target, plane, axis + half + GAP, atTarget)]),
-    line('measure', at(film, foot), at(plane, foot)),
-    line('measure', at(film, foot - TICK), at(film, foot + TICK)),
-    line('measure', at(plane, foot - TICK), at(plane, foot + TICK)),
+    lineOf('measure', at(film, foot), at(plane, foot)),
+    lineOf('measure', at(film, foot - TICK), at(film, foot + TICK)),
+    lineOf('measure', at(plane, foot - TICK), at(plane, foot + TICK)),
   ];
 }
 
 /** The face of a ramp whose upper end hangs at this height, its zero line in the target's plane. */
 export function rampLine(target: Parameters<typeof leaning>[0], plane: number, top: number, units: number): Stroke {
   const { down, behind, before } = leaning(target);
-  return line('ramp', { x: plane + behind * units, y: top }, { x: plane - before * units, y: top + down * units });
+  return lineOf('ramp', { x: plane + behind * units, y: top }, { x: plane - before * units, y: top + down * units });
 }

@@ -12,7 +12,7 @@ export type Stroke =
 export type Answer = 'stands' | 'light' | 'square' | 'prints' | 'depth';
 export type View = 'from the side' | 'from above' | 'at the target';
 
-export interface Box {
+export interface Bounds {
   readonly x: number;
   readonly y: number;
   readonly width: number;
@@ -26,7 +26,7 @@ export interface Label {
   readonly anchor: 'start' | 'middle' | 'end';
   readonly at: Point;
   /** No letter is drawn outside it. */
-  readonly box: Box;
+  readonly box: Bounds;
 }
 
 export interface Sketch {
@@ -42,7 +42,7 @@ const LETTER = 0.55 * LINE;
 const BASE = 13;
 
 /** Words within a strip of the sketch, broken into as many lines as they need. */
-export function label(of: Label['of'], words: string, anchor: Label['anchor'], strip: Pick<Box, 'x' | 'y' | 'width'>): Label {
+export function label(of: Label['of'], words: string, anchor: Label['anchor'], strip: Pick<Bounds, 'x' | 'y' | 'width'>): Label {
   const lines = wrapWords(words, LINE, strip.width);
   const width = Math.min(strip.width, LETTER * Math.max(...lines.map((line) => line.length), 0));
   const free = strip.width - width;
@@ -51,8 +51,8 @@ export function label(of: Label['of'], words: string, anchor: Label['anchor'], s
   return { of, lines, anchor, at, box: { x, y: strip.y, width, height: LINE * lines.length } };
 }
 
-export const line = (part: RigPart, ...points: readonly Point[]): Stroke => ({ part, is: 'line', points });
-export const area = (part: RigPart, ...points: readonly Point[]): Stroke => ({ part, is: 'area', points });
+export const lineOf = (part: RigPart, ...points: readonly Point[]): Stroke => ({ part, is: 'line', points });
+export const patchOf = (part: RigPart, ...points: readonly Point[]): Stroke => ({ part, is: 'area', points });
 
-export const box = (part: RigPart, x: number, y: number, width: number, height: number): Stroke =>
-  area(part, { x, y }, { x: x + width, y }, { x: x + width, y: y + height }, { x, y: y + height });
+export const plateOf = (part: RigPart, x: number, y: number, width: number, height: number): Stroke =>
+  patchOf(part, { x, y }, { x: x + width, y }, { x: x + width, y: y + height }, { x, y: y + height });

@@ -9,14 +9,14 @@ import { words } from '../../words/catalogue.ts';
 import { enteredAt } from './fields.ts';
 import type { PrintHere } from './printHere.ts';
 import type { Reckoned } from './reckon.ts';
-import { answersOf, sizesOf } from './rigSketched.ts';
+import { answersOf, rigSizesOf } from './rigSketched.ts';
 
 export function RigDrawing({ reckoned, print }: { readonly reckoned: Reckoned; readonly print: PrintHere }) {
   const [place, wide] = useWidth<HTMLDivElement>();
   const entered = enteredAt(useSurroundings().bench);
   const say = words('rig');
   const answers = answersOf(say, entered, reckoned, print);
-  const { width, height, strokes, labels } = sketchOf(sizesOf(entered, reckoned, print), { views: say.views, answers: Object.fromEntries(answers) }, wide);
+  const { width, height, strokes, labels } = sketchOf(rigSizesOf(entered, reckoned, print), { views: say.views, answers: Object.fromEntries(answers) }, wide);
   return (
     <div ref={place} class="rig">
       <svg width={width} height={height} viewBox={`0 0 ${width} ${height}`} role="img" aria-label={say.said(answers)}>

@@ -12,7 +12,7 @@ import type { PrintHere } from './printHere.ts';
 import { lightReading, mirrorReading, sidesTilt, spotReading } from './readings.ts';
 import type { Reckoned } from './reckon.ts';
 
-export function sizesOf({ picks }: Entered, reckoned: Reckoned, { print }: PrintHere): RigSizes {
+export function rigSizesOf({ picks }: Entered, reckoned: Reckoned, { print }: PrintHere): RigSizes {
   const { distance, focalLength, reach, rig, bench } = reckoned;
   return {
     distance,

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { degrees, fNumber } from '../../../src/optics/quantity.ts';
 import { lensSizes, type AtTarget, type RigSizes } from '../../../src/optics/sketch/rigSizes.ts';
-import type { Box, RigPart, Sketch, Stroke } from '../../../src/optics/sketch/scene.ts';
+import type { Bounds, RigPart, Sketch, Stroke } from '../../../src/optics/sketch/scene.ts';
 import { sketchOf, type SketchWords } from '../../../src/optics/sketch/sketch.ts';
 import { millimetres as mm } from '../../../src/units.ts';
 
@@ -32,13 +32,13 @@ const NEAR: RigSizes = { ...RIG, distance: mm(800), lens: { reach: 90, across: 6
 
 const pointsOf = (stroke: Stroke): readonly { x: number; y: number }[] =>
   stroke.is === 'disc' ? [-1, 1].map((side) => ({ x: stroke.middle.x + side * stroke.radius, y: stroke.middle.y + side * stroke.radius })) : stroke.points;
-const boxOf = (stroke: Stroke): Box => {
+const boxOf = (stroke: Stroke): Bounds => {
   const [xs, ys] = [pointsOf(stroke).map(({ x }) => x), pointsOf(stroke).map(({ y }) => y)];
   const [x, y] = [Math.min(...xs), Math.min(...ys)];
   return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
 };
-const boxes = ({ strokes }: Sketch, part: RigPart): readonly Box[] => strokes.filter((stroke) => stroke.part === part).map(boxOf);
-const overlap = (one: Box, other: Box): boolean =>
+const boxes = ({ strokes }: Sketch, part: RigPart): readonly Bounds[] => strokes.filter((stroke) => stroke.part === part).map(boxOf);
+const overlap = (one: Bounds, other: Bounds): boolean =>
   one.x < other.x + other.width - 1e-6 && other.x < one.x + one.width - 1e-6 && one.y < other.y + other.height - 1e-6 && other.y < one.y + one.height - 1e-6;
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -142,7 +142,7 @@ describe('the drawing of the rig', () => {
   });
 
   test('draws the depth of field by the measure of the print beside it, and cuts off what has no end', () => {
-    const print = (sketch: Sketch): Box => boxes(sketch, 'print').at(-2)!;
+    const print = (sketch: Sketch): Bounds => boxes(sketch, 'print').at(-2)!;
     const sketch = sketchOf(RIG, WORDS, 336);
     const perMm = print(sketch).height / 250;
     expect(print(sketch).width / perMm).toBeCloseTo(192, 6);
