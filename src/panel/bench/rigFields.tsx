@@ -77,18 +77,19 @@ function Distances({ subject, reckoned }: Standing) {
     typeInto(bench, 'distance', '');
     start.tell({ distance: null });
   };
+  if (!measured && usual) return null;
   return (
-    <>
+    <div class="row distances">
       {measured && (
-        <button type="button" onClick={() => start.tell({ distance })}>
+        <button type="button" class="grow" onClick={() => start.tell({ distance })}>
           {say.use(distance, unit)}
         </button>
       )}
       {!usual && (
-        <button type="button" onClick={toUsual}>
+        <button type="button" class="grow" onClick={toUsual}>
           {say.useUsual}
         </button>
       )}
-    </>
+    </div>
   );
 }
