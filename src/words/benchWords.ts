@@ -148,6 +148,8 @@ export interface BenchWords {
   };
   readonly square: {
     readonly title: string;
+    /** Where no tilt that matters could be missed. */
+    readonly byEye: string;
     readonly allowed: (tilt: Degrees, width: Millimetres, nearer: Millimetres) => string;
     /** How far off the middle, or its source, what comes back may be. */
     readonly miss: { readonly mirror: (pixels: number) => string; readonly spot: (off: Millimetres) => string };

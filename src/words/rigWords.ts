@@ -16,6 +16,7 @@ export interface RigWords {
   };
   /** `tilt`: as it was measured; null where it was not. */
   readonly square: (allowed: Degrees, tilt: Degrees | null) => string;
+  readonly squareByEye: string;
   readonly prints: (field: Millimetres, sheets: number) => string;
   readonly depth: (front: Millimetres, behind: Millimetres | 'infinite', unit: DistanceUnit) => string;
   /** All of it, for those who do not see it. */

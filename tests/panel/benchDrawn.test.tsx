@@ -90,5 +90,16 @@ test('how far off a reflection or a spot may be is said for the way that is pick
   expect(text()).not.toContain('may miss its source');
   expect(text()).not.toContain('may see itself');
   await enter('AF area on the sensor, mm', '25');
+  expect(text()).toMatch(/square to within [\d.]+\u00b0/);
   expect(text()).toMatch(/A returning spot may miss its source by \d+ mm\./);
+});
+
+test('where no tilt that matters could be missed, its figure is left out', async () => {
+  await atTheBench();
+  await enter('Widest aperture', '8');
+  expect(drawing()).toContain('Square by eye.');
+  expect(text()).toContain('Here it is enough to set the target square by eye.');
+  expect(text()).not.toMatch(/square to within|may see itself/i);
+  await enter('Reflection off the middle, pixels', '90');
+  expect(drawing()).toMatch(/Tilted 0\.3\d° of at most \d+°\./);
 });

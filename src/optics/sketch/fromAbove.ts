@@ -40,8 +40,9 @@ export function fromAbove(rig: RigSizes, scale: RigScale, axis: number): readonl
   const rim = (lens.across / 2) * camera;
   const half = ((target?.width ?? PAPER.width) / 2) * atTarget;
   const offset = lampOffset(rig, scale);
+  const tilt = target?.allowedTilt ?? null;
   return [
-    ...(target === null ? [] : [tilted(plane, axis, target.allowedTilt), tilted(plane, axis, -target.allowedTilt)]),
+    ...(tilt === null ? [] : [tilted(plane, axis, tilt), tilted(plane, axis, -tilt)]),
     lineOf('axis', at(front, axis), at(plane, axis)),
     patchOf('camera', ...OUTLINE.map(([x, y]) => at(film + x * camera, axis + y * camera))),
     patchOf('lens', at(film + BODY.mount * camera, axis - rim), at(front, axis - rim), at(front, axis + rim), at(film + BODY.mount * camera, axis + rim)),

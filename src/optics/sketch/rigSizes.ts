@@ -14,7 +14,8 @@ export interface AtTarget {
   /** Along the face of the ramp, from its zero line. */
   readonly ramp: { readonly above: number; readonly below: number; readonly width: number; readonly lean: Degrees };
   readonly depth: { readonly front: Millimetres; readonly behind: Millimetres | 'infinite' };
-  readonly allowedTilt: Degrees;
+  /** Null where none needs to be watched for. */
+  readonly allowedTilt: Degrees | null;
 }
 
 export interface RigSizes {

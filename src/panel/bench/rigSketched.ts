@@ -1,6 +1,7 @@
 // The rig of the bench as it is sketched: its sizes, and the five answers that stand on the sketch, as far as they are known.
 import { lightVerdict, USUAL_LIGHT } from '../../optics/light.ts';
 import { layOutRamp, numberRamp, RAMP_LEAN, RAMP_WIDTH } from '../../optics/print/rampLayout.ts';
+import { eyeIsEnough } from '../../optics/squareness.ts';
 import type { Degrees } from '../../optics/quantity.ts';
 import { lensSizes, type AtTarget, type RigSizes } from '../../optics/sketch/rigSizes.ts';
 import type { Answer } from '../../optics/sketch/scene.ts';
@@ -27,7 +28,14 @@ type Known = Extract<NonNullable<Reckoned['bench']>, { ok: true }>['value'];
 function hung({ depth, allowedTilt }: Known, { measure, drawing }: NonNullable<PrintHere['print']>): AtTarget {
   const { zero, height } = layOutRamp(numberRamp(depth.total));
   const { width, height: high } = drawing;
-  return { width, height: high, field: measure.field, ramp: { above: zero, below: height - zero, width: RAMP_WIDTH, lean: RAMP_LEAN }, depth, allowedTilt };
+  return {
+    width,
+    height: high,
+    field: measure.field,
+    ramp: { above: zero, below: height - zero, width: RAMP_WIDTH, lean: RAMP_LEAN },
+    depth,
+    allowedTilt: eyeIsEnough(allowedTilt) ? null : allowedTilt,
+  };
 }
 
 /** In the order they are read; what is not known yet is left out. */
@@ -40,7 +48,7 @@ export function answersOf(say: RigWords, entered: Entered, reckoned: Reckoned, {
   return [
     ['stands', stands],
     ['light', lightAnswer(say, entered)],
-    ['square', say.square(allowedTilt, tilt)],
+    ['square', tilt === null && eyeIsEnough(allowedTilt) ? say.squareByEye : say.square(allowedTilt, tilt)],
     ...(print ? [['prints', say.prints(print.measure.field, print.sheets)] as const] : []),
     ['depth', say.depth(depth.front, depth.behind, unit)],
   ];

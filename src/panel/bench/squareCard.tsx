@@ -4,7 +4,7 @@ import { mirrorOffset, spotOffset } from '../../optics/mirror.ts';
 import type { Degrees } from '../../optics/quantity.ts';
 import { SQUARING } from '../../optics/setUp/caution.ts';
 import type { SetUpCase } from '../../optics/setUp/step.ts';
-import { depthAcross, edgeDefocus } from '../../optics/squareness.ts';
+import { depthAcross, edgeDefocus, eyeIsEnough } from '../../optics/squareness.ts';
 import { stepAtSensor } from '../../optics/stepWorth.ts';
 import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
@@ -39,9 +39,10 @@ export function SquareCard({ reckoned, corners }: Props) {
 
 /** The tilt that is allowed, and how it shows by the way that is picked, where that can be seen. */
 function Allowed({ reckoned: { rig, bench }, by, corners }: Props & { readonly by: SetUpCase['squareBy'] }) {
-  const { allowed, miss } = words('bench').square;
+  const { allowed, miss, byEye } = words('bench').square;
   if (!rig || !bench?.ok) return null;
   const { allowedTilt: tilt, target, focalLength, fromLens } = bench.value;
+  if (eyeIsEnough(tilt)) return <p>{byEye}</p>;
   const [inMirror, ofSpot] = [mirrorOffset(focalLength, tilt), spotOffset(fromLens, tilt)];
   return (
     <>

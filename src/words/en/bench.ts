@@ -69,6 +69,7 @@ export const words: BenchWords = {
   light: { title: 'Light', finer: 'Lamps, and what is enough', verdict: lightFound },
   square: {
     title: 'Squareness',
+    byEye: 'Here it is enough to set the target square by eye.',
     allowed: (tilt, width, nearer) =>
       `The target must be square to within ${inDegrees(tilt, 1)}. Across its ${write.millimetres(width)}, one edge may stand ${write.millimetres(nearer)} nearer than the other.`,
     miss: {

@@ -18,6 +18,7 @@ export const words: RigWords = {
     wanted: (least) => `Light: EV ${write.number(least, 1)} or more`,
   },
   square: (allowed, tilt) => (tilt === null ? `Square to within ${angle(allowed)}` : `Tilted ${angle(tilt)} of at most ${angle(allowed)}`),
+  squareByEye: 'Square by eye',
   prints: (field, sheets) => `Field ${write.millimetres(field)}, ${write.count(sheets, { one: 'one sheet', other: '# sheets' })}`,
   depth: (front, behind, unit) =>
     behind === 'infinite'

@@ -48,7 +48,7 @@ const anyTarget = fc.record({
   field: between(9, 140).map(mm),
   ramp: fc.record({ above: between(40, 150), below: between(30, 140), width: fc.constant(127), lean: fc.constant(degrees(45)) }),
   depth: fc.record({ front: between(0.02, 90_000).map(mm), behind: fc.oneof(between(0.02, 900_000).map(mm), fc.constant('infinite' as const)) }),
-  allowedTilt: between(0.01, 80).map(degrees),
+  allowedTilt: fc.option(between(0.01, 80).map(degrees)),
 });
 const anyRig: fc.Arbitrary<RigSizes> = fc.record({
   distance: between(60, 500_000).map(mm),
