@@ -26,7 +26,7 @@ const LEAST_TARGET = 30;
 const HIDDEN = { larger: 0.3, close: 0.7 } as const;
 
 /** The target's own height with the ramp, in millimetres. */
-export const hanging = (target: AtTarget | null): number => (target === null ? PAPER.height : target.height + leaning(target).down);
+const hanging = (target: AtTarget | null): number => (target === null ? PAPER.height : target.height + leaning(target).down);
 
 export function rigScale({ distance, lens, target }: RigSizes, width: number): RigScale {
   const along = Math.min((width - LEFT - RIGHT) / distance, MOST, TALLEST / hanging(target));
