@@ -20,5 +20,10 @@ export const edgeDefocus = (area: Millimetres, m: Magnification, tilt: Degrees):
 export const allowedTilt = (blur: Blur, worth: StepWorth, area: Millimetres, m: Magnification): Degrees =>
   fromRadians(Math.atan(stepAtSensor(blur, worth) / 2 / (m * (area / 2))));
 
+/** A tilt that anybody sees without a mirror (from memory). Where more than that is allowed, its figure tells nothing. */
+const SEEN_BY_EYE = 10;
+
+export const eyeIsEnough = (allowed: Degrees): boolean => allowed > SEEN_BY_EYE;
+
 /** How much nearer one edge of a target so wide stands than the other. */
 export const depthAcross = (tilt: Degrees, width: Millimetres): Millimetres => millimetres(width * Math.sin(Math.abs(radians(tilt))));

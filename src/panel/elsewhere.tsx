@@ -2,7 +2,7 @@
 import { late } from './parts/late.tsx';
 import type { Place } from './route.ts';
 
-const BenchScreen = late(async () => (await import('./bench/benchScreen.tsx')).BenchScreen, 'bench', 'cautions', 'print');
+const BenchScreen = late(async () => (await import('./bench/benchScreen.tsx')).BenchScreen, 'bench', 'cautions', 'print', 'rig');
 const BodyScreen = late(async () => (await import('./kit/bodyScreen.tsx')).BodyScreen, 'kit');
 const ConverterScreen = late(async () => (await import('./kit/converterScreen.tsx')).ConverterScreen, 'kit');
 const EnteringScreen = late(async () => (await import('./entering/enteringScreen.tsx')).EnteringScreen, 'entering', 'entered', 'conditions', 'kit');

@@ -21,6 +21,7 @@ import type { PrintWords } from './printWords.ts';
 import type { ReadingsWords } from './readingsWords.ts';
 import type { RecordWords } from './recordWords.ts';
 import type { ResultWords } from './resultWords.ts';
+import type { RigWords } from './rigWords.ts';
 import type { SeriesWords } from './seriesWords.ts';
 import type { SessionWords } from './sessionWords.ts';
 import type { SettingsWords } from './settingsWords.ts';
@@ -60,6 +61,7 @@ export interface Words {
   readonly readings: ReadingsWords;
   readonly record: RecordWords;
   readonly result: ResultWords;
+  readonly rig: RigWords;
   readonly series: SeriesWords;
   readonly session: SessionWords;
   readonly settings: SettingsWords;
@@ -104,6 +106,7 @@ export const LANGUAGES = {
     readings: () => import('./en/readings.ts'),
     record: () => import('./en/record.ts'),
     result: () => import('./en/result.ts'),
+    rig: () => import('./en/rig.ts'),
     series: () => import('./en/series.ts'),
     session: () => import('./en/session.ts'),
     settings: () => import('./en/settings.ts'),

@@ -100,6 +100,7 @@ export interface BenchWords {
     /** `least`: the shortest distance for general use. */
     readonly stands: (at: BenchDistance, least: Millimetres, unit: DistanceUnit) => string;
     readonly use: (distance: Millimetres, unit: DistanceUnit) => string;
+    readonly useUsual: string;
   };
   readonly depth: {
     readonly title: string;
@@ -147,8 +148,11 @@ export interface BenchWords {
   };
   readonly square: {
     readonly title: string;
+    /** Where no tilt that matters could be missed. */
+    readonly byEye: string;
     readonly allowed: (tilt: Degrees, width: Millimetres, nearer: Millimetres) => string;
-    readonly miss: (pixels: number, spot: Millimetres) => string;
+    /** How far off the middle, or its source, what comes back may be. */
+    readonly miss: { readonly mirror: (pixels: number) => string; readonly spot: (off: Millimetres) => string };
     /** By mirror or spot; `steps`: what the tilt costs at the edge of the AF area. */
     readonly tilted: (by: 'mirror' | 'spot', tilt: Degrees, steps: number, square: boolean) => string;
     readonly bySides: (tilt: Tilt, allowed: Degrees, found: Squareness) => string;

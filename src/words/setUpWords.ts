@@ -1,4 +1,5 @@
 // What the set-up walk says and shows, step by step.
+import type { StepPicture } from '../optics/setUp/stepPicture.ts';
 import type { StepOf } from '../optics/setUp/step.ts';
 import type { StepId } from '../optics/setUp/stepIds.ts';
 import type { ToSpeak } from '../optics/setUp/walk.ts';
@@ -13,6 +14,8 @@ export interface SetUpWords {
   /** Short, to be spoken. */
   readonly speak: (what: NonNullable<ToSpeak>) => string;
   readonly show: (step: Exclude<NonNullable<ToSpeak>, 'done'>) => string;
+  /** What is drawn beside a step. */
+  readonly pictures: Readonly<Record<StepPicture, string>>;
   readonly step: {
     readonly label: string;
     readonly before: string;
@@ -21,7 +24,7 @@ export interface SetUpWords {
     readonly kept: (reading: string) => string;
   };
   readonly done: { readonly label: string; readonly tooLate: string };
-  readonly leadsTo: { readonly sweep: string; readonly start: string };
+  readonly leadsTo: string;
   readonly means: string;
   readonly also: string;
 }

@@ -1,8 +1,8 @@
 // The set-up walk in the real sidebar of a real Firefox, by keyboard alone.
 import { expect, onTestFinished, test } from 'vitest';
 import { launchFirefox } from './firefox.ts';
-import { choose, press, seatAtSidebar, tabTo, type, until, untilPhase, untilText } from './seat.ts';
-import { NEW_LENS, stepNow, stepsInAll, untilBench, untilStep } from './walking.ts';
+import { choose, press, seatAtSidebar, tabTo, type, untilPhase, untilText } from './seat.ts';
+import { stepNow, stepsInAll, untilBench, untilStep } from './walking.ts';
 
 test('the bench is reckoned, a reading is kept, every step is walked, and the sweep has it', async () => {
   const firefox = await launchFirefox();
@@ -30,8 +30,6 @@ test('the bench is reckoned, a reading is kept, every step is walked, and the sw
   await press(seat, 'n');
   await untilText(seat, 'Ready for the first hold.');
   await press(seat, 'n');
-  await until(seat, 'the start', ({ screen }) => screen === 'start');
-  await choose(seat, NEW_LENS);
   await untilPhase(seat, 'dialling');
   // The screen is drawn before the browser has written the journal.
   const bench = await seat.evaluate(async () => {

@@ -1,16 +1,17 @@
 // @vitest-environment happy-dom
 // Contract of the bench and its walk on the screen: what is typed stays and is reckoned at once, what does not fit is one
 // sentence, and what was set up goes with the sweep it was set up for.
-import { cleanup, fireEvent, screen, waitFor } from '@testing-library/preact';
+import { cleanup, fireEvent, screen, waitFor, within } from '@testing-library/preact';
 import { act } from 'preact/test-utils';
 import { afterEach, expect, test } from 'vitest';
 import { BenchRecord } from '../../src/optics/setUp/reading.ts';
 import { Plan } from '../../src/sweep/plan.ts';
 import * as v from 'valibot';
 import { EMPTY_KIT, newBody, newConverter, newLens, type Kit } from '../../src/kit/kit.ts';
+import { failed } from '../../src/result.ts';
 import { millimetres, moment } from '../../src/units.ts';
 import { FakeSession, PLAN } from './fakeSession.ts';
-import { click, key, show, text, type, lookUp, toTheBench } from './show.tsx';
+import { click, key, phase, show, text, type, lookUp, toTheBench } from './show.tsx';
 
 afterEach(cleanup);
 
@@ -144,7 +145,6 @@ test('a share of the depth in front is kept with the sweep, and a share that can
   for (let step = 0; step < 30 && !text().includes('Ready for the first hold.'); step += 1) await act(() => key('n'));
   expect(text()).toContain('share of the depth in front: 33%');
   await act(() => key('n'));
-  await press('Start');
   await waitFor(() => expect(session.noted?.readings).toContainEqual({ reads: 'placement', share: 0.33 }));
 });
 
@@ -256,16 +256,46 @@ test('keys walk on, back and again, each step is spoken, and a reading is kept',
 test('what was set up goes with the sweep it was set up for, and only once', async () => {
   const session = await walking();
   for (let step = 0; step < 30 && !text().includes('Ready for the first hold.'); step += 1) await act(() => key('n'));
-  await act(() => key('n'));
-  expect(screen.getByRole('button', { name: 'Start' })).toBeTruthy();
-  await press('Start');
-  await waitFor(() => expect(session.asked).toContain('begin with told'));
+  // Once more by mistake, before the sweep is there.
+  await act(() => (key('n'), key('n')));
+  await waitFor(() => expect(screen.getByRole('main').dataset['screen']).toBe('sweep'));
+  expect(phase()).toBe('dialling');
+  expect(session.asked).toEqual(['begin with told']);
   expect(v.is(BenchRecord, session.noted)).toBe(true);
   expect(session.noted?.ticked.length).toBeGreaterThan(12);
   await act(() => session.leave());
   await press('Start');
   await waitFor(() => expect(session.asked).toHaveLength(2));
   expect(session.noted).toBe(null);
+});
+
+test('a sweep that cannot be begun at the end of the walk is told there, and nothing that was set up is lost', async () => {
+  const session = await walking();
+  for (let step = 0; step < 30 && !text().includes('Ready for the first hold.'); step += 1) await act(() => key('n'));
+  const { begin } = session;
+  session.begin = async () => failed('The disk is full.');
+  await press('To the first hold');
+  await waitFor(() => expect(screen.getByRole('alert').textContent).toBe('The disk is full.'));
+  expect(screen.getByRole('main').dataset['screen']).toBe('walk');
+  session.begin = begin;
+  await press('To the first hold');
+  await waitFor(() => expect(session.noted?.ticked.length).toBeGreaterThan(12));
+});
+
+test('every step of the walk has a drawing that is said in words, and the end the button that the holds are taken with', async () => {
+  await walking();
+  const drawings: string[] = [];
+  const drawn = (): string =>
+    within(screen.getByRole('region', { name: /^Step$|^Set up$/ }))
+      .getByRole('img')
+      .getAttribute('aria-label') ?? '';
+  for (let step = 0; step < 30 && !text().includes('Ready for the first hold.'); step += 1) {
+    drawings.push(drawn());
+    await act(() => key('n'));
+  }
+  expect(new Set(drawings).size).toBe(drawings.length);
+  expect(drawings.every((said) => /^Drawn: .+\.$/.test(said))).toBe(true);
+  expect(drawn()).toBe('Drawn: a finger holding the button half down, and the focus light on.');
 });
 
 test('from a sweep that has no hold yet the walk leads back to it, with the set-up noted', async () => {

@@ -1,30 +1,32 @@
-// The bench: the rig worked out for one situation, before its first hold.
-import { useEffect, useState } from 'preact/hooks';
-import { Field } from '../parts/field.tsx';
-import { Heading } from '../parts/heading.tsx';
-import { useSurroundings } from '../useSession.ts';
+// The bench: the rig drawn and worked out for one situation, before its first hold.
+import { useEffect } from 'preact/hooks';
+import type { Kit } from '../../kit/kit.ts';
+import { distanceOf } from '../../kit/told.ts';
+import type { BenchFault } from '../../optics/fault.ts';
+import { AT_FIRST } from '../../optics/setUp/caution.ts';
+import type { Unnamed } from '../../sweep/plan.ts';
 import { words } from '../../words/catalogue.ts';
+import { Heading } from '../parts/heading.tsx';
+import { previewOf } from '../start/preview.ts';
+import { useSurroundings } from '../useSession.ts';
 import { Cautions } from './cautions.tsx';
 import { DepthCard } from './depthCard.tsx';
-import { DistanceCard } from './distanceCard.tsx';
+import { DistanceCard, standsAt } from './distanceCard.tsx';
+import { enteredAt } from './fields.ts';
 import { cornersOf } from './given.ts';
 import { LightCard } from './lightCard.tsx';
 import { PlaceCard } from './placeCard.tsx';
-import { reckon } from './reckon.ts';
+import { printHere } from './printHere.ts';
+import { reckon, type Reckoned } from './reckon.ts';
+import { RigDrawing } from './rigDrawing.tsx';
+import { RigFields } from './rigFields.tsx';
 import { SquareCard } from './squareCard.tsx';
 import { subjectOf } from './subject.ts';
 import { TargetCard } from './targetCard.tsx';
-import { enteredAt } from './fields.ts';
 import { useBench, type BenchNow } from './useBench.ts';
+import { WalkButton } from './walkButton.tsx';
 import { WalkCard } from './walkCard.tsx';
 import { writeDown, writtenDown } from './writtenDown.ts';
-import { previewOf } from '../start/preview.ts';
-import type { Kit } from '../../kit/kit.ts';
-import { distanceOf } from '../../kit/told.ts';
-import { readFocalLength } from '../../optics/length.ts';
-import type { Unnamed } from '../../sweep/plan.ts';
-import type { Millimetres } from '../../units.ts';
-import { AT_FIRST } from '../../optics/setUp/caution.ts';
 
 export function BenchScreen() {
   const say = words('bench');
@@ -33,27 +35,15 @@ export function BenchScreen() {
   const kit = session.kit.value;
   const { parts } = previewOf(start.draft.value, { kit, records: session.records.value, offers: 'last lens' });
   const open = session.sweep.value === null && !isInKit(parts, kit);
+  const rig = 'missing' in standing ? null : standing;
   return (
     <>
       <Heading onBack={() => way.back()}>{say.title}</Heading>
-      {open && <FocalField known={parts.focalLength} />}
-      {'missing' in standing ? <output>{say.missing[standing.missing]}</output> : <Cards standing={standing} open={open} />}
+      {rig && <p class="muted small">{say.rig({ ...rig.subject, focalLength: rig.reckoned.focalLength })}</p>}
+      <RigFields rig={rig} open={open ? { known: parts.focalLength } : null} />
+      {'missing' in standing ? <output>{say.missing[standing.missing]}</output> : <Rig {...standing} />}
     </>
   );
-}
-
-/** What fits goes to the sweep to come at once. */
-function FocalField({ known }: { readonly known: Millimetres | null }) {
-  const say = words('bench');
-  const { start } = useSurroundings();
-  const [text, setText] = useState(known === null ? '' : String(known));
-  const read = readFocalLength(text);
-  const typed = (now: string): void => {
-    setText(now);
-    const length = readFocalLength(now);
-    if (length.ok) start.tell({ focalLength: length.value });
-  };
-  return <Field label={say.focalLength} text={text} fault={read.ok || text === '' ? undefined : say.fault(read.fault)} numeric onTyped={typed} />;
 }
 
 /** A situation of the kit keeps its lengths. */
@@ -84,25 +74,38 @@ function useWritingDown(): void {
   );
 }
 
-interface Props {
-  readonly standing: Extract<BenchNow, { reckoned: unknown }>;
-  readonly open: boolean;
-}
-
-function Cards({ standing: { subject, reckoned }, open }: Props) {
+/** The way into the walk, the drawing with its answers, and everything else one press behind. */
+function Rig({ subject, reckoned }: Extract<BenchNow, { reckoned: unknown }>) {
   useWritingDown();
+  const { session, bench } = useSurroundings();
   const corners = cornersOf(reckoned);
+  const printed = printHere(subject, reckoned, enteredAt(bench).picks, session.now.value);
+  const misfit = misfitOf(reckoned);
   return (
     <>
-      <p class="muted small">{words('bench').rig({ ...subject, focalLength: reckoned.focalLength })}</p>
-      <DistanceCard reckoned={reckoned} open={open} />
-      <DepthCard reckoned={reckoned} />
-      <TargetCard subject={subject} reckoned={reckoned} />
-      <LightCard />
-      <SquareCard reckoned={reckoned} corners={corners} />
-      <PlaceCard reckoned={reckoned} />
-      <WalkCard reckoned={reckoned} />
+      <WalkButton reckoned={reckoned} />
+      {misfit && <output class="fault small">{words('bench').fault(misfit)}</output>}
+      <RigDrawing reckoned={reckoned} print={printed} />
+      <div class="rooms">
+        <DistanceCard reckoned={reckoned} />
+        <DepthCard reckoned={reckoned} />
+        <TargetCard reckoned={reckoned} printed={printed} />
+        <LightCard />
+        <SquareCard reckoned={reckoned} corners={corners} />
+        <PlaceCard reckoned={reckoned} />
+        <WalkCard />
+      </div>
       <Cautions all={AT_FIRST} />
     </>
   );
+}
+
+/** Why no such rig can be built although every field fits; null where it can. */
+function misfitOf(reckoned: Reckoned): BenchFault | null {
+  const stands = standsAt(reckoned);
+  if (!stands.ok) return stands.fault;
+  const { bench } = reckoned;
+  if (!bench) return null;
+  if (!bench.ok) return bench.fault;
+  return bench.value.target.ok ? null : bench.value.target.fault;
 }

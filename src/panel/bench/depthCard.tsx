@@ -7,10 +7,14 @@ import type { StepSize } from '../../photographs/focusError.ts';
 import { millimetres } from '../../units.ts';
 import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
+import { BenchRoom, FinerRoom, isMarked } from './benchRoom.tsx';
 import { Facts, Says } from './fact.tsx';
 import type { Reckoned } from './reckon.ts';
+import type { Quantity } from './values.ts';
 import { Choosing, Typing } from './typing.tsx';
 import { enteredAt, worthBy } from './fields.ts';
+
+const FINER = ['converter', 'pixels', 'area', 'scalePixels', 'ownConfusion', 'worth'] as const satisfies readonly Quantity[];
 
 export function DepthCard({ reckoned }: { readonly reckoned: Reckoned }) {
   const { depth, choices, sensor: sizeOf } = words('bench');
@@ -20,31 +24,26 @@ export function DepthCard({ reckoned }: { readonly reckoned: Reckoned }) {
   const by = worthBy(bench);
   const sizes = Object.fromEntries(sensorsBeside(sensor).map((one) => [writeSensor(one), sizeOf(one)]));
   return (
-    <section class="card" aria-labelledby="bench-depth">
-      <h2 id="bench-depth">{depth.title}</h2>
-      <Typing field="aperture" faults={faults} />
+    <BenchRoom title={depth.title} marked={isMarked(faults, FINER)}>
       <Choosing field="sensor" from={sizes} />
-      <details>
-        <summary>{depth.finer}</summary>
-        <div class="stack">
-          <Typing field="converter" faults={faults} />
-          <Typing field="pixels" faults={faults} />
-          <Typing field="area" faults={faults} />
-          <Typing field="scalePixels" faults={faults} />
-          <Choosing field="confusion" from={choices.confusion} />
-          {confusion === 'own' && <Typing field="ownConfusion" faults={faults} />}
-          <Typing field="worth" faults={faults} {...(by === 'bracket' && { hint: depth.worthMeasured })} />
-        </div>
-      </details>
+      <FinerRoom title={depth.finer} marked={isMarked(faults, FINER)}>
+        <Typing field="converter" faults={faults} />
+        <Typing field="pixels" faults={faults} />
+        <Typing field="area" faults={faults} />
+        <Typing field="scalePixels" faults={faults} />
+        <Choosing field="confusion" from={choices.confusion} />
+        {confusion === 'own' && <Typing field="ownConfusion" faults={faults} />}
+        <Typing field="worth" faults={faults} {...(by === 'bracket' && { hint: depth.worthMeasured })} />
+      </FinerRoom>
       <Depth reckoned={reckoned} by={by} />
-    </section>
+    </BenchRoom>
   );
 }
 
 function Depth({ reckoned: { bench, rig, unit, distance, converter }, by }: { readonly reckoned: Reckoned; readonly by: StepSize['from'] }) {
-  const { depth: say, fault } = words('bench');
+  const { depth: say } = words('bench');
   if (bench === null || rig === null) return <Says>{say.wanted}</Says>;
-  if (!bench.ok) return <Says>{fault(bench.fault)}</Says>;
+  if (!bench.ok) return null;
   const { magnification, magnificationIs, depth, depthOfFocus, hyperfocal, airy, step, blur } = bench.value;
   const figures = say.figures({
     magnification,

@@ -7,6 +7,7 @@ import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
 import { Cautions } from './cautions.tsx';
 import { lampsOf } from './given.ts';
+import { BenchRoom, FinerRoom } from './benchRoom.tsx';
 import { Says } from './fact.tsx';
 import { lightReading } from './readings.ts';
 import { valueOf } from './entry.ts';
@@ -18,21 +19,17 @@ export function LightCard() {
   const entered = enteredAt(useSurroundings().bench);
   const { lighting, mains } = lampsOf(entered.picks);
   return (
-    <section class="card" aria-labelledby="bench-light">
-      <h2 id="bench-light">{say.title}</h2>
+    <BenchRoom title={say.title}>
       <LightFields />
       <Says>{exposureInWords(entered)}</Says>
-      <details>
-        <summary>{say.finer}</summary>
-        <div class="stack">
-          <Choosing field="lighting" from={choices.lighting} />
-          <Choosing field="mains" from={choices.mains} />
-          <Typing field="fine" />
-          <Typing field="plenty" />
-        </div>
-      </details>
+      <FinerRoom title={say.finer}>
+        <Choosing field="lighting" from={choices.lighting} />
+        <Choosing field="mains" from={choices.mains} />
+        <Typing field="fine" />
+        <Typing field="plenty" />
+      </FinerRoom>
       <Cautions all={lampCautions(lighting, mains)} />
-    </section>
+    </BenchRoom>
   );
 }
 

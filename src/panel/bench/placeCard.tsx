@@ -4,6 +4,7 @@ import { shareOfDepth } from '../../optics/depthOfField.ts';
 import type { StepSize } from '../../photographs/focusError.ts';
 import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
+import { BenchRoom, FinerRoom } from './benchRoom.tsx';
 import { Says } from './fact.tsx';
 import { enteredAt, worthBy, type Entered } from './fields.ts';
 import { placementReading, rampErrorEntered } from './readings.ts';
@@ -15,20 +16,16 @@ export function PlaceCard({ reckoned }: { readonly reckoned: Reckoned }) {
   const { bench } = useSurroundings();
   const entered = enteredAt(bench);
   return (
-    <section class="card" aria-labelledby="bench-place">
-      <h2 id="bench-place">{title}</h2>
+    <BenchRoom title={title}>
       <Typing field="rampReading" />
       {entered.rampReading !== null && <Says>{rampInWords(entered, reckoned, worthBy(bench))}</Says>}
-      <details>
-        <summary>{finer}</summary>
-        <div class="stack">
-          <Typing field="rampFace" />
-          <Typing field="rampSetBack" />
-        </div>
-      </details>
+      <FinerRoom title={finer}>
+        <Typing field="rampFace" />
+        <Typing field="rampSetBack" />
+      </FinerRoom>
       <Typing field="share" />
       {entered.share !== null && <Says>{shareInWords(entered, reckoned)}</Says>}
-    </section>
+    </BenchRoom>
   );
 }
 

@@ -4,11 +4,12 @@ import { mirrorOffset, spotOffset } from '../../optics/mirror.ts';
 import type { Degrees } from '../../optics/quantity.ts';
 import { SQUARING } from '../../optics/setUp/caution.ts';
 import type { SetUpCase } from '../../optics/setUp/step.ts';
-import { depthAcross, edgeDefocus } from '../../optics/squareness.ts';
+import { depthAcross, edgeDefocus, eyeIsEnough } from '../../optics/squareness.ts';
 import { stepAtSensor } from '../../optics/stepWorth.ts';
 import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
 import { Cautions } from './cautions.tsx';
+import { BenchRoom } from './benchRoom.tsx';
 import { Says } from './fact.tsx';
 import { mirrorReading, roomFor, sidesTilt, spotReading } from './readings.ts';
 import type { Reckoned } from './reckon.ts';
@@ -26,26 +27,28 @@ export function SquareCard({ reckoned, corners }: Props) {
   const entered = enteredAt(useSurroundings().bench);
   const by = entered.picks.squareBy;
   return (
-    <section class="card" aria-labelledby="bench-square">
-      <h2 id="bench-square">{say.title}</h2>
-      <Allowed reckoned={reckoned} />
+    <BenchRoom title={say.title}>
+      <Allowed reckoned={reckoned} corners={corners} by={by} />
       <Choosing field="squareBy" from={choices.squareBy} />
       <SquareFields by={by} corners={corners} />
       <Says>{squareInWords(entered, reckoned, corners)}</Says>
       <Cautions all={SQUARING[by]} />
-    </section>
+    </BenchRoom>
   );
 }
 
-/** The tilt that is allowed, and how it shows by the mirror and by the spot. */
-function Allowed({ reckoned: { rig, bench } }: Pick<Props, 'reckoned'>) {
-  const { allowed, miss } = words('bench').square;
+/** The tilt that is allowed, and how it shows by the way that is picked, where that can be seen. */
+function Allowed({ reckoned: { rig, bench }, by, corners }: Props & { readonly by: SetUpCase['squareBy'] }) {
+  const { allowed, miss, byEye } = words('bench').square;
   if (!rig || !bench?.ok) return null;
   const { allowedTilt: tilt, target, focalLength, fromLens } = bench.value;
+  if (eyeIsEnough(tilt)) return <p>{byEye}</p>;
+  const [inMirror, ofSpot] = [mirrorOffset(focalLength, tilt), spotOffset(fromLens, tilt)];
   return (
     <>
       {target.ok && <p>{allowed(tilt, target.value.field, depthAcross(tilt, target.value.field))}</p>}
-      <p class="small">{miss(Math.round(mirrorOffset(focalLength, tilt) / rig.pitch), spotOffset(fromLens, tilt))}</p>
+      {by === 'mirror' && inMirror < rig.sensor.height / 2 && <p class="small">{miss.mirror(Math.round(inMirror / rig.pitch))}</p>}
+      {by === 'spot' && ofSpot < corners.width && <p class="small">{miss.spot(ofSpot)}</p>}
     </>
   );
 }

@@ -2,12 +2,14 @@
 import { useState } from 'preact/hooks';
 import { latest, type BenchReading } from '../../optics/setUp/reading.ts';
 import type { SetUpStep } from '../../optics/setUp/step.ts';
+import { pictureOf } from '../../optics/setUp/stepPicture.ts';
 import type { WalkState } from '../../optics/setUp/walk.ts';
 import { useSurroundings } from '../useSession.ts';
 import { words } from '../../words/catalogue.ts';
 import { Cautions } from './cautions.tsx';
 import { cornersOf } from './given.ts';
 import { ReadingFields, type Typable } from './readingFields.tsx';
+import { StepDrawing } from './stepDrawing.tsx';
 import { readingOf } from './readings.ts';
 import type { Reckoned } from './reckon.ts';
 import { enteredAt } from './fields.ts';
@@ -26,7 +28,10 @@ export function StepView({ step, state, reckoned, onRead }: Props) {
   const read = reads && latest(state.bench, reads);
   return (
     <section class="step" aria-label={say.step.label}>
-      <p class="show">{say.show(step.said)}</p>
+      <div class="shown">
+        <StepDrawing picture={pictureOf(step.said)} />
+        <p class="show">{say.show(step.said)}</p>
+      </div>
       {state.bench.ticked.includes(step.said.id) && <p class="muted small">{say.step.before}</p>}
       {reads === 'live view' && (
         <fieldset class="row">

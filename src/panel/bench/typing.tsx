@@ -14,9 +14,12 @@ interface Props {
   readonly label?: string;
   readonly hint?: string;
   readonly faults?: BenchFaults;
+  /** As for a field. */
+  readonly faultAt?: string;
+  readonly placeholder?: string;
 }
 
-export function Typing({ field, label, hint, faults = {} }: Props) {
+export function Typing({ field, label, hint, faults = {}, ...rest }: Props) {
   const { bench } = useSurroundings();
   const say = words('bench');
   const fault = faults[field];
@@ -27,6 +30,7 @@ export function Typing({ field, label, hint, faults = {} }: Props) {
       text={enteredAt(bench)[field]?.text ?? ''}
       fault={fault && say.fault(fault)}
       {...(below !== undefined && { hint: below })}
+      {...rest}
       onTyped={(text) => typeInto(bench, field, text)}
     />
   );

@@ -1,29 +1,42 @@
-// The end of the walk: what was ticked and read is with the sweep, and the first hold can come.
+// The end of the walk: what was ticked and read goes with the sweep, and the first hold can come.
 import { useEffect, useRef } from 'preact/hooks';
 import type { BenchRecord } from '../../optics/setUp/reading.ts';
+import type { StepPicture } from '../../optics/setUp/stepPicture.ts';
 import { words } from '../../words/catalogue.ts';
 import { BenchNotes } from './benchNotes.tsx';
+import { StepDrawing } from './stepDrawing.tsx';
 
 interface Props {
   readonly record: BenchRecord;
+  /** How the first hold is taken. */
+  readonly picture: StepPicture;
   readonly isKept: boolean;
-  readonly leadsTo: string;
+  /** Why the sweep could not be begun; empty otherwise. */
+  readonly refusal: string;
   readonly onGo: () => void;
 }
 
-export function WalkDone({ record, isKept, leadsTo, onGo }: Props) {
-  const { speak, done } = words('setUp');
+export function WalkDone({ record, picture, isKept, refusal, onGo }: Props) {
+  const { speak, done, leadsTo } = words('setUp');
   const button = useRef<HTMLButtonElement>(null);
   useEffect(() => button.current?.focus(), []);
   return (
     <section class="step" aria-label={done.label}>
-      <p class="show">{speak('done')}</p>
+      <div class="shown">
+        <StepDrawing picture={picture} />
+        <p class="show">{speak('done')}</p>
+      </div>
       {!isKept && (
         <p class="fault" role="alert">
           {done.tooLate}
         </p>
       )}
       <BenchNotes bench={record} />
+      {refusal && (
+        <p class="fault" role="alert">
+          {refusal}
+        </p>
+      )}
       <button ref={button} type="button" class="chief" onClick={onGo}>
         {leadsTo}
       </button>

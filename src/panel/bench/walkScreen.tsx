@@ -1,5 +1,6 @@
 // The set-up walk: one step at a time, spoken and shown, by word, key, one switch and pointer.
 import { useCallback, useEffect, useState } from 'preact/hooks';
+import { holdPicture } from '../../optics/setUp/stepPicture.ts';
 import { currentStep, isDone, type WalkEvent } from '../../optics/setUp/walk.ts';
 import { steps } from '../../units.ts';
 import { words } from '../../words/catalogue.ts';
@@ -12,6 +13,7 @@ import { useSurroundings } from '../useSession.ts';
 import { VoiceMark } from '../voice/mark.tsx';
 import { caseOf } from './given.ts';
 import { StepView } from './stepView.tsx';
+import { useFirstHold } from './useFirstHold.ts';
 import { useBench, type BenchNow } from './useBench.ts';
 import { newWalking } from './walking.ts';
 import { WalkDone } from './walkDone.tsx';
@@ -39,7 +41,7 @@ const PRESSES = { short: 'next', double: 'back', long: 'repeat' } as const;
 
 function Walk({ standing: { subject, reckoned } }: { readonly standing: Extract<BenchNow, { reckoned: unknown }> }) {
   const say = words('setUp');
-  const { session, bench, way } = useSurroundings();
+  const { session, bench } = useSurroundings();
   /** The steps stay as they were when the walk began. */
   const [begun] = useState(() => {
     if (!reckoned.rig) return null;
@@ -58,11 +60,7 @@ function Walk({ standing: { subject, reckoned } }: { readonly standing: Extract<
     },
     [begun, session, bench, subject],
   );
-  const finish = useCallback((): void => {
-    const sweep = session.sweep.peek();
-    if (sweep?.phase.name === 'paused') session.input({ told: 'resume', by: 'pointer', heard: null });
-    way.home({ at: sweep ? 'sweep' : 'start' });
-  }, [session, way]);
+  const { finish, refusal } = useFirstHold();
   const tell = useCallback(
     (word: string): void => {
       if (!isWalkWord(word)) return;
@@ -81,7 +79,6 @@ function Walk({ standing: { subject, reckoned } }: { readonly standing: Extract<
   if (begun === null) return <output>{say.noAperture}</output>;
   const state = begun.state.value;
   const step = currentStep(state);
-  const leadsTo = session.sweep.value ? say.leadsTo.sweep : say.leadsTo.start;
   return (
     <>
       <p class="muted small" aria-label={say.progress.label}>
@@ -90,9 +87,9 @@ function Walk({ standing: { subject, reckoned } }: { readonly standing: Extract<
       {step ? (
         <StepView step={step} state={state} reckoned={reckoned} onRead={(reading) => move({ walked: 'read', reading })} />
       ) : (
-        <WalkDone record={state.bench} isKept={isKept} leadsTo={leadsTo} onGo={finish} />
+        <WalkDone record={state.bench} picture={holdPicture(state.steps)} isKept={isKept} refusal={refusal} onGo={finish} />
       )}
-      <WalkSwitch tell={tell} words={WORDS} means={step ? say.means : leadsTo} />
+      <WalkSwitch tell={tell} words={WORDS} means={step ? say.means : say.leadsTo} />
       <KeysNotice go={keysGo} afloat />
     </>
   );

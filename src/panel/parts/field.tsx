@@ -8,11 +8,13 @@ interface Props {
   /** The id of an element that shows the fault where there is more room than below the field. */
   readonly faultAt?: string;
   readonly hint?: string;
+  /** What counts while nothing is typed. */
+  readonly placeholder?: string;
   readonly numeric?: boolean;
   readonly onTyped: (text: string) => void;
 }
 
-export function Field({ label, text, fault, faultAt, hint, numeric = false, onTyped }: Props) {
+export function Field({ label, text, fault, faultAt, hint, placeholder, numeric = false, onTyped }: Props) {
   const id = useId();
   const notes = [hint && `${id}-hint`, fault && (faultAt ?? `${id}-fault`)].filter(Boolean).join(' ');
   return (
@@ -23,6 +25,7 @@ export function Field({ label, text, fault, faultAt, hint, numeric = false, onTy
         type="text"
         inputMode={numeric ? 'decimal' : 'text'}
         autocomplete="off"
+        placeholder={placeholder}
         value={text}
         aria-invalid={fault ? 'true' : 'false'}
         aria-describedby={notes || undefined}

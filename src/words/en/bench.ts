@@ -33,6 +33,7 @@ export const words: BenchWords = {
     ],
     stands,
     use: (length, unit) => `Use ${distance(length, unit)} for the sweep`,
+    useUsual: 'Use 50 focal lengths',
   },
   depth: {
     title: 'Lens and depth of field',
@@ -68,10 +69,13 @@ export const words: BenchWords = {
   light: { title: 'Light', finer: 'Lamps, and what is enough', verdict: lightFound },
   square: {
     title: 'Squareness',
+    byEye: 'Here it is enough to set the target square by eye.',
     allowed: (tilt, width, nearer) =>
       `The target must be square to within ${inDegrees(tilt, 1)}. Across its ${write.millimetres(width)}, one edge may stand ${write.millimetres(nearer)} nearer than the other.`,
-    miss: (pixels, spot) =>
-      `In the mirror, the lens may see itself ${write.count(pixels, { one: '# pixel', other: '# pixels' })} off the middle. A returning spot may miss its source by ${write.millimetres(spot)}.`,
+    miss: {
+      mirror: (pixels) => `In the mirror, the lens may see itself ${write.count(pixels, { one: '# pixel', other: '# pixels' })} off the middle.`,
+      spot: (off) => `A returning spot may miss its source by ${write.millimetres(off)}.`,
+    },
     tilted,
     bySides,
   },

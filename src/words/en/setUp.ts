@@ -2,6 +2,7 @@
 import type { StepOf } from '../../optics/setUp/step.ts';
 import type { StepId } from '../../optics/setUp/stepIds.ts';
 import type { Each, SetUpWords } from '../setUpWords.ts';
+import { DRAWN } from './stepsDrawn.ts';
 import { SHOWN } from './stepsShown.ts';
 import { SPOKEN } from './stepsSpoken.ts';
 import { write } from './write.ts';
@@ -16,6 +17,7 @@ export const words: SetUpWords = {
   noAperture: 'Enter the widest aperture at the bench first.',
   speak: (what) => (what === 'done' ? DONE : of(SPOKEN, what)),
   show: (step) => of(SHOWN, step),
+  pictures: DRAWN,
   step: {
     label: 'Step',
     before: 'Done before.',
@@ -27,7 +29,7 @@ export const words: SetUpWords = {
     label: 'Set up',
     tooLate: 'The first hold was taken already, so the set-up is not kept with this sweep. Walk through it before the next one.',
   },
-  leadsTo: { sweep: 'To the first hold', start: 'To the start' },
+  leadsTo: 'To the first hold',
   means: 'done: next step',
   also: 'Also understood now',
 };

@@ -1,0 +1,30 @@
+// English: the small drawing of each step of the set-up walk, for those who do not see it.
+import type { SetUpWords } from '../setUpWords.ts';
+
+export const DRAWN: SetUpWords['pictures'] = {
+  'lamp on the screen': 'Drawn: the lamp on the panel.',
+  'stored value': 'Drawn: the scale of corrections on the back of the camera, with the stored one marked.',
+  level: 'Drawn: the camera level on its tripod.',
+  converter: 'Drawn: the converter between body and lens.',
+  'zoom ring': 'Drawn: the zoom ring, turned to its mark.',
+  'target at lens height': 'Drawn: the centre of the target, as high as the lens.',
+  'ruler on the print': 'Drawn: a ruler along the printed scale.',
+  tape: 'Drawn: a tape from the film-plane mark to the target.',
+  'two lamps': 'Drawn: light on the target from both sides.',
+  mirror: 'Drawn: the lens sees itself in the mirror on the target.',
+  'four sides': 'Drawn: the four sides of the target, to be measured.',
+  'returning spot': 'Drawn: a spot of light on its way to the mirror and back.',
+  'stabiliser off': 'Drawn: the camera shaking, crossed out.',
+  'centre point': 'Drawn: the autofocus points, the centre one chosen.',
+  'open aperture': 'Drawn: the aperture, wide open.',
+  'rear button': 'Drawn: a finger on the button at the back.',
+  thermometer: 'Drawn: a thermometer and a clock.',
+  'value set': 'Drawn: the scale of corrections on the back of the camera, being set.',
+  'live-view magnifier': 'Drawn: live view, magnified.',
+  'three photographs': 'Drawn: three photographs, the middle one sharpest.',
+  'scale in a photograph': 'Drawn: the scale in a photograph, from end to end.',
+  'focus switch on the lens': 'Drawn: the focus switch of the lens, slid to manual.',
+  'focus switch on the body': 'Drawn: the focus switch of the body, slid to manual.',
+  viewfinder: 'Drawn: an eye at the viewfinder, with the focus light between its arrows.',
+  'half-press': 'Drawn: a finger holding the button half down, and the focus light on.',
+};
