@@ -107,6 +107,7 @@ export interface SettingsPatch {
   readonly logbook?: Partial<Settings['logbook']>;
   readonly training?: Settings['training'];
   readonly coached?: Settings['coached'];
+  readonly look?: Partial<Settings['look']>;
 }
 
 /** Everything of the logbook in place of what is here, or joined with it; both after a copy of what was here. */
