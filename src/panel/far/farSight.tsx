@@ -21,7 +21,7 @@ export function FarSight({ far, children }: Props) {
   const turn = (): void => session.input(inputOf('far view', 'pointer'));
   useEffect(() => {
     const pressed = ({ target }: MouseEvent): void => {
-      if (target instanceof Element && target.closest(VALUE) !== null) session.input(inputOf('far view', 'pointer'));
+      if (target instanceof Element && target.closest('.sight :is(.face, .result)') !== null) session.input(inputOf('far view', 'pointer'));
     };
     document.addEventListener('click', pressed);
     return () => document.removeEventListener('click', pressed);
@@ -39,9 +39,6 @@ export function FarSight({ far, children }: Props) {
     </div>
   );
 }
-
-/** Where the value stands. */
-const VALUE = '.sight :is(.face, .result)';
 
 /** A click leaves the focus where it is, so that Enter and Space stay with the switch. */
 const keepFocus = (event: Event): void => event.preventDefault();

@@ -45,7 +45,7 @@ export function createTold({ sweep, role, carrier, dispatch, tellWhere }: Live, 
       became(refusal ? words('spoken').prompt(refusal.prompt).written : words('sweep').heard.became(event, step.state.holds.at(-1) ?? null));
     };
     // Whoever only watches may do so from afar.
-    if (input.told === 'far view') return became(words('session').became[switchFarView() ? 'far view' : 'near view']);
+    if (input.told === 'far view') return became(words('session').farView[switchFarView() ? 'on' : 'off']);
     if (role.peek() !== 'owner') return became(words('session').became['not here']);
     const meant = meaning(input, state, at, asked.peek());
     switch (meant.means) {

@@ -83,9 +83,8 @@ export const words: SessionWords = {
     'not taken': 'not taken',
     'not clear': 'not clear',
     'too late': 'not taken, because it was begun before this step',
-    'far view': 'far view on',
-    'near view': 'far view off',
   },
+  farView: { on: 'far view on', off: 'far view off' },
   untold: {
     noScale: 'Enter the range of corrections as three whole numbers: from, to and step.',
     noSweep: 'This sweep cannot be changed here. If another window runs it, take it over first.',
