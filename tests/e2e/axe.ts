@@ -8,8 +8,11 @@ const source = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe
 
 const COLOURS = ['color-contrast', 'link-in-text-block'];
 
-/** Everything but colours, which no width changes: one line a violation, its rule, what is wrong, and where. Empty when there is none. */
-export const accessibilityFaults = (page: Page): Promise<string[]> =>
+/** One line a violation: its rule, what is wrong, and where. Empty when there is none. */
+export const accessibilityFaults = (page: Page): Promise<string[]> => violations(page, {}, null);
+
+/** Everything but colours, which no width changes. */
+export const faultsBesideColours = (page: Page): Promise<string[]> =>
   violations(page, { rules: Object.fromEntries(COLOURS.map((rule) => [rule, { enabled: false }])) }, null);
 
 /** How far words stand out from their ground, in the theme that the page wears; `least`: asked of words of every size. */

@@ -2,7 +2,7 @@
 // it wears: what axe finds, what is too wide, cut off or too small to be pressed, words that are broken or hard to read, and what
 // shines in the dark. A picture of each is kept for people to look at.
 import type { Page } from 'puppeteer-core';
-import { accessibilityFaults, contrastFaults } from './axe.ts';
+import { faultsBesideColours, contrastFaults } from './axe.ts';
 import { cutIn } from './pseudo/cut.ts';
 import { picture, wear, type Theme } from './screens.ts';
 import { shineOf } from './shine.ts';
@@ -43,7 +43,7 @@ export async function faults(page: Page, name: string): Promise<string[]> {
         (await brokenWords(page)).map((word) => `“${word}” is broken`),
       );
     if (isFar) add(`${width}`, await smallWords(page, '[data-far="true"]'));
-    add(`${width}`, await accessibilityFaults(page));
+    add(`${width}`, await faultsBesideColours(page));
     if (width !== WIDTHS.at(-1)) await picture(page, `${name}-${width}-light`);
   }
   for (const theme of isPaper ? PAPER : THEMES) {

@@ -160,7 +160,7 @@ export interface Session {
   /** When the newest backup file was written; null when none was. */
   readonly backedUp: ReadonlySignal<Moment | null>;
   readonly troubles: ReadonlySignal<readonly Mishap[]>;
-  /** The latest prompt in words, for the screen and for aria-live; empty before the first. */
+  /** The latest prompt in words, for aria-live; empty before the first, and once it has been heard. */
   readonly announcement: ReadonlySignal<string>;
   readonly heard: ReadonlySignal<Heard | null>;
   readonly ear: ReadonlySignal<EarState>;

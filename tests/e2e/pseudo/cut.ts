@@ -14,7 +14,7 @@ export const cutIn = (page: Page, where: string, bracketed = true): Promise<stri
         const text = node.textContent?.trim() ?? '';
         const element = node.parentElement;
         // A name that a person gave, and what stands with it in the head of a sweep, may be shortened; a message may not.
-        if (element?.closest('.subject')) continue;
+        if (onlyBracketed && element?.closest('.subject')) continue;
         if (!element || !(onlyBracketed ? /[⟦⟧]/u : /\S/u).test(text) || !element.checkVisibility({ visibilityProperty: true, opacityProperty: true }))
           continue;
         const range = document.createRange();
