@@ -7,7 +7,7 @@ import { Manner } from './sweep/manner.ts';
 export const ROUNDS_KEPT = 20;
 
 /** `system`: light or dark, as the computer is. */
-export const THEMES = ['system', 'light', 'dark', 'dim', 'red'] as const;
+const THEMES = ['system', 'light', 'dark', 'dim', 'red'] as const;
 export type Theme = (typeof THEMES)[number];
 
 export const Settings = v.object({

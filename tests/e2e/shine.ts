@@ -2,7 +2,7 @@
 // that it fills with one colour. White gives 1.
 import type { Page } from 'puppeteer-core';
 
-export interface Shine {
+interface Shine {
   /** Mean over the whole picture. */
   readonly mean: number;
   /** The brightest patch, a square of `PATCH` pixels. */
@@ -15,7 +15,7 @@ export interface Shine {
 }
 
 /** About two degrees of the eye's view from 60 cm: what is looked at, and no more (common practice, no source). */
-export const PATCH = 80;
+const PATCH = 80;
 
 /** `picture`: a PNG of the page as it stands. */
 export const shineOf = (page: Page, picture: Uint8Array): Promise<Shine> =>
