@@ -29,7 +29,14 @@ export function FarSight({ far, children }: Props) {
   return (
     <div class="sight" data-far={far}>
       {far && (
-        <button type="button" class="leave" aria-label={words('sweep').leaveFarView} title={capOf('far view')} onMouseDown={keepFocus} onClick={turn}>
+        <button
+          type="button"
+          class="leave"
+          aria-label={words('sweep').leaveFarView}
+          aria-keyshortcuts={capOf('far view')}
+          onMouseDown={keepFocus}
+          onClick={turn}
+        >
           <svg width="24" height="24" viewBox="0 0 24 24" aria-hidden="true">
             <path d="M10 3v7H3M10 10 2.5 2.5M14 21v-7h7M14 14l7.5 7.5" />
           </svg>
