@@ -6,6 +6,10 @@ import { Manner } from './sweep/manner.ts';
 /** More would say little: only the newest count. */
 export const ROUNDS_KEPT = 20;
 
+/** `system`: light or dark, as the computer is. */
+const THEMES = ['system', 'light', 'dark', 'dim', 'red'] as const;
+export type Theme = (typeof THEMES)[number];
+
 export const Settings = v.object({
   manner: Manner,
   voice: v.object({
@@ -52,5 +56,13 @@ export const Settings = v.object({
   ),
   /** Holds on a real camera in which the person was told what to press. */
   coached: v.optional(v.pipe(v.number(), v.integer(), v.minValue(0)), 0),
+  look: v.optional(
+    v.object({
+      theme: v.fallback(v.picklist(THEMES), 'system'),
+      /** The far view: a sweep fills the panel, to be read from the tripod. */
+      far: v.fallback(v.boolean(), false),
+    }),
+    { theme: 'system', far: false },
+  ),
 });
 export type Settings = v.InferOutput<typeof Settings>;

@@ -11,4 +11,5 @@ export const USUAL_SETTINGS: Settings = {
   logbook: { days: 365, sync: null },
   training: { rounds: [], own: false },
   coached: 0,
+  look: { theme: 'system', far: false },
 };

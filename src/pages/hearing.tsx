@@ -2,6 +2,7 @@
 // tab of its own, because only there can the browser ask for the microphone. Whoever comes from the panel to teach the first
 // words (#first) is asked at once, and then taught one word after the other.
 import { render } from 'preact';
+import { wearRememberedTheme } from '../platform/theme.ts';
 import { takes } from '../platform/takes.ts';
 import { FIRST_WORDS } from '../voice/wordGroups.ts';
 import { readWords } from '../words/catalogue.ts';
@@ -10,6 +11,7 @@ import { createCheck } from './hearing/check.ts';
 import { CheckView } from './hearing/checkView.tsx';
 import { groupsToTeach } from './hearing/groups.ts';
 
+wearRememberedTheme();
 document.title = hearingWords.title;
 
 /** Not awaited by the script itself: whatever it reads on demand waits until the script has run. */

@@ -1,10 +1,12 @@
 // Asks for the microphone in a tab of its own, because a side panel can never show the browser's question. It says first
 // what listening means, and follows the permission while it is open.
+import { wearRememberedTheme } from '../platform/theme.ts';
 import { microphonePermission, openMicrophone } from '../platform/ear/microphone.ts';
 import { microphoneWords } from '../words/pages.ts';
 
 type State = PermissionState | 'no microphone' | 'in use';
 
+wearRememberedTheme();
 document.title = microphoneWords.title;
 const means = document.querySelector('#means');
 const state = document.querySelector('#state');

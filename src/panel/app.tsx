@@ -1,5 +1,5 @@
 // The panel: which screen is shown, what is announced, and what went wrong.
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { newBench } from './bench/typed.ts';
 import { late } from './parts/late.tsx';
 import type { Held } from './early/held.ts';
@@ -12,6 +12,7 @@ import type { SweepState } from '../sweep/state.ts';
 import { newDraft } from './start/draft.ts';
 import { Begin, StartScreen } from './start/startScreen.tsx';
 import { Around, useSurroundings } from './useSession.ts';
+import { wearTheme } from '../platform/theme.ts';
 
 const Elsewhere = late(async () => (await import('./elsewhere.tsx')).Elsewhere);
 const OutcomeScreen = late(
@@ -38,6 +39,7 @@ export function App({ session, held }: Props) {
   const sweep = session.sweep.value;
   useWhereTheSweepIs(session, way);
   const ready = useReady(session, held);
+  useTheme(session, ready);
   const place = way.place.value;
   // Wanted first and next, whichever way the panel was opened.
   useEffect(() => {
@@ -85,6 +87,14 @@ function useReady(session: Session, held: Held | undefined): boolean {
         .then(() => setReady(true));
   }, [ready, session, held]);
   return ready;
+}
+
+/** Until the settings have been read, the panel wears what it wore last. */
+function useTheme(session: Session, ready: boolean): void {
+  const { theme } = session.settings.value.look;
+  useLayoutEffect(() => {
+    if (ready) wearTheme(theme === 'system' ? null : theme);
+  }, [ready, theme]);
 }
 
 function Screen({ place, ready }: { readonly place: Place; readonly ready: boolean }) {

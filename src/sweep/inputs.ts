@@ -31,7 +31,9 @@ export type Plain =
   /** In the set-up walk the next step; at a result, the next lens. */
   | 'next'
   /** Of the set-up walk alone. */
-  | 'back';
+  | 'back'
+  /** The panel shows the sweep to be read from afar, or no longer does. */
+  | 'far view';
 
 /** What the one switch can do: `double` is a second press within 0.4 s, `long` is held for 0.6 s. */
 export type Press = 'short' | 'double' | 'long';
@@ -48,8 +50,8 @@ export type Input =
 export type Meaning =
   | { readonly means: 'events'; readonly events: readonly SweepEvent[] }
   | { readonly means: 'not now'; readonly why: NotNow }
-  /** Say the last prompt again; say what is understood now. The sweep itself does not change. */
-  | { readonly means: 'repeat' | 'help' }
+  /** Say the last prompt again; say what is understood now; the far view on or off. The sweep itself does not change. */
+  | { readonly means: 'repeat' | 'help' | 'far view' }
   /** A press of the switch that may not be meant as it came: the person is asked, and the sweep does not change. */
   | { readonly means: 'asked'; readonly about: Asked }
   /** What follows a result: the value is marked as entered, the mark or else the finish is taken back, or the next lens is wanted. */
@@ -92,5 +94,6 @@ export const WORDS = [
   'entered',
   'next',
   'back',
+  'far view',
 ] as const;
 export type Word = (typeof WORDS)[number];

@@ -47,6 +47,7 @@ function plain(told: Plain, state: SweepState, at: Moment, by: By): Meaning {
       return events({ did: 'finished', at, by });
     case 'repeat':
     case 'help':
+    case 'far view':
       return { means: told };
     case 'entered':
       if (isToBeEntered(state)) return { means: 'entered' };

@@ -107,19 +107,19 @@ function wordsOf(state: SweepState): readonly Word[] {
   const complete = journal.at(-1)?.did === 'judged' ? signs : [];
   switch (phase.name) {
     case 'dialling':
-      return ['holding', ...complete, 'set', 'skip', 'undo', 'repeat', 'pause', 'finish', 'help'];
+      return ['holding', ...complete, 'set', 'skip', 'undo', 'repeat', 'pause', 'finish', 'far view', 'help'];
     case 'holding':
     case 'judging':
-      return [...lights, ...signs, 'undo', 'repeat', 'pause', 'finish', 'help'];
+      return [...lights, ...signs, 'undo', 'repeat', 'pause', 'finish', 'far view', 'help'];
     case 'offered':
-      return ['accept', 'go on', ...(plan.practice ? [] : (['shifted'] as const)), ...complete, 'set', 'skip', 'undo', 'repeat', 'pause', 'help'];
+      return ['accept', 'go on', ...(plan.practice ? [] : (['shifted'] as const)), ...complete, 'set', 'skip', 'undo', 'repeat', 'pause', 'far view', 'help'];
     case 'paused':
-      return ['resume', 'undo', 'repeat', 'finish', 'help'];
+      return ['resume', 'undo', 'repeat', 'finish', 'far view', 'help'];
     case 'checking':
-      return ['same', 'shifted', 'undo', 'repeat', 'finish', 'help'];
+      return ['same', 'shifted', 'undo', 'repeat', 'finish', 'far view', 'help'];
     case 'turning':
-      return ['shifted', 'undo', 'repeat', 'finish', 'help'];
+      return ['shifted', 'undo', 'repeat', 'finish', 'far view', 'help'];
     case 'finished':
-      return [...(isToBeEntered(state) ? (['entered'] as const) : []), 'next', 'undo', 'repeat', 'help'];
+      return [...(isToBeEntered(state) ? (['entered'] as const) : []), 'next', 'undo', 'repeat', 'far view', 'help'];
   }
 }

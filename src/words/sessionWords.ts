@@ -56,6 +56,8 @@ export interface SessionWords {
   readonly unexpected: (why: string) => string;
   /** What became of something told, beside its words. */
   readonly became: Readonly<Record<'not here' | 'asked back' | 'said again' | 'help' | 'looked up' | 'not taken' | 'not clear' | 'too late', string>>;
+  /** The far view was switched on or off. */
+  readonly farView: Readonly<Record<'on' | 'off', string>>;
   /** What does not fit where something is told of a sweep. */
   readonly untold: {
     readonly noScale: string;

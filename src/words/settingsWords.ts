@@ -1,5 +1,5 @@
 // The settings: how the person works, and how the panel speaks, sounds, listens and keeps values.
-import type { Settings } from '../settings.ts';
+import type { Settings, Theme } from '../settings.ts';
 import type { Pace } from '../sweep/manner.ts';
 import type { Seconds } from '../units.ts';
 
@@ -30,6 +30,12 @@ export interface SettingsWords {
     readonly voice: string;
     /** No voice of the list is asked for. */
     readonly anyVoice: string;
+  };
+  readonly look: {
+    readonly title: string;
+    readonly theme: string;
+    readonly themes: Readonly<Record<Theme, Option>>;
+    readonly far: Required<Option>;
   };
   readonly again: {
     readonly title: string;

@@ -18,6 +18,7 @@ interface Noted {
 
 export interface SweepWords {
   readonly leave: string;
+  readonly leaveFarView: string;
   readonly setUp: string;
   readonly face: {
     readonly label: string;

@@ -1,46 +1,76 @@
-// What is wrong with what a page shows, at the width of the narrowest sidebar and of the side panel, in both themes: what
-// axe finds, what is too wide, and words that are broken. A picture of each is kept for people to look at.
+// What is wrong with what a page shows, from the narrowest sidebar at twice the size of text to the side panel, in every theme that
+// it wears: what axe finds, what is too wide, cut off or too small to be pressed, words that are broken or hard to read, and what
+// shines in the dark. A picture of each is kept for people to look at.
 import type { Page } from 'puppeteer-core';
-import { accessibilityFaults } from './axe.ts';
-import { picture, wear } from './screens.ts';
+import { faultsBesideColours, contrastFaults } from './axe.ts';
+import { cutIn } from './pseudo/cut.ts';
+import { picture, wear, type Theme } from './screens.ts';
+import { shineOf } from './shine.ts';
+import { brokenWords, smallTargets, smallWords } from './sizes.ts';
 
-const WIDTHS = [240, 360] as const;
-/** Of a panel zoomed in far: nothing of it may scroll sideways. A page in a tab is wider. */
+const WIDTHS = [180, 240, 360] as const;
+const WIDEST = 600;
+/** Of a panel zoomed in far: a word may need two lines. */
 const NARROWEST = 180;
-const THEMES = ['dark', 'light'] as const;
+/** A page in a tab is wider than the narrowest panel. */
+const NARROWEST_TAB = 240;
+const THEMES: readonly Theme[] = ['light', 'dark', 'dim', 'red', 'forced'];
+/** What is printed is as light as paper in every theme that is chosen in the panel. */
+const PAPER: readonly Theme[] = ['light', 'dark', 'forced'];
+
+/** Of white's light, in the themes for a dark studio. */
+const MOST_SHINE = 0.12;
+/** WCAG 2.2, 1.4.6. What is red alone cannot stand out more than 5.25 times from black, so there 1.4.3 is what can be asked. */
+const FAR_CONTRAST = 7;
 
 /** One line a fault; pictures are named after `name`. */
 export async function faults(page: Page, name: string): Promise<string[]> {
   const found: string[] = [];
+  const add = (where: string, more: readonly string[]): void => void found.push(...more.map((fault) => `${name}, ${where}: ${fault}`));
   const isPanel = (await page.$('#panel')) !== null;
-  for (const width of isPanel ? [NARROWEST, ...WIDTHS] : WIDTHS) {
-    await page.setViewport({ width, height: 640 });
-    // What is drawn in pixels follows a frame later.
-    await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))));
-    const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-    if (over > 0) found.push(`${name}: ${over} px too wide at ${width}`);
-    if (width === NARROWEST) continue;
-    for (const word of await brokenWords(page)) found.push(`${name}: “${word}” is broken at ${width}`);
-    for (const theme of THEMES) {
-      await wear(page, theme);
-      await picture(page, `${name}-${width}-${theme}`);
-      for (const fault of await accessibilityFaults(page)) found.push(`${name}, ${width}, ${theme}: ${fault}`);
-    }
+  const isPaper = !isPanel && (await page.$('#check, #ask')) === null;
+  const isFar = (await page.$('[data-far="true"]')) !== null;
+  await wear(page, 'light');
+  for (const width of [WIDEST, ...WIDTHS]) {
+    if (!isPanel && width < NARROWEST_TAB) continue;
+    await show(page, width);
+    found.push(...(await cutIn(page, `${name} at ${width}`, false)));
+    if (width === WIDEST) continue;
+    add(`${width}`, await smallTargets(page));
+    if (width !== NARROWEST)
+      add(
+        `${width}`,
+        (await brokenWords(page)).map((word) => `“${word}” is broken`),
+      );
+    if (isFar) add(`${width}`, await smallWords(page, '[data-far="true"]'));
+    add(`${width}`, await faultsBesideColours(page));
+    if (width !== WIDTHS.at(-1)) await picture(page, `${name}-${width}-light`);
   }
+  for (const theme of isPaper ? PAPER : THEMES) {
+    await wear(page, theme);
+    const seen = await picture(page, `${name}-360-${theme}`);
+    add(theme, await contrastFaults(page, isFar && theme !== 'red' ? FAR_CONTRAST : null));
+    if (theme === 'dim' || theme === 'red') add(theme, await shining(page, seen, theme === 'red'));
+  }
+  await wear(page, 'light');
   return found;
 }
 
-/** Single words that stand in two lines: one that is to be said or pressed must be read at a glance. */
-const brokenWords = (page: Page): Promise<string[]> =>
-  page.evaluate(() => {
-    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
-    const broken: string[] = [];
-    for (let node = walker.nextNode(); node; node = walker.nextNode()) {
-      const text = node.textContent?.trim() ?? '';
-      if (!/^\p{L}+$/u.test(text)) continue;
-      const range = document.createRange();
-      range.selectNodeContents(node);
-      if (new Set([...range.getClientRects()].map(({ top }) => Math.round(top))).size > 1) broken.push(text);
-    }
-    return broken;
-  });
+/** What is drawn in pixels follows a frame later. */
+async function show(page: Page, width: number): Promise<void> {
+  await page.setViewport({ width, height: 640 });
+  await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))));
+}
+
+async function shining(page: Page, seen: Uint8Array, red: boolean): Promise<string[]> {
+  const { mean, patch, area, what, notRed } = await shineOf(page, seen);
+  const parts: readonly (readonly [string, number])[] = [
+    ['all of it', mean],
+    ['a patch of it', patch],
+    [what, area],
+  ];
+  return [
+    ...parts.flatMap(([part, light]) => (light > MOST_SHINE ? [`${part} gives ${light.toFixed(3)} of white’s light`] : [])),
+    ...(red && notRed > 0 ? [`${notRed} of 255 is not red`] : []),
+  ];
+}

@@ -1,14 +1,35 @@
 // Looks at a page as a person would: in a theme, as a picture.
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Page } from 'puppeteer-core';
+import type { CDPSession, Page } from 'puppeteer-core';
 
-export type Theme = 'dark' | 'light';
+/** `forced`: a person's own colours, as the system has them. */
+export type Theme = 'dark' | 'light' | 'dim' | 'red' | 'forced';
 
 const folder = 'dist/screenshots';
 
+/** Dark and light as the system's, dim and red as they are chosen in the panel. */
 export async function wear(page: Page, theme: Theme): Promise<void> {
-  await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: theme }]);
+  const features = [
+    { name: 'prefers-color-scheme', value: theme === 'light' ? 'light' : 'dark' },
+    { name: 'forced-colors', value: theme === 'forced' ? 'active' : 'none' },
+  ];
+  await (await sessionOf(page)).send('Emulation.setEmulatedMedia', { features });
+  await page.evaluate(
+    (chosen) => {
+      if (chosen) document.documentElement.dataset['theme'] = chosen;
+      else delete document.documentElement.dataset['theme'];
+    },
+    theme === 'dim' || theme === 'red' ? theme : null,
+  );
+}
+
+const sessions = new WeakMap<Page, Promise<CDPSession>>();
+
+function sessionOf(page: Page): Promise<CDPSession> {
+  const session = sessions.get(page) ?? page.createCDPSession();
+  sessions.set(page, session);
+  return session;
 }
 
 /** The path of a picture's file, in a folder that exists. */
@@ -17,9 +38,5 @@ export function pictureFile(name: string): `${string}.png` {
   return `${join(folder, name)}.png`;
 }
 
-/** Saves the whole page as dist/screenshots/NAME.png and returns that path. */
-export async function picture(page: Page, name: string): Promise<string> {
-  const path = pictureFile(name);
-  await page.screenshot({ path, fullPage: true });
-  return path;
-}
+/** Saves the whole page as dist/screenshots/NAME.png and returns it. */
+export const picture = (page: Page, name: string): Promise<Uint8Array> => page.screenshot({ path: pictureFile(name), fullPage: true });

@@ -32,6 +32,16 @@ describe('contents', () => {
     expect(contents).toEqual(contentsOf({}).contents);
   });
 
+  test.each<[string, unknown, unknown]>([
+    ['from before there was a choice', undefined, USUAL_SETTINGS.look],
+    ['with a theme of a later version', { theme: 'sepia', far: true }, { theme: 'system', far: true }],
+    ['as they were written', { theme: 'red', far: true }, { theme: 'red', far: true }],
+  ])('the look of settings %s is read, and the settings stay', (_, look, read) => {
+    const { contents, spoilt } = contentsOf(JSON.parse(JSON.stringify({ settings: { ...USUAL_SETTINGS, sound: false, look } })));
+    expect(spoilt).toEqual([]);
+    expect(contents.settings).toEqual({ ...USUAL_SETTINGS, sound: false, look: read });
+  });
+
   test('keys it does not know, and what was set aside, are left alone', () => {
     expect(contentsOf({ 'set-aside:kit:5': 1, later: 2 }).spoilt).toEqual([]);
   });

@@ -181,6 +181,8 @@ export class FakeSession implements Session {
       became = this.#ending.takeBack(state) ?? this.#became(event);
     } else if (meant.means === 'next lens') {
       this.nextLens();
+    } else if (meant.means === 'far view') {
+      this.changeSettings({ look: { far: !this.settings.value.look.far } });
     } else {
       this.asked.push(meant.means);
     }

@@ -192,7 +192,7 @@ describe('one switch', () => {
     ] as const) {
       expect(meaning(press(kind, 'finished'), over, NOW)).toEqual({ means });
     }
-    expect(understood(over).words).toEqual(['entered', 'next', 'undo', 'repeat', 'help']);
+    expect(understood(over).words).toEqual(['entered', 'next', 'undo', 'repeat', 'far view', 'help']);
   });
 
   test('nothing can be marked in practice, where nothing held, or while a trouble stands', () => {
@@ -203,7 +203,7 @@ describe('one switch', () => {
       { ...over, phase: { ...over.phase, outcome: { found: 'nothing', tally: BAND.tally } } },
       { ...over, troubles: [trouble] },
     ] as const) {
-      expect(understood(state).words).toEqual(['next', 'undo', 'repeat', 'help']);
+      expect(understood(state).words).toEqual(['next', 'undo', 'repeat', 'far view', 'help']);
       expect(understood(state).presses.map(({ press: kind }) => kind)).toEqual(['short', 'double']);
       expect(meaning({ told: 'entered', by: 'key', heard: null }, state, NOW)).toEqual({ means: 'not now', why: 'nothing to enter' });
       expect(meaning(press('long', 'finished'), state, NOW)).toEqual({ means: 'nothing' });

@@ -4,6 +4,7 @@
 // hidden, and the panel shows what is true when it knows it.
 import type { KEY } from '../../logbook/keys.ts';
 import { isStored } from '../../platform/isStored.ts';
+import { wearRememberedTheme } from '../../platform/theme.ts';
 import { holdInputs } from './held.ts';
 
 /** The key of a sweep under way, without the others: all of this is read before the first frame. */
@@ -12,6 +13,7 @@ const LIVE = 'live' satisfies (typeof KEY)['live'];
 /** Where no frame is drawn, as in a window that was never shown, the panel does not wait for one. */
 const NO_FRAME = 250;
 
+wearRememberedTheme();
 const place = document.querySelector<HTMLElement>('#panel');
 if (place) void open(place);
 

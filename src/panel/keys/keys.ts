@@ -31,6 +31,7 @@ const KEY: Record<Word, string> = {
   entered: 'e',
   next: 'n',
   back: 'b',
+  'far view': 'w',
 };
 
 const ARROW: Partial<Record<string, string>> = { arrowleft: '\u2190', arrowright: '\u2192' };

@@ -10,6 +10,7 @@ import type { Steps } from '../../units.ts';
 import { Estimates, usePlaced } from '../bench/placedValue.tsx';
 import { useKeys } from '../keys/useKeys.ts';
 import { BodyWarnings } from '../kit/bodyWarnings.tsx';
+import { FarSight, useFarWanted } from '../far/farSight.tsx';
 import { EnterForm } from '../logbook/enterForm.tsx';
 import { Heading } from '../parts/heading.tsx';
 import { late } from '../parts/late.tsx';
@@ -26,7 +27,7 @@ import { CarriedSteps } from './carriedSteps.tsx';
 import { chiefOf } from './chief.ts';
 import { NextSteps } from './nextSteps.tsx';
 import { OffTheScale } from './offTheScale.tsx';
-import { OutcomeView } from './outcomeView.tsx';
+import { CameOut, OutcomeView } from './outcomeView.tsx';
 import { PressesNow } from './pressesNow.tsx';
 import { StepButton } from './stepButton.tsx';
 
@@ -42,19 +43,22 @@ export function OutcomeScreen({ sweep, outcome }: Props) {
   const nothing = useCallback(() => undefined, []);
   useKeys(useTell('key', nothing));
   const { lens, details } = subjectInWords(sweep.plan.subject);
+  const wanted = useFarWanted();
+  /** Without a value there is more to read than fits, away from the finder. */
+  const far = wanted && toEnter(outcome, sweep.troubles) !== null;
   const isPlaceable = sweep.plan.practice === null && outcome.found === 'band' && findingOf(outcome, sweep.troubles).is === 'sure';
   return (
-    <>
+    <FarSight far={far}>
       <Heading>{lens}</Heading>
-      <p class="muted small">{details}</p>
+      {!far && <p class="muted small">{details}</p>}
       <MishapList />
-      {isPlaceable ? <Placed sweep={sweep} outcome={outcome} /> : <Whole sweep={sweep} outcome={outcome} />}
-    </>
+      {isPlaceable ? <Placed sweep={sweep} outcome={outcome} far={far} /> : <Whole sweep={sweep} outcome={outcome} far={far} />}
+    </FarSight>
   );
 }
 
 /** A band may be placed on purpose: then another value than the one found is to be entered, and marked. */
-function Placed({ sweep, outcome }: { readonly sweep: SweepState; readonly outcome: BandOutcome }) {
+function Placed({ sweep, outcome, far }: { readonly sweep: SweepState; readonly outcome: BandOutcome; readonly far: boolean }) {
   const session = useSession();
   const { scale, bench } = sweep.plan;
   const placed = usePlaced({ outcome, scale, stored: bench });
@@ -63,15 +67,16 @@ function Placed({ sweep, outcome }: { readonly sweep: SweepState; readonly outco
     session.propose(enter);
     return () => session.propose(null);
   }, [session, enter]);
-  return <Whole sweep={sweep} outcome={outcome} enter={enter} estimates={<Estimates outcome={outcome} scale={scale} placed={placed} />} />;
+  return <Whole sweep={sweep} outcome={outcome} far={far} enter={enter} estimates={<Estimates outcome={outcome} scale={scale} placed={placed} />} />;
 }
 
 interface WholeProps extends Props {
+  readonly far: boolean;
   readonly enter?: Steps;
   readonly estimates?: preact.JSX.Element;
 }
 
-function Whole({ sweep, outcome, enter, estimates }: WholeProps) {
+function Whole({ sweep, outcome, far, enter, estimates }: WholeProps) {
   const { session, way } = useSurroundings();
   const { plan } = sweep;
   const pictures = pictureSourceOf(plan, outcome);
@@ -84,6 +89,16 @@ function Whole({ sweep, outcome, enter, estimates }: WholeProps) {
   const planned = isPlanned(session.plan.value, sweep);
   const say = words('result').next;
   const next = planned ? say.plan : say.lens;
+  if (far) {
+    return (
+      <>
+        <CameOut finding={finding} outcome={outcome} enter={enter} />
+        {chief === 'mark' && <StepButton word="entered" chief label={say.mark} />}
+        <StepButton word="next" chief={chief !== 'mark'} label={next} />
+        <PressesNow sweep={sweep} />
+      </>
+    );
+  }
   return (
     <>
       <OutcomeView sweep={sweep} outcome={outcome} enter={enter}>

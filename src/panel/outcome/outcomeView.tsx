@@ -29,7 +29,7 @@ export function OutcomeView({ sweep, outcome, enter, children }: Props) {
   const say = words('result').holds;
   return (
     <>
-      <Headline finding={finding} outcome={outcome} enter={enter} />
+      <CameOut finding={finding} outcome={outcome} enter={enter} />
       {children}
       {finding.is !== 'doubtful' && <Facts sweep={sweep} outcome={outcome} />}
       {outcome.found === 'carried over' && <p class="muted small">{say.aside}</p>}
@@ -49,7 +49,7 @@ export function OutcomeView({ sweep, outcome, enter, children }: Props) {
   );
 }
 
-function Headline({ finding, outcome, enter }: { readonly finding: Finding } & Pick<Props, 'outcome' | 'enter'>) {
+export function CameOut({ finding, outcome, enter }: { readonly finding: Finding } & Pick<Props, 'outcome' | 'enter'>) {
   if (finding.is === 'doubtful') return <DoubtfulResult trouble={finding.trouble} />;
   switch (outcome.found) {
     case 'band':

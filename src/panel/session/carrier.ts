@@ -16,7 +16,7 @@ import type { Mishaps } from './troubles.ts';
 type Said = Pick<InWords, 'spoken'> & Partial<InWords>;
 
 export interface Carrier {
-  /** The latest prompt in words. */
+  /** The latest prompt in words, until it has been heard; then empty. */
   readonly announcement: ReadonlySignal<string>;
   /** `at`: the moment of the event that the effects come from. */
   carry(effects: readonly Effect[], at: Moment): void;
@@ -49,12 +49,19 @@ export type CarrierWorld = Pick<Ports, 'alarms' | 'tones' | 'speech' | 'now'> & 
   readonly deafen: () => () => void;
 };
 
+/**
+ * How long an announcement stands, in milliseconds: a slow screen reader has read it by then (14 letters a second, common practice, no
+ * source). What stays would be read again as part of the screen, long after it was true.
+ */
+const announcedFor = (written: string): number => 4000 + 70 * written.length;
+
 /** Seconds after which a person knows the prompts (common practice, no source). */
 const FIRST_MINUTES = 180;
 
 export function createCarrier(world: CarrierWorld, owner: CarrierOwner): Carrier {
   const announcement = signal('');
   const mute = signal(false);
+  let heardBy: ReturnType<typeof setTimeout> | undefined;
   let turn = Promise.resolve();
   /** Steps taken so far; what an earlier one still wanted to say is dropped. */
   let latest = 0;
@@ -83,8 +90,16 @@ export function createCarrier(world: CarrierWorld, owner: CarrierOwner): Carrier
   }
 
   function say({ spoken, written }: Said): Promise<void> {
-    if (written !== undefined) announcement.value = written;
+    if (written !== undefined) announce(written);
     return speak(spoken);
+  }
+
+  function announce(written: string): void {
+    clearTimeout(heardBy);
+    announcement.value = written;
+    heardBy = setTimeout(() => {
+      announcement.value = '';
+    }, announcedFor(written));
   }
 
   async function speak(spoken: string): Promise<void> {

@@ -44,12 +44,15 @@ export function createSession(ports: Ports): Session {
       withdraw: (id) => library.withdraw(id),
     },
   );
-  const told = createTold(
-    live,
-    now,
-    () => desk,
-    () => nextLens(),
-  );
+  const told = createTold(live, now, {
+    ending: () => desk,
+    nextLens: () => nextLens(),
+    switchFarView() {
+      const far = !library.settings.peek().look.far;
+      library.changeSettings({ look: { far } });
+      return far;
+    },
+  });
   const attending = signal<Attendant | null>(null);
   const leftFor = signal<LeftFor | null>(null);
   // Beside a sweep a press waits for a possible second one, as it does during a hold.

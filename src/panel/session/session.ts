@@ -107,6 +107,7 @@ export interface SettingsPatch {
   readonly logbook?: Partial<Settings['logbook']>;
   readonly training?: Settings['training'];
   readonly coached?: Settings['coached'];
+  readonly look?: Partial<Settings['look']>;
 }
 
 /** Everything of the logbook in place of what is here, or joined with it; both after a copy of what was here. */
@@ -159,7 +160,7 @@ export interface Session {
   /** When the newest backup file was written; null when none was. */
   readonly backedUp: ReadonlySignal<Moment | null>;
   readonly troubles: ReadonlySignal<readonly Mishap[]>;
-  /** The latest prompt in words, for the screen and for aria-live; empty before the first. */
+  /** The latest prompt in words, for aria-live; empty before the first, and once it has been heard. */
   readonly announcement: ReadonlySignal<string>;
   readonly heard: ReadonlySignal<Heard | null>;
   readonly ear: ReadonlySignal<EarState>;

@@ -19,7 +19,15 @@ export interface Told {
   take(input: Input): void;
 }
 
-export function createTold({ sweep, role, carrier, dispatch, tellWhere }: Live, now: () => Moment, ending: () => Ending | null, nextLens: () => void): Told {
+/** What is told that does not move the sweep. */
+interface Beside {
+  readonly ending: () => Ending | null;
+  readonly nextLens: () => void;
+  /** Switches the far view, and says whether it is on now. */
+  readonly switchFarView: () => boolean;
+}
+
+export function createTold({ sweep, role, carrier, dispatch, tellWhere }: Live, now: () => Moment, { ending, nextLens, switchFarView }: Beside): Told {
   const latest = signal<Heard | null>(null);
   const asked = signal<Asked | null>(null);
 
@@ -36,6 +44,8 @@ export function createTold({ sweep, role, carrier, dispatch, tellWhere }: Live, 
       const refusal = step.effects.some((effect) => effect.do === 'keep') ? undefined : step.effects.find((effect) => effect.do === 'say');
       became(refusal ? words('spoken').prompt(refusal.prompt).written : words('sweep').heard.became(event, step.state.holds.at(-1) ?? null));
     };
+    // Whoever only watches may do so from afar.
+    if (input.told === 'far view') return became(words('session').farView[switchFarView() ? 'on' : 'off']);
     if (role.peek() !== 'owner') return became(words('session').became['not here']);
     const meant = meaning(input, state, at, asked.peek());
     switch (meant.means) {
@@ -64,6 +74,7 @@ export function createTold({ sweep, role, carrier, dispatch, tellWhere }: Live, 
       case 'help':
         carrier.tell(words('spoken').help(understood(state).words));
         return became(words('session').became.help);
+      case 'far view':
       case 'nothing':
         return;
     }

@@ -8,6 +8,7 @@ import type { SettingsWords } from '../../words/settingsWords.ts';
 import { useSurroundings } from '../useSession.ts';
 import { SoundCheck } from '../voice/soundCheck.tsx';
 import { Listening } from './listening.tsx';
+import { Looks } from './looks.tsx';
 import { PacePick } from './pacePick.tsx';
 import { Speaking } from './speaking.tsx';
 import { Slide } from './slide.tsx';
@@ -40,6 +41,7 @@ export function SettingsScreen() {
         <Tick {...say.sound.tones} on={sound} onChange={(on) => session.changeSettings({ sound: on })} />
         <SoundCheck />
       </section>
+      <Looks />
       <section class="card" aria-labelledby="again">
         <h2 id="again">{say.again.title}</h2>
         <Choose

@@ -4,6 +4,7 @@
 import { useCallback, useMemo, useState } from 'preact/hooks';
 import { isNew } from '../coach/coaching.ts';
 import { useCoaching } from '../coach/useCoaching.ts';
+import { FarSight, useFarWanted } from '../far/farSight.tsx';
 import { useKeys } from '../keys/useKeys.ts';
 import { useKeysGo } from '../keys/useKeysGo.ts';
 import { late } from '../parts/late.tsx';
@@ -11,6 +12,7 @@ import { MishapList } from '../parts/troubles.tsx';
 import { words as sentences } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
 import type { SweepState } from '../../sweep/state.ts';
+import { subjectInWords } from '../words/subjects.ts';
 import { FaceView } from './faceView.tsx';
 import { Following } from './following.tsx';
 import { SweepHeader } from './header.tsx';
@@ -53,6 +55,7 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
   const coached = useCoaching(sweep, !following);
   /** For the whole of a sweep: the last coached hold must not let the switch jump. */
   const [roomy] = useState(() => isNew(session.settings.peek(), session.records.peek()));
+  const far = useFarWanted();
   const [lights, setLights] = useState(false);
   const closeLights = useCallback(() => setLights(false), []);
   const words = following ? [] : (session.understood.value?.words ?? []);
@@ -63,12 +66,12 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
   };
   const fresh = holds.length === 0 && plan.practice === null && !plan.transfer && (words.includes('holding') || words.includes('resume'));
   return (
-    <>
-      <SweepHeader sweep={sweep} onLeave={() => leave(() => way.home({ at: 'start' }))} />
+    <FarSight far={far}>
+      {far ? <h1 class="unseen">{subjectInWords(plan.subject).lens}</h1> : <SweepHeader sweep={sweep} onLeave={() => leave(() => way.home({ at: 'start' }))} />}
       <div class="above" data-roomy={roomy} data-setting={setting}>
         <Upper sweep={sweep} />
         <Middle sweep={sweep} coached={coached} setting={setting} onSet={() => setSetting(false)} />
-        {lights && <LightsSheet onClose={closeLights} />}
+        {lights && !far && <LightsSheet onClose={closeLights} />}
       </div>
       {!setting && <HeardLine keysGo={keysGo} undoable={words.includes('undo')} tell={tell} />}
       {following ? <Following /> : <SwitchArea />}
@@ -79,21 +82,25 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
           <MishapList />
         </div>
       </div>
-      <Strip sweep={sweep} />
+      {!far && <Strip sweep={sweep} />}
       <p class="standing small">
-        {standing.centre && <span>{standing.centre}</span>}
+        {standing.centre && !far && <span>{standing.centre}</span>}
         <span class="muted">{standing.wanted}</span>
       </p>
-      {troubles.length > 0 && <SweepTroubles sweep={sweep} />}
-      <Asides now={words} tell={tell} />
-      <button type="button" class="link" aria-expanded={lights} onClick={() => setLights(!lights)}>
-        {sentences('firstHold').lights.open}
-      </button>
-      {fresh && (
-        <button type="button" class="link" onClick={() => leave(() => way.go({ at: 'bench' }))}>
-          {sentences('sweep').setUp}
-        </button>
+      {!far && (
+        <>
+          {troubles.length > 0 && <SweepTroubles sweep={sweep} />}
+          <Asides now={words} tell={tell} />
+          <button type="button" class="link" aria-expanded={lights} onClick={() => setLights(!lights)}>
+            {sentences('firstHold').lights.open}
+          </button>
+          {fresh && (
+            <button type="button" class="link" onClick={() => leave(() => way.go({ at: 'bench' }))}>
+              {sentences('sweep').setUp}
+            </button>
+          )}
+        </>
       )}
-    </>
+    </FarSight>
   );
 }

@@ -11,7 +11,7 @@ interface Props {
   readonly tell: (word: Word) => void;
 }
 
-const ASIDE: readonly Word[] = ['undo', 'repeat', 'pause', 'set', 'skip', 'finish', 'help'];
+const ASIDE: readonly Word[] = ['undo', 'repeat', 'pause', 'set', 'skip', 'finish', 'far view', 'help'];
 const ARROWS: readonly Word[] = ['left', 'right', 'balanced', 'lopsided'];
 
 export function Answers({ sweep, now, tell }: Props & { readonly sweep: SweepState }) {

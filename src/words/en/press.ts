@@ -30,5 +30,6 @@ export const press: SweepWords['press'] = {
     'next lens': 'next lens',
     next: 'next lens, or next step',
     back: 'one step back',
+    'far view': 'far view on or off',
   },
 };

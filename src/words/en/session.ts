@@ -84,6 +84,7 @@ export const words: SessionWords = {
     'not clear': 'not clear',
     'too late': 'not taken, because it was begun before this step',
   },
+  farView: { on: 'on', off: 'off' },
   untold: {
     noScale: 'Enter the range of corrections as three whole numbers: from, to and step.',
     noSweep: 'This sweep cannot be changed here. If another window runs it, take it over first.',

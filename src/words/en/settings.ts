@@ -26,6 +26,18 @@ export const words: SettingsWords = {
     voice: 'Speaking voice',
     anyVoice: 'the computer’s choice',
   },
+  look: {
+    title: 'Look',
+    theme: 'Theme',
+    themes: {
+      system: { label: 'As the system' },
+      light: { label: 'Light' },
+      dark: { label: 'Dark' },
+      dim: { label: 'Dim', note: 'For a dark studio: nothing shines.' },
+      red: { label: 'Red', note: 'Red alone, so that your eyes stay used to the dark.' },
+    },
+    far: { label: 'Far view', note: 'A sweep fills the panel, to be read from the tripod. The word, its key or a press on the value switches it, too.' },
+  },
   again: {
     title: 'Due again',
     after: 'A measurement is old after',

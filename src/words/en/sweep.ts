@@ -31,6 +31,7 @@ const TOLD: Readonly<Record<Plain, string>> = {
   entered: 'entered',
   next: 'next',
   back: 'back',
+  'far view': 'far view',
 };
 
 const told: SweepWords['heard']['told'] = (input) => {
@@ -83,6 +84,7 @@ const became: SweepWords['heard']['became'] = (event, hold) => {
 
 export const words: SweepWords = {
   leave: 'Leave for the start. The sweep waits.',
+  leaveFarView: 'Leave the far view',
   setUp: 'Set up the bench',
   face: {
     label: 'Now',

@@ -29,11 +29,11 @@ const MEANT: Readonly<Record<string, readonly Word[]>> = {
 
 /** Words that count together at one time: about those of each phase of a sweep. */
 const STATES: readonly (readonly Word[])[] = [
-  ['holding', 'undo', 'repeat', 'pause', 'skip', 'set', 'finish', 'help'],
-  ['solid', 'delayed', 'flicker', 'nothing', 'left', 'right', 'balanced', 'lopsided', 'undo', 'repeat', 'pause', 'help'],
-  ['accept', 'go on', 'undo', 'repeat', 'pause', 'set', 'finish', 'help'],
-  ['resume', 'undo', 'repeat', 'finish', 'help'],
-  ['same', 'shifted', 'undo', 'repeat', 'pause', 'help'],
+  ['holding', 'undo', 'repeat', 'pause', 'skip', 'set', 'finish', 'far view', 'help'],
+  ['solid', 'delayed', 'flicker', 'nothing', 'left', 'right', 'balanced', 'lopsided', 'undo', 'repeat', 'pause', 'far view', 'help'],
+  ['accept', 'go on', 'undo', 'repeat', 'pause', 'set', 'finish', 'far view', 'help'],
+  ['resume', 'undo', 'repeat', 'finish', 'far view', 'help'],
+  ['same', 'shifted', 'undo', 'repeat', 'pause', 'far view', 'help'],
 ];
 
 export function onTranscripts(data: string): Figure[] | null {

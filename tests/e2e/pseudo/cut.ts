@@ -2,42 +2,47 @@
 // wider than the page.
 import type { Page } from 'puppeteer-core';
 
-/** One line a fault, with the first words of the message. */
-export const cutIn = (page: Page, where: string): Promise<string[]> =>
-  page.evaluate((name) => {
-    const faults: string[] = [];
-    const over = document.documentElement.scrollWidth - innerWidth;
-    if (over > 0) faults.push(`${name}: ${over} px too wide`);
-    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
-    for (let node = walker.nextNode(); node; node = walker.nextNode()) {
-      const text = node.textContent?.trim() ?? '';
-      const element = node.parentElement;
-      // A name that a person gave, and what stands with it in the head of a sweep, may be shortened; a message may not.
-      if (element?.closest('.subject')) continue;
-      if (!element || !/[⟦⟧]/u.test(text) || !element.checkVisibility({ visibilityProperty: true, opacityProperty: true })) continue;
-      const range = document.createRange();
-      range.selectNodeContents(node);
-      const written = range.getBoundingClientRect();
-      // For a screen reader alone.
-      if (written.width <= 2 || element.closest('.visually-hidden, .unseen')) continue;
-      // A few letters a line are no words any more.
-      const letter = Number.parseFloat(getComputedStyle(element).fontSize);
-      if (written.width < 3 * letter && written.height > 6 * letter)
-        faults.push(`${name}: “${text.slice(0, 50)}” is squeezed to ${Math.round(written.width)} px`);
-      for (let frame: Element | null = element; frame && frame !== document.body; frame = frame.parentElement) {
-        const style = getComputedStyle(frame);
-        if (style.position === 'absolute' && (style.clipPath !== 'none' || frame.clientWidth <= 2)) break;
-        const cuts = [style.overflowX, style.overflowY].some((way) => way === 'hidden' || way === 'clip');
-        const frames = cuts || /^(BUTTON|FIELDSET|SUMMARY)$/.test(frame.tagName) || frame.matches('.card, .chip, .notice, .switch, [role=dialog]');
-        if (!frames) continue;
-        const edge = frame.getBoundingClientRect();
-        const beyond = Math.max(edge.left - written.left, written.right - edge.right, edge.top - written.top, written.bottom - edge.bottom);
-        if (beyond > 1.5) {
-          const what = `${frame.tagName.toLowerCase()}.${frame.className}`;
-          faults.push(`${name}: “${text.slice(0, 50)}” ${cuts ? 'is cut by' : 'crosses'} ${what} by ${Math.round(beyond)} px`);
-          break;
+/** One line a fault, with the first words of the message; `bracketed`: only messages of the longer language are looked at. */
+export const cutIn = (page: Page, where: string, bracketed = true): Promise<string[]> =>
+  page.evaluate(
+    (name, onlyBracketed) => {
+      const faults: string[] = [];
+      const over = document.documentElement.scrollWidth - innerWidth;
+      if (over > 0) faults.push(`${name}: ${over} px too wide`);
+      const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+      for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+        const text = node.textContent?.trim() ?? '';
+        const element = node.parentElement;
+        // A name that a person gave, and what stands with it in the head of a sweep, may be shortened; a message may not.
+        if (onlyBracketed && element?.closest('.subject')) continue;
+        if (!element || !(onlyBracketed ? /[⟦⟧]/u : /\S/u).test(text) || !element.checkVisibility({ visibilityProperty: true, opacityProperty: true }))
+          continue;
+        const range = document.createRange();
+        range.selectNodeContents(node);
+        const written = range.getBoundingClientRect();
+        // For a screen reader alone.
+        if (written.width <= 2 || element.closest('.visually-hidden, .unseen')) continue;
+        // A few letters a line are no words any more.
+        const letter = Number.parseFloat(getComputedStyle(element).fontSize);
+        if (written.width < 3 * letter && written.height > 6 * letter)
+          faults.push(`${name}: “${text.slice(0, 50)}” is squeezed to ${Math.round(written.width)} px`);
+        for (let frame: Element | null = element; frame && frame !== document.body; frame = frame.parentElement) {
+          const style = getComputedStyle(frame);
+          if (style.position === 'absolute' && (style.clipPath !== 'none' || frame.clientWidth <= 2)) break;
+          const cuts = [style.overflowX, style.overflowY].some((way) => way === 'hidden' || way === 'clip');
+          const frames = cuts || /^(BUTTON|FIELDSET|SUMMARY)$/.test(frame.tagName) || frame.matches('.card, .chip, .notice, .switch, [role=dialog]');
+          if (!frames) continue;
+          const edge = frame.getBoundingClientRect();
+          const beyond = Math.max(edge.left - written.left, written.right - edge.right, edge.top - written.top, written.bottom - edge.bottom);
+          if (beyond > 1.5) {
+            const what = `${frame.tagName.toLowerCase()}.${frame.className}`;
+            faults.push(`${name}: “${text.slice(0, 50)}” ${cuts ? 'is cut by' : 'crosses'} ${what} by ${Math.round(beyond)} px`);
+            break;
+          }
         }
       }
-    }
-    return faults;
-  }, where);
+      return faults;
+    },
+    where,
+    bracketed,
+  );

@@ -28,6 +28,7 @@ const SAID: Readonly<Record<Word, string>> = {
   entered: 'tedu',
   next: 'rimba',
   back: 'gulpo',
+  'far view': 'hiru dato',
 };
 
 const also: Partial<Record<Word, readonly string[]>> = { solid: ['mábu vel'], undo: ['fezu ta'] };

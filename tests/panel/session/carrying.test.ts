@@ -89,6 +89,22 @@ test('a prompt is on the screen also when nothing is spoken or sounded', async (
   expect(window.session.announcement.value).toMatch(/^Nothing\. Set .*: .*\(dark\)\.$/);
 });
 
+test('an announcement is emptied when it has been heard, so that what is said again is announced again', async () => {
+  vi.useFakeTimers();
+  const { window } = await sweeping();
+  await window.tell('holding');
+  await window.tell('nothing');
+  const said = window.session.announcement.value;
+  expect(said).toMatch(/^Nothing/);
+  await vi.advanceTimersByTimeAsync(4000);
+  expect(window.session.announcement.value).toBe(said);
+  await vi.advanceTimersByTimeAsync(20_000);
+  expect(window.session.announcement.value).toBe('');
+  await window.tell('repeat');
+  expect(window.session.announcement.value).toMatch(/^Set /);
+  vi.useRealTimers();
+});
+
 test('a failing disk loses no hold: the sweep goes on, the person is told, and all of it is written when that works', async () => {
   vi.useFakeTimers();
   const { computer, window } = await sweeping();

@@ -76,6 +76,19 @@ test('a window that was open before the sweep began follows it too, and is free 
   expect(roles(window, other)).toEqual(['follower', 'owner']);
 });
 
+test('the far view is switched by a word in either window, and no sweep moves', async () => {
+  const { computer, window } = await sweeping();
+  const other = await computer.open();
+  await window.tell('far view');
+  expect(window.session.settings.value.look.far).toBe(true);
+  expect(window.session.heard.value).toMatchObject({ words: 'far view', became: 'on' });
+  await takenUp();
+  await other.tell('far view');
+  await takenUp();
+  expect([window, other].map(({ session }) => session.settings.value.look.far)).toEqual([false, false]);
+  expect(computer.journal()).toEqual(['opened']);
+});
+
 test('when the window that runs the sweep closes, the other one takes it up', async () => {
   const { computer, window } = await sweeping();
   const other = await computer.open();

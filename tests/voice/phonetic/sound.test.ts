@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { ENGLISH } from '../../../src/hearing/languages/en/english.ts';
 import { SYMBOLS } from '../../../src/hearing/languages/sounds.ts';
+import { WORDS } from '../../../src/sweep/inputs.ts';
 import { pronouncer } from '../../../src/voice/phonetic/pronouncer.ts';
 import { soundDistance } from '../../../src/voice/phonetic/soundDistance.ts';
 
@@ -40,6 +41,18 @@ test.each([
   ['entered', 'help'],
 ])('%s and %s are far apart', (a, b) => {
   expect(soundDistance(pronounce(a), pronounce(b))).toBeGreaterThan(0.35);
+});
+
+test('the far view sounds like no other word that is taught, also accepted or known to come back for one, nor like a number', () => {
+  const sounds = (phrase: string): string => phrase.split(' ').map(pronounce).join('');
+  const others = WORDS.filter((word) => word !== 'far view').flatMap((word) => {
+    const { say, also, misheard } = ENGLISH.words[word];
+    return [say, ...also, ...misheard];
+  });
+  const numbers = Array.from({ length: 21 }, (_, number) => ENGLISH.numbers.say(number));
+  for (const other of [...others, ...numbers, 'plus', 'minus', 'look up']) {
+    expect({ other, apart: soundDistance(sounds('far view'), sounds(other)) > 0.5 }).toEqual({ other, apart: true });
+  }
 });
 
 test('any spelling has sounds or none, and never fails', () => {

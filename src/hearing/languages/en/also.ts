@@ -26,4 +26,5 @@ export const ALSO: Record<Word, readonly string[]> = {
   entered: ['it is entered', 'entered it', 'enter', 'mark it', 'mark as entered'],
   next: ['next step', 'next one', 'next lens'],
   back: ['go back', 'step back'],
+  'far view': [],
 };

@@ -29,4 +29,5 @@ export const TAUGHT: Record<Word, string> = {
   entered: 'entered',
   next: 'next',
   back: 'back',
+  'far view': 'far view',
 };

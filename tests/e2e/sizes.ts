@@ -1,0 +1,53 @@
+// What a page shows too small, measured: what is to be pressed, words that are to be read from afar, and words that are broken.
+import type { Page } from 'puppeteer-core';
+
+/** In px: WCAG 2.2, 2.5.8. */
+const LEAST_TARGET = 24;
+/** In px, for what is read from the tripod. */
+const LEAST_FAR = 24;
+
+/** Whatever is pressed; what a label names is pressed by its label, too. */
+export const smallTargets = (page: Page): Promise<string[]> =>
+  page.evaluate((least) => {
+    const small: string[] = [];
+    for (const target of document.querySelectorAll<HTMLElement>('button, a[href], input, select, textarea, summary, [role="button"]')) {
+      if (!target.checkVisibility({ visibilityProperty: true, opacityProperty: true })) continue;
+      const boxes = [target, ...(target instanceof HTMLInputElement ? (target.labels ?? []) : [])].map((one) => one.getBoundingClientRect());
+      if (boxes.some(({ width, height }) => width > least - 0.5 && height > least - 0.5)) continue;
+      const [box] = boxes;
+      const called = target.getAttribute('aria-label') ?? target.textContent ?? target.tagName;
+      small.push(`“${called.trim().slice(0, 40)}” is ${box?.width.toFixed(0)} by ${box?.height.toFixed(0)} px to press`);
+    }
+    return small;
+  }, LEAST_TARGET);
+
+export const smallWords = (page: Page, within: string): Promise<string[]> =>
+  page.evaluate(
+    (inside, least) => {
+      const small: string[] = [];
+      for (const element of document.querySelectorAll(`${inside} *`)) {
+        const shown = [...element.childNodes].some((node) => node instanceof Text && node.data.trim() !== '');
+        if (!shown || element.closest('.unseen') || !element.checkVisibility({ visibilityProperty: true })) continue;
+        const size = Number.parseFloat(getComputedStyle(element).fontSize);
+        if (size < least) small.push(`“${element.textContent?.trim().slice(0, 40)}” is written in ${size} px`);
+      }
+      return small;
+    },
+    within,
+    LEAST_FAR,
+  );
+
+/** Single words that stand in two lines: one that is to be said or pressed must be read at a glance. */
+export const brokenWords = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    const broken: string[] = [];
+    for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+      const text = node.textContent?.trim() ?? '';
+      if (!/^\p{L}+$/u.test(text)) continue;
+      const range = document.createRange();
+      range.selectNodeContents(node);
+      if (new Set([...range.getClientRects()].map(({ top }) => Math.round(top))).size > 1) broken.push(text);
+    }
+    return broken;
+  });
