@@ -10,10 +10,16 @@ import { useStripMatter } from './matter.ts';
 import { Ruler } from './ruler.tsx';
 import { useWidth } from './useWidth.ts';
 
-export function Strip({ sweep }: { readonly sweep: SweepState }) {
+interface Props {
+  readonly sweep: SweepState;
+  /** With all of the scale from the first to the last, so that one state can be compared with the next. */
+  readonly whole?: boolean;
+}
+
+export function Strip({ sweep, whole = false }: Props) {
   const matter = useStripMatter(sweep);
   const [place, width] = useWidth<HTMLDivElement>();
-  const strip = useMemo(() => layOut(matter, width), [matter, width]);
+  const strip = useMemo(() => layOut(matter, width, whole), [matter, width, whole]);
   return (
     <div ref={place} class="strip">
       <svg width={width} height={strip.height} viewBox={`0 0 ${width} ${strip.height}`} aria-hidden="true">
