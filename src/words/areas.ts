@@ -7,6 +7,7 @@ import type { EnteredWords } from './enteredWords.ts';
 import type { EnteringWords } from './enteringWords.ts';
 import type { FilesWords } from './filesWords.ts';
 import type { FirstHoldWords } from './firstHoldWords.ts';
+import type { GlanceWords } from './glanceWords.ts';
 import type { HelpWords } from './helpWords.ts';
 import type { KitWords } from './kitWords.ts';
 import type { LogbookWords } from './logbookWords.ts';
@@ -46,6 +47,7 @@ export interface Words {
   readonly entering: EnteringWords;
   readonly files: FilesWords;
   readonly firstHold: FirstHoldWords;
+  readonly glance: GlanceWords;
   readonly help: HelpWords;
   readonly kit: KitWords;
   readonly logbook: LogbookWords;
@@ -90,6 +92,7 @@ export const LANGUAGES = {
     entering: () => import('./en/entering.ts'),
     files: () => import('./en/files.ts'),
     firstHold: () => import('./en/firstHold.ts'),
+    glance: () => import('./en/glance.ts'),
     help: () => import('./en/help.ts'),
     kit: () => import('./en/kit.ts'),
     logbook: () => import('./en/logbook.ts'),

@@ -1,13 +1,13 @@
 // Contract of the drawing of a belief that narrows: a row for each stop, in order and never touching, on the scale, in line with the strip.
 import { describe, expect, test } from 'vitest';
-import { narrowingOf, stopsOf, type Stop } from '../../src/panel/logbook/narrowing.ts';
+import { narrowingOf, stopsOf, type FilmStop } from '../../src/panel/logbook/narrowing.ts';
 import { layOut } from '../../src/panel/strip/geometry.ts';
 import { stagesOf } from '../../src/sweep/replayed.ts';
 import { USUAL_SCALE } from '../../src/sweep/scale.ts';
 import { steps } from '../../src/units.ts';
 import { inPhase, later } from '../sweep/staged.ts';
 
-const stop = (from: number, to: number, value: number | null = null): Stop => ({
+const stop = (from: number, to: number, value: number | null = null): FilmStop => ({
   interval: { from, to },
   hold: value === null ? null : { value: steps(value), counts: 'out' },
 });

@@ -2,6 +2,8 @@
 import { useState } from 'preact/hooks';
 import { newBody, type Body } from '../../kit/kit.ts';
 import { words } from '../../words/catalogue.ts';
+import { late } from '../parts/late.tsx';
+import { useShelf } from '../logbook/useShelf.ts';
 import { Choose } from '../parts/choose.tsx';
 import { Field } from '../parts/field.tsx';
 import { FieldRow } from '../parts/fieldRow.tsx';
@@ -9,10 +11,16 @@ import { useSession } from '../useSession.ts';
 import { KitForm } from './kitForm.tsx';
 import { asNumber, asText, asWords } from './typedFields.ts';
 
+const Glance = late(async () => (await import('../glance/glance.tsx')).Glance, 'glance', 'logbook');
+
+/** So many, that the form below is still in sight. */
+const LENSES_SHOWN = 4;
+
 export function BodyScreen({ id }: { readonly id: string }) {
   const say = words('kit');
   const { fields } = say;
   const session = useSession();
+  const shelf = useShelf();
   const [opened] = useState(() => session.kit.peek().bodies.find((one) => one.id === id) ?? newBody('', '', session.clock()));
   const { min, max, step } = opened.scale;
   const [typed, setTyped] = useState({
@@ -50,7 +58,13 @@ export function BodyScreen({ id }: { readonly id: string }) {
     }) as Body;
   return (
     <>
-      <KitForm list="bodies" title={opened.name || say.lists.body.unnamed} opened={opened} typed={body}>
+      <KitForm
+        list="bodies"
+        title={opened.name || say.lists.body.unnamed}
+        opened={opened}
+        typed={body}
+        above={<Glance body={opened} shelf={shelf} first={LENSES_SHOWN} />}
+      >
         {(faultOf) => (
           <>
             <Field label={fields.name} text={typed.name} fault={faultOf('name')} hint={fields.yourName} onTyped={change('name')} />

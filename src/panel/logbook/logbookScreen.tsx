@@ -6,12 +6,18 @@ import { isQuestion } from '../../logbook/search/asking.ts';
 import { finderOf, lookUpSpoken, lookUpTyped } from '../../logbook/search/finder.ts';
 import { narrow, type Shelved, type Show } from '../../logbook/shelf.ts';
 import { words } from '../../words/catalogue.ts';
+import { late } from '../parts/late.tsx';
 import { Heading } from '../parts/heading.tsx';
 import { useSurroundings } from '../useSession.ts';
 import { Entries } from './entries.tsx';
 import { Filters, temperatureTyped, type Filter } from './filters.tsx';
 import { Shelf } from './shelf.tsx';
 import { useLibrary, useShelf } from './useShelf.ts';
+
+const Glance = late(async () => (await import('../glance/glance.tsx')).Glance, 'glance');
+
+/** Of one body, on a page that is still read as a whole. */
+const LINES_SHOWN = 12;
 
 const ALL: Filter = { body: '', show: 'all', temperature: '' };
 
@@ -24,6 +30,7 @@ export function LogbookScreen() {
   const kit = session.kit.value;
   const finder = useMemo(() => finderOf(ENGLISH_WRITTEN, kit, narrow(shelf, filter.body || null, filter.show)), [kit, shelf, filter]);
   const found = useMemo(() => lookUp(finder, query), [finder, query]);
+  const body = kit.bodies.find(({ id }) => id === filter.body);
   const records = session.records.value;
   const practised = useMemo(() => records.filter(({ practice }) => practice), [records]);
   const [library, backedUp] = [useLibrary(), session.backedUp.value];
@@ -60,7 +67,13 @@ export function LogbookScreen() {
       </search>
       <Filters bodies={kit.bodies} filter={filter} onChange={setFilter} />
       {reminder && <p class="notice small">{say.backUp(reminder)}</p>}
-      {found.length > 0 ? <Shelf shelf={found} /> : <p class="muted">{nothingFound(shelf, query, filter.show)}</p>}
+      {found.length === 0 ? (
+        <p class="muted">{nothingFound(shelf, query, filter.show)}</p>
+      ) : body && filter.show !== 'retired' ? (
+        <Glance body={body} shelf={found} first={LINES_SHOWN} />
+      ) : (
+        <Shelf shelf={found} />
+      )}
       {practised.length > 0 && (
         <details>
           <summary>{say.practised(practised.length)}</summary>

@@ -7,7 +7,7 @@ import type { Steps } from '../../units.ts';
 import { axisOf } from '../strip/geometry.ts';
 import { wholeOf } from '../strip/window.ts';
 
-export interface Stop {
+export interface FilmStop {
   readonly interval: { readonly from: number; readonly to: number };
   /** What was held to come here; null where nothing was. */
   readonly hold: { readonly value: Steps; readonly counts: 'in' | 'out' } | null;
@@ -30,14 +30,14 @@ const TALL = 120;
 const [LOWEST, HIGHEST] = [5, 10];
 
 /** What each stage of a replay knew of the centre. */
-export const stopsOf = (stages: readonly ReplayedStage[]): Stop[] =>
+export const stopsOf = (stages: readonly ReplayedStage[]): FilmStop[] =>
   stages.map(({ is, state: { belief, holds } }) => {
     const last = holds.at(-1);
     return { interval: centreInterval(belief), hold: is === 'held' && last ? { value: last.value, counts: last.reading.counts } : null };
   });
 
 /** Laid out over the whole scale at a width in pixels; a range that runs past the scale ends with it. */
-export function narrowingOf(stops: readonly Stop[], scale: Scale, width: number): Narrowing {
+export function narrowingOf(stops: readonly FilmStop[], scale: Scale, width: number): Narrowing {
   const { xOf } = axisOf(scale, wholeOf(scale), width);
   const row = Math.min(HIGHEST, Math.max(LOWEST, TALL / stops.length));
   const within = (value: number): number => xOf(Math.min(scale.max, Math.max(scale.min, value)));

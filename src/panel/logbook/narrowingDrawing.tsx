@@ -3,10 +3,10 @@ import { useMemo } from 'preact/hooks';
 import type { Scale } from '../../sweep/scale.ts';
 import { words } from '../../words/catalogue.ts';
 import { useWidth } from '../strip/useWidth.ts';
-import { narrowingOf, type Stop } from './narrowing.ts';
+import { narrowingOf, type FilmStop } from './narrowing.ts';
 
 interface Props {
-  readonly stops: readonly Stop[];
+  readonly stops: readonly FilmStop[];
   readonly scale: Scale;
   /** The stop that is shown. */
   readonly at: number;

@@ -48,7 +48,9 @@ function Stages({ journal }: { readonly journal: Journal }) {
         />
         <datalist id={`${id}stops`}>
           {stops.map((_, index) => (
-            <option key={index} value={index} />
+            <option key={index} value={index}>
+              {index + 1}
+            </option>
           ))}
         </datalist>
       </div>
