@@ -13,6 +13,8 @@ export interface Trend {
   readonly count: number;
   /** How many steps the centre moved from the first to the last, with 95 % interval. */
   readonly moved: Known;
+  /** `drift`: the interval leaves out that it stood still; `none`: it lies within half a band, so that the value still serves. */
+  readonly tells: 'drift' | 'none';
   /** The line: its height at `middle`, its slope in steps a millisecond, their variances, and how many of their errors 95 % takes. */
   readonly line: {
     readonly middle: Moment;
@@ -37,8 +39,11 @@ const FEWEST = 4;
 /** Of one day and the next no drift over months can be told. */
 const SHORTEST = 14 * 86_400_000;
 
-/** Null for fewer than four sweeps whose interval is known, and for a time of less than two weeks (common practice, no source). */
-export function trendOf(measured: readonly Pick<Measured, 'at' | 'centre' | 'interval'>[]): Trend | null {
+/**
+ * Null for fewer than four sweeps whose interval is known, for a time of less than two weeks (common practice, no source), and where
+ * the line tells nothing: neither that the centre moved, nor that it stayed within half a band.
+ */
+export function trendOf(measured: readonly Pick<Measured, 'at' | 'centre' | 'interval' | 'low' | 'high'>[]): Trend | null {
   const sweeps = measured.flatMap((one): Dated[] => {
     const estimate = estimateOf(one);
     return estimate ? [{ ...estimate, at: one.at }] : [];
@@ -49,7 +54,15 @@ export function trendOf(measured: readonly Pick<Measured, 'at' | 'centre' | 'int
   const line = lineThrough(sweeps);
   const value = line.slope * (to - from);
   const reach = line.errors * Math.sqrt(line.slopeVariance) * (to - from);
-  return { from, to, count: sweeps.length, moved: { value, from: value - reach, to: value + reach }, line };
+  const moved = { value, from: value - reach, to: value + reach };
+  const tells = moved.from > 0 || moved.to < 0 ? 'drift' : Math.max(-moved.from, moved.to) <= halfBand(measured) ? 'none' : null;
+  return tells && { from, to, count: sweeps.length, moved, tells, line };
+}
+
+/** Of the newest band both of whose ends are known: from its middle to halfway past its last value. */
+function halfBand(measured: readonly Pick<Measured, 'low' | 'high'>[]): number {
+  const { low = null, high = null } = measured.findLast((one) => one.low !== null && one.high !== null) ?? {};
+  return low === null || high === null ? 0 : (high - low + 1) / 2;
 }
 
 /** Where the centre lay by the line at a moment, in steps, with 95 % interval. */

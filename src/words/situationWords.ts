@@ -24,7 +24,7 @@ export interface SituationWords {
     readonly none: string;
     readonly chart: string;
     readonly chartWithDrift: string;
-    readonly drifted: (trend: Pick<Trend, 'from' | 'to' | 'moved'>) => string;
+    readonly drifted: (trend: Pick<Trend, 'from' | 'to' | 'moved' | 'tells'>) => string;
     /** Beside its value: how it came here, and when. */
     readonly entered: (entry: Entry) => string;
     readonly measured: (one: Measured) => string;

@@ -3,10 +3,16 @@
 import { describe, expect, test } from 'vitest';
 import { centreAt, trendOf } from '../../src/logbook/trend.ts';
 import { seededRandom } from '../../src/practice/random.ts';
-import { moment } from '../../src/units.ts';
+import { moment, steps } from '../../src/units.ts';
 
 const DAY = 86_400_000;
-const sweepOn = (day: number, centre: number, half = 0.3) => ({ at: moment(day * DAY), centre, interval: { from: centre - half, to: centre + half } });
+const sweepOn = (day: number, centre: number, half = 0.3) => ({
+  at: moment(day * DAY),
+  centre,
+  interval: { from: centre - half, to: centre + half },
+  low: steps(-50),
+  high: steps(50),
+});
 
 describe('the trend of a centre', () => {
   test('where the sweeps scatter far more than their own intervals, it is the plain regression that was published', () => {
@@ -52,6 +58,14 @@ describe('the trend of a centre', () => {
     }
     // Three standard errors of so many runs below 0.95.
     expect(held / runs).toBeGreaterThan(0.95 - 3 * Math.sqrt((0.95 * 0.05) / runs));
+  });
+
+  test('a drift is told from none, and neither is stated where the line tells neither', () => {
+    const [low, high] = [steps(-2), steps(2)];
+    const told = (centres: readonly number[]) => trendOf(centres.map((centre, index) => ({ ...sweepOn(index * 100, centre), low, high })))?.tells;
+    expect(told([0, 1, 2, 3])).toBe('drift');
+    expect(told([1, 1.5, 1, 1.5, 1, 1.5])).toBe('none');
+    expect(told([-1, 4, -2, 3])).toBeUndefined();
   });
 
   test('nothing is stated of three sweeps, of values put in by hand, or of less than two weeks', () => {

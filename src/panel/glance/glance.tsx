@@ -36,11 +36,10 @@ export function Glance({ body, shelf, first }: Props) {
   const count = lenses.reduce((all, { lines }) => all + lines.length, 0);
   if (count === 0) return null;
   return (
-    <section class="glance" aria-label={say.title}>
-      <div class="glance-scale">
-        <div ref={place}>
-          <Ruling scale={body.scale} width={width} />
-        </div>
+    <section class="glance" aria-labelledby="glance">
+      <h2 id="glance">{say.title}</h2>
+      <div ref={place}>
+        <Ruling scale={body.scale} width={width} />
       </div>
       <ul class="plain">
         {firstOf(lenses, drawn).map((lens) => (
@@ -102,10 +101,10 @@ function LensAtAGlance({ lens: { name, serial, lines }, scale, width }: LensProp
               <button type="button" onClick={() => way.go({ at: 'situation', id: subject.situation })}>
                 <span class="row">
                   <b>{value === null ? say.noValue : writeSteps(value)}</b>
-                  <span class="grow">{words('glance').place(subject)}</span>
+                  <span class="place">{words('glance').place(subject)}</span>
+                  <small class="muted">{say.standing(shelved)}</small>
                 </span>
                 <GlanceStrip shelved={shelved} scale={scale} width={width} />
-                <small class="muted">{say.standing(shelved)}</small>
                 {reason && <small class="due">{say.dueAgain(reason)}</small>}
               </button>
             </li>

@@ -22,6 +22,7 @@ export function BodyScreen({ id }: { readonly id: string }) {
   const session = useSession();
   const shelf = useShelf();
   const [opened] = useState(() => session.kit.peek().bodies.find((one) => one.id === id) ?? newBody('', '', session.clock()));
+  const isNew = opened.id === '';
   const { min, max, step } = opened.scale;
   const [typed, setTyped] = useState({
     name: opened.name,
@@ -88,19 +89,24 @@ export function BodyScreen({ id }: { readonly id: string }) {
               numeric
               onTyped={change('remembers')}
             />
-            {CHOICES.map(({ field: of, values }) => (
-              <Choose
-                key={of}
-                label={say[of].label}
-                options={optionsOf(say[of].is, values)}
-                chosen={picked[of]}
-                onChoose={(value) => setPicked({ ...picked, [of]: value })}
-              />
-            ))}
+            <details open={isNew}>
+              <summary>{say.choices}</summary>
+              <div class="stack">
+                {CHOICES.map(({ field: of, values }) => (
+                  <Choose
+                    key={of}
+                    label={say[of].label}
+                    options={optionsOf(say[of].is, values)}
+                    chosen={picked[of]}
+                    onChoose={(value) => setPicked({ ...picked, [of]: value })}
+                  />
+                ))}
+              </div>
+            </details>
           </>
         )}
       </KitForm>
-      {opened.id !== '' && (
+      {!isNew && (
         <button type="button" onClick={() => session.openPage(`card.html#${encodeURIComponent(opened.id)}`)}>
           {say.card}
         </button>

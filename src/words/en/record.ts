@@ -34,7 +34,7 @@ export const words: RecordWords = {
   replay: {
     open: 'Replay it, hold by hold',
     title: 'Replay',
-    at: (step, last) => `Step ${write.number(step)} of ${write.number(last)}`,
+    at: (step, last) => `Replay: ${write.number(step)} of ${write.number(last)}`,
     earlier: 'Earlier',
     later: 'Later',
     play: 'Play',

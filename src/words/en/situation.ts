@@ -3,6 +3,7 @@ import type { Measured } from '../../logbook/measured.ts';
 import { writeSteps } from '../../sweep/scale.ts';
 import { line } from '../line.ts';
 import type { SituationWords } from '../situationWords.ts';
+import { driftTold } from './monthsOfDrift.ts';
 import { shown } from './proved.ts';
 import { write } from './write.ts';
 
@@ -18,19 +19,6 @@ const STEPS = { one: '# step', other: '# steps' };
 
 /** A length on the range of corrections, to a tenth. */
 const stepsOf = (value: number): string => (Math.round(value * 10) === 10 ? write.count(1, STEPS) : `${write.number(value, 1)} steps`);
-
-const stepsMoved = (value: number): string => `${write.signed(value, 1)} ${Math.round(Math.abs(value) * 10) === 10 ? 'step' : 'steps'}`;
-
-const DAY = 86_400_000;
-const DAYS_IN_A_MONTH = 30.44;
-
-/** Days up to two months, months from there on. */
-function spanOf(milliseconds: number): string {
-  const days = Math.round(milliseconds / DAY);
-  return days < 60
-    ? write.count(days, { one: '# day', other: '# days' })
-    : write.count(Math.round(days / DAYS_IN_A_MONTH), { one: '# month', other: '# months' });
-}
 
 export const words: SituationWords = {
   gone: 'This situation is no longer in the logbook.',
@@ -49,12 +37,7 @@ export const words: SituationWords = {
     none: 'Nothing was measured, entered or photographed here yet.',
     chart: 'Dots: measured, with their 95% intervals. Squares: entered in the camera.',
     chartWithDrift: 'Dots: measured, with their 95% intervals. Shaded: where the drift may lie, 95% sure. Squares: entered in the camera.',
-    drifted: ({ from, to, moved }) => {
-      const between = `between ${write.signed(moved.from, 1)} and ${write.signed(moved.to, 1)}`;
-      return moved.from > 0 || moved.to < 0
-        ? `Drift in ${spanOf(to - from)}: ${stepsMoved(moved.value)}, ${between}, 95% sure.`
-        : `No clear drift in ${spanOf(to - from)}: ${between} steps, 95% sure.`;
-    },
+    drifted: driftTold,
     entered: ({ at }) => `entered in the camera, ${write.day(at)}`,
     measured: ({ by, at }) => `${CAME[by]}, ${write.day(at)}`,
     noValue: {
