@@ -101,7 +101,7 @@ function LensAtAGlance({ lens: { name, serial, lines }, scale, width }: LensProp
               <button type="button" onClick={() => way.go({ at: 'situation', id: subject.situation })}>
                 <span class="row">
                   <b>{value === null ? say.noValue : writeSteps(value)}</b>
-                  <span class="place">{words('glance').place(subject)}</span>
+                  <span class="where">{words('glance').place(subject)}</span>
                   <small class="muted">{say.standing(shelved)}</small>
                 </span>
                 <GlanceStrip shelved={shelved} scale={scale} width={width} />

@@ -1,11 +1,11 @@
 // The strip: the scale, what is believed of the centre, and every hold. Drawn by one component wherever a sweep is shown.
 import { useMemo } from 'preact/hooks';
+import { POINTING } from './arrowsShape.tsx';
 import { HoldList } from './holdList.tsx';
 import type { SweepState } from '../../sweep/state.ts';
 import { layOut } from './geometry.ts';
 import { LightShape } from './lightShape.tsx';
 import { Locator } from './locator.tsx';
-import type { Triangle } from './marks.ts';
 import { useStripMatter } from './matter.ts';
 import { Ruler } from './ruler.tsx';
 import { useWidth } from './useWidth.ts';
@@ -41,5 +41,3 @@ export function Strip({ sweep, whole = false }: Props) {
     </div>
   );
 }
-
-const POINTING: Record<Triangle['points'], string> = { left: 'M5 2v6L1 5Z', right: 'M1 2v6l4-3Z' };
