@@ -3,6 +3,7 @@
 import type { BenchWords } from './benchWords.ts';
 import type { CautionsWords } from './cautionsWords.ts';
 import type { ConditionsWords } from './conditionsWords.ts';
+import type { EmptyWords } from './emptyWords.ts';
 import type { EnteredWords } from './enteredWords.ts';
 import type { EnteringWords } from './enteringWords.ts';
 import type { FilesWords } from './filesWords.ts';
@@ -43,6 +44,7 @@ export interface Words {
   readonly bench: BenchWords;
   readonly cautions: CautionsWords;
   readonly conditions: ConditionsWords;
+  readonly empty: EmptyWords;
   readonly entered: EnteredWords;
   readonly entering: EnteringWords;
   readonly files: FilesWords;
@@ -88,6 +90,7 @@ export const LANGUAGES = {
     bench: () => import('./en/bench.ts'),
     cautions: () => import('./en/cautions.ts'),
     conditions: () => import('./en/conditions.ts'),
+    empty: () => import('./en/empty.ts'),
     entered: () => import('./en/entered.ts'),
     entering: () => import('./en/entering.ts'),
     files: () => import('./en/files.ts'),

@@ -54,11 +54,16 @@ test('nothing found is said, with what was looked for', async () => {
   expect(text()).toContain('Nothing in the logbook fits \u201czzz\u201d');
 });
 
-test('an empty logbook says what will be in it', async () => {
+test('an empty logbook says in a sentence and a drawing what will be in it, and its one chief button leads to the start', async () => {
   await show(new FakeSession({ kit: EMPTY_KIT }));
   await act(() => void click('Logbook'));
   await partsRead();
-  expect(text()).toContain('No sweep is finished yet.');
+  expect(text()).toContain('Once a sweep is finished, its lens stands here with the value to enter, the band and the centre.');
+  expect(screen.getByRole('img', { name: /^Drawing: two lenses/ })).toBeTruthy();
+  expect(document.querySelectorAll('button.chief')).toHaveLength(1);
+  await act(() => void click('Begin with a lens'));
+  await partsRead();
+  expect(screen.getByRole('button', { name: 'Start' })).toBeTruthy();
 });
 
 test('a sweep opens from its situation with its outcome and every hold, and back leads to the list', async () => {

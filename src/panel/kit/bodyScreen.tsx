@@ -64,7 +64,7 @@ export function BodyScreen({ id }: { readonly id: string }) {
         title={opened.name || say.lists.body.unnamed}
         opened={opened}
         typed={body}
-        above={<Glance body={opened} shelf={shelf} first={LENSES_SHOWN} />}
+        above={isNew ? null : <Glance body={opened} shelf={shelf} first={LENSES_SHOWN} />}
       >
         {(faultOf) => (
           <>

@@ -24,11 +24,11 @@ export function FourArrows({ brief = false }: { readonly brief?: boolean }) {
       {FOUR_ARROWS.map((arrows) => (
         <li key={arrows}>
           <Finder {...LIT[arrows]} />
-          <b>{TAUGHT[arrows]}</b>
-          <span>{say.does[arrows]}</span>
-          <span class="tells">
-            <kbd>{capOf(arrows)}</kbd> {!brief && say.counts[read({ light: 'steady', arrows }, 'right-is-up').counts]}
+          <span>
+            <b>{TAUGHT[arrows]}</b> <kbd>{capOf(arrows)}</kbd>
           </span>
+          <span>{say.does[arrows]}</span>
+          {!brief && <span class="tells">{say.counts[read({ light: 'steady', arrows }, 'right-is-up').counts]}</span>}
         </li>
       ))}
     </ul>

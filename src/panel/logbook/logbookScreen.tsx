@@ -7,6 +7,7 @@ import { finderOf, lookUpSpoken, lookUpTyped } from '../../logbook/search/finder
 import { narrow, type Shelved, type Show } from '../../logbook/shelf.ts';
 import { words } from '../../words/catalogue.ts';
 import { late } from '../parts/late.tsx';
+import { Empty } from '../empty/empty.ts';
 import { Heading } from '../parts/heading.tsx';
 import { useSurroundings } from '../useSession.ts';
 import { Entries } from './entries.tsx';
@@ -38,41 +39,52 @@ export function LogbookScreen() {
   return (
     <>
       <Heading onBack={() => way.back()}>{say.title}</Heading>
-      <search>
-        <form
-          onSubmit={(event) => {
-            event.preventDefault();
-            session.say(words('lookUp').answer(found));
-          }}
-        >
-          <input
-            type="search"
-            aria-label={say.find.label}
-            placeholder={say.find.short}
-            value={query}
-            onInput={(event) => setQuery(event.currentTarget.value)}
-          />
-          <div class="row">
-            <output aria-label={say.find.found} class="muted small grow">
-              {say.found(found.length)}
-            </output>
-            <button type="submit" class="link">
-              {say.find.aloud}
-            </button>
-            <button type="button" class="link" onClick={() => way.go({ at: 'files' })}>
-              {say.files}
-            </button>
-          </div>
-        </form>
-      </search>
-      <Filters bodies={kit.bodies} filter={filter} onChange={setFilter} />
-      {reminder && <p class="notice small">{say.backUp(reminder)}</p>}
-      {found.length === 0 ? (
-        <p class="muted">{nothingFound(shelf, query, filter.show)}</p>
-      ) : body && filter.show !== 'retired' ? (
-        <Glance body={body} shelf={found} first={LINES_SHOWN} />
+      {shelf.length === 0 ? (
+        <>
+          <Empty of="logbook" onBegin={() => way.home({ at: 'start' })} />
+          <button type="button" class="link" onClick={() => way.go({ at: 'files' })}>
+            {say.files}
+          </button>
+        </>
       ) : (
-        <Shelf shelf={found} />
+        <>
+          <search>
+            <form
+              onSubmit={(event) => {
+                event.preventDefault();
+                session.say(words('lookUp').answer(found));
+              }}
+            >
+              <input
+                type="search"
+                aria-label={say.find.label}
+                placeholder={say.find.short}
+                value={query}
+                onInput={(event) => setQuery(event.currentTarget.value)}
+              />
+              <div class="row">
+                <output aria-label={say.find.found} class="muted small grow">
+                  {say.found(found.length)}
+                </output>
+                <button type="submit" class="link">
+                  {say.find.aloud}
+                </button>
+                <button type="button" class="link" onClick={() => way.go({ at: 'files' })}>
+                  {say.files}
+                </button>
+              </div>
+            </form>
+          </search>
+          <Filters bodies={kit.bodies} filter={filter} onChange={setFilter} />
+          {reminder && <p class="notice small">{say.backUp(reminder)}</p>}
+          {found.length === 0 ? (
+            <p class="muted">{nothingFound(query, filter.show)}</p>
+          ) : body && filter.show !== 'retired' ? (
+            <Glance body={body} shelf={found} first={LINES_SHOWN} />
+          ) : (
+            <Shelf shelf={found} />
+          )}
+        </>
       )}
       {practised.length > 0 && (
         <details>
@@ -90,8 +102,7 @@ function lookUp(finder: ReturnType<typeof finderOf>, query: string): Shelved[] {
   return typed.length > 0 || !isQuestion(finder.language, query) ? typed : lookUpSpoken(finder, query);
 }
 
-function nothingFound(shelf: readonly Shelved[], query: string, show: Show): string {
+function nothingFound(query: string, show: Show): string {
   const { nothing } = words('logbook');
-  if (shelf.length === 0) return nothing.yet;
   return query.trim() === '' ? nothing.of[show] : nothing.like(query);
 }
