@@ -100,8 +100,7 @@ function LensAtAGlance({ lens: { name, serial, lines }, scale, width }: LensProp
             <li key={subject.situation}>
               <button type="button" onClick={() => way.go({ at: 'situation', id: subject.situation })}>
                 <span class="row">
-                  <b>{value === null ? say.noValue : writeSteps(value)}</b>
-                  <span class="where">{words('glance').place(subject)}</span>
+                  <b>{value === null ? say.noValue : writeSteps(value)}</b> <span class="where">{words('glance').place(subject)}</span>{' '}
                   <small class="muted">{say.standing(shelved)}</small>
                 </span>
                 <GlanceStrip shelved={shelved} scale={scale} width={width} />
