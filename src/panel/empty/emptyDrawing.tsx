@@ -28,7 +28,7 @@ const Line = ({
   readonly dot: number;
 }) => (
   <>
-    <text x="44" y={y + 7}>
+    <text x="37" y={y + 7}>
       {writeSteps(value)}
     </text>
     <Writing x={62} y={y - 7} width={name} />

@@ -18,7 +18,7 @@ export interface Narrowing {
   readonly rows: readonly NarrowingRow[];
 }
 
-export interface NarrowingRow {
+interface NarrowingRow {
   readonly y: number;
   readonly left: number;
   readonly right: number;

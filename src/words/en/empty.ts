@@ -28,7 +28,7 @@ export const words: EmptyWords = {
     drawn: 'Drawing: a picture of the target and the ramp, with a line where focus fell.',
   },
   files: {
-    sentence: 'Kit and logbook leave for a file here, and come back from one.',
+    sentence: 'Save the kit and the logbook in a file here, and bring them back from one.',
     drawn: 'Drawing: a file and the logbook, with an arrow each way.',
   },
 };

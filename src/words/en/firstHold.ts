@@ -48,7 +48,7 @@ export const words: FirstHoldWords = {
   },
   arrows: {
     title: 'What the arrows can do',
-    does: { left: 'The left arrow alone.', right: 'The right arrow alone.', balanced: 'Both alike, or by turns.', lopsided: 'Both, but one clearly more.' },
+    does: { left: 'Left alone.', right: 'Right alone.', balanced: 'Both, evenly.', lopsided: 'Both, unevenly.' },
     counts: { in: 'a steady light counts as in', out: 'even a steady light counts as out' },
   },
 };
