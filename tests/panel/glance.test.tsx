@@ -38,7 +38,7 @@ const press = async (name: string | RegExp): Promise<void> => {
   await act(() => void click(name));
   await partsRead();
 };
-const glance = () => within(screen.getByRole('region', { name: 'All lenses at a glance' }));
+const glance = () => within(screen.getByRole('region', { name: 'Lenses at a glance' }));
 
 test('the screen of a body shows its lenses by name, each from short to long, and none of another body', async () => {
   await opened();
@@ -65,7 +65,7 @@ test('a strip says band, centre, interval and what is entered; one that was neve
 test('the logbook of one body is its glance, narrowed as the list is, and a strip leads to its situation', async () => {
   await opened();
   await press('Logbook');
-  expect(screen.queryByRole('region', { name: 'All lenses at a glance' })).toBeNull();
+  expect(screen.queryByRole('region', { name: 'Lenses at a glance' })).toBeNull();
   await act(() => void fireEvent.change(screen.getByLabelText('Body'), { target: { value: 'm1' } }));
   await partsRead();
   expect(glance().getAllByRole('button')).toHaveLength(5);
@@ -81,8 +81,8 @@ test('a new body, and one without lenses, has no glance', async () => {
   await opened({ ...FULL, situations: [] });
   await press('Kit');
   await press('Velde M2');
-  expect(screen.queryByRole('region', { name: 'All lenses at a glance' })).toBeNull();
+  expect(screen.queryByRole('region', { name: 'Lenses at a glance' })).toBeNull();
   await press('Back');
   await press('Add a body');
-  expect(screen.queryByRole('region', { name: 'All lenses at a glance' })).toBeNull();
+  expect(screen.queryByRole('region', { name: 'Lenses at a glance' })).toBeNull();
 });

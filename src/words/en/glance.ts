@@ -17,7 +17,7 @@ function measuredAs({ found, low, high, centre, interval }: Measured): readonly 
 }
 
 export const words: GlanceWords = {
-  title: 'All lenses at a glance',
+  title: 'Lenses at a glance',
   legend: 'Bar: the band. Dot: its centre, with the 95% interval. Square: entered in the camera.',
   more: (count) => `Show all ${write.number(count)}`,
   place,
