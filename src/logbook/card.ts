@@ -2,6 +2,7 @@
 // sure they are. It prints what to dial in, so a value that is only measured says so.
 import type { Body, Kit } from '../kit/kit.ts';
 import type { Moment, Steps } from '../units.ts';
+import { lensesOn, type LensOn } from './lensesOn.ts';
 import { newestCheck, type CheckFound } from './newestCheck.ts';
 import type { Shelved } from './shelf.ts';
 
@@ -18,39 +19,18 @@ export interface CardLine {
   readonly due: boolean;
 }
 
-interface CardLens {
-  /** With the converter, as the sweep had it. */
-  readonly name: string;
-  readonly serial: string | null;
-  readonly lines: readonly CardLine[];
-}
-
 export interface Card {
   readonly body: string;
   readonly serial: string | null;
-  readonly lenses: readonly CardLens[];
+  readonly lenses: readonly LensOn<CardLine>[];
 }
 
-/**
- * The card of a body; lenses by name, each from short to long and from near to far. Nothing retired, nothing without
- * a value.
- */
-export function cardOf(body: Body, kit: Kit, shelf: readonly Shelved[]): Card {
-  const serials = new Map(kit.lenses.map(({ id, serial }) => [id, serial]));
-  const lenses = new Map<string, { name: string; serial: string | null; lines: CardLine[] }>();
-  for (const shelved of shelf) {
-    const { situation, subject, retired } = shelved;
-    const line = lineOf(shelved);
-    if (!situation || situation.body !== body.id || retired || !line) continue;
-    const key = `${situation.lens} ${situation.converter ?? ''}`;
-    const lens = lenses.get(key) ?? { name: subject.lens, serial: serials.get(situation.lens) ?? null, lines: [] };
-    lens.lines.push(line);
-    lenses.set(key, lens);
-  }
-  for (const { lines } of lenses.values()) lines.sort((a, b) => a.focalLength - b.focalLength || a.distance - b.distance);
-  const sorted = [...lenses.values()].sort((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : 0));
-  return { body: body.name, serial: body.serial, lenses: sorted };
-}
+/** The card of a body; nothing retired, nothing without a value. */
+export const cardOf = (body: Body, kit: Kit, shelf: readonly Shelved[]): Card => ({
+  body: body.name,
+  serial: body.serial,
+  lenses: lensesOn(body, kit, shelf, lineOf),
+});
 
 function lineOf({ subject, value, at, state, measured, history, due }: Shelved): CardLine | null {
   if (value === null || at === null || state === 'never measured') return null;

@@ -3,10 +3,12 @@
 import type { BenchWords } from './benchWords.ts';
 import type { CautionsWords } from './cautionsWords.ts';
 import type { ConditionsWords } from './conditionsWords.ts';
+import type { EmptyWords } from './emptyWords.ts';
 import type { EnteredWords } from './enteredWords.ts';
 import type { EnteringWords } from './enteringWords.ts';
 import type { FilesWords } from './filesWords.ts';
 import type { FirstHoldWords } from './firstHoldWords.ts';
+import type { GlanceWords } from './glanceWords.ts';
 import type { HelpWords } from './helpWords.ts';
 import type { KitWords } from './kitWords.ts';
 import type { LogbookWords } from './logbookWords.ts';
@@ -43,10 +45,12 @@ export interface Words {
   readonly bench: BenchWords;
   readonly cautions: CautionsWords;
   readonly conditions: ConditionsWords;
+  readonly empty: EmptyWords;
   readonly entered: EnteredWords;
   readonly entering: EnteringWords;
   readonly files: FilesWords;
   readonly firstHold: FirstHoldWords;
+  readonly glance: GlanceWords;
   readonly help: HelpWords;
   readonly kit: KitWords;
   readonly logbook: LogbookWords;
@@ -88,10 +92,12 @@ export const LANGUAGES = {
     bench: () => import('./en/bench.ts'),
     cautions: () => import('./en/cautions.ts'),
     conditions: () => import('./en/conditions.ts'),
+    empty: () => import('./en/empty.ts'),
     entered: () => import('./en/entered.ts'),
     entering: () => import('./en/entering.ts'),
     files: () => import('./en/files.ts'),
     firstHold: () => import('./en/firstHold.ts'),
+    glance: () => import('./en/glance.ts'),
     help: () => import('./en/help.ts'),
     kit: () => import('./en/kit.ts'),
     logbook: () => import('./en/logbook.ts'),

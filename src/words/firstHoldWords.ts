@@ -1,6 +1,7 @@
 // What is said so that a hold goes right: where the keys go, a press that may be meant for the camera's button, what each
 // button does, and what the light can do.
 type Coached = 'dialling' | 'holding' | 'judging';
+type ShownArrows = 'left' | 'right' | 'balanced' | 'lopsided';
 type Shown = 'steady' | 'late' | 'flicker' | 'dark';
 
 export interface FirstHoldWords {
@@ -35,5 +36,11 @@ export interface FirstHoldWords {
     readonly when: Readonly<Record<Shown, string>>;
     /** The same for the steady light, in a word. */
     readonly after: string;
+  };
+  readonly arrows: {
+    readonly title: string;
+    readonly does: Readonly<Record<ShownArrows, string>>;
+    /** How a steady light counts with them. */
+    readonly counts: Readonly<Record<'in' | 'out', string>>;
   };
 }

@@ -36,6 +36,8 @@ export interface KitWords {
   readonly copies: { readonly label: string; readonly is: Choice<Body['copies']> };
   readonly trigger: { readonly label: string; readonly is: Choice<Body['trigger']> };
   readonly manualFocus: { readonly label: string; readonly is: Choice<Body['manualFocus']> };
+  /** The choices of a body, behind a press. */
+  readonly choices: string;
   readonly card: string;
   readonly happened: {
     readonly open: string;

@@ -20,8 +20,8 @@ export interface LogbookWords {
     readonly is: Readonly<Record<Show, string>>;
     readonly temperature: { readonly label: string; readonly hint: string };
   };
-  /** Nothing is there at all, nothing of what is to be shown, or nothing that fits what was typed. */
-  readonly nothing: { readonly yet: string; readonly of: Readonly<Record<Show, string>>; readonly like: (typed: string) => string };
+  /** Nothing of what is to be shown, or nothing that fits what was typed. */
+  readonly nothing: { readonly of: Readonly<Record<Show, string>>; readonly like: (typed: string) => string };
   readonly backUp: (reminder: BackupReminder) => string;
   readonly noValue: string;
   readonly more: (count: number) => string;

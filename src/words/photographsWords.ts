@@ -10,7 +10,6 @@ import type { WithInterval } from '../photographs/withInterval.ts';
 
 export interface PhotographsWords {
   readonly title: string;
-  readonly about: string;
   readonly choose: string;
   readonly drop: string;
   readonly stays: string;

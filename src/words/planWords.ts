@@ -9,9 +9,6 @@ export interface PlanWords {
   readonly title: string;
   readonly replaces: string;
   readonly form: {
-    readonly noKit: string;
-    readonly toKit: string;
-    readonly about: string;
     readonly bodies: string;
     readonly lenses: string;
     readonly converters: string;

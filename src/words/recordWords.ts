@@ -3,6 +3,9 @@ import type { Arrows, Light } from '../sweep/verdict.ts';
 import type { Subject } from '../sweep/plan.ts';
 import type { Moment, Steps } from '../units.ts';
 
+/** Of the centre, with 95 % of the belief. */
+type Interval = { readonly from: number; readonly to: number };
+
 export interface RecordWords {
   readonly title: string;
   readonly gone: string;
@@ -20,6 +23,12 @@ export interface RecordWords {
     readonly at: (step: number, last: number) => string;
     readonly earlier: string;
     readonly later: string;
+    readonly play: string;
+    readonly halt: string;
+    /** What was known of the centre at this stop. */
+    readonly sure: (interval: Interval) => string;
+    /** The drawing of all stops, for those who hear the screen. */
+    readonly narrowing: (first: Interval, last: Interval) => string;
     readonly opened: string;
     readonly held: (hold: {
       readonly number: number;

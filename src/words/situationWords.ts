@@ -3,6 +3,7 @@
 import type { Entry } from '../logbook/entry.ts';
 import type { Combined } from '../logbook/combined.ts';
 import type { Measured } from '../logbook/measured.ts';
+import type { Trend } from '../logbook/trend.ts';
 import type { Comparison } from '../sweep/trouble/sweepsDiffer.ts';
 import type { ShownWords } from './shownWords.ts';
 
@@ -22,6 +23,8 @@ export interface SituationWords {
     readonly title: string;
     readonly none: string;
     readonly chart: string;
+    readonly chartWithDrift: string;
+    readonly drifted: (trend: Pick<Trend, 'from' | 'to' | 'moved' | 'tells'>) => string;
     /** Beside its value: how it came here, and when. */
     readonly entered: (entry: Entry) => string;
     readonly measured: (one: Measured) => string;

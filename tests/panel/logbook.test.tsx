@@ -2,7 +2,7 @@
 // Contract of the logbook on screen: a lens's last value is found while one types, and a record opens with its holds.
 import { cleanup, fireEvent, screen } from '@testing-library/preact';
 import { act } from 'preact/test-utils';
-import { afterEach, expect, test } from 'vitest';
+import { afterEach, expect, test, vi } from 'vitest';
 import { EMPTY_KIT } from '../../src/kit/kit.ts';
 import type { LogRecord } from '../../src/logbook/record.ts';
 import { moment } from '../../src/units.ts';
@@ -54,11 +54,16 @@ test('nothing found is said, with what was looked for', async () => {
   expect(text()).toContain('Nothing in the logbook fits \u201czzz\u201d');
 });
 
-test('an empty logbook says what will be in it', async () => {
+test('an empty logbook says in a sentence and a drawing what will be in it, and its one chief button leads to the start', async () => {
   await show(new FakeSession({ kit: EMPTY_KIT }));
   await act(() => void click('Logbook'));
   await partsRead();
-  expect(text()).toContain('No sweep is finished yet.');
+  expect(text()).toContain('Once a sweep is finished, its lens stands here with the value to enter, the band and the centre.');
+  expect(screen.getByRole('img', { name: /^Drawing: two lenses/ })).toBeTruthy();
+  expect(document.querySelectorAll('button.chief')).toHaveLength(1);
+  await act(() => void click('Begin with a lens'));
+  await partsRead();
+  expect(screen.getByRole('button', { name: 'Start' })).toBeTruthy();
 });
 
 test('a sweep opens from its situation with its outcome and every hold, and back leads to the list', async () => {
@@ -96,4 +101,62 @@ test('a sweep of the logbook is replayed hold by hold, and how it was can be tol
   await act(() => void click('Save it with this sweep'));
   const told = session.records.value.filter(({ conditions }) => conditions?.temperature === -5);
   expect(told).toMatchObject([{ conditions: { note: 'cold hall', light: null } }]);
+});
+
+async function replayed(): Promise<void> {
+  await logbook();
+  await act(() => void fireEvent.click(screen.getAllByRole('button', { name: /Orrin 85/ })[0] ?? document.body));
+  await partsRead();
+  await act(() => void fireEvent.click(screen.getAllByRole('button', { name: 'See every hold, or add a note' })[0] ?? document.body));
+  await partsRead();
+  await act(() => void fireEvent(screen.getByText('Replay it, hold by hold').closest('details') ?? document.body, new Event('toggle')));
+}
+
+test('the slider of a replay stops at each hold and says in words what was held and how sure the centre was', async () => {
+  await replayed();
+  const slider = screen.getByRole('slider');
+  expect([slider.getAttribute('min'), slider.getAttribute('max'), slider.getAttribute('step')]).toEqual(['0', '3', '1']);
+  await act(() => void fireEvent.input(slider, { target: { value: '2' } }));
+  expect(slider.getAttribute('aria-valuetext')).toMatch(
+    /^Hold 2 at \+6: the light was steady\. It counts as inside the band\. The centre is between \S+ and \S+, 95% sure\.$/,
+  );
+  expect(
+    screen.getByRole('img', { name: /^How the belief narrowed: the centre was between .* before the first hold, and between .* at the end\.$/ }),
+  ).toBeTruthy();
+});
+
+test('a replay plays by itself to the end, is read out only where it halts, and begins anew when it is over', async () => {
+  await replayed();
+  const told = (): Element => screen.getByText(/95% sure\.$/);
+  vi.useFakeTimers();
+  try {
+    await act(() => void click('Play'));
+    await act(() => void vi.advanceTimersByTime(1500));
+    expect(told().textContent).toContain('Hold 1 at 0');
+    expect(told().getAttribute('aria-live')).toBe('off');
+    await act(() => void click('Pause'));
+    await act(() => void vi.advanceTimersByTime(5000));
+    expect(told().textContent).toContain('Hold 1 at 0');
+    expect(told().getAttribute('aria-live')).toBe('polite');
+    await act(() => void click('Play'));
+    for (const _ of [2, 3]) await act(() => void vi.advanceTimersByTime(1200));
+    expect(told().textContent).toContain('The end of the sweep.');
+    await act(() => void click('Play'));
+    expect(told().textContent).toContain('Before the first hold.');
+  } finally {
+    vi.useRealTimers();
+  }
+});
+
+test('where nothing may move by itself, a replay has its slider and no film', async () => {
+  const asked = vi
+    .spyOn(globalThis, 'matchMedia')
+    .mockImplementation((media) => ({ ...new EventTarget(), matches: media.includes('reduce'), media }) as MediaQueryList);
+  try {
+    await replayed();
+    expect(screen.queryByRole('button', { name: 'Play' })).toBeNull();
+    expect(screen.getByRole('slider')).toBeTruthy();
+  } finally {
+    asked.mockRestore();
+  }
 });

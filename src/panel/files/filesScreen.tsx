@@ -7,7 +7,9 @@ import { saveFile } from '../../platform/files.ts';
 import { ownWordsOf } from '../../voice/ownWords/take.ts';
 import { ENGLISH_TAG } from '../../hearing/languages/en/words.ts';
 import { words } from '../../words/catalogue.ts';
+import type { Library } from '../../logbook/library.ts';
 import { libraryIn } from '../session/libraryIn.ts';
+import { Empty } from '../empty/empty.ts';
 import { Heading } from '../parts/heading.tsx';
 import { useSurroundings } from '../useSession.ts';
 import { Copies } from './copies.tsx';
@@ -30,6 +32,7 @@ export function FilesScreen() {
   return (
     <>
       <Heading onBack={() => way.back()}>{title}</Heading>
+      {made === null && isNothing(libraryIn(session)) && <Empty of="files" />}
       <section class="card" aria-labelledby="backup">
         <h2 id="backup">{backup.title}</h2>
         <p class="small">{backup.about}</p>
@@ -52,3 +55,6 @@ export function FilesScreen() {
     </>
   );
 }
+
+const isNothing = ({ kit: { bodies, lenses }, records, byHand, entries }: Library): boolean =>
+  [bodies, lenses, records, byHand, entries].every(({ length }) => length === 0);

@@ -1,4 +1,5 @@
 // The lights, their marks, and how each counts (common practice, no source).
+import { FourArrows } from '../lights/fourArrows.tsx';
 import { FourLights } from '../lights/fourLights.tsx';
 import { LightShape } from '../strip/lightShape.tsx';
 import type { Light } from '../../sweep/verdict.ts';
@@ -10,6 +11,10 @@ export function LightTable() {
     <section aria-labelledby="lights">
       <h2 id="lights">{say.title}</h2>
       <FourLights />
+      <details>
+        <summary>{words('firstHold').arrows.title}</summary>
+        <FourArrows />
+      </details>
       <table>
         <thead>
           <tr>

@@ -2,6 +2,8 @@
 import { useState } from 'preact/hooks';
 import { newBody, type Body } from '../../kit/kit.ts';
 import { words } from '../../words/catalogue.ts';
+import { late } from '../parts/late.tsx';
+import { useShelf } from '../logbook/useShelf.ts';
 import { Choose } from '../parts/choose.tsx';
 import { Field } from '../parts/field.tsx';
 import { FieldRow } from '../parts/fieldRow.tsx';
@@ -9,11 +11,18 @@ import { useSession } from '../useSession.ts';
 import { KitForm } from './kitForm.tsx';
 import { asNumber, asText, asWords } from './typedFields.ts';
 
+const Glance = late(async () => (await import('../glance/glance.tsx')).Glance, 'glance', 'logbook');
+
+/** So many, that the form below is still in sight. */
+const LENSES_SHOWN = 4;
+
 export function BodyScreen({ id }: { readonly id: string }) {
   const say = words('kit');
   const { fields } = say;
   const session = useSession();
+  const shelf = useShelf();
   const [opened] = useState(() => session.kit.peek().bodies.find((one) => one.id === id) ?? newBody('', '', session.clock()));
+  const isNew = opened.id === '';
   const { min, max, step } = opened.scale;
   const [typed, setTyped] = useState({
     name: opened.name,
@@ -50,7 +59,13 @@ export function BodyScreen({ id }: { readonly id: string }) {
     }) as Body;
   return (
     <>
-      <KitForm list="bodies" title={opened.name || say.lists.body.unnamed} opened={opened} typed={body}>
+      <KitForm
+        list="bodies"
+        title={opened.name || say.lists.body.unnamed}
+        opened={opened}
+        typed={body}
+        above={isNew ? null : <Glance body={opened} shelf={shelf} first={LENSES_SHOWN} />}
+      >
         {(faultOf) => (
           <>
             <Field label={fields.name} text={typed.name} fault={faultOf('name')} hint={fields.yourName} onTyped={change('name')} />
@@ -74,19 +89,24 @@ export function BodyScreen({ id }: { readonly id: string }) {
               numeric
               onTyped={change('remembers')}
             />
-            {CHOICES.map(({ field: of, values }) => (
-              <Choose
-                key={of}
-                label={say[of].label}
-                options={optionsOf(say[of].is, values)}
-                chosen={picked[of]}
-                onChoose={(value) => setPicked({ ...picked, [of]: value })}
-              />
-            ))}
+            <details open={isNew}>
+              <summary>{say.choices}</summary>
+              <div class="stack">
+                {CHOICES.map(({ field: of, values }) => (
+                  <Choose
+                    key={of}
+                    label={say[of].label}
+                    options={optionsOf(say[of].is, values)}
+                    chosen={picked[of]}
+                    onChoose={(value) => setPicked({ ...picked, [of]: value })}
+                  />
+                ))}
+              </div>
+            </details>
           </>
         )}
       </KitForm>
-      {opened.id !== '' && (
+      {!isNew && (
         <button type="button" onClick={() => session.openPage(`card.html#${encodeURIComponent(opened.id)}`)}>
           {say.card}
         </button>

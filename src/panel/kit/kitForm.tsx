@@ -19,12 +19,14 @@ interface Props<List extends KitList> {
   /** The item as it was when the form was opened; its id is empty when it is new. */
   readonly opened: KitItem[List];
   readonly typed: () => KitItem[List];
+  /** Stands between the heading and the form. */
+  readonly above?: ComponentChildren;
   readonly children: (faultOf: FaultOf) => ComponentChildren;
 }
 
 const NONE: readonly Fault[] = [];
 
-export function KitForm<List extends KitList>({ list, title, opened, typed, children }: Props<List>) {
+export function KitForm<List extends KitList>({ list, title, opened, typed, above, children }: Props<List>) {
   const say = words('kit');
   const { session, way } = useSurroundings();
   const [faults, setFaults] = useState(NONE);
@@ -35,6 +37,7 @@ export function KitForm<List extends KitList>({ list, title, opened, typed, chil
   return (
     <>
       <Heading onBack={() => way.back()}>{title}</Heading>
+      {above}
       <form
         ref={form}
         class="stack"

@@ -2,6 +2,7 @@
 import { useMemo } from 'preact/hooks';
 import { warningsOf } from '../../kit/warnings.ts';
 import { words } from '../../words/catalogue.ts';
+import { Empty } from '../empty/empty.ts';
 import { Heading } from '../parts/heading.tsx';
 import type { KitPlace } from '../route.ts';
 import { useSurroundings } from '../useSession.ts';
@@ -20,6 +21,7 @@ export function KitScreen() {
   const kit = session.kit.value;
   const entries = session.entries.value;
   const warnings = useMemo(() => warningsOf(kit, new Set(entries.map(({ subject }) => subject.situation))), [kit, entries]);
+  const isEmpty = [kit.bodies, kit.lenses, kit.converters].every(({ length }) => length === 0);
   return (
     <>
       <Heading onBack={() => way.back()}>{say.title}</Heading>
@@ -28,9 +30,21 @@ export function KitScreen() {
           {sentence}
         </p>
       ))}
-      <List at="body" items={kit.bodies} />
-      <List at="lens" items={kit.lenses} />
-      <List at="converter" items={kit.converters} />
+      {isEmpty ? (
+        <>
+          <Empty of="kit" onBegin={() => way.go({ at: 'body', id: '' })} />
+          <div class="row">
+            <Add at="lens" />
+            <Add at="converter" />
+          </div>
+        </>
+      ) : (
+        <>
+          <List at="body" items={kit.bodies} />
+          <List at="lens" items={kit.lenses} />
+          <List at="converter" items={kit.converters} />
+        </>
+      )}
       <FromPhotograph />
     </>
   );
@@ -43,7 +57,7 @@ interface ListProps {
 
 function List({ at, items }: ListProps) {
   const say = words('kit');
-  const { title, add } = say.lists[at];
+  const { title } = say.lists[at];
   const { way } = useSurroundings();
   const row = ({ id, name, serial }: Named) => (
     <li key={id}>
@@ -65,9 +79,16 @@ function List({ at, items }: ListProps) {
           <ul class="plain kit">{retired.map(row)}</ul>
         </details>
       )}
-      <button type="button" onClick={() => way.go({ at, id: '' })}>
-        {add}
-      </button>
+      <Add at={at} />
     </section>
+  );
+}
+
+function Add({ at }: { readonly at: KitPlace }) {
+  const { way } = useSurroundings();
+  return (
+    <button type="button" class="grow" onClick={() => way.go({ at, id: '' })}>
+      {words('kit').lists[at].add}
+    </button>
   );
 }

@@ -3,17 +3,16 @@
 import { useEffect, useState } from 'preact/hooks';
 import { FOUR_LIGHTS, isLit, showingOf, untilNextChange, type ShownLight } from '../../practice/fourLights.ts';
 import { between, seconds } from '../../units.ts';
+import { keepsStill } from '../parts/keepsStill.ts';
 import { useSession } from '../useSession.ts';
 
-/** No words of a person's: a query of the style sheet. */
-const STILL: `(${string})` = '(prefers-reduced-motion: reduce)';
 const COURSES = FOUR_LIGHTS.map(showingOf);
 
 /** Which lights are on; null where they are to stand still. */
 export function useShowing(): Readonly<Record<ShownLight, boolean>> | null {
   const { clock } = useSession();
   const [elapsed, setElapsed] = useState(seconds(0));
-  const still = matchMedia(STILL).matches;
+  const still = keepsStill();
   useEffect(() => {
     if (still) return undefined;
     const began = clock();

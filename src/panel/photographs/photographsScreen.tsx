@@ -3,6 +3,7 @@ import { useEffect, useMemo } from 'preact/hooks';
 import { subjectIn } from '../../kit/kit.ts';
 import { newId } from '../../platform/chance.ts';
 import { words } from '../../words/catalogue.ts';
+import { Empty } from '../empty/empty.ts';
 import { ChooseFile } from '../parts/chooseFile.tsx';
 import { Heading } from '../parts/heading.tsx';
 import { useSurroundings } from '../useSession.ts';
@@ -47,7 +48,7 @@ export function PhotographsScreen({ situation }: Props) {
       )}
       <PicturesTold pictures={pictures} situation={situation} subject={subject} asked={asked} setUp={<SetUp />}>
         <section class="card">
-          <p>{say.about}</p>
+          {pictures.all.value.length === 0 && <Empty of="photographs" />}
           <PrintedScaleField scale={scale} />
           <ChooseFile label={say.choose} hint={say.drop} accept={ANY} many onFile={(file) => pictures.add(file)} />
           <p class="muted small">{say.stays}</p>

@@ -2,6 +2,7 @@
 import { useState } from 'preact/hooks';
 import { situationsWanted, type Wanted } from '../../logbook/plan/wanted.ts';
 import { words } from '../../words/catalogue.ts';
+import { Empty } from '../empty/empty.ts';
 import { Field } from '../parts/field.tsx';
 import { Pick } from '../parts/pick.tsx';
 import { Tick } from '../parts/tick.tsx';
@@ -48,18 +49,11 @@ export function PlanForm({ onPlanned }: { readonly onPlanned: () => void }) {
     onPlanned();
   };
   if (bodies.length === 0 || lenses.length === 0) {
-    return (
-      <>
-        <p>{say.noKit}</p>
-        <button type="button" class="chief" onClick={() => way.go({ at: 'kit' })}>
-          {say.toKit}
-        </button>
-      </>
-    );
+    return <Empty of="plan" onBegin={() => way.go({ at: 'kit' })} />;
   }
   return (
     <form class="stack" noValidate onSubmit={plan}>
-      <p class="muted small">{say.about}</p>
+      <Empty of="planned" />
       {list(say.bodies, bodies)}
       {list(say.lenses, lenses)}
       {list(say.converters, converters)}

@@ -3,7 +3,7 @@
 import { valuesOf, writeSteps, type Scale } from '../../sweep/scale.ts';
 import type { Steps } from '../../units.ts';
 import { drawnMark, rowsOf, type DrawnMark, type MarkedHold } from './marks.ts';
-import { windowOf, type Window } from './window.ts';
+import { wholeOf, windowOf, type Window } from './window.ts';
 
 export interface StripMatter {
   readonly scale: Scale;
@@ -57,14 +57,26 @@ const CHARACTER = 8;
 const BESIDE_CURSOR = 3;
 const STRIDES = [1, 2, 5, 10, 20, 50, 100];
 
-/** Lays the strip out at a width in pixels. */
-export function layOut(matter: StripMatter, width: number): StripLayout {
-  const { scale, holds, current, band } = matter;
-  const window = windowOf(scale, matter);
+export interface Axis {
+  /** Room at either side, so that nothing overhangs. */
+  readonly inset: number;
+  /** Pixels from one value of the scale to the next. */
+  readonly cell: number;
+  readonly xOf: (value: number) => number;
+}
+
+/** Where the values between two of them lie in a width: for the strip, and for what is drawn in line with it. */
+export function axisOf(scale: Scale, { from, to }: Pick<Window, 'from' | 'to'>, width: number): Axis {
   const inset = Math.max(MARK_AND_TRIANGLE, halfLabel(writeSteps(scale.min).length), halfLabel(writeSteps(scale.max).length));
-  const perStep = (width - 2 * inset) / (window.to - window.from);
-  const cell = perStep * scale.step;
-  const xOf = (value: number): number => inset + (value - window.from) * perStep;
+  const perStep = (width - 2 * inset) / (to - from);
+  return { inset, cell: perStep * scale.step, xOf: (value) => inset + (value - from) * perStep };
+}
+
+/** Lays the strip out at a width in pixels; `whole`: with all of the scale, whatever is known. */
+export function layOut(matter: StripMatter, width: number, whole = false): StripLayout {
+  const { scale, holds, current, band } = matter;
+  const window = whole ? wholeOf(scale) : windowOf(scale, matter);
+  const { inset, cell, xOf } = axisOf(scale, window, width);
   const inWindow = ({ value }: { value: number }): boolean => value >= window.from && value <= window.to;
 
   const markSize = Math.min(12, Math.max(8, 0.7 * cell));

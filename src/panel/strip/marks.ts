@@ -65,7 +65,8 @@ export function drawnMark({ x, triangles, value, light, arrows, counts }: Mark, 
   };
 }
 
-function trianglesOf(arrows: Arrows): Triangle[] {
+/** The triangles that stand for the arrows that were seen. */
+export function trianglesOf(arrows: Arrows): Triangle[] {
   switch (arrows) {
     case 'none':
       return [];

@@ -1,19 +1,25 @@
 // The strip: the scale, what is believed of the centre, and every hold. Drawn by one component wherever a sweep is shown.
 import { useMemo } from 'preact/hooks';
+import { POINTING } from './arrowsShape.tsx';
 import { HoldList } from './holdList.tsx';
 import type { SweepState } from '../../sweep/state.ts';
 import { layOut } from './geometry.ts';
 import { LightShape } from './lightShape.tsx';
 import { Locator } from './locator.tsx';
-import type { Triangle } from './marks.ts';
 import { useStripMatter } from './matter.ts';
 import { Ruler } from './ruler.tsx';
 import { useWidth } from './useWidth.ts';
 
-export function Strip({ sweep }: { readonly sweep: SweepState }) {
+interface Props {
+  readonly sweep: SweepState;
+  /** With all of the scale from the first to the last, so that one state can be compared with the next. */
+  readonly whole?: boolean;
+}
+
+export function Strip({ sweep, whole = false }: Props) {
   const matter = useStripMatter(sweep);
   const [place, width] = useWidth<HTMLDivElement>();
-  const strip = useMemo(() => layOut(matter, width), [matter, width]);
+  const strip = useMemo(() => layOut(matter, width, whole), [matter, width, whole]);
   return (
     <div ref={place} class="strip">
       <svg width={width} height={strip.height} viewBox={`0 0 ${width} ${strip.height}`} aria-hidden="true">
@@ -35,5 +41,3 @@ export function Strip({ sweep }: { readonly sweep: SweepState }) {
     </div>
   );
 }
-
-const POINTING: Record<Triangle['points'], string> = { left: 'M5 2v6L1 5Z', right: 'M1 2v6l4-3Z' };

@@ -23,10 +23,13 @@ const GRID = 5;
 /** Values shown beyond the outermost one that matters, where the scale has them. */
 const MARGIN = 1;
 
+/** All of the scale. */
+export const wholeOf = ({ min, max }: Scale): Window => ({ from: min, to: max, whole: true });
+
 /** The shortest window that holds everything that matters. */
 export function windowOf(scale: Scale, matter: Matter): Window {
   const { min, max, step } = scale;
-  const whole: Window = { from: min, to: max, whole: true };
+  const whole = wholeOf(scale);
   const reach = reachOf(matter);
   const low = Math.max(min, reach.low - MARGIN * step);
   const high = Math.min(max, reach.high + MARGIN * step);

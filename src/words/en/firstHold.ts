@@ -46,4 +46,9 @@ export const words: FirstHoldWords = {
     when: { steady: 'after the tone', late: 'in the hold', flicker: 'in the hold', dark: 'in the hold' },
     after: 'after',
   },
+  arrows: {
+    title: 'What the arrows can do',
+    does: { left: 'Left alone.', right: 'Right alone.', balanced: 'Both, evenly.', lopsided: 'Both, unevenly.' },
+    counts: { in: 'a steady light counts as in', out: 'even a steady light counts as out' },
+  },
 };

@@ -60,6 +60,7 @@ export const words: KitWords = {
     label: 'Manual focus is switched',
     is: { 'not known': 'not known', 'on the lens': 'on the lens', 'on the body': 'on the body', 'on both': 'on both' },
   },
+  choices: 'Arrows, button, zooms and copies',
   card: 'Card for the bag, to print',
   happened: {
     open: 'Note new firmware or service',

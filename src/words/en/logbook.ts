@@ -53,7 +53,6 @@ export const words: LogbookWords = {
     temperature: { label: 'Temperature now, °C', hint: 'Values measured at a very different temperature are then due again.' },
   },
   nothing: {
-    yet: 'No sweep is finished yet. Each one is written down here when it ends. To put in a value from paper, go to the start screen.',
     of: {
       all: 'Nothing in the logbook is in use.',
       'due again': 'Nothing is due again.',

@@ -138,7 +138,6 @@ const edgeName = ({ edge }: EdgeReading): string => `${AT[edge.at]}, ${edge.runs
 
 export const words: PhotographsWords = {
   title: 'Check with photographs',
-  about: 'Photograph the printed target with autofocus at full aperture, without sharpening. Then bring the pictures in here.',
   choose: 'Pictures',
   drop: 'Choose them, drop them here, or paste them.',
   stays: 'They are read on this computer, sent nowhere and not kept.',

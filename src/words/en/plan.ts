@@ -25,9 +25,6 @@ export const words: PlanWords = {
   title: 'Plan',
   replaces: 'A new plan replaces the old one. What was measured stays in the logbook.',
   form: {
-    noKit: 'A plan is made from your kit. Add a body and a lens first.',
-    toKit: 'To the kit',
-    about: 'Choose what to measure. The order moves the tripod as little as possible, then changes kit as little as possible.',
     bodies: 'Bodies',
     lenses: 'Lenses',
     converters: 'Also with',

@@ -17,6 +17,9 @@ const LIGHT: Readonly<Record<Light, string>> = {
 
 const COUNTS = { in: 'It counts as inside the band.', out: 'It counts as outside the band.' } as const;
 
+const between = ({ from, to }: { readonly from: number; readonly to: number }): string =>
+  from === to ? `at ${write.signed(from, 1)}` : `between ${write.signed(from, 1)} and ${write.signed(to, 1)}`;
+
 export const words: RecordWords = {
   title: 'Logbook',
   gone: 'This record is no longer in the logbook.',
@@ -31,9 +34,13 @@ export const words: RecordWords = {
   replay: {
     open: 'Replay it, hold by hold',
     title: 'Replay',
-    at: (step, last) => `Step ${write.number(step)} of ${write.number(last)}`,
+    at: (step, last) => `Replay: ${write.number(step)} of ${write.number(last)}`,
     earlier: 'Earlier',
     later: 'Later',
+    play: 'Play',
+    halt: 'Pause',
+    sure: (interval) => `The centre is ${between(interval)}, 95% sure.`,
+    narrowing: (first, last) => `How the belief narrowed: the centre was ${between(first)} before the first hold, and ${between(last)} at the end.`,
     opened: 'Before the first hold.',
     held: ({ number, value, light, arrows, counts }) => {
       const beside = ARROWS_SEEN[arrows];

@@ -3,6 +3,7 @@ import type { Measured } from '../../logbook/measured.ts';
 import { writeSteps } from '../../sweep/scale.ts';
 import { line } from '../line.ts';
 import type { SituationWords } from '../situationWords.ts';
+import { driftTold } from './monthsOfDrift.ts';
 import { shown } from './proved.ts';
 import { write } from './write.ts';
 
@@ -35,6 +36,8 @@ export const words: SituationWords = {
     title: 'History',
     none: 'Nothing was measured, entered or photographed here yet.',
     chart: 'Dots: measured, with their 95% intervals. Squares: entered in the camera.',
+    chartWithDrift: 'Dots: measured, with their 95% intervals. Shaded: where the drift may lie, 95% sure. Squares: entered in the camera.',
+    drifted: driftTold,
     entered: ({ at }) => `entered in the camera, ${write.day(at)}`,
     measured: ({ by, at }) => `${CAME[by]}, ${write.day(at)}`,
     noValue: {

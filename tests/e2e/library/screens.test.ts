@@ -44,9 +44,16 @@ test('the screens of an empty kit and logbook have no fault', async () => {
   found.push(...(await faults(page, 'converter')));
   await click(page, 'Back');
   await click(page, 'Back');
+  await click(page, 'Plan');
+  await says(page, 'A plan is made from your kit');
+  found.push(...(await faults(page, 'plan-empty')));
+  await click(page, 'Back');
   await click(page, 'Logbook');
+  await says(page, 'Once a sweep is finished');
+  found.push(...(await faults(page, 'logbook-empty')));
   await click(page, 'Backup and tables');
   await says(page, 'No backup was written');
+  await says(page, 'bring them back from one');
   found.push(...(await faults(page, 'files-empty')));
   const card = await openTab('card.html#none');
   await card.waitForSelector('[role="alert"]');
@@ -84,6 +91,9 @@ test('the screens of a full logbook have no fault', async () => {
   await says(page, 'Due again');
   await unfold(page);
   found.push(...(await faults(page, 'logbook-full')));
+  await page.select('main details select', 'b');
+  await page.waitForSelector('.glance svg[role="img"]');
+  found.push(...(await faults(page, 'logbook-glance')));
   await page.locator('::-p-text(200 mm at 10 m)').click();
   await page.waitForSelector('[data-screen="situation"] .chart circle');
   await unfold(page);
@@ -92,7 +102,10 @@ test('the screens of a full logbook have no fault', async () => {
   await page.waitForSelector('[data-screen="record"] .strip');
   await unfold(page);
   await says(page, 'Before the first hold');
-  for (const _ of [1, 2, 3]) await click(page, 'Later');
+  await page.waitForSelector('.narrowing path');
+  await page.focus('input[type="range"]');
+  for (const _ of [1, 2, 3]) await page.keyboard.press('ArrowRight');
+  await says(page, 'Hold 3 at');
   found.push(...(await faults(page, 'record-replay')));
   expect(found).toEqual([]);
 });
