@@ -2,13 +2,15 @@
 // line of sight, `act` what the hand does, `full` what it touches or the eye looks for.
 import type { StepPicture } from '../../optics/setUp/stepPicture.ts';
 
-export type StepStroke = readonly ['body' | 'fine' | 'way' | 'act' | 'full', string];
+/** A path as a drawing has it, which begins where the pen is put down. */
+type Path = `M${string}`;
+export type StepStroke = readonly ['body' | 'fine' | 'way' | 'act' | 'full', Path];
 
-const FRONT = 'M14 20h16l6-10h24l6 10h16v38H14ZM34 38a14 14 0 1 0 28 0a14 14 0 1 0-28 0Z';
-const BACK = 'M14 18h18l6-8h20l6 8h18v40H14ZM24 26h38v26H24ZM42 12h12v6H42Z';
-const SIDE = 'M4 22h6l4-8h10l4 8v26H4ZM28 24h14v18H28Z';
-const SCALE = 'M28 44h30M28 40v8M35.5 42v4M43 40v8M50.5 42v4M58 40v8';
-const disc = (x: number, y: number, radius: number): string =>
+const FRONT: Path = 'M14 20h16l6-10h24l6 10h16v38H14ZM34 38a14 14 0 1 0 28 0a14 14 0 1 0-28 0Z';
+const BACK: Path = 'M14 18h18l6-8h20l6 8h18v40H14ZM24 26h38v26H24ZM42 12h12v6H42Z';
+const SIDE: Path = 'M4 22h6l4-8h10l4 8v26H4ZM28 24h14v18H28Z';
+const SCALE: Path = 'M28 44h30M28 40v8M35.5 42v4M43 40v8M50.5 42v4M58 40v8';
+const disc = (x: number, y: number, radius: number): Path =>
   `M${x - radius} ${y}a${radius} ${radius} 0 1 0 ${2 * radius} 0a${radius} ${radius} 0 1 0-${2 * radius} 0Z`;
 
 export const STEP_STROKES: Readonly<Record<StepPicture, readonly StepStroke[]>> = {
