@@ -56,6 +56,8 @@ test('no screen beside the sweep has a fault, empty or in use', async () => {
   await seat.click('.entries button');
   await until(seat, 'the situation', ({ screen }) => screen === 'situation');
   expect(await faults(page, 'situation')).toEqual([]);
+  await choose(seat, 'Evidence');
+  expect(await faults(page, 'situation-evidence')).toEqual([]);
   await seat.click('.history button');
   await until(seat, 'the record', ({ screen, holds }) => screen === 'record' && holds.length > 0);
   expect(await faults(page, 'record')).toEqual([]);
