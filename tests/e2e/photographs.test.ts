@@ -91,6 +91,7 @@ test('Chromium: a check of the value finds a shift against live view, and asks f
   expect(text).toContain('Taken from another distance, or cropped. It stays out of this series.');
   expect(text).not.toContain('No picture was focused in live view');
   await choose(seat, 'Figures of the series');
+  await choose(seat, 'Each picture');
   await lookAtAllOf(page, 'check');
   await seat.click('.pictures li:first-child input[value="near"]');
   const without = await untilText(seat, 'No picture was focused in live view');
@@ -114,6 +115,7 @@ test('Chromium: a bracket of corrections finds its centre beside the band’s, a
   expect(text).toContain('Value to enter: +7.');
   expect(text).toMatch(/One step moves focus by (2\.9|3|3\.1) mm ± [\d.]+ mm at the target\./);
   await choose(seat, 'Figures of the series');
+  await choose(seat, 'Each picture');
   await lookAtAllOf(page, 'bracket');
 });
 

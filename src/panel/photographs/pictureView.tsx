@@ -22,9 +22,11 @@ interface Props {
   readonly situation: string | null;
   /** What a bracket measured a step to be worth, in millimetres at the target; null where none did. */
   readonly step: WithInterval | null;
+  /** One of several: only what it shows in words stands open. */
+  readonly folded: boolean;
 }
 
-export function PictureView({ picture: { id, name, is }, situation, step }: Props) {
+export function PictureView({ picture: { id, name, is }, situation, step, folded }: Props) {
   const neverKept = useContext(NeverKept);
   const say = words('photographs');
   return (
@@ -36,7 +38,14 @@ export function PictureView({ picture: { id, name, is }, situation, step }: Prop
         <>
           <InWords reading={is.value.reading} />
           <PictureFaults reading={is.value.reading} />
-          <PictureShown picture={is.value} step={step} />
+          {folded ? (
+            <details>
+              <summary>{words('series').shown}</summary>
+              <PictureShown picture={is.value} step={step} />
+            </details>
+          ) : (
+            <PictureShown picture={is.value} step={step} />
+          )}
           {!neverKept && <KeepOne picture={{ id, name, ...is.value }} brought={is.value} situation={situation} />}
         </>
       )}
@@ -68,7 +77,12 @@ export function PictureShown({ picture, step }: { readonly picture: BroughtPictu
     <>
       <Outlined picture={picture} />
       {focus.ok && <RampChart focus={focus.value} />}
-      {crops.length > 0 && <EdgeCrops edges={edges} crops={crops} />}
+      {crops.length > 0 && (
+        <details>
+          <summary>{say.crops}</summary>
+          <EdgeCrops edges={edges} crops={crops} />
+        </details>
+      )}
       <p class="muted small">{say.camera(frame, camera)}</p>
       {target.ok && (
         <details>
