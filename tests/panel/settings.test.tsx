@@ -10,7 +10,8 @@ import { words } from '../../src/words/catalogue.ts';
 import { LISTENING_MEANS } from '../../src/words/en/listening.ts';
 import { inPhase } from '../sweep/staged.ts';
 import { FakeSession } from './fakeSession.ts';
-import { click, partsRead, show, text } from './show.tsx';
+import { seconds } from '../../src/units.ts';
+import { click, partsRead, show, text, type } from './show.tsx';
 
 afterEach(cleanup);
 
@@ -98,6 +99,51 @@ describe('settings', () => {
     await choose('Pace of speech', '1.25');
     await choose('Speaking voice', 'Moor');
     expect(session.settings.value.voice).toMatchObject({ rate: 1.25, voice: 'Moor' });
+  });
+});
+
+describe('the search of the settings', () => {
+  const find = (typed: string) => act(() => void type('Find a setting', typed));
+  const found = (): string[] => [...document.querySelectorAll('search button')].map(({ textContent }) => textContent ?? '');
+
+  test('every label on the screen, also of what only shows once something else is switched on, is found by its own words', async () => {
+    const session = new FakeSession();
+    session.changeSettings({ voice: { listen: 'own' }, manner: { pace: { set: 'counted', toDial: seconds(8) } } });
+    await at('Settings', session);
+    const rooms = document.querySelector('.rooms') ?? document.body;
+    const labels = [...rooms.querySelectorAll('legend, .field > label, .option > span, small')].map(
+      ({ firstChild, textContent }) => firstChild?.textContent ?? textContent ?? '',
+    );
+    expect(labels.length).toBeGreaterThan(25);
+    for (const label of labels) {
+      await find(label.replace(/ ?[:%].*$/, ''));
+      expect([label, found()]).not.toEqual([label, []]);
+    }
+  });
+
+  test('a found setting opens where it is and has the focus, and the search is empty again', async () => {
+    await at('Settings');
+    await find('count');
+    expect(found()).toEqual(['Pace Working']);
+    await act(() => void click('Pace Working'));
+    const own = screen.getByLabelText(/^My own/);
+    expect(own.closest('details')?.open).toBe(true);
+    expect(document.activeElement).toBe(own);
+    expect(screen.getByLabelText<HTMLInputElement>('Find a setting').value).toBe('');
+  });
+
+  test('those that bear the word in their label come before those that only explain themselves with it', async () => {
+    await at('Settings');
+    await find('hold');
+    expect(found()[0]).toMatch(/^Hold time: 5 .* Working$/);
+    expect(found().length).toBeGreaterThan(1);
+  });
+
+  test('words that no setting has are said to fit none', async () => {
+    await at('Settings');
+    await find('zebra');
+    expect(found()).toEqual([]);
+    expect(text()).toContain('No setting fits. Try another word.');
   });
 });
 
