@@ -1,4 +1,4 @@
-// The help: how a hold goes, what each light counts as, every word with its key, and what one switch can tell.
+// The help: what is possible now, how a hold goes, what each light counts as, every word with its key, and what one switch can tell.
 import type { Phase } from '../sweep/state.ts';
 import type { Gesture } from '../sweep/understood.ts';
 import type { Light } from '../sweep/verdict.ts';
@@ -6,6 +6,16 @@ import type { Light } from '../sweep/verdict.ts';
 export interface HelpWords {
   readonly title: string;
   readonly about: string;
+  readonly now: {
+    readonly title: string;
+    /** The ways to begin, where no sweep is under way. */
+    readonly start: string;
+    readonly practice: string;
+    readonly bench: string;
+    /** Where one is: here, or in another window. */
+    readonly goOn: string;
+    readonly watch: string;
+  };
   readonly lights: {
     readonly title: string;
     readonly light: string;

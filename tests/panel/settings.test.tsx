@@ -163,6 +163,47 @@ describe('help', () => {
   });
 });
 
+describe('what is possible now', () => {
+  const inTable = (): (string | null)[] => [...document.querySelectorAll('[aria-labelledby="now"] tbody th')].map(({ textContent }) => textContent);
+  const written = (word: Word): string => (word === 'set' ? 'set plus 6' : word);
+
+  test('without a sweep there are the ways to begin one', async () => {
+    await at('Help');
+    expect(inTable()).toEqual([]);
+    await act(() => void click('Name a lens and start'));
+    expect(screen.getByRole('main').dataset['screen']).toBe('start');
+  });
+
+  test('with one that waits there is exactly what it understands, as its buttons have it, and the way back to it', async () => {
+    const session = await show(new FakeSession().open().hold('dark'));
+    await act(() => void click('Leave for the start. The sweep waits.'));
+    await act(() => void click('Help'));
+    await partsRead();
+    const { words: now, presses } = session.understood.value!;
+    expect(session.sweep.value?.phase.name).toBe('paused');
+    expect(inTable()).toEqual(now.map(written));
+    const shown = [...document.querySelectorAll('.presses-now li')].map(({ textContent }) => textContent?.trim());
+    expect(shown).toEqual(presses.map(({ means }) => words('sweep').press.means[means]));
+    await act(() => void click('Go on with the sweep'));
+    expect(screen.getByRole('main').dataset['screen']).toBe('sweep');
+  });
+
+  test('in a sweep it stands behind one press, and follows the phase', async () => {
+    const session = await show(new FakeSession().open());
+    const more = screen.getByText('What you can do now').closest('details')!;
+    const rows = (): (string | null)[] => [...more.querySelectorAll('tbody th')].map(({ textContent }) => textContent);
+    expect(rows()).toEqual([]);
+    await act(() => {
+      more.open = true;
+      more.dispatchEvent(new Event('toggle'));
+    });
+    expect(rows()).toEqual(session.understood.value!.words.map(written));
+    await act(() => session.input({ told: 'hold', by: 'key', heard: null }));
+    expect(session.sweep.value?.phase.name).toBe('holding');
+    expect(rows()).toEqual(session.understood.value!.words.map(written));
+  });
+});
+
 describe('keys', () => {
   test.each(['dialling', 'holding', 'judging', 'offered', 'paused', 'checking', 'finished'] as const)('no two words understood in %s share a key', (phase) => {
     const { words } = understood(inPhase(phase));

@@ -6,6 +6,14 @@ export const words: HelpWords = {
   about:
     'The panel names a value. Dial it into the camera, half-press, and watch the focus light for the whole hold. Say what you saw. ' +
     'The panel finds the middle of the values at which the light is steady.',
+  now: {
+    title: 'What you can do now',
+    start: 'Name a lens and start',
+    practice: 'Practice camera',
+    bench: 'Set up the bench',
+    goOn: 'Go on with the sweep',
+    watch: 'Watch the sweep of the other window',
+  },
   lights: {
     title: 'What the light means',
     light: 'Light',
