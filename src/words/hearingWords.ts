@@ -38,6 +38,9 @@ export interface HearingWords {
     readonly learnedForgotten: string;
     readonly erase: string;
     readonly erased: string;
+    /** What is done by the words of each room, and how many of them are taught. */
+    readonly rooms: Readonly<Record<'sweep' | 'walk' | 'logbook' | 'rest', string>>;
+    readonly of: (taught: number, all: number) => string;
     /** What can be done by voice once a group is taught; the names of the person's own lenses are the last. */
     readonly groups: Readonly<Record<GroupName | 'lenses', { readonly name: string; readonly for: string }>>;
   };
