@@ -4,6 +4,8 @@ import type { MicrophoneMissing } from './microphoneWords.ts';
 
 export interface HearingWords {
   readonly title: string;
+  /** Of sound; and of the words that are taught. */
+  readonly stays: string;
   readonly kept: string;
   readonly room: {
     readonly title: string;
@@ -24,6 +26,7 @@ export interface HearingWords {
   readonly own: {
     readonly title: string;
     readonly about: (takes: number) => readonly string[];
+    readonly learns: string;
     readonly group: (left: number, of: number) => string;
     /** `short` stands beside the word, which `teach` and `again` name for those who hear the page. */
     readonly teach: (word: string) => string;

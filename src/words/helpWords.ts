@@ -1,4 +1,5 @@
 // The help: what is possible now, how a hold goes, what each light counts as, every word with its key, and what one switch can tell.
+import type { Word } from '../sweep/inputs.ts';
 import type { Phase } from '../sweep/state.ts';
 import type { Gesture } from '../sweep/understood.ts';
 import type { Light } from '../sweep/verdict.ts';
@@ -28,9 +29,9 @@ export interface HelpWords {
     readonly say: string;
     readonly means: string;
     readonly key: string;
-    /** An example of setting a value, and what it does. */
+    /** An example of setting a value. */
     readonly set: string;
-    readonly setMeans: string;
+    readonly meanings: Readonly<Record<Word, string>>;
     readonly together: string;
   };
   readonly presses: {

@@ -16,7 +16,7 @@ export function CheckView({ check, groups }: Props) {
   return (
     <>
       <h1>{say.title}</h1>
-      <p>{say.kept}</p>
+      <p>{say.stays}</p>
       <Room check={check} />
       <Words check={check} groups={groups} />
     </>
@@ -59,6 +59,8 @@ function Words({ check, groups }: Props) {
           <TaughtRoom key={room.is} room={room} check={check} takes={takes} open={room.is === open} />
         ))}
       </div>
+      <p class="muted small">{say.kept}</p>
+      <p class="muted small">{say.own.learns}</p>
       {takes.some((take) => take.learned) && (
         <button type="button" onClick={() => void check.forgetLearned()}>
           {say.own.forgetLearned}

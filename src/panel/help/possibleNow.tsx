@@ -10,12 +10,15 @@ import { WordRows } from './wordRows.tsx';
 export function PossibleNow({ sweep }: { readonly sweep: SweepState }) {
   const { understood: heeded, pressAsked } = useSession();
   const now = heeded.value ?? understood(sweep, pressAsked.value);
-  const { when } = words('help').presses;
+  const { when, title } = words('help').presses;
   return (
     <div class="stack">
       <p class="muted small">{when[sweep.phase.name]}</p>
       <WordRows of={now.words} />
-      <ul class="plain presses-now" aria-label={words('help').presses.title}>
+      <p class="muted small" id="presses-now">
+        {title}
+      </p>
+      <ul class="plain presses-now" aria-labelledby="presses-now">
         {now.presses.map(({ press, means }) => (
           <li key={press}>
             <PressShape press={press} /> {words('sweep').press.means[means]}

@@ -19,7 +19,7 @@ export function WordRows({ of }: { readonly of: readonly Word[] }) {
         {of.map((word) => (
           <tr key={word}>
             <th scope="row">{word === 'set' ? say.set : TAUGHT[word]}</th>
-            <td>{word === 'set' ? say.setMeans : words('sweep').press.means[word]}</td>
+            <td>{say.meanings[word]}</td>
             <td>
               <kbd>{capOf(word)}</kbd>
             </td>

@@ -5,9 +5,10 @@ import { write } from './write.ts';
 
 export const words: HearingWords = {
   title: 'Hearing check',
+  stays: 'Sound is compared on this computer. It is never kept or sent.',
   kept:
-    'Sound is compared on this computer. It is never kept or sent. What is kept of a word you teach is its pattern, from which ' +
-    'nothing can be played. The pattern stays in this browser, and goes into a backup file when you write one.',
+    'What is kept of a word you teach is its pattern, from which nothing can be played. The pattern stays in this browser, and goes into a ' +
+    'backup file when you write one.',
   room: {
     title: 'The room',
     level: 'Level',
@@ -33,8 +34,8 @@ export const words: HearingWords = {
     about: (takes) => [
       `You say each word ${write.count(takes, { one: 'once', other: '# times' })}.`,
       'The seven words of a sweep are enough to begin. For what is not taught, use keys, the pedal or the pointer.',
-      'The panel can also learn from words that were right. Switch that on in the settings, under Voice.',
     ],
+    learns: 'The panel can also learn from words that were right. Switch that on in the settings, under Voice.',
     group: (left, of) =>
       left === of
         ? write.count(of, { one: 'Teach this word', other: 'Teach these # words' })

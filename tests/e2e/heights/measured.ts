@@ -19,13 +19,16 @@ export async function measured(page: Page, screen: string): Promise<Measured> {
   await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))));
   await picture(page, `height-${screen}`);
   return page.evaluate((name) => {
-    /** The head of a screen leads elsewhere, a notice tells of something else, and a summary only opens. */
-    const first = [...document.querySelectorAll('button, a[href], input, select, textarea, [role="button"]')].find(
-      (one) =>
-        one.checkVisibility({ visibilityProperty: true, opacityProperty: true }) &&
-        !one.matches(':disabled, [aria-disabled="true"]') &&
-        !one.closest('header, nav, .trouble, .voicemark'),
-    );
+    /** The head of a screen leads elsewhere, and a notice tells of something else. */
+    const shown = (what: string): HTMLElement | undefined =>
+      [...document.querySelectorAll<HTMLElement>(what)].find(
+        (one) =>
+          one.checkVisibility({ visibilityProperty: true, opacityProperty: true }) &&
+          !one.matches(':disabled, [aria-disabled="true"]') &&
+          !one.closest('header, nav, .trouble, .voicemark'),
+      );
+    // What only unfolds a part of the screen counts where there is nothing else.
+    const first = shown('button, a[href], input, select, textarea, [role="button"]') ?? shown('summary');
     const label = first instanceof HTMLInputElement || first instanceof HTMLSelectElement ? first.labels?.[0]?.textContent : first?.textContent;
     return {
       screen: name,
