@@ -53,7 +53,7 @@ export const words: SituationWords = {
       const values = measured.map(({ chosen, found }) => (chosen === null ? NO_VALUE[found] : writeSteps(chosen)));
       const shown = values.length > NEWEST ? ['\u2026', ...values.slice(-NEWEST)] : values;
       const since = measured[0] ? ` since ${write.monthAndYear(measured[0].at)}` : '';
-      return `Measured ${write.count(measured.length, { one: 'once', two: 'twice', other: '# times' })}${since}: ${shown.join(', ')}`;
+      return `Measured ${write.count(measured.length, { one: 'once', other: '# times' })}${since}: ${shown.join(', ')}`;
     },
     notDue: 'Not due again yet.',
     moreReasons: (count) => write.count(count, { one: 'One more reason', other: '# more reasons' }),
