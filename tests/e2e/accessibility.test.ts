@@ -4,7 +4,7 @@ import type { Page } from 'puppeteer-core';
 import { expect, onTestFinished, test } from 'vitest';
 import type { Phase } from '../../src/sweep/state.ts';
 import { launchChromium, type Chromium } from './chromium.ts';
-import { faults } from './faults.ts';
+import { faults, faultsInRooms } from './faults.ts';
 import { choose, press, seatAt, type, until, untilPhase, untilText, type Seat } from './seat.ts';
 import { beginWith, holdOnce, keys, tell, toTheStart, untilStart } from './sweeping.ts';
 import { practiceSweep, putUnderWay, sweepIn } from './underWay.ts';
@@ -18,7 +18,7 @@ async function open(): Promise<{ chromium: Chromium; page: Page; seat: Seat }> {
   return { chromium, page, seat };
 }
 
-test('no screen beside the sweep has a fault, empty or in use', async () => {
+test('no screen beside the sweep has a fault, empty or in use', { timeout: 240_000 }, async () => {
   const { chromium, page, seat } = await open();
   expect(await faults(page, 'start')).toEqual([]);
   await type(seat, 'Corvid 24-70 f/4');
@@ -36,6 +36,7 @@ test('no screen beside the sweep has a fault, empty or in use', async () => {
     await choose(seat, place);
     await until(seat, place, ({ screen, text }) => screen === place.toLowerCase() && text.length > 60);
     expect(await faults(page, place.toLowerCase())).toEqual([]);
+    expect(await faultsInRooms(page, place.toLowerCase())).toEqual([]);
     await seat.click('[aria-label="Back"]');
     await until(seat, 'the start', ({ screen }) => screen === 'start');
   }

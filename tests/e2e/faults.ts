@@ -2,7 +2,7 @@
 // axe finds, what is too wide, and words that are broken. A picture of each is kept for people to look at.
 import type { Page } from 'puppeteer-core';
 import { accessibilityFaults } from './axe.ts';
-import { picture, wear } from './screens.ts';
+import { openRoom, picture, wear } from './screens.ts';
 
 const WIDTHS = [240, 360] as const;
 /** Of a panel zoomed in far: nothing of it may scroll sideways. A page in a tab is wider. */
@@ -27,6 +27,13 @@ export async function faults(page: Page, name: string): Promise<string[]> {
       for (const fault of await accessibilityFaults(page)) found.push(`${name}, ${width}, ${theme}: ${fault}`);
     }
   }
+  return found;
+}
+
+/** The same of each room of the screen, opened one after another. */
+export async function faultsInRooms(page: Page, name: string): Promise<string[]> {
+  const found: string[] = [];
+  for (let room = 0; await openRoom(page, room); room += 1) found.push(...(await faults(page, `${name}-${room + 1}`)));
   return found;
 }
 

@@ -23,3 +23,15 @@ export async function picture(page: Page, name: string): Promise<string> {
   await page.screenshot({ path, fullPage: true });
   return path;
 }
+
+/** Opens a room of the screen, counted from 0; others that share its name close. False where there is none. */
+export const openRoom = (page: Page, room: number): Promise<boolean> =>
+  page.$$eval(
+    '.rooms > details',
+    (all, at) => {
+      const wanted = all[at];
+      if (wanted) wanted.open = true;
+      return wanted !== undefined;
+    },
+    room,
+  );

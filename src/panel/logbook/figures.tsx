@@ -24,11 +24,11 @@ export function Figures({ shelved: { measured, history } }: { readonly shelved: 
         </table>
       )}
       {all && (
-        <section aria-labelledby="together">
-          <h3 id="together">{say.repeated.title(all.count)}</h3>
+        <div class="stack">
+          <h3>{say.repeated.title(all.count)}</h3>
           <p>{say.repeated.centre(all.random)}</p>
           <p class="small">{say.repeated.scatter(all).join(' ')}</p>
-        </section>
+        </div>
       )}
     </Room>
   );
