@@ -200,6 +200,9 @@ test('photographs of a situation, before and after they are read', { timeout: 24
   await giveBytes(seat, 'behind.png', pngFile(rigPicture(30)));
   await until(seat, 'the picture', ({ text }) => text.includes('1 of 1 picture read.'), 60_000);
   await measure(walk, 'photographs, one read');
+  for (const sharp of [0, 12, 25]) await giveBytes(seat, `off-by-${sharp}.png`, pngFile(rigPicture(sharp)));
+  await until(seat, 'the pictures', ({ text }) => text.includes('4 of 4 pictures read.'), 90_000);
+  await measure(walk, 'photographs, four read');
   for (const kind of ['check', 'bracket']) {
     await seat.click(`input[value="${kind}"]`);
     await measure(walk, `photographs, ${kind}`);

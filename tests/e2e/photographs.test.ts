@@ -74,6 +74,7 @@ test('Chromium: a picture of target and ramp, opened from its situation, leads t
   const { text } = await untilText(seat, '1 of 1 picture read.');
   expect(text).toMatch(/Not sharp enough\. Focus fell (29|30|31) mm behind the target\. 95% sure: between .* and .* mm behind\./);
   expect(text).toContain('The target is found, and square to the camera.');
+  await choose(seat, 'Edges at 100%');
   await choose(seat, 'Figures');
   await lookAtAllOf(page, 'photographs');
 });

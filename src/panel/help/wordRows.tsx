@@ -7,7 +7,7 @@ import { words } from '../../words/catalogue.ts';
 export function WordRows({ of }: { readonly of: readonly Word[] }) {
   const say = words('help').spoken;
   return (
-    <table>
+    <table class="word-rows">
       <thead>
         <tr>
           <th scope="col">{say.say}</th>
