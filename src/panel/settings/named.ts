@@ -7,7 +7,7 @@ import type { SettingsWords } from '../../words/settingsWords.ts';
 export type SettingName =
   'care' | 'order' | 'hold time' | 'pace' | 'speech' | 'tones' | 'sound check' | 'due again' | 'computers' | 'listening' | 'hearing check' | 'what was heard';
 
-export type SettingsPage = keyof SettingsWords['pages'];
+type SettingsPage = keyof SettingsWords['pages'];
 
 export interface NamedSetting {
   readonly is: SettingName;
