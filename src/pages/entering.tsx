@@ -8,7 +8,7 @@ import { shelfOf } from '../logbook/shelf.ts';
 import { contentsOf } from '../logbook/stored.ts';
 import { libraryOf } from '../logbook/storedLibrary.ts';
 import { readAsked } from '../panel/entering/address.ts';
-import { PlaceView } from '../panel/entering/placeView.tsx';
+import { PlaceBands, PlaceView } from '../panel/entering/placeView.tsx';
 import { now } from '../platform/clock.ts';
 import { store } from '../platform/storage.ts';
 import { readWords, words } from '../words/catalogue.ts';
@@ -29,6 +29,7 @@ function EnteringPage({ advice, weighing }: { readonly advice: Advice; readonly 
         <section key={place.converter?.id ?? ''} class="place">
           <h2>{place.converter ? behind(place.converter.name) : bare}</h2>
           <PlaceView place={place} lens={lens} />
+          <PlaceBands place={place} />
           <h3>{page.restsOn(weighing.by === 'use')}</h3>
           <ul>
             {place.evidence.map((evidence) => (

@@ -21,6 +21,8 @@ export interface EnteringWords {
   readonly bare: string;
   readonly behind: (converter: string) => string;
   readonly toPrint: string;
+  /** Opens the drawing and the table of them. */
+  readonly bands: string;
   readonly entered: string;
   readonly enteredAt: (focalLength: number) => string;
   readonly weigh: {

@@ -4,6 +4,8 @@ import type { MicrophoneMissing } from './microphoneWords.ts';
 
 export interface HearingWords {
   readonly title: string;
+  /** Of sound; and of the words that are taught. */
+  readonly stays: string;
   readonly kept: string;
   readonly room: {
     readonly title: string;
@@ -24,6 +26,7 @@ export interface HearingWords {
   readonly own: {
     readonly title: string;
     readonly about: (takes: number) => readonly string[];
+    readonly learns: string;
     readonly group: (left: number, of: number) => string;
     /** `short` stands beside the word, which `teach` and `again` name for those who hear the page. */
     readonly teach: (word: string) => string;
@@ -38,6 +41,9 @@ export interface HearingWords {
     readonly learnedForgotten: string;
     readonly erase: string;
     readonly erased: string;
+    /** What is done by the words of each room, and how many of them are taught. */
+    readonly rooms: Readonly<Record<'sweep' | 'walk' | 'logbook' | 'rest', string>>;
+    readonly of: (taught: number, all: number) => string;
     /** What can be done by voice once a group is taught; the names of the person's own lenses are the last. */
     readonly groups: Readonly<Record<GroupName | 'lenses', { readonly name: string; readonly for: string }>>;
   };

@@ -21,6 +21,8 @@ export interface SeriesWords {
   readonly wait: string;
   readonly out: Readonly<Record<OutOfSeries, string>>;
   readonly shown: string;
+  /** The list of them, with how many there are and how many stay out of the series. */
+  readonly each: { readonly title: string; readonly state: (count: number, out: number) => string };
   /** Of the correction that is checked, or that the bracket lies around. */
   readonly value: {
     readonly label: string;

@@ -1,6 +1,6 @@
 // The settings: how the person works, and how the panel speaks, sounds, listens and keeps values.
 import type { Settings, Theme } from '../settings.ts';
-import type { Pace } from '../sweep/manner.ts';
+import type { Manner, Pace } from '../sweep/manner.ts';
 import type { Seconds } from '../units.ts';
 
 type Voice = Settings['voice'];
@@ -11,8 +11,18 @@ interface Option {
 
 export interface SettingsWords {
   readonly title: string;
+  readonly find: { readonly label: string; readonly found: (count: number) => string };
+  readonly pages: Readonly<Record<'working' | 'sound' | 'voice' | 'look' | 'logbook', string>>;
+  /** How each page is set, in few words. */
+  readonly states: {
+    readonly working: (care: string, manner: Manner) => string;
+    readonly sound: (speaks: boolean, tones: boolean) => string;
+    readonly voice: (listen: Voice['listen']) => string;
+    readonly look: (theme: Theme, far: boolean) => string;
+    /** `after`: the age at which a measurement is due; null for one that is no choice of the list. */
+    readonly logbook: (after: string | null, carried: boolean) => string;
+  };
   readonly working: {
-    readonly title: string;
     readonly holdTime: (time: Seconds) => string;
     readonly holdTimeNote: string;
     readonly pace: string;
@@ -22,7 +32,6 @@ export interface SettingsWords {
     readonly seconds: (time: Seconds) => string;
   };
   readonly sound: {
-    readonly title: string;
     readonly speak: string;
     readonly tones: Required<Option>;
     readonly rate: string;
@@ -32,7 +41,6 @@ export interface SettingsWords {
     readonly anyVoice: string;
   };
   readonly look: {
-    readonly title: string;
     readonly theme: string;
     readonly themes: Readonly<Record<Theme, Option>>;
     readonly far: Required<Option>;

@@ -3,8 +3,10 @@
 import type { Entry } from '../logbook/entry.ts';
 import type { Combined } from '../logbook/combined.ts';
 import type { Measured } from '../logbook/measured.ts';
+import type { History } from '../logbook/history.ts';
 import type { Trend } from '../logbook/trend.ts';
 import type { Comparison } from '../sweep/trouble/sweepsDiffer.ts';
+import type { Steps } from '../units.ts';
 import type { ShownWords } from './shownWords.ts';
 
 export interface SituationWords {
@@ -17,6 +19,26 @@ export interface SituationWords {
   readonly recheck: string;
   readonly anew: string;
   readonly measure: string;
+  readonly answer: {
+    /** How sure the measurement is, of which value where another stands in the camera; or where it came from. Empty where neither is known. */
+    readonly sure: (measured: Measured, value: Steps | null) => string;
+    /** Every value that was measured, oldest first, in one line. */
+    readonly before: (measured: readonly Measured[]) => string;
+    readonly notDue: string;
+    readonly moreReasons: (count: number) => string;
+  };
+  readonly rooms: {
+    readonly evidence: string;
+    /** How much of each there is. */
+    readonly kept: (history: History) => string;
+    readonly entering: string;
+    readonly inCamera: (value: Steps | null) => string;
+    readonly others: string;
+    readonly situations: (count: number) => string;
+    readonly figures: string;
+  };
+  /** Of one measurement, each with what it is. */
+  readonly figures: (measured: Measured) => readonly { readonly what: string; readonly is: string }[];
   readonly retire: string;
   readonly bringBack: string;
   readonly history: {
@@ -46,7 +68,8 @@ export interface SituationWords {
     readonly title: (count: number) => string;
     readonly centre: (all: Combined['random']) => string;
     readonly last: (compared: Comparison) => readonly string[];
-    readonly figures: string;
+    /** In few words. */
+    readonly differ: string;
     readonly scatter: (all: Combined) => readonly string[];
   };
   readonly byHand: {

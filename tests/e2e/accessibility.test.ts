@@ -4,7 +4,7 @@ import type { Page } from 'puppeteer-core';
 import { expect, onTestFinished, test } from 'vitest';
 import type { Phase } from '../../src/sweep/state.ts';
 import { launchChromium, type Chromium } from './chromium.ts';
-import { faults } from './faults.ts';
+import { faults, faultsInRooms } from './faults.ts';
 import { click, put, says } from './library/shelves.ts';
 import { storedShop } from './library/shop.ts';
 import { choose, press, seatAt, type, until, untilPhase, untilText, type Seat } from './seat.ts';
@@ -57,8 +57,8 @@ test('no screen beside the sweep has a fault, empty or in use', async () => {
   for (const place of ['Logbook', 'Plan', 'Kit', 'Settings', 'Help']) {
     await choose(seat, place);
     await until(seat, place, (seen) => seen.screen === place.toLowerCase() && seen.text.length > 60);
-    await unfold(page);
     await look(place.toLowerCase());
+    found.push(...(await faultsInRooms(page, place.toLowerCase())));
     await back(page);
     await until(seat, 'the start', (seen) => seen.screen === 'start');
   }

@@ -4,7 +4,7 @@
 import type { Page } from 'puppeteer-core';
 import { faultsBesideColours, contrastFaults } from './axe.ts';
 import { cutIn } from './pseudo/cut.ts';
-import { picture, wear, type Theme } from './screens.ts';
+import { openRoom, picture, wear, type Theme } from './screens.ts';
 import { shineOf } from './shine.ts';
 import { brokenWords, smallTargets, smallWords } from './sizes.ts';
 
@@ -73,4 +73,11 @@ async function shining(page: Page, seen: Uint8Array, red: boolean): Promise<stri
     ...parts.flatMap(([part, light]) => (light > MOST_SHINE ? [`${part} gives ${light.toFixed(3)} of white’s light`] : [])),
     ...(red && notRed > 0 ? [`${notRed} of 255 is not red`] : []),
   ];
+}
+
+/** The same of each room of the screen, opened one after another. */
+export async function faultsInRooms(page: Page, name: string): Promise<string[]> {
+  const found: string[] = [];
+  for (let room = 0; await openRoom(page, room); room += 1) found.push(...(await faults(page, `${name}-${room + 1}`)));
+  return found;
 }

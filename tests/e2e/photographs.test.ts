@@ -74,6 +74,7 @@ test('Chromium: a picture of target and ramp, opened from its situation, leads t
   const { text } = await untilText(seat, '1 of 1 picture read.');
   expect(text).toMatch(/Not sharp enough\. Focus fell (29|30|31) mm behind the target\. 95% sure: between .* and .* mm behind\./);
   expect(text).toContain('The target is found, and square to the camera.');
+  await choose(seat, 'Edges at 100%');
   await choose(seat, 'Figures');
   await lookAtAllOf(page, 'photographs');
 });
@@ -91,6 +92,7 @@ test('Chromium: a check of the value finds a shift against live view, and asks f
   expect(text).toContain('Taken from another distance, or cropped. It stays out of this series.');
   expect(text).not.toContain('No picture was focused in live view');
   await choose(seat, 'Figures of the series');
+  await choose(seat, 'Each picture');
   await lookAtAllOf(page, 'check');
   await seat.click('.pictures li:first-child input[value="near"]');
   const without = await untilText(seat, 'No picture was focused in live view');
@@ -114,6 +116,7 @@ test('Chromium: a bracket of corrections finds its centre beside the band’s, a
   expect(text).toContain('Value to enter: +7.');
   expect(text).toMatch(/One step moves focus by (2\.9|3|3\.1) mm ± [\d.]+ mm at the target\./);
   await choose(seat, 'Figures of the series');
+  await choose(seat, 'Each picture');
   await lookAtAllOf(page, 'bracket');
 });
 

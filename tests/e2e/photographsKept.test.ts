@@ -28,6 +28,7 @@ test('a bracket that is kept is found wherever the logbook is, and nowhere once 
   const again = await situationPage(chromium);
   const { text } = await untilText(again.seat, 'in a bracket of 10 shots');
   expect(text).toMatch(/centre \+(6\.[5-9]|7|7\.[1-5]) in a bracket of 10 shots, .*agrees with the band’s centre.*one step moves focus by (2\.9|3|3\.1) mm/);
+  await choose(again.seat, 'Evidence');
   await choose(again.seat, 'See its crops, or erase it');
   await again.page.waitForSelector('.crops img');
   expect(
@@ -38,6 +39,7 @@ test('a bracket that is kept is found wherever the logbook is, and nowhere once 
   ]);
   expect(await faults(again.page, 'history-photographed')).toEqual([]);
 
+  await choose(again.seat, 'Entering');
   await choose(again.seat, 'What to enter for this lens');
   await untilText(again.seat, 'puts the centre at');
   expect(await shownOn(again.page)).toMatch(
@@ -53,6 +55,7 @@ test('a bracket that is kept is found wherever the logbook is, and nowhere once 
   expect(await backedUp(again.page)).toMatchObject([{ proof: { is: 'bracket' }, practice: false }]);
 
   const last = await situationPage(chromium);
+  await choose(last.seat, 'Evidence');
   await choose(last.seat, 'See its crops, or erase it');
   await choose(last.seat, 'Erase it from the history');
   await until(last.seat, 'a history without it', (seen) => !seen.text.includes('in a bracket of 10 shots'));

@@ -1,7 +1,7 @@
 // Contract of every screen in a language that needs half as much room again: at 180, 240 and 360 px nothing is cut, crosses
 // its frame or scrolls sideways. A picture of each is kept for people to look at.
 import { expect, test } from 'vitest';
-import { at, begin, go, found, reopen, settled, untilScreen, untilStart } from './pseudo/tour.ts';
+import { at, atRooms, begin, go, found, reopen, settled, unfold, untilScreen, untilStart } from './pseudo/tour.ts';
 import { press, type, until, untilPhase } from './seat.ts';
 import { gapSweep, oddSweep, practiceSweep, putUnderWay, sweepIn } from './underWay.ts';
 
@@ -22,6 +22,7 @@ test('the screens beside a sweep, empty and in use', async () => {
     await untilScreen(tour, place.toLowerCase());
     await settled(tour);
     await at(tour, place.toLowerCase());
+    await atRooms(tour, place.toLowerCase());
     await go(tour, 'Back');
     await untilStart(seat);
   }
@@ -56,6 +57,8 @@ test('the screens beside a sweep, empty and in use', async () => {
   await untilScreen(tour, 'situation');
   await settled(tour);
   await at(tour, 'situation');
+  await unfold(tour);
+  await at(tour, 'situation-unfolded');
   await tour.page.click('.history button');
   await until(seat, 'the record', ({ screen, text }) => screen === 'record' && text.length > 200);
   await settled(tour);

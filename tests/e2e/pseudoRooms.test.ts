@@ -172,6 +172,7 @@ test('the pages in tabs of their own', async () => {
   await visit(tour, 'hearing.html', 'hearing');
   await go(tour, 'Listen');
   await settled(tour);
+  await unfold(tour);
   await at(tour, 'hearing-listening');
   await go(tour, 'Teach solid');
   await at(tour, 'hearing-lesson');

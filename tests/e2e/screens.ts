@@ -40,3 +40,15 @@ export function pictureFile(name: string): `${string}.png` {
 
 /** Saves the whole page as dist/screenshots/NAME.png and returns it. */
 export const picture = (page: Page, name: string): Promise<Uint8Array> => page.screenshot({ path: pictureFile(name), fullPage: true });
+
+/** Opens a room of the screen, counted from 0; others that share its name close. False where there is none. */
+export const openRoom = (page: Page, room: number): Promise<boolean> =>
+  page.$$eval(
+    '.rooms > details',
+    (all, at) => {
+      const wanted = all[at];
+      if (wanted) wanted.open = true;
+      return wanted !== undefined;
+    },
+    room,
+  );

@@ -100,7 +100,8 @@ export async function tabTo(seat: Seat, name: string): Promise<void> {
   for (let steps = 0; steps < 60; steps += 1) {
     const focused = await seat.evaluate(() => {
       const element = document.activeElement;
-      const label = element instanceof HTMLInputElement ? element.labels?.[0]?.textContent : element?.textContent;
+      const named = element?.matches('summary') ? (element.querySelector('h2') ?? element) : element;
+      const label = element instanceof HTMLInputElement ? element.labels?.[0]?.textContent : named?.textContent;
       return (element?.getAttribute('aria-label') ?? label ?? '').trim();
     });
     if (focused === name || focused.startsWith(`${name}: `)) return;

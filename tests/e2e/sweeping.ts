@@ -117,6 +117,7 @@ export async function tell(seat: Seat, chip: string, field: string, text: string
 /** From the start screen through the settings and back. Three seconds is the shortest hold time there is. */
 export async function shortenHolds(seat: Seat): Promise<void> {
   await choose(seat, 'Settings');
+  await choose(seat, 'Working');
   await tabTo(seat, 'Hold time');
   await press(seat, 'Home');
   await until(seat, 'three seconds', ({ text }) => text.includes('Hold time: 3 s'));
@@ -128,6 +129,7 @@ export async function shortenHolds(seat: Seat): Promise<void> {
 export async function agreeToListening(seat: Seat): Promise<void> {
   await choose(seat, 'Settings');
   await until(seat, 'what listening means', ({ text }) => text.includes('Its maker may have the sound sent to a server of theirs.'));
+  await choose(seat, 'Voice');
   await seat.click('input[value="browser"]');
   await seat.click('[aria-label="Back"]');
   await untilStart(seat);

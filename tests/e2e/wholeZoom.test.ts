@@ -117,6 +117,7 @@ test('a whole zoom, told by keys from the bands of practice cameras, is picked u
   const entered = (await look(seat)).text;
   expect(entered).toContain(`Wide, 24 mm: ${written(await brute(page, 24))}`);
   expect(entered).toContain(`Tele, 70 mm: ${written(await brute(page, 70))}`);
+  await choose(seat, 'How it stands in each band');
   expect(await faults(page, 'entering')).toEqual([]);
 
   const [situation] = await page.evaluate(async () => {

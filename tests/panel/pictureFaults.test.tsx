@@ -39,7 +39,7 @@ test('movement says which way and what helps, is not taken for sharpening, and i
   const shown = (motion: Motion): string =>
     render(
       <NeverKept.Provider value>
-        <PictureView situation={null} step={null} picture={{ id: 'p', name: 'P1', is: got({ ...brought, reading: reading(0, motion) }) }} />
+        <PictureView situation={null} step={null} folded={false} picture={{ id: 'p', name: 'P1', is: got({ ...brought, reading: reading(0, motion) }) }} />
       </NeverKept.Provider>,
     ).container.textContent ?? '';
   expect(shown(MOVED)).toContain('In focus.');

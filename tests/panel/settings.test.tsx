@@ -10,7 +10,8 @@ import { words } from '../../src/words/catalogue.ts';
 import { LISTENING_MEANS } from '../../src/words/en/listening.ts';
 import { inPhase } from '../sweep/staged.ts';
 import { FakeSession } from './fakeSession.ts';
-import { click, partsRead, show, text } from './show.tsx';
+import { seconds } from '../../src/units.ts';
+import { click, partsRead, show, text, type } from './show.tsx';
 
 afterEach(cleanup);
 
@@ -101,6 +102,51 @@ describe('settings', () => {
   });
 });
 
+describe('the search of the settings', () => {
+  const find = (typed: string) => act(() => void type('Find a setting', typed));
+  const found = (): string[] => [...document.querySelectorAll('search button')].map(({ textContent }) => textContent ?? '');
+
+  test('every label on the screen, also of what only shows once something else is switched on, is found by its own words', async () => {
+    const session = new FakeSession();
+    session.changeSettings({ voice: { listen: 'own' }, manner: { pace: { set: 'counted', toDial: seconds(8) } } });
+    await at('Settings', session);
+    const rooms = document.querySelector('.rooms') ?? document.body;
+    const labels = [...rooms.querySelectorAll('legend, .field > label, .option > span, small')].map(
+      ({ firstChild, textContent }) => firstChild?.textContent ?? textContent ?? '',
+    );
+    expect(labels.length).toBeGreaterThan(25);
+    for (const label of labels) {
+      await find(label.replace(/ ?[:%].*$/, ''));
+      expect([label, found()]).not.toEqual([label, []]);
+    }
+  });
+
+  test('a found setting opens where it is and has the focus, and the search is empty again', async () => {
+    await at('Settings');
+    await find('count');
+    expect(found()).toEqual(['Pace Working']);
+    await act(() => void click('Pace Working'));
+    const own = screen.getByLabelText(/^My own/);
+    expect(own.closest('details')?.open).toBe(true);
+    expect(document.activeElement).toBe(own);
+    expect(screen.getByLabelText<HTMLInputElement>('Find a setting').value).toBe('');
+  });
+
+  test('those that bear the word in their label come before those that only explain themselves with it', async () => {
+    await at('Settings');
+    await find('hold');
+    expect(found()[0]).toMatch(/^Hold time: 5 .* Working$/);
+    expect(found().length).toBeGreaterThan(1);
+  });
+
+  test('words that no setting has are said to fit none', async () => {
+    await at('Settings');
+    await find('zebra');
+    expect(found()).toEqual([]);
+    expect(text()).toContain('No setting fits. Try another word.');
+  });
+});
+
 describe('help', () => {
   test('every word is there with its key', async () => {
     await at('Help');
@@ -114,6 +160,47 @@ describe('help', () => {
     await at('Help');
     const shown = screen.getAllByRole('definition').map(({ textContent }) => textContent?.trim());
     expect(shown).toEqual(Object.values(PRESSES).flatMap((presses) => presses.map(({ means }) => words('sweep').press.means[means])));
+  });
+});
+
+describe('what is possible now', () => {
+  const inTable = (): (string | null)[] => [...document.querySelectorAll('[aria-labelledby="now"] tbody th')].map(({ textContent }) => textContent);
+  const written = (word: Word): string => (word === 'set' ? 'set plus 6' : word);
+
+  test('without a sweep there are the ways to begin one', async () => {
+    await at('Help');
+    expect(inTable()).toEqual([]);
+    await act(() => void click('Name a lens and start'));
+    expect(screen.getByRole('main').dataset['screen']).toBe('start');
+  });
+
+  test('with one that waits there is exactly what it understands, as its buttons have it, and the way back to it', async () => {
+    const session = await show(new FakeSession().open().hold('dark'));
+    await act(() => void click('Leave for the start. The sweep waits.'));
+    await act(() => void click('Help'));
+    await partsRead();
+    const { words: now, presses } = session.understood.value!;
+    expect(session.sweep.value?.phase.name).toBe('paused');
+    expect(inTable()).toEqual(now.map(written));
+    const shown = [...document.querySelectorAll('.presses-now li')].map(({ textContent }) => textContent?.trim());
+    expect(shown).toEqual(presses.map(({ means }) => words('sweep').press.means[means]));
+    await act(() => void click('Go on with the sweep'));
+    expect(screen.getByRole('main').dataset['screen']).toBe('sweep');
+  });
+
+  test('in a sweep it stands behind one press, and follows the phase', async () => {
+    const session = await show(new FakeSession().open());
+    const more = screen.getByText('What you can do now').closest('details')!;
+    const rows = (): (string | null)[] => [...more.querySelectorAll('tbody th')].map(({ textContent }) => textContent);
+    expect(rows()).toEqual([]);
+    await act(() => {
+      more.open = true;
+      more.dispatchEvent(new Event('toggle'));
+    });
+    expect(rows()).toEqual(session.understood.value!.words.map(written));
+    await act(() => session.input({ told: 'hold', by: 'key', heard: null }));
+    expect(session.sweep.value?.phase.name).toBe('holding');
+    expect(rows()).toEqual(session.understood.value!.words.map(written));
   });
 });
 

@@ -6,7 +6,7 @@ import { act } from 'preact/test-utils';
 import { afterEach, expect, test } from 'vitest';
 import type { ProofRecord } from '../../src/logbook/proofRecord.ts';
 import { newBody, newLens } from '../../src/kit/kit.ts';
-import { moment, seconds, steps } from '../../src/units.ts';
+import { millimetres, moment, seconds, steps } from '../../src/units.ts';
 import { FakeSession, KIT, SUBJECT } from './fakeSession.ts';
 import { behindMore, lookUp, click, partsRead, show, text, type } from './show.tsx';
 
@@ -69,6 +69,51 @@ test('both ends typed by hand give the centre, and both choices where the count 
   await press('Save the value');
   expect(session.byHand.value).toMatchObject([{ source: 'by hand', finding: { known: 'band', low: 3, high: 8, chosen: 6 } }]);
   expect(text()).toContain('put in by hand');
+});
+
+test('the answer says how sure the value is, what was measured before and that it is not due, and figures are behind one press', async () => {
+  const measured = new FakeSession().open().hold('dark', 0).hold('steady', 6);
+  measured.input({ told: 'finish', by: 'key', heard: null });
+  const one = measured.asRecord('one');
+  const day = 86_400_000;
+  const at = (id: string, days: number, chosen: number) => ({
+    ...one,
+    id,
+    finished: moment(one.finished - days * day),
+    outcome: {
+      ...BAND,
+      low: steps(chosen - 3),
+      high: steps(chosen + 3),
+      centre: chosen,
+      chosen: steps(chosen),
+      interval: { from: chosen - 0.5, to: chosen + 0.5 },
+    },
+  });
+  await situation(new FakeSession({ records: [at('one', 0, 4), at('two', 60, 4)] }));
+  const answer = screen.getByRole('region', { name: 'Last value' });
+  expect(answer.textContent).toMatch(/97% sure within one step/);
+  expect(answer.textContent).toMatch(/Measured 2 times since .* 20\d\d: \+4, \+4/);
+  expect(text()).toContain('Not due again yet.');
+  const rooms = [...document.querySelectorAll<HTMLDetailsElement>('.rooms > details')];
+  expect(rooms.map(({ open }) => open)).not.toContain(true);
+  expect(screen.getByText('Within one step').closest('tr')?.textContent).toContain('97% sure');
+});
+
+test('the other situations of the lens are one press away, each with its value', async () => {
+  const near = KIT.situations[0]!;
+  const far = { ...near, id: 'far', distance: millimetres(9000) };
+  await situation(new FakeSession({ kit: { ...KIT, situations: [near] } }));
+  expect(screen.queryByText('Other situations of this lens')).toBeNull();
+  cleanup();
+  await show(new FakeSession({ kit: { ...KIT, situations: [near, far] } }));
+  await press('Logbook');
+  await partsRead();
+  await press(/85 mm at 4\.25 m/);
+  await partsRead();
+  await press(/85 mm at 9 m/);
+  await partsRead();
+  expect(text()).toContain('85 mm at 9 m');
+  expect(screen.getByText('Other situations of this lens').closest('details')?.textContent).toContain('4.25 m');
 });
 
 test('a value read off the camera is at once the one in force', async () => {

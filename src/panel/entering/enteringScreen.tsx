@@ -11,7 +11,7 @@ import type { Body } from '../../kit/kit.ts';
 import type { Steps } from '../../units.ts';
 import type { Choice } from '../../logbook/entering/oneValue.ts';
 import { writeAsked } from './address.ts';
-import { PlaceView } from './placeView.tsx';
+import { PlaceBands, PlaceView } from './placeView.tsx';
 import { WeighPick } from './weighPick.tsx';
 
 export function EnteringScreen({ id }: { readonly id: string }) {
@@ -36,17 +36,23 @@ export function EnteringScreen({ id }: { readonly id: string }) {
     <>
       <Heading onBack={() => way.back()}>{say.title}</Heading>
       <p class="muted small">{say.about(advice).join(' ')}</p>
+      <button type="button" class="link" onClick={() => session.openPage(`entering.html#${writeAsked({ situation: id, weighing })}`)}>
+        {say.toPrint}
+      </button>
       {bands.length > 1 && <WeighPick evidence={bands} weighing={weighing} onWeigh={setWeighing} />}
       {places.map((place) => (
         <section key={place.converter?.id ?? ''} class="place" aria-label={place.converter?.name ?? say.bare}>
           {(places.length > 1 || place.converter) && <h2>{place.converter ? say.behind(place.converter.name) : say.bare}</h2>}
           <PlaceView place={place} lens={lens} />
           <EnterForms place={place} body={body} />
+          {place.evidence.length > 0 && (
+            <details>
+              <summary>{say.bands}</summary>
+              <PlaceBands place={place} />
+            </details>
+          )}
         </section>
       ))}
-      <button type="button" onClick={() => session.openPage(`entering.html#${writeAsked({ situation: id, weighing })}`)}>
-        {say.toPrint}
-      </button>
     </>
   );
 }

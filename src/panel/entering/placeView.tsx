@@ -1,4 +1,4 @@
-// What to enter in one place of the body's memory, with how it stands in every band: in the panel and on paper.
+// What to enter in one place of the body's memory, and how that stands in every band: in the panel and on paper.
 import { Fragment } from 'preact';
 import type { MemoryPlace } from '../../logbook/entering/advice.ts';
 import type { Fit } from '../../logbook/entering/band.ts';
@@ -18,7 +18,7 @@ interface Props {
 
 export function PlaceView({ place, lens }: Props) {
   const say = words('entering');
-  const { one, two, missingEnd, uncounted, evidence, shown, byPictures } = place;
+  const { one, two, missingEnd, uncounted, shown, byPictures } = place;
   return (
     <>
       {place.converter && <p class="muted small">{say.converter(fNumberOf(lens, place.converter.factor)).join(' ')}</p>}
@@ -26,6 +26,18 @@ export function PlaceView({ place, lens }: Props) {
       {!one && !byPictures && <p>{say.unknown}</p>}
       <Shown shown={shown} />
       {missingEnd !== null && <p class="notice small">{say.missingEnd(missingEnd)}</p>}
+      {!two && one && one.trade.length > 1 && <Trade options={one.trade} />}
+      {uncounted.length > 0 && <p class="muted small">{say.uncounted(uncounted)}</p>}
+    </>
+  );
+}
+
+/** How the value stands in every band that was measured there. */
+export function PlaceBands({ place }: Pick<Props, 'place'>) {
+  const say = words('entering');
+  const { one, two, evidence } = place;
+  return (
+    <>
       <BandChart place={place} />
       {evidence.length > 0 && (
         <table>
@@ -44,8 +56,6 @@ export function PlaceView({ place, lens }: Props) {
           {say.middle(middle).join(' ')}
         </p>
       ))}
-      {!two && one && one.trade.length > 1 && <Trade options={one.trade} />}
-      {uncounted.length > 0 && <p class="muted small">{say.uncounted(uncounted)}</p>}
     </>
   );
 }

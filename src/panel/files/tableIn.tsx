@@ -61,17 +61,21 @@ function Plan({ table, mapping, onMapped, onBring }: PlanProps) {
     mapping.map((column, at) => (at === index ? (MEANINGS.find((one) => one.heading === heading) ?? null) : column));
   return (
     <div class="stack">
-      <p>{say.meanings}</p>
-      {table.headings.map((heading, index) => (
-        <Choose
-          key={index}
-          label={heading || say.column(index + 1)}
-          options={options}
-          chosen={mapping[index]?.heading ?? PASSED_OVER}
-          onChoose={(value) => onMapped(mapped(index, value))}
-        />
-      ))}
       {missing.length > 0 && <p class="fault">{say.missing(missing.map(({ heading }) => heading))}</p>}
+      <details>
+        <summary>{say.meanings}</summary>
+        <div class="stack">
+          {table.headings.map((heading, index) => (
+            <Choose
+              key={index}
+              label={heading || say.column(index + 1)}
+              options={options}
+              chosen={mapping[index]?.heading ?? PASSED_OVER}
+              onChoose={(value) => onMapped(mapped(index, value))}
+            />
+          ))}
+        </div>
+      </details>
       <p>{say.plan(plan).join(' ')}</p>
       {plan.faults.length > 0 && (
         <ul>

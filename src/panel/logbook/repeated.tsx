@@ -17,10 +17,6 @@ export function Repeated({ measured }: { readonly measured: readonly Measured[] 
       <h2 id="repeated">{say.title(estimates.length)}</h2>
       {!trouble && <p>{say.centre(all.random)}</p>}
       <p>{say.last(compare(before, last)).join(' ')}</p>
-      <details class="small">
-        <summary>{say.figures}</summary>
-        <p>{say.scatter(all).join(' ')}</p>
-      </details>
       {trouble && <TroubleNote found={trouble} />}
     </section>
   );

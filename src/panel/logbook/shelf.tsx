@@ -6,7 +6,7 @@ import { writeSteps } from '../../sweep/scale.ts';
 import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
 
-const DRAWN = 20;
+const DRAWN = 12;
 
 export function Shelf({ shelf }: { readonly shelf: readonly Shelved[] }) {
   const say = words('logbook');

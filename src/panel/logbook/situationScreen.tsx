@@ -1,15 +1,22 @@
-// One situation: the value to go by, why it is due again, what was measured and entered over time, and what one can do.
+// One situation: the answer first, with what one can do about it; behind it rooms to open: what it rests on, the value in the camera, the
+// other situations of the lens, the newest sweep once more, and figures.
+import { useMemo } from 'preact/hooks';
+import { othersOfLens } from '../../logbook/sameLens.ts';
 import type { Shelved } from '../../logbook/shelf.ts';
 import { words } from '../../words/catalogue.ts';
-import { BigValue } from '../parts/bigValue.tsx';
 import { Heading } from '../parts/heading.tsx';
+import { late } from '../parts/late.tsx';
+import { Room } from '../parts/room.tsx';
 import { useSession, useSurroundings } from '../useSession.ts';
-import { EnterForm } from './enterForm.tsx';
+import { Answer } from './answer.tsx';
+import { EnteringRoom } from './enteringRoom.tsx';
+import { Evidence } from './evidence.tsx';
+import { Figures } from './figures.tsx';
 import { HandForm } from './handForm.tsx';
-import { HistoryChart } from './historyChart.tsx';
-import { Repeated } from './repeated.tsx';
-import { HistoryLines } from './historyLines.tsx';
+import { Shelf } from './shelf.tsx';
 import { useShelf } from './useShelf.ts';
+
+const Replay = late(async () => (await import('./replay.tsx')).Replay, 'record', 'spoken', 'sweep');
 
 interface Props {
   readonly id: string;
@@ -19,63 +26,53 @@ interface Props {
 
 export function SituationScreen({ id, byHand }: Props) {
   const { way } = useSurroundings();
-  const shelved = useShelf().find(({ subject }) => subject.situation === id);
+  const shelf = useShelf();
+  const shelved = shelf.find(({ subject }) => subject.situation === id);
   return (
     <>
       <Heading onBack={() => way.back()}>{shelved?.subject.lens ?? words('logbook').title}</Heading>
-      {shelved ? <Page key={id} shelved={shelved} byHand={byHand} /> : <p>{words('situation').gone}</p>}
+      {shelved ? <Page key={id} shelved={shelved} shelf={shelf} byHand={byHand} /> : <p>{words('situation').gone}</p>}
     </>
   );
 }
 
-function Page({ shelved, byHand }: { readonly shelved: Shelved; readonly byHand: boolean }) {
+interface PageProps {
+  readonly shelved: Shelved;
+  readonly shelf: readonly Shelved[];
+  readonly byHand: boolean;
+}
+
+function Page({ shelved, shelf, byHand }: PageProps) {
   const say = words('situation');
-  const { details, standing, due: reasonOf } = words('logbook');
   const { session, way } = useSurroundings();
-  const { subject, value, measured, situation, history, due, retired } = shelved;
+  const { subject, value, measured, situation, history, retired } = shelved;
   const body = session.kit.value.bodies.find(({ id }) => id === situation?.body);
+  const others = useMemo(() => othersOfLens(shelf, shelved), [shelf, shelved]);
+  const newest = session.records.value.find(({ id, journal }) => id === measured?.id && journal.length > 1);
   return (
     <>
-      <p class="muted small">{details(subject)}</p>
-      <section class="result" aria-label={say.lastValue}>
-        {value !== null && <BigValue label={say.value} value={value} />}
-        <p>{standing(shelved)}</p>
-      </section>
-      {due.length > 0 && (
-        <section class="notice" aria-labelledby="due">
-          <div>
-            <h2 id="due">{say.dueAgain}</h2>
-            <ul>
-              {due.map((reason, at) => (
-                <li key={at}>{reasonOf(reason)}</li>
-              ))}
-            </ul>
-          </div>
-        </section>
-      )}
+      <p class="muted small">{words('logbook').details(subject)}</p>
+      <Answer shelved={shelved} />
       {byHand && body && <HandForm subject={subject} scale={body.scale} open />}
       {situation && !retired && session.sweep.value === null && <Sweeps situation={situation.id} known={value !== null} />}
-      {situation && body && (
-        <button type="button" onClick={() => way.go({ at: 'entering', id: situation.id })}>
-          {say.toEnter}
-        </button>
-      )}
       {situation && (
         <button type="button" onClick={() => way.go({ at: 'photographs', situation: situation.id })}>
           {say.photographs}
         </button>
       )}
-      <HistoryChart history={history} />
-      <Repeated measured={history.measured} />
-      <HistoryLines history={history} />
-      {body && (
-        <>
-          <EnterForm key={measured?.id} about={[{ subject, record: measured?.id ?? null }]} scale={body.scale} suggested={measured?.chosen ?? value} />
-          {!byHand && <HandForm subject={subject} scale={body.scale} />}
-        </>
-      )}
+      <div class="rooms">
+        <Evidence history={history} />
+        {body && <EnteringRoom shelved={shelved} scale={body.scale} byHand={byHand} />}
+        {others.length > 0 && (
+          <Room title={say.rooms.others} state={say.rooms.situations(others.length)}>
+            <Shelf shelf={others} />
+          </Room>
+        )}
+        {newest && <Replay journal={newest.journal} />}
+        <Figures shelved={shelved} />
+      </div>
       {situation && (
-        <button type="button" onClick={() => session.retireKit('situations', situation.id, situation.retired === null)}>
+        <button type="button" class="link" onClick={() => session.retireKit('situations', situation.id, situation.retired === null)}>
           {situation.retired === null ? say.retire : say.bringBack}
         </button>
       )}

@@ -7,6 +7,7 @@ import { proofOfOne } from '../../photographs/series/proofsOf.ts';
 import type { SeriesPicture } from '../../photographs/series/seriesPicture.ts';
 import type { WithInterval } from '../../photographs/withInterval.ts';
 import { words } from '../../words/catalogue.ts';
+import { Room } from '../parts/room.tsx';
 import { useSession } from '../useSession.ts';
 import { EdgeCrops } from './edgeCrops.tsx';
 import { KeepProof, NeverKept } from './keepProof.tsx';
@@ -22,25 +23,52 @@ interface Props {
   readonly situation: string | null;
   /** What a bracket measured a step to be worth, in millimetres at the target; null where none did. */
   readonly step: WithInterval | null;
+  /** One of several: behind one press, with what it shows in short. */
+  readonly folded: boolean;
 }
 
-export function PictureView({ picture: { id, name, is }, situation, step }: Props) {
+export function PictureView({ folded, ...props }: Props) {
+  const { name, is } = props.picture;
+  if (!folded) {
+    return (
+      <li class="card picture">
+        <h2>{name}</h2>
+        <Told {...props} />
+      </li>
+    );
+  }
+  return (
+    <li class="rooms picture">
+      <Room title={name} state={inShort(is)}>
+        <Told {...props} />
+      </Room>
+    </li>
+  );
+}
+
+/** How far it has come, why it tells nothing of the focus, or whether it is sharp. */
+function inShort(is: Picture['is']): string {
+  const say = words('photographs');
+  if (typeof is === 'string') return say.stage[is];
+  if (!is.ok) return say.fault[is.fault];
+  const { target, focus } = is.value.reading;
+  if (!target.ok) return say.notFound(target.fault);
+  if (!focus.ok) return say.noFocus(focus.fault);
+  return say.focus(focus.value, target.value.motion)[0] ?? '';
+}
+
+function Told({ picture: { id, name, is }, situation, step }: Omit<Props, 'folded'>) {
   const neverKept = useContext(NeverKept);
   const say = words('photographs');
+  if (typeof is === 'string') return <p class="muted">{say.stage[is]}</p>;
+  if (!is.ok) return <p class="fault">{say.fault[is.fault]}</p>;
   return (
-    <li class="card picture">
-      <h2>{name}</h2>
-      {typeof is === 'string' && <p class="muted">{say.stage[is]}</p>}
-      {typeof is !== 'string' && !is.ok && <p class="fault">{say.fault[is.fault]}</p>}
-      {typeof is !== 'string' && is.ok && (
-        <>
-          <InWords reading={is.value.reading} />
-          <PictureFaults reading={is.value.reading} />
-          <PictureShown picture={is.value} step={step} />
-          {!neverKept && <KeepOne picture={{ id, name, ...is.value }} brought={is.value} situation={situation} />}
-        </>
-      )}
-    </li>
+    <>
+      <InWords reading={is.value.reading} />
+      <PictureFaults reading={is.value.reading} />
+      <PictureShown picture={is.value} step={step} />
+      {!neverKept && <KeepOne picture={{ id, name, ...is.value }} brought={is.value} situation={situation} />}
+    </>
   );
 }
 
@@ -68,7 +96,12 @@ export function PictureShown({ picture, step }: { readonly picture: BroughtPictu
     <>
       <Outlined picture={picture} />
       {focus.ok && <RampChart focus={focus.value} />}
-      {crops.length > 0 && <EdgeCrops edges={edges} crops={crops} />}
+      {crops.length > 0 && (
+        <details>
+          <summary>{say.crops}</summary>
+          <EdgeCrops edges={edges} crops={crops} />
+        </details>
+      )}
       <p class="muted small">{say.camera(frame, camera)}</p>
       {target.ok && (
         <details>

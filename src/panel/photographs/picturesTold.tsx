@@ -71,7 +71,7 @@ export function PicturesTold({ pictures, situation, subject: { scale, band, step
           {all.length > 0 && (
             <ol class="pictures" aria-label={say.pictures}>
               {drawn.map((picture) => (
-                <PictureView key={picture.id} picture={picture} situation={situation} step={step} />
+                <PictureView key={picture.id} picture={picture} situation={situation} step={step} folded={all.length > 1} />
               ))}
             </ol>
           )}

@@ -1,4 +1,4 @@
-// The pictures of a series as they were taken, each with what it was, what it shows in a sentence, and the rest folded. Those that stay out come
+// The pictures of a series as they were taken, behind one press since what they say together comes first: each with what it was, what it shows in a sentence, and the rest folded. Those that stay out come
 // after them, each with its reason.
 import type { ComponentChildren } from 'preact';
 import type { OutOfSeries } from '../../photographs/series/outOfSeries.ts';
@@ -6,6 +6,7 @@ import type { Turns } from '../../photographs/series/turns.ts';
 import type { WithInterval } from '../../photographs/withInterval.ts';
 import type { BroughtPicture } from '../../platform/pictures/bridge.ts';
 import { words } from '../../words/catalogue.ts';
+import { Room } from '../parts/room.tsx';
 import { useFirstOf } from './firstPictures.tsx';
 import { PictureFaults } from './pictureFaults.tsx';
 import type { Picture } from './pictures.ts';
@@ -28,24 +29,28 @@ export function SeriesList({ pictures, turns, reference, step, picks }: Props) {
   const ordered = pictures.toSorted((one, other) => (places.get(one.id) ?? Infinity) - (places.get(other.id) ?? Infinity) || 0);
   const { drawn, more } = useFirstOf(ordered);
   const beside = pictures.find(({ id }) => id === reference);
+  const say = words('series').each;
+  if (pictures.length === 0) return null;
   return (
-    <>
-      <ol class="pictures" aria-label={words('photographs').pictures}>
-        {drawn.map((picture) => (
-          <li key={picture.id} class="card picture">
-            <h2>{picture.name}</h2>
-            {picks.get(picture.id)}
-            <Told
-              picture={picture}
-              out={turns.out.get(picture.id) ?? null}
-              step={step}
-              beside={beside && beside.id !== picture.id ? broughtIn(beside) : null}
-            />
-          </li>
-        ))}
-      </ol>
-      {more}
-    </>
+    <div class="rooms">
+      <Room title={say.title} state={say.state(pictures.length, turns.out.size)}>
+        <ol class="pictures" aria-label={words('photographs').pictures}>
+          {drawn.map((picture) => (
+            <li key={picture.id} class="card picture">
+              <h2>{picture.name}</h2>
+              {picks.get(picture.id)}
+              <Told
+                picture={picture}
+                out={turns.out.get(picture.id) ?? null}
+                step={step}
+                beside={beside && beside.id !== picture.id ? broughtIn(beside) : null}
+              />
+            </li>
+          ))}
+        </ol>
+        {more}
+      </Room>
+    </div>
   );
 }
 

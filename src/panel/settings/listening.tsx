@@ -1,40 +1,47 @@
 // Words instead of keys: who recognises them, and what that means, is said before the yes.
 import { useState } from 'preact/hooks';
 import { Pick } from '../parts/pick.tsx';
+import { Room } from '../parts/room.tsx';
 import { Tick } from '../parts/tick.tsx';
 import { VoiceMark } from '../voice/mark.tsx';
 import { useSession } from '../useSession.ts';
 import { words } from '../../words/catalogue.ts';
+import { Setting } from './setting.tsx';
 
-export function Listening() {
+export function ListeningRoom() {
   const session = useSession();
-  const say = words('settings').listening;
+  const { listening: say, pages, states } = words('settings');
   const { listen, open, learn } = session.settings.value.voice;
   return (
-    <section class="card" aria-labelledby="voice">
-      <h2 id="voice">{say.title}</h2>
-      <Pick
-        legend={say.by}
-        options={(session.browserRecognises ? RECOGNISERS : OURS).map((value) => ({ value, ...say.recognisers[value] }))}
-        chosen={listen}
-        onChoose={(chosen) => session.changeSettings({ voice: { listen: chosen } })}
-      />
-      {!session.browserRecognises && <p class="muted small">{say.noRecogniser}</p>}
-      {listen !== 'off' && (
+    <Room name="settings" title={pages.voice} state={states.voice(listen)}>
+      <Setting is="listening">
         <Pick
-          legend={say.open}
-          options={OPENINGS.map((value) => ({ value, ...say.openings[value] }))}
-          chosen={open}
-          onChoose={(chosen) => session.changeSettings({ voice: { open: chosen } })}
+          legend={say.by}
+          options={(session.browserRecognises ? RECOGNISERS : OURS).map((value) => ({ value, ...say.recognisers[value] }))}
+          chosen={listen}
+          onChoose={(chosen) => session.changeSettings({ voice: { listen: chosen } })}
         />
-      )}
-      {listen === 'own' && <Tick {...say.learn} on={learn} onChange={(on) => session.changeSettings({ voice: { learn: on } })} />}
-      <button type="button" class="link" onClick={() => session.openPage('hearing.html')}>
-        {say.check}
-      </button>
+        {!session.browserRecognises && <p class="muted small">{say.noRecogniser}</p>}
+        {listen !== 'off' && (
+          <Pick
+            legend={say.open}
+            options={OPENINGS.map((value) => ({ value, ...say.openings[value] }))}
+            chosen={open}
+            onChoose={(chosen) => session.changeSettings({ voice: { open: chosen } })}
+          />
+        )}
+        {listen === 'own' && <Tick {...say.learn} on={learn} onChange={(on) => session.changeSettings({ voice: { learn: on } })} />}
+      </Setting>
+      <Setting is="hearing check">
+        <button type="button" class="link" onClick={() => session.openPage('hearing.html')}>
+          {say.check}
+        </button>
+      </Setting>
       <VoiceMark />
-      <EraseHeard />
-    </section>
+      <Setting is="what was heard">
+        <EraseHeard />
+      </Setting>
+    </Room>
   );
 }
 

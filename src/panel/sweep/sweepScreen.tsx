@@ -29,6 +29,7 @@ const TurnFocus = late(async () => (await import('./turnFocus.tsx')).TurnFocus);
 const CheckFocus = late(async () => (await import('./checkFocus.tsx')).CheckFocus);
 const LightsSheet = late(async () => (await import('../lights/lightsSheet.tsx')).LightsSheet);
 const SweepTroubles = late(async () => (await import('../trouble/sweepTroubles.tsx')).SweepTroubles);
+const Meanings = late(async () => (await import('../help/meanings.tsx')).Meanings, 'help');
 /** Only looked at between holds: the face, the switch and the voice do not wait for it. */
 const Strip = late(async () => (await import('../strip/strip.tsx')).Strip);
 
@@ -91,6 +92,7 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
         <>
           {troubles.length > 0 && <SweepTroubles sweep={sweep} />}
           <Asides now={words} tell={tell} />
+          {!following && <Meanings sweep={sweep} />}
           <button type="button" class="link" aria-expanded={lights} onClick={() => setLights(!lights)}>
             {sentences('firstHold').lights.open}
           </button>

@@ -69,6 +69,7 @@ export const words: EnteringWords = {
   about: ({ body, lens }) => [`${pair({ lens: lens.name, body: body.name })}.`, KEEPS[body.zoomStore]],
   bare: 'Bare lens',
   behind: (converter) => `With ${converter}`,
+  bands: 'How it stands in each band',
   toPrint: 'Page to print',
   entered: 'Mark as entered',
   enteredAt: (focalLength) => `Mark as entered at ${long(focalLength)}`,

@@ -56,7 +56,7 @@ export const words: FilesWords = {
           return `This table has more than ${write.number(fault.most)} lines. Split it into smaller ones.`;
       }
     },
-    meanings: 'What each heading means:',
+    meanings: 'What each heading means',
     passedOver: 'not used',
     column: (number) => `Column ${write.number(number)}`,
     missing: (headings) => `Choose which headings mean these: ${write.list(headings)}.`,

@@ -5,9 +5,10 @@ import { write } from './write.ts';
 
 export const words: HearingWords = {
   title: 'Hearing check',
+  stays: 'Sound is compared on this computer. It is never kept or sent.',
   kept:
-    'Sound is compared on this computer. It is never kept or sent. What is kept of a word you teach is its pattern, from which ' +
-    'nothing can be played. The pattern stays in this browser, and goes into a backup file when you write one.',
+    'What is kept of a word you teach is its pattern, from which nothing can be played. The pattern stays in this browser, and goes into a ' +
+    'backup file when you write one.',
   room: {
     title: 'The room',
     level: 'Level',
@@ -33,8 +34,8 @@ export const words: HearingWords = {
     about: (takes) => [
       `You say each word ${write.count(takes, { one: 'once', other: '# times' })}.`,
       'The seven words of a sweep are enough to begin. For what is not taught, use keys, the pedal or the pointer.',
-      'The panel can also learn from words that were right. Switch that on in the settings, under Voice.',
     ],
+    learns: 'The panel can also learn from words that were right. Switch that on in the settings, under Voice.',
     group: (left, of) =>
       left === of
         ? write.count(of, { one: 'Teach this word', other: 'Teach these # words' })
@@ -51,12 +52,14 @@ export const words: HearingWords = {
     learnedForgotten: 'What was learned is forgotten. What you taught is all there.',
     erase: 'Erase everything I taught',
     erased: 'Everything you taught is erased.',
+    rooms: { sweep: 'A sweep', walk: 'The set-up walk', logbook: 'The logbook', rest: 'The rest' },
+    of: (taught, all) => (taught === all ? `all ${write.number(all)} taught` : `${write.number(taught)} of ${write.number(all)} taught`),
     groups: {
       sweep: { name: 'A sweep', for: 'Enough for a whole sweep, from the first hold to the accepted value.' },
       walk: { name: 'The set-up walk', for: 'Go through the set-up walk. “Repeat” also says a value again.' },
       arrows: { name: 'Arrows', for: 'For bodies that show arrows beside the focus light.' },
       values: { name: 'Values and the logbook', for: 'Set a value of your own, “set minus one two”, and ask the logbook, “look up eight five”.' },
-      rest: { name: 'The rest', for: 'Pause, skip, go on, and what else a sweep may ask.' },
+      rest: { name: 'Other words', for: 'Pause, skip, go on, and what else a sweep may ask.' },
       lenses: { name: 'Your lenses', for: 'Ask the logbook for a lens by its name: say “look up”, then the name.' },
     },
   },

@@ -5,6 +5,7 @@ import { focusErrorOf, type StepSize } from '../../photographs/focusError.ts';
 import type { WithInterval } from '../../photographs/withInterval.ts';
 import { isOnScale, nearestWithin, writeSteps, type Scale } from '../../sweep/scale.ts';
 import type { Steps } from '../../units.ts';
+import { line } from '../line.ts';
 import type { SeriesWords } from '../seriesWords.ts';
 import { BY_STEP, correctionBetween, focusFell, lengthAtTarget, lengthWithin, marginOf, sideOfTarget } from './focusFell.ts';
 import { within } from './subject.ts';
@@ -108,6 +109,11 @@ export const words: SeriesWords = {
     'another distance': 'Taken from another distance, or cropped. It stays out of this series.',
   },
   shown: 'What this picture shows',
+  each: {
+    title: 'Each picture',
+    state: (count, out) =>
+      line([write.count(count, { one: '# picture', other: '# pictures' }), out > 0 && write.count(out, { one: '# stays out', other: '# stay out' })]),
+  },
   value: {
     label: 'Value to check',
     hint: { one: 'The one that the body is set to.', check: 'The one that the body is set to.', bracket: 'The values of the bracket lie around it.' },

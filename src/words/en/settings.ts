@@ -1,12 +1,32 @@
 // English: the settings.
+import type { Settings, Theme } from '../../settings.ts';
+import type { Pace } from '../../sweep/manner.ts';
+import { line } from '../line.ts';
 import type { SettingsWords } from '../settingsWords.ts';
 import { LISTENING_MEANS } from './listening.ts';
 import { write } from './write.ts';
 
+const PACED: Readonly<Record<Pace['set'], string>> = { own: 'my own pace', counted: 'counted pace' };
+const LISTENS: Readonly<Record<Settings['voice']['listen'], string>> = {
+  off: 'off',
+  own: 'words I have taught',
+  here: 'the browser, on this computer',
+  browser: 'the browser\u2019s recogniser',
+};
+const LOOKS: Readonly<Record<Theme, string>> = { system: 'as the system', light: 'light', dark: 'dark', dim: 'dim', red: 'red' };
+
 export const words: SettingsWords = {
   title: 'Settings',
+  find: { label: 'Find a setting', found: (count) => (count === 0 ? 'No setting fits. Try another word.' : `${write.number(count)} found`) },
+  pages: { working: 'Working', sound: 'Sound', voice: 'Voice', look: 'Look', logbook: 'Logbook' },
+  states: {
+    working: (care, { holdTime, pace }) => line([care, write.unit(holdTime, 'second'), PACED[pace.set]]),
+    sound: (speaks, tones) => line([speaks ? 'speaks every value' : 'speaks nothing', tones ? 'tones' : 'no tones']),
+    voice: (listen) => LISTENS[listen],
+    look: (theme, far) => line([LOOKS[theme], far && 'far view']),
+    logbook: (after, carried) => line([after !== null && `due again after ${after}`, carried && 'carried between your computers']),
+  },
   working: {
-    title: 'Working',
     holdTime: (time) => `Hold time: ${write.unit(time, 'second')}`,
     holdTimeNote: 'Five seconds is common practice.',
     pace: 'Pace',
@@ -18,7 +38,6 @@ export const words: SettingsWords = {
     seconds: (time) => write.unit(time, 'second'),
   },
   sound: {
-    title: 'Sound',
     speak: 'Speak every value',
     tones: { label: 'Tones', note: 'When a hold begins and ends, and when an answer is noted or refused.' },
     rate: 'Pace of speech',
@@ -27,7 +46,6 @@ export const words: SettingsWords = {
     anyVoice: 'the computer’s choice',
   },
   look: {
-    title: 'Look',
     theme: 'Theme',
     themes: {
       system: { label: 'As the system' },

@@ -1,6 +1,7 @@
 // English: one situation of the logbook.
 import type { Measured } from '../../logbook/measured.ts';
 import { writeSteps } from '../../sweep/scale.ts';
+import { seconds } from '../../units.ts';
 import { line } from '../line.ts';
 import type { SituationWords } from '../situationWords.ts';
 import { driftTold } from './monthsOfDrift.ts';
@@ -13,6 +14,18 @@ const CAME: Readonly<Record<Measured['by'], string>> = {
   'from a table': 'from a table',
   'from another computer': 'from another computer',
 };
+
+const NO_VALUE: Readonly<Record<Measured['found'], string>> = {
+  band: 'no value',
+  value: 'no value',
+  'carried over': 'outside the range',
+  'past the limit': 'past the limit',
+  'beyond the scale': 'outside the range',
+  nothing: 'no band',
+};
+
+/** So many of the newest values stand in one line. */
+const NEWEST = 6;
 
 const HOLDS = { one: '# hold', other: '# holds' };
 const STEPS = { one: '# step', other: '# steps' };
@@ -30,6 +43,44 @@ export const words: SituationWords = {
   recheck: 'Quick re-check',
   anew: 'Measure it again',
   measure: 'Measure it',
+  answer: {
+    sure: ({ by, chosen, within }, value) => {
+      if (by !== 'sweep') return CAME[by];
+      if (within === null) return '';
+      const sure = `${write.chance(within)} sure within one step`;
+      return chosen === null || chosen === value ? sure : `${writeSteps(chosen)}: ${sure}`;
+    },
+    before: (measured) => {
+      const values = measured.map(({ chosen, found }) => (chosen === null ? NO_VALUE[found] : writeSteps(chosen)));
+      const shown = values.length > NEWEST ? ['\u2026', ...values.slice(-NEWEST)] : values;
+      const since = measured[0] ? ` since ${write.monthAndYear(measured[0].at)}` : '';
+      return `Measured ${write.count(measured.length, { one: 'once', other: '# times' })}${since}: ${shown.join(', ')}`;
+    },
+    notDue: 'Not due again yet.',
+    moreReasons: (count) => write.count(count, { one: 'One more reason', other: '# more reasons' }),
+  },
+  rooms: {
+    evidence: 'Evidence',
+    kept: ({ measured, entries, proofs }) =>
+      line([
+        measured.length > 0 && `${write.number(measured.length)} measured`,
+        entries.length > 0 && `${write.number(entries.length)} entered`,
+        proofs.length > 0 && `${write.number(proofs.length)} photographed`,
+      ]) || 'nothing yet',
+    entering: 'Entering',
+    inCamera: (value) => (value === null ? 'nothing entered yet' : `${writeSteps(value)} is in the camera`),
+    others: 'Other situations of this lens',
+    situations: (count) => write.count(count, { one: '# situation', other: '# situations' }),
+    figures: 'Figures',
+  },
+  figures: ({ low, high, centre, interval, within, holds, seconds: taken }) => [
+    ...(low !== null && high !== null ? [{ what: 'Band', is: `${writeSteps(low)} to ${writeSteps(high)}` }] : []),
+    ...(centre !== null ? [{ what: 'Centre', is: write.signed(centre, 1) }] : []),
+    ...(interval ? [{ what: 'Centre, 95% sure', is: `${write.signed(interval.from, 1)} to ${write.signed(interval.to, 1)}` }] : []),
+    ...(within !== null ? [{ what: 'Within one step', is: `${write.chance(within)} sure` }] : []),
+    ...(holds !== null ? [{ what: 'Holds', is: write.number(holds) }] : []),
+    ...(taken !== null ? [{ what: 'Time', is: write.duration(seconds(taken)) }] : []),
+  ],
   retire: 'Retire this situation',
   bringBack: 'Bring this situation back',
   history: {
@@ -40,14 +91,7 @@ export const words: SituationWords = {
     drifted: driftTold,
     entered: ({ at }) => `entered in the camera, ${write.day(at)}`,
     measured: ({ by, at }) => `${CAME[by]}, ${write.day(at)}`,
-    noValue: {
-      band: 'no value',
-      value: 'no value',
-      'carried over': 'outside the range',
-      'past the limit': 'past the limit',
-      'beyond the scale': 'outside the range',
-      nothing: 'no band',
-    },
+    noValue: NO_VALUE,
     facts: ({ found, service, low, high, interval, within, holds, other }) =>
       line([
         found === 'carried over' && 'found by its width',
@@ -76,7 +120,7 @@ export const words: SituationWords = {
       `The last two are ${stepsOf(apart)} apart. Chance explains up to ${stepsOf(allowed)}.`,
       differ ? 'They differ by more than that.' : 'They agree.',
     ],
-    figures: 'Figures',
+    differ: 'the sweeps differ',
     scatter: ({ q, freedom, i2, tau2 }) => [
       `Scatter Q ${write.number(q, 1)} for ${write.number(freedom)}.`,
       `${write.percent(i2)} of it is more than chance.`,

@@ -10,6 +10,7 @@ test('a yes puts the last value into the sync, a later one from elsewhere stands
   const page = await chromium.openTab();
   await click(page, 'Settings');
   await says(page, 'Carry the last values between them');
+  await page.locator('summary ::-p-text(Logbook)').click();
   expect(await synced()).toEqual({});
   const toggle = () => page.locator('::-p-text(Carry the last values)').click();
   await toggle();

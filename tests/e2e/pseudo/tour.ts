@@ -3,7 +3,7 @@
 import type { Page } from 'puppeteer-core';
 import { expect, onTestFinished } from 'vitest';
 import { launchChromium, type Chromium } from '../chromium.ts';
-import { picture } from '../screens.ts';
+import { openRoom, picture } from '../screens.ts';
 import { seatAt, type, until, type Seat } from '../seat.ts';
 import { removeFolder, temporaryFolder } from '../temporary.ts';
 import { putUnderWay } from '../underWay.ts';
@@ -76,6 +76,14 @@ export const unfold = async (tour: Tour): Promise<void> => {
   await tour.page.$$eval('main details', (all) => all.forEach((one) => (one.open = true)));
   await settled(tour);
 };
+
+/** Opens one room of the screen after another, and looks at each. */
+export async function atRooms(tour: Tour, name: string): Promise<void> {
+  for (let room = 0; await openRoom(tour.page, room); room += 1) {
+    await settled(tour);
+    await at(tour, `${name}-${room + 1}`);
+  }
+}
 
 /** Types, in place of what stands there, into the field whose label begins with these English words. */
 export async function enter({ page, seat }: Tour, english: string, text: string): Promise<void> {
