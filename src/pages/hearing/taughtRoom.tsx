@@ -1,5 +1,5 @@
 // One room of words to teach, with how many of them are taught beside its name, and in it each group with what it is for.
-import { Room } from '../../panel/parts/room.tsx';
+import { ScreenRoom } from '../../panel/parts/room.tsx';
 import type { Take } from '../../voice/ownWords/take.ts';
 import { hearingWords as say } from '../../words/pages.ts';
 import type { Check } from './check.ts';
@@ -17,11 +17,11 @@ export function TaughtRoom({ room, check, takes, open }: Props) {
   const taught = new Set(takes.map(({ word }) => word));
   const all = wordsOf(room);
   return (
-    <Room title={say.own.rooms[room.is]} state={say.own.of(all.filter((word) => taught.has(word)).length, all.length)} open={open}>
+    <ScreenRoom title={say.own.rooms[room.is]} state={say.own.of(all.filter((word) => taught.has(word)).length, all.length)} open={open}>
       {room.groups.map((group) => (
         <Group key={group.is} group={group} named={room.groups.length > 1} check={check} takes={takes} chief={open && group === room.groups[0]} />
       ))}
-    </Room>
+    </ScreenRoom>
   );
 }
 

@@ -1,7 +1,7 @@
 // The help: what is possible at this moment first; behind it, folded, everything that can be told, in the words, keys and presses that the
 // recogniser itself works with.
 import { Heading } from '../parts/heading.tsx';
-import { Room } from '../parts/room.tsx';
+import { ScreenRoom } from '../parts/room.tsx';
 import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
 import { LightTable } from './lightTable.tsx';
@@ -17,14 +17,14 @@ export function HelpScreen() {
       <Heading onBack={() => way.back()}>{title}</Heading>
       <Now />
       <div class="rooms">
-        <Room title={before.title}>
+        <ScreenRoom title={before.title}>
           <ul>
             {before.steps.map((step) => (
               <li key={step}>{step}</li>
             ))}
           </ul>
           <p class="muted small">{before.manual}</p>
-        </Room>
+        </ScreenRoom>
         <LightTable />
         <WordTable />
         <PressTable />

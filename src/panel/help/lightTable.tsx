@@ -1,7 +1,7 @@
 // The lights, their marks, and how each counts (common practice, no source).
 import { FourArrows } from '../lights/fourArrows.tsx';
 import { FourLights } from '../lights/fourLights.tsx';
-import { Room } from '../parts/room.tsx';
+import { ScreenRoom } from '../parts/room.tsx';
 import { LightShape } from '../strip/lightShape.tsx';
 import type { Light } from '../../sweep/verdict.ts';
 import { words } from '../../words/catalogue.ts';
@@ -9,7 +9,7 @@ import { words } from '../../words/catalogue.ts';
 export function LightTable() {
   const say = words('help').lights;
   return (
-    <Room title={say.title}>
+    <ScreenRoom title={say.title}>
       <FourLights />
       <details>
         <summary>{words('firstHold').arrows.title}</summary>
@@ -35,7 +35,7 @@ export function LightTable() {
         </tbody>
       </table>
       <p>{say.note}</p>
-    </Room>
+    </ScreenRoom>
   );
 }
 

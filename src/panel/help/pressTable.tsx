@@ -1,6 +1,6 @@
 // One switch is enough for a whole sweep: what a press, two presses and a long press mean in each phase.
 import { Fragment } from 'preact';
-import { Room } from '../parts/room.tsx';
+import { ScreenRoom } from '../parts/room.tsx';
 import { PressShape } from '../sweep/pressShape.tsx';
 import type { Phase } from '../../sweep/state.ts';
 import { PRESSES, type Gesture } from '../../sweep/understood.ts';
@@ -9,7 +9,7 @@ import { words } from '../../words/catalogue.ts';
 export function PressTable() {
   const say = words('help').presses;
   return (
-    <Room title={say.title}>
+    <ScreenRoom title={say.title}>
       <p>{say.about}</p>
       <p class="presses">
         {KINDS.map((press) => (
@@ -30,7 +30,7 @@ export function PressTable() {
           </Fragment>
         ))}
       </dl>
-    </Room>
+    </ScreenRoom>
   );
 }
 

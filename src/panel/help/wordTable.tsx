@@ -1,5 +1,5 @@
 // Every word with its key.
-import { Room } from '../parts/room.tsx';
+import { ScreenRoom } from '../parts/room.tsx';
 import { WORDS } from '../../sweep/inputs.ts';
 import { words } from '../../words/catalogue.ts';
 import { WordRows } from './wordRows.tsx';
@@ -7,9 +7,9 @@ import { WordRows } from './wordRows.tsx';
 export function WordTable() {
   const say = words('help').spoken;
   return (
-    <Room title={say.title}>
+    <ScreenRoom title={say.title}>
       <WordRows of={WORDS} />
       <p>{say.together}</p>
-    </Room>
+    </ScreenRoom>
   );
 }

@@ -3,7 +3,7 @@
 import type { Shelved } from '../../logbook/shelf.ts';
 import type { Scale } from '../../sweep/scale.ts';
 import { words } from '../../words/catalogue.ts';
-import { Room } from '../parts/room.tsx';
+import { ScreenRoom } from '../parts/room.tsx';
 import { useSurroundings } from '../useSession.ts';
 import { EnterForm } from './enterForm.tsx';
 import { HandForm } from './handForm.tsx';
@@ -19,7 +19,7 @@ export function EnteringRoom({ shelved: { subject, situation, measured, entered,
   const say = words('situation');
   const { way } = useSurroundings();
   return (
-    <Room title={say.rooms.entering} state={say.rooms.inCamera(entered?.value ?? null)} open={byHand}>
+    <ScreenRoom title={say.rooms.entering} state={say.rooms.inCamera(entered?.value ?? null)} open={byHand}>
       {situation && (
         <button type="button" onClick={() => way.go({ at: 'entering', id: situation.id })}>
           {say.toEnter}
@@ -27,6 +27,6 @@ export function EnteringRoom({ shelved: { subject, situation, measured, entered,
       )}
       <EnterForm key={measured?.id} about={[{ subject, record: measured?.id ?? null }]} scale={scale} suggested={measured?.chosen ?? value} />
       {!byHand && <HandForm subject={subject} scale={scale} />}
-    </Room>
+    </ScreenRoom>
   );
 }

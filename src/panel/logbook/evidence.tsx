@@ -2,19 +2,19 @@
 import { estimateOf, sweepsDiffer } from '../../logbook/combined.ts';
 import type { History } from '../../logbook/history.ts';
 import { words } from '../../words/catalogue.ts';
-import { Room } from '../parts/room.tsx';
+import { ScreenRoom } from '../parts/room.tsx';
 import { HistoryChart } from './historyChart.tsx';
 import { HistoryLines } from './historyLines.tsx';
 import { Repeated } from './repeated.tsx';
 
-export function Evidence({ history }: { readonly history: History }) {
+export function EvidenceRoom({ history }: { readonly history: History }) {
   const { rooms, repeated } = words('situation');
   const differ = sweepsDiffer(history.measured.flatMap((one) => estimateOf(one) ?? [])) !== null;
   return (
-    <Room title={rooms.evidence} state={differ ? repeated.differ : rooms.kept(history)}>
+    <ScreenRoom title={rooms.evidence} state={differ ? repeated.differ : rooms.kept(history)}>
       <HistoryChart history={history} />
       <Repeated measured={history.measured} />
       <HistoryLines history={history} />
-    </Room>
+    </ScreenRoom>
   );
 }

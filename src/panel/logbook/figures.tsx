@@ -2,7 +2,7 @@
 import { combine, estimateOf } from '../../logbook/combined.ts';
 import type { Shelved } from '../../logbook/shelf.ts';
 import { words } from '../../words/catalogue.ts';
-import { Room } from '../parts/room.tsx';
+import { ScreenRoom } from '../parts/room.tsx';
 
 export function Figures({ shelved: { measured, history } }: { readonly shelved: Shelved }) {
   const say = words('situation');
@@ -10,7 +10,7 @@ export function Figures({ shelved: { measured, history } }: { readonly shelved: 
   const newest = measured ? say.figures(measured) : [];
   if (newest.length === 0 && !all) return null;
   return (
-    <Room title={say.rooms.figures}>
+    <ScreenRoom title={say.rooms.figures}>
       {newest.length > 0 && (
         <table>
           <tbody>
@@ -30,6 +30,6 @@ export function Figures({ shelved: { measured, history } }: { readonly shelved: 
           <p class="small">{say.repeated.scatter(all).join(' ')}</p>
         </div>
       )}
-    </Room>
+    </ScreenRoom>
   );
 }

@@ -6,11 +6,11 @@ import type { Shelved } from '../../logbook/shelf.ts';
 import { words } from '../../words/catalogue.ts';
 import { Heading } from '../parts/heading.tsx';
 import { late } from '../parts/late.tsx';
-import { Room } from '../parts/room.tsx';
+import { ScreenRoom } from '../parts/room.tsx';
 import { useSession, useSurroundings } from '../useSession.ts';
 import { Answer } from './answer.tsx';
 import { EnteringRoom } from './enteringRoom.tsx';
-import { Evidence } from './evidence.tsx';
+import { EvidenceRoom } from './evidence.tsx';
 import { Figures } from './figures.tsx';
 import { HandForm } from './handForm.tsx';
 import { Shelf } from './shelf.tsx';
@@ -61,12 +61,12 @@ function Page({ shelved, shelf, byHand }: PageProps) {
         </button>
       )}
       <div class="rooms">
-        <Evidence history={history} />
+        <EvidenceRoom history={history} />
         {body && <EnteringRoom shelved={shelved} scale={body.scale} byHand={byHand} />}
         {others.length > 0 && (
-          <Room title={say.rooms.others} state={say.rooms.situations(others.length)}>
+          <ScreenRoom title={say.rooms.others} state={say.rooms.situations(others.length)}>
             <Shelf shelf={others} />
-          </Room>
+          </ScreenRoom>
         )}
         {newest && <Replay journal={newest.journal} />}
         <Figures shelved={shelved} />

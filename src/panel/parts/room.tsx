@@ -12,7 +12,7 @@ interface Props {
   readonly children: ComponentChildren;
 }
 
-export const Room = ({ title, state, name, open, children }: Props) => (
+export const ScreenRoom = ({ title, state, name, open, children }: Props) => (
   <details class="room" name={name} open={open}>
     <summary>
       <h2>{title}</h2>

@@ -7,7 +7,7 @@ import { proofOfOne } from '../../photographs/series/proofsOf.ts';
 import type { SeriesPicture } from '../../photographs/series/seriesPicture.ts';
 import type { WithInterval } from '../../photographs/withInterval.ts';
 import { words } from '../../words/catalogue.ts';
-import { Room } from '../parts/room.tsx';
+import { ScreenRoom } from '../parts/room.tsx';
 import { useSession } from '../useSession.ts';
 import { EdgeCrops } from './edgeCrops.tsx';
 import { KeepProof, NeverKept } from './keepProof.tsx';
@@ -39,9 +39,9 @@ export function PictureView({ folded, ...props }: Props) {
   }
   return (
     <li class="rooms picture">
-      <Room title={name} state={inShort(is)}>
+      <ScreenRoom title={name} state={inShort(is)}>
         <Told {...props} />
-      </Room>
+      </ScreenRoom>
     </li>
   );
 }

@@ -6,7 +6,7 @@ import type { Turns } from '../../photographs/series/turns.ts';
 import type { WithInterval } from '../../photographs/withInterval.ts';
 import type { BroughtPicture } from '../../platform/pictures/bridge.ts';
 import { words } from '../../words/catalogue.ts';
-import { Room } from '../parts/room.tsx';
+import { ScreenRoom } from '../parts/room.tsx';
 import { useFirstOf } from './firstPictures.tsx';
 import { PictureFaults } from './pictureFaults.tsx';
 import type { Picture } from './pictures.ts';
@@ -33,7 +33,7 @@ export function SeriesList({ pictures, turns, reference, step, picks }: Props) {
   if (pictures.length === 0) return null;
   return (
     <div class="rooms">
-      <Room title={say.title} state={say.state(pictures.length, turns.out.size)}>
+      <ScreenRoom title={say.title} state={say.state(pictures.length, turns.out.size)}>
         <ol class="pictures" aria-label={words('photographs').pictures}>
           {drawn.map((picture) => (
             <li key={picture.id} class="card picture">
@@ -49,7 +49,7 @@ export function SeriesList({ pictures, turns, reference, step, picks }: Props) {
           ))}
         </ol>
         {more}
-      </Room>
+      </ScreenRoom>
     </div>
   );
 }

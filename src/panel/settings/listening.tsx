@@ -1,7 +1,7 @@
 // Words instead of keys: who recognises them, and what that means, is said before the yes.
 import { useState } from 'preact/hooks';
 import { Pick } from '../parts/pick.tsx';
-import { Room } from '../parts/room.tsx';
+import { ScreenRoom } from '../parts/room.tsx';
 import { Tick } from '../parts/tick.tsx';
 import { VoiceMark } from '../voice/mark.tsx';
 import { useSession } from '../useSession.ts';
@@ -13,7 +13,7 @@ export function ListeningRoom() {
   const { listening: say, pages, states } = words('settings');
   const { listen, open, learn } = session.settings.value.voice;
   return (
-    <Room name="settings" title={pages.voice} state={states.voice(listen)}>
+    <ScreenRoom name="settings" title={pages.voice} state={states.voice(listen)}>
       <Setting is="listening">
         <Pick
           legend={say.by}
@@ -41,7 +41,7 @@ export function ListeningRoom() {
       <Setting is="what was heard">
         <EraseHeard />
       </Setting>
-    </Room>
+    </ScreenRoom>
   );
 }
 

@@ -1,6 +1,6 @@
 // When a measurement is due again, and whether last values travel to the person's other computers.
 import { Choose } from '../parts/choose.tsx';
-import { Room } from '../parts/room.tsx';
+import { ScreenRoom } from '../parts/room.tsx';
 import { Tick } from '../parts/tick.tsx';
 import { words } from '../../words/catalogue.ts';
 import type { SettingsWords } from '../../words/settingsWords.ts';
@@ -13,7 +13,7 @@ export function LogbookRoom() {
   const { days, sync } = session.settings.value.logbook;
   const age = AGES.find((one) => one.days === days);
   return (
-    <Room name="settings" title={pages.logbook} state={states.logbook(age ? age.label(again) : null, sync !== null)}>
+    <ScreenRoom name="settings" title={pages.logbook} state={states.logbook(age ? age.label(again) : null, sync !== null)}>
       <Setting is="due again">
         <h3>{again.title}</h3>
         <Choose
@@ -27,7 +27,7 @@ export function LogbookRoom() {
         <h3>{computers.title}</h3>
         <Tick {...computers.carry} on={sync !== null} onChange={(on) => session.syncValues(on)} />
       </Setting>
-    </Room>
+    </ScreenRoom>
   );
 }
 

@@ -1,5 +1,5 @@
 // How the panel speaks and sounds, and trying that out.
-import { Room } from '../parts/room.tsx';
+import { ScreenRoom } from '../parts/room.tsx';
 import { Tick } from '../parts/tick.tsx';
 import { words } from '../../words/catalogue.ts';
 import { useSession } from '../useSession.ts';
@@ -12,7 +12,7 @@ export function SoundRoom() {
   const { sound: say, pages, states } = words('settings');
   const { voice, sound } = session.settings.value;
   return (
-    <Room name="settings" title={pages.sound} state={states.sound(voice.speak, sound)}>
+    <ScreenRoom name="settings" title={pages.sound} state={states.sound(voice.speak, sound)}>
       <Setting is="speech">
         <Tick label={say.speak} on={voice.speak} onChange={(speak) => session.changeSettings({ voice: { speak } })} />
         {voice.speak && <Speaking />}
@@ -23,6 +23,6 @@ export function SoundRoom() {
       <Setting is="sound check">
         <SoundCheck />
       </Setting>
-    </Room>
+    </ScreenRoom>
   );
 }

@@ -1,6 +1,6 @@
 // How the person works: how carefully and in which order, how long a hold lasts, and who begins it.
 import { CarePick, OrderPick } from '../start/mannerPick.tsx';
-import { Room } from '../parts/room.tsx';
+import { ScreenRoom } from '../parts/room.tsx';
 import { words } from '../../words/catalogue.ts';
 import { useSession } from '../useSession.ts';
 import { PacePick } from './pacePick.tsx';
@@ -12,7 +12,7 @@ export function WorkingRoom() {
   const { working: say, pages, states } = words('settings');
   const { manner } = session.settings.value;
   return (
-    <Room name="settings" title={pages.working} state={states.working(words('manner').cares[manner.care].label, manner)}>
+    <ScreenRoom name="settings" title={pages.working} state={states.working(words('manner').cares[manner.care].label, manner)}>
       <Setting is="care">
         <CarePick />
       </Setting>
@@ -33,6 +33,6 @@ export function WorkingRoom() {
       <Setting is="pace">
         <PacePick />
       </Setting>
-    </Room>
+    </ScreenRoom>
   );
 }
