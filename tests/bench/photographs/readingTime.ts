@@ -1,5 +1,7 @@
 // From a file of 24 megapixels to its figures, in the worker of a real Chromium and a real Firefox, over the time the same browser takes to
 // decode the same file in the same run: a ratio, so that a slow machine changes nothing.
+import { TRUE_SIZE } from '../../../src/optics/print/printCheck.ts';
+import type { ToWorker } from '../../../src/platform/pictures/bridge.ts';
 import { launchChromium } from '../../e2e/chromium.ts';
 import { launchFirefox } from '../../e2e/firefox.ts';
 import { pngFile } from '../../e2e/pngFile.ts';
@@ -32,7 +34,8 @@ async function readingTimeFigures(): Promise<Figure[]> {
     bodies: [{ id: 'b', sensor: { width: (RIG_SENSOR.width * FRAME.height) / rig.height, height: (RIG_SENSOR.height * FRAME.width) / rig.width } }],
     lenses: [{ id: 'l', widest: { from: 1.8, to: 1.8 } }],
   }).kit;
-  const wanted = { png: pngFile(rig).toString('base64'), kit: JSON.stringify(kit), frame: FRAME, rounds: ROUNDS };
+  const about: Omit<ToWorker, 'file'> = { east: 0, kit, situation: 's', printed: TRUE_SIZE, practice: null };
+  const wanted = { png: pngFile(rig).toString('base64'), about: JSON.stringify(about), frame: FRAME, rounds: ROUNDS };
   const chromium = await launchChromium();
   const inChromium = await chromium
     .openTab()
@@ -66,7 +69,7 @@ function figuresOf(browser: string, taken: readonly Taken[]): Figure[] {
 }
 
 /** Runs in a page of the extension. */
-async function timeReading(wanted: { png: string; kit: string; frame: { width: number; height: number }; rounds: number }): Promise<Taken[]> {
+async function timeReading(wanted: { png: string; about: string; frame: { width: number; height: number }; rounds: number }): Promise<Taken[]> {
   const { width, height } = wanted.frame;
   const canvas = new OffscreenCanvas(width, height);
   const context = canvas.getContext('2d');
@@ -107,7 +110,7 @@ async function timeReading(wanted: { png: string; kit: string; frame: { width: n
     const began = performance.now();
     const parts: Record<string, number> = {};
     let [stage, since] = ['starting', began];
-    worker.postMessage({ file, east: 0, kit: JSON.parse(wanted.kit) as unknown, situation: 's' }, []);
+    worker.postMessage({ file, ...(JSON.parse(wanted.about) as Omit<ToWorker, 'file'>) }, []);
     const found = await new Promise<string>((done) => {
       worker.addEventListener('message', ({ data }: MessageEvent) => {
         parts[stage] = performance.now() - since;
