@@ -1,5 +1,6 @@
 // From a file of 24 megapixels to its figures, in the worker of a real Chromium and a real Firefox, over the time the same browser takes to
 // decode the same file in the same run: a ratio, so that a slow machine changes nothing.
+import type { Page } from 'puppeteer-core';
 import { TRUE_SIZE } from '../../../src/optics/print/printCheck.ts';
 import type { ToWorker } from '../../../src/platform/pictures/bridge.ts';
 import { launchChromium } from '../../e2e/chromium.ts';
@@ -8,6 +9,7 @@ import { pngFile } from '../../e2e/pngFile.ts';
 import { libraryWith } from '../../logbook/libraryWith.ts';
 import { RIG_SENSOR, rigPicture } from '../../photographs/rigPicture.ts';
 import { most, shown, type Family, type Figure } from '../figure.ts';
+import { keysMeanwhile } from './keysMeanwhile.ts';
 
 const ROUNDS = 8;
 /** The rig's picture in the middle of 24 megapixels; the sensor grows along. */
@@ -36,17 +38,21 @@ async function readingTimeFigures(): Promise<Figure[]> {
   }).kit;
   const about: Omit<ToWorker, 'file'> = { east: 0, kit, situation: 's', printed: TRUE_SIZE, practice: null };
   const wanted = { png: pngFile(rig).toString('base64'), about: JSON.stringify(about), frame: FRAME, rounds: ROUNDS };
+  const figuresIn = async (browser: string, page: Page): Promise<Figure[]> => [
+    ...figuresOf(browser, await page.evaluate(timeReading, wanted)),
+    ...(await keysMeanwhile(browser, page)),
+  ];
   const chromium = await launchChromium();
   const inChromium = await chromium
     .openTab()
-    .then((page) => page.evaluate(timeReading, wanted))
+    .then((page) => figuresIn('Chromium', page))
     .finally(chromium.close);
   const firefox = await launchFirefox();
   const inFirefox = await firefox
     .openTab('main')
-    .then((page) => page.evaluate(timeReading, wanted))
+    .then((page) => figuresIn('Firefox', page))
     .finally(firefox.close);
-  return [...figuresOf('Chromium', inChromium), ...figuresOf('Firefox', inFirefox)];
+  return [...inChromium, ...inFirefox];
 }
 
 /** The least of the rounds: what it takes when nothing else runs. */
