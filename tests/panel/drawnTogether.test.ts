@@ -15,10 +15,11 @@ function watched() {
 
 test('of a thousand changes within a second about ten are drawn: the first at once, and the last', () => {
   const { together, drawings } = watched();
-  for (let change = 1; change <= 1000; change += 1) {
-    together.put(change, 'soon');
-    if (change === 1) expect(drawings).toEqual([0, 1]);
+  together.put(1, 'soon');
+  expect(drawings).toEqual([0, 1]);
+  for (let change = 2; change <= 1000; change += 1) {
     vi.advanceTimersByTime(1);
+    together.put(change, 'soon');
   }
   vi.advanceTimersByTime(1000);
   expect(drawings.length).toBeLessThanOrEqual(13);
