@@ -7,6 +7,8 @@ import { choose, look, press, seatAt, until, untilText } from '../../e2e/seat.ts
 import { most, shown, type Figure } from '../figure.ts';
 
 const PICTURES = 500;
+/** Milliseconds that all of them may take. */
+const PATIENCE = 120_000;
 /** Milliseconds from one key to the next. */
 const APART = 20;
 
@@ -23,7 +25,9 @@ export async function keysMeanwhile(browser: string, page: Page): Promise<Figure
   const names = Array.from({ length: PICTURES }, (_, place) => `P${place + 1}.png`);
   await giveNamed(seat, names, grey);
   const began = performance.now();
-  while (!(await look(seat)).text.includes(`${PICTURES} of ${PICTURES} pictures read.`)) {
+  const isRead = async (): Promise<boolean> => (await look(seat)).text.includes(`${PICTURES} of ${PICTURES} pictures read.`);
+  while (!(await isRead())) {
+    if (performance.now() - began > PATIENCE) throw new Error(`${browser}: the pictures are never read.`);
     await press(seat, 'Shift');
     await new Promise((go) => setTimeout(go, APART));
   }
