@@ -1,5 +1,5 @@
 // One picture: how far it has come, the one sentence why it cannot be read, or what it shows: plain words first, figures folded.
-import { useContext, useMemo } from 'preact/hooks';
+import { useContext } from 'preact/hooks';
 import type { BroughtPicture } from '../../platform/pictures/bridge.ts';
 import type { PictureReading } from '../../photographs/reading.ts';
 import { outOfSeries } from '../../photographs/series/outOfSeries.ts';
@@ -24,12 +24,7 @@ interface Props {
   readonly step: WithInterval | null;
 }
 
-/** Drawn anew only where its own picture came farther: among hundreds, others do all the time. */
-export function PictureView({ picture, situation, step }: Props) {
-  return useMemo(() => <PictureCard picture={picture} situation={situation} step={step} />, [picture, situation, step]);
-}
-
-function PictureCard({ picture: { id, name, is }, situation, step }: Props) {
+export function PictureView({ picture: { id, name, is }, situation, step }: Props) {
   const neverKept = useContext(NeverKept);
   const say = words('photographs');
   return (

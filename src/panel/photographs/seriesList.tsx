@@ -1,7 +1,6 @@
 // The pictures of a series as they were taken, each with what it was, what it shows in a sentence, and the rest folded. Those that stay out come
 // after them, each with its reason.
 import type { ComponentChildren } from 'preact';
-import { useMemo } from 'preact/hooks';
 import type { OutOfSeries } from '../../photographs/series/outOfSeries.ts';
 import type { Turns } from '../../photographs/series/turns.ts';
 import type { WithInterval } from '../../photographs/withInterval.ts';
@@ -59,12 +58,7 @@ interface ToldProps {
   readonly beside: BroughtPicture | null;
 }
 
-/** Drawn anew only where its own picture came farther: among hundreds, others do all the time. */
 function Told({ picture, out, step, beside }: ToldProps) {
-  return useMemo(() => <ToldAnew picture={picture} out={out} step={step} beside={beside} />, [picture, out, step, beside]);
-}
-
-function ToldAnew({ picture, out, step, beside }: ToldProps) {
   const say = words('photographs');
   const { is } = picture;
   if (typeof is === 'string') return <p class="muted">{say.stage[is]}</p>;
