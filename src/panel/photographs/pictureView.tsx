@@ -35,7 +35,7 @@ export function PictureView({ picture: { id, name, is }, situation, step }: Prop
       {typeof is !== 'string' && is.ok && (
         <>
           <InWords reading={is.value.reading} />
-          <PictureFaults reading={is.value.reading} />
+          <PictureFaults picture={is.value} />
           <PictureShown picture={is.value} step={step} />
           {!neverKept && <KeepOne picture={{ id, name, ...is.value }} brought={is.value} situation={situation} />}
         </>
