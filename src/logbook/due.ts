@@ -1,10 +1,13 @@
 // Why a situation deserves another sweep, each reason with its date and what it rests on. The limits are common
 // practice, no source; a person may set their own.
+import type { WithInterval } from '../photographs/withInterval.ts';
 import { moment, type Moment, type Steps } from '../units.ts';
 import type { Temperature } from './conditions.ts';
 import type { History } from './history.ts';
 import type { KitNote } from './kitNote.ts';
 import type { Measured } from './measured.ts';
+import { newestCheck } from './newestCheck.ts';
+import { standingOf } from './standing.ts';
 
 /** `since`: since when it has been due. */
 export type DueReason = { readonly since: Moment } & (
@@ -17,6 +20,8 @@ export type DueReason = { readonly since: Moment } & (
   | { readonly why: 're-check'; readonly value: Steps }
   /** Steps between the last two centres. */
   | { readonly why: 'drift'; readonly apart: number }
+  /** The value to go by, and what the newest check of it found: millimetres at the target, positive behind it. */
+  | { readonly why: 'photographs'; readonly value: Steps; readonly bias: WithInterval }
 );
 
 export interface Limits {
@@ -48,6 +53,7 @@ export function dueAgain(history: History, notes: readonly KitNote[], today: Tod
     temperature(history, today, limits),
     failedRecheck(history),
     drift(history.measured, limits),
+    photographs(history),
   ];
   return reasons.filter((reason) => reason !== null).sort((a, b) => a.since - b.since);
 }
@@ -90,3 +96,11 @@ function drift(measured: readonly Measured[], { steps }: Limits): DueReason | nu
 }
 
 const halfInterval = ({ interval }: Measured): number => (interval ? (interval.to - interval.from) / 2 : 0);
+
+/** A check of the value to go by that found a shift, until another check confirms the value or a sweep is made after it. */
+function photographs(history: History): DueReason | null {
+  const { value } = standingOf(history);
+  const check = value === null ? null : newestCheck(history.proofs, value);
+  if (check?.found !== 'shifted' || check.at <= (history.measured.at(-1)?.at ?? -Infinity)) return null;
+  return { why: 'photographs', since: check.at, value: check.correction, bias: check.bias };
+}

@@ -4,6 +4,7 @@ import { newBench } from './bench/typed.ts';
 import { late } from './parts/late.tsx';
 import type { Held } from './early/held.ts';
 import { Frame } from './frame.tsx';
+import { useFocusStays } from './keys/focusStays.ts';
 import { MishapList } from './parts/troubles.tsx';
 import { isPlanned } from './plan/isPlanned.ts';
 import { newWay, type Place, type Way } from './route.ts';
@@ -40,6 +41,7 @@ export function App({ session, held }: Props) {
   useWhereTheSweepIs(session, way);
   const ready = useReady(session, held);
   useTheme(session, ready);
+  useFocusStays();
   const place = way.place.value;
   // Wanted first and next, whichever way the panel was opened.
   useEffect(() => {

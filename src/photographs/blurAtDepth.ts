@@ -90,7 +90,8 @@ function solveWeighted(
   let [both, right] = [0, 0];
   for (let at = 0; at < count; at += 1) {
     const weight = weights[at]! / unrest ** 2;
-    const [square, which] = [squares[at]!, group[at]!];
+    const square = squares[at]!;
+    const which = group[at]!;
     own[which]! += weight;
     crossed[which]! += weight * square;
     values[which]! += weight * value[at]!;

@@ -18,6 +18,9 @@ export function cropAround(picture: PixelSource, middle: { readonly x: number; r
   const plane = picture.around({ left, top, right: left + size, bottom: top + size });
   const part = cutPlane(plane, left, top, size, size);
   const rgba = new Uint8ClampedArray(4 * size * size);
-  part.light.forEach((light, index) => rgba.set([255 * coded(light), 255 * coded(light), 255 * coded(light), 255], 4 * index));
+  part.light.forEach((light, index) => {
+    rgba.fill(255 * coded(light), 4 * index, 4 * index + 3);
+    rgba[4 * index + 3] = 255;
+  });
   return { width: size, height: size, rgba };
 }

@@ -95,18 +95,12 @@ function darkPixels({ width, height, light }: Plane): Uint8Array {
   // Sums of the columns over the rows around, moved down row by row: no table as large as the picture.
   const columns = new Float64Array(width);
   const sums = new Float64Array(width + 1);
-  for (let at = 0; at < Math.min(height, AROUND) * width; at++) columns[at % width]! += light[at]!;
+  for (let y = 0; y < Math.min(height, AROUND); y++) addRow(columns, light, y * width, 1);
   for (let y = 0; y < height; y++) {
-    const entering = y + AROUND < height ? (y + AROUND) * width : -1;
-    const leaving = y - AROUND - 1 >= 0 ? (y - AROUND - 1) * width : -1;
+    if (y + AROUND < height) addRow(columns, light, (y + AROUND) * width, 1);
+    if (y - AROUND - 1 >= 0) addRow(columns, light, (y - AROUND - 1) * width, -1);
     let sum = 0;
-    for (let x = 0; x < width; x++) {
-      let column = columns[x]!;
-      if (entering >= 0) column += light[entering + x]!;
-      if (leaving >= 0) column -= light[leaving + x]!;
-      columns[x] = column;
-      sums[x + 1] = sum += column;
-    }
+    for (let x = 0; x < width; x++) sums[x + 1] = sum += columns[x]!;
     const rows = Math.min(height - 1, y + AROUND) - Math.max(0, y - AROUND) + 1;
     const start = y * width;
     for (let x = 0; x < width; x++) {
@@ -116,4 +110,8 @@ function darkPixels({ width, height, light }: Plane): Uint8Array {
     }
   }
   return dark;
+}
+
+function addRow(columns: Float64Array, light: Float32Array, start: number, times: 1 | -1): void {
+  for (let x = 0; x < columns.length; x++) columns[x]! += times * light[start + x]!;
 }

@@ -52,7 +52,9 @@ export function edgeContrast({ light, apart }: EdgeSpread, window: Float64Array,
     for (const each of line) {
       x += each * c;
       y += each * s;
-      [c, s] = [c * cosine - s * sine, s * cosine + c * sine];
+      const turned = c * cosine - s * sine;
+      s = s * cosine + c * sine;
+      c = turned;
     }
     return (binningCorrection(frequency, lean, apart) * Math.hypot(x, y)) / whole;
   };

@@ -8,7 +8,7 @@ export function solveLinear(rows: readonly (readonly number[])[], right: readonl
     let pivot = column;
     for (let row = column + 1; row < size; row += 1) if (Math.abs(work[row]![column]!) > Math.abs(work[pivot]![column]!)) pivot = row;
     const first = work[pivot]!;
-    if (!(Math.abs(first[column]!) > 1e-12 * Math.max(...rows[column]!.map(Math.abs)))) return null;
+    if (!(Math.abs(first[column]!) > 1e-12 * greatestOf(rows[column]!))) return null;
     [work[column], work[pivot]] = [first, work[column]!];
     for (let row = 0; row < size; row += 1) {
       if (row === column) continue;
@@ -17,4 +17,10 @@ export function solveLinear(rows: readonly (readonly number[])[], right: readonl
     }
   }
   return work.map((row, index) => row[size]! / row[index]!);
+}
+
+function greatestOf(row: readonly number[]): number {
+  let greatest = 0;
+  for (const entry of row) greatest = Math.max(greatest, Math.abs(entry));
+  return greatest;
 }

@@ -24,11 +24,22 @@ const BLUES = shareOf(BLUE);
 
 /** Of pixels as a canvas gives them, row by row: four bytes each, width × height of them. What is transparent counts as it is coded. */
 export function planeOf(rgba: Uint8ClampedArray, width: number, height: number): Plane {
-  const light = new Float32Array(width * height);
-  for (let pixel = 0, at = 0; pixel < light.length; pixel++, at += 4) {
-    light[pixel] = REDS[rgba[at]!]! + GREENS[rgba[at + 1]!]! + BLUES[rgba[at + 2]!]!;
+  const plane = { width, height, light: new Float32Array(width * height) };
+  writeLight(plane, { left: 0, top: 0, width, height }, rgba);
+  return plane;
+}
+
+/** The same into a part of a plane, which lies in it as a whole. */
+export function writeLight(
+  plane: Plane,
+  { left, top, width, height }: { readonly left: number; readonly top: number; readonly width: number; readonly height: number },
+  rgba: Uint8ClampedArray,
+): void {
+  const { light } = plane;
+  for (let y = 0, at = 0; y < height; y++) {
+    const end = (top + y) * plane.width + left + width;
+    for (let pixel = end - width; pixel < end; pixel++, at += 4) light[pixel] = REDS[rgba[at]!]! + GREENS[rgba[at + 1]!]! + BLUES[rgba[at + 2]!]!;
   }
-  return { width, height, light };
 }
 
 /**

@@ -49,12 +49,16 @@ export const lightAt = (plane: Plane, { x, y }: Point): number => lightAtPlace(p
 export function lightAtPlace({ width, height, light }: Plane, x: number, y: number): number {
   const left = Math.max(0, Math.min(width - 2, Math.floor(x - 0.5)));
   const top = Math.max(0, Math.min(height - 2, Math.floor(y - 0.5)));
-  const [right, down] = [Math.max(0, Math.min(1, x - 0.5 - left)), Math.max(0, Math.min(1, y - 0.5 - top))];
+  const right = Math.max(0, Math.min(1, x - 0.5 - left));
+  const down = Math.max(0, Math.min(1, y - 0.5 - top));
   const at = top * width + left;
   const upper = light[at]! * (1 - right) + light[at + 1]! * right;
   const lower = light[at + width]! * (1 - right) + light[at + width + 1]! * right;
   return upper * (1 - down) + lower * down;
 }
+
+/** How far along a side a place lies, as a share of it. */
+const shareAt = (place: number, places: number): number => END + ((1 - 2 * END) * (place + 0.5)) / places;
 
 /** `half`: how far light is followed to either side, in pixels. */
 function sideLine(plane: Plane, from: Point, to: Point, half: number): Line | null {
@@ -64,31 +68,32 @@ function sideLine(plane: Plane, from: Point, to: Point, half: number): Line | nu
   const out = { x: along.y, y: -along.x };
   const places = Math.round(Math.max(8, Math.min(MOST_PLACES, long)));
   const steps = Math.max(6, Math.min(40, Math.round(4 * half)));
-  const on = (place: number): Point => {
-    const t = END + ((1 - 2 * END) * (place + 0.5)) / places;
-    return { x: from.x + t * (to.x - from.x), y: from.y + t * (to.y - from.y) };
-  };
-  const profiles = Array.from({ length: places }, (_, place) => {
-    const at = on(place);
-    return Float64Array.from({ length: steps }, (__, step) => {
+  // Written out over one list, as it is reckoned for each side of each square that could be a mark.
+  const profiles = new Float64Array(places * steps);
+  for (let place = 0; place < places; place++) {
+    const t = shareAt(place, places);
+    const [x, y] = [from.x + t * (to.x - from.x), from.y + t * (to.y - from.y)];
+    for (let step = 0; step < steps; step++) {
       const off = half * ((2 * (step + 0.5)) / steps - 1);
-      return lightAt(plane, { x: at.x + off * out.x, y: at.y + off * out.y });
-    });
-  });
+      profiles[place * steps + step] = lightAtPlace(plane, x + off * out.x, y + off * out.y);
+    }
+  }
   const end = Math.max(1, Math.round(steps / 8));
   const mean = (first: number): number => {
     let sum = 0;
-    for (const profile of profiles) for (let step = first; step < first + end; step++) sum += profile[step]!;
+    for (let place = 0; place < places; place++) for (let step = first; step < first + end; step++) sum += profiles[place * steps + step]!;
     return sum / (places * end);
   };
   const [black, white] = [mean(0), mean(steps - end)];
   if (white - black < Math.max(LEAST_CONTRAST, 0.15 * white)) return null;
-  const found = profiles.map((profile, place) => {
-    const dark = profile.reduce((sum, light) => sum + (white - light), 0) / ((white - black) * steps);
-    const off = half * (2 * dark - 1);
-    const at = on(place);
-    return { x: at.x + off * out.x, y: at.y + off * out.y };
-  });
+  const found: Point[] = [];
+  for (let place = 0; place < places; place++) {
+    let dark = 0;
+    for (let step = 0; step < steps; step++) dark += white - profiles[place * steps + step]!;
+    const off = half * ((2 * dark) / ((white - black) * steps) - 1);
+    const t = shareAt(place, places);
+    found.push({ x: from.x + t * (to.x - from.x) + off * out.x, y: from.y + t * (to.y - from.y) + off * out.y });
+  }
   return lineThrough(found, along);
 }
 

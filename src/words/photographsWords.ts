@@ -2,6 +2,7 @@
 import type { Photograph } from '../kit/photograph/photograph.ts';
 import type { PictureSize } from '../kit/photograph/jpeg.ts';
 import type { PictureFault, PictureStage } from '../photographs/brought.ts';
+import type { Degrees } from '../optics/quantity.ts';
 import type { FindFault } from '../photographs/findFault.ts';
 import type { FocusUntold, FocusReading } from '../photographs/focusReading.ts';
 import type { Motion, MotionWay } from '../photographs/motion.ts';
@@ -37,6 +38,10 @@ export interface PhotographsWords {
   readonly moved: (way: MotionWay) => string;
   /** Beside a file that was sharpened: what was measured flatters the lens. */
   readonly sharpened: string;
+  /** The target is turned until no edge in its middle is slanted any more. */
+  readonly unslanted: (roll: Degrees) => string;
+  /** Beside where focus fell, for a file without what the camera wrote: a part of a picture cannot be told from the whole. */
+  readonly unstated: string;
   readonly crops: string;
   readonly crop: (reading: EdgeReading) => string;
   readonly chart: {

@@ -205,6 +205,7 @@ test('a bracket is kept once, however often it is pressed, with the crops of liv
   const [crops] = session.crops.values();
   expect([session.crops.size, await crops?.reference?.text(), await crops?.shot?.text()]).toEqual([1, '0 at 1.JPG', '-1 at 4.JPG']);
   await act(() => void click('Erase it again'));
+  await partsRead();
   expect(session.proofs.value).toEqual([]);
   expect(document.activeElement?.textContent).toBe('Keep in the logbook');
 });

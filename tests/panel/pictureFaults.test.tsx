@@ -3,9 +3,11 @@
 // one of them contradicts.
 import { cleanup, render } from '@testing-library/preact';
 import { afterEach, expect, test } from 'vitest';
+import type { Photograph } from '../../src/kit/photograph/photograph.ts';
 import { PictureFaults } from '../../src/panel/photographs/pictureFaults.tsx';
 import { NeverKept } from '../../src/panel/photographs/keepProof.tsx';
 import { PictureView } from '../../src/panel/photographs/pictureView.tsx';
+import type { EdgeFault } from '../../src/photographs/edge.ts';
 import type { Motion } from '../../src/photographs/motion.ts';
 import type { PictureReading, TargetReading } from '../../src/photographs/reading.ts';
 import { degrees } from '../../src/optics/quantity.ts';
@@ -25,7 +27,9 @@ function reading(overshoot: number, motion: Motion = { is: 'alike' }): PictureRe
   };
 }
 
-const said = (of: PictureReading): string => render(<PictureFaults reading={of} />).container.textContent ?? '';
+const CAMERA = {} as Photograph;
+const said = (of: PictureReading, camera: Photograph | null = CAMERA): string =>
+  render(<PictureFaults picture={{ camera, reading: of }} />).container.textContent ?? '';
 const MOVED: Motion = { is: 'moved', way: 'sideways', ratio: 2 };
 
 test('overshoot beyond a tenth says that the file was sharpened and flatters the lens; a tenth of it does not', () => {
@@ -51,4 +55,28 @@ test('a picture that was cut says to bring in the whole one', () => {
   expect(said({ ...reading(0), focus: failed({ is: 'not the whole picture' }) })).toBe(
     'This picture does not have the shape of the sensor, so it was cropped or is a screenshot. Bring in the whole picture as the camera took it.',
   );
+});
+
+test('a focus error read from a file without the camera’s data says that a crop would go unnoticed; a practice picture, and one without a focus error, do not', () => {
+  expect(said(reading(0), null)).toBe(
+    'The camera’s data is missing from this file, so a crop would go unnoticed. If it was cropped, bring in the picture as the camera took it.',
+  );
+  expect(said({ ...reading(0), focus: failed({ is: 'too few pixels' }) }, null)).not.toContain('unnoticed');
+  const practice = render(
+    <NeverKept.Provider value>
+      <PictureFaults picture={{ camera: null, reading: reading(0) }} />
+    </NeverKept.Provider>,
+  );
+  expect(practice.container.textContent).toBe('');
+});
+
+test('a target turned until its edges run along the pixels says to turn it upright, and one that has a slanted edge left does not', () => {
+  const { target, ...rest } = reading(0);
+  if (!target.ok) throw new Error('There is a target.');
+  const straight = { edge, measure: failed<EdgeFault>({ is: 'edge not slanted', angle: degrees(0.3) }) } as const;
+  const turned = (edges: TargetReading['edges']): PictureReading => ({ ...rest, target: got({ ...target.value, roll: degrees(-5), edges }) });
+  expect(said(turned([straight, straight]))).toBe(
+    'The target is turned by 5 deg anticlockwise, so its edges run along the pixels and cannot be measured. Turn it upright.',
+  );
+  expect(said(turned([straight, ...target.value.edges]))).toBe('');
 });

@@ -4,6 +4,9 @@ import { act } from 'preact/test-utils';
 import { vi } from 'vitest';
 import { App } from '../../src/panel/app.tsx';
 import type { FakeSession } from './fakeSession.ts';
+import { watchFocus } from './focusKept.ts';
+
+watchFocus();
 
 export async function show(session: FakeSession): Promise<FakeSession> {
   render(<App session={session} />);

@@ -2,13 +2,14 @@
 // not bear out. The pictures are those of the tests' own camera.
 import { describe, expect, test } from 'vitest';
 import { TRUE_SIZE } from '../../src/optics/print/printCheck.ts';
-import { fNumber } from '../../src/optics/quantity.ts';
+import { degrees, fNumber } from '../../src/optics/quantity.ts';
 import type { PictureFacts } from '../../src/photographs/cameraFacts.ts';
 import { wholePicture } from '../../src/photographs/pixelSource.ts';
 import { planeOf } from '../../src/photographs/plane.ts';
 import { readPicture, type PictureReading } from '../../src/photographs/reading.ts';
 import { seededRandom } from '../../src/practice/random.ts';
 import { millimetres } from '../../src/units.ts';
+import { USUAL_SHOT } from './camera/usualShot.ts';
 import { RIG_SENSOR, rigPicture } from './rigPicture.ts';
 
 const FACTS: PictureFacts = {
@@ -25,6 +26,15 @@ function read(focusError: number, prints: 'both' | 'target' | 'none', facts: Pic
 }
 
 describe('one picture', { timeout: 60_000 }, () => {
+  test('of a target turned against its own lean has no slanted edge in the middle, says so of each, and knows by how much it is turned', () => {
+    const { rgba, width, height } = rigPicture(0, { prints: 'target', shot: { pose: { ...USUAL_SHOT.pose, roll: degrees(-5) } } });
+    const { target } = readPicture(wholePicture(planeOf(rgba, width, height)), FACTS, seededRandom(1));
+    if (!target.ok) throw new Error(JSON.stringify(target));
+    const middle = target.value.edges.filter(({ edge }) => edge.at === 'middle');
+    expect(middle.map(({ measure }) => !measure.ok && measure.fault.is)).toEqual(['edge not slanted', 'edge not slanted']);
+    expect(target.value.roll).toBeCloseTo(-5, 0);
+  });
+
   test('in which focus fell 30 mm behind the target says so with its interval, and that this is not sharp', () => {
     const { target, focus } = read(30, 'both');
     if (!target.ok || !focus.ok) throw new Error(JSON.stringify({ target, focus }));

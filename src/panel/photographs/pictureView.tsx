@@ -65,7 +65,7 @@ function Told({ picture: { id, name, is }, situation, step }: Omit<Props, 'folde
   return (
     <>
       <InWords reading={is.value.reading} />
-      <PictureFaults reading={is.value.reading} />
+      <PictureFaults picture={is.value} />
       <PictureShown picture={is.value} step={step} />
       {!neverKept && <KeepOne picture={{ id, name, ...is.value }} brought={is.value} situation={situation} />}
     </>

@@ -1,10 +1,11 @@
 // The pictures brought in on this screen, each with how far it has come. They are let go with the screen: what is kept of a
 // picture is what was read off it.
-import { signal, type ReadonlySignal } from '@preact/signals';
+import type { ReadonlySignal } from '@preact/signals';
 import type { PictureFault, PictureStage } from '../../photographs/brought.ts';
 import type { BroughtPicture, ToWorker } from '../../platform/pictures/bridge.ts';
 import { pictureReader } from '../../platform/pictures/pictureReader.ts';
 import { failed, type Result } from '../../result.ts';
+import { drawnTogether } from './drawnTogether.ts';
 
 export interface Picture {
   readonly id: string;
@@ -28,33 +29,37 @@ export const isUnderWay = ({ is }: Picture): boolean => typeof is === 'string' &
 
 /** `about`: what the reading of a picture must know beside its file. `practice`: what is known of the practice camera that takes all of them. */
 export function newPictures(newId: () => string, about: () => Omit<ToWorker, 'file' | 'practice'>, practice: ToWorker['practice'] = null): Pictures {
-  const all = signal<readonly Picture[]>([]);
+  const all = drawnTogether<readonly Picture[]>([]);
   const put = (id: string, is: Picture['is']): void => {
-    all.value = all.peek().map((picture) => (picture.id === id ? { ...picture, is } : picture));
+    const pictures = all.standing().map((picture) => (picture.id === id ? { ...picture, is } : picture));
+    all.put(pictures, pictures.some(isUnderWay) ? 'soon' : 'at once');
   };
   const reader = pictureReader({ onStage: put, onEnd: put });
   function expect(name: string): (file: File | null) => void {
     const id = newId();
-    all.value = [...all.peek(), { id, name, is: 'waiting' }];
+    all.put([...all.standing(), { id, name, is: 'waiting' }], 'at once');
     return (file) => {
       // It may have been let go since.
-      if (!all.peek().some((picture) => picture.id === id && picture.is === 'waiting')) return;
+      if (!all.standing().some((picture) => picture.id === id && picture.is === 'waiting')) return;
       if (file === null) put(id, failed('stopped'));
       else reader.add([{ id, wanted: { file, practice, ...about() } }]);
     };
   }
   return {
-    all,
+    all: all.drawn,
     practice: practice !== null,
     expect,
     add: (file) => expect(file.name)(file),
     stop() {
       reader.cancel();
-      all.value = all.peek().map((picture) => (isUnderWay(picture) ? { ...picture, is: 'let go' } : picture));
+      all.put(
+        all.standing().map((picture) => (isUnderWay(picture) ? { ...picture, is: 'let go' } : picture)),
+        'at once',
+      );
     },
     clear() {
       reader.cancel();
-      all.value = [];
+      all.put([], 'at once');
     },
   };
 }

@@ -73,7 +73,7 @@ function Told({ picture, out, step, beside }: ToldProps) {
     <>
       {out && <p class="fault">{words('series').out[out]}</p>}
       {focus.ok && target.ok && <p>{say.focus(focus.value, target.value.motion).slice(0, 2).join(' ')}</p>}
-      <PictureFaults reading={is.value.reading} />
+      <PictureFaults picture={is.value} />
       {beside && !out && <SideBySide reference={beside} shot={is.value} />}
       <details>
         <summary>{words('series').shown}</summary>

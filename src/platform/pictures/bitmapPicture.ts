@@ -2,16 +2,15 @@
 // small, and its own are brought out in tiles, where something is measured. Their plane takes memory only where it is written.
 import { turnOf } from '../../kit/photograph/orientation.ts';
 import type { PixelBox, PixelSource } from '../../photographs/pixelSource.ts';
-import { planeOf, type Plane } from '../../photographs/plane.ts';
+import { planeOf, writeLight, type Plane } from '../../photographs/plane.ts';
+import { contextOf, type DrawnSmaller } from './drawnSmaller.ts';
 
 /** Pixels of a tile each way, and of what is brought out at once: 2 MB of them. */
 const TILE = 256;
 const MOST_TILES = 8;
-/** Drawn smaller at once: where a browser takes the mean of four pixels however small it draws, so many are left out that no mark is lost. */
-const FIRST_FACTOR = 4;
 
 /** `orientation` as Exif counts it, from 1 to 8. Its functions throw where there is no room for a canvas. */
-export function bitmapPicture(bitmap: ImageBitmap, orientation: number): PixelSource {
+export function bitmapPicture(bitmap: ImageBitmap, orientation: number, smaller: DrawnSmaller): PixelSource {
   const { matrix, frame } = turnOf(orientation, bitmap);
   const { width, height } = frame;
   const [a, b, c, d, e, f] = matrix;
@@ -30,8 +29,7 @@ export function bitmapPicture(bitmap: ImageBitmap, orientation: number): PixelSo
     window.clearRect(0, 0, TILE * MOST_TILES, TILE);
     window.setTransform(a, b, c, d, e - left, f - top);
     window.drawImage(bitmap, 0, 0);
-    const { light } = planeOf(window.getImageData(0, 0, across, down).data, across, down);
-    for (let y = 0; y < down; y++) whole.light.set(light.subarray(y * across, (y + 1) * across), (top + y) * width + left);
+    writeLight(whole, { left, top, width: across, height: down }, window.getImageData(0, 0, across, down).data);
     there.fill(1, row * columns + from, row * columns + end);
   }
 
@@ -52,30 +50,10 @@ export function bitmapPicture(bitmap: ImageBitmap, orientation: number): PixelSo
 
   function reduced(factor: number): Plane {
     if (factor === 1) return around({ left: 0, top: 0, right: width, bottom: height });
-    const first = Math.min(factor, FIRST_FACTOR);
-    let [across, down] = [Math.floor(width / first), Math.floor(height / first)];
-    let small = contextOf(across, down);
-    small.imageSmoothingQuality = 'medium';
-    small.setTransform(a / first, b / first, c / first, d / first, e / first, f / first);
-    small.drawImage(bitmap, 0, 0);
-    // Between four pixels, the plainest way of drawing is their mean.
-    for (let left = factor / first; left > 1; left /= 2) {
-      const before = small.canvas;
-      [across, down] = [Math.floor(across / 2), Math.floor(down / 2)];
-      small = contextOf(across, down);
-      small.setTransform(0.5, 0, 0, 0.5, 0, 0);
-      small.drawImage(before, 0, 0);
-    }
+    const small = smaller.by(factor);
+    const { width: across, height: down } = small.canvas;
     return planeOf(small.getImageData(0, 0, across, down).data, across, down);
   }
 
   return { width, height, reduced, around };
-}
-
-/** Kept where the processor reads it: its pixels are read right after they are drawn. Throws where there is no room. */
-export function contextOf(width: number, height: number): OffscreenCanvasRenderingContext2D {
-  const context = new OffscreenCanvas(width, height).getContext('2d', { willReadFrequently: true, alpha: false });
-  if (context === null) throw new Error('There is no room for a canvas.');
-  context.imageSmoothingQuality = 'low';
-  return context;
 }

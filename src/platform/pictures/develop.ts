@@ -3,7 +3,8 @@ import { turnOf } from '../../kit/photograph/orientation.ts';
 import type { PictureFault } from '../../photographs/brought.ts';
 import type { PixelSource } from '../../photographs/pixelSource.ts';
 import { failed, got, type Result } from '../../result.ts';
-import { bitmapPicture, contextOf } from './bitmapPicture.ts';
+import { bitmapPicture } from './bitmapPicture.ts';
+import { drawnSmaller } from './drawnSmaller.ts';
 import type { OpenedPicture } from './opened.ts';
 import { sizeFault } from './size.ts';
 
@@ -28,20 +29,11 @@ export async function develop({ blob, orientation, unprofiled }: OpenedPicture):
     return failed(fault);
   }
   try {
-    return got({ picture: bitmapPicture(bitmap, orientation), small: reduced(bitmap, orientation), close: () => bitmap.close() });
+    const smaller = drawnSmaller(bitmap, orientation);
+    const small = smaller.within(SMALL_SIDE).convertToBlob({ type: 'image/jpeg', quality: 0.85 });
+    return got({ picture: bitmapPicture(bitmap, orientation, smaller), small, close: () => bitmap.close() });
   } catch {
     bitmap.close();
     return failed('too large');
   }
-}
-
-function reduced(bitmap: ImageBitmap, orientation: number): Promise<Blob> {
-  const scale = Math.min(1, SMALL_SIDE / Math.max(bitmap.width, bitmap.height));
-  const size = { width: Math.max(1, Math.round(bitmap.width * scale)), height: Math.max(1, Math.round(bitmap.height * scale)) };
-  const { matrix, frame } = turnOf(orientation, size);
-  const context = contextOf(frame.width, frame.height);
-  context.imageSmoothingQuality = 'high';
-  context.setTransform(...matrix);
-  context.drawImage(bitmap, 0, 0, size.width, size.height);
-  return context.canvas.convertToBlob({ type: 'image/jpeg', quality: 0.85 });
 }

@@ -3,6 +3,7 @@ import type { DueReason } from '../../logbook/due.ts';
 import { writeSteps } from '../../sweep/scale.ts';
 import { line } from '../line.ts';
 import type { LogbookWords } from '../logbookWords.ts';
+import { focusFell } from './focusFell.ts';
 import { place } from './subject.ts';
 import { write } from './write.ts';
 
@@ -29,6 +30,8 @@ function due(reason: DueReason): string {
       return `In the last re-check, the light was not steady at ${writeSteps(reason.value)}, the value entered.`;
     case 'drift':
       return `The last two measurements are ${write.count(reason.apart, { one: '# step apart', other: '# steps apart' })}.`;
+    case 'photographs':
+      return `Photographs showed a shift: at ${writeSteps(reason.value)}, focus fell ${focusFell(reason.bias)}.`;
   }
 }
 

@@ -49,7 +49,7 @@ function notFound(fault: FindFault): string {
     case 'older print':
       return 'This target is from before targets had marks to be found by, so it cannot be measured. Print a new one.';
     case 'marks unread':
-      return 'The marks on the target cannot be read. Light it evenly, clear the view to it, and focus near it.';
+      return 'The marks on the target cannot be read. Light it evenly, clear the view to it, focus near it, and turn sharpening off in the camera.';
     case 'picture blown':
       return 'This picture is blown out. Expose less.';
     case 'picture black':
@@ -183,6 +183,9 @@ export const words: PhotographsWords = {
   noFocus,
   moved,
   sharpened: 'This picture was sharpened, so its MTF50 flatters the lens. Turn sharpening off in the camera.',
+  unslanted: (roll) =>
+    `The target is turned by ${write.unit(Math.abs(roll), 'degree')} ${roll < 0 ? 'anticlockwise' : 'clockwise'}, so its edges run along the pixels and cannot be measured. Turn it upright.`,
+  unstated: 'The camera’s data is missing from this file, so a crop would go unnoticed. If it was cropped, bring in the picture as the camera took it.',
   crops: 'Edges at 100%',
   crop: edgeName,
   chart: {

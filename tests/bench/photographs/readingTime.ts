@@ -1,11 +1,15 @@
 // From a file of 24 megapixels to its figures, in the worker of a real Chromium and a real Firefox, over the time the same browser takes to
 // decode the same file in the same run: a ratio, so that a slow machine changes nothing.
+import type { Page } from 'puppeteer-core';
+import { TRUE_SIZE } from '../../../src/optics/print/printCheck.ts';
+import type { ToWorker } from '../../../src/platform/pictures/bridge.ts';
 import { launchChromium } from '../../e2e/chromium.ts';
 import { launchFirefox } from '../../e2e/firefox.ts';
 import { pngFile } from '../../e2e/pngFile.ts';
 import { libraryWith } from '../../logbook/libraryWith.ts';
 import { RIG_SENSOR, rigPicture } from '../../photographs/rigPicture.ts';
 import { most, shown, type Family, type Figure } from '../figure.ts';
+import { keysMeanwhile } from './keysMeanwhile.ts';
 
 const ROUNDS = 8;
 /** The rig's picture in the middle of 24 megapixels; the sensor grows along. */
@@ -32,18 +36,23 @@ async function readingTimeFigures(): Promise<Figure[]> {
     bodies: [{ id: 'b', sensor: { width: (RIG_SENSOR.width * FRAME.height) / rig.height, height: (RIG_SENSOR.height * FRAME.width) / rig.width } }],
     lenses: [{ id: 'l', widest: { from: 1.8, to: 1.8 } }],
   }).kit;
-  const wanted = { png: pngFile(rig).toString('base64'), kit: JSON.stringify(kit), frame: FRAME, rounds: ROUNDS };
+  const about: Omit<ToWorker, 'file'> = { east: 0, kit, situation: 's', printed: TRUE_SIZE, practice: null };
+  const wanted = { png: pngFile(rig).toString('base64'), about: JSON.stringify(about), frame: FRAME, rounds: ROUNDS };
+  const figuresIn = async (browser: string, page: Page): Promise<Figure[]> => [
+    ...figuresOf(browser, await page.evaluate(timeReading, wanted)),
+    ...(await keysMeanwhile(browser, page)),
+  ];
   const chromium = await launchChromium();
   const inChromium = await chromium
     .openTab()
-    .then((page) => page.evaluate(timeReading, wanted))
+    .then((page) => figuresIn('Chromium', page))
     .finally(chromium.close);
   const firefox = await launchFirefox();
   const inFirefox = await firefox
     .openTab('main')
-    .then((page) => page.evaluate(timeReading, wanted))
+    .then((page) => figuresIn('Firefox', page))
     .finally(firefox.close);
-  return [...figuresOf('Chromium', inChromium), ...figuresOf('Firefox', inFirefox)];
+  return [...inChromium, ...inFirefox];
 }
 
 /** The least of the rounds: what it takes when nothing else runs. */
@@ -66,7 +75,7 @@ function figuresOf(browser: string, taken: readonly Taken[]): Figure[] {
 }
 
 /** Runs in a page of the extension. */
-async function timeReading(wanted: { png: string; kit: string; frame: { width: number; height: number }; rounds: number }): Promise<Taken[]> {
+async function timeReading(wanted: { png: string; about: string; frame: { width: number; height: number }; rounds: number }): Promise<Taken[]> {
   const { width, height } = wanted.frame;
   const canvas = new OffscreenCanvas(width, height);
   const context = canvas.getContext('2d');
@@ -107,7 +116,7 @@ async function timeReading(wanted: { png: string; kit: string; frame: { width: n
     const began = performance.now();
     const parts: Record<string, number> = {};
     let [stage, since] = ['starting', began];
-    worker.postMessage({ file, east: 0, kit: JSON.parse(wanted.kit) as unknown, situation: 's' }, []);
+    worker.postMessage({ file, ...(JSON.parse(wanted.about) as Omit<ToWorker, 'file'>) }, []);
     const found = await new Promise<string>((done) => {
       worker.addEventListener('message', ({ data }: MessageEvent) => {
         parts[stage] = performance.now() - since;
