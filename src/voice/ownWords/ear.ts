@@ -1,7 +1,9 @@
 // The open ear: samples in, what became of each sound out. A word stands alone: what follows close upon other talk is
 // part of it, and a doubtful word is only believed when nothing follows it at once.
 import { Frames, HOP } from './bands.ts';
-import { Endpoints, type Sounding, type Stretch } from './endpoints.ts';
+import { Endpoints, type Sounding } from './endpoints.ts';
+import type { SoundPiece, Stretch } from './pieces.ts';
+import { isTalk, isTone } from './talk.ts';
 import type { Recogniser, Recognition } from './recogniser.ts';
 
 export type NotAWord =
@@ -42,9 +44,14 @@ const ASKED = -0.4;
 const CERTAIN = TAKEN + 1;
 /** Frames in which a doubtful word must stay alone. */
 const WAIT = 35;
-/** Seconds of quiet that end other talk, and how long a sound must be to count as talk. */
+/** Seconds of quiet that end other talk. */
 const TALK_ENDS = 0.5;
-const TALK = 0.35;
+
+interface Compared {
+  readonly piece: SoundPiece;
+  readonly stretch: Stretch;
+  readonly recognition: Recognition | null;
+}
 
 export type WordHeard = Extract<EarEvent, { heard: 'word' | 'unsure' }>;
 
@@ -93,16 +100,43 @@ export class OwnWordsEar {
   private became(sounding: Sounding): EarEvent[] {
     if (sounding.sign === 'began') return [{ heard: 'beginning', at: this.now }];
     if (sounding.sign === 'slight') return [this.nothing('too short', null)];
-    const { stretch, long } = sounding;
-    const [began, ended] = [stretch.begins * HOP, stretch.ends * HOP];
-    if (long || began - this.talkUntil < TALK_ENDS) {
-      this.talkUntil = ended;
+    return this.weighed(
+      sounding.pieces.map((piece) => this.compared(piece)),
+      sounding.loudest,
+    );
+  }
+
+  /** A piece is compared whole, and without a first burst where that alone is no word and no talk. */
+  private compared(piece: SoundPiece): Compared {
+    const { stretch, long, later } = piece;
+    if (long) return { piece, stretch, recognition: null };
+    const recognition = this.recogniser.recognise(stretch);
+    if (later === null || (recognition !== null && recognition.sureness >= TAKEN) || isTalk(later.before)) return { piece, stretch, recognition };
+    const rest = this.recogniser.recognise(later.stretch);
+    return rest !== null && rest.sureness >= TAKEN ? { piece, stretch: later.stretch, recognition: rest } : { piece, stretch, recognition };
+  }
+
+  /** Of pieces that came without quiet between them one at most is a word. */
+  private weighed(all: readonly Compared[], loudest: SoundPiece): EarEvent[] {
+    const sure = ({ recognition }: Compared): number => recognition?.sureness ?? -Infinity;
+    const likeliest = all.reduce((a, b) => (sure(b) > sure(a) ? b : a));
+    const one = sure(likeliest) >= ASKED ? likeliest : all.find(({ piece }) => piece === loudest)!;
+    const [began, ended] = [one.stretch.begins * HOP, one.stretch.ends * HOP];
+    const isAmid = began - this.talkUntil < TALK_ENDS;
+    const { long } = one.piece;
+    if (long || isAmid) {
+      if (isTalk(one.stretch) || (isAmid && !isTone(one.stretch))) this.talkUntil = ended;
       return [this.nothing(long ? 'too long' : 'amid talk', null)];
     }
-    const recognition = this.recogniser.recognise(stretch);
+    return this.told(one.stretch, one.recognition);
+  }
+
+  private told(stretch: Stretch, recognition: Recognition | null): EarEvent[] {
+    const began = stretch.begins * HOP;
+    const ended = stretch.ends * HOP;
     const word = recognition?.words[0]?.word;
     if (recognition === null || word === undefined || recognition.sureness < ASKED) {
-      if (ended - began > TALK) this.talkUntil = ended;
+      if (isTalk(stretch)) this.talkUntil = ended;
       return [this.nothing('unlike every word', recognition)];
     }
     if (!this.counts().includes(word)) return [this.nothing('not now', recognition)];

@@ -3,20 +3,12 @@
 // between the evidence that opens a stretch and the lack of it that closes one. An echo 30 dB under the word's peak
 // counts as quiet, so that a quiet room does not make it late.
 import type { SoundFrame } from './bands.ts';
-
-/** A stretch of sound that may be a word, with some of the noise on both sides. */
-export interface Stretch {
-  readonly frames: readonly SoundFrame[];
-  /** The power in each band when nobody speaks. */
-  readonly noise: SoundFrame;
-  /** Frame numbers since the ear opened. */
-  readonly begins: number;
-  readonly ends: number;
-}
+import { MARGIN, piecesOf, type SoundPiece } from './pieces.ts';
 
 export type Sounding =
   | { readonly sign: 'began' }
-  | { readonly sign: 'ended'; readonly stretch: Stretch; readonly long: boolean }
+  /** `pieces`: in order, at least one; `loudest`: one of them. */
+  | { readonly sign: 'ended'; readonly pieces: readonly SoundPiece[]; readonly loudest: SoundPiece }
   /** Too short for a word. */
   | { readonly sign: 'slight' };
 
@@ -28,15 +20,8 @@ const OUT_OF = 9;
 /** Frames of quiet that close it. */
 const HANG = 30;
 const ECHO = 0.001;
-const SHORTEST = 9;
-const LONGEST = 190;
 const WARM_UP = 25;
-/** Noise kept on both sides: a weak sound drowned in it is still in there. */
-const MARGIN = 12;
 const REMEMBERED = 60;
-/** A closed mouth inside a word, and how far under the peak still belongs to it. */
-const GAP = 18;
-const FAINT = 0.003;
 /** A stretch without end is a new noise, such as a fan: after 3 s its quieter moments are taken as the noise. */
 const TOO_LONG = 300;
 const SMOOTHING = 0.9;
@@ -145,33 +130,15 @@ export class Endpoints {
   }
 }
 
-/** Cuts the noise off both ends, but for the margin. */
+/** What lies between the first evidence and the last, cut into pieces. */
 function closed({ frames, evidence, noise, from }: Open): Sounding {
   const strong = (e: number): boolean => e >= CLOSES;
   const first = evidence.findIndex(strong);
   const last = evidence.findLastIndex(strong) + 1;
-  if (first < 0 || last - first < SHORTEST) return { sign: 'slight' };
-  const [begin, end] = around(frames.slice(first, last).map((frame) => above(frame, noise)));
-  if (end - begin < SHORTEST) return { sign: 'slight' };
-  const begins = Math.max(0, first + begin - MARGIN);
-  const ends = Math.min(frames.length, first + end + MARGIN);
-  const stretch = { frames: frames.slice(begins, ends), noise, begins: from + begins, ends: from + ends };
-  return { sign: 'ended', stretch, long: ends - begins > LONGEST };
-}
-
-/** The burst around the loudest moment: gaps that a closed mouth leaves are bridged, fainter sounds beyond left out. */
-function around(loud: readonly number[]): [begin: number, end: number] {
-  const smooth = loud.map((power, t) => (power + (loud[t - 1] ?? power) + (loud[t + 1] ?? power)) / 3);
-  const peak = Math.max(...smooth);
-  const top = smooth.indexOf(peak);
-  const reach = (direction: 1 | -1): number => {
-    let edge = top;
-    for (let t = top; t >= 0 && t < loud.length && Math.abs(t - edge) <= GAP; t += direction) {
-      if ((loud[t] ?? 0) > peak * FAINT) edge = t;
-    }
-    return edge;
-  };
-  return [reach(-1), reach(1) + 1];
+  if (first < 0) return { sign: 'slight' };
+  const loud = frames.map((frame) => above(frame, noise));
+  const found = piecesOf({ frames, noise, loud, from }, first, last);
+  return found === null ? { sign: 'slight' } : { sign: 'ended', ...found };
 }
 
 /** The power clearly above the noise. */
