@@ -2,6 +2,7 @@
 // written down, erased or begun. Read before what is stored is.
 import type { HandFault } from '../logbook/byHand.ts';
 import type { Moment, Steps } from '../units.ts';
+import type { Missed } from '../voice/deaf.ts';
 
 /** A value from another computer that now stands in place of one here; `more`: how many others there are. */
 export interface Overtaken {
@@ -47,6 +48,8 @@ export interface SessionWords {
   readonly unexpected: (why: string) => string;
   /** What became of something told, beside its words. */
   readonly became: Readonly<Record<'not here' | 'asked back' | 'said again' | 'help' | 'looked up' | 'not taken' | 'not clear', string>>;
+  /** Why a word that was heard was not taken, beside it. */
+  readonly missed: Readonly<Record<Missed, string>>;
   /** What does not fit where something is told of a sweep. */
   readonly untold: {
     readonly noScale: string;

@@ -1,7 +1,7 @@
 // What is heard becomes what is told. One matcher decides whichever recogniser heard; what it does not find clear is read
 // back and counts when it is said again. The ear is open only while a sweep or its result stands here, or only when the switch asks for it.
 import { computed, effect, signal, type ReadonlySignal, type Signal } from '@preact/signals';
-import type { Deaf, RecognisedBy } from '../../voice/deaf.ts';
+import type { Deaf, Missed, RecognisedBy } from '../../voice/deaf.ts';
 import type { Ear } from '../../platform/ear/ear.ts';
 import type { EarOwner } from '../../platform/ear/owner.ts';
 import { ENGLISH } from '../../hearing/languages/en/english.ts';
@@ -95,6 +95,7 @@ export function createListener(world: World): Listener {
       heardBy.value = next;
     },
     onHeard: (candidates, final) => !isShut.peek() && heard(candidates, final),
+    onMissed: (word, why) => isShut.peek() || missed(word, why),
     onDeaf,
   });
 
@@ -137,6 +138,13 @@ export function createListener(world: World): Listener {
     act(decision, candidates[0]?.text ?? '');
     if (decision.do === 'take' && standing && !attending.peek()) learning.taken(candidates[0]?.takes ?? [], standing.journal);
     return true;
+  }
+
+  /** Shown and not said: whoever talks, or the panel, was speaking. */
+  function missed(word: string, why: Missed): void {
+    told.latest.value = { words: word, became: words('session').missed[why], by: 'voice', at: now() };
+    if (!attending.peek()) note({ did: 'heard', at: now(), guesses: [word], became: 'other' });
+    gate.keepOpen();
   }
 
   /** What the logbook is asked; null when it is not. */

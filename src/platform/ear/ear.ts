@@ -60,6 +60,7 @@ export function createEar(owner: EarOwner): Ear {
     namesNow: owner.namesNow,
     onState: (state) => signal.aborted || owner.onState(state),
     onHeard: (candidates, final) => !signal.aborted && owner.onHeard(candidates, final),
+    onMissed: (word, why) => signal.aborted || owner.onMissed(word, why),
     onDeaf: (why) => signal.aborted || owner.onDeaf(why),
   });
 

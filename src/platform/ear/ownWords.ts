@@ -70,9 +70,6 @@ export async function keepListeningForOwnWords(owner: EarOwner, deafness: Deafne
     let ear: OwnWordsEar | null = null;
     let began = false;
     let at = 0;
-    /** Where sound was left out, in seconds of what the ear was given. */
-    let given = 0;
-    let gap = 0;
     let rate = 1;
     let deaf = false;
     /** The largest sample since something was heard last. */
@@ -92,10 +89,9 @@ export async function keepListeningForOwnWords(owner: EarOwner, deafness: Deafne
       // A sound of the panel's own is silence to the ear: it neither opens a word nor passes for the noise of the room.
       const events = isDeaf ? [] : ear.push(samples);
       if (isDeaf) {
-        gap = given;
+        ear.leftOut();
         spelling = null;
       } else {
-        given += samples.length / rate;
         for (const one of samples) peak = Math.max(peak, Math.abs(one));
       }
       for (const event of events) {
@@ -106,8 +102,8 @@ export async function keepListeningForOwnWords(owner: EarOwner, deafness: Deafne
     }
 
     function take(event: EarEvent): void {
+      if (event.heard === 'nothing' && event.missed !== null) owner.onMissed(event.missed, event.because === 'amid talk' ? 'amid talk' : 'beside the panel');
       if (event.heard !== 'word' && event.heard !== 'unsure') return;
-      if (event.began < gap && gap < event.ended) return;
       const doubtful = event.heard === 'unsure' || (spelling?.doubtful ?? false);
       const good = takeFrom(event, peak);
       const takes = good ? [good] : [];

@@ -1,7 +1,7 @@
 // Whom an ear tells what it hears, and how it is with it.
 import type { Vocabulary } from '../../hearing/languages/heardLanguage.ts';
 import type { Guess } from '../../voice/matching.ts';
-import type { Deaf } from '../../voice/deaf.ts';
+import type { Deaf, Missed } from '../../voice/deaf.ts';
 
 /** `waiting`: not listening just now, it tries again by itself. */
 export type EarState =
@@ -25,6 +25,8 @@ export interface EarOwner {
   onState(state: EarState): void;
   /** True when it was meant for the panel: the rest of the utterance is dropped. */
   onHeard(candidates: readonly Guess[], final: boolean): boolean;
+  /** A word that counts now was heard, and not taken because of what was around it. */
+  onMissed(word: string, why: Missed): void;
   /** Null: nothing stands in the way of hearing any more. */
   onDeaf(why: Deaf | null): void;
 }

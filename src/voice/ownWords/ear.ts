@@ -11,6 +11,8 @@ export type NotAWord =
   | 'too long'
   /** Talk just before or just after it. */
   | 'amid talk'
+  /** It had begun when the panel itself still sounded. */
+  | 'beside the panel'
   | 'unlike every word'
   /** It sounds like a taught word that does not count now. */
   | 'not now';
@@ -33,6 +35,8 @@ export type EarEvent =
   | {
       readonly heard: 'nothing';
       readonly because: NotAWord;
+      /** The word it would have been, where only what was around it spoke against it. */
+      readonly missed: string | null;
       readonly at: number;
       readonly recognition: Recognition | null;
     };
@@ -62,6 +66,8 @@ export class OwnWordsEar {
   private readonly counts: () => readonly string[];
   private count = 0;
   private talkUntil = -Infinity;
+  /** The frame at which the ear heard again after it had been left out. */
+  private again = -Infinity;
   private waiting: { verdict: WordHeard; until: number } | null = null;
 
   /** `counts`: the words that count now. */
@@ -81,6 +87,12 @@ export class OwnWordsEar {
     });
   }
 
+  /** What came now was not handed over: the panel itself sounded. What goes on across it is no word. */
+  leftOut(): void {
+    this.again = this.count;
+    this.waiting = null;
+  }
+
   private get now(): number {
     return this.count * HOP;
   }
@@ -94,7 +106,7 @@ export class OwnWordsEar {
     this.waiting = null;
     if (!followed) return [{ ...verdict, at: this.now }];
     this.talkUntil = verdict.ended;
-    return [{ heard: 'nothing', because: 'amid talk', at: this.now, recognition: null }];
+    return [this.nothing('amid talk', null, verdict.heard === 'word' ? verdict.word : null)];
   }
 
   private became(sounding: Sounding): EarEvent[] {
@@ -122,13 +134,17 @@ export class OwnWordsEar {
     const likeliest = all.reduce((a, b) => (sure(b) > sure(a) ? b : a));
     const one = sure(likeliest) >= ASKED ? likeliest : all.find(({ piece }) => piece === loudest)!;
     const [began, ended] = [one.stretch.begins * HOP, one.stretch.ends * HOP];
-    const isAmid = began - this.talkUntil < TALK_ENDS;
+    const amid = began - this.talkUntil < TALK_ENDS;
+    const beside = all.some(({ stretch }) => stretch.begins < this.again);
     const { long } = one.piece;
-    if (long || isAmid) {
-      if (isTalk(one.stretch) || (isAmid && !isTone(one.stretch))) this.talkUntil = ended;
-      return [this.nothing(long ? 'too long' : 'amid talk', null)];
-    }
-    return this.told(one.stretch, one.recognition);
+    if (!long && !amid && !beside) return this.told(one.stretch, one.recognition);
+    if (isTalk(one.stretch) || (amid && !isTone(one.stretch))) this.talkUntil = ended;
+    return [this.nothing(long ? 'too long' : beside ? 'beside the panel' : 'amid talk', one.recognition, this.missedIn(one))];
+  }
+
+  private missedIn({ recognition }: Compared): string | null {
+    const word = recognition?.words[0]?.word;
+    return recognition !== null && word !== undefined && recognition.sureness >= TAKEN && this.counts().includes(word) ? word : null;
   }
 
   private told(stretch: Stretch, recognition: Recognition | null): EarEvent[] {
@@ -155,7 +171,7 @@ export class OwnWordsEar {
     return [];
   }
 
-  private nothing(because: NotAWord, recognition: Recognition | null): EarEvent {
-    return { heard: 'nothing', because, at: this.now, recognition };
+  private nothing(because: NotAWord, recognition: Recognition | null, missed: string | null = null): EarEvent {
+    return { heard: 'nothing', because, missed, at: this.now, recognition };
   }
 }

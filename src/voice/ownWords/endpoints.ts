@@ -18,8 +18,13 @@ const CLOSES = 0.16;
 const NEEDED = 6;
 const OUT_OF = 9;
 /** Frames of quiet that close it. */
-const HANG = 30;
+const HANG = 24;
 const ECHO = 0.001;
+/** A room rings on where the loudness is 10 dB under the peak and falls by 3 dB in 0.1 s, or 60 dB in 2 s. */
+const FALLEN = 0.1;
+const FALLS = 0.5;
+const FALL_FRAMES = 10;
+const FALL_MEAN = 5;
 const WARM_UP = 25;
 const REMEMBERED = 60;
 /** A stretch without end is a new noise, such as a fan: after 3 s its quieter moments are taken as the noise. */
@@ -28,6 +33,7 @@ const SMOOTHING = 0.9;
 
 interface Open {
   readonly frames: SoundFrame[];
+  readonly loud: number[];
   readonly evidence: number[];
   readonly noise: SoundFrame;
   readonly from: number;
@@ -91,20 +97,27 @@ export class Endpoints {
 
   private listen(): Sounding | null {
     const strong = this.evidence.slice(-OUT_OF).filter((evidence) => evidence > OPENS).length;
-    if (strong < NEEDED) return null;
+    if (strong < NEEDED || this.isFalling()) return null;
     const first = Math.max(0, this.past.length - OUT_OF - MARGIN - 8);
     const frames = this.past.slice(first);
     const noise = Float32Array.from(this.noise);
-    const peak = Math.max(...frames.map((frame) => above(frame, noise)));
+    const loud = frames.map((frame) => above(frame, noise));
     this.open = {
       frames,
+      loud,
       evidence: this.evidence.slice(first),
       noise,
       from: this.count - frames.length,
-      peak,
+      peak: Math.max(...loud),
       quiet: 0,
     };
     return { sign: 'began' };
+  }
+
+  /** What was there before rings on: a word rises. */
+  private isFalling(): boolean {
+    const loud = this.past.slice(-FALL_FRAMES - FALL_MEAN).map((frame) => above(frame, this.noise));
+    return meanBefore(loud, loud.length) < meanBefore(loud, loud.length - FALL_FRAMES);
   }
 
   private collect(open: Open, frame: SoundFrame, evidence: number): Sounding | null {
@@ -112,7 +125,8 @@ export class Endpoints {
     open.evidence.push(evidence);
     const loud = above(frame, open.noise);
     open.peak = Math.max(open.peak, loud);
-    if (evidence < CLOSES || loud < open.peak * ECHO) open.quiet++;
+    open.loud.push(loud);
+    if (evidence < CLOSES || loud < open.peak * ECHO || ringsOn(open)) open.quiet++;
     else open.quiet = evidence > OPENS ? 0 : open.quiet + 0.5;
     if (open.frames.length % TOO_LONG === 0) this.adopt(open.frames.slice(-TOO_LONG / 2));
     if (open.quiet < HANG) return null;
@@ -130,13 +144,21 @@ export class Endpoints {
   }
 }
 
+/** Nobody speaks any more, and what was said is still heard. */
+function ringsOn({ loud, peak }: Open): boolean {
+  const now = meanBefore(loud, loud.length);
+  return now < FALLEN * peak && now < FALLS * meanBefore(loud, loud.length - FALL_FRAMES);
+}
+
+const meanBefore = (loud: readonly number[], end: number): number =>
+  loud.slice(Math.max(0, end - FALL_MEAN), Math.max(0, end)).reduce((sum, power) => sum + power, 0) / FALL_MEAN;
+
 /** What lies between the first evidence and the last, cut into pieces. */
-function closed({ frames, evidence, noise, from }: Open): Sounding {
+function closed({ frames, loud, evidence, noise, from }: Open): Sounding {
   const strong = (e: number): boolean => e >= CLOSES;
   const first = evidence.findIndex(strong);
   const last = evidence.findLastIndex(strong) + 1;
   if (first < 0) return { sign: 'slight' };
-  const loud = frames.map((frame) => above(frame, noise));
   const found = piecesOf({ frames, noise, loud, from }, first, last);
   return found === null ? { sign: 'slight' } : { sign: 'ended', ...found };
 }

@@ -16,12 +16,17 @@ export interface Scene {
   readonly level: number;
   readonly noise: SoundFrame;
   readonly floor: number;
+  /** The rows that carry the word: what lies beside it is noise in every word. */
+  readonly rows: readonly number[];
   /** Decibels of the word over the noise. */
   readonly clearance: number;
 }
 
 /** Frames within 20 dB of the loudest carry the word. */
 const CARRIES = 0.01;
+/** A row of the word is within 25 dB of its level, and no more than 3 dB under the noise. */
+const FAINT = 0.003;
+const DROWNED = 0.5;
 /** What is left of a band that the noise covers. */
 const LEAST = 0.02;
 /** Some noise on top of the noise evens out its chance ups and downs. */
@@ -46,8 +51,9 @@ export function sceneOf(frames: readonly SoundFrame[], noise: SoundFrame): Scene
   const over = frames.map((frame) => frame.reduce((total, power, b) => total + Math.max(0, power - noise[b]!), 0));
   const level = Math.max(1e-12, levelOf(over));
   const floor = (FLOOR * level) / noise.length;
+  const rows = over.flatMap((power, t) => (power > FAINT * level && power > DROWNED * sum(noise) ? [t] : []));
   const shape = shapeOf(frames.map((frame) => frame.map((power, b) => power + EXTRA * noise[b]! + floor)));
-  return { shape, level, noise, floor, clearance: 10 * Math.log10(level / Math.max(1e-20, sum(noise))) };
+  return { shape, level, noise, floor, rows, clearance: 10 * Math.log10(level / Math.max(1e-20, sum(noise))) };
 }
 
 /** The take as it would sound in this scene. */

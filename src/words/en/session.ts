@@ -71,6 +71,10 @@ export const words: SessionWords = {
     'not taken': 'not taken',
     'not clear': 'not clear',
   },
+  missed: {
+    'amid talk': 'not taken, because talk ran into it. Say it again.',
+    'beside the panel': 'not taken, because the panel was speaking. Say it again.',
+  },
   untold: {
     noScale: 'Enter the range of corrections as three whole numbers: from, to and step.',
     noSweep: 'This sweep cannot be changed here. If another window runs it, take it over first.',

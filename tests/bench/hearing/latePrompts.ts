@@ -23,7 +23,9 @@ export function latePrompts(all: readonly Trial[], tell: (sentence: string) => v
         const events = ear.push(upTo(Math.min(begins - late, sound.samples.length / trial.rate)));
         taken += events.filter(({ heard }) => heard === 'word').length;
         asked += events.filter(({ heard }) => heard === 'unsure').length;
-        if (begins < Infinity) upTo(ends - late + ALLOWED);
+        if (begins === Infinity) break;
+        upTo(ends - late + ALLOWED);
+        ear.leftOut();
       }
     }
     if (prompts === 0) {
