@@ -42,12 +42,12 @@ export type EarEvent =
     };
 
 /** Log odds from which a word is taken, and from which it is asked about. */
-const TAKEN = 0.85;
-const ASKED = -0.4;
+const TAKEN = 2.2;
+const ASKED = 1;
 /** Surer than this, nothing needs to be waited for. */
 const CERTAIN = TAKEN + 1;
 /** Frames in which a doubtful word must stay alone. */
-const WAIT = 35;
+const WAIT = 30;
 /** Seconds of quiet that end other talk. */
 const TALK_ENDS = 0.5;
 

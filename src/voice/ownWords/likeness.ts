@@ -28,7 +28,7 @@ const ALONE = -0.3;
 
 type Part = 'apart' | 'closest' | 'worst';
 
-/** The words nearest first, and how near the first is; null when there is none. */
+/** The words nearest first, and how near the first is; null when there is none. `length`: frames. */
 export function nearestOf(
   all: readonly WordDistance[],
   usual: ReadonlyMap<string, Usual>,

@@ -63,8 +63,9 @@ function spansIn(smooth: readonly number[], loud: readonly number[], [first, las
     const between = smooth.slice(Math.min(other, towards), Math.max(other, towards) + 1);
     return smooth[other]! >= RISES * Math.min(...between);
   };
-  const left: Span = [first, begin];
-  const right: Span = [end, last];
+  // One frame of the smoothed loudness on each side is still the burst's.
+  const left: Span = [first, begin - 1];
+  const right: Span = [end + 1, last];
   return [
     ...(end - begin < SHORTEST ? [] : [[begin, end] as const]),
     ...(rises(left, begin) ? spansIn(smooth, loud, left) : []),

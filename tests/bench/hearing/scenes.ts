@@ -30,6 +30,9 @@ const LOUDER = 6;
 export const SOUNDS = { shutter, key, cough, beep: beeps, drive } as const;
 export type SoundName = keyof typeof SOUNDS;
 
+/** In rooms as they are lived in, or in those that ring on. */
+export type Where = 'usual' | 'echoing';
+
 export interface Trial {
   readonly speaker: string;
   readonly rate: number;
@@ -40,8 +43,8 @@ export interface Trial {
   /** As many words as `words`, and none of them. */
   firstSweep(decibels: number): Recording;
   /** Null where the data has no words for it. */
-  ownTalk(decibels: number): Recording | null;
-  othersTalk(decibels: number): Recording | null;
+  ownTalk(decibels: number, where?: Where): Recording | null;
+  othersTalk(decibels: number, where?: Where): Recording | null;
   handling(decibels: number): Recording;
   /** The words of `words`, where the room rings on. */
   echoing(decibels: number): Recording;
@@ -94,7 +97,7 @@ function trial(speaker: string, all: readonly SpokenDigit[], { places, halls }: 
   };
   const taught = shuffled(digits, chance).slice(0, TAUGHT_AMID_TALK);
   const untaught = (one: SpokenDigit) => !taught.includes(one.digit);
-  const talk = (list: readonly SpokenDigit[], decibels: number, seed: number): Recording | null => {
+  const talk = (list: readonly SpokenDigit[], decibels: number, seed: number, where: Where): Recording | null => {
     if (list.length === 0) return null;
     const by = chanceFrom(seed + time);
     const phrases = Array.from({ length: PHRASES }, (): Said => ({
@@ -104,7 +107,7 @@ function trial(speaker: string, all: readonly SpokenDigit[], { places, halls }: 
         by,
       ),
       label: NO_WORD,
-      room: somewhere(by),
+      room: where === 'usual' ? somewhere(by) : halls[by.whole(halls.length)]!,
       pause: by.between(0.6, 1.8),
     }));
     return recording(phrases, rate, decibels, by);
@@ -116,12 +119,13 @@ function trial(speaker: string, all: readonly SpokenDigit[], { places, halls }: 
     fewer: takes.filter(({ word }) => taught.includes(word)),
     words: (decibels) => heard(part(TAKES, TAKES + HEARD), decibels, 7),
     firstSweep: (decibels) => heard(part(TAKES + HEARD, TAKES + 2 * HEARD), decibels, 900),
-    ownTalk: (decibels) => talk(part(TAKES + HEARD).filter(untaught), decibels, 31),
-    othersTalk: (decibels) =>
+    ownTalk: (decibels, where = 'usual') => talk(part(TAKES + HEARD).filter(untaught), decibels, 31, where),
+    othersTalk: (decibels, where = 'usual') =>
       talk(
         all.filter((one) => one.speaker !== speaker && untaught(one)),
         decibels,
         41,
+        where,
       ),
     handling: (decibels) => {
       const by = chanceFrom(51 + time);
