@@ -6,7 +6,7 @@ import { afterSounds } from './afterSounds.ts';
 import { echoing } from './echoing.ts';
 import { latePrompts } from './latePrompts.ts';
 import { trials } from './scenes.ts';
-import { add, listened, percentOf, tried, type Counts } from './tried.ts';
+import { add, listened, nearestRight, percentOf, tried, type Counts } from './tried.ts';
 import { least, most, shown, type Figure } from '../figure.ts';
 
 const TIMES = 2;
@@ -22,6 +22,7 @@ export function onSpokenDigits(data: string, tell: (sentence: string) => void): 
   if (speakers === null) return null;
   const counts = new Map<string, Counts>();
   const talk = new Map<string, { taken: number; unsure: number; minutes: number }>();
+  const nearest = new Map<string, number>();
   const late: number[] = [];
   const cost = { spent: 0, heard: 0 };
   const afterCost = { spent: 0, heard: 0 };
@@ -33,7 +34,11 @@ export function onSpokenDigits(data: string, tell: (sentence: string) => void): 
       const said = trial.words(decibels);
       const heard = tried(trial.rate, trial.takes, said, cost);
       late.push(...heard.late);
-      for (const key of [`${decibels}`, `${decibels} ${trial.speaker}`]) add(counts, key, heard);
+      const closed = nearestRight(trial.rate, trial.takes, said);
+      for (const key of [`${decibels}`, `${decibels} ${trial.speaker}`]) {
+        add(counts, key, heard);
+        nearest.set(key, (nearest.get(key) ?? 0) + closed);
+      }
     }
     const learned = learnedFrom(trial, 20);
     const { late: _, ...after } = tried(trial.rate, learned, trial.words(20), afterCost);
@@ -57,7 +62,8 @@ export function onSpokenDigits(data: string, tell: (sentence: string) => void): 
       talk.set(name, sum);
     }
   }
-  const percent = (key: string, what: 'closed' | 'right' | 'wrong' | 'unsure') => percentOf(counts, key, what);
+  const percent = (key: string, what: 'right' | 'wrong' | 'unsure') => percentOf(counts, key, what);
+  const closed = (key: string) => (100 * nearest.get(key)!) / counts.get(key)!.said;
   const aMinute = (name: string, what: 'taken' | 'unsure', figure: (value: number) => Figure): Figure[] => {
     const sum = talk.get(name);
     if (sum !== undefined) return [figure(sum[what] / sum.minutes)];
@@ -66,7 +72,7 @@ export function onSpokenDigits(data: string, tell: (sentence: string) => void): 
   };
   late.sort((a, b) => a - b);
   return [
-    ...CLOSED.map(([decibels, bound]) => least(`digits, ${decibels} dB: nearest word right, %`, percent(`${decibels}`, 'closed'), bound)),
+    ...CLOSED.map(([decibels, bound]) => least(`digits, ${decibels} dB: nearest word right, %`, closed(`${decibels}`), bound)),
     least('digits, 20 dB: taken and right, %', percent('20', 'right'), 88),
     most('digits, 20 dB: taken and wrong, %', percent('20', 'wrong'), 0.8),
     shown('digits, 20 dB: asked again, %', percent('20', 'unsure')),
@@ -75,7 +81,7 @@ export function onSpokenDigits(data: string, tell: (sentence: string) => void): 
       shown(`digits, ${decibels} dB: taken and wrong, %`, percent(`${decibels}`, 'wrong')),
     ]),
     ...[...speakers.keys()].flatMap((speaker) => [
-      ...CLOSED.map(([decibels]) => shown(`${speaker}, ${decibels} dB: nearest word right, %`, percent(`${decibels} ${speaker}`, 'closed'))),
+      ...CLOSED.map(([decibels]) => shown(`${speaker}, ${decibels} dB: nearest word right, %`, closed(`${decibels} ${speaker}`))),
       shown(`${speaker}, 20 dB: taken and right, %`, percent(`20 ${speaker}`, 'right')),
       shown(`${speaker}, 20 dB: taken and wrong, %`, percent(`20 ${speaker}`, 'wrong')),
     ]),

@@ -7,8 +7,6 @@ import { stretchesFor } from './teaching.ts';
 
 export interface Counts {
   said: number;
-  /** Nearest to themselves, whether they were taken or not. */
-  closed: number;
   right: number;
   wrong: number;
   unsure: number;
@@ -20,11 +18,16 @@ export interface Cost {
   heard: number;
 }
 
+/** How many of the words are nearest to themselves, whether they are taken or not. */
+export function nearestRight(rate: number, takes: readonly Take[], said: Recording): number {
+  const recogniser = recogniserOf(takes, rate);
+  return stretchesFor(said, rate).filter((stretch, index) => stretch !== null && recogniser.recognise(stretch)?.words[0]?.word === said.said[index]!.label)
+    .length;
+}
+
 /** `late`: seconds from the end of each word that was taken to its decision. */
 export function tried(rate: number, takes: readonly Take[], said: Recording, cost: Cost): Counts & { readonly late: readonly number[] } {
   const recogniser = recogniserOf(takes, rate);
-  const stretches = stretchesFor(said, rate);
-  const closed = stretches.filter((stretch, index) => stretch !== null && recogniser.recognise(stretch)?.words[0]?.word === said.said[index]!.label).length;
   const ear = new OwnWordsEar(rate, recogniser);
   const started = performance.now();
   const events = ear.push(said.samples);
@@ -40,7 +43,7 @@ export function tried(rate: number, takes: readonly Take[], said: Recording, cos
     else wrong++;
     if (word) late.push(event.at + 0.015 - word.ends);
   }
-  return { said: said.said.length, closed, right, wrong, unsure, late };
+  return { said: said.said.length, right, wrong, unsure, late };
 }
 
 export function listened(sound: Recording, rate: number, takes: readonly Take[]): { readonly events: readonly EarEvent[]; readonly minutes: number } {
@@ -49,10 +52,10 @@ export function listened(sound: Recording, rate: number, takes: readonly Take[])
 }
 
 export function add(counts: Map<string, Counts>, key: string, more: Counts): void {
-  const sum = counts.get(key) ?? { said: 0, closed: 0, right: 0, wrong: 0, unsure: 0 };
-  for (const part of ['said', 'closed', 'right', 'wrong', 'unsure'] as const) sum[part] += more[part];
+  const sum = counts.get(key) ?? { said: 0, right: 0, wrong: 0, unsure: 0 };
+  for (const part of ['said', 'right', 'wrong', 'unsure'] as const) sum[part] += more[part];
   counts.set(key, sum);
 }
 
-export const percentOf = (counts: ReadonlyMap<string, Counts>, key: string, what: 'closed' | 'right' | 'wrong' | 'unsure'): number =>
+export const percentOf = (counts: ReadonlyMap<string, Counts>, key: string, what: 'right' | 'wrong' | 'unsure'): number =>
   (100 * counts.get(key)![what]) / counts.get(key)!.said;
