@@ -87,9 +87,8 @@ export async function keepListeningForOwnWords(owner: EarOwner, deafness: Deafne
       deaf = isDeaf;
       at += samples.length / rate;
       // A sound of the panel's own is silence to the ear: it neither opens a word nor passes for the noise of the room.
-      const events = isDeaf ? [] : ear.push(samples);
+      const events = isDeaf ? ear.leftOut() : ear.push(samples);
       if (isDeaf) {
-        ear.leftOut();
         spelling = null;
       } else {
         for (const one of samples) peak = Math.max(peak, Math.abs(one));

@@ -87,10 +87,12 @@ export class OwnWordsEar {
     });
   }
 
-  /** What came now was not handed over: the panel itself sounded. What goes on across it is no word. */
-  leftOut(): void {
+  /** What came now was not handed over: the panel itself sounded. What goes on across it is no word; what waited stood alone. */
+  leftOut(): EarEvent[] {
     this.again = this.count;
+    const { waiting } = this;
     this.waiting = null;
+    return waiting === null ? [] : [{ ...waiting.verdict, at: this.now }];
   }
 
   private get now(): number {
@@ -134,6 +136,7 @@ export class OwnWordsEar {
     const likeliest = all.reduce((a, b) => (sure(b) > sure(a) ? b : a));
     const one = sure(likeliest) >= ASKED ? likeliest : all.find(({ piece }) => piece === loudest)!;
     const [began, ended] = [one.stretch.begins * HOP, one.stretch.ends * HOP];
+    for (const { stretch } of all) if (stretch.ends < one.stretch.ends && isTalk(stretch)) this.talkUntil = stretch.ends * HOP;
     const amid = began - this.talkUntil < TALK_ENDS;
     const beside = all.some(({ stretch }) => stretch.begins < this.again);
     const { long } = one.piece;

@@ -20,12 +20,11 @@ export function latePrompts(all: readonly Trial[], tell: (sentence: string) => v
       let at = 0;
       const upTo = (seconds: number) => sound.samples.subarray(at, (at = Math.max(at, Math.round(seconds * trial.rate))));
       for (const { begins, ends } of [...sound.said, { begins: Infinity, ends: Infinity }]) {
-        const events = ear.push(upTo(Math.min(begins - late, sound.samples.length / trial.rate)));
+        const events = [...ear.push(upTo(Math.min(begins - late, sound.samples.length / trial.rate))), ...ear.leftOut()];
         taken += events.filter(({ heard }) => heard === 'word').length;
         asked += events.filter(({ heard }) => heard === 'unsure').length;
         if (begins === Infinity) break;
         upTo(ends - late + ALLOWED);
-        ear.leftOut();
       }
     }
     if (prompts === 0) {

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { OwnWordsEar, type EarEvent } from '../../../src/voice/ownWords/ear.ts';
-import { recogniserOf } from '../../../src/voice/ownWords/recogniser.ts';
+import { recogniserOf, type Recogniser } from '../../../src/voice/ownWords/recogniser.ts';
 import { TakeRecording } from '../../../src/voice/ownWords/recordTake.ts';
 import { takeOf } from '../../../src/voice/ownWords/take.ts';
 import { beeps, cough, drive, key, shutter } from '../../bench/hearing/noises.ts';
@@ -140,6 +140,20 @@ describe('a word that is not taken is told as missed', () => {
     ear.leftOut();
     const events = ear.push(Float32Array.from([...say(WORDS['repeat'] ?? [], RATE, 12), ...inRoom([], RATE, QUIET, 3, 1)]));
     expect(events.at(-1)).toMatchObject({ heard: 'nothing', because: 'beside the panel', missed: 'repeat' });
+  });
+
+  test('and a doubtful word is told at once when the panel begins to sound, since nothing can follow it', () => {
+    const sound = inRoom([say(WORDS['undo'] ?? [], RATE, 71)], RATE, QUIET, 6);
+    const doubtful: Recogniser = {
+      ...RECOGNISER,
+      recognise: (heard) => {
+        const recognition = RECOGNISER.recognise(heard);
+        return recognition && { ...recognition, sureness: 2.3 };
+      },
+    };
+    const ear = new OwnWordsEar(RATE, doubtful);
+    expect(wordsIn(ear.push(sound.subarray(0, 2.45 * RATE)))).toEqual([]);
+    expect(wordsIn(ear.leftOut())).toEqual(['undo']);
   });
 
   test('and none when it begins after the panel was silent for a while', () => {
