@@ -31,7 +31,7 @@ export const SOUNDS = { shutter, key, cough, beep: beeps, drive } as const;
 export type SoundName = keyof typeof SOUNDS;
 
 /** In rooms as they are lived in, or in those that ring on. */
-export type Where = 'usual' | 'echoing';
+type Where = 'usual' | 'echoing';
 
 export interface Trial {
   readonly speaker: string;
@@ -44,7 +44,7 @@ export interface Trial {
   firstSweep(decibels: number): Recording;
   /** Null where the data has no words for it. */
   ownTalk(decibels: number, where?: Where): Recording | null;
-  othersTalk(decibels: number, where?: Where): Recording | null;
+  othersTalk(decibels: number): Recording | null;
   handling(decibels: number): Recording;
   /** The words of `words`, where the room rings on. */
   echoing(decibels: number): Recording;
@@ -120,12 +120,12 @@ function trial(speaker: string, all: readonly SpokenDigit[], { places, halls }: 
     words: (decibels) => heard(part(TAKES, TAKES + HEARD), decibels, 7),
     firstSweep: (decibels) => heard(part(TAKES + HEARD, TAKES + 2 * HEARD), decibels, 900),
     ownTalk: (decibels, where = 'usual') => talk(part(TAKES + HEARD).filter(untaught), decibels, 31, where),
-    othersTalk: (decibels, where = 'usual') =>
+    othersTalk: (decibels) =>
       talk(
         all.filter((one) => one.speaker !== speaker && untaught(one)),
         decibels,
         41,
-        where,
+        'usual',
       ),
     handling: (decibels) => {
       const by = chanceFrom(51 + time);
