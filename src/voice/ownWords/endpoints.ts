@@ -18,7 +18,7 @@ const CLOSES = 0.16;
 const NEEDED = 6;
 const OUT_OF = 9;
 /** Frames of quiet that close it. */
-const HANG = 24;
+const HANG = 30;
 const ECHO = 0.001;
 /** A room rings on where the loudness is 10 dB under the peak and falls by 3 dB in 0.1 s, or 60 dB in 2 s. */
 const FALLEN = 0.1;

@@ -30,6 +30,7 @@ export interface Recogniser {
 }
 
 interface Kept {
+  readonly taught: boolean;
   readonly speech: SpeechAlone;
   readonly scene: Scene;
 }
@@ -43,19 +44,21 @@ const narrowed = ({ frames, noise }: Sound, bands: number): Sound =>
  * bands.
  */
 export function recogniserOf(takes: readonly Take[], rate: number): Recogniser {
-  const sounds = takes.map((take) => ({ word: take.word, sound: soundOf(take) }));
+  const sounds = takes.map((take) => ({ word: take.word, taught: !take.learned, sound: soundOf(take) }));
   const bands = Math.min(bandsAt(rate), ...sounds.map(({ sound }) => sound.noise.length));
   const byWord = new Map<string, Kept[]>();
-  for (const { word, sound } of sounds) {
+  for (const { word, taught, sound } of sounds) {
     const { frames, noise } = narrowed(sound, bands);
-    byWord.set(word, [...(byWord.get(word) ?? []), { speech: speechOf(frames, noise), scene: sceneOf(frames, noise) }]);
+    byWord.set(word, [...(byWord.get(word) ?? []), { taught, speech: speechOf(frames, noise), scene: sceneOf(frames, noise) }]);
   }
   const measured = scatterOf([...byWord.values()].map((list) => list.map(({ scene }) => scene.shape)));
   const speechIn = (list: readonly Kept[]): SpeechAlone[] => list.map(({ speech }) => speech);
-  const again = [...byWord].map(([word, list]): [string, WordDistance[]] => [
-    word,
-    list.length < 2 ? [] : list.map((one) => distanceTo(word, speechIn(list.filter((other) => other !== one)), one.scene, measured)),
-  ]);
+  // What was learned elsewhere brings a word nearer, and makes nothing usual that was not: takes that were taught are compared
+  // with all others.
+  const again = [...byWord].map(([word, list]): [string, WordDistance[]] => {
+    const taught = list.length < 2 ? [] : list.filter((one) => one.taught);
+    return [word, taught.map((one) => distanceTo(word, speechIn(list.filter((other) => other !== one)), one.scene, measured))];
+  });
   const usual = usualOf(new Map(again), new Map([...byWord].map(([word, list]) => [word, list.map(({ scene }) => scene.shape.length)])));
 
   return {
