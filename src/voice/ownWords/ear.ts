@@ -2,7 +2,7 @@
 // part of it, and a doubtful word is only believed when nothing follows it at once.
 import { Frames, HOP } from './bands.ts';
 import { Endpoints, type Sounding } from './endpoints.ts';
-import type { SoundPiece, Stretch } from './pieces.ts';
+import { MARGIN, type SoundPiece, type Stretch } from './pieces.ts';
 import { isTalk, isTone } from './talk.ts';
 import type { Recogniser, Recognition } from './recogniser.ts';
 
@@ -117,6 +117,7 @@ export class OwnWordsEar {
     return this.weighed(
       sounding.pieces.map((piece) => this.compared(piece)),
       sounding.loudest,
+      sounding.begins < this.again + MARGIN,
     );
   }
 
@@ -130,15 +131,14 @@ export class OwnWordsEar {
     return rest !== null && rest.sureness >= TAKEN ? { piece, stretch: later.stretch, recognition: rest } : { piece, stretch, recognition };
   }
 
-  /** Of pieces that came without quiet between them one at most is a word. */
-  private weighed(all: readonly Compared[], loudest: SoundPiece): EarEvent[] {
+  /** Of pieces that came without quiet between them one at most is a word. `beside`: they had begun when the panel sounded. */
+  private weighed(all: readonly Compared[], loudest: SoundPiece, beside: boolean): EarEvent[] {
     const sure = ({ recognition }: Compared): number => recognition?.sureness ?? -Infinity;
     const likeliest = all.reduce((a, b) => (sure(b) > sure(a) ? b : a));
     const one = sure(likeliest) >= ASKED ? likeliest : all.find(({ piece }) => piece === loudest)!;
     const [began, ended] = [one.stretch.begins * HOP, one.stretch.ends * HOP];
     for (const { stretch } of all) if (stretch.ends < one.stretch.ends && isTalk(stretch)) this.talkUntil = stretch.ends * HOP;
     const amid = began - this.talkUntil < TALK_ENDS;
-    const beside = all.some(({ stretch }) => stretch.begins < this.again);
     const { long } = one.piece;
     if (!long && !amid && !beside) return this.told(one.stretch, one.recognition);
     if (isTalk(one.stretch) || (amid && !isTone(one.stretch))) this.talkUntil = ended;

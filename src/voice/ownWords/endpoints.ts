@@ -7,8 +7,8 @@ import { MARGIN, piecesOf, type SoundPiece } from './pieces.ts';
 
 export type Sounding =
   | { readonly sign: 'began' }
-  /** `pieces`: in order, at least one; `loudest`: one of them. */
-  | { readonly sign: 'ended'; readonly pieces: readonly SoundPiece[]; readonly loudest: SoundPiece }
+  /** `pieces`: in order, at least one; `loudest`: one of them; `begins`: the frame of the first evidence, which may be in none. */
+  | { readonly sign: 'ended'; readonly pieces: readonly SoundPiece[]; readonly loudest: SoundPiece; readonly begins: number }
   /** Too short for a word. */
   | { readonly sign: 'slight' };
 
@@ -160,7 +160,7 @@ function closed({ frames, loud, evidence, noise, from }: Open): Sounding {
   const last = evidence.findLastIndex(strong) + 1;
   if (first < 0) return { sign: 'slight' };
   const found = piecesOf({ frames, noise, loud, from }, first, last);
-  return found === null ? { sign: 'slight' } : { sign: 'ended', ...found };
+  return found === null ? { sign: 'slight' } : { sign: 'ended', ...found, begins: from + first };
 }
 
 /** The power clearly above the noise. */
