@@ -1,7 +1,7 @@
 // Saving and retiring kit. A change says which state it was made from, so that two windows editing the same record
 // cannot overwrite each other unseen; nothing is ever taken out, because old values point at it.
 import type { Moment } from '../units.ts';
-import { answered, cannot, type Answer } from '../result.ts';
+import { failed, got, type Result } from '../result.ts';
 import type { Body, Converter, Kit, Lens, Situation } from './kit.ts';
 
 /** The lists of the kit and what each holds. */
@@ -21,25 +21,25 @@ export type SavingFault =
  * The kit with this item added or replaced, stamped `now`. `seen` is the `changed` of the state it was edited from, or
  * null for a new one; if the kept one has moved on since, nothing is saved.
  */
-export function put<List extends KitList>(kit: Kit, list: List, item: KitItem[List], seen: Moment | null, now: Moment): Answer<Kit, SavingFault> {
+export function put<List extends KitList>(kit: Kit, list: List, item: KitItem[List], seen: Moment | null, now: Moment): Result<Kit, SavingFault> {
   const items: readonly KitItem[KitList][] = kit[list];
   const index = items.findIndex(({ id }) => id === item.id);
   const known = items[index];
-  if ((known?.changed ?? null) !== seen) return cannot({ is: 'changed elsewhere', list });
+  if ((known?.changed ?? null) !== seen) return failed({ is: 'changed elsewhere', list });
   if (list === 'situations') {
     const missing = missingFor(kit, item as Situation);
-    if (missing) return cannot({ is: 'situation lacks', what: missing });
+    if (missing) return failed({ is: 'situation lacks', what: missing });
   }
   const later = Math.max(now, (known?.changed ?? 0) + 1) as Moment;
   const stamped = { ...item, changed: later };
-  return answered({ ...kit, [list]: known ? items.map((old, at) => (at === index ? stamped : old)) : [...items, stamped] });
+  return got({ ...kit, [list]: known ? items.map((old, at) => (at === index ? stamped : old)) : [...items, stamped] });
 }
 
 /** Retires an item, or brings it back with `retired: null`. */
-export function retire<List extends KitList>(kit: Kit, list: List, id: string, retired: Moment | null, now: Moment): Answer<Kit, SavingFault> {
+export function retire<List extends KitList>(kit: Kit, list: List, id: string, retired: Moment | null, now: Moment): Result<Kit, SavingFault> {
   const items: readonly KitItem[KitList][] = kit[list];
   const known = items.find((item) => item.id === id);
-  if (!known) return cannot({ is: 'gone', list });
+  if (!known) return failed({ is: 'gone', list });
   return put(kit, list, { ...known, retired } as KitItem[List], known.changed, now);
 }
 

@@ -4,7 +4,7 @@
 import * as v from 'valibot';
 import { isOnScale, type Scale } from '../sweep/scale.ts';
 import { Subject } from '../sweep/plan.ts';
-import { answered, cannot, type Answer } from '../result.ts';
+import { failed, got, type Result } from '../result.ts';
 import { steps } from '../units.ts';
 import { Moment, Steps } from '../storedUnits.ts';
 import { Conditions } from './conditions.ts';
@@ -39,11 +39,11 @@ export interface BandMiddle {
 export type HandFault = { readonly is: 'ends off the scale' | 'off the scale'; readonly scale: Scale } | { readonly is: 'outside the ends' };
 
 /** Finds the middle of a band whose ends were typed in, in either order. */
-export function middleOf(scale: Scale, one: number, other: number): Answer<BandMiddle, HandFault> {
-  if (![one, other].every((end) => isOnScale(scale, end))) return cannot({ is: 'ends off the scale', scale });
+export function middleOf(scale: Scale, one: number, other: number): Result<BandMiddle, HandFault> {
+  if (![one, other].every((end) => isOnScale(scale, end))) return failed({ is: 'ends off the scale', scale });
   const centre = (one + other) / 2;
-  if (isOnScale(scale, centre)) return answered({ centre, choices: [centre] });
+  if (isOnScale(scale, centre)) return got({ centre, choices: [centre] });
   const down = steps(centre - scale.step / 2);
   const up = steps(centre + scale.step / 2);
-  return answered({ centre, choices: Math.abs(up) < Math.abs(down) ? [up, down] : [down, up] });
+  return got({ centre, choices: Math.abs(up) < Math.abs(down) ? [up, down] : [down, up] });
 }

@@ -2,7 +2,7 @@
 // kept for ever; what it does not know it leaves as it was. Its result is checked by the reader, not here, so that one
 // bad item does not hold up the rest. The versions count as those of the store do.
 import { wholeKit } from '../kit/wholeKit.ts';
-import { answered, cannot, type Answer } from '../result.ts';
+import { failed, got, type Result } from '../result.ts';
 
 /** A logbook as it was read: an object of some version. */
 export type RawLibrary = Readonly<Record<string, unknown>>;
@@ -16,12 +16,12 @@ const STEPS: readonly ((library: RawLibrary) => RawLibrary)[] = [
 export type LibraryFault = 'no logbook' | 'no version' | 'newer';
 
 /** The logbook in the present version. */
-export function presentVersion(library: unknown): Answer<RawLibrary, LibraryFault> {
-  if (!isObject(library)) return cannot('no logbook');
+export function presentVersion(library: unknown): Result<RawLibrary, LibraryFault> {
+  if (!isObject(library)) return failed('no logbook');
   const version = library['version'];
-  if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) return cannot('no version');
-  if (version > STEPS.length + 1) return cannot('newer');
-  return answered(STEPS.slice(version - 1).reduce<RawLibrary>((older, step) => step(older), library));
+  if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) return failed('no version');
+  if (version > STEPS.length + 1) return failed('newer');
+  return got(STEPS.slice(version - 1).reduce<RawLibrary>((older, step) => step(older), library));
 }
 
 const isObject = (value: unknown): value is RawLibrary => typeof value === 'object' && value !== null && !Array.isArray(value);

@@ -2,7 +2,7 @@
 // aside whole with the reason, and the rest is read.
 import * as v from 'valibot';
 import { Body, Converter, Lens, Situation } from '../kit/kit.ts';
-import { answered, type Answer } from '../result.ts';
+import { got, type Result } from '../result.ts';
 import { HandRecord } from './byHand.ts';
 import { Entry } from './entry.ts';
 import { KitNote } from './kitNote.ts';
@@ -31,7 +31,7 @@ export interface ReadLibrary {
 }
 
 /** Reads a store of any version: a fault when it is no logbook at all, else all that fits and all that does not. */
-export function readLibrary(stored: unknown): Answer<ReadLibrary, LibraryFault> {
+export function readLibrary(stored: unknown): Result<ReadLibrary, LibraryFault> {
   const present = presentVersion(stored);
   if (!present.ok) return present;
   const store = present.value;
@@ -50,7 +50,7 @@ export function readLibrary(stored: unknown): Answer<ReadLibrary, LibraryFault> 
     entries: readList('entries', Entry, store['entries'], setAside),
     notes: readList('notes', KitNote, store['notes'], setAside),
   };
-  return answered({ library, setAside });
+  return got({ library, setAside });
 }
 
 type Item = { readonly id: string };

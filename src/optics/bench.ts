@@ -1,7 +1,7 @@
 // Everything a screen shows of one rig, reckoned in one place: how large the target appears, how deep the focus is,
 // what a step is worth there, how square it must stand and how large the target is drawn.
 import type { Millimetres } from '../units.ts';
-import { answered, type Answer } from '../result.ts';
+import { got, type Result } from '../result.ts';
 import { depthOfField, hyperfocal, type Blur, type DepthOfField } from './depthOfField.ts';
 import { airyShare, depthOfFocus } from './depthOfFocus.ts';
 import type { BenchFault } from './fault.ts';
@@ -42,17 +42,17 @@ export interface Bench {
   /** One step at the target: an estimate. */
   readonly step: Millimetres;
   readonly allowedTilt: Degrees;
-  readonly target: Answer<TargetMeasure, BenchFault>;
+  readonly target: Result<TargetMeasure, BenchFault>;
 }
 
 /** The whole bench; a target that cannot be drawn does not keep the rest from being known. */
-export function benchOf(rig: Rig): Answer<Bench, BenchFault> {
-  const known = rig.measured === null ? thinLensMagnification(rig.focalLength, rig.distance) : answered(rig.measured);
+export function benchOf(rig: Rig): Result<Bench, BenchFault> {
+  const known = rig.measured === null ? thinLensMagnification(rig.focalLength, rig.distance) : got(rig.measured);
   if (!known.ok) return known;
   const m = known.value;
   const focalLength = rig.measured === null ? rig.focalLength : shortenedFocalLength(rig.distance, m);
   const blur: Blur = { aperture: rig.aperture, confusion: confusion(rig.sensor, rig.confusionRule) };
-  return answered({
+  return got({
     magnification: m,
     magnificationIs: rig.measured === null ? 'thin lens' : 'measured',
     focalLength,

@@ -4,7 +4,7 @@
 // is converted first.
 import { millimetres, type Millimetres } from '../units.ts';
 import { usualDistance } from '../kit/kit.ts';
-import { answered, cannot, type Answer } from '../result.ts';
+import { failed, got, type Result } from '../result.ts';
 import type { BenchFault } from './fault.ts';
 import { distanceFor } from './magnification.ts';
 import type { Magnification } from './quantity.ts';
@@ -39,14 +39,14 @@ const SHORTEST = 25;
 export const usualRange = (focalLength: Millimetres): readonly [Millimetres, Millimetres] => [millimetres(focalLength * SHORTEST), usualDistance(focalLength)];
 
 /** The distance for this wish, and what it is good for; refused below the closest focus. The unit is only for what is said. */
-export function benchDistance(lens: StandingLens, wish: DistanceWish, unit: DistanceUnit): Answer<BenchDistance, BenchFault> {
+export function benchDistance(lens: StandingLens, wish: DistanceWish, unit: DistanceUnit): Result<BenchDistance, BenchFault> {
   const { focalLength, closestFocus } = lens;
   const wanted = wantedDistance(focalLength, wish);
   if (closestFocus !== null && wanted < closestFocus) {
-    if (wish.wish === 'usual') return answered(judged(focalLength, closestFocus, true));
-    return cannot({ is: 'nearer than its closest focus', wanted, closest: closestFocus, unit });
+    if (wish.wish === 'usual') return got(judged(focalLength, closestFocus, true));
+    return failed({ is: 'nearer than its closest focus', wanted, closest: closestFocus, unit });
   }
-  return answered(judged(focalLength, wanted, closestFocus !== null && wanted <= closestFocus * 1.02));
+  return got(judged(focalLength, wanted, closestFocus !== null && wanted <= closestFocus * 1.02));
 }
 
 function wantedDistance(focalLength: Millimetres, wish: DistanceWish): Millimetres {

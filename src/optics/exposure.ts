@@ -1,7 +1,7 @@
 // ISO, aperture and shutter as the camera writes them. On most displays a bare whole number is a fraction of a second
 // and seconds bear a mark: 125 is 1/125 s, 2" is two seconds, 1"3 is 1.3 s (common practice, no source).
 import { seconds, type Seconds } from '../units.ts';
-import { answered, cannot, type Answer } from '../result.ts';
+import { failed, got, type Result } from '../result.ts';
 import type { BenchFault } from './fault.ts';
 import { readWithin } from './meantNumber.ts';
 import { FNumber, readCount, readNumber } from './quantity.ts';
@@ -14,18 +14,18 @@ export interface Exposure {
 }
 
 /** "2.8", "f/2.8", "F2,8", "1:2.8". */
-export const readAperture = (text: string): Answer<FNumber, BenchFault> => readWithin(FNumber, text.trim().replace(/^(f\s*\/?|1\s*:)\s*/i, ''));
+export const readAperture = (text: string): Result<FNumber, BenchFault> => readWithin(FNumber, text.trim().replace(/^(f\s*\/?|1\s*:)\s*/i, ''));
 
-export function readIsoSpeed(text: string): Answer<number, BenchFault> {
+export function readIsoSpeed(text: string): Result<number, BenchFault> {
   const iso = readCount(text.trim().replace(/^iso\s*/i, ''));
-  if (iso !== null && iso >= 6 && iso <= 3_300_000) return answered(iso);
-  return cannot({ is: 'no iso speed' });
+  if (iso !== null && iso >= 6 && iso <= 3_300_000) return got(iso);
+  return failed({ is: 'no iso speed' });
 }
 
-const NO_SHUTTER = cannot<BenchFault>({ is: 'no shutter' });
+const NO_SHUTTER = failed<BenchFault>({ is: 'no shutter' });
 
 /** "1/125", "1/125 s", "125", "0.5", `2"`, `1"3`, "2 s". A bare 2 or 3 could mean either, so it is asked again. */
-export function readShutter(text: string): Answer<Seconds, BenchFault> {
+export function readShutter(text: string): Result<Seconds, BenchFault> {
   const plain = text
     .trim()
     .toLowerCase()
@@ -41,4 +41,4 @@ export function readShutter(text: string): Answer<Seconds, BenchFault> {
   return inRange(Number.isInteger(bare) && bare >= 4 ? 1 / bare : bare);
 }
 
-const inRange = (time: number): Answer<Seconds, BenchFault> => (time >= 1 / 64_000 && time <= 3600 ? answered(seconds(time)) : NO_SHUTTER);
+const inRange = (time: number): Result<Seconds, BenchFault> => (time >= 1 / 64_000 && time <= 3600 ? got(seconds(time)) : NO_SHUTTER);

@@ -4,7 +4,7 @@
 // second order about two). The lever is w/(2u), so a small far target shows little: the answer carries how far it can
 // be trusted.
 import { millimetres, type Millimetres } from '../units.ts';
-import { answered, cannot, type Answer } from '../result.ts';
+import { failed, got, type Result } from '../result.ts';
 import type { BenchFault } from './fault.ts';
 import { degrees, fromRadians, radians, type Degrees } from './quantity.ts';
 
@@ -38,15 +38,15 @@ export interface Tilt {
 const MOST = 30;
 
 /** `error`: one standard deviation of one length, as a share of it (0.005 for half a per cent). */
-export function tiltFromSides(sides: FourSides, rectangle: MeasuredRectangle, error: number): Answer<Tilt, BenchFault> {
+export function tiltFromSides(sides: FourSides, rectangle: MeasuredRectangle, error: number): Result<Tilt, BenchFault> {
   if (![sides.left, sides.right, sides.top, sides.bottom].every((length) => length > 0 && Number.isFinite(length))) {
-    return cannot({ is: 'no sides' });
+    return failed({ is: 'no sides' });
   }
   const sideways = lever(sides.left, sides.right, rectangle.fromLens, rectangle.width);
   const leaning = lever(sides.top, sides.bottom, rectangle.fromLens, rectangle.height);
-  if (Math.max(Math.abs(sideways), Math.abs(leaning)) > Math.sin((MOST * Math.PI) / 180)) return cannot({ is: 'tilt too large', most: MOST });
+  if (Math.max(Math.abs(sideways), Math.abs(leaning)) > Math.sin((MOST * Math.PI) / 180)) return failed({ is: 'tilt too large', most: MOST });
   const arm = (2 * rectangle.fromLens) / Math.min(rectangle.width, rectangle.height);
-  return answered({
+  return got({
     sideways: fromRadians(Math.asin(sideways)),
     leaning: fromRadians(Math.asin(leaning)),
     whole: fromRadians(Math.asin(Math.min(1, Math.hypot(sideways, leaning)))),

@@ -3,7 +3,7 @@
 // m + 1/m + 2 = D/f with D from the film plane. Lenses that focus inside shorten their focal length as they focus near,
 // so the length of a known scale on the sensor is the better measure, and depth of field uses it when known.
 import { millimetres, type Millimetres } from '../units.ts';
-import { cannot, type Answer } from '../result.ts';
+import { failed, type Result } from '../result.ts';
 import type { BenchFault } from './fault.ts';
 import { fits } from './fits.ts';
 import type { MeasuredFrom } from './measuredFrom.ts';
@@ -19,10 +19,10 @@ export const fromFilmPlane = (measured: MeasuredDistance, reach: Millimetres): M
   measured.from === 'film plane' ? measured.distance : millimetres(measured.distance + reach);
 
 /** Thin lens. The front of the lens stands for the lens itself, which is right to a few centimetres. */
-export function thinLensMagnification(focalLength: Millimetres, measured: MeasuredDistance): Answer<Magnification, BenchFault> {
+export function thinLensMagnification(focalLength: Millimetres, measured: MeasuredDistance): Result<Magnification, BenchFault> {
   const { distance, from } = measured;
   const least = from === 'film plane' ? 4 * focalLength : focalLength;
-  if (distance < least || (from === 'front of lens' && distance === least)) return cannot({ is: 'no focus so near', focalLength, distance, from });
+  if (distance < least || (from === 'front of lens' && distance === least)) return failed({ is: 'no focus so near', focalLength, distance, from });
   if (from === 'front of lens') return fits(Magnification, focalLength / (distance - focalLength));
   const half = distance / focalLength / 2 - 1;
   // The smaller root of m + 1/m = 2·half, in the form that loses no digits at long distances.
@@ -36,10 +36,10 @@ export const distanceFor = (focalLength: Millimetres, m: Magnification): Millime
 export const lensToTarget = (focalLength: Millimetres, m: Magnification): Millimetres => millimetres(focalLength * (1 + 1 / m));
 
 /** From a length on the target that spans so many pixels of a photograph at full size. */
-export function measuredMagnification(length: Millimetres, pixels: number, pitch: Millimetres): Answer<Magnification, BenchFault> {
-  if (!(length > 0)) return cannot({ is: 'no length on the target' });
-  if (!(pixels >= 10)) return cannot({ is: 'no pixels' });
-  if (!(pitch > 0.0005 && pitch < 0.05)) return cannot({ is: 'no pixel pitch' });
+export function measuredMagnification(length: Millimetres, pixels: number, pitch: Millimetres): Result<Magnification, BenchFault> {
+  if (!(length > 0)) return failed({ is: 'no length on the target' });
+  if (!(pixels >= 10)) return failed({ is: 'no pixels' });
+  if (!(pitch > 0.0005 && pitch < 0.05)) return failed({ is: 'no pixel pitch' });
   return fits(Magnification, (pixels * pitch) / length);
 }
 

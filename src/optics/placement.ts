@@ -4,7 +4,7 @@
 import * as v from 'valibot';
 import { steps, type Millimetres, type Steps } from '../units.ts';
 import { nearestOn, type Scale } from '../sweep/scale.ts';
-import { answered, cannot, type Answer } from '../result.ts';
+import { failed, got, type Result } from '../result.ts';
 import { plain, type BenchFault } from './fault.ts';
 import type { DepthOfField } from './depthOfField.ts';
 
@@ -24,12 +24,12 @@ export interface Placement {
 }
 
 /** The value for this share, from the value that puts focus on the subject. `step` is one step at the target. */
-export function placeDepth(onSubject: Steps, share: FrontShare, depth: DepthOfField, step: Millimetres, scale: Scale): Answer<Placement, BenchFault> {
-  if (depth.total === 'infinite') return cannot({ is: 'depth without end' });
+export function placeDepth(onSubject: Steps, share: FrontShare, depth: DepthOfField, step: Millimetres, scale: Scale): Result<Placement, BenchFault> {
+  if (depth.total === 'infinite') return failed({ is: 'depth without end' });
   // Moving the focus by this much lengthens the front by as much, to first order.
   const shift = share * depth.total - depth.front;
   const chosen = nearestOn(scale, onSubject + shift / step);
   const moved = steps(chosen - onSubject);
-  if (Math.abs(onSubject + shift / step - chosen) > scale.step) return cannot({ is: 'share beyond the range' });
-  return answered({ shift, chosen, onSubject, moved, share });
+  if (Math.abs(onSubject + shift / step - chosen) > scale.step) return failed({ is: 'share beyond the range' });
+  return got({ shift, chosen, onSubject, moved, share });
 }

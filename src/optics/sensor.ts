@@ -3,7 +3,7 @@
 // crop factor (common practice), or 0.25 mm on an 8 x 10 inch print over its enlargement of 7.5 (common practice).
 import * as v from 'valibot';
 import { millimetres, type Millimetres } from '../units.ts';
-import { answered, cannot, type Answer } from '../result.ts';
+import { failed, got, type Result } from '../result.ts';
 import type { BenchFault, PlainFault } from './fault.ts';
 
 const side = (least: number, most: number, otherwise: PlainFault) =>
@@ -67,9 +67,9 @@ export function confusion(sensor: Sensor, rule: ConfusionRule): Millimetres {
 export const traditionalConfusion = (crop: number): Millimetres => millimetres(0.03 / crop);
 
 /** The pixel pitch from the photograph's width in pixels at full size. */
-export function pixelPitch(sensor: Sensor, pixelsAcross: number): Answer<Millimetres, BenchFault> {
+export function pixelPitch(sensor: Sensor, pixelsAcross: number): Result<Millimetres, BenchFault> {
   if (!(pixelsAcross >= 500 && pixelsAcross <= 30_000)) {
-    return cannot({ is: 'no width of a photograph' });
+    return failed({ is: 'no width of a photograph' });
   }
-  return answered(millimetres(sensor.width / pixelsAcross));
+  return got(millimetres(sensor.width / pixelsAcross));
 }

@@ -26,8 +26,8 @@ permission?.addEventListener('change', () => show(permission.state));
 async function askNow(): Promise<void> {
   const opened = await openMicrophone();
   // Only the permission was wanted here: the panel listens by itself.
-  if (opened.ok) opened.track.stop();
-  else if (opened.why === 'no microphone' || opened.why === 'in use') return show(opened.why);
+  if (opened.ok) opened.value.stop();
+  else if (opened.fault === 'no microphone' || opened.fault === 'in use') return show(opened.fault);
   show((await microphonePermission())?.state ?? (opened.ok ? 'granted' : 'denied'));
 }
 

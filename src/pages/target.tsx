@@ -8,7 +8,7 @@ import { readOrder, type TargetOrder } from '../optics/print/order.ts';
 import { drawRamp } from '../optics/print/ramp.ts';
 import { PAPERS, sheets, type PaperName } from '../optics/print/sheets.ts';
 import { drawTarget, SCALE } from '../optics/print/target.ts';
-import { answered, type Answer } from '../result.ts';
+import { got, type Result } from '../result.ts';
 import { readWords, words } from '../words/catalogue.ts';
 import { PrintButton } from './printButton.tsx';
 
@@ -18,13 +18,13 @@ interface Drawn {
 }
 
 /** All pages for this paper as SVG, or why there are none. */
-function drawn(order: TargetOrder, paper: PaperName): Answer<Drawn, BenchFault> {
+function drawn(order: TargetOrder, paper: PaperName): Result<Drawn, BenchFault> {
   const say = words('print');
   const measure = measureTarget(order);
   if (!measure.ok) return measure;
   const target = drawTarget(measure.value, { words: [...order.words, say.sizes(measure.value.bar, SCALE)], scale: say.scale(SCALE) });
   const ramp = drawRamp(order.depth ?? 'infinite', { words: [say.ramp, ...order.words], depth: say.depth });
-  return answered({
+  return got({
     target: sheets(target.drawing, paper, say.sheets.target).map(({ svg }) => svg),
     ramp: sheets(ramp.drawing, paper, say.sheets.ramp).map(({ svg }) => svg),
   });

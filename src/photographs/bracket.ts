@@ -1,7 +1,7 @@
 // A bracket of corrections: a few shots at each of several values of the scale. A straight line of the focus error over the correction gives
 // what one step is worth at the target, and the correction at which the error is none. Its interval is that of a ratio of two uncertain numbers
 // (E. C. Fieller, J. R. Stat. Soc. B 16(2), 1954). A positive correction moves focus away from the camera, so the line climbs.
-import { answered, cannot, type Answer } from '../result.ts';
+import { failed, got, type Result } from '../result.ts';
 import type { Steps } from '../units.ts';
 import { around, doubtOf, type WithInterval } from './withInterval.ts';
 import { robustLine } from './robustLine.ts';
@@ -37,16 +37,16 @@ export type BracketFault =
   | { readonly is: 'runs backwards' };
 
 /** `reference` is the error of a shot focused in live view, where there is one: the ramp need not stand quite true. */
-export function measureBracket(shots: readonly BracketShot[], reference: WithInterval | null): Answer<BracketMeasure, BracketFault> {
+export function measureBracket(shots: readonly BracketShot[], reference: WithInterval | null): Result<BracketMeasure, BracketFault> {
   const line = robustLine(shots.map(({ correction, error }) => ({ x: correction, y: error.value, doubt: doubtOf(error) })));
-  if (line === null) return cannot({ is: 'too few shots' });
+  if (line === null) return failed({ is: 'too few shots' });
   const t = studentQuantile(0.975, line.freedom);
   const { slope, variance } = line;
-  if (slope ** 2 <= t ** 2 * variance.slope) return cannot({ is: 'no slope' });
-  if (slope < 0) return cannot({ is: 'runs backwards' });
+  if (slope ** 2 <= t ** 2 * variance.slope) return failed({ is: 'no slope' });
+  if (slope < 0) return failed({ is: 'runs backwards' });
   const intercept = line.intercept - (reference?.value ?? 0);
   const interceptVariance = variance.intercept + (reference === null ? 0 : doubtOf(reference) ** 2);
-  return answered({
+  return got({
     step: around(slope, t * Math.sqrt(variance.slope)),
     centre: ratio(-intercept, slope, { above: interceptVariance, below: variance.slope, both: -variance.both }, t),
     scatter: line.scatter,

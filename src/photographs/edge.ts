@@ -2,7 +2,7 @@
 // spread at four bins a pixel, and the frequency at which half the contrast is left. What cannot be told is a fault, never a guess: each bound
 // says what it is.
 import type { Degrees } from '../optics/quantity.ts';
-import { answered, cannot, type Answer } from '../result.ts';
+import { failed, got, type Result } from '../result.ts';
 import { edgeExtent } from './edgeExtent.ts';
 import { edgeShape } from './edgeShape.ts';
 import { edgeSpread } from './edgeSpread.ts';
@@ -51,36 +51,36 @@ const SURE = 1.96;
 const SCATTER = { pixels: 0.5, lobes: 0.25 };
 
 /** `random` gives numbers from 0 to below 1; the interval rests on it, the figure does not. */
-export function measureEdge(plane: Plane, place: EdgePlace, random: () => number): Answer<EdgeMeasure, EdgeFault> {
+export function measureEdge(plane: Plane, place: EdgePlace, random: () => number): Result<EdgeMeasure, EdgeFault> {
   const settled = settleEdge(plane, place);
   if (!settled.ok) return settled;
   const { course, line, angle, rows, scatter } = settled.value;
   const held = reachOf(plane, settled.value);
   if (!held.ok) return held;
   const { reach, lobe } = held.value;
-  if (scatter > SCATTER.pixels + SCATTER.lobes * lobe) return cannot({ is: 'edge not straight', scatter });
+  if (scatter > SCATTER.pixels + SCATTER.lobes * lobe) return failed({ is: 'edge not straight', scatter });
 
   const strip = cutStrip(plane, course, line, reach);
   const spread = edgeSpread(strip, rows);
-  if (spread === null) return cannot({ is: 'edge not slanted', angle });
+  if (spread === null) return failed({ is: 'edge not slanted', angle });
   const { blown, stands, overshoot, clipped } = edgeShape(strip, spread, rows);
-  if (blown !== null) return cannot({ is: 'edge clipped', at: blown });
-  if (!stands) return cannot({ is: 'no edge' });
+  if (blown !== null) return failed({ is: 'edge clipped', at: blown });
+  if (!stands) return failed({ is: 'no edge' });
   const window = edgeWindow(reach, Math.min(reach - 1, Math.max(reach / 2, FLAT_LOBES * lobe)));
   const mtf50 = halfContrast(edgeContrast(spread, window, line.lean));
-  if (mtf50 === null) return cannot({ is: 'edge too sharp' });
+  if (mtf50 === null) return failed({ is: 'edge too sharp' });
   const deviation = relativeDeviation({ strip, rows, window, lean: line.lean, apart: spread.apart, half: mtf50 }, random);
   const factor = Math.exp(SURE * deviation + OWN_ERROR);
-  return answered({ runs: course.runs, mtf50, interval: { low: mtf50 / factor, high: mtf50 * factor }, angle, overshoot, rows: rows.length, clipped });
+  return got({ runs: course.runs, mtf50, interval: { low: mtf50 / factor, high: mtf50 * factor }, angle, overshoot, rows: rows.length, clipped });
 }
 
 /** How far the strip goes to either side: over all of the blur, and nothing else. In whole pixels. */
-function reachOf(plane: Plane, { course, line, rows, room }: SettledEdge): Answer<{ readonly reach: number; readonly lobe: number }, EdgeFault> {
+function reachOf(plane: Plane, { course, line, rows, room }: SettledEdge): Result<{ readonly reach: number; readonly lobe: number }, EdgeFault> {
   const whole = edgeSpread(cutStrip(plane, course, line, room), rows);
   const extent = whole && edgeExtent(whole, room);
-  if (!extent) return cannot({ is: 'edge too blurred' });
+  if (!extent) return failed({ is: 'edge too blurred' });
   const { lobe, clear, beside } = extent;
   const reach = Math.floor(Math.min(clear, room, Math.max(NEAREST, NEEDED_LOBES * lobe)));
-  if (reach >= LEAST_LOBES * lobe && reach >= NEAREST / 2) return answered({ reach, lobe });
-  return cannot(beside ? { is: 'two edges', apart: clear } : { is: 'edge too blurred' });
+  if (reach >= LEAST_LOBES * lobe && reach >= NEAREST / 2) return got({ reach, lobe });
+  return failed(beside ? { is: 'two edges', apart: clear } : { is: 'edge too blurred' });
 }

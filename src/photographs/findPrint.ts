@@ -1,7 +1,7 @@
 // The way from a picture to one print, for the target and the ramp alike: from the coarsest view to the finest, quadrangles,
 // arrangements, dots; then whatever the caller knows of such a print must fit. The first view that shows a print ends the search;
 // a second print in it is told. What came nearest says why there is none.
-import { answered, cannot, type Answer } from '../result.ts';
+import { failed, got, type Result } from '../result.ts';
 import type { PrintKind } from '../optics/print/dots.ts';
 import { MARK_NAMES } from '../optics/print/marks.ts';
 import { arrangementsIn, type Spacing } from './arrangement.ts';
@@ -17,7 +17,7 @@ export interface PrintSearch<Found> {
   readonly fit: (number: number, quads: FourQuads, spacing: Spacing) => Found | null;
 }
 
-export function findPrint<Found>(seen: SquaresSeen, { kind, spacings, fit }: PrintSearch<Found>): Answer<Found, FindFault> {
+export function findPrint<Found>(seen: SquaresSeen, { kind, spacings, fit }: PrintSearch<Found>): Result<Found, FindFault> {
   let nearest: FindFault | null = null;
   for (let view = 0; view < seen.views; view++) {
     const squares = seen.inView(view);
@@ -35,10 +35,10 @@ export function findPrint<Found>(seen: SquaresSeen, { kind, spacings, fit }: Pri
       }
     }
     const [first, second] = found;
-    if (second) return cannot({ is: 'two prints' });
-    if (first) return answered(first.print);
+    if (second) return failed({ is: 'two prints' });
+    if (first) return got(first.print);
   }
-  return cannot(nearest ?? unlit(seen.plane) ?? { is: 'no print' });
+  return failed(nearest ?? unlit(seen.plane) ?? { is: 'no print' });
 }
 
 function faultOf(marks: Exclude<ReturnType<typeof readMarks>, { are: 'read' }>): FindFault | null {

@@ -1,6 +1,6 @@
 // The ramp in a picture, by itself: it leans, so its plane is another one than the target's. Its dots say how its lines are
 // numbered, and so the depth of every point on its face, for the lean it is drawn for.
-import type { Answer } from '../result.ts';
+import type { Result } from '../result.ts';
 import type { Point } from '../optics/print/drawing.ts';
 import { markCorners } from '../optics/print/marks.ts';
 import { layOutRamp, rampDepth, rampMarks, readRampNumber, type RampLayout } from '../optics/print/rampLayout.ts';
@@ -42,7 +42,7 @@ const STRIPES_AGREE = 0.6;
 const STRIPES = [stripePattern()];
 const SPACING: Spacing = { kind: 'ramp', agrees: STRIPES_AGREE, patterns: () => STRIPES, across: [101 / UNIT, 101 / UNIT], down: [30 / UNIT, 226 / UNIT] };
 
-export function findRamp(plane: Plane, seen: SquaresSeen = lookAt(plane)): Answer<FoundRamp, FindFault> {
+export function findRamp(plane: Plane, seen: SquaresSeen = lookAt(plane)): Result<FoundRamp, FindFault> {
   return findPrint(seen, { kind: 'ramp', spacings: [SPACING], fit: fitRamp });
 }
 

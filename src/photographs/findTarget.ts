@@ -1,6 +1,6 @@
 // The target in a picture: where its drawn millimetres fall, how large it appears and how it is turned, and its slanted edges in
 // pixels. Millimetres count from the middle of its field, right and down, as drawn: a print that came out smaller is not known here.
-import { answered, cannot, type Answer } from '../result.ts';
+import { failed, got, type Result } from '../result.ts';
 import type { Point } from '../optics/print/drawing.ts';
 import { MARK_BOX, markCorners } from '../optics/print/marks.ts';
 import { sizesOf, type TargetSizes } from '../optics/print/measure.ts';
@@ -55,11 +55,11 @@ const SPACINGS: readonly Spacing[] = BAR_COUNTS.map((bars) => ({
 /** The picture of a plane so tilted is narrower one way by 4 %; sharpness then differs across the target by more than by focus. */
 const MOST_TILT = 16;
 
-export function findTarget(plane: Plane, seen: SquaresSeen = lookAt(plane)): Answer<FoundTarget, FindFault> {
+export function findTarget(plane: Plane, seen: SquaresSeen = lookAt(plane)): Result<FoundTarget, FindFault> {
   const found = findPrint(seen, { kind: 'target', spacings: SPACINGS, fit: (number, quads, spacing) => fitTarget(plane, number, quads, spacing) });
-  if (!found.ok) return found.fault.is === 'half a print' || !hasSolidSquares(seen) ? found : cannot({ is: 'older print' });
+  if (!found.ok) return found.fault.is === 'half a print' || !hasSolidSquares(seen) ? found : failed({ is: 'older print' });
   const { tilt } = affineAt(found.value.toPicture, FIELD_MIDDLE);
-  return tilt > MOST_TILT ? cannot({ is: 'print too tilted', tilt: degrees(tilt) }) : answered(found.value);
+  return tilt > MOST_TILT ? failed({ is: 'print too tilted', tilt: degrees(tilt) }) : got(found.value);
 }
 
 function fitTarget(plane: Plane, index: number, quads: FourQuads, spacing: Spacing): FoundTarget | null {

@@ -1,6 +1,6 @@
 // One picture, from its pixels to where focus fell: both prints are found, the distance follows from how large the target comes out, and the blur
 // along the ramp tells the rest.
-import { answered, cannot, type Answer } from '../result.ts';
+import { failed, got, type Result } from '../result.ts';
 import { millimetres, type Millimetres } from '../units.ts';
 import type { FNumber } from '../optics/quantity.ts';
 import { NORMAL_MARGIN } from './withInterval.ts';
@@ -24,25 +24,25 @@ export interface PictureOptics {
 export type FocusFault = { readonly print: 'target' | 'ramp'; readonly fault: FindFault } | { readonly print: 'ramp'; readonly fault: RampFault };
 
 /** The whole picture, not a part cut out: the optical axis is taken to meet its middle. */
-export function focusInPicture(plane: Plane, { focalLength, aperture, pitch }: PictureOptics): Answer<RampMeasure, FocusFault> {
+export function focusInPicture(plane: Plane, { focalLength, aperture, pitch }: PictureOptics): Result<RampMeasure, FocusFault> {
   const seen = lookAt(plane);
   const target = findTarget(plane, seen);
-  if (!target.ok) return cannot({ print: 'target', fault: target.fault });
+  if (!target.ok) return failed({ print: 'target', fault: target.fault });
   const ramp = findRamp(plane, seen);
-  if (!ramp.ok) return cannot({ print: 'ramp', fault: ramp.fault });
+  if (!ramp.ok) return failed({ print: 'ramp', fault: ramp.fault });
   // Thin lens: m = f/(s - f), s from the lens.
   const distance = millimetres(focalLength * (1 + 1 / (target.value.scale * pitch)));
   const optics = { focalLength, aperture, pitch, distance };
   const measured = focusOnRamp(plane, target.value, ramp.value, optics);
-  return measured.ok ? measured : cannot({ print: 'ramp', fault: measured.fault });
+  return measured.ok ? measured : failed({ print: 'ramp', fault: measured.fault });
 }
 
 /** The same, once both prints are found. */
-export function focusOnRamp(plane: Plane, target: FoundTarget, ramp: FoundRamp, optics: RampOptics): Answer<RampMeasure, RampFault> {
+export function focusOnRamp(plane: Plane, target: FoundTarget, ramp: FoundRamp, optics: RampOptics): Result<RampMeasure, RampFault> {
   const pose = rampPose(ramp, target, optics, plane);
-  if (pose === null) return cannot({ is: 'ramp hidden', seen: 0 });
+  if (pose === null) return failed({ is: 'ramp hidden', seen: 0 });
   const measured = measureRamp(plane, rampEdges(ramp.layout, pose.place), optics);
-  return measured.ok ? answered(widened(measured.value, pose.doubt)) : measured;
+  return measured.ok ? got(widened(measured.value, pose.doubt)) : measured;
 }
 
 /** The ramp's own place is uncertain, too: its doubt is added in square to either side. */

@@ -6,7 +6,7 @@ import type { Point } from '../optics/print/drawing.ts';
 import { magnification } from '../optics/quantity.ts';
 import { confusion, pixelPitch } from '../optics/sensor.ts';
 import { stepAtTarget, USUAL_STEP_WORTH } from '../optics/stepWorth.ts';
-import { answered, cannot, type Answer } from '../result.ts';
+import { failed, got, type Result } from '../result.ts';
 import { millimetres, type Millimetres } from '../units.ts';
 import type { CameraFacts } from './cameraFacts.ts';
 import type { FindFault } from './findFault.ts';
@@ -37,24 +37,24 @@ export type FocusUntold =
   | { readonly is: 'too few pixels' }
   | { readonly is: 'ramp unread'; readonly why: RampFault };
 
-export function readFocus(plane: Plane, seen: SquaresSeen, target: FoundTarget, facts: CameraFacts): Answer<FocusReading, FocusUntold> {
+export function readFocus(plane: Plane, seen: SquaresSeen, target: FoundTarget, facts: CameraFacts): Result<FocusReading, FocusUntold> {
   const found = findRamp(plane, seen);
-  if (!found.ok) return cannot({ is: 'no ramp', why: found.fault });
+  if (!found.ok) return failed({ is: 'no ramp', why: found.fault });
   const { focalLength, aperture, sensor } = facts;
-  if (focalLength === null || aperture === null || sensor === null) return cannot({ is: 'camera unknown', lacking: lackingOf(facts) });
+  if (focalLength === null || aperture === null || sensor === null) return failed({ is: 'camera unknown', lacking: lackingOf(facts) });
   // A picture held upright has the sensor's longer side upright, too.
   const pitch = pixelPitch(sensor, Math.max(plane.width, plane.height));
-  if (!pitch.ok) return cannot({ is: 'too few pixels' });
+  if (!pitch.ok) return failed({ is: 'too few pixels' });
   const m = magnification(target.scale * pitch.value);
   const { marks } = found.value;
   const optics = { focalLength, aperture, distance: lensToTarget(focalLength, m), pitch: pitch.value };
   const ramp = focusOnRamp(plane, target, found.value, optics);
-  if (!ramp.ok) return cannot({ is: 'ramp unread', why: ramp.fault });
+  if (!ramp.ok) return failed({ is: 'ramp unread', why: ramp.fault });
   const blur = { aperture, confusion: confusion(sensor, { by: 'diagonal' }) };
   const depth = depthOfField(blur, m, focalLength);
   const [upperLeft, upperRight, lowerLeft, lowerRight] = marks;
   const outline = [upperLeft, upperRight, lowerRight, lowerLeft].filter((point) => point !== undefined);
-  return answered({
+  return got({
     ramp: ramp.value,
     depth,
     share: shareOfDepth(ramp.value.error, depth),

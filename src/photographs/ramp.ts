@@ -1,6 +1,6 @@
 // Where focus fell, from one picture of the ramp: blur is read along its edges, and the focused plane is where it is least. Front and
 // behind are told as data; what the picture does not carry is a fault.
-import { answered, cannot, type Answer } from '../result.ts';
+import { failed, got, type Result } from '../result.ts';
 import { growthOf, type RampOptics } from './defocusModel.ts';
 import { readAlong, type FollowedEdge, type RampReading } from './followedEdge.ts';
 import { medianOf } from './median.ts';
@@ -39,15 +39,15 @@ const MOVED = 1.7;
 const MOVED_LEAST = 1;
 
 /** Depth is reckoned as the found edges say; the optics tell how fast blur should grow. */
-export function measureRamp(plane: Plane, edges: readonly FollowedEdge[], optics: RampOptics): Answer<RampMeasure, RampFault> {
+export function measureRamp(plane: Plane, edges: readonly FollowedEdge[], optics: RampOptics): Result<RampMeasure, RampFault> {
   const pieces = edges.flatMap((edge) => readAlong(plane, edge, optics.distance));
   const read = pieces.filter((piece) => piece !== null);
   const readings = withoutFaint(read);
   const seen = pieces.length === 0 ? 0 : readings.length / pieces.length;
   const depths = edges.flatMap(({ depthFrom, depthTo }) => [depthFrom, depthTo]);
   const [nearest, farthest] = [Math.min(...depths), Math.max(...depths)];
-  if (readings.length < LEAST_READINGS || coveredShare(readings, nearest, farthest) < LEAST_SEEN) return cannot({ is: 'ramp hidden', seen });
-  if (medianOf(readings.map(({ blown }) => blown)) > 0.25) return cannot({ is: 'ramp blown out' });
+  if (readings.length < LEAST_READINGS || coveredShare(readings, nearest, farthest) < LEAST_SEEN) return failed({ is: 'ramp hidden', seen });
+  if (medianOf(readings.map(({ blown }) => blown)) > 0.25) return failed({ is: 'ramp blown out' });
   const reach = farthest - nearest;
   const fit = fitRamp(readings, {
     distance: optics.distance,
@@ -55,16 +55,16 @@ export function measureRamp(plane: Plane, edges: readonly FollowedEdge[], optics
     from: Math.max(nearest - reach, -0.9 * optics.distance),
     to: farthest + reach,
   });
-  if (fit === null) return cannot({ is: 'ramp too flat' });
+  if (fit === null) return failed({ is: 'ramp too flat' });
   const { upright, level } = fit.least;
   if (upright !== null && level !== null) {
     const [more, less] = [Math.max(upright, level), Math.max(0.05, Math.min(upright, level))];
-    if (more > MOVED_LEAST ** 2 && more > MOVED ** 2 * less) return cannot({ is: 'camera moved', blurs: upright > level ? 'upright' : 'level' });
+    if (more > MOVED_LEAST ** 2 && more > MOVED ** 2 * less) return failed({ is: 'camera moved', blurs: upright > level ? 'upright' : 'level' });
   }
-  if (fit.low > farthest || fit.high < nearest) return cannot({ is: 'focus off the ramp', lies: fit.low > farthest ? 'behind' : 'in front' });
-  if (fit.high - fit.low > 1.5 * reach) return cannot({ is: 'ramp too flat' });
-  if (fit.focus < nearest || fit.focus > farthest) return cannot({ is: 'focus off the ramp', lies: fit.focus > farthest ? 'behind' : 'in front' });
-  return answered({
+  if (fit.low > farthest || fit.high < nearest) return failed({ is: 'focus off the ramp', lies: fit.low > farthest ? 'behind' : 'in front' });
+  if (fit.high - fit.low > 1.5 * reach) return failed({ is: 'ramp too flat' });
+  if (fit.focus < nearest || fit.focus > farthest) return failed({ is: 'focus off the ramp', lies: fit.focus > farthest ? 'behind' : 'in front' });
+  return got({
     error: fit.focus,
     interval: { low: fit.low, high: fit.high },
     lies: fit.low > 0 ? 'behind' : fit.high < 0 ? 'in front' : 'on the target',

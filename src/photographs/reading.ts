@@ -1,6 +1,6 @@
 // What one picture shows: the target in it, how sharp its edges are, and where focus fell along the ramp. Each part is there or
 // is a fault of its own, so that what one lacks takes nothing from the others.
-import { answered, cannot, type Answer } from '../result.ts';
+import { failed, got, type Result } from '../result.ts';
 import { FIELD_MIDDLE } from '../optics/print/targetMarks.ts';
 import type { Point } from '../optics/print/drawing.ts';
 import { degrees, type Degrees } from '../optics/quantity.ts';
@@ -15,8 +15,8 @@ import type { Plane } from './plane.ts';
 import { lookAt } from './squaresSeen.ts';
 
 export interface PictureReading {
-  readonly target: Answer<TargetReading, FindFault>;
-  readonly focus: Answer<FocusReading, FocusUntold>;
+  readonly target: Result<TargetReading, FindFault>;
+  readonly focus: Result<FocusReading, FocusUntold>;
 }
 
 export interface TargetReading {
@@ -37,15 +37,15 @@ export interface TargetReading {
 
 export interface EdgeReading {
   readonly edge: FoundEdge;
-  readonly measure: Answer<EdgeMeasure, EdgeFault>;
+  readonly measure: Result<EdgeMeasure, EdgeFault>;
 }
 
 /** `random` gives numbers from 0 to below 1, for the intervals. */
 export function readPicture(plane: Plane, facts: CameraFacts, random: () => number): PictureReading {
   const seen = lookAt(plane);
   const found = findTarget(plane, seen);
-  if (!found.ok) return { target: found, focus: cannot({ is: 'no target' }) };
-  return { target: answered(targetReading(plane, found.value, random)), focus: readFocus(plane, seen, found.value, facts) };
+  if (!found.ok) return { target: found, focus: failed({ is: 'no target' }) };
+  return { target: got(targetReading(plane, found.value, random)), focus: readFocus(plane, seen, found.value, facts) };
 }
 
 function targetReading(plane: Plane, target: FoundTarget, random: () => number): TargetReading {

@@ -1,6 +1,6 @@
 // Where an edge lies before it is known to a pixel: the rows beside the line that was told are added up along it, and the steepest rise of
 // that sum near its middle is the edge. What else stands beside it is kept out of the rows that its place is then read from.
-import { answered, cannot, type Answer } from '../result.ts';
+import { failed, got, type Result } from '../result.ts';
 import { cutStrip, type EdgeCourse, type EdgeLine } from './edgeStrip.ts';
 import type { Plane } from './plane.ts';
 
@@ -20,11 +20,11 @@ const USUAL = 8;
 const LEAST = 4;
 
 /** `reach` in pixels to either side of the line that was told, at least 8. */
-export function roughEdge(plane: Plane, course: EdgeCourse, reach: number): Answer<RoughEdge, RoughFault> {
+export function roughEdge(plane: Plane, course: EdgeCourse, reach: number): Result<RoughEdge, RoughFault> {
   const slope = slopeAlong(plane, course, reach);
   let peak = reach;
   for (let at = Math.ceil(reach / 2); at <= 1.5 * reach; at++) if (Math.abs(slope[at]!) > Math.abs(slope[peak]!)) peak = at;
-  if (!(Math.abs(slope[peak]!) > 0)) return cannot({ is: 'no edge' });
+  if (!(Math.abs(slope[peak]!) > 0)) return failed({ is: 'no edge' });
   const share = (away: number): readonly number[] => [peak - away, peak + away].map((at) => (slope[at] ?? 0) / slope[peak]!);
   let width = 1;
   while (width < reach && share(width).some((each) => each > ENDS)) width++;
@@ -32,8 +32,8 @@ export function roughEdge(plane: Plane, course: EdgeCourse, reach: number): Answ
   let clear = 2;
   while (clear < reach && !other(clear)) clear++;
   const held = Math.min(reach, Math.max(USUAL, width + 4), clear === reach ? reach : clear - 2);
-  if (held < LEAST || held < width - 1) return cannot({ is: 'two edges', apart: clear });
-  return answered({ line: { ...course.line, at: course.line.at + peak - reach }, reach: held });
+  if (held < LEAST || held < width - 1) return failed({ is: 'two edges', apart: clear });
+  return got({ line: { ...course.line, at: course.line.at + peak - reach }, reach: held });
 }
 
 /** Of the rows' mean, over two pixels to either side: one pixel's noise is no edge. */

@@ -1,7 +1,7 @@
 // An edge settled in its picture: the line it follows, to a hundredth of a pixel, and the rows that are worth reading. What four phases a pixel
 // need is asked here: a lean that is neither too small nor too large, and rows enough for a whole shift.
 import { degrees, fromRadians, type Degrees } from '../optics/quantity.ts';
-import { answered, cannot, type Answer } from '../result.ts';
+import { failed, got, type Result } from '../result.ts';
 import { fitEdge, type EdgeFit } from './edgeLine.ts';
 import { acrossAt, edgeCourse, cutStrip, roomBeside, type EdgeCourse, type EdgeLine, type EdgePlace } from './edgeStrip.ts';
 import type { Plane } from './plane.ts';
@@ -39,28 +39,28 @@ const LEAST_KEPT = 0.7;
 const FARTHEST = 64;
 export const NEAREST = 8;
 
-export function settleEdge(plane: Plane, place: EdgePlace): Answer<SettledEdge, SettleFault> {
+export function settleEdge(plane: Plane, place: EdgePlace): Result<SettledEdge, SettleFault> {
   const course = edgeCourse(place, plane);
   const length = course.end - course.first;
-  if (!(length >= LEAST_ROWS)) return cannot({ is: 'edge too short', rows: Math.max(0, length || 0), needed: LEAST_ROWS });
+  if (!(length >= LEAST_ROWS)) return failed({ is: 'edge too short', rows: Math.max(0, length || 0), needed: LEAST_ROWS });
   const roomFor = (line: EdgeLine): number => Math.min(FARTHEST, Math.floor(length / 2), roomBeside(plane, course, line));
   const told = roomFor(course.line);
-  if (!(told >= NEAREST)) return cannot({ is: 'edge outside' });
+  if (!(told >= NEAREST)) return failed({ is: 'edge outside' });
   const rough = roughEdge(plane, course, told);
   if (!rough.ok) return rough;
   const found = followed(plane, course, rough.value);
-  if (found === null) return cannot({ is: 'no edge' });
+  if (found === null) return failed({ is: 'no edge' });
   const { line, fit } = found;
   const tilt = fromRadians(Math.atan(line.lean));
   const angle = course.runs === 'upright' ? degrees(-tilt) : tilt;
-  if (Math.abs(angle) < LEAST_ANGLE || Math.abs(angle) > MOST_ANGLE) return cannot({ is: 'edge not slanted', angle });
+  if (Math.abs(angle) < LEAST_ANGLE || Math.abs(angle) > MOST_ANGLE) return failed({ is: 'edge not slanted', angle });
   const rows = wholeShifts(fit.kept, line.lean);
   const needed = Math.max(LEAST_ROWS, Math.ceil(1 / Math.abs(line.lean)));
-  if (rows.length < needed) return cannot({ is: 'edge too short', rows: fit.kept.length, needed });
-  if (fit.kept.length < LEAST_KEPT * length) return cannot({ is: 'no edge' });
+  if (rows.length < needed) return failed({ is: 'edge too short', rows: fit.kept.length, needed });
+  if (fit.kept.length < LEAST_KEPT * length) return failed({ is: 'no edge' });
   const room = roomFor(line);
-  if (room < NEAREST) return cannot({ is: 'edge outside' });
-  return answered({ course, line, angle, rows, scatter: fit.scatter, room });
+  if (room < NEAREST) return failed({ is: 'edge outside' });
+  return got({ course, line, angle, rows, scatter: fit.scatter, room });
 }
 
 /** The line, fitted in strips that follow it more and more closely. */

@@ -1,5 +1,5 @@
 // Files the person chooses and files the panel writes. Nothing else of the disk is ever touched.
-import { answered, cannot, type Answer } from '../result.ts';
+import { failed, got, type Result } from '../result.ts';
 
 /** Hands the browser a file to save where it saves downloads. */
 export function saveFile(name: string, type: string, text: string): void {
@@ -14,19 +14,19 @@ export function saveFile(name: string, type: string, text: string): void {
 /** It may have been moved or taken away since it was chosen. */
 export type FileFault = 'file unread';
 
-export async function readText(file: File): Promise<Answer<string, FileFault>> {
+export async function readText(file: File): Promise<Result<string, FileFault>> {
   try {
-    return answered(await file.text());
+    return got(await file.text());
   } catch {
-    return cannot('file unread');
+    return failed('file unread');
   }
 }
 
 /** The first bytes of a file, however large it is. */
-export async function readStart(file: File, bytes: number): Promise<Answer<Uint8Array, FileFault>> {
+export async function readStart(file: File, bytes: number): Promise<Result<Uint8Array, FileFault>> {
   try {
-    return answered(new Uint8Array(await file.slice(0, bytes).arrayBuffer()));
+    return got(new Uint8Array(await file.slice(0, bytes).arrayBuffer()));
   } catch {
-    return cannot('file unread');
+    return failed('file unread');
   }
 }

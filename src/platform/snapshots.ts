@@ -2,7 +2,7 @@
 // empty at any time; the next copy fills it again.
 import { createStore, delMany, get, keys, set } from 'idb-keyval';
 import * as v from 'valibot';
-import { answered, cannot, type Answer } from '../result.ts';
+import { failed, got, type Result } from '../result.ts';
 import { Moment } from '../storedUnits.ts';
 
 const KEPT = 10;
@@ -15,15 +15,15 @@ const Snapshot = v.object({
 });
 export type Snapshot = v.InferOutput<typeof Snapshot>;
 
-/** The list of them cannot be read, one of them cannot, or one cannot be kept. */
+/** The list of them cannot be read, one of them failed, or one cannot be kept. */
 export type CopyFault = 'copies unread' | 'copy unread' | 'copy not kept';
 
 export interface Snapshots {
   /** When each was taken, newest first. */
-  times(): Promise<Answer<readonly Moment[], CopyFault>>;
-  read(at: Moment): Promise<Answer<Snapshot, CopyFault>>;
+  times(): Promise<Result<readonly Moment[], CopyFault>>;
+  read(at: Moment): Promise<Result<Snapshot, CopyFault>>;
   /** Keeps this one and drops all but the last ten. */
-  keep(snapshot: Snapshot): Promise<Answer<void, CopyFault>>;
+  keep(snapshot: Snapshot): Promise<Result<void, CopyFault>>;
 }
 
 const database = createStore('sweepbook', 'snapshots');
@@ -33,26 +33,26 @@ const times = async (): Promise<Moment[]> => (await keys(database)).filter((key)
 export const snapshots: Snapshots = {
   async times() {
     try {
-      return answered(await times());
+      return got(await times());
     } catch {
-      return cannot('copies unread');
+      return failed('copies unread');
     }
   },
   async read(at) {
     try {
       const result = v.safeParse(Snapshot, await get(at, database));
-      return result.success ? answered(result.output) : cannot('copy unread');
+      return result.success ? got(result.output) : failed('copy unread');
     } catch {
-      return cannot('copy unread');
+      return failed('copy unread');
     }
   },
   async keep(snapshot) {
     try {
       await set(snapshot.at, snapshot, database);
       await delMany((await times()).slice(KEPT), database);
-      return answered(undefined);
+      return got(undefined);
     } catch {
-      return cannot('copy not kept');
+      return failed('copy not kept');
     }
   },
 };

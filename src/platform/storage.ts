@@ -1,6 +1,6 @@
 // storage.local: the truth of everything that must not be lost. A write counts only when the browser has acknowledged it;
 // one that fails, or is not answered in time, is an error value.
-import { answered, cannot, type Answer } from '../result.ts';
+import { failed, got, type Result } from '../result.ts';
 import { browser } from './browser.ts';
 
 /** A write that takes longer than this is treated as failed; it may still arrive. */
@@ -14,10 +14,10 @@ export interface StoreFault {
 
 export interface Store {
   /** Everything, as it lies there. */
-  read(): Promise<Answer<Record<string, unknown>, StoreFault>>;
+  read(): Promise<Result<Record<string, unknown>, StoreFault>>;
   /** Writes all entries or reports why not. */
-  write(entries: Readonly<Record<string, unknown>>): Promise<Answer<undefined, StoreFault>>;
-  remove(keys: readonly string[]): Promise<Answer<undefined, StoreFault>>;
+  write(entries: Readonly<Record<string, unknown>>): Promise<Result<undefined, StoreFault>>;
+  remove(keys: readonly string[]): Promise<Result<undefined, StoreFault>>;
   /** Tells what any window of the extension has changed, this one included; `undefined` stands for removed. */
   onChange(listener: (changes: Readonly<Record<string, unknown>>) => void): void;
 }
@@ -25,9 +25,9 @@ export interface Store {
 export const store: Store = {
   async read() {
     try {
-      return answered(await inTime(browser.storage.local.get(null)));
+      return got(await inTime(browser.storage.local.get(null)));
     } catch (error) {
-      return cannot({ is: 'not read', why: reasonOf(error) });
+      return failed({ is: 'not read', why: reasonOf(error) });
     }
   },
   write: (entries) => attempted(() => browser.storage.local.set({ ...entries })),
@@ -39,12 +39,12 @@ export const store: Store = {
   },
 };
 
-async function attempted(action: () => Promise<void>): Promise<Answer<undefined, StoreFault>> {
+async function attempted(action: () => Promise<void>): Promise<Result<undefined, StoreFault>> {
   try {
     await inTime(action());
-    return answered(undefined);
+    return got(undefined);
   } catch (error) {
-    return cannot({ is: 'not written', why: reasonOf(error) });
+    return failed({ is: 'not written', why: reasonOf(error) });
   }
 }
 

@@ -1,6 +1,6 @@
 // storage.sync: what the browser itself carries between the computers of one account. Small, and without any promise of
 // when; a fault is an error value.
-import { answered, cannot, type Answer } from '../result.ts';
+import { failed, got, type Result } from '../result.ts';
 import { browser } from './browser.ts';
 
 /** The browser's sync takes and gives nothing just now. */
@@ -8,10 +8,10 @@ export type SyncFault = 'no sync';
 
 export interface SyncedStore {
   /** Everything of this extension that is carried. */
-  read(): Promise<Answer<Record<string, unknown>, SyncFault>>;
+  read(): Promise<Result<Record<string, unknown>, SyncFault>>;
   /** Each call counts as one of the 120 writes a browser allows in a minute. */
-  write(entries: Readonly<Record<string, unknown>>): Promise<Answer<void, SyncFault>>;
-  remove(keys: readonly string[]): Promise<Answer<void, SyncFault>>;
+  write(entries: Readonly<Record<string, unknown>>): Promise<Result<void, SyncFault>>;
+  remove(keys: readonly string[]): Promise<Result<void, SyncFault>>;
   /** Tells under which keys something was changed, here or on another computer. */
   onChange(listener: (keys: readonly string[]) => void): void;
 }
@@ -19,9 +19,9 @@ export interface SyncedStore {
 export const syncedStore: SyncedStore = {
   async read() {
     try {
-      return answered(await browser.storage.sync.get(null));
+      return got(await browser.storage.sync.get(null));
     } catch {
-      return cannot('no sync');
+      return failed('no sync');
     }
   },
   write: (entries) => attempted(browser.storage.sync.set({ ...entries })),
@@ -33,8 +33,8 @@ export const syncedStore: SyncedStore = {
   },
 };
 
-const attempted = (action: Promise<void>): Promise<Answer<void, SyncFault>> =>
+const attempted = (action: Promise<void>): Promise<Result<void, SyncFault>> =>
   action.then(
-    () => answered(undefined),
-    () => cannot('no sync'),
+    () => got(undefined),
+    () => failed('no sync'),
   );

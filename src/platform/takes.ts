@@ -2,12 +2,12 @@
 // the schema is told and left alone until it is taught anew.
 import { clear, createStore, get, update } from 'idb-keyval';
 import * as v from 'valibot';
-import { answered, cannot, type Answer } from '../result.ts';
+import { failed, got, type Result } from '../result.ts';
 import { OwnWords, ownWordsOf, type Take } from '../voice/ownWords/take.ts';
 import { ENGLISH_TAG } from '../hearing/languages/en/words.ts';
 
 export type TakesFault = 'not read' | 'not kept' | 'not erased';
-type Kept = Answer<readonly Take[], TakesFault>;
+type Kept = Result<readonly Take[], TakesFault>;
 
 export interface Takes {
   read(): Promise<Kept>;
@@ -16,7 +16,7 @@ export interface Takes {
    * read, and leaves them. The answer is what is kept now.
    */
   change(how: (takes: readonly Take[] | null) => readonly Take[] | null): Promise<Kept>;
-  erase(): Promise<Answer<undefined, TakesFault>>;
+  erase(): Promise<Result<undefined, TakesFault>>;
 }
 
 const database = createStore('sweepbook-words', 'own');
@@ -28,14 +28,14 @@ function takesIn(stored: unknown): readonly Take[] | null {
   return read.success ? read.output.takes : null;
 }
 
-const told = (takes: readonly Take[] | null): Kept => (takes === null ? cannot('not read') : answered(takes));
+const told = (takes: readonly Take[] | null): Kept => (takes === null ? failed('not read') : got(takes));
 
 export const takes: Takes = {
   async read() {
     try {
       return told(takesIn(await get(KEY, database)));
     } catch {
-      return cannot('not read');
+      return failed('not read');
     }
   },
   async change(how) {
@@ -51,15 +51,15 @@ export const takes: Takes = {
       );
       return told(kept);
     } catch {
-      return cannot('not kept');
+      return failed('not kept');
     }
   },
   async erase() {
     try {
       await clear(database);
-      return answered(undefined);
+      return got(undefined);
     } catch {
-      return cannot('not erased');
+      return failed('not erased');
     }
   },
 };

@@ -1,9 +1,9 @@
 // Answers in tests: the value, or a failure that shows the fault; and the fault alone.
-import type { Answer } from '../../src/result.ts';
+import type { Result } from '../../src/result.ts';
 
-export function value<T>(given: Answer<T, unknown>): T {
+export function value<T>(given: Result<T, unknown>): T {
   if (given.ok) return given.value;
   throw new Error(JSON.stringify(given.fault));
 }
 
-export const fault = <Fault>(given: Answer<unknown, Fault>): Fault | { readonly value: unknown } => (given.ok ? { value: given.value } : given.fault);
+export const fault = <Fault>(given: Result<unknown, Fault>): Fault | { readonly value: unknown } => (given.ok ? { value: given.value } : given.fault);

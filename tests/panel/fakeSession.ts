@@ -13,7 +13,7 @@ import { createKitForms } from '../../src/panel/session/kitForms.ts';
 import { createLibrary } from '../../src/panel/session/library.ts';
 import { settled } from '../../src/panel/session/settled.ts';
 import { createWritings } from '../../src/panel/session/writings.ts';
-import { answered, DONE } from '../../src/result.ts';
+import { DONE, got, failed } from '../../src/result.ts';
 import type { Attendant, EarState, Heard, LeftFor, Role, Session, SoundHeard, Mishap } from '../../src/panel/session/session.ts';
 import type { Microphone } from '../../src/platform/ear/asking.ts';
 import type { Deaf, RecognisedBy } from '../../src/voice/deaf.ts';
@@ -193,8 +193,8 @@ export class FakeSession implements Session {
     if (beginning.with === 'kit' || beginning.with === 'told') this.noted = beginning.bench ?? null;
     if (beginning.with === 'told') {
       const opening = this.#describing.opening(beginning.about);
-      if (!opening.ok) return { ok: false, sentence: opening.fault.sentence };
-      this.#plan = { ...this.#plan, subject: opening.subject, ...opening.onBody };
+      if (!opening.ok) return failed(opening.fault.sentence);
+      this.#plan = { ...this.#plan, subject: opening.value.subject, ...opening.value.onBody };
     }
     this.open();
     return DONE;
@@ -249,7 +249,7 @@ export class FakeSession implements Session {
   tellConditions: Session['tellConditions'] = this.#writings.tellConditions;
   changeSettings: Session['changeSettings'] = this.#library.changeSettings;
   syncValues: Session['syncValues'] = (on) => this.#library.changeSettings({ logbook: { sync: on ? 'here' : null } });
-  copies: Session['copies'] = () => Promise.resolve(answered([]));
+  copies: Session['copies'] = () => Promise.resolve(got([]));
   bring: Session['bring'] = (library, how) => {
     this.asked.push(how);
     const kept = { settings: this.settings.value, live: null, plan: this.plan.value, backup: this.backedUp.value };
@@ -257,7 +257,7 @@ export class FakeSession implements Session {
     return Promise.resolve(DONE);
   };
   bringBack: Session['bringBack'] = () => Promise.resolve(DONE);
-  taught: Session['taught'] = () => Promise.resolve(answered(this.taughtWords.map((word) => ({ word, noise: [], frames: [] }))));
+  taught: Session['taught'] = () => Promise.resolve(got(this.taughtWords.map((word) => ({ word, noise: [], frames: [] }))));
   microphone: Session['microphone'] = () =>
     Promise.resolve({
       allowed: () => Promise.resolve(this.mic.allowed),
@@ -274,7 +274,7 @@ export class FakeSession implements Session {
     this.asked.push('try the sound');
     return Promise.resolve(this.soundHeard);
   };
-  bringTaught: Session['bringTaught'] = () => Promise.resolve(answered([]));
+  bringTaught: Session['bringTaught'] = () => Promise.resolve(got([]));
   say(sentence: string): void {
     this.said.push(sentence);
     this.announcement.value = sentence;

@@ -5,7 +5,7 @@ import { cleanup, fireEvent, screen, within } from '@testing-library/preact';
 import { act } from 'preact/test-utils';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import type { BroughtPicture, FromWorker, ToWorker } from '../../src/platform/pictures/bridge.ts';
-import { answered, cannot } from '../../src/result.ts';
+import { failed, got } from '../../src/result.ts';
 import { moment } from '../../src/units.ts';
 import { seriesPicture } from '../photographs/series/seriesPictures.ts';
 import { FakeSession } from './fakeSession.ts';
@@ -24,7 +24,7 @@ class KnowingWorker extends EventTarget {
     const read = seriesPicture(0, { error: Number(error), found: error !== 'none', camera: { taken: moment(1000 * Number(second)) } });
     const blob = new Blob();
     const brought: BroughtPicture = { frame: read.frame, camera: read.camera, reading: read.reading, small: blob, crops: [], compared: [blob, blob] };
-    const answer: FromWorker = { tells: 'end', picture: error === '' ? cannot('no picture') : answered(brought) };
+    const answer: FromWorker = { tells: 'end', picture: error === '' ? failed('no picture') : got(brought) };
     queueMicrotask(() => this.dispatchEvent(new MessageEvent('message', { data: answer })));
   }
 

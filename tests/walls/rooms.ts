@@ -85,7 +85,7 @@ export const ROOMS = table({
   },
   platform: { holds: ['src/platform'], knows: ['units', 'result', 'sweep', 'hearing/languages/en', 'voice/ownWords'] },
   'platform/pictures': { holds: ['src/platform/pictures'], knows: ['result', 'kit', 'practice', 'photographs'] },
-  'platform/ear': { holds: ['src/platform/ear'], knows: ['hearing/languages', 'voice/ownWords', 'voice', 'platform'] },
+  'platform/ear': { holds: ['src/platform/ear'], knows: ['result', 'hearing/languages', 'voice/ownWords', 'voice', 'platform'] },
   background: { holds: ['src/background'], knows: ['units', 'hearing/languages/en', 'logbook', 'logbook/search', 'words', 'platform'] },
   'panel/words': { holds: ['src/panel/words'], knows: ['units', 'a stored sweep', 'optics', 'words'] },
   'panel/session': {

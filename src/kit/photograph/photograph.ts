@@ -2,7 +2,7 @@
 // and date. Only its first part is looked at, nothing leaves the machine, and what is missing or odd is null.
 import * as v from 'valibot';
 import { minutesEast, momentOf } from '../../calendar.ts';
-import { answered, cannot, type Answer } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 import { millimetres, type Millimetres, type Moment } from '../../units.ts';
 import { Distance, FocalLength } from '../lengths.ts';
 import { FocalRange } from '../lens.ts';
@@ -35,15 +35,15 @@ export type PhotographFault = 'no photograph' | 'no camera data' | 'camera data 
 /**
  * Reads the first bytes of a JPEG or a TIFF-based raw. `east`: minutes ahead of UTC, for a camera that does not say.
  */
-export function readPhotograph(file: Uint8Array, east: number): Answer<Photograph, PhotographFault> {
+export function readPhotograph(file: Uint8Array, east: number): Result<Photograph, PhotographFault> {
   const first = file.subarray(0, FIRST_BYTES);
   const jpeg = isJpeg(first);
   const from = jpeg ? exifInJpeg(first) : 0;
   const fields = from === null ? null : readTiff(first, from);
-  if (!fields) return cannot(jpeg ? 'no camera data' : 'no photograph');
+  if (!fields) return failed(jpeg ? 'no camera data' : 'no photograph');
   const photograph = photographOf(fields, east);
   const empty = Object.values(photograph).every((value) => value === null);
-  return empty ? cannot('camera data unread') : answered(photograph);
+  return empty ? failed('camera data unread') : got(photograph);
 }
 
 function photographOf(fields: Fields, east: number): Photograph {

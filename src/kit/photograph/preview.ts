@@ -1,7 +1,7 @@
 // The full-size JPEG inside a TIFF-based raw file, where the camera put one: the largest that its directories point to, by
 // JPEGInterchangeFormat or as a single strip (TIFF 6.0, section 22 and section 3), in the chain of directories and those
 // below them (TIFF Technical Note 1). Nothing is followed twice, and nothing outside the file is read.
-import { answered, cannot, type Answer } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 import { bytesFrom, type Bytes } from './bytes.ts';
 import { directoryAt, byteOrderOf, wholeNumbers, type Directory } from './directory.ts';
 import { frameInJpeg, type PictureSize } from './jpeg.ts';
@@ -25,20 +25,20 @@ const MOST_BELOW = 16;
 const WHOLE = 0.9;
 
 /** Takes the whole file: pictures lie anywhere in it. */
-export function largestPreview(file: Uint8Array): Answer<RawPicture, PreviewFault> {
+export function largestPreview(file: Uint8Array): Result<RawPicture, PreviewFault> {
   const order = byteOrderOf(file, 0);
-  if (order === null) return cannot('no raw file');
+  if (order === null) return failed('no raw file');
   const bytes = bytesFrom(file, 0, order);
   const directories = directoriesOf(bytes);
   const number = ({ fields }: Directory, tag: number) => wholeNumbers(bytes, fields.get(tag), 1)[0] ?? 0;
   let best: Omit<RawPicture, 'orientation'> | null = null;
   for (const directory of directories)
     for (const found of jpegsOf(file, bytes, directory)) if (best === null || areaOf(found.frame) > areaOf(best.frame)) best = found;
-  if (best === null) return cannot('no picture inside');
+  if (best === null) return failed('no picture inside');
   const sensor = Math.max(0, ...directories.flatMap((each) => [number(each, TAG.imageWidth), number(each, TAG.imageLength)]));
-  if (Math.max(best.frame.width, best.frame.height) < WHOLE * sensor) return cannot('only a small picture inside');
+  if (Math.max(best.frame.width, best.frame.height) < WHOLE * sensor) return failed('only a small picture inside');
   const orientation = directories.map((each) => number(each, TAG.orientation)).find((value) => value >= 1 && value <= 8) ?? 1;
-  return answered({ ...best, orientation });
+  return got({ ...best, orientation });
 }
 
 const areaOf = ({ width, height }: PictureSize): number => width * height;

@@ -1,7 +1,7 @@
 // The backup file: the whole logbook as one JSON text, with the version inside, and the words the person taught.
 // `backup.schema.json` beside this file describes it for other programs; a test keeps the two in step.
 import * as v from 'valibot';
-import { answered, cannot, type Answer } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 import { Moment } from '../../storedUnits.ts';
 import { Library } from '../library.ts';
 import type { LibraryFault } from '../libraryVersions.ts';
@@ -36,24 +36,24 @@ export interface ReadBackup extends ReadLibrary {
 }
 
 /** Reads a backup of any version. Items that do not fit come back as set aside; nothing is thrown. */
-export function readBackup(text: string): Answer<ReadBackup, BackupFault> {
-  if (text.length > MOST_CHARACTERS) return cannot('too large');
+export function readBackup(text: string): Result<ReadBackup, BackupFault> {
+  if (text.length > MOST_CHARACTERS) return failed('too large');
   const parsed = parse(text);
   if (!parsed.ok) return parsed;
   const envelope = v.safeParse(Envelope, parsed.value);
-  if (!envelope.success) return cannot('no backup');
+  if (!envelope.success) return failed('no backup');
   const read = readLibrary(envelope.output.library);
   if (!read.ok) return read;
   const { made, words: written } = envelope.output;
   const words = written === undefined ? null : v.safeParse(OwnWords, written);
   const setAside = words && !words.success ? [...read.value.setAside, { item: written, why: { is: 'taught words unread' } as const }] : read.value.setAside;
-  return answered({ ...read.value, setAside, made, words: words?.success ? words.output : null });
+  return got({ ...read.value, setAside, made, words: words?.success ? words.output : null });
 }
 
-function parse(text: string): Answer<unknown, BackupFault> {
+function parse(text: string): Result<unknown, BackupFault> {
   try {
-    return answered(JSON.parse(text.replace(/^\uFEFF/, '')));
+    return got(JSON.parse(text.replace(/^\uFEFF/, '')));
   } catch {
-    return cannot('damaged');
+    return failed('damaged');
   }
 }

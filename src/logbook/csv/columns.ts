@@ -1,6 +1,6 @@
 // The columns of the results table: what heads each, under which other headings a person's own table may have it, and
 // how its fields are written and read.
-import { answered, cannot, type Answer } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 import { readMoment, readCellNumber, readCellText, writeMoment, writeCellNumber, writeText } from './cell.ts';
 import type { CellFault } from './fault.ts';
 import type { Row } from './row.ts';
@@ -13,7 +13,7 @@ export interface Column {
   /** Must a line have something here? */
   readonly needed: boolean;
   readonly write: (row: Row) => string;
-  readonly read: (cell: string) => Answer<Row[keyof Row], CellFault>;
+  readonly read: (cell: string) => Result<Row[keyof Row], CellFault>;
 }
 
 type KeysOf<Value> = { [Key in keyof Row]: Row[Key] extends Value ? Key : never }[keyof Row];
@@ -26,7 +26,7 @@ const text = (key: TextKey, heading: string, also: readonly string[] = [], neede
   also,
   needed,
   write: (row) => writeText(row[key] ?? ''),
-  read: (cell) => answered(readCellText(cell)),
+  read: (cell) => got(readCellText(cell)),
 });
 
 /** A name or a serial: blanks alone are none. */
@@ -34,7 +34,7 @@ const named = (key: TextKey, heading: string, also: readonly string[] = [], need
   ...text(key, heading, also, needed),
   read: (cell) => {
     const read = readCellText(cell);
-    return answered(read.trim() === '' ? null : read);
+    return got(read.trim() === '' ? null : read);
   },
 });
 
@@ -46,7 +46,7 @@ const number = (key: NumberKey, heading: string, also: readonly string[] = [], n
   write: (row) => (row[key] === null ? '' : writeCellNumber(row[key])),
   read: (cell) => {
     const read = readCellNumber(cell);
-    return read.ok ? answered(read.value * times) : read;
+    return read.ok ? got(read.value * times) : read;
   },
 });
 
@@ -59,7 +59,7 @@ function oneOf<Key extends TextKey>(key: Key, heading: string, options: readonly
     write: (row) => row[key] ?? '',
     read: (cell) => {
       const option = options.find((known) => known === readCellText(cell).trim().toLowerCase());
-      return option === undefined ? cannot({ is: 'none of these', cell, options }) : answered(option);
+      return option === undefined ? failed({ is: 'none of these', cell, options }) : got(option);
     },
   };
 }

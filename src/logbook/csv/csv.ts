@@ -1,6 +1,6 @@
 // Comma-separated values after RFC 4180 (Shafranovich 2005): fields may be quoted, a quote inside is doubled, lines
 // end in CRLF. Reading is lenient about line ends and about commas, semicolons or tabs as the mark between fields.
-import { answered, cannot, type Answer } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 import type { TableFault } from './fault.ts';
 
 export type Delimiter = ',' | ';' | '\t';
@@ -17,7 +17,7 @@ export const writeCsv = (lines: readonly (readonly string[])[]): string => lines
 const writeCell = (cell: string): string => (/[",\r\n;\t]|^\s|\s$/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell);
 
 /** Reads the fields of every line that is not empty. A quote that never closes is the only fault. */
-export function readCsv(text: string, delimiter: Delimiter = delimiterOf(text)): Answer<CsvLine[], TableFault> {
+export function readCsv(text: string, delimiter: Delimiter = delimiterOf(text)): Result<CsvLine[], TableFault> {
   const lines: CsvLine[] = [];
   let cells: string[] = [];
   let line = 1;
@@ -36,7 +36,7 @@ export function readCsv(text: string, delimiter: Delimiter = delimiterOf(text)):
   while (at < text.length) {
     if (text[at] === '"') {
       const close = closingQuote(text, at);
-      if (close < 0) return cannot({ is: 'open quote', line: began });
+      if (close < 0) return failed({ is: 'open quote', line: began });
       const quoted = text.slice(at + 1, close);
       const after = plainEnd(text, close + 1, delimiter);
       line += quoted.split(/\r\n|\r|\n/).length - 1;
@@ -54,7 +54,7 @@ export function readCsv(text: string, delimiter: Delimiter = delimiterOf(text)):
     endLine();
   }
   if (cells.length > 0) endLine();
-  return answered(lines);
+  return got(lines);
 }
 
 /** Where the quote opened at `open` closes: the first quote that is not doubled. */

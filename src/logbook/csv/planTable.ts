@@ -3,7 +3,7 @@
 // time.
 import * as v from 'valibot';
 import { newBody, newLens, Situation, subjectFrom, type Kit, type Pairing } from '../../kit/kit.ts';
-import { answered, cannot, type Answer } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 import { moment, type Moment } from '../../units.ts';
 import { Steps } from '../../storedUnits.ts';
 import { canonical, fingerprintOf } from '../canonical.ts';
@@ -73,7 +73,7 @@ interface Placed {
 }
 
 /** The situation of a row, in a kit that has it. */
-function placeRow(kit: Kit, row: Row, now: Moment): Answer<Placed, RowFault> {
+function placeRow(kit: Kit, row: Row, now: Moment): Result<Placed, RowFault> {
   const idFor = (...parts: readonly (string | number | null)[]) => `table-${fingerprintOf(canonical(parts))}`;
   const body = matching(kit.bodies, row.body, row.bodySerial) ?? {
     ...newBody(idFor('body', row.body, row.bodySerial), row.body, now),
@@ -85,7 +85,7 @@ function placeRow(kit: Kit, row: Row, now: Moment): Answer<Placed, RowFault> {
   };
   const converter = row.converter === null ? null : matching(kit.converters, row.converter, null);
   if (converter === undefined) {
-    return cannot({ heading: headingOf('converter'), fault: { is: 'no such converter', converter: row.converter ?? '' } });
+    return failed({ heading: headingOf('converter'), fault: { is: 'no such converter', converter: row.converter ?? '' } });
   }
   const { focalLength, distance } = row;
   const wanted = { body: body.id, lens: lens.id, converter: converter?.id ?? null, focalLength, distance };
@@ -98,8 +98,8 @@ function placeRow(kit: Kit, row: Row, now: Moment): Answer<Placed, RowFault> {
       situation.distance === distance,
   );
   const situation = v.safeParse(Situation, known ?? { ...wanted, id: idFor(...Object.values(wanted)), changed: now, retired: null });
-  if (!situation.success) return cannot(faultOf(situation.issues[0]));
-  return answered({
+  if (!situation.success) return failed(faultOf(situation.issues[0]));
+  return got({
     situation: situation.output,
     pairing: { body, lens, converter },
     kit: {
@@ -111,7 +111,7 @@ function placeRow(kit: Kit, row: Row, now: Moment): Answer<Placed, RowFault> {
   });
 }
 
-function recordOf(row: Row, id: string, { situation, pairing }: Placed, now: Moment): Answer<HandRecord | Entry, RowFault> {
+function recordOf(row: Row, id: string, { situation, pairing }: Placed, now: Moment): Result<HandRecord | Entry, RowFault> {
   const at = row.at ?? now;
   const { light, temperature, firmware, note } = row;
   const about = {
@@ -122,14 +122,14 @@ function recordOf(row: Row, id: string, { situation, pairing }: Placed, now: Mom
   };
   const { low, high, value } = row;
   for (const [key, step] of Object.entries({ low, high, value })) {
-    if (step !== null && !v.is(Steps, step)) return cannot({ heading: headingOf(key), fault: { is: 'no correction', value: step } });
+    if (step !== null && !v.is(Steps, step)) return failed({ heading: headingOf(key), fault: { is: 'no correction', value: step } });
   }
   const band = low !== null && high !== null;
   const chosen = value ?? (band ? Math.trunc((low + high) / 2) : null);
   const finding = band ? { known: 'band', low, high, chosen } : { known: 'value', chosen };
   const source: HandRecord['source'] = row.kind === 'by hand' || row.kind === 'from another computer' ? row.kind : 'from a table';
   const read = row.kind === 'entered' ? v.safeParse(Entry, { ...about, value, record: null }) : v.safeParse(HandRecord, { ...about, source, finding });
-  return read.success ? answered(read.output) : cannot(faultOf(read.issues[0]));
+  return read.success ? got(read.output) : failed(faultOf(read.issues[0]));
 }
 
 function matching<Item extends { name: string; serial?: string | null }>(items: readonly Item[], name: string, serial: string | null) {

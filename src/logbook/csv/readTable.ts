@@ -1,6 +1,6 @@
 // Reading a table of results, ours or a person's own: first which heading means what, shown before anything is taken,
 // then line by line, every fault with its line and all of them at once.
-import { answered, cannot, type Answer } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 import { ALSO_READ, COLUMNS, type Column } from './columns.ts';
 import { readCsv, type CsvLine } from './csv.ts';
 import type { LineFault, TableFault } from './fault.ts';
@@ -21,13 +21,13 @@ export interface ReadRows {
 
 const MOST_LINES = 100_000;
 
-export function readTable(text: string): Answer<Table, TableFault> {
+export function readTable(text: string): Result<Table, TableFault> {
   const lines = readCsv(text);
   if (!lines.ok) return lines;
   const [headings, ...rest] = lines.value;
-  if (!headings || rest.length === 0) return cannot({ is: 'empty' });
-  if (rest.length > MOST_LINES) return cannot({ is: 'too many lines', most: MOST_LINES });
-  return answered({ headings: headings.cells, lines: rest });
+  if (!headings || rest.length === 0) return failed({ is: 'empty' });
+  if (rest.length > MOST_LINES) return failed({ is: 'too many lines', most: MOST_LINES });
+  return got({ headings: headings.cells, lines: rest });
 }
 
 /** The mapping that the headings themselves suggest; each column is meant once. */
@@ -84,18 +84,18 @@ const EMPTY_ROW: Row = {
   note: null,
 };
 
-function readRow(cells: readonly string[], mapping: Mapping): Answer<Row, Omit<LineFault, 'line'>> {
+function readRow(cells: readonly string[], mapping: Mapping): Result<Row, Omit<LineFault, 'line'>> {
   const read: Partial<Record<keyof Row, Row[keyof Row]>> = {};
   for (const [index, column] of mapping.entries()) {
     const cell = cells[index] ?? '';
     if (!column || cell === '') continue;
     const value = column.read(cell);
-    if (!value.ok) return cannot({ heading: column.heading, fault: value.fault });
+    if (!value.ok) return failed({ heading: column.heading, fault: value.fault });
     read[column.key] = value.value;
   }
   const lacking = COLUMNS.find(({ key, needed }) => needed && (read[key] ?? '') === '');
-  if (lacking) return cannot({ heading: lacking.heading, fault: { is: 'empty' } });
-  return answered({ ...EMPTY_ROW, ...read } as Row);
+  if (lacking) return failed({ heading: lacking.heading, fault: { is: 'empty' } });
+  return got({ ...EMPTY_ROW, ...read } as Row);
 }
 
 const plain = (heading: string): string => heading.trim().toLowerCase().replace(/\s+/g, ' ');

@@ -2,7 +2,7 @@
 // converter, at the chosen ends and distances.
 import type { Kit, Lens } from '../../kit/kit.ts';
 import { usualDistance } from '../../kit/lengths.ts';
-import { answered, cannot, type Answer } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 import { millimetres, type Millimetres } from '../../units.ts';
 
 export type ZoomEnds = 'both' | 'wide' | 'tele';
@@ -28,15 +28,15 @@ export interface WantedSituation {
 /** Why nothing can be planned; `lens`: the name of the one whose focal length nobody has told. */
 export type WantedFault = { readonly is: 'no body' | 'no lens' } | { readonly is: 'no focal length'; readonly lens: string };
 
-export function situationsWanted(wanted: Wanted, kit: Pick<Kit, 'lenses' | 'converters'>): Answer<WantedSituation[], WantedFault> {
-  if (wanted.bodies.length === 0) return cannot({ is: 'no body' });
-  if (wanted.lenses.length === 0) return cannot({ is: 'no lens' });
+export function situationsWanted(wanted: Wanted, kit: Pick<Kit, 'lenses' | 'converters'>): Result<WantedSituation[], WantedFault> {
+  if (wanted.bodies.length === 0) return failed({ is: 'no body' });
+  if (wanted.lenses.length === 0) return failed({ is: 'no lens' });
   const lenses = kit.lenses.filter(({ id }) => wanted.lenses.includes(id));
   const unknown = lenses.find(({ focal }) => focal === null);
-  if (unknown) return cannot({ is: 'no focal length', lens: unknown.name });
+  if (unknown) return failed({ is: 'no focal length', lens: unknown.name });
   const chosen = kit.converters.filter(({ id }) => wanted.converters.includes(id));
   const behind = [{ id: null, factor: 1 }, ...chosen];
-  return answered(
+  return got(
     wanted.bodies.flatMap((body) =>
       lenses.flatMap((lens) =>
         behind.flatMap(({ id: converter, factor }) =>

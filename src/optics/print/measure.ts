@@ -2,7 +2,7 @@
 // printer to print, and a field half as large again as what the AF area sees, so that the area never finds the
 // field's own edge.
 import { millimetres, type Millimetres } from '../../units.ts';
-import { answered, cannot, type Answer } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 import type { BenchFault } from '../fault.ts';
 import type { Magnification } from '../quantity.ts';
 import type { Sensor } from '../sensor.ts';
@@ -47,15 +47,15 @@ export interface TargetMeasure extends TargetSizes {
   readonly seen: { readonly width: Millimetres; readonly height: Millimetres };
 }
 
-export function measureTarget({ magnification: m, pitch, area, sensor }: TargetCase): Answer<TargetMeasure, BenchFault> {
+export function measureTarget({ magnification: m, pitch, area, sensor }: TargetCase): Result<TargetMeasure, BenchFault> {
   const covered = 1.5 * areaAtTarget(area, m);
   const wanted = Math.max((WANTED_PIXELS * pitch) / m, LEAST_BAR);
   const least = Math.max((LEAST_PIXELS * pitch) / m, LEAST_BAR);
   const fitting = BAR_COUNTS.filter((count) => covered / count >= least);
   const bars = fitting.reduce<BarCount>((best, next) => (mismatch(covered, next, wanted) < mismatch(covered, best, wanted) ? next : best), 31);
   const index = barIndex(millimetres(Math.max(covered / bars, least)));
-  if (index === null || barAt(index) * bars > LARGEST_FIELD) return cannot({ is: 'target too large' });
-  return answered({ ...sizesOf(bars, index), seen: { width: millimetres(sensor.width / m), height: millimetres(sensor.height / m) } });
+  if (index === null || barAt(index) * bars > LARGEST_FIELD) return failed({ is: 'target too large' });
+  return got({ ...sizesOf(bars, index), seen: { width: millimetres(sensor.width / m), height: millimetres(sensor.height / m) } });
 }
 
 export function sizesOf(bars: BarCount, index: number): TargetSizes {

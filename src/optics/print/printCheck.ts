@@ -2,7 +2,7 @@
 // it, and a print that is merely smaller can be kept: its true lengths are the drawn ones times this factor.
 import * as v from 'valibot';
 import { millimetres, type Millimetres } from '../../units.ts';
-import { answered, cannot, type Answer } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 import type { BenchFault } from '../fault.ts';
 
 /** Printed length over drawn length. */
@@ -19,10 +19,10 @@ export interface PrintCheck {
 const READING_ERROR = 0.005;
 
 /** From the scale's drawn length and what a rule shows on paper. */
-export function checkPrint(drawn: Millimetres, measured: Millimetres): Answer<PrintCheck, BenchFault> {
+export function checkPrint(drawn: Millimetres, measured: Millimetres): Result<PrintCheck, BenchFault> {
   const factor = measured / drawn;
-  if (!(factor >= 0.5 && factor <= 2)) return cannot({ is: 'print misread', drawn });
-  return answered({ factor: factor as PrintFactor, trueSize: Math.abs(factor - 1) <= READING_ERROR });
+  if (!(factor >= 0.5 && factor <= 2)) return failed({ is: 'print misread', drawn });
+  return got({ factor: factor as PrintFactor, trueSize: Math.abs(factor - 1) <= READING_ERROR });
 }
 
 /** A drawn length as it came out on paper. */

@@ -3,7 +3,7 @@
 // that the sharpest line reads as millimetres of focus error. For a line at length r along a face that leans by β out
 // of the target's plane: r·sin β.
 import { millimetres, type Millimetres } from '../../units.ts';
-import { answered, cannot, type Answer } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 import type { BenchFault } from '../fault.ts';
 import { fromRadians, radians, type Degrees } from '../quantity.ts';
 import { rectangle, text, wrapWords, type Drawing, type Shape } from './drawing.ts';
@@ -62,14 +62,14 @@ function numberedLine(line: number, label: string, y: number, spacing: number): 
 }
 
 /** The lean a ramp was really set up at, from how far its upper end stands back and the length of its face. */
-export function rampLean(setBack: Millimetres, face: Millimetres): Answer<Degrees, BenchFault> {
-  if (setBack > 0 && setBack < face) return answered(fromRadians(Math.asin(setBack / face)));
-  return cannot({ is: 'set-back too large' });
+export function rampLean(setBack: Millimetres, face: Millimetres): Result<Degrees, BenchFault> {
+  if (setBack > 0 && setBack < face) return got(fromRadians(Math.asin(setBack / face)));
+  return failed({ is: 'set-back too large' });
 }
 
 /** Focus error in millimetres from the number beside the sharpest line; positive is behind the target. */
-export function rampError(reading: number, lean: Degrees = RAMP_LEAN, factor: PrintFactor = TRUE_SIZE): Answer<number, BenchFault> {
-  if (lean < 10 || lean > 80) return cannot({ is: 'lean too steep or flat' });
-  if (!Number.isFinite(reading)) return cannot({ is: 'no ramp line' });
-  return answered((reading * factor * Math.sin(radians(lean))) / Math.sin(radians(RAMP_LEAN)));
+export function rampError(reading: number, lean: Degrees = RAMP_LEAN, factor: PrintFactor = TRUE_SIZE): Result<number, BenchFault> {
+  if (lean < 10 || lean > 80) return failed({ is: 'lean too steep or flat' });
+  if (!Number.isFinite(reading)) return failed({ is: 'no ramp line' });
+  return got((reading * factor * Math.sin(radians(lean))) / Math.sin(radians(RAMP_LEAN)));
 }

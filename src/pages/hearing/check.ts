@@ -133,20 +133,20 @@ export function createCheck(store: Takes): Check {
     async listen() {
       const opened = await openMicrophone('plain');
       if (!opened.ok) {
-        state.value = say.room.refused[opened.why];
+        state.value = say.room.refused[opened.fault];
         return;
       }
       try {
-        ({ rate } = await sample(opened.track, push));
+        ({ rate } = await sample(opened.value, push));
       } catch {
-        opened.track.stop();
+        opened.value.stop();
         state.value = say.room.noSound;
         return;
       }
       prepare();
       listens.value = true;
-      state.value = opened.track.muted ? say.room.muted : say.room.stand;
-      opened.track.addEventListener('ended', () => {
+      state.value = opened.value.muted ? say.room.muted : say.room.stand;
+      opened.value.addEventListener('ended', () => {
         listens.value = false;
         state.value = say.room.gone;
       });

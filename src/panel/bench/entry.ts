@@ -1,12 +1,12 @@
 // What was typed in a field of the bench, and the value that it was read as.
 import type { BenchFault } from '../../optics/fault.ts';
 import type { DistanceUnit } from '../../optics/writtenLength.ts';
-import type { Answer } from '../../result.ts';
+import type { Result } from '../../result.ts';
 import { READ, type Quantity, type BenchValues } from './values.ts';
 
 export interface BenchEntry<Value> {
   readonly text: string;
-  readonly read: Answer<Value, BenchFault>;
+  readonly read: Result<Value, BenchFault>;
 }
 /** Null where a field is empty. */
 export type BenchEntries = { readonly [Name in Quantity]: BenchEntry<BenchValues[Name]> | null };

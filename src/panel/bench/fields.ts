@@ -1,5 +1,5 @@
 // The fields of the bench, and what the kit has, as they stand on the screen.
-import { answered } from '../../result.ts';
+import { got } from '../../result.ts';
 import type { DistanceUnit } from '../../optics/writtenLength.ts';
 import { entryOf, type BenchEntries, type BenchEntry } from './entry.ts';
 import type { BenchStore } from './typed.ts';
@@ -20,7 +20,7 @@ export function enteredAt(bench: BenchStore): Entered {
     const entry: Partial<BenchEntries>[Name] = entries[name];
     if (entry !== undefined) return entry;
     const value: Partial<BenchValues>[Name] = values[name];
-    return value === undefined ? null : { text: writtenFor(name, value, picks.unit), read: answered(value) };
+    return value === undefined ? null : { text: writtenFor(name, value, picks.unit), read: got(value) };
   };
   return { ...(Object.fromEntries(NAMES.map((name) => [name, standing(name)])) as unknown as BenchEntries), picks };
 }

@@ -4,7 +4,7 @@ import { placeDepth, type Placement } from '../../optics/placement.ts';
 import { benchFrom, latest } from '../../optics/setUp/reading.ts';
 import type { StoredBench } from '../../sweep/storedBench.ts';
 import { bandWidth, USUAL_STEP_WORTH } from '../../optics/stepWorth.ts';
-import { answered, cannot, type Answer } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 import type { BenchFault } from '../../optics/fault.ts';
 import type { BandOutcome } from '../../sweep/end/outcome.ts';
 import type { Scale } from '../../sweep/scale.ts';
@@ -21,19 +21,19 @@ interface Props {
 }
 
 /** The value shifted on purpose; null where no share was asked for. What is entered goes before what was stored. */
-export function usePlaced({ outcome, scale, stored }: Props & { readonly stored: StoredBench | undefined }): Answer<Placement, BenchFault> | null {
+export function usePlaced({ outcome, scale, stored }: Props & { readonly stored: StoredBench | undefined }): Result<Placement, BenchFault> | null {
   const entered = enteredAt(useSurroundings().bench);
   const standing = useBench();
   const kept = stored ? latest(benchFrom(stored), 'placement') : null;
   if (entered.share === null && !kept) return null;
-  const share = entered.share === null && kept ? answered(kept) : placementReading(entered);
+  const share = entered.share === null && kept ? got(kept) : placementReading(entered);
   if (!share.ok) return share;
-  if ('missing' in standing || !standing.reckoned.bench?.ok) return cannot({ is: 'share without a rig' });
+  if ('missing' in standing || !standing.reckoned.bench?.ok) return failed({ is: 'share without a rig' });
   const { depth, step } = standing.reckoned.bench.value;
   return placeDepth(outcome.chosen, share.value.share, depth, step, scale);
 }
 
-export function Estimates({ outcome, scale, placed }: Props & { readonly placed: Answer<Placement, BenchFault> | null }) {
+export function Estimates({ outcome, scale, placed }: Props & { readonly placed: Result<Placement, BenchFault> | null }) {
   const say = words('placed');
   const worth = valueOf(enteredAt(useSurroundings().bench).worth) ?? USUAL_STEP_WORTH;
   const values = Math.round((outcome.high - outcome.low) / scale.step) + 1;

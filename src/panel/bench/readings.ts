@@ -1,5 +1,5 @@
 // What was entered at the bench as readings that are stored with the sweep, or what is still to be entered.
-import { answered, cannot, type Answer } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 import type { BenchFault, PlainFault } from '../../optics/fault.ts';
 import { fits } from '../../optics/fits.ts';
 import { tiltFromSides, type Room, type Tilt } from '../../optics/fourSides.ts';
@@ -20,7 +20,7 @@ type ReadingOf<K extends ReadingKind> = Extract<BenchReading, { reads: K }>;
 /** One standard deviation of a length measured in live view, as a share of it (from memory). */
 const MEASURING_ERROR = 0.005;
 
-export function lightReading({ iso, metered, shutter }: Entered): Answer<ReadingOf<'light'>, BenchFault> {
+export function lightReading({ iso, metered, shutter }: Entered): Result<ReadingOf<'light'>, BenchFault> {
   const speed = needed(iso, 'no exposure');
   if (!speed.ok) return speed;
   const aperture = needed(metered, 'no aperture');
@@ -28,25 +28,25 @@ export function lightReading({ iso, metered, shutter }: Entered): Answer<Reading
   const time = needed(shutter, 'no shutter');
   if (!time.ok) return time;
   const shown = { iso: speed.value, aperture: aperture.value, shutter: time.value };
-  return answered({ reads: 'light', ...shown, ev: measuredEv(shown) });
+  return got({ reads: 'light', ...shown, ev: measuredEv(shown) });
 }
 
-export function mirrorReading({ mirror }: Entered, { rig, bench }: Reckoned): Answer<ReadingOf<'mirror'>, BenchFault> {
+export function mirrorReading({ mirror }: Entered, { rig, bench }: Reckoned): Result<ReadingOf<'mirror'>, BenchFault> {
   const pixels = needed(mirror, 'no reflection');
   if (!pixels.ok) return pixels;
-  if (!rig || !bench?.ok) return cannot({ is: 'tilt without a rig' });
+  if (!rig || !bench?.ok) return failed({ is: 'tilt without a rig' });
   const offset = pixelsOnSensor(Math.abs(pixels.value), rig.pitch);
   const tilt = tiltFromMirror(bench.value.focalLength, offset);
-  return tilt.ok ? answered({ reads: 'mirror', offset, tilt: tilt.value }) : tilt;
+  return tilt.ok ? got({ reads: 'mirror', offset, tilt: tilt.value }) : tilt;
 }
 
 /** The spot is sent from beside the front of the lens, near enough the thin lens itself. */
-export function spotReading({ spot }: Entered, { bench }: Reckoned): Answer<ReadingOf<'spot'>, BenchFault> {
+export function spotReading({ spot }: Entered, { bench }: Reckoned): Result<ReadingOf<'spot'>, BenchFault> {
   const offset = needed(spot, 'no spot');
   if (!offset.ok) return offset;
-  if (!bench?.ok) return cannot({ is: 'tilt without a rig' });
+  if (!bench?.ok) return failed({ is: 'tilt without a rig' });
   const tilt = tiltFromSpot(bench.value.fromLens, millimetres(offset.value));
-  return tilt.ok ? answered({ reads: 'spot', offset: millimetres(offset.value), tilt: tilt.value }) : tilt;
+  return tilt.ok ? got({ reads: 'spot', offset: millimetres(offset.value), tilt: tilt.value }) : tilt;
 }
 
 /** What the four sides must span to be told apart, as far as the picture has room for it. */
@@ -57,17 +57,17 @@ export function roomFor({ bench }: Reckoned): Room | undefined {
 }
 
 /** The tilt by the four sides; the rectangle is the corner marks of the printed target unless another was entered. */
-export function sidesTilt(entered: Entered, reckoned: Reckoned, corners: { width: number; height: number }): Answer<Tilt, BenchFault> {
+export function sidesTilt(entered: Entered, reckoned: Reckoned, corners: { width: number; height: number }): Result<Tilt, BenchFault> {
   const { bench, print } = reckoned;
-  if (!bench?.ok) return cannot({ is: 'tilt without a rig' });
+  if (!bench?.ok) return failed({ is: 'tilt without a rig' });
   const sides = sidesEntered(entered);
   const factor = print?.factor ?? TRUE_SIZE;
-  const size = (entry: BenchEntry<number> | null, drawn: number) => (entry === null ? answered(printed(millimetres(drawn), factor)) : entry.read);
+  const size = (entry: BenchEntry<number> | null, drawn: number) => (entry === null ? got(printed(millimetres(drawn), factor)) : entry.read);
   const width = size(entered.width, corners.width);
   if (!width.ok) return width;
   const height = size(entered.height, corners.height);
   if (!height.ok) return height;
-  if (!(width.value > 0 && height.value > 0)) return cannot({ is: 'rectangle of nothing' });
+  if (!(width.value > 0 && height.value > 0)) return failed({ is: 'rectangle of nothing' });
   return tiltFromSides(sides, { width: millimetres(width.value), height: millimetres(height.value), fromLens: bench.value.fromLens }, MEASURING_ERROR);
 }
 
@@ -84,7 +84,7 @@ export function readingOf(
   entered: Entered,
   reckoned: Reckoned,
   corners: { width: number; height: number },
-): Answer<BenchReading, BenchFault> {
+): Result<BenchReading, BenchFault> {
   switch (kind) {
     case 'old value': {
       const value = needed(entered.old, 'no stored correction');
@@ -93,7 +93,7 @@ export function readingOf(
     case 'print': {
       const length = needed(entered.printed, 'no printed length');
       if (!length.ok) return length;
-      if (reckoned.faults.printed) return cannot(reckoned.faults.printed);
+      if (reckoned.faults.printed) return failed(reckoned.faults.printed);
       return checked({ reads: kind, drawn: SCALE, measured: length.value });
     }
     case 'distance': {
@@ -118,7 +118,7 @@ export function readingOf(
       const pixels = needed(entered.scalePixels, 'no pixels spanned');
       if (!pixels.ok) return pixels;
       const length = printed(SCALE, reckoned.print?.factor ?? TRUE_SIZE);
-      return reckoned.faults.scalePixels ? cannot(reckoned.faults.scalePixels) : checked({ reads: kind, length, pixels: pixels.value });
+      return reckoned.faults.scalePixels ? failed(reckoned.faults.scalePixels) : checked({ reads: kind, length, pixels: pixels.value });
     }
     case 'temperature': {
       const celsius = needed(entered.celsius, 'no temperature');
@@ -128,7 +128,7 @@ export function readingOf(
 }
 
 /** What the ramp's sharpest line tells, in millimetres at the target; positive is behind it. */
-export function rampErrorEntered({ rampReading, rampFace, rampSetBack }: Entered, { print }: Reckoned): Answer<number, BenchFault> {
+export function rampErrorEntered({ rampReading, rampFace, rampSetBack }: Entered, { print }: Reckoned): Result<number, BenchFault> {
   const line = needed(rampReading, 'no ramp line');
   if (!line.ok) return line;
   const factor = print?.factor ?? TRUE_SIZE;
@@ -141,12 +141,12 @@ export function rampErrorEntered({ rampReading, rampFace, rampSetBack }: Entered
   return lean.ok ? rampError(line.value, lean.value, factor) : lean;
 }
 
-export function placementReading({ share }: Entered): Answer<ReadingOf<'placement'>, BenchFault> {
+export function placementReading({ share }: Entered): Result<ReadingOf<'placement'>, BenchFault> {
   const part = needed(share, 'no share');
-  return part.ok ? answered({ reads: 'placement', share: part.value }) : part;
+  return part.ok ? got({ reads: 'placement', share: part.value }) : part;
 }
 
-function checked(reading: unknown, otherwise?: PlainFault): Answer<BenchReading, BenchFault> {
+function checked(reading: unknown, otherwise?: PlainFault): Result<BenchReading, BenchFault> {
   const fitting = fits(BenchReading, reading);
-  return fitting.ok || otherwise === undefined ? fitting : cannot({ is: otherwise });
+  return fitting.ok || otherwise === undefined ? fitting : failed({ is: otherwise });
 }

@@ -1,6 +1,6 @@
 // From what was entered at the bench to the rig and everything that follows from it; one fault for each field that does
 // not fit, and the rest goes on being shown.
-import { cannot, type Answer } from '../../result.ts';
+import { failed, type Result } from '../../result.ts';
 import type { BenchFault, PlainFault } from '../../optics/fault.ts';
 import { benchOf, type Bench, type Rig } from '../../optics/bench.ts';
 import { apertureWith, focalLengthWith, type ConverterFactor } from '../../optics/converter.ts';
@@ -31,7 +31,7 @@ export interface Reckoned {
   readonly print: PrintCheck | null;
   /** Null while a field that it needs is empty or does not fit. */
   readonly rig: Rig | null;
-  readonly bench: Answer<Bench, BenchFault> | null;
+  readonly bench: Result<Bench, BenchFault> | null;
 }
 
 export function reckon(entered: Entered, subject: BenchSubject): Reckoned {
@@ -39,7 +39,7 @@ export function reckon(entered: Entered, subject: BenchSubject): Reckoned {
   const { unit, from, confusion, sensor: size } = entered.picks;
   const entries: BenchEntries = entered;
   /** The value, or null with its fault noted. */
-  function noted<Value>(field: Quantity, answer: Answer<Value, BenchFault>): Value | null {
+  function noted<Value>(field: Quantity, answer: Result<Value, BenchFault>): Value | null {
     if (!answer.ok) faults[field] = answer.fault;
     return answer.ok ? answer.value : null;
   }
@@ -90,5 +90,5 @@ export function reckon(entered: Entered, subject: BenchSubject): Reckoned {
 }
 
 /** Needed here, though the rig may do without: an empty field is a fault of its own. */
-export const needed = <Value>(entry: BenchEntry<Value> | null, otherwise: PlainFault): Answer<Value, BenchFault> =>
-  entry === null ? cannot({ is: otherwise }) : entry.read;
+export const needed = <Value>(entry: BenchEntry<Value> | null, otherwise: PlainFault): Result<Value, BenchFault> =>
+  entry === null ? failed({ is: otherwise }) : entry.read;

@@ -13,7 +13,7 @@ import { Ev, readCount, writeNumber, type FNumber } from '../../optics/quantity.
 import { CircleOfConfusion } from '../../optics/sensor.ts';
 import { StepWorth } from '../../optics/stepWorth.ts';
 import { inUnit, type DistanceUnit } from '../../optics/writtenLength.ts';
-import { answered, cannot, type Answer } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 import type { Millimetres, Seconds } from '../../units.ts';
 
 export interface BenchValues {
@@ -50,7 +50,7 @@ export interface BenchValues {
 }
 export type Quantity = keyof BenchValues;
 
-type Reader<Value> = (text: string, unit: DistanceUnit) => Answer<Value, BenchFault>;
+type Reader<Value> = (text: string, unit: DistanceUnit) => Result<Value, BenchFault>;
 
 const length = (least: number, most: number, otherwise: PlainFault) =>
   v.pipe(v.number(otherwise), v.minValue(least, otherwise), v.maxValue(most, otherwise), v.brand('Millimetres'));
@@ -71,7 +71,7 @@ const count =
   (otherwise: PlainFault): Reader<number> =>
   (text) => {
     const value = readCount(text);
-    return value === null ? cannot({ is: otherwise }) : answered(value);
+    return value === null ? failed({ is: otherwise }) : got(value);
   };
 const Percent = v.pipe(v.number(plain('no share')), v.minValue(0, plain('no share')), v.maxValue(100, plain('no share')));
 

@@ -16,7 +16,7 @@ export function Copies() {
   if (copies === null) return null;
   const bringBack = async (at: Moment): Promise<void> => {
     const brought = await session.bringBack(at);
-    setSaid(brought.ok ? say.done : brought.sentence);
+    setSaid(brought.ok ? say.done : brought.fault);
     setTries(tries + 1);
   };
   return (

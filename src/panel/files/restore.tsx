@@ -27,7 +27,7 @@ export function Restore() {
     const brought = await session.bring(backup.library, how);
     const taught = brought.ok && backup.words ? await session.bringTaught(backup.words.takes, how) : null;
     const done = taught === null || taught.ok ? say.done : say.withoutWords(words('store').taught[taught.fault]);
-    setSaid(brought.ok ? done : brought.sentence);
+    setSaid(brought.ok ? done : brought.fault);
     setBackup(null);
   };
   const plan = backup && planRestore(libraryIn(session), backup.library, backup.setAside);

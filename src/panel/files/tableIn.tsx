@@ -33,7 +33,7 @@ export function TableIn() {
   };
   const bring = async (library: Parameters<typeof session.bring>[0]): Promise<void> => {
     const brought = await session.bring(library, 'merge');
-    setSaid(brought.ok ? say.done : brought.sentence);
+    setSaid(brought.ok ? say.done : brought.fault);
     setChosen(null);
   };
   return (

@@ -5,7 +5,7 @@ import { newBody, newLens, usualDistance, type Body, type Lens } from '../../kit
 import { offersOf, takenWith, type Offer } from '../../kit/photograph/offers.ts';
 import { FIRST_BYTES, readPhotograph, type Photograph } from '../../kit/photograph/photograph.ts';
 import { readStart } from '../../platform/files.ts';
-import { cannot } from '../../result.ts';
+import { failed } from '../../result.ts';
 import { words } from '../../words/catalogue.ts';
 import { ChooseFile } from '../parts/chooseFile.tsx';
 import { Tick } from '../parts/tick.tsx';
@@ -21,7 +21,7 @@ export function FromPhotograph() {
 
   const look = async (file: File): Promise<void> => {
     const bytes = await readStart(file, FIRST_BYTES);
-    const photograph = bytes.ok ? readPhotograph(bytes.value, -new Date().getTimezoneOffset()) : cannot('gone' as const);
+    const photograph = bytes.ok ? readPhotograph(bytes.value, -new Date().getTimezoneOffset()) : failed('gone' as const);
     setSaid(photograph.ok ? '' : say.fault[photograph.fault]);
     setRead(photograph.ok ? photograph.value : null);
     setOffers(photograph.ok ? offersOf(photograph.value).filter(({ to }) => to !== 'situation') : []);
@@ -41,7 +41,7 @@ export function FromPhotograph() {
         ? null
         : session.putKit('lenses', { ...(lens ?? newLens('', photograph.lensModel ?? say.lens, now)), ...lensFields } as Lens, lens?.changed ?? null),
     ];
-    const refused = saved.flatMap((one) => (one && !one.ok ? one.faults : []))[0];
+    const refused = saved.flatMap((one) => (one && !one.ok ? one.fault : []))[0];
     setSaid(refused ? refused.sentence : say.used);
     if (refused) return;
     setOffers(offers.filter((offer) => !wanted.has(offer)));
@@ -52,8 +52,8 @@ export function FromPhotograph() {
     if (focalLength === null) return;
     const wished = { body: body.id, lens: lens.id, converter: null, focalLength, distance: distance ?? usualDistance(focalLength) };
     const kept = session.saveSituation(wished);
-    if (kept.ok) way.go({ at: 'situation', id: kept.id });
-    else setSaid(kept.faults[0]?.sentence ?? '');
+    if (kept.ok) way.go({ at: 'situation', id: kept.value });
+    else setSaid(kept.fault[0]?.sentence ?? '');
   };
 
   const { body, lens } = read ? takenWith(read, session.kit.value) : { body: null, lens: null };

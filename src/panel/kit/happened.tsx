@@ -22,7 +22,7 @@ export function Happened({ of }: { readonly of: string }) {
         onSubmit={(event) => {
           event.preventDefault();
           const noted = session.noteOn({ of, what, note: note.trim(), at: session.clock() });
-          setSaid(noted.ok ? say.saved : noted.sentence);
+          setSaid(noted.ok ? say.saved : noted.fault);
         }}
       >
         <Choose

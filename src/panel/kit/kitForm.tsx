@@ -43,7 +43,7 @@ export function KitForm<List extends KitList>({ list, title, opened, typed, chil
           event.preventDefault();
           const saved = session.putKit(list, typed(), seen);
           if (saved.ok) way.back();
-          else setFaults(saved.faults);
+          else setFaults(saved.fault);
         }}
       >
         {children((field) => faults.find((fault) => fault.field === field || fault.field?.startsWith(`${field}.`))?.sentence)}

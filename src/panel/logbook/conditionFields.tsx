@@ -5,6 +5,7 @@ import { isoOf, readIso } from '../../calendar.ts';
 import type { Moment } from '../../units.ts';
 import { Field } from '../parts/field.tsx';
 import { words } from '../../words/catalogue.ts';
+import { failed, got, type Result } from '../../result.ts';
 import { typedNumber } from '../words/typedNumber.ts';
 
 export interface Circumstances {
@@ -57,13 +58,13 @@ export function CircumstanceFields({ typed, onTyped, dated }: Props & { readonly
   );
 }
 
-export type ConditionsTold = { readonly ok: true; readonly at: Moment; readonly conditions: Conditions } | { readonly ok: false; readonly sentence: string };
+export type ConditionsTold = Result<{ readonly at: Moment; readonly conditions: Conditions }>;
 
 /** Today's date means now; another day, its noon, so that no zone makes it the day before. */
 export function circumstancesTold({ day, temperature, light, firmware, note }: Circumstances, now: Moment): ConditionsTold {
   const { fault } = words('conditions');
   const noon = readIso(`${day.trim()}T12:00Z`);
-  if (noon === null || noon > now + 86_400_000) return { ok: false, sentence: fault['no day'] };
+  if (noon === null || noon > now + 86_400_000) return failed(fault['no day']);
   const number = (text: string): number | null => (text.trim() === '' ? null : typedNumber(text));
   const read = v.safeParse(Conditions, {
     told: now,
@@ -74,7 +75,7 @@ export function circumstancesTold({ day, temperature, light, firmware, note }: C
   });
   if (!read.success) {
     const [{ message }] = read.issues;
-    return { ok: false, sentence: fault[CONDITION_FAULTS.find((one) => one === message) ?? 'does not fit'] };
+    return failed(fault[CONDITION_FAULTS.find((one) => one === message) ?? 'does not fit']);
   }
-  return { ok: true, at: day.trim() === isoOf(now, 'day') ? now : noon, conditions: read.output };
+  return got({ at: day.trim() === isoOf(now, 'day') ? now : noon, conditions: read.output });
 }

@@ -37,14 +37,14 @@ export function EnterForm({ about, scale, suggested, warned = false }: Props) {
     const value = typedNumber(typed);
     if (!isOnScale(scale, value)) return setFault(say.offTheScale(scale));
     const circumstances = circumstancesTold(told, session.clock());
-    if (!circumstances.ok) return setFault(circumstances.sentence);
-    const { at, conditions } = circumstances;
+    if (!circumstances.ok) return setFault(circumstances.fault);
+    const { at, conditions } = circumstances.value;
     const named = about.flatMap(({ subject, record }) => {
       const whose = isNamed(subject) ? subject : session.named();
       return whose ? [{ subject: whose, record }] : [];
     });
     const refused = named.map(({ subject, record }) => session.enter({ at, subject, value, record, conditions })).find(({ ok }) => !ok);
-    setFault(refused && !refused.ok ? refused.sentence : '');
+    setFault(refused && !refused.ok ? refused.fault : '');
     if (!refused) setDone(say.marked(value));
   };
   return (

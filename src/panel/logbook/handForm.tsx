@@ -36,12 +36,12 @@ export function HandForm({ subject, scale, open = false }: Props) {
   const write = (event: Event): void => {
     event.preventDefault();
     const circumstances = circumstancesTold(told, session.clock());
-    if (!circumstances.ok) return setSaid({ fault: circumstances.sentence, done: '' });
+    if (!circumstances.ok) return setSaid({ fault: circumstances.fault, done: '' });
     const typed =
       known === 'band' ? ({ known, one: typedNumber(one), other: typedNumber(other), chosen } as const) : ({ known, chosen: typedNumber(value) } as const);
-    const { at, conditions } = circumstances;
+    const { at, conditions } = circumstances.value;
     const written = session.writeByHand({ subject, scale, at, conditions, typed });
-    setSaid(written.ok ? { fault: '', done: say.saved } : { fault: written.sentence, done: '' });
+    setSaid(written.ok ? { fault: '', done: say.saved } : { fault: written.fault, done: '' });
   };
 
   return (

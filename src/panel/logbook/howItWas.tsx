@@ -13,8 +13,8 @@ export function HowItWas({ record: { id, conditions } }: { readonly record: LogR
   const keep = (event: Event): void => {
     event.preventDefault();
     const told = circumstancesTold(typed, session.clock());
-    const kept = told.ok ? session.tellConditions(id, told.conditions) : told;
-    setSaid(kept.ok ? { fault: '', done: say.saved } : { fault: kept.sentence, done: '' });
+    const kept = told.ok ? session.tellConditions(id, told.value.conditions) : told;
+    setSaid(kept.ok ? { fault: '', done: say.saved } : { fault: kept.fault, done: '' });
   };
   return (
     <details>

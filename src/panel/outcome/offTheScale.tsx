@@ -35,7 +35,7 @@ function MeasureWidth({ sweep: { id, plan }, chief }: { readonly sweep: SweepSta
   const [fault, setFault] = useState('');
   const begin = async (): Promise<void> => {
     const begun = await session.begin({ with: 'transfer', record: id });
-    if (!begun.ok) setFault(begun.sentence);
+    if (!begun.ok) setFault(begun.fault);
   };
   return (
     <section class="card" aria-labelledby="measure-width">

@@ -4,12 +4,12 @@ import { signal, type ReadonlySignal } from '@preact/signals';
 import type { PictureFault, PictureStage } from '../../photographs/brought.ts';
 import type { BroughtPicture, ToWorker } from '../../platform/pictures/bridge.ts';
 import { pictureReader } from '../../platform/pictures/pictureReader.ts';
-import type { Answer } from '../../result.ts';
+import type { Result } from '../../result.ts';
 
 export interface Picture {
   readonly id: string;
   readonly name: string;
-  readonly is: 'waiting' | PictureStage | 'let go' | Answer<BroughtPicture, PictureFault>;
+  readonly is: 'waiting' | PictureStage | 'let go' | Result<BroughtPicture, PictureFault>;
 }
 
 export interface Pictures {

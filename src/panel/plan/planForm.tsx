@@ -43,8 +43,8 @@ export function PlanForm({ onPlanned }: { readonly onPlanned: () => void }) {
     if (!wanted.ok) return setRefusal(say.fault(wanted.fault));
     const saved = wanted.value.map((situation) => session.saveSituation(situation));
     const refused = saved.find(({ ok }) => !ok);
-    if (refused && !refused.ok) return setRefusal(refused.faults[0]?.sentence ?? say.unfit);
-    session.planJob(saved.flatMap((one) => (one.ok ? [one.id] : [])));
+    if (refused && !refused.ok) return setRefusal(refused.fault[0]?.sentence ?? say.unfit);
+    session.planJob(saved.flatMap((one) => (one.ok ? [one.value] : [])));
     onPlanned();
   };
   if (bodies.length === 0 || lenses.length === 0) {

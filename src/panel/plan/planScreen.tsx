@@ -25,7 +25,7 @@ export function PlanScreen() {
   const { next } = now.progress;
   const begin = async (): Promise<void> => {
     const begun = next && (await session.begin({ with: 'kit', situation: next.id }));
-    setRefusal(begun && !begun.ok ? begun.sentence : '');
+    setRefusal(begun && !begun.ok ? begun.fault : '');
   };
   return (
     <>

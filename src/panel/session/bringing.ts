@@ -7,7 +7,7 @@ import { KEY } from '../../logbook/keys.ts';
 import { contentsOf } from '../../logbook/stored.ts';
 import { changesBetween, libraryOf } from '../../logbook/storedLibrary.ts';
 import type { Takes, TakesFault } from '../../platform/takes.ts';
-import { DONE, failed, type Answer, type Result } from '../../result.ts';
+import { DONE, failed, type Result } from '../../result.ts';
 import type { Moment } from '../../units.ts';
 import { joinTaught } from '../../voice/ownWords/forgetting.ts';
 import type { Take } from '../../voice/ownWords/take.ts';
@@ -45,6 +45,6 @@ export async function bringBack(world: World, at: Moment): Promise<Result> {
 }
 
 /** Taught words of a backup: a word taught in both stays as it is here, or becomes the backup's; no word is lost. */
-export async function bringTaught(takes: Takes, brought: readonly Take[], how: Bringing): Promise<Answer<readonly Take[], TakesFault>> {
+export async function bringTaught(takes: Takes, brought: readonly Take[], how: Bringing): Promise<Result<readonly Take[], TakesFault>> {
   return takes.change((mine) => mine && (how === 'replace' ? joinTaught(brought, mine) : joinTaught(mine, brought)));
 }

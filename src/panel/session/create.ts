@@ -19,8 +19,8 @@ import { readWords, words } from '../../words/catalogue.ts';
 import { createTroubles } from './troubles.ts';
 
 const TICK = 100;
-const UNTOLD = { ok: false, fault: { of: null, sentence: firstWords.notRead } } as const;
-const UNSAVED = { ok: false, faults: [{ field: null, sentence: firstWords.notRead }] } as const;
+const UNTOLD = failed({ of: null, sentence: firstWords.notRead });
+const UNSAVED = failed([{ field: null, sentence: firstWords.notRead }]);
 
 export function createSession(ports: Ports): Session {
   const { store, now } = ports;

@@ -21,6 +21,7 @@ import type { LibraryStore } from './library.ts';
 import { startFor } from './startFor.ts';
 import type { Described, Description, Saved } from './session.ts';
 import { withStandIns } from './standIns.ts';
+import { DONE, failed, got, type Failed, type Result } from '../../result.ts';
 import { subjectOfParts, takeIn, type KitDesk } from './telling.ts';
 
 /** The sweep of this panel, as far as telling needs it. */
@@ -41,22 +42,22 @@ export interface Describing {
 }
 
 type OnBody = Pick<Plan, 'scale' | 'arrows'>;
-type Opening = { readonly ok: true; readonly subject: Subject | Unnamed; readonly onBody: OnBody } | Extract<Described, { ok: false }>;
+type Opening = Result<{ readonly subject: Subject | Unnamed; readonly onBody: OnBody }, DescribedFault>;
+type DescribedFault = Extract<Described, { ok: false }>['fault'];
 
-const FINE: Described = { ok: true };
-const faulty = (of: keyof Description | null, sentence: string) => ({ ok: false, fault: { of, sentence } }) as const;
+const faulty = (of: keyof Description | null, sentence: string): Failed<DescribedFault> => failed({ of, sentence });
 
 export function createDescribing(library: LibraryStore, forms: KitForms, live: Running): Describing {
   const desk: KitDesk = { ...forms, kit: () => library.kit.peek() };
   const kit = (): Kit => library.kit.peek();
   const replan = (plan: Plan): boolean => live.rework((journal, state) => replanned(journal, state, plan));
 
-  function onBody(told: Description, now: OnBody): OnBody | Extract<Described, { ok: false }> {
+  function onBody(told: Description, now: OnBody): Result<OnBody, DescribedFault> {
     const picked = told.body && 'id' in told.body ? told.body.id : null;
     const body = kit().bodies.find(({ id }) => id === picked);
     const scale = told.scale ? v.safeParse(v.object({ scale: Scale }), { scale: told.scale }) : null;
     if (scale && !scale.success) return faulty('scale', faultsIn(scale.issues)[0]?.sentence ?? words('session').untold.noScale);
-    return { scale: scale?.output.scale ?? body?.scale ?? now.scale, arrows: told.arrows ?? body?.arrows ?? now.arrows };
+    return got({ scale: scale?.output.scale ?? body?.scale ?? now.scale, arrows: told.arrows ?? body?.arrows ?? now.arrows });
   }
 
   /** What was told of the scale and the arrows holds for the body itself. */
@@ -66,14 +67,15 @@ export function createDescribing(library: LibraryStore, forms: KitForms, live: R
   }
 
   function opening(about: Description): Opening {
-    const wanted = onBody(about, { scale: USUAL_SCALE, arrows: 'absent' });
-    if ('ok' in wanted) return wanted;
+    const scaled = onBody(about, { scale: USUAL_SCALE, arrows: 'absent' });
+    if (!scaled.ok) return scaled;
+    const wanted = scaled.value;
     const { parts, described } = takeIn(NOTHING_TOLD, about, wanted, desk);
     if (!described.ok) return described;
     const body = kit().bodies.find(({ id }) => id === parts.body?.id);
     const known: OnBody = { scale: about.scale ? wanted.scale : (body?.scale ?? wanted.scale), arrows: about.arrows ?? body?.arrows ?? wanted.arrows };
     keepOnBody(parts, about, known);
-    return { ok: true, subject: subjectOfParts(parts, desk) ?? parts, onBody: known };
+    return got({ subject: subjectOfParts(parts, desk) ?? parts, onBody: known });
   }
 
   return {
@@ -82,16 +84,18 @@ export function createDescribing(library: LibraryStore, forms: KitForms, live: R
     opening,
     situationFor(about) {
       const told = opening(about);
-      if (!told.ok) return { ok: false, faults: [{ field: told.fault.of, sentence: told.fault.sentence }] };
-      return isNamed(told.subject) ? { ok: true, id: told.subject.situation } : { ok: false, faults: [{ field: null, sentence: missingIn(told.subject) }] };
+      if (!told.ok) return failed([{ field: told.fault.of, sentence: told.fault.sentence }]);
+      const { subject } = told.value;
+      return isNamed(subject) ? got(subject.situation) : failed([{ field: null, sentence: missingIn(subject) }]);
     },
     describe(told) {
       const state = live.sweep.peek();
       if (!state || state.plan.practice || state.plan.transfer) return faulty(null, words('session').untold.noSweep);
       const { plan } = state;
       const before = partsOf(plan.subject, kit());
-      const wanted = onBody(told, plan);
-      if ('ok' in wanted) return wanted;
+      const read = onBody(told, plan);
+      if (!read.ok) return read;
+      const wanted = read.value;
       const newScale = JSON.stringify(wanted) !== JSON.stringify({ scale: plan.scale, arrows: plan.arrows });
       if (newScale && isHeld(state)) return faulty(told.body ? 'body' : told.scale ? 'scale' : 'arrows', words('session').untold.holdFirst);
       const scaled = newScale ? { ...plan, ...wanted, ...(fresh(state) && { start: startFor(wanted.scale, undefined) }) } : plan;
@@ -125,7 +129,7 @@ export function createDescribing(library: LibraryStore, forms: KitForms, live: R
       const subject = subjectOfParts(parts, desk);
       if (!subject) return faulty('focalLength', missingIn(parts));
       moveKept(situation, subject);
-      return FINE;
+      return DONE;
     },
   };
 

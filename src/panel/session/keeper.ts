@@ -1,7 +1,7 @@
 // Writes to disk, in order, and goes on trying when that fails: what could not be written stays here and is written with
 // the next attempt. A newer value of a key takes the place of an older one that still waits.
 import type { Store } from '../../platform/storage.ts';
-import { answered } from '../../result.ts';
+import { got } from '../../result.ts';
 import { words } from '../../words/catalogue.ts';
 import type { Mishaps } from './troubles.ts';
 
@@ -27,7 +27,7 @@ export function createKeeper(store: Store, troubles: Mishaps): Keeper {
     if (entries.length === 0) return;
     const there = entries.filter(([, value]) => value !== undefined);
     const gone = entries.filter(([, value]) => value === undefined).map(([key]) => key);
-    const written = there.length > 0 ? await store.write(Object.fromEntries(there)) : answered(undefined);
+    const written = there.length > 0 ? await store.write(Object.fromEntries(there)) : got(undefined);
     const removed = written.ok && gone.length > 0 ? await store.remove(gone) : written;
     if (removed.ok) {
       for (const [key, value] of entries) if (waiting.get(key) === value) waiting.delete(key);

@@ -7,6 +7,7 @@ import type { Moment } from '../../units.ts';
 import { words } from '../../words/catalogue.ts';
 import { faultsIn } from './faults.ts';
 import type { LibraryStore } from './library.ts';
+import { failed, got } from '../../result.ts';
 import type { BodyDraft, LensDraft, Saved, SituationDraft } from './session.ts';
 
 export interface KitForms {
@@ -30,20 +31,20 @@ export function createKitForms(library: Pick<LibraryStore, 'kit' | 'changeKit'>,
   function putKit<List extends KitList>(list: List, item: unknown, seen: Moment | null): Saved {
     const schema: v.GenericSchema<unknown, KitItem[List]> = SCHEMA[list];
     const checked = v.safeParse(schema, item);
-    if (!checked.success) return { ok: false, faults: faultsIn(checked.issues) };
+    if (!checked.success) return failed(faultsIn(checked.issues));
     const changed = put(kit.value, list, checked.output, seen, now());
-    if (!changed.ok) return { ok: false, faults: [{ field: null, sentence: words('kit').unsaved(changed.fault) }] };
+    if (!changed.ok) return failed([{ field: null, sentence: words('kit').unsaved(changed.fault) }]);
     changeKit(changed.value);
-    return { ok: true, id: checked.output.id };
+    return got(checked.output.id);
   }
 
   return {
     putKit: (list, item, seen) => putKit(list, item.id === '' ? { ...item, id: newId() } : item, seen),
     retireKit(list, id, away) {
       const changed = retire(kit.value, list, id, away ? now() : null, now());
-      if (!changed.ok) return { ok: false, faults: [{ field: null, sentence: words('kit').unsaved(changed.fault) }] };
+      if (!changed.ok) return failed([{ field: null, sentence: words('kit').unsaved(changed.fault) }]);
       changeKit(changed.value);
-      return { ok: true, id };
+      return got(id);
     },
     saveBody: (draft) => putKit('bodies', { ...newBody(newId(), '', now()), ...draft }, null),
     saveLens: (draft) => putKit('lenses', { ...newLens(newId(), '', now()), ...draft }, null),
@@ -56,7 +57,7 @@ export function createKitForms(library: Pick<LibraryStore, 'kit' | 'changeKit'>,
           one.focalLength === wanted.focalLength &&
           one.distance === wanted.distance,
       );
-      if (same) return same.retired === null ? { ok: true, id: same.id } : putKit('situations', { ...same, retired: null }, same.changed);
+      if (same) return same.retired === null ? got(same.id) : putKit('situations', { ...same, retired: null }, same.changed);
       return putKit('situations', { id: newId(), changed: now(), retired: null, ...wanted }, null);
     },
   };

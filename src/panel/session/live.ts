@@ -1,7 +1,7 @@
 // The sweep under way, and which panel runs it: this one, or another one whose journal is followed here. The role changes
 // when that panel leaves its sweep or closes, or when this one takes over.
 import { signal, type ReadonlySignal } from '@preact/signals';
-import { answered, cannot, type Answer } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 import type { Journal } from '../../sweep/event.ts';
 import type { Plan } from '../../sweep/plan.ts';
 import type { Ports } from './ports.ts';
@@ -13,7 +13,7 @@ type BeginFault = 'under way' | 'begun elsewhere';
 
 export interface Live extends Pick<Runner, 'sweep' | 'carrier' | 'dispatch' | 'tellWhere' | 'note' | 'rewrite' | 'rework'> {
   readonly role: ReadonlySignal<Role>;
-  begin(plan: Plan): Promise<Answer<undefined, BeginFault>>;
+  begin(plan: Plan): Promise<Result<undefined, BeginFault>>;
   /** Resolves when the sweep is put away. */
   leave(): Promise<void>;
   takeOver(): void;
@@ -76,11 +76,11 @@ export function createLive(world: RunnerWorld & Pick<Ports, 'ownership'>, logboo
       run();
     },
     async begin(plan) {
-      if (runner.sweep.peek()) return cannot('under way');
-      if (!(await ownership.claim())) return cannot('begun elsewhere');
+      if (runner.sweep.peek()) return failed('under way');
+      if (!(await ownership.claim())) return failed('begun elsewhere');
       role.value = 'owner';
       runner.begin(plan);
-      return answered(undefined);
+      return got(undefined);
     },
     async leave() {
       if (!runner.isRunning()) return;

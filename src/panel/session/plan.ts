@@ -6,7 +6,7 @@ import { memoryFor } from '../../logbook/memory.ts';
 import { shiftInside } from '../../practice/cameras.ts';
 import { drawOddity } from '../../practice/oddCamera.ts';
 import { lapseOf } from '../../practice/training/score.ts';
-import { failed, got, type Failed, type Result } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 import { NO_MEMORY } from '../../sweep/memory.ts';
 import { isNamed } from '../../sweep/named.ts';
 import type { Plan, Unnamed } from '../../sweep/plan.ts';
@@ -24,8 +24,9 @@ import { startFor } from './startFor.ts';
 type Known = Pick<LibraryStore, 'kit' | 'records' | 'byHand' | 'entries' | 'settings'>;
 
 export function planFor(wanted: Beginning, known: Known, newSeed: () => number, desk: Pick<Describing, 'opening'> | null): Result<Plan> {
-  const beginning = settled(wanted, desk);
-  if ('sentence' in beginning) return beginning;
+  const read = settled(wanted, desk);
+  if (!read.ok) return read;
+  const beginning = read.value;
   const { manner, training } = known.settings.peek();
   const own = training.own ? lapseOf(training.rounds) : null;
   const lapse = own === null ? {} : { lapse: own };
@@ -91,12 +92,12 @@ type Settled =
       'bench'
     >);
 
-function settled(beginning: Beginning, desk: Pick<Describing, 'opening'> | null): Settled | Failed {
-  if (beginning.with !== 'told') return beginning;
+function settled(beginning: Beginning, desk: Pick<Describing, 'opening'> | null): Result<Settled> {
+  if (beginning.with !== 'told') return got(beginning);
   const opening = desk?.opening(beginning.about);
   if (!opening) return failed(firstWords.notRead);
   if (!opening.ok) return failed(opening.fault.sentence);
-  const { subject, onBody } = opening;
+  const { subject, onBody } = opening.value;
   const bench = beginning.bench && { bench: beginning.bench };
-  return isNamed(subject) ? { with: 'kit', situation: subject.situation, ...bench } : { with: 'unnamed', subject, onBody, ...bench };
+  return got(isNamed(subject) ? { with: 'kit', situation: subject.situation, ...bench } : { with: 'unnamed', subject, onBody, ...bench });
 }

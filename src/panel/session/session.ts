@@ -17,7 +17,7 @@ import type { EarState } from '../../platform/ear/owner.ts';
 import type { CopyFault } from '../../platform/snapshots.ts';
 import type { Page } from '../../platform/tabs.ts';
 import type { TakesFault } from '../../platform/takes.ts';
-import type { Answer, Result } from '../../result.ts';
+import type { Result } from '../../result.ts';
 import type { SoundHeard } from './tryingSound.ts';
 import type { Settings } from '../../settings.ts';
 import type { By } from '../../sweep/event.ts';
@@ -59,7 +59,7 @@ export interface Fault {
   readonly field: string | null;
   readonly sentence: string;
 }
-export type Saved = { readonly ok: true; readonly id: string } | { readonly ok: false; readonly faults: readonly Fault[] };
+export type Saved = Result<string, readonly Fault[]>;
 
 /** What the start screen asks of something new, before it is checked. Lengths are in millimetres. */
 export interface BodyDraft {
@@ -93,7 +93,7 @@ export interface Description {
   readonly scale?: BodyDraft['scale'];
   readonly arrows?: ArrowDisplay;
 }
-export type Described = { readonly ok: true } | { readonly ok: false; readonly fault: { readonly of: keyof Description | null; readonly sentence: string } };
+export type Described = Result<unknown, { readonly of: keyof Description | null; readonly sentence: string }>;
 
 export interface SettingsPatch {
   readonly manner?: Partial<{ care: Settings['manner']['care']; order: Order; pace: Pace; holdTime: Seconds }>;
@@ -212,7 +212,7 @@ export interface Session {
   /** Joins another logbook with this one, or puts it in its place; a copy is kept first, and without one nothing is done. */
   bring(library: Library, how: Bringing): Promise<Result>;
   /** When the copies were taken, newest first. */
-  copies(): Promise<Answer<readonly Moment[], CopyFault>>;
+  copies(): Promise<Result<readonly Moment[], CopyFault>>;
   /** Puts the logbook back as it was then; what is here now becomes a copy. */
   bringBack(at: Moment): Promise<Result>;
   /** A backup file was written. */
@@ -227,9 +227,9 @@ export interface Session {
   clock(): Moment;
   changeSettings(patch: SettingsPatch): void;
   /** The patterns of the words the person taught. */
-  taught(): Promise<Answer<readonly Take[], TakesFault>>;
+  taught(): Promise<Result<readonly Take[], TakesFault>>;
   /** Brings taught words in beside those here; a word taught in both stays, or is replaced. */
-  bringTaught(takes: readonly Take[], how: Bringing): Promise<Answer<readonly Take[], TakesFault>>;
+  bringTaught(takes: readonly Take[], how: Bringing): Promise<Result<readonly Take[], TakesFault>>;
   /** Erases every word that was heard and kept with the holds, also in the copies. */
   eraseHeard(): Promise<Result>;
   /** Last values travel between the person's computers, or no longer do. */

@@ -33,5 +33,5 @@ export function withStandIns(parts: Unnamed, { scale, arrows }: Pick<Plan, 'scal
 
 function keep(saved: string | ReturnType<KitDesk['putKit']>, name: string) {
   if (typeof saved === 'string') return pieceOf({ id: saved, name });
-  return saved.ok ? pieceOf({ id: saved.id, name }) : null;
+  return saved.ok ? pieceOf({ id: saved.value, name }) : null;
 }

@@ -9,7 +9,7 @@ import { libraryOf } from '../../logbook/storedLibrary.ts';
 import { ownKeys, pack } from '../../logbook/sync/pack.ts';
 import { takeInCopies } from '../../logbook/sync/unpack.ts';
 import type { SyncFault } from '../../platform/syncedStore.ts';
-import { answered } from '../../result.ts';
+import { got } from '../../result.ts';
 import { words } from '../../words/catalogue.ts';
 import type { Overtaken } from '../../words/sessionWords.ts';
 import type { LibraryStore } from './library.ts';
@@ -44,7 +44,7 @@ export function exchangeValues(world: SyncWorld, name: string): () => Promise<vo
     const { items, leftOut } = pack(name, shelfIn(world, libraryNow(library)), read.value);
     const changed = Object.entries(items).filter(([key, list]) => canonical(read.value[key]) !== canonical(list));
     const gone = Object.keys(read.value).filter((key) => key.startsWith(ownKeys(name)) && !(key in items));
-    const written = changed.length > 0 ? await (await store).write(Object.fromEntries(changed)) : answered(undefined);
+    const written = changed.length > 0 ? await (await store).write(Object.fromEntries(changed)) : got(undefined);
     const removed = written.ok && gone.length > 0 ? await (await store).remove(gone) : written;
     if (!removed.ok) return fault(removed.fault);
     const say = words('session').sync;

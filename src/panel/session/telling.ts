@@ -8,6 +8,7 @@ import type { Piece, Plan, Subject, Unnamed } from '../../sweep/plan.ts';
 import { words } from '../../words/catalogue.ts';
 import { faultsIn } from './faults.ts';
 import type { KitForms } from './kitForms.ts';
+import { DONE, failed, got } from '../../result.ts';
 import type { Called, Described, Description, Saved } from './session.ts';
 
 /** What was told so far, and what of it the kit could not take. */
@@ -18,8 +19,7 @@ export interface PartsTaken {
 
 export type KitDesk = KitForms & { readonly kit: () => Kit };
 
-const FINE: Described = { ok: true };
-const faulty = (of: keyof Description | null, sentence: string): Described => ({ ok: false, fault: { of, sentence } });
+const faulty = (of: keyof Description | null, sentence: string): Described => failed({ of, sentence });
 
 const sentenceFor = (issues: readonly v.BaseIssue<unknown>[]): string => faultsIn(issues)[0]?.sentence ?? '';
 
@@ -28,21 +28,21 @@ export function takeIn(before: Unnamed, told: Description, scale: Pick<Plan, 'sc
   let parts = before;
   const refused = (of: keyof Description, saved: Saved): PartsTaken => ({
     parts,
-    described: faulty(of, saved.ok ? '' : (saved.faults[0]?.sentence ?? '')),
+    described: faulty(of, saved.ok ? '' : (saved.fault[0]?.sentence ?? '')),
   });
   if (told.body) {
     const body = bodyCalled(told.body, before.body, scale, desk);
     if (!body.ok) return refused('body', body);
-    parts = { ...parts, body: named(desk.kit().bodies, body.id) };
+    parts = { ...parts, body: named(desk.kit().bodies, body.value) };
   }
   if (told.lens) {
     const saved = lensCalled(told.lens, before.lens, desk);
     if (!saved.ok) return refused('lens', saved);
-    const lens = desk.kit().lenses.find(({ id }) => id === saved.id);
-    const another = saved.id !== before.lens?.id;
+    const lens = desk.kit().lenses.find(({ id }) => id === saved.value);
+    const another = saved.value !== before.lens?.id;
     const focalLength = (lens && onlyFocal(lens)) ?? (another && before.lens ? null : before.focalLength);
     const straight = another && before.lens ? { converter: null, distance: null } : {};
-    parts = { ...parts, ...straight, lens: named(desk.kit().lenses, saved.id), focalLength };
+    parts = { ...parts, ...straight, lens: named(desk.kit().lenses, saved.value), focalLength };
   }
   if (told.converter !== undefined) {
     parts = { ...parts, converter: told.converter === null ? null : named(desk.kit().converters, told.converter) };
@@ -57,7 +57,7 @@ export function takeIn(before: Unnamed, told: Description, scale: Pick<Plan, 'sc
     if (!distance.success) return { parts, described: faulty('distance', sentenceFor(distance.issues)) };
     parts = { ...parts, distance: distance.output };
   }
-  return { parts, described: FINE };
+  return { parts, described: DONE };
 }
 
 /** The subject of parts that leave nothing open, with its situation in the kit; null where something is still to be told. */
@@ -66,14 +66,14 @@ export function subjectOfParts(parts: Unnamed, desk: KitDesk): Subject | null {
   const distance = distanceOf(parts, desk.kit());
   if (!body || !lens || focalLength === null || distance === null) return null;
   const saved = desk.saveSituation({ body: body.id, lens: lens.id, converter: converter?.id ?? null, focalLength, distance });
-  const situation = saved.ok && desk.kit().situations.find(({ id }) => id === saved.id);
+  const situation = saved.ok && desk.kit().situations.find(({ id }) => id === saved.value);
   return situation ? subjectIn(desk.kit(), situation) : null;
 }
 
 function bodyCalled(called: Called, before: Piece | null, { scale, arrows }: Pick<Plan, 'scale' | 'arrows'>, desk: KitDesk): Saved {
   const { bodies } = desk.kit();
   const known = find(bodies, called);
-  if (known || 'id' in called) return known ? { ok: true, id: known.id } : gone();
+  if (known || 'id' in called) return known ? got(known.id) : gone();
   const standIn = bodies.find(({ id, standIn }) => id === before?.id && standIn);
   return standIn ? desk.putKit('bodies', { ...settled(standIn), name: called.name }, standIn.changed) : desk.saveBody({ name: called.name, scale, arrows });
 }
@@ -81,16 +81,16 @@ function bodyCalled(called: Called, before: Piece | null, { scale, arrows }: Pic
 function lensCalled(called: Called, before: Piece | null, desk: KitDesk): Saved {
   const { lenses } = desk.kit();
   const known = find(lenses, called);
-  if (known || 'id' in called) return known ? { ok: true, id: known.id } : gone();
+  if (known || 'id' in called) return known ? got(known.id) : gone();
   const focal = focalInName(called.name);
   const standIn = lenses.find(({ id, standIn }) => id === before?.id && standIn);
   if (standIn) return desk.putKit('lenses', { ...settled(standIn), name: called.name, focal }, standIn.changed);
   const saved = desk.saveLens({ name: called.name });
-  const fresh = saved.ok && desk.kit().lenses.find(({ id }) => id === saved.id);
+  const fresh = saved.ok && desk.kit().lenses.find(({ id }) => id === saved.value);
   return fresh && focal ? desk.putKit('lenses', { ...fresh, focal }, fresh.changed) : saved;
 }
 
-const gone = (): Saved => ({ ok: false, faults: [{ field: null, sentence: words('session').untold.kitGone }] });
+const gone = (): Saved => failed([{ field: null, sentence: words('session').untold.kitGone }]);
 
 /** One that is put away is meant only where it is pointed at. */
 const find = <Item extends Body | Lens>(all: readonly Item[], called: Called): Item | undefined =>

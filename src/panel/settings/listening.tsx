@@ -45,7 +45,7 @@ function EraseHeard() {
   const [said, setSaid] = useState('');
   const erase = async (): Promise<void> => {
     const erased = await session.eraseHeard();
-    setSaid(erased.ok ? say.erased : erased.sentence);
+    setSaid(erased.ok ? say.erased : erased.fault);
   };
   return (
     <>

@@ -4,6 +4,7 @@ import { Distance, FocalLength } from '../../kit/kit.ts';
 import { Name } from '../../kit/words.ts';
 import { Scale } from '../../sweep/storedScale.ts';
 import { faultsIn } from '../session/faults.ts';
+import { DONE, failed } from '../../result.ts';
 import type { Described, Description } from '../session/session.ts';
 
 const RULES = v.object({
@@ -16,7 +17,7 @@ const RULES = v.object({
 export function checked(told: Description): Described {
   const called = told.body ?? told.lens;
   const result = v.safeParse(RULES, { ...told, ...(called && 'name' in called && { name: called.name }) });
-  if (result.success) return { ok: true };
+  if (result.success) return DONE;
   const [fault] = faultsIn(result.issues);
-  return { ok: false, fault: { of: null, sentence: fault?.sentence ?? '' } };
+  return failed({ of: null, sentence: fault?.sentence ?? '' });
 }

@@ -14,9 +14,9 @@ export function More({ preview, onRefused }: Props) {
   const { session, way, start } = useSurroundings();
   const byHand = (): void => {
     const kept = session.situationFor(preview().about);
-    if (!kept.ok) return onRefused(kept.faults[0]?.sentence ?? '');
+    if (!kept.ok) return onRefused(kept.fault[0]?.sentence ?? '');
     start.change(EMPTY_DRAFT);
-    way.go({ at: 'situation', id: kept.id, byHand: true });
+    way.go({ at: 'situation', id: kept.value, byHand: true });
   };
   return (
     <>

@@ -22,7 +22,7 @@ export function Planned() {
   const { lens, details } = subjectInWords(subject);
   const begin = async (): Promise<void> => {
     const begun = await session.begin({ with: 'kit', situation: next.id });
-    if (!begun.ok) setRefusal(begun.sentence);
+    if (!begun.ok) setRefusal(begun.fault);
   };
   return (
     <section class="card" aria-labelledby="planned">

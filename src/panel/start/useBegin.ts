@@ -22,7 +22,7 @@ export function useBegin(): Begins {
       const setUp = bench.peek().noted && (await import('../bench/setUpFor.ts').catch(() => null));
       const distance = distanceOf(parts, session.kit.peek());
       const begun = await session.begin({ with: 'told', about, ...setUp?.setUpFor({ ...parts, distance }, bench) });
-      if (!begun.ok) return setRefusal(begun.sentence);
+      if (!begun.ok) return setRefusal(begun.fault);
       start.change(EMPTY_DRAFT);
       setUp?.forget(bench);
     },

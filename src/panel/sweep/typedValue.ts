@@ -1,13 +1,13 @@
 // A correction that the person typed or stepped to, on the scale of the body.
-import { answered, cannot, type Answer } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 import { isOnScale, neighbour, nearestOn, writeSteps, type Scale } from '../../sweep/scale.ts';
 import type { Steps } from '../../units.ts';
 import { typedNumber } from '../words/typedNumber.ts';
 
 /** Or the scale that it is not on. */
-export function typedValue(scale: Scale, text: string): Answer<Steps, Scale> {
+export function typedValue(scale: Scale, text: string): Result<Steps, Scale> {
   const value = typedNumber(text);
-  return isOnScale(scale, value) ? answered(value) : cannot(scale);
+  return isOnScale(scale, value) ? got(value) : failed(scale);
 }
 
 /** One step on from what was typed; from nonsense, zero or what is nearest to it. */

@@ -1,5 +1,5 @@
 // A bracket of corrections, from its pictures to its centre, beside the centre of the band that the light gave.
-import { answered, type Answer } from '../../result.ts';
+import { got, type Result } from '../../result.ts';
 import { measureBracket, type BracketFault, type BracketMeasure, type BracketShot } from '../bracket.ts';
 import { joinCentres, type JoinedCentre } from '../joinedCentre.ts';
 import type { WithInterval } from '../withInterval.ts';
@@ -10,7 +10,7 @@ import { errorOf, type SeriesPicture } from './seriesPicture.ts';
 export interface BracketSeries {
   readonly shots: readonly (BracketShot & { /** Of its picture. */ readonly id: string })[];
   readonly reference: WithInterval | null;
-  readonly measured: Answer<BracketTold, BracketFault>;
+  readonly measured: Result<BracketTold, BracketFault>;
 }
 
 export interface BracketTold {
@@ -29,5 +29,5 @@ export function readBracket(pictures: readonly SeriesPicture[], parts: ReadonlyM
   const measured = measureBracket(shots, reference);
   if (!measured.ok) return { shots, reference, measured };
   const measure = measured.value;
-  return { shots, reference, measured: answered({ measure, band, joined: band === null ? null : joinCentres(band, measure.centre) }) };
+  return { shots, reference, measured: got({ measure, band, joined: band === null ? null : joinCentres(band, measure.centre) }) };
 }

@@ -33,8 +33,8 @@ export const microphoneFor = (language: string): Microphone => ({
     const began = performance.now();
     const opened = await openMicrophone();
     // Only the permission was wanted here.
-    if (opened.ok) opened.track.stop();
-    return opened.ok ? null : { why: opened.why, atOnce: performance.now() - began < AT_ONCE };
+    if (opened.ok) opened.value.stop();
+    return opened.ok ? null : { why: opened.fault, atOnce: performance.now() - began < AT_ONCE };
   },
   async inTheWay(by) {
     if (by !== 'own' && !browserRecogniser()) return 'no recogniser';

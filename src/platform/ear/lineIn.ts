@@ -11,13 +11,13 @@ export async function lineIn(owner: EarOwner, treatment: Treatment, stop: AbortS
   while (!stop.aborted) {
     if ((await microphonePermission())?.state === 'prompt') owner.onState('asking');
     const opened = await openMicrophone(treatment);
-    if (opened.ok && stop.aborted) opened.track.stop();
+    if (opened.ok && stop.aborted) opened.value.stop();
     if (stop.aborted) return null;
     if (opened.ok) {
-      watch(opened.track, owner, stop);
-      return opened.track;
+      watch(opened.value, owner, stop);
+      return opened.value;
     }
-    const { why } = opened;
+    const { fault: why } = opened;
     owner.onState(why === 'not asked' || why === 'blocked' ? 'needs permission' : 'waiting');
     owner.onDeaf(why);
     await microphoneChanged(why === 'in use' ? AbortSignal.any([stop, AbortSignal.timeout(TRIED_AGAIN_AFTER)]) : stop);

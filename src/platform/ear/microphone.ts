@@ -1,20 +1,20 @@
 // The microphone: asked for, watched, and given back. A side panel can never show the browser's question, so a refusal
 // tells whether it was never asked or was blocked.
+import { failed, got, type Result } from '../../result.ts';
 import type { Deaf } from '../../voice/deaf.ts';
 
 export type NoMicrophone = Extract<Deaf, 'no microphone' | 'not asked' | 'blocked' | 'in use'>;
-type Opened = { readonly ok: true; readonly track: MediaStreamTrack } | { readonly ok: false; readonly why: NoMicrophone };
 
 /** `plain`: as it comes, for comparing and measuring. `treated`: as recognisers of speech are used to. */
 export type Treatment = 'plain' | 'treated';
 
-export async function openMicrophone(treatment: Treatment = 'treated'): Promise<Opened> {
+export async function openMicrophone(treatment: Treatment = 'treated'): Promise<Result<MediaStreamTrack, NoMicrophone>> {
   try {
     const stream = await navigator.mediaDevices.getUserMedia({ audio: TREATED[treatment] });
     const [track] = stream.getAudioTracks();
-    return track ? { ok: true, track } : { ok: false, why: 'no microphone' };
+    return track ? got(track) : failed('no microphone');
   } catch (error) {
-    return { ok: false, why: await reasonOf(error instanceof DOMException ? error.name : '') };
+    return failed(await reasonOf(error instanceof DOMException ? error.name : ''));
   }
 }
 

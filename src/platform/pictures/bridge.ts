@@ -5,7 +5,7 @@ import type { PictureSize } from '../../kit/photograph/jpeg.ts';
 import type { Photograph } from '../../kit/photograph/photograph.ts';
 import type { PictureFault, PictureStage } from '../../photographs/brought.ts';
 import type { PictureReading } from '../../photographs/reading.ts';
-import type { Answer } from '../../result.ts';
+import type { Result } from '../../result.ts';
 
 /** To the worker: one picture at a time. `east`: minutes ahead of UTC, for a camera that does not say. */
 export interface ToWorker {
@@ -18,7 +18,7 @@ export interface ToWorker {
 
 /** From the worker: how far it is, and in the end what came out. */
 export type FromWorker =
-  { readonly tells: 'stage'; readonly stage: PictureStage } | { readonly tells: 'end'; readonly picture: Answer<BroughtPicture, PictureFault> };
+  { readonly tells: 'stage'; readonly stage: PictureStage } | { readonly tells: 'end'; readonly picture: Result<BroughtPicture, PictureFault> };
 
 export interface BroughtPicture {
   /** As it stands upright, in pixels. */

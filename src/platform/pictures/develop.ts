@@ -3,7 +3,7 @@
 import { turnOf } from '../../kit/photograph/orientation.ts';
 import type { PictureFault } from '../../photographs/brought.ts';
 import { planeOf, type Plane } from '../../photographs/plane.ts';
-import { answered, cannot, type Answer } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 import type { OpenedPicture } from './opened.ts';
 import { sizeFault } from './size.ts';
 
@@ -18,13 +18,13 @@ const STRIP = 2_000_000;
 /** The longer side of the reduced picture: twice the widest panel's. */
 const SMALL_SIDE = 720;
 
-export async function develop({ blob, orientation }: OpenedPicture): Promise<Answer<Developed, PictureFault>> {
+export async function develop({ blob, orientation }: OpenedPicture): Promise<Result<Developed, PictureFault>> {
   const bitmap = await createImageBitmap(blob, { colorSpaceConversion: 'none', imageOrientation: 'from-image' }).catch(() => null);
-  if (bitmap === null) return cannot('no picture');
+  if (bitmap === null) return failed('no picture');
   try {
     const { matrix, frame } = turnOf(orientation, bitmap);
     const fault = sizeFault(frame);
-    if (fault !== null) return cannot(fault);
+    if (fault !== null) return failed(fault);
     const { width, height } = frame;
     const rows = Math.max(1, Math.min(height, Math.floor(STRIP / width)));
     const strip = contextOf(width, rows);
@@ -36,9 +36,9 @@ export async function develop({ blob, orientation }: OpenedPicture): Promise<Ans
       strip.drawImage(bitmap, 0, 0);
       light.set(planeOf(strip.getImageData(0, 0, width, here).data, width, here).light, top * width);
     }
-    return answered({ plane: { width, height, light }, small: await reduced(bitmap, orientation) });
+    return got({ plane: { width, height, light }, small: await reduced(bitmap, orientation) });
   } catch {
-    return cannot('too large');
+    return failed('too large');
   } finally {
     bitmap.close();
   }

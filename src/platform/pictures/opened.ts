@@ -6,7 +6,7 @@ import { exifInJpeg } from '../../kit/photograph/jpeg.ts';
 import { FIRST_BYTES, readPhotograph, type Photograph } from '../../kit/photograph/photograph.ts';
 import { largestPreview } from '../../kit/photograph/preview.ts';
 import type { PictureFault } from '../../photographs/brought.ts';
-import { answered, cannot, type Answer } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 import { sizeFault } from './size.ts';
 
 export interface OpenedPicture {
@@ -19,7 +19,7 @@ export interface OpenedPicture {
 /** A raw file is read whole, to find the picture in it: a larger one is none. */
 const LARGEST_RAW = 400_000_000;
 
-export async function openPicture(file: Blob, east: number): Promise<Answer<OpenedPicture, PictureFault>> {
+export async function openPicture(file: Blob, east: number): Promise<Result<OpenedPicture, PictureFault>> {
   try {
     const first = new Uint8Array(await file.slice(0, FIRST_BYTES).arrayBuffer());
     const read = readPhotograph(first, east);
@@ -27,20 +27,20 @@ export async function openPicture(file: Blob, east: number): Promise<Answer<Open
     if (byteOrderOf(first, 0) !== null) return await openRaw(file, camera);
     const frame = pictureSizeOf(first);
     const fault = frame && sizeFault(frame);
-    return fault === null ? answered({ blob: file, orientation: 1, camera }) : cannot(fault);
+    return fault === null ? got({ blob: file, orientation: 1, camera }) : failed(fault);
   } catch {
-    return cannot('file unread');
+    return failed('file unread');
   }
 }
 
-async function openRaw(file: Blob, camera: Photograph | null): Promise<Answer<OpenedPicture, PictureFault>> {
-  if (file.size > LARGEST_RAW) return cannot('too large');
+async function openRaw(file: Blob, camera: Photograph | null): Promise<Result<OpenedPicture, PictureFault>> {
+  if (file.size > LARGEST_RAW) return failed('too large');
   const bytes = new Uint8Array(await file.arrayBuffer());
   const preview = largestPreview(bytes);
-  if (!preview.ok) return cannot(preview.fault === 'no raw file' ? 'no picture' : preview.fault);
+  if (!preview.ok) return failed(preview.fault === 'no raw file' ? 'no picture' : preview.fault);
   const { from, length, frame, orientation } = preview.value;
   const fault = sizeFault(frame);
-  if (fault !== null) return cannot(fault);
+  if (fault !== null) return failed(fault);
   const saysItself = exifInJpeg(bytes.subarray(from, from + length)) !== null;
-  return answered({ blob: file.slice(from, from + length, 'image/jpeg'), orientation: saysItself ? 1 : orientation, camera });
+  return got({ blob: file.slice(from, from + length, 'image/jpeg'), orientation: saysItself ? 1 : orientation, camera });
 }

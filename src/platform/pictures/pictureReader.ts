@@ -1,7 +1,7 @@
 // The panel's side of reading pictures: hands them to the worker one by one, and ends the worker when the person has enough.
 // A picture over which the worker ends costs that picture alone.
 import type { PictureFault, PictureStage } from '../../photographs/brought.ts';
-import { cannot, type Answer } from '../../result.ts';
+import { failed, type Result } from '../../result.ts';
 import type { BroughtPicture, FromWorker, ToWorker } from './bridge.ts';
 
 export interface PictureReader {
@@ -18,7 +18,7 @@ interface WaitingPicture {
 
 export interface PictureListener {
   onStage(id: string, stage: PictureStage): void;
-  onEnd(id: string, picture: Answer<BroughtPicture, PictureFault>): void;
+  onEnd(id: string, picture: Result<BroughtPicture, PictureFault>): void;
 }
 
 export function pictureReader(listener: PictureListener): PictureReader {
@@ -45,12 +45,12 @@ export function pictureReader(listener: PictureListener): PictureReader {
       event.preventDefault();
       if (begun !== worker) return;
       letGo();
-      end(cannot('stopped'));
+      end(failed('stopped'));
     });
     return begun;
   }
 
-  function end(picture: Answer<BroughtPicture, PictureFault>): void {
+  function end(picture: Result<BroughtPicture, PictureFault>): void {
     const ended = reading;
     reading = null;
     if (ended) listener.onEnd(ended.id, picture);

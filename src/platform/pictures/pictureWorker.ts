@@ -6,7 +6,7 @@ import { cropAround } from '../../photographs/crop.ts';
 import type { FoundEdge } from '../../photographs/findTarget.ts';
 import { readPicture } from '../../photographs/reading.ts';
 import { seededRandom } from '../../practice/random.ts';
-import { answered, type Answer } from '../../result.ts';
+import { got, type Result } from '../../result.ts';
 import type { BroughtPicture, FromWorker, ToWorker } from './bridge.ts';
 import { asFile } from './crops.ts';
 import { develop } from './develop.ts';
@@ -26,7 +26,7 @@ async function read(wanted: ToWorker): Promise<void> {
   postMessage({ tells: 'end', picture: await brought(wanted) });
 }
 
-async function brought({ file, east, kit, situation }: ToWorker): Promise<Answer<BroughtPicture, PictureFault>> {
+async function brought({ file, east, kit, situation }: ToWorker): Promise<Result<BroughtPicture, PictureFault>> {
   at('opening');
   const opened = await openPicture(file, east);
   if (!opened.ok) return opened;
@@ -39,7 +39,7 @@ async function brought({ file, east, kit, situation }: ToWorker): Promise<Answer
   const reading = readPicture(plane, cameraFacts(camera, kit, situation), seededRandom(SEED));
   const { edges, compared } = reading.target.ok ? reading.target.value : { edges: [], compared: [] };
   const cropped = (edge: FoundEdge): Promise<Blob> => asFile(cropAround(plane, middleOf(edge), CROP));
-  return answered({
+  return got({
     frame: { width: plane.width, height: plane.height },
     camera,
     small,

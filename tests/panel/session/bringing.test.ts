@@ -76,7 +76,7 @@ describe('another logbook', () => {
     const { computer, window } = await atWork();
     computer.full = true;
     const brought = await window.session.bring(backup, 'merge');
-    expect(brought).toMatchObject({ ok: false, sentence: expect.stringMatching(/not on the disk yet/) });
+    expect(brought).toMatchObject({ ok: false, fault: expect.stringMatching(/not on the disk yet/) });
     expect('record:r' in computer.disk).toBe(false);
     computer.full = false;
     window.session.troubles.value.find(({ id }) => id === 'storage')?.remedy?.run();
@@ -115,7 +115,7 @@ describe('two windows', () => {
     await new Promise((go) => setTimeout(go, 20));
     expect(other.session.putKit('bodies', { ...body, name: 'Velde M3' }, body.changed)).toMatchObject({
       ok: false,
-      faults: [{ field: null, sentence: expect.stringMatching(/changed in another window/) }],
+      fault: [{ field: null, sentence: expect.stringMatching(/changed in another window/) }],
     });
     expect(other.session.kit.value.bodies.map(({ name }) => name)).toEqual(['Velde M2']);
   });

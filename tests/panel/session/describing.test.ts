@@ -82,7 +82,7 @@ test('the scale and the arrows of a body of the kit come with it, and what is to
   const { window } = await begun({});
   const body = window.session.saveBody({ name: 'Velde M2', scale: { min: -6, max: 6, step: 1 }, arrows: 'right-is-up' });
   if (!body.ok) throw new Error('refused');
-  window.session.describe({ body: { id: body.id } });
+  window.session.describe({ body: { id: body.value } });
   expect(planOf(window)).toMatchObject({ scale: { min: -6, max: 6 }, arrows: 'right-is-up' });
   window.session.describe({ arrows: 'right-is-down' });
   expect(window.session.kit.value.bodies).toMatchObject([{ name: 'Velde M2', arrows: 'right-is-down' }]);

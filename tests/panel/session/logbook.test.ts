@@ -86,7 +86,7 @@ describe('kit and settings', () => {
     const saved = session.saveBody({ name: ' ', scale: { min: -20, max: Number.NaN, step: 0.5 }, arrows: 'absent' });
     expect(saved).toEqual({
       ok: false,
-      faults: [
+      fault: [
         { field: 'name', sentence: 'Give it a name you will recognise.' },
         { field: 'scale.max', sentence: expect.stringMatching(/^Enter the highest correction/) },
         { field: 'scale.step', sentence: expect.stringMatching(/^Enter how many corrections/) },
@@ -102,7 +102,7 @@ describe('kit and settings', () => {
     addKit(window);
     const [one] = window.session.kit.value.situations;
     const again = window.session.saveSituation({ body: one!.body, lens: one!.lens, converter: null, focalLength: 85, distance: 4250 });
-    expect(again).toEqual({ ok: true, id: one!.id });
+    expect(again).toEqual({ ok: true, value: one!.id });
     expect(window.session.kit.value.situations).toHaveLength(1);
   });
 });

@@ -6,9 +6,9 @@ export function addKit({ session }: Window): Beginning {
   const body = session.saveBody({ name: 'Velde M1', scale: { min: -8, max: 8, step: 1 }, arrows: 'absent' });
   const lens = session.saveLens({ name: 'Orrin 85 f/1.8' });
   if (!body.ok || !lens.ok) throw new Error('the kit was refused');
-  const situation = session.saveSituation({ body: body.id, lens: lens.id, converter: null, focalLength: 85, distance: 4250 });
+  const situation = session.saveSituation({ body: body.value, lens: lens.value, converter: null, focalLength: 85, distance: 4250 });
   if (!situation.ok) throw new Error('the situation was refused');
-  return { with: 'kit', situation: situation.id };
+  return { with: 'kit', situation: situation.value };
 }
 
 /** Opens a window, adds kit, begins a sweep, and forgets what was logged so far. */
@@ -17,7 +17,7 @@ export async function sweeping(settings: SettingsPatch = {}): Promise<{ computer
   const window = await computer.open();
   window.session.changeSettings(settings);
   const begun = await window.session.begin(addKit(window));
-  if (!begun.ok) throw new Error(begun.sentence);
+  if (!begun.ok) throw new Error(begun.fault);
   await settle();
   computer.log.length = 0;
   return { computer, window };

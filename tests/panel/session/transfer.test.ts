@@ -47,6 +47,6 @@ test('a practice camera is turned until its whole band lies inside the scale', (
 });
 
 test('a sweep that is not kept, or whose band is known, is refused in a sentence that says what to do', () => {
-  expect(planned(recordOf(10, 26), 'elsewhere')).toMatchObject({ ok: false, sentence: expect.stringContaining('try again') });
-  expect(planned(recordOf(-3, 4))).toMatchObject({ ok: false, sentence: expect.stringContaining('Measure the situation again') });
+  expect(planned(recordOf(10, 26), 'elsewhere')).toMatchObject({ ok: false, fault: expect.stringContaining('try again') });
+  expect(planned(recordOf(-3, 4))).toMatchObject({ ok: false, fault: expect.stringContaining('Measure the situation again') });
 });

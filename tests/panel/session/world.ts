@@ -9,7 +9,7 @@ import type { EarOwner } from '../../../src/platform/ear/owner.ts';
 import type { Snapshot } from '../../../src/platform/snapshots.ts';
 import type { StoreFault } from '../../../src/platform/storage.ts';
 import type { SyncFault } from '../../../src/platform/syncedStore.ts';
-import { answered, cannot, type Answer } from '../../../src/result.ts';
+import { failed, got, type Result } from '../../../src/result.ts';
 import type { Alarm } from '../../../src/sweep/effect.ts';
 import { inputOf } from '../../../src/sweep/meaning.ts';
 import { moment, seconds, type Moment, type Seconds } from '../../../src/units.ts';
@@ -29,13 +29,13 @@ export class Account {
   down = false;
   writes = 0;
 
-  change(entries: Record<string, unknown>): Answer<void, SyncFault> {
-    if (this.down) return cannot('no sync');
+  change(entries: Record<string, unknown>): Result<void, SyncFault> {
+    if (this.down) return failed('no sync');
     this.writes++;
     const all = Object.entries({ ...this.carried, ...structuredClone(entries) });
     this.carried = Object.fromEntries(all.filter(([, value]) => value !== undefined));
     for (const { windows } of this.computers) for (const { onSynced } of windows) onSynced?.(Object.keys(entries));
-    return answered(undefined);
+    return got(undefined);
   }
 }
 
@@ -154,14 +154,14 @@ export class Window {
   private ports(): Ports {
     const { computer } = this;
     const { log } = computer;
-    const write = (change: () => Record<string, unknown>): Promise<Answer<undefined, StoreFault>> => {
-      if (computer.full) return Promise.resolve(cannot(NO_ROOM));
+    const write = (change: () => Record<string, unknown>): Promise<Result<undefined, StoreFault>> => {
+      if (computer.full) return Promise.resolve(failed(NO_ROOM));
       computer.written(change());
-      return Promise.resolve(answered(undefined));
+      return Promise.resolve(got(undefined));
     };
     return {
       store: {
-        read: () => Promise.resolve(answered(structuredClone(computer.disk))),
+        read: () => Promise.resolve(got(structuredClone(computer.disk))),
         write: (entries) =>
           write(() => {
             computer.disk = structuredClone({ ...computer.disk, ...entries });
@@ -180,19 +180,19 @@ export class Window {
       },
       snapshots: () =>
         Promise.resolve({
-          times: () => Promise.resolve(answered(computer.copies.map(({ at }) => at).toSorted((a, b) => b - a))),
+          times: () => Promise.resolve(got(computer.copies.map(({ at }) => at).toSorted((a, b) => b - a))),
           read: (at) => {
             const copy = computer.copies.find((one) => one.at === at);
-            return Promise.resolve(copy ? answered(copy) : cannot('copy unread'));
+            return Promise.resolve(copy ? got(copy) : failed('copy unread'));
           },
           keep: (snapshot) => {
             computer.copies = [...computer.copies.filter(({ at }) => at !== snapshot.at), structuredClone(snapshot)];
-            return Promise.resolve(answered(undefined));
+            return Promise.resolve(got(undefined));
           },
         }),
       synced: () =>
         Promise.resolve({
-          read: () => Promise.resolve(computer.account.down ? cannot('no sync') : answered(structuredClone(computer.account.carried))),
+          read: () => Promise.resolve(computer.account.down ? failed('no sync') : got(structuredClone(computer.account.carried))),
           write: (entries) => Promise.resolve(computer.account.change({ ...entries })),
           remove: (keys) => Promise.resolve(computer.account.change(Object.fromEntries(keys.map((key) => [key, undefined])))),
           onChange: (listener) => {
@@ -285,12 +285,12 @@ export class Window {
       microphone: () => Promise.reject(new Error('no microphone here')),
       takes: () =>
         Promise.resolve({
-          read: () => Promise.resolve(answered(computer.taught)),
+          read: () => Promise.resolve(got(computer.taught)),
           change: (how) => {
             computer.taught = how(computer.taught) ?? computer.taught;
-            return Promise.resolve(answered(computer.taught));
+            return Promise.resolve(got(computer.taught));
           },
-          erase: () => Promise.resolve(answered(undefined)),
+          erase: () => Promise.resolve(got(undefined)),
         }),
       browserRecognises: true,
       now: () => computer.time,

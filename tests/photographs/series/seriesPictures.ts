@@ -3,7 +3,7 @@ import type { Photograph } from '../../../src/kit/photograph/photograph.ts';
 import { degrees } from '../../../src/optics/quantity.ts';
 import type { FocusReading } from '../../../src/photographs/focusReading.ts';
 import type { SeriesPicture } from '../../../src/photographs/series/seriesPicture.ts';
-import { answered, cannot } from '../../../src/result.ts';
+import { failed, got } from '../../../src/result.ts';
 import { millimetres, moment } from '../../../src/units.ts';
 
 /** Of the pictures below, in millimetres. */
@@ -54,9 +54,9 @@ export function seriesPicture(place: number, { error = 0, camera = {}, name = `P
     camera: camera === null ? null : { ...CAMERA, taken: moment(60_000 * place), ...camera },
     reading: {
       target: found
-        ? answered({ outline: [], scale, roll: degrees(0), tilt: degrees(0), motion: { is: 'alike' }, edges: [], compared: [] })
-        : cannot({ is: 'no print' }),
-      focus: error === null || !found ? cannot({ is: 'no target' }) : answered(focusAt(error)),
+        ? got({ outline: [], scale, roll: degrees(0), tilt: degrees(0), motion: { is: 'alike' }, edges: [], compared: [] })
+        : failed({ is: 'no print' }),
+      focus: error === null || !found ? failed({ is: 'no target' }) : got(focusAt(error)),
     },
   };
 }

@@ -48,7 +48,7 @@ export async function noisyRun(seed: number): Promise<NoisyRun> {
   window.session.changeSettings(voice);
   const situation = kit(window, scale, arrows);
   const began = await window.session.begin(situation);
-  if (!began.ok) throw new Error(began.sentence);
+  if (!began.ok) throw new Error(began.fault);
   await settle();
 
   const start = computer.time;
@@ -211,7 +211,7 @@ function kit({ session }: Window, scale: Scale, arrows: 'absent' | 'right-is-up'
   const body = session.saveBody({ name: 'Velde M1', scale, arrows });
   const lens = session.saveLens({ name: 'Orrin 85 f/1.8' });
   if (!body.ok || !lens.ok) throw new Error('the kit was refused');
-  const situation = session.saveSituation({ body: body.id, lens: lens.id, converter: null, focalLength: 85, distance: 4250 });
+  const situation = session.saveSituation({ body: body.value, lens: lens.value, converter: null, focalLength: 85, distance: 4250 });
   if (!situation.ok) throw new Error('the situation was refused');
-  return { with: 'kit', situation: situation.id };
+  return { with: 'kit', situation: situation.value };
 }
