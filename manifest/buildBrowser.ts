@@ -33,7 +33,15 @@ export async function buildBrowser(name: keyof typeof BROWSERS, out: string, plu
   await mkdir(join(out, 'icons'), { recursive: true });
   const options = { ...optionsFor(out, target), plugins: [...plugins] };
   // A background script has no imports, nor has what runs on the audio thread or in a worker: each is one file.
-  await build({ ...options, entryPoints: ['src/background/background.ts', 'src/platform/ear/sampler.ts', 'src/platform/pictures/pictureWorker.ts'] });
+  await build({
+    ...options,
+    entryPoints: [
+      'src/background/background.ts',
+      'src/platform/ear/sampler.ts',
+      'src/platform/pictures/pictureWorker.ts',
+      'src/platform/pictures/practiceWorker.ts',
+    ],
+  });
   await bundleEarly(options);
   for (const page of pages) {
     const { metafile } = await bundlePage(page, options);

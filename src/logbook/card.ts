@@ -2,6 +2,7 @@
 // sure they are. It prints what to dial in, so a value that is only measured says so.
 import type { Body, Kit } from '../kit/kit.ts';
 import type { Moment, Steps } from '../units.ts';
+import { newestCheck, type CheckFound } from './newestCheck.ts';
 import type { Shelved } from './shelf.ts';
 
 export interface CardLine {
@@ -12,6 +13,8 @@ export interface CardLine {
   readonly state: 'entered' | 'measured' | 'differ';
   /** Belief that the centre lies within one step of the value measured; null where nobody knows. */
   readonly within: number | null;
+  /** What the newest check of this very value with photographs found; null where none could tell. */
+  readonly check: CheckFound | null;
   readonly due: boolean;
 }
 
@@ -49,9 +52,9 @@ export function cardOf(body: Body, kit: Kit, shelf: readonly Shelved[]): Card {
   return { body: body.name, serial: body.serial, lenses: sorted };
 }
 
-function lineOf({ subject, value, at, state, measured, due }: Shelved): CardLine | null {
+function lineOf({ subject, value, at, state, measured, history, due }: Shelved): CardLine | null {
   if (value === null || at === null || state === 'never measured') return null;
   const { focalLength, distance } = subject;
   const within = state === 'differ' ? null : (measured?.within ?? null);
-  return { focalLength, distance, value, at, state, within, due: due.length > 0 };
+  return { focalLength, distance, value, at, state, within, check: newestCheck(history.proofs, value), due: due.length > 0 };
 }

@@ -1,12 +1,13 @@
 // Everything the logbook owns, as it is stored: the kit, the finished sweeps, what was put in by hand, what was
-// entered in the cameras, and what happened to the kit. Lists only grow; an item is replaced by a newer state of
-// itself.
+// entered in the cameras, what happened to the kit, and what photographs showed. Lists only grow; an item is replaced
+// by a newer state of itself. What photographs showed may be erased.
 import * as v from 'valibot';
 import type { KitList } from '../kit/change.ts';
 import { EMPTY_KIT, Kit } from '../kit/kit.ts';
 import { HandRecord } from './byHand.ts';
 import { Entry } from './entry.ts';
 import { KitNote } from './kitNote.ts';
+import { ProofRecord } from './proofRecord.ts';
 import { LogRecord } from './record.ts';
 import { VERSION } from './stored.ts';
 
@@ -17,6 +18,7 @@ export const Library = v.object({
   byHand: v.array(HandRecord),
   entries: v.array(Entry),
   notes: v.array(KitNote),
+  proofs: v.array(ProofRecord),
 });
 export type Library = v.InferOutput<typeof Library>;
 
@@ -32,4 +34,5 @@ export const EMPTY_LIBRARY: Library = {
   byHand: [],
   entries: [],
   notes: [],
+  proofs: [],
 };

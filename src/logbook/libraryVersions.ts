@@ -10,6 +10,7 @@ export type RawLibrary = Readonly<Record<string, unknown>>;
 /** Step n leads from version n + 1 to version n + 2. */
 const STEPS: readonly ((library: RawLibrary) => RawLibrary)[] = [
   (library) => ({ ...library, kit: wholeKit(library['kit']), byHand: [], entries: [], notes: [] }),
+  (library) => ({ ...library, proofs: [] }),
 ];
 
 /** Why a file holds no logbook that can be read. */

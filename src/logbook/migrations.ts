@@ -9,10 +9,14 @@ export interface Migration {
   readonly change: (stored: Stored) => Stored;
 }
 
-/** Version 1 is the first layout: there is nothing older to change. Version 2 describes the kit whole. */
+/**
+ * Version 1 is the first layout: there is nothing older to change. Version 2 describes the kit whole. Version 3 keeps what photographs
+ * showed under keys of their own: nothing older has any, and an older program is to leave them alone.
+ */
 export const MIGRATIONS: readonly Migration[] = [
   { to: 1, change: (stored) => stored },
   { to: 2, change: (stored) => (KEY.kit in stored ? { ...stored, [KEY.kit]: wholeKit(stored[KEY.kit]) } : stored) },
+  { to: 3, change: (stored) => stored },
 ];
 
 export type Migrated = { readonly is: 'current' } | { readonly is: 'changed'; readonly from: number; readonly stored: Stored } | { readonly is: 'too new' };

@@ -8,6 +8,7 @@ import { Entry } from './entry.ts';
 import { KitNote } from './kitNote.ts';
 import type { Library, ListName } from './library.ts';
 import { presentVersion, type LibraryFault, type RawLibrary } from './libraryVersions.ts';
+import { ProofRecord } from './proofRecord.ts';
 import { LogRecord } from './record.ts';
 import { VERSION } from './stored.ts';
 import { unfitIn, type Unfit } from './unfit.ts';
@@ -49,6 +50,7 @@ export function readLibrary(stored: unknown): Result<ReadLibrary, LibraryFault> 
     byHand: readList('byHand', HandRecord, store['byHand'], setAside),
     entries: readList('entries', Entry, store['entries'], setAside),
     notes: readList('notes', KitNote, store['notes'], setAside),
+    proofs: readList('proofs', ProofRecord, store['proofs'], setAside),
   };
   return got({ library, setAside });
 }

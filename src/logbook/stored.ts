@@ -13,13 +13,14 @@ import { KEY, PREFIX } from './keys.ts';
 import { KitNote } from './kitNote.ts';
 import { newestFirst } from './newestFirst.ts';
 import { JobPlan } from './plan/jobPlan.ts';
+import { ProofRecord } from './proofRecord.ts';
 import { LogRecord } from './record.ts';
 
 /** All keys and values of the store, unchecked. */
 export type Stored = Readonly<Record<string, unknown>>;
 
 /** The version of the stored form; `libraryVersions.ts` and `migrations.ts` lead to it. */
-export const VERSION = 2;
+export const VERSION = 3;
 
 /** Nothing of the person's own is in it. */
 export const isEmpty = (stored: Stored): boolean => Object.keys(stored).every((key) => key === KEY.version || key === KEY.settings);
@@ -32,6 +33,7 @@ export interface Contents {
   readonly byHand: readonly HandRecord[];
   readonly entries: readonly Entry[];
   readonly notes: readonly KitNote[];
+  readonly proofs: readonly ProofRecord[];
   /** The journal of the sweep under way. */
   readonly live: Journal | null;
   /** What is to be measured in the job under way. */
@@ -62,6 +64,7 @@ export function contentsOf(stored: Stored): CheckedStore {
       byHand: all(PREFIX.byHand, HandRecord),
       entries: all(PREFIX.entry, Entry),
       notes: all(PREFIX.note, KitNote),
+      proofs: all(PREFIX.proof, ProofRecord),
       live: checked(KEY.live, Journal),
       plan: checked(KEY.plan, JobPlan),
       backup: checked(KEY.backup, Moment),

@@ -2,16 +2,24 @@
 // import is a new logbook; this says which keys that changes, so that it can be written in one go.
 import { canonical } from './canonical.ts';
 import type { Library } from './library.ts';
-import { byHandKey, entryKey, KEY, noteKey, recordKey } from './keys.ts';
+import { byHandKey, entryKey, KEY, noteKey, proofKey, recordKey } from './keys.ts';
 import { VERSION, type Contents, type Stored } from './stored.ts';
 
-export const libraryOf = ({ kit, records, byHand, entries, notes }: Pick<Contents, 'kit' | 'records' | 'byHand' | 'entries' | 'notes'>): Library => ({
+export const libraryOf = ({
+  kit,
+  records,
+  byHand,
+  entries,
+  notes,
+  proofs,
+}: Pick<Contents, 'kit' | 'records' | 'byHand' | 'entries' | 'notes' | 'proofs'>): Library => ({
   version: VERSION,
   kit,
   records: [...records],
   byHand: [...byHand],
   entries: [...entries],
   notes: [...notes],
+  proofs: [...proofs],
 });
 
 /** The keys to write so that `before` becomes `after`; undefined where a key is to be taken out. */
@@ -23,12 +31,13 @@ export function changesBetween(before: Library, after: Library): Stored {
   return Object.fromEntries([...gone, ...changed]);
 }
 
-function keysOf({ kit, records, byHand, entries, notes }: Library): Map<string, unknown> {
+function keysOf({ kit, records, byHand, entries, notes, proofs }: Library): Map<string, unknown> {
   return new Map<string, unknown>([
     [KEY.kit, kit],
     ...records.map((record) => [recordKey(record.id), record] as const),
     ...byHand.map((record) => [byHandKey(record.id), record] as const),
     ...entries.map((entry) => [entryKey(entry.id), entry] as const),
     ...notes.map((note) => [noteKey(note.id), note] as const),
+    ...proofs.map((proof) => [proofKey(proof.id), proof] as const),
   ]);
 }

@@ -20,6 +20,12 @@ export const stepAtSensor = ({ aperture, confusion }: Blur, worth: StepWorth): M
 /** The same at the target. */
 export const stepAtTarget = (blur: Blur, worth: StepWorth, m: Magnification): Millimetres => millimetres(stepAtSensor(blur, worth) / (m * m));
 
+/** What a step is worth that was measured at the target, in place of the estimate; null where the bench takes no such worth. */
+export function worthOfStep(atTarget: Millimetres, { aperture, confusion }: Blur, m: Magnification): StepWorth | null {
+  const read = v.safeParse(StepWorth, (atTarget * m * m) / (aperture * confusion));
+  return read.success ? read.output : null;
+}
+
 export interface BandWidth {
   /** The band over the depth of focus. */
   readonly share: number;

@@ -1,5 +1,5 @@
-// A pair that no correction reaches whole, on a page for the workshop: whose, what was found, how it was measured, and
-// every hold in order.
+// A pair that no correction reaches whole, on a page for the workshop: whose, what was found, how it was measured,
+// every hold in order, and what photographs showed.
 import { render } from 'preact';
 import { contentsOf } from '../logbook/stored.ts';
 import { libraryOf } from '../logbook/storedLibrary.ts';
@@ -15,7 +15,7 @@ import { PrintButton } from './printButton.tsx';
 
 function WorkshopPage({ evidence }: { readonly evidence: WorkshopCase }) {
   const say = workshopWords;
-  const { record, plan, inFocus, aside } = evidence;
+  const { record, plan, inFocus, aside, proofs } = evidence;
   const { outcome, subject } = record;
   const started = inFocus.record?.journal[0];
   const bench = started?.did === 'opened' ? started.plan.bench : plan.bench;
@@ -42,6 +42,19 @@ function WorkshopPage({ evidence }: { readonly evidence: WorkshopCase }) {
         <SeriesView title={say.holds.inFocus(inFocus.holds.length)} series={inFocus} />
         {aside && <SeriesView title={say.holds.aside(aside.holds.length)} series={aside} />}
       </div>
+      {proofs.length > 0 && (
+        <section>
+          <h2>{say.photographs.title}</h2>
+          <ul class="shown">
+            {proofs.map((proof) => (
+              <li key={proof.id}>
+                <b>{say.photographs.showed(proof)}</b> {say.photographs.by(proof)}
+                <small>{say.photographs.facts(proof)}</small>
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
       {bench && (
         <section>
           <h2>{say.bench}</h2>

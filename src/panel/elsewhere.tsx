@@ -15,6 +15,12 @@ const NextScreen = late(async () => (await import('./start/nextScreen.tsx')).Nex
 const PhotographsScreen = late(async () => (await import('./photographs/photographsScreen.tsx')).PhotographsScreen, 'photographs', 'series', 'told');
 const PlanScreen = late(async () => (await import('./plan/planScreen.tsx')).PlanScreen, 'plan');
 const PracticeScreen = late(async () => (await import('./start/practiceScreen.tsx')).PracticeScreen, 'practice');
+const PracticePicturesScreen = late(
+  async () => (await import('./photographs/practicePicturesScreen.tsx')).PracticePicturesScreen,
+  'practicePictures',
+  'photographs',
+  'series',
+);
 const RecordScreen = late(
   async () => (await import('./logbook/recordScreen.tsx')).RecordScreen,
   'record',
@@ -61,6 +67,8 @@ export function Elsewhere({ place }: { readonly place: Place }) {
       return <PlanScreen />;
     case 'photographs':
       return <PhotographsScreen situation={place.situation} />;
+    case 'practice pictures':
+      return <PracticePicturesScreen of={place.of} />;
     case 'kit':
       return <KitScreen />;
     case 'body':

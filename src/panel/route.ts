@@ -1,4 +1,5 @@
 // Where in the panel the person is, and the way back.
+import type { PictureSource } from './photographs/pictureSource.ts';
 import { computed, signal, type ReadonlySignal } from '@preact/signals';
 
 export type Place =
@@ -9,6 +10,8 @@ export type Place =
   | { readonly at: 'record' | 'entering' | KitPlace; readonly id: string }
   /** `situation`: of the pictures, where it is known. */
   | { readonly at: 'photographs'; readonly situation: string | null }
+  /** `of`: the practice camera that takes them; null for any. */
+  | { readonly at: 'practice pictures'; readonly of: PictureSource | null }
   /** `byHand`: to put a value in. */
   | { readonly at: 'situation'; readonly id: string; readonly byHand?: true };
 

@@ -2,17 +2,18 @@
 // hundred places are looked at, so that only what is like a print is looked at closely.
 import type { Point } from '../optics/print/drawing.ts';
 import { homographyFrom } from './homography.ts';
-import { agreement, type PatternPoint } from './pattern.ts';
-import type { Plane } from './plane.ts';
+import { agrees, type Pattern } from './pattern.ts';
 import type { Quad } from './quad.ts';
+import type { SquaresSeen } from './squaresSeen.ts';
 
-export function shows(plane: Plane, quads: readonly (Quad | null)[], patterns: readonly (readonly PatternPoint[])[], least: number): boolean {
-  const middles = fourth(quads.map((quad) => quad && middleOf(quad)));
+export function shows(seen: SquaresSeen, quads: readonly (Quad | null)[], patterns: readonly Pattern[], least: number): boolean {
+  const { plane, factor } = seen.between(quads.filter((quad) => quad !== null));
+  const middles = fourth(quads.map((quad) => quad && middleOf(quad, factor)));
   const toPicture = middles && homographyFrom(middles.map((to, index) => ({ from: { x: index % 2, y: Math.floor(index / 2) }, to })));
-  return toPicture !== null && patterns.some((pattern) => [false, true].some((turned) => agreement(plane, toPicture, pattern, turned) > least));
+  return toPicture !== null && patterns.some((pattern) => [false, true].some((turned) => agrees(plane, toPicture, pattern, turned, least)));
 }
 
-const middleOf = ([a, b, c, d]: Quad): Point => ({ x: (a.x + b.x + c.x + d.x) / 4, y: (a.y + b.y + c.y + d.y) / 4 });
+const middleOf = ([a, b, c, d]: Quad, factor: number): Point => ({ x: (a.x + b.x + c.x + d.x) / 4 / factor, y: (a.y + b.y + c.y + d.y) / 4 / factor });
 
 /** With one missing, the corner that makes a parallelogram of the others. */
 function fourth(middles: readonly (Point | null)[]): readonly Point[] | null {

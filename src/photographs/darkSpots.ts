@@ -95,17 +95,19 @@ function darkPixels({ width, height, light }: Plane): Uint8Array {
   // Sums of the columns over the rows around, moved down row by row: no table as large as the picture.
   const columns = new Float64Array(width);
   const sums = new Float64Array(width + 1);
-  const add = (row: number, sign: 1 | -1): void => {
-    if (row < 0 || row >= height) return;
-    const start = row * width;
-    for (let x = 0; x < width; x++) columns[x]! += sign * light[start + x]!;
-  };
-  for (let row = 0; row < AROUND; row++) add(row, 1);
+  for (let at = 0; at < Math.min(height, AROUND) * width; at++) columns[at % width]! += light[at]!;
   for (let y = 0; y < height; y++) {
-    add(y + AROUND, 1);
-    add(y - AROUND - 1, -1);
+    const entering = y + AROUND < height ? (y + AROUND) * width : -1;
+    const leaving = y - AROUND - 1 >= 0 ? (y - AROUND - 1) * width : -1;
+    let sum = 0;
+    for (let x = 0; x < width; x++) {
+      let column = columns[x]!;
+      if (entering >= 0) column += light[entering + x]!;
+      if (leaving >= 0) column -= light[leaving + x]!;
+      columns[x] = column;
+      sums[x + 1] = sum += column;
+    }
     const rows = Math.min(height - 1, y + AROUND) - Math.max(0, y - AROUND) + 1;
-    for (let x = 0; x < width; x++) sums[x + 1] = sums[x]! + columns[x]!;
     const start = y * width;
     for (let x = 0; x < width; x++) {
       const from = x > AROUND ? x - AROUND : 0;

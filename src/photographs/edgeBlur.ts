@@ -28,15 +28,17 @@ export interface EdgeBlur {
   readonly blown: number;
 }
 
-interface Sample {
-  readonly along: number;
-  readonly across: number;
-  readonly light: number;
+/** Pixels of a piece: how far along it, from -1 to 1, how far across it, in pixels, and their light. */
+interface Samples {
+  readonly count: number;
+  readonly along: Float64Array;
+  readonly across: Float64Array;
+  readonly light: Float64Array;
 }
 
 /** Share of the way to the nearest other edge that is free of that one's blur, and the widest look to either side, in pixels. */
 const CLEAR = 0.6;
-const WIDEST = 40;
+export const WIDEST = 40;
 /** A little below white, for what a file's compression makes of it. */
 const BLOWN = 0.97;
 
@@ -52,10 +54,8 @@ export function edgeBlur(plane: Plane, piece: EdgePiece): EdgeBlur | null {
 
 function fitPiece(plane: Plane, piece: EdgePiece, room: number, before: EdgeBlur | null): EdgeBlur | null {
   const samples = samplesOf(plane, piece, room, before?.off ?? 0);
-  if (samples.length < 24) return null;
-  const mean = (some: readonly Sample[]) => some.reduce((sum, { light }) => sum + light, 0) / some.length;
-  const low = mean(samples.filter(({ across }) => across < -0.6 * room));
-  const high = mean(samples.filter(({ across }) => across > 0.6 * room));
+  if (samples.count < 24) return null;
+  const [low, high] = sidesOf(samples, 0.6 * room);
   const fit = marquardt(samples, [low, high - low, 0, Math.log(before?.spread ?? Math.max(0.8, room / 5)), 0]);
   if (fit === null) return null;
   const [, contrast, shift, logSpread] = fit.parameters;
@@ -66,30 +66,48 @@ function fitPiece(plane: Plane, piece: EdgePiece, room: number, before: EdgeBlur
     uncertain: spread * fit.uncertain,
     contrast: Math.abs(contrast),
     off: (before?.off ?? 0) + shift,
-    blown: samples.filter(({ light }) => light > BLOWN).length / samples.length,
+    blown: samples.light.reduce((sum, light) => sum + (light > BLOWN ? 1 : 0), 0) / samples.count,
   };
 }
 
-function samplesOf({ width, height, light }: Plane, { middle, along, halfLength }: EdgePiece, room: number, off: number): Sample[] {
+function samplesOf({ width, height, light }: Plane, { middle, along, halfLength }: EdgePiece, room: number, off: number): Samples {
   const reachX = Math.abs(along.x) * halfLength + Math.abs(along.y) * (room + Math.abs(off));
   const reachY = Math.abs(along.y) * halfLength + Math.abs(along.x) * (room + Math.abs(off));
-  const samples: Sample[] = [];
-  for (let y = Math.max(0, Math.floor(middle.y - reachY)); y <= Math.min(height - 1, middle.y + reachY); y += 1) {
-    for (let x = Math.max(0, Math.floor(middle.x - reachX)); x <= Math.min(width - 1, middle.x + reachX); x += 1) {
+  const [left, right] = [Math.max(0, Math.floor(middle.x - reachX)), Math.min(width - 1, Math.floor(middle.x + reachX))];
+  const [top, bottom] = [Math.max(0, Math.floor(middle.y - reachY)), Math.min(height - 1, Math.floor(middle.y + reachY))];
+  const most = Math.max(0, right - left + 1) * Math.max(0, bottom - top + 1);
+  const samples = { along: new Float64Array(most), across: new Float64Array(most), light: new Float64Array(most) };
+  let count = 0;
+  for (let y = top; y <= bottom; y += 1) {
+    for (let x = left; x <= right; x += 1) {
       const [dx, dy] = [x + 0.5 - middle.x, y + 0.5 - middle.y];
       const lengthwise = dx * along.x + dy * along.y;
       const across = dy * along.x - dx * along.y - off;
       if (Math.abs(lengthwise) > halfLength || Math.abs(across) > room) continue;
-      samples.push({ along: lengthwise / halfLength, across, light: light[y * width + x]! });
+      samples.along[count] = lengthwise / halfLength;
+      samples.across[count] = across;
+      samples.light[count] = light[y * width + x]!;
+      count += 1;
     }
   }
-  return samples;
+  return { count, along: samples.along.subarray(0, count), across: samples.across.subarray(0, count), light: samples.light.subarray(0, count) };
+}
+
+/** Mean light of what lies farther off than this on either side; not a number where nothing does. */
+function sidesOf({ count, across, light }: Samples, beyond: number): readonly [number, number] {
+  let [low, lows, high, highs] = [0, 0, 0, 0];
+  for (let at = 0; at < count; at += 1) {
+    if (across[at]! < -beyond) [low, lows] = [low + light[at]!, lows + 1];
+    else if (across[at]! > beyond) [high, highs] = [high + light[at]!, highs + 1];
+  }
+  return [low / lows, high / highs];
 }
 
 /** Darker side, contrast, shift, logarithm of the spread, and how the shift changes towards the piece's end. */
 type Parameters = readonly [number, number, number, number, number];
+const COUNT = 5;
 
-function marquardt(samples: readonly Sample[], start: Parameters): { parameters: Parameters; uncertain: number } | null {
+function marquardt(samples: Samples, start: Parameters): { parameters: Parameters; uncertain: number } | null {
   let now = start;
   let normal = normalEquations(samples, now);
   let damping = 1e-2;
@@ -112,30 +130,33 @@ function marquardt(samples: readonly Sample[], start: Parameters): { parameters:
   }
   const unit = solveLinear(normal.matrix, [0, 0, 0, 1, 0]);
   if (unit === null || !(unit[3]! > 0)) return null;
-  return { parameters: now, uncertain: Math.sqrt((unit[3]! * normal.squares) / (samples.length - 5)) };
+  return { parameters: now, uncertain: Math.sqrt((unit[3]! * normal.squares) / (samples.count - COUNT)) };
 }
 
-function normalEquations(samples: readonly Sample[], [dark, contrast, shift, logSpread, turn]: Parameters) {
+function normalEquations({ count, along, across, light }: Samples, [dark, contrast, shift, logSpread, turn]: Parameters) {
   const spread = Math.exp(logSpread);
-  const matrix = Array.from({ length: 5 }, () => [0, 0, 0, 0, 0]);
-  const right = [0, 0, 0, 0, 0];
+  const products = new Float64Array(COUNT * COUNT);
+  const right = new Float64Array(COUNT);
+  const slopes = Float64Array.of(1, 0, 0, 0, 0);
   let squares = 0;
-  const slopes = [1, 0, 0, 0, 0];
-  for (const { along, across, light } of samples) {
-    const z = (across - shift - turn * along) / spread;
-    const share = normalBelow(z);
-    const steep = contrast * normalHeight(z);
+  for (let at = 0; at < count; at += 1) {
+    const z = (across[at]! - shift - turn * along[at]!) / spread;
+    const height = normalHeight(z);
+    const share = normalBelow(z, height);
+    const steep = contrast * height;
     slopes[1] = share;
     slopes[2] = -steep / spread;
     slopes[3] = -steep * z;
-    slopes[4] = (-steep * along) / spread;
-    const rest = light - dark - contrast * share;
+    slopes[4] = slopes[2] * along[at]!;
+    const rest = light[at]! - dark - contrast * share;
     squares += rest * rest;
-    for (let row = 0; row < 5; row += 1) {
+    for (let row = 0; row < COUNT; row += 1) {
       right[row]! += slopes[row]! * rest;
-      for (let column = 0; column <= row; column += 1) matrix[row]![column]! += slopes[row]! * slopes[column]!;
+      for (let column = 0; column <= row; column += 1) products[COUNT * row + column]! += slopes[row]! * slopes[column]!;
     }
   }
-  for (let row = 0; row < 5; row += 1) for (let column = row + 1; column < 5; column += 1) matrix[row]![column] = matrix[column]![row]!;
-  return { matrix, right, squares };
+  const matrix = Array.from({ length: COUNT }, (_, row) =>
+    Array.from({ length: COUNT }, (__, column) => products[COUNT * Math.max(row, column) + Math.min(row, column)]!),
+  );
+  return { matrix, right: [...right], squares };
 }

@@ -4,6 +4,7 @@
 // such a centroid falls short of the true place, and the rounds take up what is missing. Rows that lie off the
 // line, as at a speck of dust or past the edge's end, are left out.
 import type { EdgeLine, EdgeStrip } from './edgeStrip.ts';
+import { medianOf } from './median.ts';
 
 export interface EdgeFit {
   /** What to add to the line that the strip was cut along; `at` counts from the strip's middle row. */
@@ -33,7 +34,7 @@ export function fitEdge(strip: EdgeStrip): EdgeFit | null {
   for (let round = 0; round < ROUNDS && shift !== null; round++) {
     const line = shift;
     const off = (row: number): number => Math.abs(places[row]! - line.at - line.lean * (row - middle));
-    const limit = OUTLYING * Math.max(FINEST, NORMAL * median(kept.map(off)));
+    const limit = OUTLYING * Math.max(FINEST, NORMAL * medianOf(kept.map(off)));
     // Every row is asked again: the line has moved.
     const next = Array.from(places.keys()).filter((row) => Number.isFinite(places[row]!) && off(row) <= limit);
     const settled = next.length === kept.length;
@@ -60,7 +61,7 @@ function centroids({ rows, across, reach, start, light }: EdgeStrip): Float64Arr
       moments[row]! += change * place;
     }
   }
-  const usual = median(steps);
+  const usual = medianOf(steps);
   return moments.map((moment, row) => (usual !== 0 && steps[row]! / usual >= LEAST_STEP ? moment / steps[row]! : Number.NaN));
 }
 
@@ -72,9 +73,4 @@ function leastSquares(rows: readonly number[], places: Float64Array, middle: num
   const spread = mean((row) => (row - middle - along) ** 2);
   const lean = mean((row) => (row - middle - along) * (places[row]! - across)) / spread;
   return { at: across - lean * along, lean };
-}
-
-function median(values: ArrayLike<number>): number {
-  const sorted = Float64Array.from(values).sort();
-  return sorted[Math.floor(sorted.length / 2)] ?? 0;
 }

@@ -20,11 +20,10 @@ export interface PrintSearch<Found> {
 export function findPrint<Found>(seen: SquaresSeen, { kind, spacings, fit }: PrintSearch<Found>): Result<Found, FindFault> {
   let nearest: FindFault | null = null;
   for (let view = 0; view < seen.views; view++) {
-    const squares = seen.inView(view);
     const found: { print: Found; quads: FourQuads }[] = [];
     for (const spacing of spacings) {
-      for (const arrangement of arrangementsIn(seen.plane, squares, spacing)) {
-        const marks = readMarks(kind, seen.plane, arrangement);
+      for (const arrangement of arrangementsIn(seen, view, spacing)) {
+        const marks = readMarks(kind, seen.picture, arrangement);
         if (marks.are !== 'read') {
           nearest = nearer(nearest, faultOf(marks));
           continue;
@@ -38,7 +37,7 @@ export function findPrint<Found>(seen: SquaresSeen, { kind, spacings, fit }: Pri
     if (second) return failed({ is: 'two prints' });
     if (first) return got(first.print);
   }
-  return failed(nearest ?? unlit(seen.plane) ?? { is: 'no print' });
+  return failed(nearest ?? unlit(seen.whole().plane) ?? { is: 'no print' });
 }
 
 function faultOf(marks: Exclude<ReturnType<typeof readMarks>, { are: 'read' }>): FindFault | null {

@@ -11,9 +11,8 @@ import { findPrint } from './findPrint.ts';
 import type { FourQuads } from './fourMarks.ts';
 import { robustHomography, through, type Homography } from './homography.ts';
 import { stripePattern } from './pattern.ts';
-import type { Plane } from './plane.ts';
 import { distanceBetween } from './quad.ts';
-import { lookAt, type SquaresSeen } from './squaresSeen.ts';
+import type { SquaresSeen } from './squaresSeen.ts';
 
 interface FoundRampEdge {
   /** In pixels, from the nearer end to the farther. */
@@ -40,9 +39,18 @@ const UNIT = 14 / 9;
 /** So few stripes can be met by chance: they must agree well. */
 const STRIPES_AGREE = 0.6;
 const STRIPES = [stripePattern()];
-const SPACING: Spacing = { kind: 'ramp', agrees: STRIPES_AGREE, patterns: () => STRIPES, across: [101 / UNIT, 101 / UNIT], down: [30 / UNIT, 226 / UNIT] };
+/** It leans by 45°: seen from a metre away, its far end is an eighth smaller across than its near end, and a quarter down. */
+const SPACING: Spacing = {
+  kind: 'ramp',
+  alike: 0.5,
+  astray: 0.12,
+  agrees: STRIPES_AGREE,
+  patterns: () => STRIPES,
+  across: [101 / UNIT, 101 / UNIT],
+  down: [30 / UNIT, 226 / UNIT],
+};
 
-export function findRamp(plane: Plane, seen: SquaresSeen = lookAt(plane)): Result<FoundRamp, FindFault> {
+export function findRamp(seen: SquaresSeen): Result<FoundRamp, FindFault> {
   return findPrint(seen, { kind: 'ramp', spacings: [SPACING], fit: fitRamp });
 }
 

@@ -1,5 +1,5 @@
 // The target in a picture: where its drawn millimetres fall, how large it appears and how it is turned, and its slanted edges in
-// pixels. Millimetres count from the middle of its field, right and down, as drawn: a print that came out smaller is not known here.
+// pixels. Millimetres count from the middle of its field, right and down, as drawn: how large a print came out on paper counts where lengths are told (`focusReading.ts`).
 import { failed, got, type Result } from '../result.ts';
 import type { Point } from '../optics/print/drawing.ts';
 import { MARK_BOX, markCorners } from '../optics/print/marks.ts';
@@ -7,7 +7,7 @@ import { sizesOf, type TargetSizes } from '../optics/print/measure.ts';
 import { BAR_COUNTS } from '../optics/print/sequence.ts';
 import { FIELD_MIDDLE, middleSquare, targetEdges, targetMarks } from '../optics/print/targetMarks.ts';
 import { degrees, fromRadians, type Degrees } from '../optics/quantity.ts';
-import type { Spacing } from './arrangement.ts';
+import { FLAT, type Spacing } from './arrangement.ts';
 import { FIELD_AGREES, fieldPatterns } from './fieldPatterns.ts';
 import type { FindFault } from './findFault.ts';
 import { findPrint } from './findPrint.ts';
@@ -15,10 +15,10 @@ import type { FourQuads } from './fourMarks.ts';
 import { robustHomography, through, type Homography, type PointPair } from './homography.ts';
 import { affineAt } from './localScale.ts';
 import { hasSolidSquares } from './olderPrint.ts';
-import type { Plane } from './plane.ts';
+import { boxOf, type PixelSource } from './pixelSource.ts';
 import { distanceBetween, type Quad } from './quad.ts';
 import { sharpQuad } from './sharpQuad.ts';
-import { lookAt, type SquaresSeen } from './squaresSeen.ts';
+import type { SquaresSeen } from './squaresSeen.ts';
 
 export interface FoundEdge {
   readonly at: 'middle' | 'corner';
@@ -47,6 +47,7 @@ export interface FoundTarget {
 const GAP = [1.5, 3.34] as const;
 const SPACINGS: readonly Spacing[] = BAR_COUNTS.map((bars) => ({
   kind: 'target',
+  ...FLAT,
   agrees: FIELD_AGREES,
   patterns: fieldPatterns(bars, MARK_BOX, GAP),
   across: [bars - MARK_BOX, bars - MARK_BOX],
@@ -55,14 +56,14 @@ const SPACINGS: readonly Spacing[] = BAR_COUNTS.map((bars) => ({
 /** The picture of a plane so tilted is narrower one way by 4 %; sharpness then differs across the target by more than by focus. */
 const MOST_TILT = 16;
 
-export function findTarget(plane: Plane, seen: SquaresSeen = lookAt(plane)): Result<FoundTarget, FindFault> {
-  const found = findPrint(seen, { kind: 'target', spacings: SPACINGS, fit: (number, quads, spacing) => fitTarget(plane, number, quads, spacing) });
+export function findTarget(seen: SquaresSeen): Result<FoundTarget, FindFault> {
+  const found = findPrint(seen, { kind: 'target', spacings: SPACINGS, fit: (number, quads, spacing) => fitTarget(seen.picture, number, quads, spacing) });
   if (!found.ok) return found.fault.is === 'half a print' || !hasSolidSquares(seen) ? found : failed({ is: 'older print' });
   const { tilt } = affineAt(found.value.toPicture, FIELD_MIDDLE);
   return tilt > MOST_TILT ? failed({ is: 'print too tilted', tilt: degrees(tilt) }) : got(found.value);
 }
 
-function fitTarget(plane: Plane, index: number, quads: FourQuads, spacing: Spacing): FoundTarget | null {
+function fitTarget(picture: PixelSource, index: number, quads: FourQuads, spacing: Spacing): FoundTarget | null {
   const bars = BAR_COUNTS[SPACINGS.indexOf(spacing)];
   if (bars === undefined) return null;
   const sizes = sizesOf(bars, index);
@@ -75,7 +76,7 @@ function fitTarget(plane: Plane, index: number, quads: FourQuads, spacing: Spaci
   // The square in the middle must be there, too, and makes the middle surer.
   const square = markCorners(middleSquare(sizes)).map((corner) => through(outer.homography, corner));
   const [a, b, c, d] = square;
-  const middle = a && b && c && d ? sharpQuad(plane, [a, b, c, d], MIDDLE_REACH) : null;
+  const middle = a && b && c && d ? sharpQuad(picture.around(boxOf(square, distanceBetween(a, c) / 2)), [a, b, c, d], MIDDLE_REACH) : null;
   if (middle === null) return null;
   const all = robustHomography([...pairs, ...pairsOf(markCorners(middleSquare(sizes)), middle)], within);
   if (all === null) return null;

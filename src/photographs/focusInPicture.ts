@@ -2,16 +2,17 @@
 // along the ramp tells the rest.
 import { failed, got, type Result } from '../result.ts';
 import { millimetres, type Millimetres } from '../units.ts';
+import { TRUE_SIZE } from '../optics/print/printCheck.ts';
 import type { FNumber } from '../optics/quantity.ts';
 import { NORMAL_MARGIN } from './withInterval.ts';
 import type { FindFault } from './findFault.ts';
-import type { RampOptics } from './defocusModel.ts';
+import { WIDEST } from './edgeBlur.ts';
 import { findRamp, type FoundRamp } from './findRamp.ts';
 import { findTarget, type FoundTarget } from './findTarget.ts';
-import type { Plane } from './plane.ts';
+import { boxOf, type PixelSource } from './pixelSource.ts';
 import { measureRamp, type RampFault, type RampMeasure } from './ramp.ts';
 import { rampEdges } from './rampEdges.ts';
-import { rampPose } from './rampPose.ts';
+import { rampPose, type PrintedOptics } from './rampPose.ts';
 import { lookAt } from './squaresSeen.ts';
 
 /** What of the camera must be known, from the kit or the file. */
@@ -23,25 +24,32 @@ export interface PictureOptics {
 
 export type FocusFault = { readonly print: 'target' | 'ramp'; readonly fault: FindFault } | { readonly print: 'ramp'; readonly fault: RampFault };
 
-/** The whole picture, not a part cut out: the optical axis is taken to meet its middle. */
-export function focusInPicture(plane: Plane, { focalLength, aperture, pitch }: PictureOptics): Result<RampMeasure, FocusFault> {
-  const seen = lookAt(plane);
-  const target = findTarget(plane, seen);
+/** The whole picture, not a part cut out: the optical axis is taken to meet its middle. Its prints came out at true size. */
+export function focusInPicture(picture: PixelSource, { focalLength, aperture, pitch }: PictureOptics): Result<RampMeasure, FocusFault> {
+  const seen = lookAt(picture);
+  const target = findTarget(seen);
   if (!target.ok) return failed({ print: 'target', fault: target.fault });
-  const ramp = findRamp(plane, seen);
+  const ramp = findRamp(seen);
   if (!ramp.ok) return failed({ print: 'ramp', fault: ramp.fault });
   // Thin lens: m = f/(s - f), s from the lens.
   const distance = millimetres(focalLength * (1 + 1 / (target.value.scale * pitch)));
-  const optics = { focalLength, aperture, pitch, distance };
-  const measured = focusOnRamp(plane, target.value, ramp.value, optics);
+  const optics = { focalLength, aperture, pitch, distance, printed: TRUE_SIZE };
+  const measured = focusOnRamp(picture, target.value, ramp.value, optics);
   return measured.ok ? measured : failed({ print: 'ramp', fault: measured.fault });
 }
 
 /** The same, once both prints are found. */
-export function focusOnRamp(plane: Plane, target: FoundTarget, ramp: FoundRamp, optics: RampOptics): Result<RampMeasure, RampFault> {
-  const pose = rampPose(ramp, target, optics, plane);
+export function focusOnRamp(picture: PixelSource, target: FoundTarget, ramp: FoundRamp, optics: PrintedOptics): Result<RampMeasure, RampFault> {
+  const pose = rampPose(ramp, target, optics, picture);
   if (pose === null) return failed({ is: 'ramp hidden', seen: 0 });
-  const measured = measureRamp(plane, rampEdges(ramp.layout, pose.place), optics);
+  const edges = rampEdges(ramp.layout, pose.place);
+  const plane = picture.around(
+    boxOf(
+      edges.flatMap(({ from, to }) => [from, to]),
+      WIDEST + 2,
+    ),
+  );
+  const measured = measureRamp(plane, edges, optics);
   return measured.ok ? got(widened(measured.value, pose.doubt)) : measured;
 }
 

@@ -5,8 +5,9 @@ import { HALF_SIDE } from '../optics/print/marks.ts';
 import type { Arrangement } from './arrangement.ts';
 import { turnedQuad } from './frame.ts';
 import { dotLights, tellDots } from './markDots.ts';
+import { boxOf, type PixelSource } from './pixelSource.ts';
 import type { Plane } from './plane.ts';
-import { sidesOfQuad, type Quad } from './quad.ts';
+import { distanceBetween, sidesOfQuad, type Quad } from './quad.ts';
 import { sharpQuad } from './sharpQuad.ts';
 
 /** Row by row on the print, each with its upper left corner first; null where a mark is not seen. */
@@ -24,11 +25,12 @@ export type FourMarks =
 /** A side is followed so far: a mark is black, and its ground white, for a little more. In its units: 1.25. */
 const REACH = 1.25 / (2 * HALF_SIDE);
 
-export function readMarks(kind: PrintKind, plane: Plane, { quads }: Arrangement): FourMarks {
-  const seen = quads.map((quad) => quad && sharpQuad(plane, quad, REACH));
+export function readMarks(kind: PrintKind, picture: PixelSource, { quads }: Arrangement): FourMarks {
+  const planeAt = (quad: Quad): Plane => picture.around(boxOf(quad, distanceBetween(quad[0], quad[2]) / 2));
+  const seen = quads.map((quad) => quad && sharpQuad(planeAt(quad), quad, REACH));
   const missing = quads.filter((quad) => quad === null).length;
   if (seen.filter((quad) => quad === null).length > missing) return { are: 'no marks' };
-  const lights = seen.map((quad) => quad && dotLights(plane, quad));
+  const lights = seen.map((quad) => quad && dotLights(planeAt(quad), quad));
   const known = lights.flatMap((four) => four ?? []);
   if (known.length < 16 - 4 * missing) return { are: 'no marks' };
   const side = Math.min(...seen.flatMap((quad) => (quad ? sidesOfQuad(quad) : [])));

@@ -1,7 +1,7 @@
 // Targets printed before there were dots: four solid squares, seven bars wide and leaning by as much, at the field's corners. Their
 // size cannot be read, so nothing is measured on them; they are told apart so that a person knows why.
 import { BAR_COUNTS } from '../optics/print/sequence.ts';
-import { arrangementsIn, type Spacing } from './arrangement.ts';
+import { arrangementsIn, FLAT, type Spacing } from './arrangement.ts';
 import { FIELD_AGREES, fieldPatterns } from './fieldPatterns.ts';
 import { readMarks } from './fourMarks.ts';
 import type { SquaresSeen } from './squaresSeen.ts';
@@ -12,6 +12,7 @@ const BAR = 9 / 7;
 const GAPS = [0.05, 3.34] as const;
 const SPACINGS: readonly Spacing[] = BAR_COUNTS.map((bars) => ({
   kind: 'target',
+  ...FLAT,
   agrees: FIELD_AGREES,
   patterns: fieldPatterns(bars, 7, [GAPS[0], GAPS[1]]),
   across: [BAR * (bars - 7), BAR * (bars - 7)],
@@ -20,9 +21,7 @@ const SPACINGS: readonly Spacing[] = BAR_COUNTS.map((bars) => ({
 
 export function hasSolidSquares(seen: SquaresSeen): boolean {
   for (let view = 0; view < seen.views; view++) {
-    const squares = seen.inView(view);
-    if (SPACINGS.some((spacing) => arrangementsIn(seen.plane, squares, spacing).some((four) => readMarks('target', seen.plane, four).are === 'solid')))
-      return true;
+    if (SPACINGS.some((spacing) => arrangementsIn(seen, view, spacing).some((four) => readMarks('target', seen.picture, four).are === 'solid'))) return true;
   }
   return false;
 }

@@ -44,7 +44,8 @@ export const distanceBetween = (a: Point, b: Point): number => Math.hypot(a.x - 
 /** Twice the area of the triangle, positive where the point lies to the right of the way from a to c (y runs down). */
 const beside = (a: Point, c: Point, point: Point): number => (c.x - a.x) * (point.y - a.y) - (c.y - a.y) * (point.x - a.x);
 
-const areaOf = (points: readonly Point[]): number =>
+/** Of a polygon; the sign tells which way round its corners go. */
+export const areaOf = (points: readonly Point[]): number =>
   points.reduce((sum, a, index) => {
     const b = points[(index + 1) % points.length] ?? a;
     return sum + (a.x * b.y - b.x * a.y) / 2;

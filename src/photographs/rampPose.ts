@@ -5,11 +5,17 @@
 import type { Point } from '../optics/print/drawing.ts';
 import { RAMP_LEAN, RAMP_WIDTH } from '../optics/print/rampLayout.ts';
 import { degrees, radians } from '../optics/quantity.ts';
+import type { PrintFactor } from '../optics/print/printCheck.ts';
 import type { RampOptics } from './defocusModel.ts';
 import type { FoundRamp } from './findRamp.ts';
 import type { FoundTarget } from './findTarget.ts';
 import { inverse, through } from './homography.ts';
 import type { PlaceOnRamp } from './rampEdges.ts';
+
+export interface PrintedOptics extends RampOptics {
+  /** Printed length over drawn length: what is found in a picture counts in drawn millimetres, and depth in true ones. */
+  readonly printed: PrintFactor;
+}
 
 export interface RampPose {
   readonly place: PlaceOnRamp;
@@ -19,15 +25,17 @@ export interface RampPose {
 
 /** How truly a ramp is mounted and its marks are found, as a standard deviation in degrees of its lean (common practice, no source). */
 const LEAN_DOUBT = degrees(0.15);
+/** How flat paper lies on its board, as a standard deviation in millimetres (common practice, no source). */
+const FLATNESS = 0.5;
 
 /** The optical axis is taken to meet the picture in its middle. Null where the ramp does not look like a leaning plane. */
 export function rampPose(
   ramp: FoundRamp,
   target: FoundTarget,
-  optics: RampOptics,
+  optics: PrintedOptics,
   picture: { readonly width: number; readonly height: number },
 ): RampPose | null {
-  const { focalLength, distance, pitch } = optics;
+  const { focalLength, distance, pitch, printed } = optics;
   const focal = (focalLength * distance) / (distance - focalLength) / pitch;
   const zero: Point = { x: RAMP_WIDTH / 2, y: ramp.layout.zero };
   const at = through(ramp.toPicture, zero);
@@ -41,8 +49,8 @@ export function rampPose(
   const tilt = Math.asin(Math.min(1, -down / left)) - radians(RAMP_LEAN);
   const zeroDepth = across * below.x - left * Math.sin(tilt) * below.y;
   return {
-    place: (point) => ({ ...through(ramp.toPicture, point), depth: zeroDepth + across * (point.x - zero.x) + down * (point.y - zero.y) }),
-    doubt: Math.hypot(below.x, below.y) * Math.sin(radians(LEAN_DOUBT)),
+    place: (point) => ({ ...through(ramp.toPicture, point), depth: printed * (zeroDepth + across * (point.x - zero.x) + down * (point.y - zero.y)) }),
+    doubt: Math.hypot(printed * Math.hypot(below.x, below.y) * Math.sin(radians(LEAN_DOUBT)), FLATNESS),
   };
 }
 

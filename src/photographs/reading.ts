@@ -4,14 +4,16 @@ import { failed, got, type Result } from '../result.ts';
 import { FIELD_MIDDLE } from '../optics/print/targetMarks.ts';
 import type { Point } from '../optics/print/drawing.ts';
 import { degrees, type Degrees } from '../optics/quantity.ts';
-import type { CameraFacts } from './cameraFacts.ts';
+import type { PictureFacts } from './cameraFacts.ts';
+import { changedSize } from './changedSize.ts';
 import { measureEdge, type EdgeFault, type EdgeMeasure } from './edge.ts';
 import type { FindFault } from './findFault.ts';
 import { findTarget, type FoundEdge, type FoundTarget } from './findTarget.ts';
 import { readFocus, type FocusUntold, type FocusReading } from './focusReading.ts';
 import { affineAt } from './localScale.ts';
 import { motionIn, type Motion } from './motion.ts';
-import type { Plane } from './plane.ts';
+import { boxOf, type PixelSource } from './pixelSource.ts';
+import { READ_BESIDE } from './settledEdge.ts';
 import { lookAt } from './squaresSeen.ts';
 
 export interface PictureReading {
@@ -22,11 +24,13 @@ export interface PictureReading {
 export interface TargetReading {
   /** Middles of its marks in pixels, clockwise from the upper left one. */
   readonly outline: readonly Point[];
-  /** Pixels to a drawn millimetre in the middle. */
+  /** Pixels to a millimetre of the print in the middle. */
   readonly scale: number;
   readonly roll: Degrees;
   /** Out of square to the camera, from the narrowing alone. */
   readonly tilt: Degrees;
+  /** Of what the camera took, the share of each side that the file was resized to; null where it was not, as far as is known. */
+  readonly resized: number | null;
   /** Of its middle. */
   readonly motion: Motion;
   /** An upright and a level one in the middle, and one at each corner where it can be measured. */
@@ -41,20 +45,22 @@ export interface EdgeReading {
 }
 
 /** `random` gives numbers from 0 to below 1, for the intervals. */
-export function readPicture(plane: Plane, facts: CameraFacts, random: () => number): PictureReading {
-  const seen = lookAt(plane);
-  const found = findTarget(plane, seen);
+export function readPicture(picture: PixelSource, facts: PictureFacts, random: () => number): PictureReading {
+  const seen = lookAt(picture);
+  const found = findTarget(seen);
   if (!found.ok) return { target: found, focus: failed({ is: 'no target' }) };
-  return { target: got(targetReading(plane, found.value, random)), focus: readFocus(plane, seen, found.value, facts) };
+  return { target: got(targetReading(picture, found.value, facts, random)), focus: readFocus(seen, found.value, facts) };
 }
 
-function targetReading(plane: Plane, target: FoundTarget, random: () => number): TargetReading {
+function targetReading(picture: PixelSource, target: FoundTarget, { frame, printed }: PictureFacts, random: () => number): TargetReading {
   const [upperLeft, upperRight, lowerLeft, lowerRight] = target.marks;
   const tilt = degrees(affineAt(target.toPicture, FIELD_MIDDLE).tilt);
   const outline = [upperLeft, upperRight, lowerRight, lowerLeft].filter((point) => point !== undefined);
-  const read = target.edges.map((edge) => ({ edge, measure: measureEdge(plane, edge, random) }));
+  const read = target.edges.map((edge) => ({ edge, measure: measureEdge(picture.around(boxOf([edge.from, edge.to], READ_BESIDE)), edge, random) }));
+  const size = frame && changedSize(frame, picture);
+  const resized = size?.is === 'resized' ? size.share : null;
   const motion = motionIn(read.flatMap(({ edge, measure }) => (edge.at === 'middle' && measure.ok ? [measure.value] : [])));
-  return { outline, scale: target.scale, roll: target.roll, tilt, motion, edges: chosen(read), compared: comparedAmong(target.edges) };
+  return { outline, scale: target.scale / printed, roll: target.roll, tilt, resized, motion, edges: chosen(read), compared: comparedAmong(target.edges) };
 }
 
 const comparedAmong = (edges: readonly FoundEdge[]): FoundEdge[] =>

@@ -7,7 +7,7 @@ import { BINS, phaseOf } from './edgeSpread.ts';
 import type { EdgeStrip } from './edgeStrip.ts';
 import { binningCorrection, transferWeights } from './edgeTransfer.ts';
 
-const DRAWS = 200;
+const DRAWS = 120;
 /** Frequencies looked at, as shares of the half's own: nothing, then from two fifths to two and a half times. */
 const AROUND = [0, ...Array.from({ length: 11 }, (_, index) => 0.4 * 6.25 ** (index / 10))];
 /** Real and imaginary part at each of them. */

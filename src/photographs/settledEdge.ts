@@ -38,6 +38,8 @@ const LEAST_KEPT = 0.7;
 /** Farthest looked, in pixels; and nearest that tells anything. */
 const FARTHEST = 64;
 export const NEAREST = 8;
+/** Pixels beside an edge that may be read: it may lie half as far off as is looked. */
+export const READ_BESIDE = 1.5 * FARTHEST + 4;
 
 export function settleEdge(plane: Plane, place: EdgePlace): Result<SettledEdge, SettleFault> {
   const course = edgeCourse(place, plane);

@@ -3,7 +3,7 @@
 // move it, and noise averages out; the sides are then lines fitted to these places, and the corners where they meet.
 import type { Point } from '../optics/print/drawing.ts';
 import type { Plane } from './plane.ts';
-import { distanceBetween, type Quad } from './quad.ts';
+import { areaOf, distanceBetween, type Quad } from './quad.ts';
 
 interface Line {
   readonly through: Point;
@@ -11,7 +11,7 @@ interface Line {
   readonly along: Point;
 }
 
-/** How far light is followed to either side of a side, as a share of it: no farther than the square is black and its ground white. */
+/** How far light is followed to either side of a side, as a share of the way to the side opposite: no farther than the square is black and its ground white. */
 const FIRST_REACH = 0.17;
 const PASSES = 3;
 /** Share of a side's ends that is left out: the other sides' blur comes in. */
@@ -25,7 +25,12 @@ export function sharpQuad(plane: Plane, about: Quad, reach: number): Quad | null
   let quad = about;
   for (let pass = 0; pass < PASSES; pass++) {
     const share = pass === 0 ? Math.max(FIRST_REACH, reach) : reach;
-    const sides = quad.map((from, index) => sideLine(plane, from, quad[(index + 1) % 4] ?? from, share));
+    const area = Math.abs(areaOf(quad));
+    const sides = quad.map((from, index) => {
+      const to = quad[(index + 1) % 4] ?? from;
+      // A leaning print's marks are less high than wide: black reaches as far as the side opposite.
+      return sideLine(plane, from, to, (share * area) / distanceBetween(from, to));
+    });
     const [top, right, bottom, left] = sides;
     if (!top || !right || !bottom || !left) return null;
     const corners = [meet(left, top), meet(top, right), meet(right, bottom), meet(bottom, left)];
@@ -39,7 +44,9 @@ export function sharpQuad(plane: Plane, about: Quad, reach: number): Quad | null
 }
 
 /** The light between pixels, by the four nearest. */
-export function lightAt({ width, height, light }: Plane, { x, y }: Point): number {
+export const lightAt = (plane: Plane, { x, y }: Point): number => lightAtPlace(plane, x, y);
+
+export function lightAtPlace({ width, height, light }: Plane, x: number, y: number): number {
   const left = Math.max(0, Math.min(width - 2, Math.floor(x - 0.5)));
   const top = Math.max(0, Math.min(height - 2, Math.floor(y - 0.5)));
   const [right, down] = [Math.max(0, Math.min(1, x - 0.5 - left)), Math.max(0, Math.min(1, y - 0.5 - top))];
@@ -49,12 +56,12 @@ export function lightAt({ width, height, light }: Plane, { x, y }: Point): numbe
   return upper * (1 - down) + lower * down;
 }
 
-function sideLine(plane: Plane, from: Point, to: Point, share: number): Line | null {
+/** `half`: how far light is followed to either side, in pixels. */
+function sideLine(plane: Plane, from: Point, to: Point, half: number): Line | null {
   const long = distanceBetween(from, to);
   const along = { x: (to.x - from.x) / long, y: (to.y - from.y) / long };
   // Outwards, with corners clockwise and y downwards.
   const out = { x: along.y, y: -along.x };
-  const half = share * long;
   const places = Math.round(Math.max(8, Math.min(MOST_PLACES, long)));
   const steps = Math.max(6, Math.min(40, Math.round(4 * half)));
   const on = (place: number): Point => {

@@ -27,6 +27,11 @@ export function nearestOn(scale: Scale, value: number): Steps {
   return steps(scale.min + Math.min(last, Math.max(0, index)) * scale.step);
 }
 
+/** The value of the scale nearest to a number; null where that lies more than half a step beyond the scale. */
+export function nearestWithin(scale: Scale, value: number): Steps | null {
+  return value < scale.min - scale.step / 2 || value > scale.max + scale.step / 2 ? null : nearestOn(scale, value);
+}
+
 /** The next value up or down, or null at the limit. */
 export function neighbour(scale: Scale, value: Steps, direction: 1 | -1): Steps | null {
   const next = value + direction * scale.step;

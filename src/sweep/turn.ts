@@ -4,7 +4,8 @@ import { readiness, type Readiness } from './end/care.ts';
 import { driftOf, STRONG, type Drift } from './end/drift.ts';
 import { heldValues } from './end/ends.ts';
 import { outcomeOf, type Outcome } from './end/outcome.ts';
-import { doubtedValues, retold, storiesOf, type Rival, type Story, type Weighed } from './end/story.ts';
+import { statedOf } from './end/stated.ts';
+import { believed, doubtedValues, retold, storiesOf, type Rival, type Story, type Weighed } from './end/story.ts';
 import type { Effect, Prompt } from './effect.ts';
 import type { Hold } from './hold.ts';
 import { closingOf } from './next/closing.ts';
@@ -24,8 +25,6 @@ import { seconds, type Moment } from '../units.ts';
 
 type Misjudged = Extract<Story, { is: 'misjudged' }>;
 
-/** Odds at which another story than one band is believed: such things happen in one sweep of twenty (common practice, no source). */
-const BELIEVED = 20;
 /** Odds of misjudged holds that are worth holding them again before the finish. */
 const WORTH_A_HOLD = 4;
 /** A story so much less likely than another is still held against it; one so much likelier explains it. */
@@ -71,11 +70,9 @@ export function turn(judged: BetweenPhases, at: Moment, noted: Hold | null): Tur
 function believing(known: BetweenPhases): BetweenPhases {
   const { asOneBand, holds } = known;
   const stories = storiesOf(asOneBand, holds);
-  const story = believed(stories);
-  return { ...known, stories, belief: story ? retold(asOneBand, holds, story) : asOneBand };
+  const one = believed(stories);
+  return { ...known, stories, belief: one ? retold(asOneBand, holds, one.story) : asOneBand };
 }
-
-const believed = ([first]: readonly Weighed[]): Story | null => (first && first.bayesFactor >= BELIEVED ? first.story : null);
 
 /** A value whose verdict may have been a slip of tired eyes, to be held again before anything else is asked of the person. */
 function doubtedBy({ stories, holds, skipped }: BetweenPhases, bayesFactor: number): Suggestion | null {
@@ -136,7 +133,7 @@ export function look(known: BetweenPhases): Looked {
 
 /** The holds that count by the story that is believed. */
 function counting({ holds, stories }: BetweenPhases): readonly Hold[] {
-  const story = believed(stories);
+  const story = believed(stories)?.story;
   if (story?.is !== 'misjudged') return holds;
   const { from, to } = story;
   return holds.filter((_, at) => at < from || at > to);
@@ -152,7 +149,7 @@ interface Looked {
 
 /** What would come out if the sweep ended at this moment; where the light fails everywhere, one lucky hold is no band. */
 export function currentOutcome(known: BetweenPhases, at: Moment): Outcome {
-  const { plan, belief, holds, spent, journal, troubles } = known;
+  const { plan, belief, holds, spent, stories, journal, troubles } = known;
   const held = heldValues(counting(known));
   const tally = {
     holds: holds.length + spent.length,
@@ -162,7 +159,7 @@ export function currentOutcome(known: BetweenPhases, at: Moment): Outcome {
     ),
   };
   if (isTransfer(plan)) return carriedOver(plan, belief, held, tally);
-  const outcome = outcomeOf(belief, held, tally);
+  const outcome = outcomeOf(belief, held, tally, statedOf(belief, stories));
   if (outcome.found !== 'beyond the scale' && troubles.some(leavesNothing)) return { found: 'nothing', tally };
   // Where every value holds, one that failed at a limit is no end of a band.
   const everywhere = outcome.found === 'past the limit' && troubles.some(({ trouble }) => trouble === 'lights everywhere');

@@ -9,12 +9,22 @@ export type Deaf =
   | 'in use'
   /** It is open, and switched off at the device or in the system. */
   | 'muted'
+  /** It is open, and nothing at all comes from it. */
+  | 'silent'
   /** The browser's recogniser does not answer. */
   | 'no service'
+  /** The browser tells that the network is gone, which its recogniser needs. */
+  | 'no network'
   | 'no recogniser'
   /** The browser has no recogniser ready on this computer. */
   | 'not on this computer'
+  /** It would have to download one first; it is doing so. */
+  | 'to be downloaded'
+  | 'being downloaded'
+  /** The browser, or whoever manages it, does not let its recogniser be used. */
   | 'not usable'
+  /** Its recogniser does not know the language. */
+  | 'no language'
   | 'no words'
   | 'words unreadable'
   /** The browser hands over no sound. */

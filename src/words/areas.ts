@@ -15,6 +15,7 @@ import type { MannerWords } from './mannerWords.ts';
 import type { PhotographsWords } from './photographsWords.ts';
 import type { PlacedWords } from './placedWords.ts';
 import type { PlanWords } from './planWords.ts';
+import type { PracticePicturesWords } from './practicePicturesWords.ts';
 import type { PracticeWords } from './practiceWords.ts';
 import type { PrintWords } from './printWords.ts';
 import type { ReadingsWords } from './readingsWords.ts';
@@ -54,6 +55,7 @@ export interface Words {
   readonly placed: PlacedWords;
   readonly plan: PlanWords;
   readonly practice: PracticeWords;
+  readonly practicePictures: PracticePicturesWords;
   readonly print: PrintWords;
   readonly readings: ReadingsWords;
   readonly record: RecordWords;
@@ -97,6 +99,7 @@ export const LANGUAGES = {
     placed: () => import('./en/placed.ts'),
     plan: () => import('./en/plan.ts'),
     practice: () => import('./en/practice.ts'),
+    practicePictures: () => import('./en/practicePictures.ts'),
     print: () => import('./en/print.ts'),
     readings: () => import('./en/readings.ts'),
     record: () => import('./en/record.ts'),

@@ -9,6 +9,7 @@ import type { PrintCheck } from '../optics/print/printCheck.ts';
 import type { PaperName } from '../optics/print/sheets.ts';
 import type { Degrees, Ev, FNumber, Magnification } from '../optics/quantity.ts';
 import type { ConfusionRule, Sensor } from '../optics/sensor.ts';
+import type { StepSize } from '../photographs/focusError.ts';
 import type { SetUpCase } from '../optics/setUp/step.ts';
 import type { DistanceUnit } from '../optics/writtenLength.ts';
 import type { Millimetres } from '../units.ts';
@@ -120,7 +121,9 @@ export interface BenchWords {
       readonly unit: DistanceUnit;
     }) => readonly Figure[];
     /** `share`: of the depth behind the target. */
-    readonly step: (step: Millimetres, share: number, unit: DistanceUnit) => string;
+    readonly step: (step: Millimetres, share: number, unit: DistanceUnit, by: StepSize['from']) => string;
+    /** Below the worth of a step, where a bracket measured it. */
+    readonly worthMeasured: string;
     readonly converted: (aperture: FNumber, lensSteps: number, bodySteps: number) => string;
   };
   readonly target: {
@@ -155,7 +158,11 @@ export interface BenchWords {
     readonly finer: string;
     readonly onTarget: string;
     /** `error`: positive behind the target; the rest is known once the rig is. */
-    readonly focus: (error: number, unit: DistanceUnit, worth: { readonly share: number; readonly steps: number } | null) => string;
+    readonly focus: (
+      error: number,
+      unit: DistanceUnit,
+      worth: { readonly share: number; readonly steps: number; readonly by: StepSize['from'] } | null,
+    ) => string;
     readonly wanted: string;
     /** Share of the depth that lies in front without a shift. */
     readonly share: (now: number) => string;

@@ -2,6 +2,7 @@
 import type { Evidence, MemoryPlace } from '../logbook/entering/advice.ts';
 import type { Band, Fit } from '../logbook/entering/band.ts';
 import type { Choice } from '../logbook/entering/oneValue.ts';
+import type { ShownThere } from '../logbook/entering/shown.ts';
 import type { TwoValues } from '../logbook/entering/twoValues.ts';
 import type { Body } from '../kit/body.ts';
 import type { Lens } from '../kit/lens.ts';
@@ -38,10 +39,13 @@ export interface EnteringWords {
   readonly serves: (outside: number, all: number, weighed: boolean) => string;
   readonly table: { readonly at: string; readonly off: string; readonly share: string };
   readonly at: (band: Band) => string;
+  readonly off: (fit: Fit) => string;
   readonly share: (fit: Fit) => string;
   /** What the body would use between the two ends of a zoom. */
   readonly middle: (middle: TwoValues['middles'][number]) => readonly string[];
   readonly trade: { readonly title: string; readonly option: (choice: Choice) => readonly string[] };
+  /** What photographs say of one situation: the bracket's centre, and then the check. */
+  readonly shown: { readonly title: string; readonly bracket: (there: ShownThere) => readonly string[]; readonly check: (there: ShownThere) => string };
   readonly uncounted: (list: MemoryPlace['uncounted']) => string;
   /** `fNumber`: of the lens with it, null where the lens alone is not known. */
   readonly converter: (fNumber: number | null) => readonly string[];

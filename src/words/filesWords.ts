@@ -16,6 +16,8 @@ export interface FilesWords {
   readonly more: (count: number) => string;
   readonly backup: {
     readonly title: string;
+    /** What a backup holds, and what it does not. */
+    readonly about: string;
     readonly newest: (made: Moment | null) => string;
     readonly write: string;
     readonly withoutWords: string;

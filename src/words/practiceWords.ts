@@ -7,5 +7,6 @@ export interface PracticeWords {
   readonly odd: string;
   readonly begin: string;
   readonly train: string;
+  readonly pictures: string;
   readonly light: (lit: boolean, arrows: 'none' | 'left' | 'right' | 'both') => string;
 }

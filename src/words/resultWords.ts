@@ -80,5 +80,9 @@ export interface ResultWords {
     readonly measure: string;
   };
   readonly checks: { readonly title: string; readonly of: Readonly<Record<Bare, readonly string[]>> };
-  readonly practice: { readonly title: string; readonly revealed: (fact: RevealedFact) => string };
+  readonly practice: {
+    readonly title: string;
+    readonly revealed: (fact: RevealedFact) => string;
+    /** The way to pictures that it takes. */ readonly pictures: string;
+  };
 }

@@ -22,7 +22,11 @@ export interface SeriesWords {
   readonly out: Readonly<Record<OutOfSeries, string>>;
   readonly shown: string;
   /** Of the correction that is checked, or that the bracket lies around. */
-  readonly value: { readonly label: string; readonly hint: Readonly<Record<'check' | 'bracket', string>>; readonly offTheScale: (scale: Scale) => string };
+  readonly value: {
+    readonly label: string;
+    readonly hint: Readonly<Record<'one' | 'check' | 'bracket', string>>;
+    readonly offTheScale: (scale: Scale) => string;
+  };
   /** Crops of an upright and of a level edge in two pictures, side by side. */
   readonly beside: { readonly title: string; readonly reference: (upright: boolean) => string; readonly shot: (upright: boolean) => string };
   /** No picture of it was focused in live view. */

@@ -42,12 +42,21 @@ export interface SessionWords {
     readonly copyLeft: string;
     readonly notOnDisk: string;
   };
+  /** What photographs showed, and the crops kept beside it. */
+  readonly proofs: {
+    readonly situationGone: string;
+    readonly unfit: string;
+    readonly gone: string;
+    readonly copiesUnread: string;
+    readonly copyLeft: string;
+    readonly crops: Readonly<Record<'crops unread' | 'crops not kept' | 'crops not erased', string>>;
+  };
   readonly byHand: (fault: HandFault) => string;
   readonly recordGone: string;
   /** Something of the program itself failed; `why`: what it says of it. */
   readonly unexpected: (why: string) => string;
   /** What became of something told, beside its words. */
-  readonly became: Readonly<Record<'not here' | 'asked back' | 'said again' | 'help' | 'looked up' | 'not taken' | 'not clear', string>>;
+  readonly became: Readonly<Record<'not here' | 'asked back' | 'said again' | 'help' | 'looked up' | 'not taken' | 'not clear' | 'too late', string>>;
   /** Why a word that was heard was not taken, beside it. */
   readonly missed: Readonly<Record<Missed, string>>;
   /** What does not fit where something is told of a sweep. */

@@ -4,6 +4,7 @@ import type { Entry } from '../logbook/entry.ts';
 import type { Combined } from '../logbook/combined.ts';
 import type { Measured } from '../logbook/measured.ts';
 import type { Comparison } from '../sweep/trouble/sweepsDiffer.ts';
+import type { ShownWords } from './shownWords.ts';
 
 export interface SituationWords {
   readonly gone: string;
@@ -28,6 +29,15 @@ export interface SituationWords {
     readonly noValue: Readonly<Record<Measured['found'], string>>;
     readonly facts: (one: Measured) => string;
     readonly seeHolds: string;
+    readonly photographed: ShownWords & {
+      readonly more: string;
+      /** Over the crops; `both`: one of them was focused in live view. */
+      readonly crops: (both: boolean) => string;
+      readonly noCrops: string;
+      readonly crop: Readonly<Record<'reference' | 'shot', string>>;
+      readonly eraseCrops: string;
+      readonly erase: string;
+    };
   };
   readonly repeated: {
     readonly title: (count: number) => string;

@@ -25,6 +25,10 @@ export interface VoiceWords {
     readonly offered: string;
     readonly allow: string;
     readonly allowAndTeach: string;
+    readonly download: string;
+    readonly downloadInstead: string;
+    readonly downloading: string;
+    readonly notDownloaded: string;
     readonly teachInstead: string;
     readonly asking: string;
     readonly once: string;

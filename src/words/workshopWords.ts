@@ -2,6 +2,7 @@
 import type { Scale } from '../sweep/scale.ts';
 import type { Arrows, Light } from '../sweep/verdict.ts';
 import type { Millimetres, Moment, Seconds } from '../units.ts';
+import type { ShownWords } from './shownWords.ts';
 
 export interface WorkshopWords {
   readonly title: string;
@@ -16,6 +17,7 @@ export interface WorkshopWords {
     readonly decides: string;
   };
   readonly holds: { readonly title: string; readonly inFocus: (count: number) => string; readonly aside: (count: number) => string };
+  readonly photographs: ShownWords & { readonly title: string };
   readonly bench: string;
   readonly facts: Readonly<Record<'body' | 'lens' | 'focalLength' | 'distance' | 'range' | 'measured', string>>;
   readonly named: (name: string, serial: string | null) => string;

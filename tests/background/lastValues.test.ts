@@ -9,7 +9,7 @@ const library = libraryWith({ entries: [{ id: 'e', value: 6 }] });
 const [entry] = library.entries;
 
 function addressBar() {
-  const stored: Record<string, unknown> = { version: 2, [KEY.kit]: library.kit, [entryKey('e')]: entry };
+  const stored: Record<string, unknown> = { version: 3, [KEY.kit]: library.kit, [entryKey('e')]: entry };
   const lastValues = createLastValues(
     () => Promise.resolve({ ...stored }),
     () => T0,

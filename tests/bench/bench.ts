@@ -10,6 +10,7 @@ import { lookUp } from './lookUp/lookUp.ts';
 import { paint } from './paint/paint.ts';
 import { panel } from './panel.ts';
 import { photographs } from './photographs/photographs.ts';
+import { readingTime } from './photographs/readingTime.ts';
 import { suggestion } from './suggestion.ts';
 import { awkwardSweeps } from './sweep/awkwardFamily.ts';
 import { memory } from './sweep/memoryFamily.ts';
@@ -38,6 +39,7 @@ const families: readonly Family[] = [
   lookUp,
   hearing,
   photographs,
+  readingTime,
 ];
 
 const BESIDE = '../shared/data';

@@ -1,15 +1,12 @@
 // Contract of photographs in a real Chromium and a real Firefox: whatever is brought in leads to figures or to its own one
 // sentence, the rest goes on, the panel answers meanwhile, and nothing is sent anywhere.
-import type { Page } from 'puppeteer-core';
 import { expect, onTestFinished, test } from 'vitest';
 import { launchChromium } from './chromium.ts';
 import { launchFirefox } from './firefox.ts';
-import { RIG_SENSOR, rigPicture } from '../photographs/rigPicture.ts';
-import { accessibilityFaults } from './axe.ts';
-import { put, stored } from './library/shelves.ts';
+import { rigPicture } from '../photographs/rigPicture.ts';
 import { giveBytes, giveDrawn } from './pictureFiles.ts';
+import { giveShots, lookAtAllOf, photographsOfSituation } from './photographsSeat.ts';
 import { pngFile } from './pngFile.ts';
-import { picture, wear } from './screens.ts';
 import { choose, look, press, seatAt, seatAtSidebar, until, untilText, type Seat } from './seat.ts';
 
 const BROWSERS = ['Chromium', 'Firefox'] as const;
@@ -86,26 +83,6 @@ test.each(BROWSERS)('%s: while 24 megapixels are read, a key is answered within 
 
 const BEHIND = pngFile(rigPicture(30));
 
-/** The photographs of a situation that was measured and entered, with the camera of the pictures in the kit. */
-async function photographsOfSituation(): Promise<{ readonly page: Page; readonly seat: Seat }> {
-  const chromium = await launchChromium();
-  onTestFinished(chromium.close);
-  const kit = structuredClone(stored['kit']) as { bodies: object[]; lenses: object[] };
-  Object.assign(kit.bodies[0] ?? {}, { sensor: RIG_SENSOR });
-  Object.assign(kit.lenses[0] ?? {}, { widest: { from: 1.8, to: 1.8 } });
-  await put(chromium.worker, { ...stored, kit });
-  const page = await chromium.openTab();
-  const seat = seatAt(page);
-  await untilText(seat, 'Logbook');
-  await choose(seat, 'Logbook');
-  await untilText(seat, '1 found');
-  await seat.click('.entries button');
-  await untilText(seat, 'Check it with photographs');
-  await choose(seat, 'Check it with photographs');
-  await untilText(seat, 'drop them here');
-  return { page, seat };
-}
-
 test('Chromium: a picture of target and ramp, opened from its situation, leads to figures; no screen of it has a fault', { timeout: 120_000 }, async () => {
   const { page, seat } = await photographsOfSituation();
   await giveBytes(seat, 'behind.png', BEHIND);
@@ -115,24 +92,6 @@ test('Chromium: a picture of target and ramp, opened from its situation, leads t
   await choose(seat, 'Figures');
   await lookAtAllOf(page, 'photographs');
 });
-
-/** Narrow and wide, dark and light: nothing is cut off, and no one is shut out. */
-async function lookAtAllOf(page: Page, name: string): Promise<void> {
-  for (const width of [180, 240, 360]) {
-    await page.setViewport({ width, height: 700 });
-    for (const theme of ['dark', 'light'] as const) {
-      await wear(page, theme);
-      await picture(page, `${name}-${width}-${theme}`);
-      expect(await accessibilityFaults(page)).toEqual([]);
-    }
-    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
-  }
-}
-
-/** Pictures focused so many millimetres behind the target, numbered as a camera numbers its files. */
-async function giveShots(seat: Seat, errors: readonly number[]): Promise<void> {
-  for (const [at, error] of errors.entries()) await giveBytes(seat, `shot-${at + 1}.png`, pngFile(rigPicture(error)));
-}
 
 test('Chromium: a check of the value finds a shift against live view, and asks for live view where it is missing', { timeout: 240_000 }, async () => {
   const { page, seat } = await photographsOfSituation();

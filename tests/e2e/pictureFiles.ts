@@ -45,15 +45,19 @@ export const giveDrawn = (seat: Seat, pictures: readonly DrawnPicture[], how: 'c
   );
 
 /** Gives the panel a file that the tests made, as if it was chosen. */
-export const giveBytes = (seat: Seat, name: string, bytes: Uint8Array): Promise<void> =>
+export const giveBytes = (seat: Seat, name: string, bytes: Uint8Array): Promise<void> => giveNamed(seat, [name], bytes);
+
+/** The same under several names, all at once. */
+export const giveNamed = (seat: Seat, names: readonly string[], bytes: Uint8Array): Promise<void> =>
   seat.evaluate(
-    (base64: string, called: string) => {
+    (base64: string, called: readonly string[]) => {
       const input = document.querySelector<HTMLInputElement>('input[type="file"]');
+      const content = Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0));
       const files = new DataTransfer();
-      files.items.add(new File([Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0))], called));
+      for (const name of called) files.items.add(new File([content], name));
       if (input) input.files = files.files;
       input?.dispatchEvent(new Event('change', { bubbles: true }));
     },
     Buffer.from(bytes).toString('base64'),
-    name,
+    names,
   );

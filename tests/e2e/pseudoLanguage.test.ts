@@ -28,6 +28,11 @@ test('the screens beside a sweep, empty and in use', async () => {
   await go(tour, 'Practice camera');
   await settled(tour);
   await at(tour, 'practice');
+  await go(tour, 'Practice pictures');
+  await settled(tour);
+  await at(tour, 'practice-pictures');
+  await go(tour, 'Back');
+  await settled(tour);
   await go(tour, 'Train your eye');
   await settled(tour);
   await at(tour, 'training');

@@ -57,7 +57,7 @@ test('a whole zoom, told by keys from the bands of practice cameras, is picked u
   const profile = temporaryFolder();
   onTestFinished(() => removeFolder(profile));
   const first = await launchChromium({ profile });
-  await first.worker.evaluate((all) => chrome.storage.local.set(all), { version: 2, kit, settings } as Record<string, unknown>);
+  await first.worker.evaluate((all) => chrome.storage.local.set(all), { version: 3, kit, settings } as Record<string, unknown>);
   let page = await first.openTab();
   await page.setViewport({ width: 360, height: 700 });
   let seat = seatAt(page);

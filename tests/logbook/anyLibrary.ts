@@ -139,6 +139,45 @@ const byHand = fc.record({ id, at: moment, subject, source, finding, conditions 
 const entry = fc.record({ id, at: moment, subject, value: step, record: orNull(id), conditions });
 const note = fc.record({ id, at: moment, of: id, what: fc.constantFrom('firmware', 'service'), note: text(100) });
 
+const measured = fc.record({ value: decimal(-500, 500), low: decimal(-500, 500), high: decimal(-500, 500) });
+const depth = fc.record({ front: decimal(0, 9999), behind: fc.oneof(decimal(0, 9999), fc.constant('infinite')) });
+const taken = orNull(moment);
+const joined = fc.oneof(
+  fc.record({ is: fc.constant('agree'), band: measured, difference: measured, joint: measured }),
+  fc.record({ is: fc.constant('differ'), band: measured, difference: measured }),
+);
+const proof = fc.oneof(
+  fc.record({ is: fc.constant('one'), taken, error: measured, depth, sharp: fc.constantFrom('sharp', 'not sharp', 'not sure') }),
+  fc.record({
+    is: fc.constant('check'),
+    taken,
+    correction: step,
+    shots: fc.nat(99),
+    reference: fc.boolean(),
+    bias: measured,
+    repeatability: decimal(0, 99),
+    nearLessFar: orNull(measured),
+    depth,
+    verdict: fc.oneof(
+      fc.record({ is: fc.constant('confirmed') }),
+      fc.record({ is: fc.constant('shifted'), lies: fc.constantFrom('in front', 'behind') }),
+      fc.record({ is: fc.constant('not enough'), more: fc.nat(12) }),
+    ),
+  }),
+  fc.record({
+    is: fc.constant('bracket'),
+    taken,
+    shots: fc.array(fc.record({ correction: step, error: measured }), { maxLength: 3 }),
+    reference: orNull(measured),
+    step: measured,
+    centre: measured,
+    scatter: decimal(0, 99),
+    atZero: decimal(-500, 500),
+    joined: orNull(joined),
+  }),
+);
+const proofRecord = fc.record({ id, at: moment, practice: fc.boolean(), subject, proof, crops: orNull(id) });
+
 const listOf = <T extends { id: string }>(arbitrary: fc.Arbitrary<T>, maxLength: number) =>
   fc.uniqueArray(arbitrary, { selector: (item) => item.id, maxLength });
 
@@ -149,7 +188,7 @@ const listOf = <T extends { id: string }>(arbitrary: fc.Arbitrary<T>, maxLength:
 export const anyLibrary = (most = 4): fc.Arbitrary<Library> =>
   fc
     .record({
-      version: fc.constant(2),
+      version: fc.constant(3),
       kit: fc.record({
         bodies: listOf(body, most),
         lenses: listOf(lens, most),
@@ -160,5 +199,6 @@ export const anyLibrary = (most = 4): fc.Arbitrary<Library> =>
       byHand: listOf(byHand, most),
       entries: listOf(entry, most),
       notes: listOf(note, most),
+      proofs: listOf(proofRecord, most),
     })
     .map((library) => v.parse(Library, library));

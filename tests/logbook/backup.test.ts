@@ -49,7 +49,7 @@ describe('a backup', { timeout: 60_000 }, () => {
     };
     expect(fault(text.slice(0, -20))).toBe('damaged');
     expect(fault('[1, 2]')).toBe('no backup');
-    expect(fault(text.replace('"version": 2', '"version": 3'))).toBe('newer');
+    expect(fault(text.replace('"version": 3', '"version": 4'))).toBe('newer');
     expect(fault(`\uFEFF${text}`)).toBeNull();
   });
 });

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { cardOf } from '../../src/logbook/card.ts';
 import { USUAL_LIMITS } from '../../src/logbook/due.ts';
 import { shelfOf } from '../../src/logbook/shelf.ts';
+import { cardWords } from '../../src/words/pages.ts';
 import { DAY, libraryWith, sweepRecord, T0 } from './libraryWith.ts';
 
 describe('the card of a body', () => {
@@ -59,5 +60,29 @@ describe('the card of a body', () => {
 
   it('says how sure a value is only where it is the one that was measured', () => {
     expect(card.lenses.flatMap(({ lines }) => lines.map(({ within }) => within))).toEqual([0.99, null, null, null]);
+  });
+
+  it('says what the newest check with photographs found of the very value it prints, and nothing of another value', () => {
+    const check = (correction: number, verdict: object) => ({
+      is: 'check',
+      taken: T0,
+      correction,
+      shots: 6,
+      reference: true,
+      bias: { value: 12, low: 9, high: 15 },
+      repeatability: 2,
+      nearLessFar: null,
+      depth: { front: 40, behind: 44 },
+      verdict,
+    });
+    const factsWith = (...proofs: readonly object[]): string => {
+      const { kit, ...rest } = libraryWith({ entries: [{ id: 'e', value: 5 }], proofs: proofs.map((proof, at) => ({ id: `p${at}`, at: T0 + at, proof })) });
+      const [lens] = cardOf(kit.bodies[0]!, kit, shelfOf({ kit, ...rest }, { at: T0, temperature: null }, USUAL_LIMITS)).lenses;
+      return cardWords.facts(lens!.lines[0]!);
+    };
+    const [confirmed, shifted, unsure] = [{ is: 'confirmed' }, { is: 'shifted', lies: 'behind' }, { is: 'not enough', more: 2 }];
+    expect(factsWith(check(5, confirmed))).toMatch(/^entered .* · confirmed with photographs 1 Jan 2026$/);
+    expect(factsWith(check(5, confirmed), check(5, shifted), check(5, unsure))).toMatch(/photographs showed a shift 1 Jan 2026$/);
+    expect(factsWith(check(4, confirmed))).not.toContain('photographs');
   });
 });

@@ -13,6 +13,7 @@ import { openSweep } from '../../src/sweep/opening.ts';
 import { transferPlan } from '../../src/sweep/transfer/opened.ts';
 import { moment, steps } from '../../src/units.ts';
 import { words } from '../../src/words/catalogue.ts';
+import { workshopWords } from '../../src/words/pages.ts';
 import { ranWith } from '../sweep/noiseFree.ts';
 import { after, later, opened, SUBJECT } from '../sweep/staged.ts';
 import { libraryWith } from './libraryWith.ts';
@@ -75,5 +76,22 @@ describe('the page for the workshop', () => {
     expect(evidence.aside?.holds).toHaveLength(second.outcome.tally.holds);
     const alone = evidenceOf(second, { ...library, records: [second] });
     expect(alone.inFocus).toEqual({ record: null, holds: evidence.inFocus.holds });
+  });
+
+  test('shows what photographs of its situation showed, the newest first, and nothing of the practice camera', () => {
+    const { proofs } = libraryWith({
+      proofs: [
+        { id: 'old', at: 1 },
+        { id: 'new', at: 2 },
+        { id: 'other', subject: { ...subject, situation: 'elsewhere' } },
+        { id: 'drawn', practice: true },
+      ],
+    });
+    const evidence = evidenceOf(first, { ...library, proofs });
+    expect(evidence.proofs.map(({ id }) => id)).toEqual(['new', 'old']);
+    const { showed, by, facts } = workshopWords.photographs;
+    expect(evidence.proofs.map((proof) => `${showed(proof)} ${by(proof)}. ${facts(proof)}`)[0]).toBe(
+      'sharp in one picture, 1 Jan 1970. focus fell 2 mm ± 1 mm behind the target',
+    );
   });
 });

@@ -54,6 +54,19 @@ describe('a table of results', { timeout: 60_000 }, () => {
     );
   });
 
+  it('of what photographs showed brings no value into another logbook, whatever it holds: its figures are whole only in the backup', () => {
+    fc.assert(
+      fc.property(anyLibrary(), ({ version, kit, proofs }) => {
+        fc.pre(proofs.some(({ practice }) => !practice));
+        const shown: Library = { ...EMPTY_LIBRARY, version, kit, proofs };
+        const plan = planTable(EMPTY_LIBRARY, read(writeTable(shown)), T0);
+        expect([plan.added, plan.faults, plan.newKit, plan.library]).toEqual([0, [], [], EMPTY_LIBRARY]);
+        expect(plan.withoutValue).toBe(proofs.filter(({ practice }) => !practice).length);
+      }),
+      { numRuns: 200 },
+    );
+  });
+
   it('brought in twice adds nothing the second time, and sets each piece of kit up once', () => {
     const rows = read(
       'Lens;Body;Focal length;Distance (m);Value;Date\n' +

@@ -16,7 +16,10 @@ export interface Parts {
   readonly byHand?: readonly Part[];
   readonly entries?: readonly Part[];
   readonly notes?: readonly Part[];
+  readonly proofs?: readonly Part[];
 }
+
+const ONE_PICTURE = { is: 'one', taken: null, error: { value: 2, low: 1, high: 3 }, depth: { front: 20, behind: 22 }, sharp: 'sharp' };
 
 export const T0 = moment(1_767_261_600_000);
 export const DAY = 86_400_000;
@@ -36,7 +39,7 @@ export function libraryWith(parts: Parts): Library {
   const subject = { situation: 's', body: 'Velde M1', lens: 'Orrin 85 f/1.8', focalLength: 85, distance: 4250 };
   const conditions = unknownConditions(moment(0));
   return v.parse(Library, {
-    version: 2,
+    version: 3,
     kit: {
       bodies: each(parts.bodies ?? [{ id: 'b' }], (id) => newBody(id, 'Velde M1', moment(0))),
       lenses: each(parts.lenses ?? [{ id: 'l' }], (id) => newLens(id, 'Orrin 85 f/1.8', moment(0))),
@@ -53,6 +56,7 @@ export function libraryWith(parts: Parts): Library {
     })),
     entries: each(parts.entries ?? [], () => ({ at: T0, subject, value: 0, record: null, conditions })),
     notes: each(parts.notes ?? [], () => ({ at: T0, of: 'b', what: 'service', note: '' })),
+    proofs: each(parts.proofs ?? [], () => ({ at: T0, practice: false, subject, proof: ONE_PICTURE, crops: null })),
   });
 }
 

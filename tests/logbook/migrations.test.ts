@@ -9,6 +9,7 @@ import { USUAL_SETTINGS } from '../../src/usualSettings.ts';
 import { words } from '../../src/words/catalogue.ts';
 import version1 from '../fixtures/store-1.json';
 import version2 from '../fixtures/store-2.json';
+import version3 from '../fixtures/store-3.json';
 import { anyLibrary } from './anyLibrary.ts';
 
 const records1 = [version1['record:r-1'], version1['record:r-2'], version1['record:r-3']];
@@ -19,7 +20,7 @@ describe('a store of version 1', () => {
   const { contents, spoilt } = contentsOf(stored);
 
   it('is read whole, and nothing in it is spoilt', () => {
-    expect([migrated.is, stored['version'], spoilt]).toEqual(['changed', 2, []]);
+    expect([migrated.is, stored['version'], spoilt]).toEqual(['changed', 3, []]);
     expect(contents.records).toEqual(records1.toReversed());
     expect(contents.settings).toMatchObject(version1.settings);
   });
@@ -30,23 +31,25 @@ describe('a store of version 1', () => {
     }
   });
 
-  it('gains what version 2 asks for, as not known', () => {
+  it('gains what later versions ask for, as not known or none', () => {
     expect(contents.kit.bodies[0]).toMatchObject({ serial: null, remembers: null, copies: 'not known', changed: 0 });
     expect(contents.kit.situations[0]).toMatchObject({ converter: null, changed: 0, retired: null });
-    expect([contents.byHand, contents.entries, contents.notes, contents.kit.converters]).toEqual([[], [], [], []]);
+    expect([contents.byHand, contents.entries, contents.notes, contents.proofs, contents.kit.converters]).toEqual([[], [], [], [], []]);
   });
 
   it('without a kit stays without one, and a spoilt kit stays as it was', () => {
-    expect(migrate({ version: 1 })).toMatchObject({ stored: { version: 2 } });
+    expect(migrate({ version: 1 })).toMatchObject({ stored: { version: 3 } });
     expect(migrate({ version: 1, kit: 'gone' })).toMatchObject({ stored: { kit: 'gone' } });
     expect(migrate({ version: 1, kit: { bodies: [7] } })).toMatchObject({ stored: { kit: { bodies: [7] } } });
   });
 });
 
 describe('a store of version 2', () => {
+  const migrated = migrate(version2);
+  const { contents, spoilt } = contentsOf(migrated.is === 'changed' ? migrated.stored : {});
+
   it('is read whole, with everything it had, and nothing in it is spoilt', () => {
-    const { contents, spoilt } = contentsOf(migrate(version2).is === 'current' ? version2 : {});
-    expect(spoilt).toEqual([]);
+    expect([migrated.is, spoilt, contents.proofs]).toEqual(['changed', [], []]);
     const under = (kind: string) => Object.entries(version2).flatMap(([key, item]) => (key.startsWith(`${kind}:`) ? [item] : []));
     for (const [kind, items] of Object.entries({ record: contents.records, 'by-hand': contents.byHand, entry: contents.entries, note: contents.notes })) {
       expect(items.length).toBeGreaterThan(0);
@@ -56,6 +59,40 @@ describe('a store of version 2', () => {
     // What was not yet there to be set has its usual value.
     const { voice } = version2.settings;
     expect(contents.settings).toEqual({ ...USUAL_SETTINGS, ...version2.settings, voice: { ...USUAL_SETTINGS.voice, ...voice } });
+  });
+});
+
+describe('a store of version 3', () => {
+  it('is read whole, with every kind of what photographs showed, and nothing in it is spoilt', () => {
+    const { contents, spoilt } = contentsOf(migrate(version3).is === 'current' ? version3 : {});
+    expect(spoilt).toEqual([]);
+    expect(contents.proofs).toEqual([version3['proof:p1'], version3['proof:p2'], version3['proof:p3'], version3['proof:p4']]);
+    expect(new Set(contents.proofs.map(({ proof }) => proof.is))).toEqual(new Set(['one', 'check', 'bracket']));
+    const { proofs: _, ...rest } = contents;
+    expect(rest).toMatchObject({ kit: version2.kit, backup: version2.backup });
+    expect(contents.records).toHaveLength(Object.keys(version2).filter((key) => key.startsWith('record:')).length);
+  });
+
+  it('is led from version 2 by a migration that changes no key', () => {
+    const migrated = migrate(version2);
+    expect(migrated.is === 'changed' && migrated.stored).toEqual({ ...version2, version: 3 });
+  });
+});
+
+describe('any store of version 2', () => {
+  it('comes to version 3 with every key as it was, and reads as the same logbook, without anything that photographs showed', () => {
+    fc.assert(
+      fc.property(anyLibrary(), (library) => {
+        const older: Stored = { ...changesBetween(EMPTY_LIBRARY, { ...library, proofs: [] }), version: 2 };
+        const migrated = migrate(older);
+        const { contents, spoilt } = contentsOf(migrated.is === 'changed' ? migrated.stored : {});
+        expect(migrated).toEqual({ is: 'changed', from: 2, stored: { ...older, version: 3 } });
+        expect([spoilt, contents.proofs]).toEqual([[], []]);
+        expect(new Set(Object.values(libraryOf(contents)).flat())).toEqual(new Set(Object.values({ ...library, proofs: [] }).flat()));
+        expect(migrate(migrated.is === 'changed' ? migrated.stored : {})).toEqual({ is: 'current' });
+      }),
+      { numRuns: 60 },
+    );
   });
 });
 
@@ -100,7 +137,7 @@ describe('a logbook as one', () => {
   it('is refused when it is none, has no version, or is newer', () => {
     for (const stored of [null, 7, 'x', []]) expect(readLibrary(stored)).toEqual({ ok: false, fault: 'no logbook' });
     for (const stored of [{}, { version: 0 }, { version: 1.5 }, { version: '2' }]) expect(readLibrary(stored)).toEqual({ ok: false, fault: 'no version' });
-    expect(readLibrary({ version: 3 })).toEqual({ ok: false, fault: 'newer' });
+    expect(readLibrary({ version: 4 })).toEqual({ ok: false, fault: 'newer' });
   });
 
   it('comes back from the store as it was written, and a change writes only the keys it touches', () => {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { middleOf } from '../../src/logbook/byHand.ts';
 import { unknownConditions } from '../../src/logbook/conditions.ts';
 import { dueAgain, USUAL_LIMITS, type DueReason } from '../../src/logbook/due.ts';
-import { historiesOf, linesOf } from '../../src/logbook/history.ts';
+import { historiesOf, linesOf, type HistoryLine } from '../../src/logbook/history.ts';
 import { recordByHand } from '../../src/logbook/recordByHand.ts';
 import { narrow, shelfOf } from '../../src/logbook/shelf.ts';
 import { standingOf } from '../../src/logbook/standing.ts';
@@ -10,6 +10,7 @@ import { USUAL_SCALE } from '../../src/sweep/scale.ts';
 import { millimetres, moment } from '../../src/units.ts';
 import { DAY, libraryWith, sweepRecord, T0, type Parts } from './libraryWith.ts';
 
+const idOf = (line: HistoryLine): string => (line.line === 'entered' ? line.entry : line.line === 'measured' ? line.measured : line.record).id;
 const historyOf = (parts: Parts) => historiesOf(libraryWith(parts)).get('s')!;
 const at = (days: number) => moment(T0 + days * DAY);
 const warm = (told: number, temperature: number) => ({ ...unknownConditions(moment(told)), temperature });
@@ -39,7 +40,7 @@ describe('the standing of a situation', () => {
     };
     expect(stateOf(parts)).toEqual(['entered', 4]);
     expect(stateOf({ ...parts, entries: [{ id: 'e', at: at(9), value: 5 }] })).toEqual(['entered', 5]);
-    expect(linesOf(historyOf(parts)).map((line) => (line.line === 'entered' ? line.entry.id : line.measured.id))).toEqual(['new', 'h', 'old']);
+    expect(linesOf(historyOf(parts)).map(idOf)).toEqual(['new', 'h', 'old']);
   });
 
   it('is not made by the practice camera, nor hidden by a sweep that named no value', () => {

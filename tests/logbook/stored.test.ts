@@ -9,7 +9,7 @@ import { opened } from '../sweep/staged.ts';
 describe('contents', () => {
   test('an empty store holds the usual settings and nothing else', () => {
     expect(contentsOf({})).toEqual({
-      contents: { settings: USUAL_SETTINGS, kit: EMPTY_KIT, records: [], byHand: [], entries: [], notes: [], live: null, plan: null, backup: null },
+      contents: { settings: USUAL_SETTINGS, kit: EMPTY_KIT, records: [], byHand: [], entries: [], notes: [], proofs: [], live: null, plan: null, backup: null },
       spoilt: [],
     });
   });
@@ -23,6 +23,7 @@ describe('contents', () => {
     ['kit', null, null],
     ['kit', { bodies: [{ name: 'Velde M1' }], lenses: [], situations: [] }, 'bodies.0.id'],
     ['record:x', [], 'id'],
+    ['proof:x', { id: 'x', at: 5, practice: false, crops: null, proof: { is: 'one' } }, 'subject'],
     ['live', [{ did: 'ran', at: 5 }], null],
     ['live', [], null],
   ])('a spoilt entry under "%s" is handed back whole, with the place that does not fit', (key, value, field) => {
@@ -44,11 +45,11 @@ describe('contents', () => {
 describe('migrations', () => {
   test('a store without a version becomes the newest with everything as it was', () => {
     const stored = { kit: EMPTY_KIT, 'record:a': { any: 'thing' } };
-    expect(migrate(stored)).toEqual({ is: 'changed', from: 0, stored: { ...stored, version: 2 } });
+    expect(migrate(stored)).toEqual({ is: 'changed', from: 0, stored: { ...stored, version: 3 } });
   });
 
   test('the newest version is left as it is', () => {
-    expect(migrate({ version: 2 })).toEqual({ is: 'current' });
+    expect(migrate({ version: 3 })).toEqual({ is: 'current' });
   });
 
   test('they run in order from the version found', () => {
@@ -61,6 +62,6 @@ describe('migrations', () => {
   });
 
   test('a newer layout is not touched', () => {
-    expect(migrate({ version: 3 })).toEqual({ is: 'too new' });
+    expect(migrate({ version: 4 })).toEqual({ is: 'too new' });
   });
 });

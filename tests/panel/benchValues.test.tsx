@@ -5,9 +5,12 @@ import { cleanup, fireEvent, screen, waitFor } from '@testing-library/preact';
 import { act } from 'preact/test-utils';
 import { afterEach, expect, test } from 'vitest';
 import { EMPTY_KIT, newBody, newConverter, newLens, type Kit } from '../../src/kit/kit.ts';
+import type { ProofRecord } from '../../src/logbook/proofRecord.ts';
+import { measuredWorth } from '../../src/panel/bench/measuredWorth.ts';
+import { around } from '../../src/photographs/withInterval.ts';
 import { millimetres, moment } from '../../src/units.ts';
 import { FakeSession } from './fakeSession.ts';
-import { show, text, toTheBench, type } from './show.tsx';
+import { lookUp, show, text, toTheBench, type } from './show.tsx';
 
 afterEach(cleanup);
 
@@ -75,6 +78,58 @@ const kitWith = (factor: number): Kit => ({
   situations: [
     { id: 'far', changed: moment(0), retired: null, body: 'm2', lens: 'orrin-85', converter: 'x', focalLength: millimetres(85), distance: millimetres(5950) },
   ],
+});
+
+/** The step of a bracket kept there, in millimetres at the target. */
+const bracketOf = (situation: string, step: number): ProofRecord => ({
+  id: 'p',
+  at: moment(5),
+  practice: false,
+  subject: { situation, body: 'Velde M2', lens: 'Orrin 85 f/1.8', focalLength: millimetres(85), distance: millimetres(5950) },
+  proof: {
+    is: 'bracket',
+    taken: null,
+    shots: [],
+    reference: null,
+    step: around(step, step / 10),
+    centre: around(0, 1),
+    scatter: 1,
+    atZero: 0,
+    joined: null,
+  },
+  crops: null,
+});
+
+test('what a bracket of the pairing measured a step to be worth stands in place of the estimate, until another rig or worth is entered', async () => {
+  const { bodies, ...kit } = kitWith(1);
+  const known: Kit = {
+    ...kit,
+    bodies: bodies.map((body) => ({ ...body, sensor: { width: millimetres(36), height: millimetres(24) } })),
+    situations: kit.situations.map((one) => ({ ...one, converter: null })),
+  };
+  await show(new FakeSession({ kit: known, proofs: [bracketOf('far', 40)] }));
+  await lookUp('Orrin 85 f/1.8');
+  await toTheBench();
+  await waitFor(() => screen.getByRole('heading', { name: 'Distance' }));
+  // m = 0.01471 (thin lens, 85 mm at 5950 mm): 40 mm · m² = 8.65 µm, over f/1.8 times the diagonal by 1500, 51.9 µm.
+  expect(standing('One step, as a share of half the depth of focus')).toBe('0.167');
+  expect(text()).toContain('As a bracket with photographs measured it.');
+  expect(text()).toMatch(/One step moves the focus about .* A bracket with photographs measured it\./);
+  await enter('One step, as a share of half the depth of focus', '0.2');
+  expect(text()).toMatch(/One step moves the focus about .* This is an estimate\./);
+});
+
+test('a bracket of another lens, of the practice camera, or without the sensor in the kit leaves the estimate', async () => {
+  const { bodies, situations } = kitWith(1);
+  const known: Kit = { ...kitWith(1), situations: situations.map((one) => ({ ...one, converter: null })) };
+  const sized = bodies.map((body) => ({ ...body, sensor: { width: millimetres(36), height: millimetres(24) } }));
+  const [body, lens] = [sized[0]!, known.lenses[0]!];
+  const rig = { body, lens, converter: null, focalLength: millimetres(85) };
+  expect(measuredWorth(known, [bracketOf('far', 40)], rig)).toBeCloseTo(0.1667, 3);
+  expect(measuredWorth(known, [bracketOf('elsewhere', 40), { ...bracketOf('far', 40), practice: true }], rig)).toBeNull();
+  expect(measuredWorth(known, [bracketOf('far', 40)], { ...rig, body: { ...body, sensor: null } })).toBeNull();
+  // More than the whole of half the depth of focus is no step of any body.
+  expect(measuredWorth(known, [bracketOf('far', 4000)], rig)).toBeNull();
 });
 
 test('what the kit knows is written in the unit in use', async () => {

@@ -1,7 +1,7 @@
 // A session in memory for looking at the screens: the real reducer and the real reading of inputs, no browser behind it.
 // Time moves only when the test moves it.
 import { signal } from '@preact/signals';
-import { newBody, newLens, type Kit } from '../../src/kit/kit.ts';
+import { newBody, newLens, subjectIn, type Kit } from '../../src/kit/kit.ts';
 import { restored } from '../../src/logbook/backup/restore.ts';
 import type { LogRecord } from '../../src/logbook/record.ts';
 import type { Contents } from '../../src/logbook/stored.ts';
@@ -13,6 +13,7 @@ import { createKitForms } from '../../src/panel/session/kitForms.ts';
 import { createLibrary } from '../../src/panel/session/library.ts';
 import { settled } from '../../src/panel/session/settled.ts';
 import { createWritings } from '../../src/panel/session/writings.ts';
+import type { CropPair } from '../../src/platform/keptCrops.ts';
 import { DONE, got, failed } from '../../src/result.ts';
 import type { Attendant, EarState, Heard, LeftFor, Role, Session, SoundHeard, Mishap } from '../../src/panel/session/session.ts';
 import type { Microphone } from '../../src/platform/ear/asking.ts';
@@ -76,6 +77,7 @@ interface World {
   readonly byHand?: Contents['byHand'];
   readonly entries?: Contents['entries'];
   readonly notes?: Contents['notes'];
+  readonly proofs?: Contents['proofs'];
 }
 
 const OPENED = moment(Date.UTC(2026, 10, 20, 9, 0, 0));
@@ -90,6 +92,7 @@ export class FakeSession implements Session {
   readonly byHand = this.#library.byHand;
   readonly entries = this.#library.entries;
   readonly notes = this.#library.notes;
+  readonly proofs = this.#library.proofs;
   readonly settings = this.#library.settings;
   readonly plan = this.#library.plan;
   readonly backedUp = this.#library.backedUp;
@@ -104,6 +107,9 @@ export class FakeSession implements Session {
     allowed: 'prompt' as PermissionState,
     asked: { why: 'not asked', atOnce: false } as Awaited<ReturnType<Microphone['ask']>>,
     proposed: 'browser' as RecognisedBy,
+    downloadable: false,
+    /** Ends the download under way. */
+    downloaded: (_came: boolean): void => undefined,
     inTheWay: null as Deaf | null,
   };
   taughtWords: readonly string[] = [];
@@ -120,8 +126,8 @@ export class FakeSession implements Session {
   #switch = RELEASED;
   #plan: Plan;
 
-  constructor({ kit = KIT, plan = PLAN, records = [], byHand = [], entries = [], notes = [] }: World = {}) {
-    this.#library.take({ kit, records, byHand, entries, notes, settings: USUAL_SETTINGS, live: null, plan: null, backup: null });
+  constructor({ kit = KIT, plan = PLAN, records = [], byHand = [], entries = [], notes = [], proofs = [] }: World = {}) {
+    this.#library.take({ kit, records, byHand, entries, notes, proofs, settings: USUAL_SETTINGS, live: null, plan: null, backup: null });
     this.#plan = plan;
   }
 
@@ -268,6 +274,13 @@ export class FakeSession implements Session {
       changed: (stop) => new Promise((over) => stop.addEventListener('abort', () => over())),
       inTheWay: () => Promise.resolve(this.mic.inTheWay),
       proposed: () => Promise.resolve(this.mic.proposed),
+      downloadable: () => Promise.resolve(this.mic.downloadable),
+      download: () => {
+        this.asked.push('download');
+        return new Promise((over) => {
+          this.mic.downloaded = over;
+        });
+      },
     });
   listenAgain = (here: boolean): void => void this.asked.push(here ? 'listen here' : 'listen again');
   trySound = (): Promise<SoundHeard> => {
@@ -279,6 +292,29 @@ export class FakeSession implements Session {
     this.said.push(sentence);
     this.announcement.value = sentence;
   }
+  /** The crops that lie beside what photographs showed, by their name. */
+  readonly crops = new Map<string, CropPair>();
+  keepProof: Session['keepProof'] = async (situation, proof, crops, practice = false) => {
+    const kit = this.kit.value;
+    const subject = subjectIn(
+      kit,
+      kit.situations.find(({ id }) => id === situation)!,
+    );
+    const id = `proof-${this.proofs.value.length + 1}`;
+    this.crops.set(id, crops);
+    await this.#library.addProof({ id, at: this.now.value, practice, subject, proof, crops: id });
+    return got(id);
+  };
+  eraseProof: Session['eraseProof'] = async (id) => {
+    await this.#library.withdrawProof(id);
+    return DONE;
+  };
+  cropsOf: Session['cropsOf'] = ({ crops }) => Promise.resolve(got(crops === null ? null : (this.crops.get(crops) ?? null)));
+  eraseCrops: Session['eraseCrops'] = (id) => {
+    const record = this.proofs.value.find((one) => one.id === id);
+    this.crops.delete(record?.crops ?? '');
+    return Promise.resolve(DONE);
+  };
   eraseHeard: Session['eraseHeard'] = () => Promise.resolve(DONE);
   sayNext = (sentence: string): void => this.say(sentence);
   sayShown = (sentence: string): void => void this.said.push(sentence);

@@ -3,6 +3,7 @@
 import { cleanup, screen, waitFor, within } from '@testing-library/preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, test } from 'vitest';
+import { pictureSourceOf } from '../../src/panel/photographs/pictureSource.ts';
 import { cameraOf } from '../../src/practice/cameras.ts';
 import type { Outcome } from '../../src/sweep/end/outcome.ts';
 import { revealed } from '../../src/panel/outcome/revealed.ts';
@@ -165,6 +166,25 @@ describe('a practice sweep', () => {
     expect(text()).toMatch(/This practice camera is steady from \S+ to \S+\. Its true centre is \S+\./);
     expect(text()).toContain('is off by less than one step.');
     expect(text()).not.toContain('in the camera for this lens');
+  });
+
+  test('leads to pictures of the same practice camera, beside the value and the band that were found', async () => {
+    await ended({ found: 'band' }, plan);
+    await act(() => void click('Check it with practice pictures'));
+    await partsRead();
+    expect(text()).toContain('Simulated');
+    expect(screen.getByLabelText<HTMLInputElement>('Value to check').value).toBe('+5');
+    expect(pictureSourceOf(plan, BAND)).toEqual({
+      seed: 12,
+      scale: PLAN.scale,
+      found: { value: BAND.chosen, band: { value: BAND.centre, low: BAND.interval.from, high: BAND.interval.to } },
+    });
+  });
+
+  test('of a camera that something is wrong with, whose band is past the limit, or that is real, leads to none', () => {
+    expect(pictureSourceOf({ ...PLAN, practice: { seed: 12, oddity: 'focus moves' } }, BAND)).toBeNull();
+    expect(pictureSourceOf({ ...PLAN, practice: { seed: 12, band: 'past the limit' } }, BAND)).toBeNull();
+    expect(pictureSourceOf(PLAN, BAND)).toBeNull();
   });
 
   test('a value far from the centre is said to be, in steps', () => {

@@ -4,11 +4,15 @@
 import { cleanup, fireEvent, screen, within } from '@testing-library/preact';
 import { act } from 'preact/test-utils';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import type { ProofRecord } from '../../src/logbook/proofRecord.ts';
+import { around } from '../../src/photographs/withInterval.ts';
 import type { BroughtPicture, FromWorker, ToWorker } from '../../src/platform/pictures/bridge.ts';
 import { failed, got } from '../../src/result.ts';
-import { moment } from '../../src/units.ts';
+import { millimetres, moment } from '../../src/units.ts';
+import { newPrintedScale, printMeasured } from '../../src/panel/photographs/printedScale.tsx';
+import { libraryWith, sweepRecord } from '../logbook/libraryWith.ts';
 import { seriesPicture } from '../photographs/series/seriesPictures.ts';
-import { FakeSession } from './fakeSession.ts';
+import { FakeSession, SUBJECT } from './fakeSession.ts';
 import { click, partsRead, show, text, type } from './show.tsx';
 
 beforeEach(() => vi.stubGlobal('Worker', KnowingWorker));
@@ -17,12 +21,19 @@ afterEach(() => {
   vi.unstubAllGlobals();
 });
 
-/** Reads the focus error and the second off the name of a file: "7 at 3.JPG"; "none" has no target. */
+const factors: number[] = [];
+
+/** Reads the focus error, the second and the focal length off the name of a file: "7 at 3.JPG", "7 at 3 of 50.JPG"; "none" has no target. */
 class KnowingWorker extends EventTarget {
-  postMessage({ file }: ToWorker): void {
-    const [, error = '', second = ''] = /^(\S+) at (\d+)/.exec(file.name) ?? [];
-    const read = seriesPicture(0, { error: Number(error), found: error !== 'none', camera: { taken: moment(1000 * Number(second)) } });
-    const blob = new Blob();
+  postMessage({ file, printed }: ToWorker): void {
+    factors.push(printed);
+    const [, error = '', second = '', length = '85'] = /^(\S+) at (\d+)(?: of (\d+))?/.exec(file.name) ?? [];
+    const read = seriesPicture(0, {
+      error: Number(error),
+      found: error !== 'none',
+      camera: { taken: moment(1000 * Number(second)), focalLength: millimetres(Number(length)) },
+    });
+    const blob = new Blob([file.name]);
     const brought: BroughtPicture = { frame: read.frame, camera: read.camera, reading: read.reading, small: blob, crops: [], compared: [blob, blob] };
     const answer: FromWorker = { tells: 'end', picture: error === '' ? failed('no picture') : got(brought) };
     queueMicrotask(() => this.dispatchEvent(new MessageEvent('message', { data: answer })));
@@ -38,6 +49,19 @@ async function photographs(use: 'Check the value entered' | 'A bracket of correc
   await act(() => void click('Check with photographs'));
   await partsRead();
   await act(() => void fireEvent.click(screen.getByRole('radio', { name: new RegExp(`^${use}`) })));
+}
+
+/** Opened from the page of the situation they are of. */
+async function photographsOfSituation(use: string, session = new FakeSession()): Promise<FakeSession> {
+  await show(session);
+  await act(() => void click('Logbook'));
+  await partsRead();
+  await act(() => void click(/Orrin 85/));
+  await partsRead();
+  await act(() => void click('Check it with photographs'));
+  await partsRead();
+  await act(() => void fireEvent.click(screen.getByRole('radio', { name: new RegExp(`^${use}`) })));
+  return session;
 }
 
 async function bring(...names: readonly string[]): Promise<void> {
@@ -118,4 +142,125 @@ test('pictures stay when they are put to another use, and what was told of them 
   expect(text()).toContain('3 of 3 pictures read.');
   await act(() => void fireEvent.click(screen.getByRole('radio', { name: /^Check the value/ })));
   expect(parts()).toEqual(['live view', 'far', 'near']);
+});
+
+test('of many pictures the first are drawn, all are read, and the rest are drawn when they are wanted', { timeout: 30_000 }, async () => {
+  await photographs('Check the value entered');
+  await bring(...Array.from({ length: 45 }, (_, place) => `${place % 3} at ${place + 1}.JPG`));
+  expect(text()).toContain('45 of 45 pictures read.');
+  expect(text()).toContain('44 shots with autofocus.');
+  const cards = () => document.querySelectorAll('.pictures > li');
+  expect(cards()).toHaveLength(40);
+  await act(() => void click('Show more of 45'));
+  expect(cards()).toHaveLength(45);
+});
+
+test('the length that the printed scale measures counts for pictures brought in from then on, and one that it cannot have is refused', async () => {
+  await photographs('Check the value entered');
+  factors.length = 0;
+  await bring('0 at 1.JPG');
+  await act(() => void type('Printed scale measures, mm', '94'));
+  await bring('1 at 2.JPG');
+  await act(() => void type('Printed scale measures, mm', '9'));
+  expect(text()).toContain('Enter the length of the printed scale in millimetres, from 50 to 200, such as 94.');
+  await bring('2 at 3.JPG');
+  await act(() => void type('Printed scale measures, mm', ''));
+  await bring('3 at 4.JPG');
+  expect(factors).toEqual([1, 0.94, 0.94, 1]);
+});
+
+test('what the scale measured when the rig of the situation was last set up stands there', () => {
+  const bench = (measured: number) => ({ ticked: [], readings: [{ reads: 'print', drawn: 100, measured }] });
+  const record = (id: string, finished: number, of: object, more = {}) => {
+    const { journal, ...rest } = sweepRecord(id, finished, 0, 8, more) as { journal: { plan: object }[] };
+    return { ...rest, journal: journal.map((opened) => ({ ...opened, plan: { ...opened.plan, ...of } })) };
+  };
+  const { records } = libraryWith({
+    records: [
+      record('new', 3, { bench: bench(94) }),
+      record('old', 1, { bench: bench(97) }),
+      record('bare', 4, {}),
+      record('practice', 5, { bench: bench(80) }, { practice: true }),
+    ],
+  });
+  expect(printMeasured(records, 's')).toBe(94);
+  expect(printMeasured(records, 'another')).toBeNull();
+  expect(printMeasured(records, null)).toBeNull();
+  expect(newPrintedScale(printMeasured(records, 's')).factor()).toBeCloseTo(0.94, 9);
+});
+
+const keep = () => act(() => void click('Keep in the logbook'));
+
+test('a bracket is kept once, however often it is pressed, with the crops of live view and of the shot nearest to it; and it can be erased again', async () => {
+  const session = await photographsOfSituation('A bracket of corrections');
+  await bring('0 at 1.JPG', '-24 at 2.JPG', '12 at 3.JPG', '-1 at 4.JPG', '24 at 5.JPG', '-12 at 6.JPG');
+  const button = screen.getByRole('button', { name: 'Keep in the logbook' });
+  await act(() => {
+    fireEvent.click(button);
+    fireEvent.click(button);
+  });
+  expect(text()).toContain('It is in the history of this situation.');
+  await act(() => void click('Kept in the logbook'));
+  expect(session.proofs.value).toMatchObject([{ practice: false, subject: { situation: 'orrin-85-near' }, proof: { is: 'bracket', taken: 1000 } }]);
+  const [crops] = session.crops.values();
+  expect([session.crops.size, await crops?.reference?.text(), await crops?.shot?.text()]).toEqual([1, '0 at 1.JPG', '-1 at 4.JPG']);
+  await act(() => void click('Erase it again'));
+  expect(session.proofs.value).toEqual([]);
+  expect(document.activeElement?.textContent).toBe('Keep in the logbook');
+});
+
+test('a check is kept with the value that was checked; until that is told, it is asked for', async () => {
+  const session = await photographsOfSituation('Check the value entered');
+  await bring('0 at 1.JPG', '1 at 2.JPG', '-1 at 3.JPG', '2 at 4.JPG', '0.5 at 5.JPG');
+  expect(text()).toContain('To keep this, enter the value to check above.');
+  expect(screen.queryByRole('button', { name: 'Keep in the logbook' })).toBeNull();
+  await act(() => void type('Value to check', '3'));
+  await keep();
+  await act(() => void type('Value to check', '4'));
+  await keep();
+  expect(session.proofs.value.map(({ proof }) => proof.is === 'check' && proof.correction)).toEqual([3, 4]);
+});
+
+test('each picture is kept on its own, and one that was taken with another lens than the situation has is not', async () => {
+  const session = await photographsOfSituation('One picture at a time');
+  await bring('5 at 1.JPG', '6 at 2.JPG', 'none at 3.JPG', '5 at 4 of 50.JPG');
+  const buttons = screen.getAllByRole('button', { name: 'Keep in the logbook' });
+  expect(buttons).toHaveLength(2);
+  await act(() => void fireEvent.click(buttons[1]!));
+  expect(session.proofs.value).toMatchObject([{ proof: { is: 'one', taken: 2000, error: { value: 6 } } }]);
+  expect(card('5 at 4 of 50.JPG').getByText(/^This picture was taken with another body, lens or focal length/)).toBeTruthy();
+});
+
+test('without a situation nothing is kept, and it is said where to begin', async () => {
+  await photographs('Check the value entered');
+  await bring('0 at 1.JPG', '1 at 2.JPG', '-1 at 3.JPG', '2 at 4.JPG', '0.5 at 5.JPG');
+  await act(() => void type('Value to check', '3'));
+  expect(text()).toContain('To keep this, open the logbook, choose the situation, and bring the pictures in from there.');
+  expect(screen.queryByRole('button', { name: 'Keep in the logbook' })).toBeNull();
+});
+
+const BRACKET: ProofRecord = {
+  id: 'kept',
+  at: moment(0),
+  practice: false,
+  subject: SUBJECT,
+  proof: {
+    is: 'bracket',
+    taken: null,
+    shots: [],
+    reference: null,
+    step: around(10, 1),
+    centre: around(0, 1),
+    scatter: 1,
+    atZero: 0,
+    joined: null,
+  },
+  crops: null,
+};
+
+test('what a kept bracket measured a step to be worth counts for the situation from then on', async () => {
+  await photographsOfSituation('Check the value entered', new FakeSession({ proofs: [BRACKET] }));
+  await act(() => void type('Value to check', '3'));
+  await bring('0 at 1.JPG', '51 at 2.JPG', '49 at 3.JPG', '50 at 4.JPG', '50 at 5.JPG');
+  expect(text()).toContain('About −5 steps would undo it, by what a bracket measured a step to be worth: try −2, and check again.');
 });

@@ -4,9 +4,10 @@
 import { cleanup, fireEvent, screen } from '@testing-library/preact';
 import { act } from 'preact/test-utils';
 import { afterEach, expect, test } from 'vitest';
+import type { ProofRecord } from '../../src/logbook/proofRecord.ts';
 import { newBody, newLens } from '../../src/kit/kit.ts';
 import { moment, seconds, steps } from '../../src/units.ts';
-import { FakeSession, KIT } from './fakeSession.ts';
+import { FakeSession, KIT, SUBJECT } from './fakeSession.ts';
 import { behindMore, lookUp, click, partsRead, show, text, type } from './show.tsx';
 
 afterEach(cleanup);
@@ -146,6 +147,44 @@ test('two sweeps that differ by more than their intervals allow are named so, wi
   );
   expect(text()).toContain('They agree.');
   expect(text()).not.toContain('The sweeps differ');
+});
+
+const PHOTOGRAPHED: ProofRecord = {
+  id: 'p',
+  at: moment(0),
+  practice: false,
+  subject: SUBJECT,
+  proof: { is: 'one', taken: null, error: { value: 12, low: 9, high: 15 }, depth: { front: 40, behind: 44 }, sharp: 'not sharp' },
+  crops: 'pair',
+};
+
+test('what photographs showed stands in the history with its two crops, which can be erased alone, and then the figures', async () => {
+  const kept = new FakeSession({ proofs: [PHOTOGRAPHED] });
+  kept.crops.set('pair', { reference: new Blob(['live view']), shot: new Blob(['shot']) });
+  const session = await situation(kept);
+  expect(text()).toContain('not sharp in one picture, 1 Jan 1970');
+  expect(screen.queryByAltText('Focused in live view')).toBeNull();
+  const more = screen.getByText('See its crops, or erase it').closest('details')!;
+  await act(() => {
+    more.open = true;
+    more.dispatchEvent(new Event('toggle'));
+  });
+  await partsRead();
+  expect([screen.getByAltText('Focused in live view'), screen.getByAltText('Focused with autofocus')]).toHaveLength(2);
+  await press('Erase the crops');
+  await partsRead();
+  expect(text()).toContain('There are no crops of it in this browser.');
+  expect(session.crops.size).toBe(0);
+  expect(text()).toContain('not sharp in one picture');
+  await press('Erase it from the history');
+  await partsRead();
+  expect(session.proofs.value).toEqual([]);
+  expect(text()).not.toContain('not sharp in one picture');
+});
+
+test('what the practice camera showed is not in the history of a real situation', async () => {
+  await situation(new FakeSession({ proofs: [{ ...PHOTOGRAPHED, practice: true }] }));
+  expect(text()).toContain('Nothing was measured, entered or photographed here yet.');
 });
 
 const BAND = { found: 'band', other: null, within: 0.97, ends: 'seen', tally: { holds: 9, seconds: seconds(90) } } as const;

@@ -6,18 +6,20 @@ import { rampMarks } from '../../src/optics/print/rampLayout.ts';
 import { leaningSquare, rectangle, type Drawing } from '../../src/optics/print/drawing.ts';
 import { findRamp } from '../../src/photographs/findRamp.ts';
 import { findTarget } from '../../src/photographs/findTarget.ts';
+import { wholePicture } from '../../src/photographs/pixelSource.ts';
 import type { Plane } from '../../src/photographs/plane.ts';
 import { lookAt } from '../../src/photographs/squaresSeen.ts';
 import { seededRandom } from '../../src/practice/random.ts';
-import { mountRamp, mountTarget } from './camera/mounted.ts';
+import { mountRamp, mountTarget } from '../../src/practice/pictures/mounted.ts';
 import { OTHER_KINDS, otherPicture } from './pictures/otherPictures.ts';
 import { rampFor, targetFor, unmarked } from './pictures/prints.ts';
 import { findDrawn } from './pictures/findDrawn.ts';
 import { quickPicture, USUAL_QUICK, type QuickShot } from './pictures/quickPicture.ts';
 
 const AT_48 = targetFor(1 / 48);
+const look = (plane: Plane) => lookAt(wholePicture(plane));
 const faultIn = (plane: Plane) => {
-  const found = findTarget(plane);
+  const found = findTarget(look(plane));
   return found.ok ? 'found' : found.fault.is;
 };
 const inPicture = (shot: Partial<QuickShot>, drawing: Drawing = AT_48.drawing) => quickPicture([drawing], { ...USUAL_QUICK, ...shot }, 1).plane;
@@ -37,7 +39,7 @@ describe('the target in a picture', () => {
   });
 
   test.each([0, 90, 180, -90, 37])('turned by %s° it says so, and its edges keep their names', (roll) => {
-    const found = findTarget(inPicture({ pose: { ...USUAL_QUICK.pose, roll } }));
+    const found = findTarget(look(inPicture({ pose: { ...USUAL_QUICK.pose, roll } })));
     if (!found.ok) throw new Error(found.fault.is);
     expect(Math.cos(((found.value.roll - roll) * Math.PI) / 180)).toBeCloseTo(1, 6);
     // 1/48 of a millimetre is 3.47 pixels of 6 µm.
@@ -49,7 +51,7 @@ describe('the target in a picture', () => {
 
   test('with one mark covered it is half a print, and the mark is named', () => {
     for (const [index, mark] of targetMarks(AT_48.measure, AT_48.middle).entries()) {
-      const found = findTarget(inPicture({}, without(AT_48.drawing, [mark.middle], mark.box + 2)));
+      const found = findTarget(look(inPicture({}, without(AT_48.drawing, [mark.middle], mark.box + 2))));
       expect(found).toEqual({ ok: false, fault: { is: 'half a print', missing: [mark.name] } });
       expect(index).toBeLessThan(4);
     }
@@ -62,7 +64,7 @@ describe('the target in a picture', () => {
   });
 
   test('tilted by 25° it is told how far, to two degrees', () => {
-    const found = findTarget(inPicture({ pose: { ...USUAL_QUICK.pose, swing: 25 } }));
+    const found = findTarget(look(inPicture({ pose: { ...USUAL_QUICK.pose, swing: 25 } })));
     expect(found.ok ? 'found' : found.fault).toMatchObject({ is: 'print too tilted' });
     const tilt = !found.ok && found.fault.is === 'print too tilted' ? found.fault.tilt : Number.NaN;
     expect(Math.abs(tilt - 25)).toBeLessThan(2);
@@ -72,7 +74,7 @@ describe('the target in a picture', () => {
     const far = [250, 350, 450].map((distance): Partial<QuickShot> => ({ distance: 85 * distance, disc: 3 }));
     const soft = [40, 60].map((disc): Partial<QuickShot> => ({ disc }));
     const told = [...far, ...soft].map((shot) => {
-      const found = findTarget(inPicture(shot));
+      const found = findTarget(look(inPicture(shot)));
       return found.ok ? found.value.sizes.index === AT_48.measure.index : found.fault.is;
     });
     expect(told).not.toContain(false);
@@ -110,14 +112,26 @@ describe('the target in a picture', () => {
 
 describe('the ramp in a picture', () => {
   test.each([
-    [900, 40],
-    [48 * 85, 90],
-  ])('photographed from %s mm it is found by itself, with its numbering, within 0.5 pixels', (away, depth) => {
-    const m = 85 / away;
+    [85, 900, 40, 0],
+    [85, 48 * 85, 90, 0],
+    // So near that its far end looks a quarter less high, and leaning by seven degrees more.
+    [26, 1030, 200, 3],
+    [130, 6500, 800, 7],
+  ])('photographed with %s mm from %s mm it is found by itself, with its numbering, within 0.5 pixels', (focalLength, away, depth, lean) => {
+    const m = focalLength / away;
     const [target, ramp] = [targetFor(m, 2.5, 0.012), rampFor(depth)];
     const mounted = mountRamp(ramp.drawing, ramp.layout.zero, target.drawing);
-    const { plane, at } = quickPicture([target.drawing, mounted], { ...USUAL_QUICK, distance: 85 + away, disc: 2, frame: { width: 3000, height: 4000 } }, 5);
-    const found = findRamp(plane);
+    const shot = {
+      ...USUAL_QUICK,
+      focalLength,
+      distance: focalLength + away,
+      disc: 2,
+      frame: { width: 3000, height: 4000 },
+      pose: { ...USUAL_QUICK.pose, lean },
+    };
+    const { plane, at } = quickPicture([target.drawing, mounted], shot, 5);
+    const seen = look(plane);
+    const found = findRamp(seen);
     if (!found.ok) throw new Error(found.fault.is);
     expect(found.value.layout).toEqual(ramp.layout);
     for (const [place, mark] of rampMarks(ramp.layout).entries()) {
@@ -126,7 +140,7 @@ describe('the ramp in a picture', () => {
     }
     const depths = found.value.edges.map(({ depthFrom }) => depthFrom);
     expect(Math.min(...depths)).toBeCloseTo(-ramp.layout.reach, 6);
-    const target2 = findTarget(plane);
+    const target2 = findTarget(seen);
     expect(target2.ok && target2.value.sizes.index).toBe(target.measure.index);
   });
 });
@@ -135,7 +149,7 @@ describe('pictures of other things', () => {
   const KINDS = Object.keys(OTHER_KINDS) as (keyof typeof OTHER_KINDS)[];
   test.each(KINDS)('in one of %s no target and no ramp is found', { timeout: 60_000 }, (kind) => {
     const plane = otherPicture(kind, 101);
-    const seen = lookAt(plane);
-    expect([findTarget(plane, seen).ok, findRamp(plane, seen).ok]).toEqual([false, false]);
+    const seen = look(plane);
+    expect([findTarget(seen).ok, findRamp(seen).ok]).toEqual([false, false]);
   });
 });

@@ -2,10 +2,11 @@ import { describe, expect, test } from 'vitest';
 import { millimetres } from '../../src/units.ts';
 import { fNumber } from '../../src/optics/quantity.ts';
 import { focusInPicture } from '../../src/photographs/focusInPicture.ts';
+import { wholePicture } from '../../src/photographs/pixelSource.ts';
 import { planeOf } from '../../src/photographs/plane.ts';
-import { photograph } from './camera/photograph.ts';
+import { photograph, type KeptShot } from './camera/photograph.ts';
 import { rigFor } from './camera/rig.ts';
-import { SQUARE, type Shot } from './camera/shot.ts';
+import { SQUARE } from '../../src/practice/pictures/shot.ts';
 import { USUAL_SHOT } from './camera/usualShot.ts';
 
 const LENS = { ...USUAL_SHOT.lens, focalLength: 50, aperture: 1.4, distance: 2500, focusError: -25 };
@@ -13,15 +14,15 @@ const SENSOR = { ...USUAL_SHOT.sensor, width: 900, height: 1500 };
 const OPTICS = { focalLength: millimetres(50), aperture: fNumber(1.4), pitch: millimetres(0.006) };
 const RIG = rigFor({ lens: LENS, sensor: SENSOR }, 1.5);
 
-const shot = (lean: number, swing: number): Shot => ({
+const shot = (lean: number, swing: number): KeptShot => ({
   ...USUAL_SHOT,
   lens: LENS,
   sensor: SENSOR,
   pose: { ...SQUARE, lean, swing, roll: 3, down: -110 },
 });
-const measured = (taken: Shot, sheets = RIG.sheets.slice(0)) => {
+const measured = (taken: KeptShot, sheets = RIG.sheets.slice(0)) => {
   const { rgba, width, height } = photograph(sheets, taken, 5);
-  return focusInPicture(planeOf(rgba, width, height), OPTICS);
+  return focusInPicture(wholePicture(planeOf(rgba, width, height)), OPTICS);
 };
 
 describe('one whole picture', () => {

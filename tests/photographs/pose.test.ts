@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { homographyFrom } from '../../src/photographs/homography.ts';
 import { poseOf } from '../../src/photographs/pose.ts';
 import { millimetres as mm } from '../../src/units.ts';
-import { mountTarget, project, projectionOf } from './camera/mounted.ts';
+import { mountTarget, project, projectionOf } from '../../src/practice/pictures/mounted.ts';
 import { USUAL_SHOT } from './camera/usualShot.ts';
 
 describe('how a print stands to the camera', () => {

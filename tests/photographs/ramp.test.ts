@@ -8,22 +8,21 @@ import { cutPlane, planeOf, type Plane } from '../../src/photographs/plane.ts';
 import { measureRamp } from '../../src/photographs/ramp.ts';
 import { rampEdges } from '../../src/photographs/rampEdges.ts';
 import { normal, seededRandom } from '../../src/practice/random.ts';
-import { project } from './camera/mounted.ts';
-import { photograph } from './camera/photograph.ts';
+import { project } from '../../src/practice/pictures/mounted.ts';
+import { photograph, type KeptShot } from './camera/photograph.ts';
 import { rigFor } from './camera/rig.ts';
-import type { Shot } from './camera/shot.ts';
 import { USUAL_SHOT } from './camera/usualShot.ts';
 
 const LENS = { ...USUAL_SHOT.lens, focalLength: 50, aperture: 1.4, distance: 2500 };
 const OPTICS: RampOptics = { focalLength: millimetres(50), aperture: fNumber(1.4), distance: millimetres(2500), pitch: millimetres(0.006) };
 
 /** The ramp alone in the middle of a picture, its edges where they truly are. */
-function rampPicture(change: Partial<Shot>, seed = 1) {
+function rampPicture(change: Partial<KeptShot>, seed = 1) {
   const sensor = { ...USUAL_SHOT.sensor, width: 500, height: 860 };
   const { ramp, sheets, depth } = rigFor({ lens: LENS, sensor }, 1.5);
   const scale = 50 / 2450;
   const down = -(sheets[1].origin[1] + ramp.layout.zero * Math.SQRT1_2) - 20 * scale;
-  const shot: Shot = { ...USUAL_SHOT, sensor, lens: LENS, pose: { ...USUAL_SHOT.pose, down }, ...change };
+  const shot: KeptShot = { ...USUAL_SHOT, sensor, lens: LENS, pose: { ...USUAL_SHOT.pose, down }, ...change };
   const { rgba, width, height, projections } = photograph([sheets[1]], shot, seed);
   const edges = rampEdges(ramp.layout, ({ x, y }) => {
     const at = project(projections[0]!, x, y);
@@ -32,7 +31,7 @@ function rampPicture(change: Partial<Shot>, seed = 1) {
   return { plane: planeOf(rgba, width, height), edges, total: Number(depth.total), reach: ramp.layout.reach };
 }
 
-const focused = (focusError: number): Partial<Shot> => ({ lens: { ...LENS, focusError } });
+const focused = (focusError: number): Partial<KeptShot> => ({ lens: { ...LENS, focusError } });
 
 describe('the focus error from the ramp', () => {
   test.each([
@@ -105,6 +104,15 @@ describe('the thin lens through readings of blur', () => {
   test('states an interval that holds the truth in at least 93 of a hundred', () => {
     const held = Array.from({ length: 150 }, (_, seed) => fitRamp(readings(10, seed), question)!).filter(({ low, high }) => low <= 10 && high >= 10);
     expect(held.length / 150).toBeGreaterThanOrEqual(0.93);
+  });
+
+  test('states an interval as true where readings differ by twice and by half of what they say of themselves', () => {
+    for (const honest of [0.5, 2]) {
+      const stated = Array.from({ length: 60 }, (_, seed) => readings(10, seed).map((reading) => ({ ...reading, uncertain: reading.uncertain * honest })));
+      const fits = stated.map((some) => fitRamp(some, question)!);
+      expect(fits.filter(({ low, high }) => low <= 10 && high >= 10).length / fits.length).toBeGreaterThanOrEqual(0.9);
+      expect(Math.min(...fits.map(({ low, high }) => high - low))).toBeGreaterThan(0.5);
+    }
   });
 
   test('is not drawn through a handful of readings', () => {

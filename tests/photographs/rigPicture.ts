@@ -1,5 +1,7 @@
 // A whole picture of the rig, target and ramp, as the tests' own camera takes it, held upright so that both are in it.
-import { photograph, type Photograph } from './camera/photograph.ts';
+import type { Mounted } from '../../src/practice/pictures/mounted.ts';
+import type { TakenPicture } from '../../src/practice/pictures/takenPicture.ts';
+import { photograph, type KeptShot } from './camera/photograph.ts';
 import { rigFor } from './camera/rig.ts';
 import { USUAL_SHOT } from './camera/usualShot.ts';
 
@@ -7,9 +9,32 @@ import { USUAL_SHOT } from './camera/usualShot.ts';
 export const RIG_SENSOR = { width: 26, height: 16 };
 const SENSOR = { ...USUAL_SHOT.sensor, width: 1600, height: 2600, pitch: 0.01 };
 
+/** What of a shot may be another one. */
+interface Otherwise {
+  readonly prints?: 'both' | 'target' | 'none';
+  /** Printed length over drawn length. */
+  readonly printed?: number;
+  readonly shot?: Partial<Pick<KeptShot, 'pose' | 'sensor' | 'development' | 'motion'>>;
+}
+
 /** With 85 mm at f/1.8, two metres away, focused so many millimetres behind the target. */
-export function rigPicture(focusError: number, prints: 'both' | 'target' | 'none' = 'both'): Photograph {
-  const shot = { ...USUAL_SHOT, sensor: SENSOR, lens: { ...USUAL_SHOT.lens, focusError } };
+export function rigPicture(focusError: number, { prints = 'both', printed = 1, shot: otherwise = {} }: Otherwise = {}): TakenPicture {
+  const shot = { ...USUAL_SHOT, sensor: SENSOR, lens: { ...USUAL_SHOT.lens, focusError }, ...otherwise };
   const { sheets } = rigFor(shot, 2);
-  return photograph(sheets.slice(0, { both: 2, target: 1, none: 0 }[prints]), shot, 3);
+  const shown = sheets.slice(0, { both: 2, target: 1, none: 0 }[prints]);
+  return photograph(
+    shown.map((sheet) => cameOut(sheet, printed)),
+    shot,
+    3,
+  );
+}
+
+/** A print that came out smaller or larger, mounted as the true one would be. */
+function cameOut(sheet: Mounted, factor: number): Mounted {
+  const [origin, right, down] = [sheet.origin, sheet.right, sheet.down].map(([x, y, z]) => [factor * x, factor * y, factor * z] as const) as [
+    Mounted['origin'],
+    Mounted['right'],
+    Mounted['down'],
+  ];
+  return { ...sheet, origin, right, down };
 }

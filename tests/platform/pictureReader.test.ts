@@ -1,6 +1,7 @@
 // Contract of the panel's side of reading pictures: one at a time, a picture that ends the worker costs itself alone, and after
 // a stop nothing more is told.
 import { afterEach, expect, test, vi } from 'vitest';
+import { TRUE_SIZE } from '../../src/optics/print/printCheck.ts';
 import type { ToWorker } from '../../src/platform/pictures/bridge.ts';
 import { pictureReader } from '../../src/platform/pictures/pictureReader.ts';
 
@@ -36,7 +37,14 @@ function reading() {
     onStage: (id, stage) => told.push(`${id} ${stage}`),
     onEnd: (id, picture) => told.push(`${id} ${picture.ok ? 'read' : picture.fault}`),
   });
-  const wanted: ToWorker = { file: new File([], 'a.png'), east: 0, kit: { bodies: [], lenses: [], converters: [], situations: [] }, situation: null };
+  const wanted: ToWorker = {
+    file: new File([], 'a.png'),
+    east: 0,
+    kit: { bodies: [], lenses: [], converters: [], situations: [] },
+    situation: null,
+    printed: TRUE_SIZE,
+    practice: null,
+  };
   reader.add(['a', 'b'].map((id) => ({ id, wanted })));
   return { reader, told };
 }

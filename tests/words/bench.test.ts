@@ -117,7 +117,8 @@ describe('what is found at the bench', () => {
     expect(placed.placed({ shift: 38, chosen: steps(5), onSubject: steps(2), moved: steps(3), share: (2 / 3) as FrontShare })).toBe(
       '+5 instead of +2, shifted on purpose to put 67% of the depth of field in front of the subject. This is an estimate.',
     );
-    for (const looks of ['narrow', 'plausible', 'wide'] as const) expect(placed.width({ share: 0.5, looks })).toContain('an estimate');
+    for (const looks of ['narrow', 'plausible', 'wide'] as const) expect(placed.width({ share: 0.5, looks }, 'estimate')).toContain('an estimate');
+    expect(placed.width({ share: 0.5, looks: 'wide' }, 'bracket')).toContain('by what a bracket measured a step to be worth.');
   });
 
   it('the page to print counts its sheets', () => {

@@ -9,7 +9,8 @@ import { around, type WithInterval } from '../../src/photographs/withInterval.ts
 import { USUAL_SCALE } from '../../src/sweep/scale.ts';
 import { steps, type Steps } from '../../src/units.ts';
 import { words } from '../../src/words/catalogue.ts';
-import { seriesPicture } from '../photographs/series/seriesPictures.ts';
+import type { FocusReading } from '../../src/photographs/focusReading.ts';
+import { focusAt, seriesPicture } from '../photographs/series/seriesPictures.ts';
 
 function checkSaid(errors: readonly number[], value: Steps | null, step: WithInterval | null = null): readonly string[] {
   const pictures = errors.map((error, place) => seriesPicture(place, { error }));
@@ -87,4 +88,13 @@ describe('a bracket', () => {
     expect(differing.join(' ')).not.toContain('Value to enter');
     expect(bracketSaid(24, null)).toContain('It lies off the scale.');
   });
+});
+
+test('the figures of one picture say by which worth of a step a focus error is undone, and say nothing of it on the target', () => {
+  const read = focusAt(50);
+  const off: FocusReading = { ...read, ramp: { ...read.ramp, lies: 'behind' } };
+  const { focus } = words('photographs').figures;
+  expect(focus(off, null).at(-1)).toBe('About −10 steps of correction would undo it, by an estimate of what a step is worth.');
+  expect(focus(off, around(10, 1)).at(-1)).toBe('About −5 steps of correction would undo it, by what a bracket measured a step to be worth.');
+  expect(focus(read, around(10, 1)).join(' ')).not.toContain('undo');
 });

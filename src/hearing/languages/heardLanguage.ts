@@ -12,8 +12,7 @@ export interface Vocabulary {
   readonly signs: { readonly plus: SignWords; readonly minus: SignWords };
   /** What may stand before a value: "set it to". */
   readonly setting: readonly string[];
-  /** Words around a command that say nothing. */
-  readonly fillers: readonly string[];
+  readonly around: SaysNothing;
   readonly numbers: SaidNumbers;
   readonly misheardNumbers: MisheardNumbers;
   readonly question: SpokenQuestion;
@@ -31,6 +30,19 @@ export interface HeardWord {
   readonly also: readonly string[];
   /** What comes back for it although it does not sound like it enough to be found by its sound. */
   readonly misheard: readonly string[];
+}
+
+/** What stands around what is told and says nothing. */
+export interface SaysNothing {
+  /** Said to whoever is told something, or while thinking, before and after it; sounds of hesitation are found by their sound, too. */
+  readonly courtesies: readonly string[];
+  readonly articles: readonly string[];
+  /** What makes a statement of a word: "it was …". */
+  readonly frames: readonly string[];
+  /** When and where. */
+  readonly places: readonly string[];
+  /** Words that mean something else in daily talk: a statement of one of them is not meant for the panel. */
+  readonly everyday: readonly Word[];
 }
 
 type SignWords = readonly [taught: string, ...also: string[]];
@@ -61,6 +73,8 @@ export interface MisheardNumbers {
 export interface SpokenQuestion {
   /** What begins a question to the logbook; the first is the one that is taught. */
   readonly openings: readonly [taught: string, ...also: string[]];
+  /** What begins one only where a number or a known name follows, as other questions begin so, too; the longest counts. */
+  readonly everyday: readonly string[];
   /** Words that carry nothing in one. */
   readonly fillers: readonly string[];
 }

@@ -8,6 +8,9 @@ const START_OF_SCAN = 0xda;
 const FRAMES = [0xc0, 0xc1, 0xc2];
 const APP1 = 0xe1;
 const EXIF = [0x45, 0x78, 0x69, 0x66, 0, 0];
+/** "ICC_PROFILE" and a zero begin the segment of a colour profile (ICC.1:2022, annex B.4). */
+const APP2 = 0xe2;
+const PROFILE = [0x49, 0x43, 0x43, 0x5f, 0x50, 0x52, 0x4f, 0x46, 0x49, 0x4c, 0x45, 0];
 /** More segments than any camera writes before its picture. */
 const MOST_SEGMENTS = 256;
 
@@ -25,6 +28,12 @@ export function exifInJpeg(file: Uint8Array): number | null {
   const found = segmentWhere(bytes, (marker, at) => marker === APP1 && EXIF.every((byte, index) => bytes.one(at + index) === byte));
   return found === null ? null : found + EXIF.length;
 }
+
+/** Whether a colour profile stands before the picture; without one its colours are those of sRGB. */
+export const hasProfile = (file: Uint8Array): boolean => {
+  const bytes = bytesFrom(file, 0, 'big');
+  return segmentWhere(bytes, (marker, at) => marker === APP2 && PROFILE.every((byte, index) => bytes.one(at + index) === byte)) !== null;
+};
 
 /** Width and height in pixels as they are stored, not yet turned; null where no frame that can be decoded is in reach. */
 export function frameInJpeg(file: Uint8Array): PictureSize | null {

@@ -1,7 +1,7 @@
 // The tagged fields of a TIFF header, as photographs carry it (TIFF 6.0, section 2; CIPA DC-008, 4.6.2): only the first
 // directory and the Exif directory it points to, only as far as the bytes at hand go. Nothing is followed twice.
 import { bytesFrom, type Bytes } from './bytes.ts';
-import { ASCII, directoryAt, LONG, byteOrderOf, RATIONAL, UTF8, type TaggedField } from './directory.ts';
+import { ASCII, directoryAt, LONG, byteOrderOf, RATIONAL, UTF8, wholeNumbers, type TaggedField } from './directory.ts';
 import { TAG } from './tags.ts';
 
 export interface Fields {
@@ -9,6 +9,8 @@ export interface Fields {
   readonly text: (tag: number) => string | null;
   /** Fractions as written; an empty list where there are none in reach. */
   readonly fractions: (tag: number) => readonly Fraction[];
+  /** The first whole number of the field; null where the tag is missing, of another kind, or out of reach. */
+  readonly whole: (tag: number) => number | null;
 }
 
 export interface Fraction {
@@ -29,7 +31,11 @@ export function readTiff(file: Uint8Array, from: number): Fields | null {
   const pointer = first.get(TAG.exifPointer);
   const exif = pointer?.type === LONG ? directoryAt(bytes, bytes.four(pointer.at))?.fields : undefined;
   const field = (tag: number) => exif?.get(tag) ?? first.get(tag);
-  return { text: (tag) => textOf(bytes, field(tag)), fractions: (tag) => fractionsOf(bytes, field(tag)) };
+  return {
+    text: (tag) => textOf(bytes, field(tag)),
+    fractions: (tag) => fractionsOf(bytes, field(tag)),
+    whole: (tag) => wholeNumbers(bytes, field(tag), 1)[0] ?? null,
+  };
 }
 
 function textOf(bytes: Bytes, field: TaggedField | undefined): string | null {

@@ -5,7 +5,7 @@ import type { Library, ListName, RecordList } from '../library.ts';
 import { canonical } from '../canonical.ts';
 
 export const KIT_LISTS = ['bodies', 'lenses', 'converters', 'situations'] as const satisfies readonly KitList[];
-export const RECORD_LISTS = ['records', 'byHand', 'entries', 'notes'] as const satisfies readonly RecordList[];
+export const RECORD_LISTS = ['records', 'byHand', 'entries', 'notes', 'proofs'] as const satisfies readonly RecordList[];
 
 export type AnyKitItem = Library['kit'][KitList][number];
 export type RecordItem = Library[RecordList][number];

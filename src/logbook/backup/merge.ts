@@ -14,6 +14,7 @@ export function merge(mine: Library, theirs: Library): Library {
     byHand: join(mine.byHand, theirs.byHand),
     entries: join(mine.entries, theirs.entries),
     notes: join(mine.notes, theirs.notes),
+    proofs: join(mine.proofs, theirs.proofs),
   };
 }
 

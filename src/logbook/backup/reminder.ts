@@ -12,9 +12,10 @@ export type BackupReminder = { readonly is: 'none yet'; readonly unsaved: number
 /** Null when no backup is due. `made`: when the newest one was written. */
 export function backupReminder(library: Library, made: Moment | null, now: Moment): BackupReminder | null {
   const since = made ?? moment(0);
-  const unsaved = [...library.records.map(({ finished }) => finished), ...[...library.byHand, ...library.entries].map(({ at }) => at)].filter(
-    (at) => at > since,
-  ).length;
+  const unsaved = [
+    ...library.records.map(({ finished }) => finished),
+    ...[...library.byHand, ...library.entries, ...library.proofs].map(({ at }) => at),
+  ].filter((at) => at > since).length;
   if (unsaved === 0) return null;
   if (made === null) return { is: 'none yet', unsaved };
   const days = Math.floor((now - made) / DAY);

@@ -61,6 +61,7 @@ function itemsOf(library: Library, list: ListName): readonly (AnyKitItem | Recor
     case 'byHand':
     case 'entries':
     case 'notes':
+    case 'proofs':
       return library[list];
     default:
       return library.kit[list];

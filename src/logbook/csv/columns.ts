@@ -3,6 +3,7 @@
 import { failed, got, type Result } from '../../result.ts';
 import { readMoment, readCellNumber, readCellText, writeMoment, writeCellNumber, writeText } from './cell.ts';
 import type { CellFault } from './fault.ts';
+import { PHOTOGRAPHED, SHOWED } from './photographed.ts';
 import type { Row } from './row.ts';
 
 export interface Column {
@@ -18,7 +19,8 @@ export interface Column {
 
 type KeysOf<Value> = { [Key in keyof Row]: Row[Key] extends Value ? Key : never }[keyof Row];
 type TextKey = KeysOf<string | null>;
-type NumberKey = Exclude<KeysOf<number | null>, 'at'>;
+type DateKey = 'at' | 'taken';
+type NumberKey = Exclude<KeysOf<number | null>, DateKey>;
 
 const text = (key: TextKey, heading: string, also: readonly string[] = [], needed = false): Column => ({
   key,
@@ -64,19 +66,19 @@ function oneOf<Key extends TextKey>(key: Key, heading: string, options: readonly
   };
 }
 
-const date: Column = {
-  key: 'at',
-  heading: 'date',
-  also: ['when', 'day', 'measured', 'measured on', 'entered on'],
+const date = (key: DateKey, heading: string, also: readonly string[] = []): Column => ({
+  key,
+  heading,
+  also,
   needed: false,
-  write: (row) => (row.at === null ? '' : writeMoment(row.at)),
+  write: (row) => (row[key] === null ? '' : writeMoment(row[key])),
   read: readMoment,
-};
+});
 
 /** The columns that are written, in this order. */
 export const COLUMNS: readonly Column[] = [
-  oneOf('kind', 'kind', ['sweep', 'by hand', 'from a table', 'from another computer', 'entered']),
-  date,
+  oneOf('kind', 'kind', ['sweep', 'by hand', 'from a table', 'from another computer', 'entered', ...PHOTOGRAPHED]),
+  date('at', 'date', ['when', 'day', 'measured', 'measured on', 'entered on']),
   named('body', 'body', ['camera', 'camera body'], true),
   named('bodySerial', 'body serial', ['camera serial', 'body serial number']),
   named('lens', 'lens', ['lens name', 'objective'], true),
@@ -98,6 +100,18 @@ export const COLUMNS: readonly Column[] = [
   number('temperature', 'temperature (°C)', ['temperature', 'temp', '°c']),
   text('firmware', 'firmware'),
   text('note', 'note', ['notes', 'remark', 'remarks', 'comment']),
+  date('taken', 'pictures taken'),
+  number('shots', 'shots'),
+  number('checked', 'value checked'),
+  number('focusError', 'focus error (mm)'),
+  number('focusErrorFrom', 'focus error from (mm)'),
+  number('focusErrorTo', 'focus error to (mm)'),
+  number('scatter', 'scatter (mm)'),
+  number('nearLessFar', 'near less far (mm)'),
+  number('stepWorth', 'one step (mm)'),
+  number('stepWorthFrom', 'one step from (mm)'),
+  number('stepWorthTo', 'one step to (mm)'),
+  oneOf('showed', 'photographs showed', SHOWED),
   text('id', 'id'),
 ];
 

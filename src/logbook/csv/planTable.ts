@@ -13,6 +13,7 @@ import type { Library } from '../library.ts';
 import { unfitIn } from '../unfit.ts';
 import { COLUMNS } from './columns.ts';
 import type { LineFault } from './fault.ts';
+import { PHOTOGRAPHED } from './photographed.ts';
 import type { ReadRows } from './readTable.ts';
 import type { Row } from './row.ts';
 
@@ -20,7 +21,7 @@ export interface TablePlan {
   /** The logbook after it. */
   readonly library: Library;
   readonly added: number;
-  /** Lines whose record is already here, and lines that hold no value (a sweep that found none). */
+  /** Lines whose record is already here, and lines that hold no value to keep (a sweep that found none; what photographs showed). */
   readonly same: number;
   readonly withoutValue: number;
   /** Names of kit that would be set up. */
@@ -33,14 +34,14 @@ export function planTable(mine: Library, { rows, faults: unread }: ReadRows, now
   let { kit } = mine;
   const byHand = [...mine.byHand];
   const entries = [...mine.entries];
-  const here = new Set([...mine.records, ...byHand, ...entries].map(({ id }) => id));
+  const here = new Set([...mine.records, ...byHand, ...entries, ...mine.proofs].map(({ id }) => id));
   const faults = [...unread];
   let same = 0;
   let withoutValue = 0;
   for (const { line, row } of rows) {
     const id = row.id ?? `table-${fingerprintOf(canonical(row))}`;
     if (here.has(id)) same++;
-    else if (row.value === null && (row.kind === 'entered' || row.low === null || row.high === null)) withoutValue++;
+    else if (isPhotographed(row) || (row.value === null && (row.kind === 'entered' || row.low === null || row.high === null))) withoutValue++;
     else {
       const placed = placeRow(kit, row, now);
       const item = placed.ok ? recordOf(row, id, placed.value, now) : placed;
@@ -63,6 +64,9 @@ export function planTable(mine: Library, { rows, faults: unread }: ReadRows, now
     faults: faults.sort((a, b) => a.line - b.line),
   };
 }
+
+/** Its figures are whole only in the backup. */
+const isPhotographed = ({ kind }: Row): boolean => PHOTOGRAPHED.some((each) => each === kind);
 
 type RowFault = Omit<LineFault, 'line'>;
 

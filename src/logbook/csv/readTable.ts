@@ -4,6 +4,7 @@ import { failed, got, type Result } from '../../result.ts';
 import { ALSO_READ, COLUMNS, type Column } from './columns.ts';
 import { readCsv, type CsvLine } from './csv.ts';
 import type { LineFault, TableFault } from './fault.ts';
+import { NOT_PHOTOGRAPHED } from './photographed.ts';
 import type { Row } from './row.ts';
 
 export interface Table {
@@ -82,6 +83,7 @@ const EMPTY_ROW: Row = {
   temperature: null,
   firmware: null,
   note: null,
+  ...NOT_PHOTOGRAPHED,
 };
 
 function readRow(cells: readonly string[], mapping: Mapping): Result<Row, Omit<LineFault, 'line'>> {

@@ -1,5 +1,5 @@
-// One line of the results table: a measurement or an entry with everything a table can hold. The holds themselves are
-// not in it; they are in the backup.
+// One line of the results table: a measurement, an entry or what photographs showed, with everything a table can hold.
+// The holds themselves are not in it; they are in the backup.
 import type { Moment } from '../../units.ts';
 import { pairingsOf, type Kit, type Situation } from '../../kit/kit.ts';
 import type { Subject } from '../../sweep/plan.ts';
@@ -8,10 +8,12 @@ import type { Entry } from '../entry.ts';
 import { byTime, historiesOf, linesOf } from '../history.ts';
 import type { Library } from '../library.ts';
 import type { Measured } from '../measured.ts';
+import type { ProofRecord } from '../proofRecord.ts';
+import { NOT_PHOTOGRAPHED, photographFields, type Photographed, type PhotographFields } from './photographed.ts';
 
-export interface Row {
+export interface Row extends PhotographFields {
   readonly id: string | null;
-  readonly kind: Measured['by'] | 'entered';
+  readonly kind: Measured['by'] | 'entered' | Photographed;
   readonly at: Moment | null;
   readonly body: string;
   readonly bodySerial: string | null;
@@ -36,17 +38,22 @@ export interface Row {
   readonly note: string | null;
 }
 
-/** Every measurement and entry of the logbook, oldest first. */
+/** Every measurement and entry of the logbook and all that photographs showed, oldest first. */
 export function tableRowsOf(library: Library): Row[] {
   const situations = new Map(library.kit.situations.map((situation) => [situation.id, situation]));
   const place = placeIn(library.kit);
   return [...historiesOf(library)]
     .flatMap(([id, history]) => linesOf(history).map((line) => ({ line, situation: situations.get(id) ?? null })))
-    .map(({ line, situation }) =>
-      line.line === 'measured'
-        ? { ...place(line.measured.subject, situation), ...measuredRow(line.measured) }
-        : { ...place(line.entry.subject, situation), ...enteredRow(line.entry) },
-    )
+    .map(({ line, situation }) => {
+      switch (line.line) {
+        case 'measured':
+          return { ...place(line.measured.subject, situation), ...measuredRow(line.measured) };
+        case 'entered':
+          return { ...place(line.entry.subject, situation), ...enteredRow(line.entry) };
+        case 'photographed':
+          return { ...place(line.record.subject, situation), ...photographedRow(line.record) };
+      }
+    })
     .sort(byTime);
 }
 
@@ -86,6 +93,7 @@ function measuredRow(measured: Measured) {
     holds,
     seconds,
     ...told(measured.conditions),
+    ...NOT_PHOTOGRAPHED,
   };
 }
 
@@ -102,7 +110,11 @@ const NOT_MEASURED = {
 } as const;
 
 function enteredRow({ id, at, value, conditions }: Entry) {
-  return { id, kind: 'entered' as const, at, ...NOT_MEASURED, value, ...told(conditions) };
+  return { id, kind: 'entered' as const, at, ...NOT_MEASURED, value, ...told(conditions), ...NOT_PHOTOGRAPHED };
+}
+
+function photographedRow(record: ProofRecord) {
+  return { id: record.id, at: record.at, ...NOT_MEASURED, value: null, ...told(null), ...photographFields(record) };
 }
 
 function told(conditions: Conditions | null) {

@@ -3,18 +3,21 @@ import { convertedError } from '../../optics/converter.ts';
 import { limitsOfField, shareOfDepth } from '../../optics/depthOfField.ts';
 import { quarterWaveDepth } from '../../optics/depthOfFocus.ts';
 import { readSensor, SENSORS, writeSensor } from '../../optics/sensor.ts';
+import type { StepSize } from '../../photographs/focusError.ts';
 import { millimetres } from '../../units.ts';
 import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
 import { Facts, Says } from './fact.tsx';
 import type { Reckoned } from './reckon.ts';
 import { Choosing, Typing } from './typing.tsx';
-import { enteredAt } from './fields.ts';
+import { enteredAt, worthBy } from './fields.ts';
 
 export function DepthCard({ reckoned }: { readonly reckoned: Reckoned }) {
   const { depth, choices, sensor: sizeOf } = words('bench');
   const { faults } = reckoned;
-  const { confusion, sensor } = enteredAt(useSurroundings().bench).picks;
+  const { bench } = useSurroundings();
+  const { confusion, sensor } = enteredAt(bench).picks;
+  const by = worthBy(bench);
   const sizes = Object.fromEntries(sensorsBeside(sensor).map((one) => [writeSensor(one), sizeOf(one)]));
   return (
     <section class="card" aria-labelledby="bench-depth">
@@ -30,15 +33,15 @@ export function DepthCard({ reckoned }: { readonly reckoned: Reckoned }) {
           <Typing field="scalePixels" faults={faults} />
           <Choosing field="confusion" from={choices.confusion} />
           {confusion === 'own' && <Typing field="ownConfusion" faults={faults} />}
-          <Typing field="worth" faults={faults} />
+          <Typing field="worth" faults={faults} {...(by === 'bracket' && { hint: depth.worthMeasured })} />
         </div>
       </details>
-      <Depth reckoned={reckoned} />
+      <Depth reckoned={reckoned} by={by} />
     </section>
   );
 }
 
-function Depth({ reckoned: { bench, rig, unit, distance, converter } }: { readonly reckoned: Reckoned }) {
+function Depth({ reckoned: { bench, rig, unit, distance, converter }, by }: { readonly reckoned: Reckoned; readonly by: StepSize['from'] }) {
   const { depth: say, fault } = words('bench');
   if (bench === null || rig === null) return <Says>{say.wanted}</Says>;
   if (!bench.ok) return <Says>{fault(bench.fault)}</Says>;
@@ -59,7 +62,7 @@ function Depth({ reckoned: { bench, rig, unit, distance, converter } }: { readon
   return (
     <>
       <Facts all={figures} />
-      <p>{say.step(step, shareOfDepth(step, depth), unit)}</p>
+      <p>{say.step(step, shareOfDepth(step, depth), unit, by)}</p>
       {converted && <p class="small">{say.converted(blur.aperture, converted.lensSteps, converted.bodySteps)}</p>}
     </>
   );

@@ -1,5 +1,7 @@
 // The fields of the bench, and what the kit has, as they stand on the screen.
 import { got } from '../../result.ts';
+import type { StepSize } from '../../photographs/focusError.ts';
+import type { StepWorth } from '../../optics/stepWorth.ts';
 import type { DistanceUnit } from '../../optics/writtenLength.ts';
 import { entryOf, type BenchEntries, type BenchEntry } from './entry.ts';
 import type { BenchStore } from './typed.ts';
@@ -15,7 +17,8 @@ export function enteredAt(bench: BenchStore): Entered {
   const { known, picks: picked } = bench.value;
   const entries: Partial<BenchEntries> = { ...known?.entries, ...bench.value.entries };
   const picks = { ...USUAL_PICKS, ...known?.picks, ...picked };
-  const values: Partial<BenchValues> = { ...USUAL_VALUES, ...known?.values };
+  const worth = measuredWorthAt(bench);
+  const values: Partial<BenchValues> = { ...USUAL_VALUES, ...known?.values, ...(worth !== null && { worth }) };
   const standing = <Name extends Quantity>(name: Name): BenchEntry<BenchValues[Name]> | null => {
     const entry: Partial<BenchEntries>[Name] = entries[name];
     if (entry !== undefined) return entry;
@@ -25,6 +28,14 @@ export function enteredAt(bench: BenchStore): Entered {
   return { ...(Object.fromEntries(NAMES.map((name) => [name, standing(name)])) as unknown as BenchEntries), picks };
 }
 const NAMES = Object.keys(READ) as readonly Quantity[];
+
+/** What a bracket measured a step to be worth; null where another one is entered, or a rig that it was not reckoned for. */
+function measuredWorthAt({ value: { known, entries, picks } }: BenchStore): StepWorth | null {
+  const otherwise = ['worth', 'aperture', 'converter'].some((name) => name in entries) || ['sensor', 'confusion'].some((name) => name in picks);
+  return otherwise ? null : (known?.worth ?? null);
+}
+
+export const worthBy = (bench: BenchStore): StepSize['from'] => (measuredWorthAt(bench) === null ? 'estimate' : 'bracket');
 
 export const traitsAt = (bench: BenchStore): KitTraits => ({ ...KIT_TRAITS, ...bench.value.known?.traits, ...bench.value.traits });
 

@@ -7,7 +7,9 @@ import { writeSensor } from '../../optics/sensor.ts';
 import type { Session } from '../session/session.ts';
 import type { Draft } from '../start/draft.ts';
 import { previewOf } from '../start/preview.ts';
+import type { Millimetres } from '../../units.ts';
 import { entryOf } from './entry.ts';
+import { measuredWorth } from './measuredWorth.ts';
 import type { FromKit } from './typed.ts';
 
 interface Pieces {
@@ -16,10 +18,12 @@ interface Pieces {
   readonly converter: Converter | null;
 }
 
-export function knownOf(session: Session, draft: Draft, focalLength: number): FromKit {
+export function knownOf(session: Session, draft: Draft, focalLength: Millimetres): FromKit {
   const { body, lens, converter } = piecesOf(session, draft);
   const widest = lens === null ? null : widestAt(lens, focalLength);
+  const { kit, proofs } = session;
   return {
+    worth: body && lens && measuredWorth(kit.value, proofs.value, { body, lens, converter, focalLength }),
     entries: {
       ...(widest !== null && { aperture: entryOf('aperture', writeNumber(widest, 1), 'm') }),
       ...(converter && { converter: entryOf('converter', writeNumber(converter.factor, 2), 'm') }),

@@ -11,7 +11,7 @@ import type { Scale } from '../../sweep/scale.ts';
 import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
 import { valueOf } from './entry.ts';
-import { enteredAt } from './fields.ts';
+import { enteredAt, worthBy } from './fields.ts';
 import { placementReading } from './readings.ts';
 import { useBench } from './useBench.ts';
 
@@ -35,12 +35,13 @@ export function usePlaced({ outcome, scale, stored }: Props & { readonly stored:
 
 export function Estimates({ outcome, scale, placed }: Props & { readonly placed: Result<Placement, BenchFault> | null }) {
   const say = words('placed');
-  const worth = valueOf(enteredAt(useSurroundings().bench).worth) ?? USUAL_STEP_WORTH;
+  const { bench } = useSurroundings();
+  const worth = valueOf(enteredAt(bench).worth) ?? USUAL_STEP_WORTH;
   const values = Math.round((outcome.high - outcome.low) / scale.step) + 1;
   return (
     <section aria-label={say.title}>
       {placed && (placed.ok ? <p>{say.placed(placed.value)}</p> : <p class="fault">{say.fault(placed.fault)}</p>)}
-      <p class="muted small">{say.width(bandWidth(values * scale.step, worth))}</p>
+      <p class="muted small">{say.width(bandWidth(values * scale.step, worth), worthBy(bench))}</p>
     </section>
   );
 }

@@ -2,6 +2,7 @@
 // loses nothing.
 import { signal, type Signal } from '@preact/signals';
 import type { BenchRecord } from '../../optics/setUp/reading.ts';
+import type { StepWorth } from '../../optics/stepWorth.ts';
 import type { BenchEntries } from './entry.ts';
 import type { BenchSubject } from './subject.ts';
 import type { KitTraits, Picks } from './untyped.ts';
@@ -13,6 +14,8 @@ export interface FromKit {
   readonly values: Partial<BenchValues>;
   readonly picks: Partial<Picks>;
   readonly traits: Partial<KitTraits>;
+  /** By the newest bracket of this pairing; null where there is none. */
+  readonly worth: StepWorth | null;
 }
 
 /** How a rig was set up, and for what. */

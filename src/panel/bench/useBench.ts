@@ -14,13 +14,13 @@ export function useBench(): BenchNow {
   const draft = start.draft.value;
   const subject = subjectOf(session, draft);
   const sweep = session.sweep.value?.id;
-  const { kit, records } = session;
+  const { kit, records, proofs } = session;
   useLayoutEffect(() => {
     const standing = subjectOf(session, draft);
     if (typeof standing === 'string') return;
     const entered = enteredAt(bench);
     const measured = entered.distance === null ? null : reckon(entered, standing).distance;
     standFor(bench, standing, measured, knownOf(session, draft, standing.focalLength));
-  }, [session, bench, draft, sweep, kit.value, records.value]);
+  }, [session, bench, draft, sweep, kit.value, records.value, proofs.value]);
   return typeof subject === 'string' ? { missing: subject } : { subject, reckoned: reckon(enteredAt(bench), subject) };
 }

@@ -3,11 +3,12 @@ import { useMemo, useState } from 'preact/hooks';
 import { adviceOnEntering, type MemoryPlace } from '../../logbook/entering/advice.ts';
 import type { Weighing } from '../../logbook/entering/oneValue.ts';
 import { words } from '../../words/catalogue.ts';
-import { EnterForm } from '../logbook/enterForm.tsx';
+import { EnterForm, type EnterProps } from '../logbook/enterForm.tsx';
 import { useShelf } from '../logbook/useShelf.ts';
 import { Heading } from '../parts/heading.tsx';
 import { useSurroundings } from '../useSession.ts';
 import type { Body } from '../../kit/kit.ts';
+import type { Steps } from '../../units.ts';
 import type { Choice } from '../../logbook/entering/oneValue.ts';
 import { writeAsked } from './address.ts';
 import { PlaceView } from './placeView.tsx';
@@ -50,15 +51,22 @@ export function EnteringScreen({ id }: { readonly id: string }) {
   );
 }
 
-function EnterForms({ place: { one, two, evidence }, body }: { readonly place: MemoryPlace; readonly body: Body }) {
+function EnterForms({ place: { one, two, evidence, byPictures }, body }: { readonly place: MemoryPlace; readonly body: Body }) {
   const say = words('entering');
   const subjectOf = new Map(evidence.map(({ band, measured }) => [band.id, { subject: measured.subject, record: measured.id }]));
-  const form = (title: string, { value, fits }: Choice) => (
+  const formAbout = (title: string, about: EnterProps['about'], value: Steps) => (
     <details key={title}>
       <summary>{title}</summary>
-      <EnterForm about={fits.flatMap(({ band }) => subjectOf.get(band.id) ?? [])} scale={body.scale} suggested={value} />
+      <EnterForm about={about} scale={body.scale} suggested={value} />
     </details>
   );
+  const form = (title: string, { value, fits }: Choice) =>
+    formAbout(
+      title,
+      fits.flatMap(({ band }) => subjectOf.get(band.id) ?? []),
+      value,
+    );
   if (two) return [two.wide, two.tele].map((choice) => form(choice.fits[0] ? say.enteredAt(choice.fits[0].band.focalLength) : say.entered, choice));
+  if (byPictures) return formAbout(say.entered, [{ subject: byPictures.subject, record: null }], byPictures.value);
   return one && form(say.entered, one);
 }

@@ -1,4 +1,5 @@
 // What to enter in one place of the body's memory, with how it stands in every band: in the panel and on paper.
+import { Fragment } from 'preact';
 import type { MemoryPlace } from '../../logbook/entering/advice.ts';
 import type { Fit } from '../../logbook/entering/band.ts';
 import type { Choice } from '../../logbook/entering/oneValue.ts';
@@ -6,6 +7,7 @@ import { throughConverter } from '../../logbook/entering/converter.ts';
 import type { Lens } from '../../kit/kit.ts';
 import { widestAt } from '../../kit/lens.ts';
 import { writeSteps } from '../../sweep/scale.ts';
+import type { Steps } from '../../units.ts';
 import { words } from '../../words/catalogue.ts';
 import { BandChart } from './bandChart.tsx';
 
@@ -16,12 +18,13 @@ interface Props {
 
 export function PlaceView({ place, lens }: Props) {
   const say = words('entering');
-  const { one, two, missingEnd, uncounted, evidence } = place;
+  const { one, two, missingEnd, uncounted, evidence, shown, byPictures } = place;
   return (
     <>
       {place.converter && <p class="muted small">{say.converter(fNumberOf(lens, place.converter.factor)).join(' ')}</p>}
-      {one && <Values place={place} />}
-      {!one && <p>{say.unknown}</p>}
+      <Values place={place} />
+      {!one && !byPictures && <p>{say.unknown}</p>}
+      <Shown shown={shown} />
       {missingEnd !== null && <p class="notice small">{say.missingEnd(missingEnd)}</p>}
       <BandChart place={place} />
       {evidence.length > 0 && (
@@ -47,7 +50,7 @@ export function PlaceView({ place, lens }: Props) {
   );
 }
 
-function Values({ place: { one, two, evidence } }: { readonly place: MemoryPlace }) {
+function Values({ place: { one, two, evidence, byPictures } }: { readonly place: MemoryPlace }) {
   const say = words('entering');
   if (two) {
     const end = ({ value, fits: [fit] }: Choice, named: (focalLength: number) => string) => (
@@ -61,15 +64,35 @@ function Values({ place: { one, two, evidence } }: { readonly place: MemoryPlace
       </p>
     );
   }
-  if (!one) return null;
+  if (!one) return byPictures && <Value value={byPictures.value} />;
   const outside = one.fits.filter(({ inside }) => !inside).length;
   return (
     <>
-      <p class="enter">
-        {say.enter} <b>{writeSteps(one.value)}</b>
-      </p>
+      <Value value={one.value} />
       <p>{say.serves(outside, evidence.length, one.trade.length < 2)}</p>
     </>
+  );
+}
+
+const Value = ({ value }: { readonly value: Steps }) => (
+  <p class="enter">
+    {words('entering').enter} <b>{writeSteps(value)}</b>
+  </p>
+);
+
+/** A check that found a shift stands out: the value may have to be another one. */
+function Shown({ shown }: Pick<MemoryPlace, 'shown'>) {
+  const say = words('entering').shown;
+  if (shown.length === 0) return null;
+  return (
+    <section class="small" aria-label={say.title}>
+      {shown.map((there) => (
+        <Fragment key={there.subject.situation}>
+          {there.bracket && <p class={there.bracket.is === 'differ' ? 'fault' : ''}>{say.bracket(there).join(' ')}</p>}
+          {there.check && <p class={there.check.found === 'shifted' ? 'fault' : ''}>{say.check(there)}</p>}
+        </Fragment>
+      ))}
+    </section>
   );
 }
 
@@ -78,7 +101,7 @@ const rowOf = (fit: Fit) => {
   return (
     <tr key={fit.band.id}>
       <th scope="row">{say.at(fit.band)}</th>
-      <td>{writeSteps(fit.error)}</td>
+      <td>{say.off(fit)}</td>
       <td>{say.share(fit)}</td>
     </tr>
   );

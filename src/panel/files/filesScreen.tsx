@@ -32,6 +32,7 @@ export function FilesScreen() {
       <Heading onBack={() => way.back()}>{title}</Heading>
       <section class="card" aria-labelledby="backup">
         <h2 id="backup">{backup.title}</h2>
+        <p class="small">{backup.about}</p>
         <p class="small">{backup.newest(made)}</p>
         <button type="button" class="chief" onClick={() => void write()}>
           {backup.write}

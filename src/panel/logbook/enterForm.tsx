@@ -11,7 +11,7 @@ import { useSession } from '../useSession.ts';
 import { typedNumber } from '../words/typedNumber.ts';
 import { circumstancesTold, ConditionFields, noCircumstances } from './conditionFields.tsx';
 
-interface Props {
+export interface EnterProps {
   /**
    * What it is entered for, several where they share one place in the camera; the sweep that goes on may still be without its name.
    * `record`: the one it rests on.
@@ -23,7 +23,7 @@ interface Props {
   readonly warned?: boolean;
 }
 
-export function EnterForm({ about, scale, suggested, warned = false }: Props) {
+export function EnterForm({ about, scale, suggested, warned = false }: EnterProps) {
   const session = useSession();
   const say = words('entered');
   const title = useId();

@@ -1,8 +1,9 @@
-// What was measured and entered, newest first, in words; a sweep opens with every hold of it.
+// What was measured, entered and photographed, newest first, in words; a sweep opens with every hold of it.
 import { linesOf, type History } from '../../logbook/history.ts';
 import { writeSteps } from '../../sweep/scale.ts';
 import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
+import { PhotographedLine } from './photographedLine.tsx';
 
 export function HistoryLines({ history }: { readonly history: History }) {
   const { way } = useSurroundings();
@@ -21,6 +22,13 @@ export function HistoryLines({ history }: { readonly history: History }) {
               <li key={id}>
                 <b>{writeSteps(value)}</b> {say.entered(line.entry)}
                 <small>{inLine(conditions)}</small>
+              </li>
+            );
+          }
+          if (line.line === 'photographed') {
+            return (
+              <li key={line.record.id}>
+                <PhotographedLine record={line.record} />
               </li>
             );
           }

@@ -10,8 +10,8 @@ import { useSession } from '../useSession.ts';
 export function useLibrary(): Library {
   const session = useSession();
   const [kit, records, byHand] = [session.kit.value, session.records.value, session.byHand.value];
-  const [entries, notes] = [session.entries.value, session.notes.value];
-  return useMemo(() => libraryOf({ kit, records, byHand, entries, notes }), [kit, records, byHand, entries, notes]);
+  const [entries, notes, proofs] = [session.entries.value, session.notes.value, session.proofs.value];
+  return useMemo(() => libraryOf({ kit, records, byHand, entries, notes, proofs }), [kit, records, byHand, entries, notes, proofs]);
 }
 
 export function useShelf(temperature: Temperature | null = null): Shelved[] {

@@ -15,11 +15,12 @@ import { Heading } from '../parts/heading.tsx';
 import { late } from '../parts/late.tsx';
 import { MishapList } from '../parts/troubles.tsx';
 import { isPlanned } from '../plan/isPlanned.ts';
+import { pictureSourceOf } from '../photographs/pictureSource.ts';
 import { markOf } from '../session/ending.ts';
 import { useTell } from '../sweep/useTell.ts';
 import { WhatToCheck } from '../trouble/whatToCheck.tsx';
 import { words } from '../../words/catalogue.ts';
-import { useSession } from '../useSession.ts';
+import { useSession, useSurroundings } from '../useSession.ts';
 import { subjectInWords } from '../words/subjects.ts';
 import { CarriedSteps } from './carriedSteps.tsx';
 import { chiefOf } from './chief.ts';
@@ -71,8 +72,9 @@ interface WholeProps extends Props {
 }
 
 function Whole({ sweep, outcome, enter, estimates }: WholeProps) {
-  const session = useSession();
+  const { session, way } = useSurroundings();
   const { plan } = sweep;
+  const pictures = pictureSourceOf(plan, outcome);
   const finding = findingOf(outcome, sweep.troubles);
   const practice = plan.practice !== null;
   const mark = markOf(session.entries.value, sweep.id)?.value ?? null;
@@ -91,6 +93,11 @@ function Whole({ sweep, outcome, enter, estimates }: WholeProps) {
             {isNamed(plan.subject) && <BodyWarnings situation={plan.subject.situation} />}
             {outcome.found === 'band' && <NextSteps value={value} marked={mark} situation={isNamed(plan.subject) ? plan.subject.situation : null} />}
           </>
+        )}
+        {pictures !== null && (
+          <button type="button" onClick={() => way.go({ at: 'practice pictures', of: pictures })}>
+            {words('result').practice.pictures}
+          </button>
         )}
         {chief === 'mark' && <StepButton word="entered" chief label={say.mark} />}
         {chief === 'what to check' && <WhatToCheck />}

@@ -3,6 +3,8 @@ import type { ComponentChildren } from 'preact';
 import { bracketParts, type BracketPart } from '../../photographs/series/bracketParts.ts';
 import { bracketPlan } from '../../photographs/series/bracketPlan.ts';
 import { readBracket } from '../../photographs/series/bracketSeries.ts';
+import { examplesOf } from '../../photographs/series/examples.ts';
+import { firstTaken, proofOfBracket } from '../../photographs/series/proofsOf.ts';
 import type { SeriesPicture } from '../../photographs/series/seriesPicture.ts';
 import type { WithInterval } from '../../photographs/withInterval.ts';
 import { nearestOn, valuesOf, writeSteps, type Scale } from '../../sweep/scale.ts';
@@ -10,6 +12,8 @@ import type { Steps } from '../../units.ts';
 import { words } from '../../words/catalogue.ts';
 import { Choose } from '../parts/choose.tsx';
 import { BracketChart } from './bracketChart.tsx';
+import { KeepProof } from './keepProof.tsx';
+import { cropsOfSeries } from './keptCrop.ts';
 import type { Picture } from './pictures.ts';
 import { useTurns } from './seriesPictures.ts';
 import { SeriesView } from './seriesView.tsx';
@@ -24,12 +28,15 @@ interface Props {
   readonly value: Steps | null;
   /** The centre that the light gave. */
   readonly band: WithInterval | null;
+  /** What a bracket kept before measured a step to be worth, in millimetres at the target; null where none did. */
+  readonly step: WithInterval | null;
+  readonly practice: boolean;
   readonly told: ToldParts<BracketPart>;
   /** How pictures are brought in. */
   readonly children: ComponentChildren;
 }
 
-export function BracketOfValues({ pictures, situation, scale, value, band, told, children }: Props) {
+export function BracketOfValues({ pictures, situation, scale, value, band, step, practice, told, children }: Props) {
   const say = words('series').bracket;
   const turns = useTurns(pictures, situation);
   const plan = bracketPlan(scale, value ?? nearestOn(scale, 0));
@@ -60,7 +67,8 @@ export function BracketOfValues({ pictures, situation, scale, value, band, told,
           </>
         ),
       }}
-      together={<BracketTellings taken={turns.taken} parts={parts} band={band} names={new Map(pictures.map(({ id, name }) => [id, name]))} scale={scale} />}
+      together={<BracketTellings practice={practice} pictures={pictures} situation={situation} taken={turns.taken} parts={parts} band={band} scale={scale} />}
+      step={step}
       picks={
         new Map(
           turns.taken.map(({ id }) => [id, <ValuePick key={id} choices={choices} part={parts.get(id) ?? 'left out'} onTold={(part) => told.tell(id, part)} />]),
@@ -91,14 +99,16 @@ function ValuePick({ choices, part: chosen, onTold }: PickProps) {
 }
 
 interface TellingsProps {
+  readonly pictures: readonly Picture[];
+  readonly situation: string | null;
   readonly taken: readonly SeriesPicture[];
   readonly parts: ReadonlyMap<string, BracketPart>;
   readonly band: WithInterval | null;
-  readonly names: ReadonlyMap<string, string>;
   readonly scale: Scale;
+  readonly practice: boolean;
 }
 
-function BracketTellings({ taken, parts, band, names, scale }: TellingsProps) {
+function BracketTellings({ pictures, situation, taken, parts, band, scale, practice }: TellingsProps) {
   const { bracket: say, noReference } = words('series');
   const series = readBracket(taken, parts, band);
   if (series === null) return <TogetherTold sentences={[say.none]} />;
@@ -106,9 +116,17 @@ function BracketTellings({ taken, parts, band, names, scale }: TellingsProps) {
   const lacking = reference === null ? [noReference] : [];
   if (!measured.ok) return <TogetherTold sentences={[say.fault[measured.fault.is]]} faults={lacking} />;
   const told = measured.value;
+  const names = new Map(pictures.map(({ id, name }) => [id, name]));
   const apart = told.measure.apart.map((place) => names.get(shots[place]?.id ?? '') ?? '');
+  const proof = proofOfBracket(series, told, firstTaken(taken));
+  const shown = examplesOf(taken, parts, reference?.value ?? 0);
   return (
-    <TogetherTold sentences={say.told(told, scale)} faults={[...(apart.length > 0 ? [say.apart(apart)] : []), ...lacking]} figures={say.figures(series, told)}>
+    <TogetherTold
+      sentences={say.told(told, scale)}
+      faults={[...(apart.length > 0 ? [say.apart(apart)] : []), ...lacking]}
+      figures={say.figures(series, told)}
+      keep={<KeepProof practice={practice} situation={situation} proof={proof} crops={cropsOfSeries(pictures, shown)} />}
+    >
       <BracketChart series={series} told={told} />
     </TogetherTold>
   );

@@ -9,7 +9,8 @@ export function PictureFaults({ reading: { target, focus } }: { readonly reading
   const say = words('photographs');
   if (!target.ok) return <p class="fault">{say.notFound(target.fault)}</p>;
   const { edges, motion } = target.value;
-  const flattered = edges.some(({ measure }) => measure.ok && measure.value.overshoot > FLATTERED);
+  // Edges that were blurred by movement may seem to overshoot where another one is near.
+  const flattered = motion.is !== 'moved' && edges.some(({ measure }) => measure.ok && measure.value.overshoot > FLATTERED);
   const toldAlready = !focus.ok && focus.fault.is === 'ramp unread' && focus.fault.why.is === 'camera moved';
   return (
     <>

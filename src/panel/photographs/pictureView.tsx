@@ -1,14 +1,30 @@
 // One picture: how far it has come, the one sentence why it cannot be read, or what it shows: plain words first, figures folded.
 import type { BroughtPicture } from '../../platform/pictures/bridge.ts';
 import type { PictureReading } from '../../photographs/reading.ts';
+import { outOfSeries } from '../../photographs/series/outOfSeries.ts';
+import { proofOfOne } from '../../photographs/series/proofsOf.ts';
+import type { SeriesPicture } from '../../photographs/series/seriesPicture.ts';
+import type { WithInterval } from '../../photographs/withInterval.ts';
 import { words } from '../../words/catalogue.ts';
+import { useSession } from '../useSession.ts';
 import { EdgeCrops } from './edgeCrops.tsx';
+import { KeepProof } from './keepProof.tsx';
+import { cropOfOne } from './keptCrop.ts';
 import { Outlined } from './outlined.tsx';
 import { PictureFaults } from './pictureFaults.tsx';
 import type { Picture } from './pictures.ts';
 import { RampChart } from './rampChart.tsx';
 
-export function PictureView({ picture: { name, is } }: { readonly picture: Picture }) {
+interface Props {
+  readonly picture: Picture;
+  /** What it is of; null where that is not known. */
+  readonly situation: string | null;
+  /** What a bracket measured a step to be worth, in millimetres at the target; null where none did. */
+  readonly step: WithInterval | null;
+  readonly practice: boolean;
+}
+
+export function PictureView({ picture: { id, name, is }, situation, step, practice }: Props) {
   const say = words('photographs');
   return (
     <li class="card picture">
@@ -19,15 +35,30 @@ export function PictureView({ picture: { name, is } }: { readonly picture: Pictu
         <>
           <InWords reading={is.value.reading} />
           <PictureFaults reading={is.value.reading} />
-          <PictureShown picture={is.value} />
+          <PictureShown picture={is.value} step={step} />
+          {!practice && <KeepOne picture={{ id, name, ...is.value }} brought={is.value} situation={situation} />}
         </>
       )}
     </li>
   );
 }
 
+interface KeepOneProps extends Pick<Props, 'situation'> {
+  readonly picture: SeriesPicture;
+  readonly brought: BroughtPicture;
+}
+
+/** One that was plainly taken with something else than the situation has is not kept for it. */
+function KeepOne({ picture, brought, situation }: KeepOneProps) {
+  const kit = useSession().kit.value;
+  const { camera, reading } = picture;
+  if (!reading.focus.ok) return null;
+  if (situation !== null && outOfSeries([picture], kit, situation).size > 0) return <p class="muted small">{words('photographs').keep.another}</p>;
+  return <KeepProof practice={false} situation={situation} proof={proofOfOne(reading.focus.value, camera?.taken ?? null)} crops={cropOfOne(brought)} />;
+}
+
 /** The picture itself, its charts and crops, and its figures. */
-export function PictureShown({ picture }: { readonly picture: BroughtPicture }) {
+export function PictureShown({ picture, step }: { readonly picture: BroughtPicture; readonly step: WithInterval | null }) {
   const say = words('photographs');
   const { frame, camera, crops, reading } = picture;
   const { target, focus } = reading;
@@ -42,9 +73,11 @@ export function PictureShown({ picture }: { readonly picture: BroughtPicture }) 
         <details>
           <summary>{say.figures.title}</summary>
           <ul class="small">
-            {[...(focus.ok ? say.figures.focus(focus.value) : []), say.figures.target(target.value), ...edges.map(say.figures.edge)].map((sentence, index) => (
-              <li key={index}>{sentence}</li>
-            ))}
+            {[...(focus.ok ? say.figures.focus(focus.value, step) : []), say.figures.target(target.value), ...edges.map(say.figures.edge)].map(
+              (sentence, index) => (
+                <li key={index}>{sentence}</li>
+              ),
+            )}
           </ul>
         </details>
       )}
@@ -55,7 +88,7 @@ export function PictureShown({ picture }: { readonly picture: BroughtPicture }) 
 /** Plain words: whether it is sharp, how far off focus fell and how sure that is, and how the target stands. */
 function InWords({ reading: { target, focus } }: { readonly reading: PictureReading }) {
   const say = words('photographs');
-  const [headline, ...more] = focus.ok ? say.focus(focus.value) : [];
+  const [headline, ...more] = focus.ok && target.ok ? say.focus(focus.value, target.value.motion) : [];
   return (
     <>
       {headline !== undefined && (

@@ -1,6 +1,7 @@
 // The pictures on this screen as a series sees them, and what is known of the situation they are of.
 import { useMemo } from 'preact/hooks';
 import type { Measured } from '../../logbook/measured.ts';
+import { measuredStep } from '../../photographs/measuredStep.ts';
 import type { WithInterval } from '../../photographs/withInterval.ts';
 import { turnsOf, type Turns } from '../../photographs/series/turns.ts';
 import { USUAL_SCALE, type Scale } from '../../sweep/scale.ts';
@@ -40,7 +41,7 @@ export function useSeriesSubject(situation: string | null): SeriesSubject {
     scale: body?.scale ?? USUAL_SCALE,
     value: shelved?.value ?? null,
     band: shelved?.history.measured.map(centreOf).findLast((centre) => centre !== null) ?? null,
-    step: null,
+    step: measuredStep(shelved?.history.proofs.map(({ proof }) => proof) ?? []),
   };
 }
 

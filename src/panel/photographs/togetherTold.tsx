@@ -11,9 +11,11 @@ interface Props {
   readonly figures?: readonly string[];
   /** A chart of it. */
   readonly children?: ComponentChildren;
+  /** How it is kept. */
+  readonly keep?: ComponentChildren;
 }
 
-export function TogetherTold({ sentences: [headline, ...more], faults = [], figures = [], children }: Props) {
+export function TogetherTold({ sentences: [headline, ...more], faults = [], figures = [], children, keep }: Props) {
   const say = words('series');
   const title = useId();
   return (
@@ -41,6 +43,7 @@ export function TogetherTold({ sentences: [headline, ...more], faults = [], figu
           </ul>
         </details>
       )}
+      {keep}
     </section>
   );
 }

@@ -6,7 +6,7 @@ import { Field } from '../parts/field.tsx';
 import { typedNumber } from '../words/typedNumber.ts';
 
 interface Props {
-  readonly use: 'check' | 'bracket';
+  readonly use: 'one' | 'check' | 'bracket';
   readonly typed: string;
   readonly scale: Scale;
   readonly onTyped: (text: string) => void;

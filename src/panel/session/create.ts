@@ -12,7 +12,7 @@ import { createLibrary } from './library.ts';
 import { createLive } from './live.ts';
 import type { Ports } from './ports.ts';
 import type { Attendant, LeftFor, Session } from './session.ts';
-import { DONE, failed } from '../../result.ts';
+import { DONE, failed, got } from '../../result.ts';
 import { createTold } from './told.ts';
 import { firstWords } from '../../words/first.ts';
 import { readWords, words } from '../../words/catalogue.ts';
@@ -31,6 +31,7 @@ export function createSession(ports: Ports): Session {
   let engine: Engine | null = null;
   const keeper = createKeeper(store, troubles);
   const library = createLibrary(keeper, (wanted) => settled?.(wanted) ?? null);
+  const proofWorld = { ...ports, keeper, library, troubles };
   const hearing = createHearing(ports, troubles);
   const live = createLive(
     { ...ports, keeper, troubles, settings: library.settings, deafen: () => hearing.deafen(), engine: () => engine ?? notYet() },
@@ -122,6 +123,7 @@ export function createSession(ports: Ports): Session {
     byHand: library.byHand,
     entries: library.entries,
     notes: library.notes,
+    proofs: library.proofs,
     plan: library.plan,
     backedUp: library.backedUp,
     settings: library.settings,
@@ -183,6 +185,10 @@ export function createSession(ports: Ports): Session {
     writeByHand: (draft) => desk?.writeByHand(draft) ?? failed(firstWords.notRead),
     tellConditions: (record, conditions) => desk?.tellConditions(record, conditions) ?? failed(firstWords.notRead),
     noteOn: (note) => desk?.noteOn(note) ?? failed(firstWords.notRead),
+    keepProof: async (situation, proof, crops, practice = false) => (await import('./proofs.ts')).keepProof(proofWorld, situation, proof, crops, practice),
+    eraseProof: async (id) => (await import('./proofs.ts')).eraseProof(proofWorld, id),
+    eraseCrops: async (id) => (await import('./proofs.ts')).eraseCrops(proofWorld, id),
+    cropsOf: async ({ crops }) => (crops === null ? got(null) : (await ports.crops()).read(crops)),
     async bring(other, how) {
       const { bring } = await import('./bringing.ts');
       return bring({ ...ports, keeper, library }, other, how);

@@ -152,6 +152,7 @@ export function createDescribing(library: LibraryStore, forms: KitForms, live: R
     for (const record of library.records.peek()) if (record.subject.situation === from) void library.record(withSubject(record, to));
     for (const entry of library.entries.peek()) if (entry.subject.situation === from) library.addEntry({ ...entry, subject: to });
     for (const record of library.byHand.peek()) if (record.subject.situation === from) library.addByHand({ ...record, subject: to });
+    for (const proof of library.proofs.peek()) if (proof.subject.situation === from) void library.addProof({ ...proof, subject: to });
     const left = kit().situations.find(({ id }) => id === from);
     if (!left) return;
     if (from === to.situation) {
@@ -173,7 +174,7 @@ export function createDescribing(library: LibraryStore, forms: KitForms, live: R
   function putAwayUnused(before: Subject | Unnamed, now: Subject | Unnamed): void {
     if (!isNamed(before) || (isNamed(now) && now.situation === before.situation)) return;
     const sweep = live.sweep.peek()?.id;
-    const uses = [...library.records.peek().filter(({ id }) => id !== sweep), ...library.byHand.peek(), ...library.entries.peek()];
+    const uses = [...library.records.peek().filter(({ id }) => id !== sweep), ...library.byHand.peek(), ...library.entries.peek(), ...library.proofs.peek()];
     const planned = library.plan.peek()?.situations.includes(before.situation);
     if (!planned && uses.every(({ subject }) => subject.situation !== before.situation)) forms.retireKit('situations', before.situation, true);
   }

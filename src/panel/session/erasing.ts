@@ -3,6 +3,7 @@ import { KEY, recordKey } from '../../logbook/keys.ts';
 import { withoutHeard } from '../../logbook/withoutHeard.ts';
 import { DONE, failed, type Result } from '../../result.ts';
 import { words } from '../../words/catalogue.ts';
+import { inCopies } from './inCopies.ts';
 import type { Keeper } from './keeper.ts';
 import type { LibraryStore } from './library.ts';
 import type { Live } from './live.ts';
@@ -23,14 +24,7 @@ export async function eraseHeard({ store, snapshots, keeper, library, live }: Wo
   const changed = Object.entries({ ...rest, ...known }).filter(([, value]) => withoutHeard(value) !== value);
   library.rewriteRecords(withoutHeard);
   await keeper.keep(Object.fromEntries(changed.map(([key, value]) => [key, withoutHeard(value)])));
-  const copies = await snapshots();
-  const times = await copies.times();
-  if (!times.ok) return failed(say.copiesUnread);
-  for (const at of times.value) {
-    const copy = await copies.read(at);
-    const cleared = copy.ok ? withoutHeard(copy.value) : null;
-    const kept = copy.ok && cleared && cleared !== copy.value ? await copies.keep(cleared) : copy;
-    if (!kept.ok) return failed(say.copyLeft);
-  }
+  const copied = await inCopies(await snapshots(), withoutHeard);
+  if (copied !== 'changed') return failed(say[copied]);
   return changed.some(([key]) => keeper.waitsFor(key)) || keeper.waitsFor(KEY.live) ? failed(say.notOnDisk) : DONE;
 }

@@ -6,8 +6,9 @@ import type { HandRecord } from '../../logbook/byHand.ts';
 import type { Entry } from '../../logbook/entry.ts';
 import type { KitNote } from '../../logbook/kitNote.ts';
 import type { JobPlan } from '../../logbook/plan/jobPlan.ts';
+import type { ProofRecord } from '../../logbook/proofRecord.ts';
 import type { LogRecord } from '../../logbook/record.ts';
-import { byHandKey, entryKey, KEY, noteKey, recordKey } from '../../logbook/keys.ts';
+import { byHandKey, entryKey, KEY, noteKey, proofKey, recordKey } from '../../logbook/keys.ts';
 import { newestFirst } from '../../logbook/newestFirst.ts';
 import type { Contents, CheckedStore, Stored } from '../../logbook/stored.ts';
 import type { Settings } from '../../settings.ts';
@@ -22,6 +23,7 @@ export interface LibraryStore {
   readonly byHand: ReadonlySignal<readonly HandRecord[]>;
   readonly entries: ReadonlySignal<readonly Entry[]>;
   readonly notes: ReadonlySignal<readonly KitNote[]>;
+  readonly proofs: ReadonlySignal<readonly ProofRecord[]>;
   readonly settings: ReadonlySignal<Settings>;
   readonly plan: ReadonlySignal<JobPlan | null>;
   readonly backedUp: ReadonlySignal<Moment | null>;
@@ -41,6 +43,9 @@ export interface LibraryStore {
   addEntry(entry: Entry): Promise<void>;
   withdrawEntry(id: string): Promise<void>;
   addNote(note: KitNote): void;
+  /** Resolves when it is on disk. */
+  addProof(proof: ProofRecord): Promise<void>;
+  withdrawProof(id: string): Promise<void>;
   changePlan(plan: JobPlan | null): void;
   backUp(at: Moment): void;
 }
@@ -52,6 +57,7 @@ export function createLibrary(keeper: Keeper, settled: (wanted: Settings) => Set
   const byHand = signal<readonly HandRecord[]>([]);
   const entries = signal<readonly Entry[]>([]);
   const notes = signal<readonly KitNote[]>([]);
+  const proofs = signal<readonly ProofRecord[]>([]);
   const settings = signal<Settings>(USUAL_SETTINGS);
   const plan = signal<JobPlan | null>(null);
   const backedUp = signal<Moment | null>(null);
@@ -76,6 +82,7 @@ export function createLibrary(keeper: Keeper, settled: (wanted: Settings) => Set
     byHand,
     entries,
     notes,
+    proofs,
     settings,
     plan,
     backedUp,
@@ -88,6 +95,7 @@ export function createLibrary(keeper: Keeper, settled: (wanted: Settings) => Set
       byHand.value = contents.byHand;
       entries.value = contents.entries;
       notes.value = contents.notes;
+      proofs.value = contents.proofs;
       settings.value = contents.settings;
       plan.value = contents.plan;
       backedUp.value = contents.backup;
@@ -112,6 +120,7 @@ export function createLibrary(keeper: Keeper, settled: (wanted: Settings) => Set
       byHand.value = joined(byHand.value, byHandKey, contents.byHand);
       entries.value = joined(entries.value, entryKey, contents.entries);
       notes.value = joined(notes.value, noteKey, contents.notes);
+      proofs.value = joined(proofs.value, proofKey, contents.proofs);
     },
     changeSettings(patch) {
       const { manner, voice, logbook } = settings.value;
@@ -153,6 +162,14 @@ export function createLibrary(keeper: Keeper, settled: (wanted: Settings) => Set
     addNote(note) {
       notes.value = [...without(notes.value, note.id), note];
       void keeper.keep({ [noteKey(note.id)]: note });
+    },
+    addProof(proof) {
+      proofs.value = [...without(proofs.value, proof.id), proof];
+      return keeper.keep({ [proofKey(proof.id)]: proof });
+    },
+    withdrawProof(id) {
+      proofs.value = without(proofs.value, id);
+      return keeper.keep({ [proofKey(id)]: undefined });
     },
     changePlan(changed) {
       plan.value = changed;

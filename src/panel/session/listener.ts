@@ -8,8 +8,10 @@ import { ENGLISH } from '../../hearing/languages/en/english.ts';
 import type { Settings } from '../../settings.ts';
 import type { SweepEvent } from '../../sweep/event.ts';
 import type { Word } from '../../sweep/inputs.ts';
+import type { SweepState } from '../../sweep/state.ts';
 import { heeded } from '../../sweep/heeded.ts';
 import { understood } from '../../sweep/understood.ts';
+import type { Moment } from '../../units.ts';
 import { decide, type Decision, type Question } from '../../voice/askBack.ts';
 import type { Guess } from '../../voice/matching.ts';
 import { asName, nameAfterNextIn } from '../../voice/nextLens.ts';
@@ -73,6 +75,8 @@ export function createListener(world: World): Listener {
   const isByPress = computed(() => voice.value?.open === 'pressed');
   const isShut = computed(() => isByPress.value && !gate.isOpen.value);
   let question: Question | null = null;
+  /** Of what is listened to now: what it is about, since when, and whoever is to know when that is over. */
+  let step = { since: now(), over: new AbortController() };
 
   function wordsNow(): readonly Word[] {
     const standing = sweep.peek();
@@ -91,10 +95,11 @@ export function createListener(world: World): Listener {
     language,
     wordsNow: () => spokenWordsFor(language, wordsNow(), mayAsk() ? namesNow() : null),
     namesNow,
+    passes: () => step.over.signal,
     onState: (next) => {
       heardBy.value = next;
     },
-    onHeard: (candidates, final) => !isShut.peek() && heard(candidates, final),
+    onHeard: (candidates, final, ago = 0) => !isShut.peek() && heard(candidates, final, ago),
     onMissed: (word, why) => isShut.peek() || missed(word, why),
     onDeaf,
   });
@@ -109,13 +114,17 @@ export function createListener(world: World): Listener {
     carrier.sayBeside(why ? deafSaid[why] : hearsAgain);
   }
 
-  function heard(candidates: readonly Guess[], final: boolean): boolean {
+  /** `ago`: milliseconds since its sound began. Begun before the last step, it was about what is over, and is only shown. */
+  function heard(candidates: readonly Guess[], final: boolean, ago: number): boolean {
+    const isLate = now() - ago < step.since;
+    if (isLate && !final) return false;
     const standing = sweep.peek();
     const words = wordsNow();
     if (words.length === 0) return false;
     const { min, max } = standing?.plan.scale ?? { min: 0, max: 0 };
     const found = match(candidates, words, final, Math.max(Math.abs(min), Math.abs(max)));
     if (found.is === 'ignored' && !final) return false;
+    if (isLate) return tooLate(candidates, found.is === 'taken');
     const asked = found.is === 'ignored' && mayAsk() ? questionToLogbook(candidates) : null;
     if (asked !== null) {
       note({ did: 'heard', at: now(), guesses: kept(candidates), became: 'taken' });
@@ -147,9 +156,15 @@ export function createListener(world: World): Listener {
     gate.keepOpen();
   }
 
+  function tooLate(candidates: readonly Guess[], isWord: boolean): boolean {
+    if (!attending.peek()) note({ did: 'heard', at: now(), guesses: kept(candidates), became: 'other' });
+    if (isWord) told.latest.value = { words: candidates[0]?.text ?? '', became: words('session').became['too late'], by: 'voice', at: now() };
+    return isWord;
+  }
+
   /** What the logbook is asked; null when it is not. */
   function questionToLogbook(candidates: readonly Guess[]): string | null {
-    return candidates.map(({ text }) => questionIn(text)).find((one) => one !== null && one !== '') ?? null;
+    return candidates.map(({ text }) => questionIn(text, namesNow())).find((one) => one !== null && one !== '') ?? null;
   }
 
   const nameIn = (candidates: readonly Guess[]): string | null => candidates.map(({ text }) => nameAfterNext(text)).find((one) => one !== null) ?? null;
@@ -191,6 +206,12 @@ export function createListener(world: World): Listener {
     }
   }
 
+  const about = computed(() => attending.value ?? aboutIn(sweep.value));
+  effect(() => {
+    void about.value;
+    step.over.abort();
+    step = { since: now(), over: new AbortController() };
+  });
   effect(() => {
     state.value = isShut.value ? 'opens when pressed' : heardBy.value;
   });
@@ -203,6 +224,13 @@ export function createListener(world: World): Listener {
   effect(() => (wanted.value ? ear.open(wanted.value) : ear.close()));
 
   return { deafen: ear.deafen, again: ear.again, contact: (move) => isByPress.peek() && gate.contact(move) };
+}
+
+/** What a word would be about: one hold to its verdict, or one step between holds. */
+function aboutIn(state: SweepState | null): Moment | number | null {
+  if (!state) return null;
+  const { phase, journal } = state;
+  return phase.name === 'holding' || phase.name === 'judging' ? phase.since : journal.length;
 }
 
 const kept = (candidates: readonly Guess[]): string[] =>

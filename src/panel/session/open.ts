@@ -17,6 +17,7 @@ export const openSession = (): Session =>
   createSession({
     store,
     snapshots: async () => (await import('../../platform/snapshots.ts')).snapshots,
+    crops: async () => (await import('../../platform/keptCrops.ts')).keptCrops,
     synced: async () => (await import('../../platform/syncedStore.ts')).syncedStore,
     ownership: createOwnership(),
     alarms: createAlarms(),

@@ -3,6 +3,7 @@ import type { Alarms } from '../../platform/alarm.ts';
 import type { Microphone } from '../../platform/ear/asking.ts';
 import type { Ear } from '../../platform/ear/ear.ts';
 import type { EarOwner } from '../../platform/ear/owner.ts';
+import type { KeptCrops } from '../../platform/keptCrops.ts';
 import type { Ownership } from '../../platform/ownership.ts';
 import type { Snapshots } from '../../platform/snapshots.ts';
 import type { SoundRoute } from '../../platform/soundRoute.ts';
@@ -18,6 +19,7 @@ import type { Moment } from '../../units.ts';
 export interface Ports {
   readonly store: Store;
   readonly snapshots: () => Promise<Snapshots>;
+  readonly crops: () => Promise<KeptCrops>;
   readonly synced: () => Promise<SyncedStore>;
   readonly ownership: Ownership;
   readonly alarms: Alarms;

@@ -9,14 +9,17 @@ import type { Entry } from '../../logbook/entry.ts';
 import type { KitNote } from '../../logbook/kitNote.ts';
 import type { Library } from '../../logbook/library.ts';
 import type { JobPlan } from '../../logbook/plan/jobPlan.ts';
+import type { ProofRecord } from '../../logbook/proofRecord.ts';
 import type { LogRecord } from '../../logbook/record.ts';
 import type { HandDraft } from '../../logbook/recordByHand.ts';
 import type { Microphone } from '../../platform/ear/asking.ts';
 import type { Deaf } from '../../voice/deaf.ts';
 import type { EarState } from '../../platform/ear/owner.ts';
+import type { CropFault, CropPair } from '../../platform/keptCrops.ts';
 import type { CopyFault } from '../../platform/snapshots.ts';
 import type { Page } from '../../platform/tabs.ts';
 import type { TakesFault } from '../../platform/takes.ts';
+import type { Proof } from '../../photographs/proof.ts';
 import type { Result } from '../../result.ts';
 import type { SoundHeard } from './tryingSound.ts';
 import type { Settings } from '../../settings.ts';
@@ -148,6 +151,8 @@ export interface Session {
   readonly entries: ReadonlySignal<readonly Entry[]>;
   /** What happened to the kit. */
   readonly notes: ReadonlySignal<readonly KitNote[]>;
+  /** What photographs showed. */
+  readonly proofs: ReadonlySignal<readonly ProofRecord[]>;
   readonly settings: ReadonlySignal<Settings>;
   /** What is to be measured in the job under way; null when nothing is planned. */
   readonly plan: ReadonlySignal<JobPlan | null>;
@@ -209,6 +214,17 @@ export interface Session {
   tellConditions(record: string, conditions: Conditions): Result;
   /** Something happened to a body, lens or converter. */
   noteOn(note: Omit<KitNote, 'id'>): Result;
+  /**
+   * Keeps what photographs of this situation showed, and gives the id it has; on disk when it resolves. `practice`: they were of the
+   * practice camera.
+   */
+  keepProof(situation: string, proof: Proof, crops: CropPair, practice?: boolean): Promise<Result<string>>;
+  /** Erases it with its crops, also from the copies. */
+  eraseProof(id: string): Promise<Result>;
+  /** Its two crops; null where there are none, or no longer. */
+  cropsOf(record: ProofRecord): Promise<Result<CropPair | null, CropFault>>;
+  /** Erases the two crops of it; the figures stay. */
+  eraseCrops(id: string): Promise<Result>;
   /** Joins another logbook with this one, or puts it in its place; a copy is kept first, and without one nothing is done. */
   bring(library: Library, how: Bringing): Promise<Result>;
   /** When the copies were taken, newest first. */

@@ -126,6 +126,7 @@ const libraryNow = (library: LibraryStore): Logbook =>
     byHand: library.byHand.peek(),
     entries: library.entries.peek(),
     notes: library.notes.peek(),
+    proofs: library.proofs.peek(),
   });
 
 /** Whatever runs this runs again when the logbook has changed. */

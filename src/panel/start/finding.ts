@@ -12,7 +12,7 @@ import { words } from '../../words/catalogue.ts';
 type Known = Pick<Contents, 'kit' | 'records' | 'byHand' | 'entries'>;
 
 export function finderIn(known: Known, at: Moment): Finder {
-  const library = libraryOf({ ...known, notes: [] });
+  const library = libraryOf({ ...known, notes: [], proofs: [] });
   const shelf = shelfOf(library, { at, temperature: null }, USUAL_LIMITS);
   return finderOf(
     ENGLISH_WRITTEN,

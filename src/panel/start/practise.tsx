@@ -23,6 +23,9 @@ export function Practise() {
       <button type="button" onClick={() => way.go({ at: 'training' })}>
         {say.train}
       </button>
+      <button type="button" onClick={() => way.go({ at: 'practice pictures', of: null })}>
+        {say.pictures}
+      </button>
     </section>
   );
 }

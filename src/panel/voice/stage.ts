@@ -4,7 +4,8 @@ import type { RecognisedBy } from '../../voice/deaf.ts';
 import type { Settings } from '../../settings.ts';
 
 export type Stage =
-  | { readonly at: 'offered'; readonly by: RecognisedBy }
+  /** `isDownloadable`: the browser could hear on this computer, too, after a download. */
+  | { readonly at: 'offered'; readonly by: RecognisedBy; readonly isDownloadable: boolean }
   | { readonly at: 'asking' }
   | { readonly at: 'refused' }
   /** So many of the first words are taught. */
@@ -17,15 +18,16 @@ interface Known {
   readonly voice: Pick<Settings['voice'], 'listen' | 'wish'>;
   /** What would be proposed here. */
   readonly proposed: RecognisedBy;
+  readonly isDownloadable: boolean;
   readonly allowed: PermissionState | 'unknown';
   /** How many of the first words are taught, and how many there are. */
   readonly taught: number;
   readonly wanted: number;
 }
 
-export function stageOf({ voice: { listen, wish }, proposed, allowed, taught, wanted }: Known): Stage {
+export function stageOf({ voice: { listen, wish }, proposed, isDownloadable, allowed, taught, wanted }: Known): Stage {
   if (listen !== 'off') return { at: 'on' };
-  if (wish === 'none') return { at: 'offered', by: proposed };
+  if (wish === 'none') return { at: 'offered', by: proposed, isDownloadable };
   if (allowed === 'denied') return { at: 'refused' };
   if (allowed !== 'granted') return { at: 'asking' };
   return wish === 'own' && taught < wanted ? { at: 'teaching', taught } : { at: 'complete', by: wish };

@@ -5,7 +5,7 @@ import { useSession } from '../useSession.ts';
 import type { Session } from '../session/session.ts';
 import { stageOf, type Stage } from './stage.ts';
 
-type Found = Pick<Parameters<typeof stageOf>[0], 'proposed' | 'allowed' | 'taught'>;
+type Found = Pick<Parameters<typeof stageOf>[0], 'proposed' | 'isDownloadable' | 'allowed' | 'taught'>;
 
 /** No event tells that another tab has taught a word. */
 const LOOKED_AGAIN_AFTER = 500;
@@ -19,11 +19,11 @@ export function useStage(granted: boolean): Stage | null {
     const over = new AbortController();
     const look = async (): Promise<void> => {
       const microphone = await session.microphone();
-      const proposed = await microphone.proposed();
+      const [proposed, isDownloadable] = await Promise.all([microphone.proposed(), microphone.downloadable()]);
       while (!over.signal.aborted) {
         const [allowed, taught] = await Promise.all([microphone.allowed(), taughtOf(session)]);
         if (over.signal.aborted) return;
-        setFound({ proposed, allowed, taught });
+        setFound({ proposed, isDownloadable, allowed, taught });
         await microphone.changed(AbortSignal.any([over.signal, AbortSignal.timeout(LOOKED_AGAIN_AFTER)]));
       }
     };

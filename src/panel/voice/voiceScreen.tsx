@@ -51,7 +51,7 @@ function Step({ stage, ask }: Props) {
   const session = useSession();
   switch (stage.at) {
     case 'offered':
-      return <Offer by={stage.by} ask={ask} />;
+      return <Offer by={stage.by} isDownloadable={stage.isDownloadable} ask={ask} />;
     case 'asking':
       return (
         <>
@@ -90,7 +90,7 @@ function Step({ stage, ask }: Props) {
   }
 }
 
-function Offer({ by, ask }: Pick<Props, 'ask'> & { readonly by: RecognisedBy }) {
+function Offer({ by, isDownloadable, ask }: Pick<Props, 'ask'> & { readonly by: RecognisedBy; readonly isDownloadable: boolean }) {
   const session = useSession();
   const wish = (wanted: RecognisedBy): void => {
     session.changeSettings({ voice: { wish: wanted } });
@@ -103,6 +103,11 @@ function Offer({ by, ask }: Pick<Props, 'ask'> & { readonly by: RecognisedBy }) 
       <button type="button" class="chief" onClick={() => wish(by)}>
         {by === 'own' ? words('voice').sheet.allowAndTeach : words('voice').sheet.allow}
       </button>
+      {isDownloadable && (
+        <button type="button" class="link" onClick={() => wish('here')}>
+          {words('voice').sheet.downloadInstead}
+        </button>
+      )}
       {by !== 'own' && (
         <button type="button" class="link" onClick={() => wish('own')}>
           {words('voice').sheet.teachInstead}

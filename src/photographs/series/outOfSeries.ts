@@ -37,10 +37,11 @@ export function outOfSeries(pictures: readonly SeriesPicture[], kit: Kit, situat
     within(SAME_APERTURE),
   );
   const size = among(pictures.map(sizeOf), within(SAME_SIZE));
+  const again = shotsAgain(pictures);
   const reasonFor = (picture: SeriesPicture, at: number): OutOfSeries | null => {
     const { camera } = picture;
     const [ownBody, ownLens] = [taken[at]?.body ?? null, taken[at]?.lens ?? null];
-    if (pictures.slice(0, at).some((before) => sameShot(before, picture))) return 'the same shot';
+    if (again.has(picture)) return 'the same shot';
     if (of !== null && ownBody !== null ? ownBody.id !== of.body : differ(bodyOf(camera), body, sameCopy)) return 'another body';
     if (of !== null && ownLens !== null ? ownLens.id !== of.lens : differ(lensOf(camera), lens, sameCopy)) return 'another lens';
     if (differ(camera?.focalLength ?? null, focalLength, within(SAME_FOCAL_LENGTH))) return 'another focal length';
@@ -55,10 +56,18 @@ export function outOfSeries(pictures: readonly SeriesPicture[], kit: Kit, situat
   );
 }
 
-/** Of two names that differ in their ending alone, or of one and the same reading; never of two moments. */
-function sameShot(one: SeriesPicture, other: SeriesPicture): boolean {
-  if ((one.camera?.taken ?? null) !== (other.camera?.taken ?? null)) return false;
-  return stemOf(one.name) === stemOf(other.name) || (one.reading.target.ok && figuresOf(one) === figuresOf(other));
+/** Those of a shot that came before them: of two names that differ in their ending alone, or of one and the same reading; never of two moments. */
+function shotsAgain(pictures: readonly SeriesPicture[]): ReadonlySet<SeriesPicture> {
+  const seen = new Set<string>();
+  return new Set(
+    pictures.filter((picture) => {
+      const taken = picture.camera?.taken ?? null;
+      const keys = [`${taken} named ${stemOf(picture.name)}`, ...(picture.reading.target.ok ? [`${taken} read ${figuresOf(picture)}`] : [])];
+      const there = keys.some((key) => seen.has(key));
+      for (const key of keys) seen.add(key);
+      return there;
+    }),
+  );
 }
 
 const stemOf = (name: string): string => name.replace(/\.[^.]*$/, '').toLowerCase();

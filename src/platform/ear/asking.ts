@@ -2,7 +2,7 @@
 // anything.
 import { browser } from '../browser.ts';
 import { takes } from '../takes.ts';
-import { knowsLocally, browserRecogniser } from './available.ts';
+import { browserRecogniser, installOnThisComputer, NOT_HERE, onThisComputer } from './available.ts';
 import type { Deaf, RecognisedBy } from '../../voice/deaf.ts';
 import { microphoneChanged, microphonePermission, openMicrophone, type NoMicrophone } from './microphone.ts';
 
@@ -20,6 +20,10 @@ export interface Microphone {
   inTheWay(by: RecognisedBy): Promise<Deaf | null>;
   /** How this browser hears best: on this computer where it can, else as its maker does, else by taught words. */
   proposed(): Promise<RecognisedBy>;
+  /** Could the browser hear on this computer if it downloaded what that takes? */
+  downloadable(): Promise<boolean>;
+  /** Has it do so; resolves when that is over: whether it came. */
+  download(): Promise<boolean>;
 }
 
 /** Nobody reads a question and answers it within this. */
@@ -38,7 +42,8 @@ export const microphoneFor = (language: string): Microphone => ({
   },
   async inTheWay(by) {
     if (by !== 'own' && !browserRecogniser()) return 'no recogniser';
-    if (by === 'here' && !(await knowsLocally(language))) return 'not on this computer';
+    const notHere = by === 'here' ? NOT_HERE[await onThisComputer(language)] : null;
+    if (notHere) return notHere;
     if (by === 'own') {
       const taught = await takes.read();
       if (!taught.ok) return 'words unreadable';
@@ -52,8 +57,10 @@ export const microphoneFor = (language: string): Microphone => ({
   },
   async proposed() {
     if (!browserRecogniser()) return 'own';
-    return (await knowsLocally(language)) ? 'here' : 'browser';
+    return (await onThisComputer(language)) === 'available' ? 'here' : 'browser';
   },
+  downloadable: async () => (await onThisComputer(language)) === 'downloadable',
+  download: () => installOnThisComputer(language),
 });
 
 async function anyMicrophone(): Promise<boolean> {

@@ -59,7 +59,8 @@ export function createEar(owner: EarOwner): Ear {
     wordsNow: owner.wordsNow,
     namesNow: owner.namesNow,
     onState: (state) => signal.aborted || owner.onState(state),
-    onHeard: (candidates, final) => !signal.aborted && owner.onHeard(candidates, final),
+    passes: owner.passes,
+    onHeard: (candidates, final, ago) => !signal.aborted && owner.onHeard(candidates, final, ago),
     onMissed: (word, why) => signal.aborted || owner.onMissed(word, why),
     onDeaf: (why) => signal.aborted || owner.onDeaf(why),
   });

@@ -2,6 +2,7 @@
 // program may have let go of it; and watched for being switched off where it stands.
 import { microphoneChanged, microphonePermission, openMicrophone, type Treatment } from './microphone.ts';
 import type { EarOwner } from './owner.ts';
+import { watchForSilence } from './silence.ts';
 
 /** Nothing tells that another program has let go of it. */
 const TRIED_AGAIN_AFTER = 5000;
@@ -25,11 +26,22 @@ export async function lineIn(owner: EarOwner, treatment: Treatment, stop: AbortS
   return null;
 }
 
+const silent = new WeakSet<MediaStreamTrack>();
+
 /** What is wrong with a microphone that is open. */
-export const faultOf = (track: MediaStreamTrack): 'muted' | null => (track.muted ? 'muted' : null);
+export const faultOf = (track: MediaStreamTrack): 'muted' | 'silent' | null => (track.muted ? 'muted' : silent.has(track) ? 'silent' : null);
 
 function watch(track: MediaStreamTrack, owner: EarOwner, stop: AbortSignal): void {
   const tell = (): void => owner.onDeaf(faultOf(track));
   for (const change of ['mute', 'unmute']) track.addEventListener(change, tell, { signal: stop });
+  watchForSilence(
+    track,
+    (isSilent) => {
+      if (isSilent) silent.add(track);
+      else silent.delete(track);
+      tell();
+    },
+    stop,
+  );
   tell();
 }

@@ -1,8 +1,9 @@
-// Listening goes on, utterance after utterance, until it is stopped: it waits while the panel speaks, gets the
-// microphone back when it was lost, and backs off from a service that does not answer instead of calling it in circles.
-import { knowsLocally, browserRecogniser } from './available.ts';
+// Listening goes on, utterance after utterance, until it is stopped: it waits while the panel speaks, gets the microphone and
+// the network back when they were lost, and backs off from a service that does not answer instead of calling it in circles.
 import type { Deaf } from '../../voice/deaf.ts';
+import { browserRecogniser, NOT_HERE, onThisComputer } from './available.ts';
 import { faultOf, lineIn } from './lineIn.ts';
+import { isOffline, networkGoes } from './network.ts';
 import type { EarOwner } from './owner.ts';
 import { listenOnce, type UtteranceEnd } from './utterance.ts';
 
@@ -17,57 +18,102 @@ export interface Deafness {
 
 const FIRST_WAIT = 1000;
 const LONGEST_WAIT = 30_000;
+/** Nothing tells that the browser has, or has lost, what it takes to recognise here. */
+const ASKED_AGAIN_AFTER = 2000;
 /** An end without a word that comes sooner than this is not silence but a fault. */
 const TOO_SOON = 300;
 const PATIENCE = 3;
 
 /** `local`: on this computer or not at all. */
 export async function keepListening(owner: EarOwner, local: boolean, deafness: Deafness, stop: AbortSignal): Promise<void> {
-  if (!browserRecogniser()) return giveUp('no recogniser');
-  if (local && !(await knowsLocally(owner.language.tag))) return giveUp('not on this computer');
-  let track: MediaStreamTrack | null = null;
+  const { tag } = owner.language;
+  let track = null as MediaStreamTrack | null;
   let failures = 0;
-
-  while (!stop.aborted) {
-    if (deafness.isDeaf()) {
-      owner.onState('deaf while speaking');
-      await deafness.over();
-      continue;
-    }
-    if (track?.readyState !== 'live') {
-      track = await lineIn(owner, 'treated', stop);
-      if (track === null) return;
-    }
-    const began = performance.now();
-    const end = await utterance(track);
-    if (end === 'stopped') continue;
-    if (isHopeless(end)) {
-      track.stop();
-      return giveUp('not usable');
-    }
-    const fault = typeof end === 'object' || (end === 'not heard' && performance.now() - began < TOO_SOON);
-    failures = fault ? failures + 1 : 0;
-    if (!fault) {
-      owner.onDeaf(faultOf(track));
-      continue;
-    }
-    if (isMicrophoneFault(end)) track.stop();
-    if (failures >= PATIENCE) owner.onDeaf('no service');
-    owner.onState('waiting');
-    await pause(Math.min(LONGEST_WAIT, FIRST_WAIT * 2 ** (failures - 1)), stop);
+  /** Words are only told to a recogniser on this computer, until it does not want them. */
+  let biased = local;
+  try {
+    if (browserRecogniser()) await listen();
+    else giveUp('no recogniser');
+  } finally {
+    track?.stop();
   }
-  track?.stop();
 
-  function utterance(live: MediaStreamTrack): Promise<UtteranceEnd> {
+  async function listen(): Promise<void> {
+    await untilHere();
+    while (!stop.aborted) {
+      if (deafness.isDeaf()) {
+        owner.onState('deaf while speaking');
+        await deafness.over();
+        continue;
+      }
+      if (track?.readyState !== 'live') {
+        track = await lineIn(owner, 'treated', stop);
+        if (track === null) return;
+      }
+      const began = performance.now();
+      const lost = local ? new AbortController().signal : networkGoes('offline', stop);
+      const end = await utterance(track, lost);
+      if (lost.aborted) await untilOnline(track);
+      else if (end !== 'stopped') await after(end, track, performance.now() - began);
+    }
+  }
+
+  /** Where it is to be heard on this computer only: asked again until it can be. */
+  async function untilHere(): Promise<void> {
+    if (!local) return;
+    while (!stop.aborted) {
+      const why = NOT_HERE[await onThisComputer(tag)];
+      if (why === null) return owner.onDeaf(null);
+      giveUp(why);
+      await pause(ASKED_AGAIN_AFTER, stop);
+    }
+  }
+
+  function utterance(live: MediaStreamTrack, lost: AbortSignal): Promise<UtteranceEnd> {
     owner.onState('starting');
     return listenOnce({
       track: live,
-      language: owner.language.tag,
+      language: tag,
       local,
-      stop: AbortSignal.any([stop, deafness.begins()]),
+      phrases: biased ? owner.wordsNow() : [],
+      stop: AbortSignal.any([stop, deafness.begins(), lost]),
+      passes: owner.passes(),
       onAudio: () => owner.onState('listening'),
-      onHeard: (candidates, final) => owner.onHeard(candidates, final),
+      onHeard: (candidates, final, ago) => owner.onHeard(candidates, final, ago),
     });
+  }
+
+  /** What an end that was not asked for comes to. */
+  async function after(end: Exclude<UtteranceEnd, 'stopped'>, live: MediaStreamTrack, took: number): Promise<void> {
+    const error = typeof end === 'object' ? end.error : null;
+    if (error === 'phrases-not-supported') return void (biased = false);
+    if (error === null && !(end === 'not heard' && took < TOO_SOON)) {
+      failures = 0;
+      return owner.onDeaf(faultOf(live));
+    }
+    failures += 1;
+    if (error === 'audio-capture' || error === 'not-allowed' || error === 'not started') live.stop();
+    if (error === 'language-not-supported' || error === 'service-not-allowed') {
+      live.stop();
+      giveUp(error === 'language-not-supported' ? 'no language' : 'not usable');
+      await pause(LONGEST_WAIT, stop);
+      return untilHere();
+    }
+    if (failures >= PATIENCE) owner.onDeaf(isOffline() ? 'no network' : 'no service');
+    owner.onState('waiting');
+    const online = networkGoes('online', stop);
+    await pause(Math.min(LONGEST_WAIT, FIRST_WAIT * 2 ** (failures - 1)), AbortSignal.any([stop, online]));
+    if (online.aborted) failures = 0;
+  }
+
+  /** Until the browser tells that it is back; it may never tell, so it is tried now and then. */
+  async function untilOnline(live: MediaStreamTrack): Promise<void> {
+    owner.onDeaf('no network');
+    owner.onState('waiting');
+    const online = networkGoes('online', stop);
+    await pause(LONGEST_WAIT, AbortSignal.any([stop, online]));
+    failures = 0;
+    if (online.aborted) owner.onDeaf(faultOf(live));
   }
 
   function giveUp(why: Deaf): void {
@@ -76,11 +122,9 @@ export async function keepListening(owner: EarOwner, local: boolean, deafness: D
   }
 }
 
-const isHopeless = (end: UtteranceEnd): boolean => typeof end === 'object' && (end.error === 'language-not-supported' || end.error === 'service-not-allowed');
-const isMicrophoneFault = (end: UtteranceEnd): boolean => typeof end === 'object' && (end.error === 'audio-capture' || end.error === 'not-allowed');
-
 const pause = (ms: number, stop: AbortSignal): Promise<void> =>
   new Promise((done) => {
+    if (stop.aborted) return done();
     const timer = setTimeout(done, ms);
     stop.addEventListener(
       'abort',

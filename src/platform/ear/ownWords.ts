@@ -23,6 +23,8 @@ interface Spelt {
   readonly telling: WordByWord;
   readonly doubtful: boolean;
   readonly takes: readonly Take[];
+  /** Where its sound began, in seconds of what the ear was given. */
+  readonly began: number;
 }
 
 export async function keepListeningForOwnWords(owner: EarOwner, deafness: Deafness, stop: AbortSignal): Promise<void> {
@@ -70,6 +72,8 @@ export async function keepListeningForOwnWords(owner: EarOwner, deafness: Deafne
     let ear: OwnWordsEar | null = null;
     let began = false;
     let at = 0;
+    /** Seconds of sound that the ear was given, by which it counts. */
+    let given = 0;
     let rate = 1;
     let deaf = false;
     /** The largest sample since something was heard last. */
@@ -91,6 +95,7 @@ export async function keepListeningForOwnWords(owner: EarOwner, deafness: Deafne
       if (isDeaf) {
         spelling = null;
       } else {
+        given += samples.length / rate;
         for (const one of samples) peak = Math.max(peak, Math.abs(one));
       }
       for (const event of events) {
@@ -108,15 +113,21 @@ export async function keepListeningForOwnWords(owner: EarOwner, deafness: Deafne
       const takes = good ? [good] : [];
       const before = spelling?.telling ?? null;
       const telling = asked(before, event.word, at, owner.namesNow()) ?? spelt(before, event.word, at);
-      spelling = telling && { telling, doubtful, takes: [...(spelling?.takes ?? []), ...takes] };
-      if (telling === null) owner.onHeard([{ text: event.word, doubtful, takes }], true);
+      const began = spelling?.began ?? event.began;
+      spelling = telling && { telling, doubtful, takes: [...(spelling?.takes ?? []), ...takes], began };
+      if (telling === null) owner.onHeard([{ text: event.word, doubtful, takes }], true, ago(event.began));
     }
 
-    function finish({ telling, doubtful, takes }: Spelt): void {
+    function finish({ telling, doubtful, takes, began }: Spelt): void {
       const text = isQuestion(telling) ? wholeQuestion(telling, at) : wholeText(telling, at);
       if (text === null && (isQuestion(telling) || !gaveUp(telling, at))) return;
       spelling = null;
-      owner.onHeard([{ text: text ?? telling.words.join(' '), doubtful, takes }], true);
+      owner.onHeard([{ text: text ?? telling.words.join(' '), doubtful, takes }], true, ago(began));
+    }
+
+    /** In milliseconds. */
+    function ago(began: number): number {
+      return (given - began) * 1000;
     }
 
     return {

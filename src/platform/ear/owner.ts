@@ -23,8 +23,13 @@ export interface EarOwner {
   /** Names of lenses that a question may be about now. */
   namesNow(): readonly string[];
   onState(state: EarState): void;
-  /** True when it was meant for the panel: the rest of the utterance is dropped. */
-  onHeard(candidates: readonly Guess[], final: boolean): boolean;
+  /** Aborts when what a word would be about is over: the hold that was judged, the step that was taken. */
+  passes(): AbortSignal;
+  /**
+   * True when it was meant for the panel: the rest of the utterance is dropped. `ago`: milliseconds since its sound began; what
+   * began before the last step is about that step, and is not taken for this one.
+   */
+  onHeard(candidates: readonly Guess[], final: boolean, ago?: number): boolean;
   /** A word that counts now was heard, and not taken because of what was around it. */
   onMissed(word: string, why: Missed): void;
   /** Null: nothing stands in the way of hearing any more. */

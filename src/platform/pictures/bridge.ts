@@ -4,6 +4,7 @@ import type { Kit } from '../../kit/kit.ts';
 import type { PictureSize } from '../../kit/photograph/jpeg.ts';
 import type { Photograph } from '../../kit/photograph/photograph.ts';
 import type { PictureFault, PictureStage } from '../../photographs/brought.ts';
+import type { CameraFacts, PictureFacts } from '../../photographs/cameraFacts.ts';
 import type { PictureReading } from '../../photographs/reading.ts';
 import type { Result } from '../../result.ts';
 
@@ -14,6 +15,10 @@ export interface ToWorker {
   readonly kit: Kit;
   /** The id of the situation it is of, where that is known. */
   readonly situation: string | null;
+  /** Printed length over drawn length, of the prints it shows. */
+  readonly printed: PictureFacts['printed'];
+  /** What is known of the practice camera, whose files say nothing of it; null for pictures of a real one. */
+  readonly practice: CameraFacts | null;
 }
 
 /** From the worker: how far it is, and in the end what came out. */

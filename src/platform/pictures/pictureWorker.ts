@@ -6,7 +6,7 @@ import { cropAround } from '../../photographs/crop.ts';
 import type { FoundEdge } from '../../photographs/findTarget.ts';
 import { readPicture } from '../../photographs/reading.ts';
 import { seededRandom } from '../../practice/random.ts';
-import { got, type Result } from '../../result.ts';
+import { failed, got, type Result } from '../../result.ts';
 import type { BroughtPicture, FromWorker, ToWorker } from './bridge.ts';
 import { asFile } from './crops.ts';
 import { develop } from './develop.ts';
@@ -23,10 +23,12 @@ declare function postMessage(message: FromWorker): void;
 addEventListener('message', ({ data }: MessageEvent<ToWorker>) => void read(data));
 
 async function read(wanted: ToWorker): Promise<void> {
-  postMessage({ tells: 'end', picture: await brought(wanted) });
+  // A picture over which something gives way is one that cannot be read: without an answer the panel would wait for ever.
+  const picture = await brought(wanted).catch(() => failed<PictureFault>('stopped'));
+  postMessage({ tells: 'end', picture });
 }
 
-async function brought({ file, east, kit, situation }: ToWorker): Promise<Result<BroughtPicture, PictureFault>> {
+async function brought({ file, east, kit, situation, printed, practice }: ToWorker): Promise<Result<BroughtPicture, PictureFault>> {
   at('opening');
   const opened = await openPicture(file, east);
   if (!opened.ok) return opened;
@@ -34,19 +36,26 @@ async function brought({ file, east, kit, situation }: ToWorker): Promise<Result
   const developed = await develop(opened.value);
   if (!developed.ok) return developed;
   at('measuring');
-  const { plane, small } = developed.value;
-  const { camera } = opened.value;
-  const reading = readPicture(plane, cameraFacts(camera, kit, situation), seededRandom(SEED));
-  const { edges, compared } = reading.target.ok ? reading.target.value : { edges: [], compared: [] };
-  const cropped = (edge: FoundEdge): Promise<Blob> => asFile(cropAround(plane, middleOf(edge), CROP));
-  return got({
-    frame: { width: plane.width, height: plane.height },
-    camera,
-    small,
-    reading,
-    crops: await Promise.all(edges.map(({ edge }) => cropped(edge))),
-    compared: await Promise.all(compared.map(cropped)),
-  });
+  const { picture, small, close } = developed.value;
+  try {
+    const { camera, written } = opened.value;
+    const reading = readPicture(picture, { ...(practice ?? cameraFacts(camera, written, kit, situation)), printed }, seededRandom(SEED));
+    const { edges, compared } = reading.target.ok ? reading.target.value : { edges: [], compared: [] };
+    const cropped = (edge: FoundEdge): Promise<Blob> => asFile(cropAround(picture, middleOf(edge), CROP));
+    return got({
+      frame: { width: picture.width, height: picture.height },
+      camera,
+      small: await small,
+      reading,
+      crops: await Promise.all(edges.map(({ edge }) => cropped(edge))),
+      compared: await Promise.all(compared.map(cropped)),
+    });
+  } catch {
+    // No room for a canvas or a file; what else may come is the tests' to find.
+    return failed('too large');
+  } finally {
+    close();
+  }
 }
 
 const middleOf = ({ from, to }: FoundEdge) => ({ x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 });

@@ -10,8 +10,13 @@ import { IN, outcomesOf } from './observation.ts';
 import { lampShares, priorWeights } from './prior.ts';
 import type { Memory } from '../memory.ts';
 
-export interface Belief {
+/** Bands with their chances: enough to ask where the centre lies. */
+export interface Bands {
   readonly model: BandModel;
+  readonly posterior: Grid;
+}
+
+export interface Belief extends Bands {
   /** What was believed before the first hold of the series. */
   readonly opening: BandPosterior;
   readonly posterior: BandPosterior;
@@ -68,6 +73,13 @@ export function modest(belief: Belief): Belief {
 
 /** Where a value stands in the list of values. */
 export const stimulusOf = (model: BandModel, value: Steps): number => (value - model.scale.min) / model.scale.step;
+
+/** Two accounts of one band as one, `share` of it the second. */
+export function mixed({ model, posterior: one }: Bands, other: Grid, share: number): Bands {
+  const which = Int32Array.from([...one.which, ...other.which]);
+  const mass = Float64Array.from([...one.mass.map((chance) => (1 - share) * chance), ...other.mass.map((chance) => share * chance)]);
+  return { model, posterior: { which, mass } };
+}
 
 /** At most so many bands that stand for all of them, with what is known of their light. */
 export function fewOf({ model, posterior, bond }: Belief, count: number): BandPosterior {
@@ -147,15 +159,15 @@ interface Level {
 export const centreProfile = (belief: Belief): Level[] => profileOf(belief, belief.model.centre);
 
 /** The shortest run of the centre's profile between equal tails that holds `share` of it. */
-export const centreInterval = (belief: Belief, share = 0.95) => intervalOf(belief, belief.model.centre, share);
+export const centreInterval = (bands: Bands, share = 0.95) => intervalOf(bands, bands.model.centre, share);
 
 /** The same of any quantity, given for every hypothesis. */
-export function intervalOf(belief: Belief, quantity: Float64Array, share = 0.95): { from: number; to: number } {
-  const profile = profileOf(belief, quantity);
+export function intervalOf(bands: Bands, quantity: Float64Array, share = 0.95): { from: number; to: number } {
+  const profile = profileOf(bands, quantity);
   return { from: quantile(profile, (1 - share) / 2), to: quantile(profile, (1 + share) / 2) };
 }
 
-function profileOf({ posterior }: Belief, quantity: Float64Array): Level[] {
+function profileOf({ posterior }: Bands, quantity: Float64Array): Level[] {
   const profile = new Map<number, number>();
   posterior.which.forEach((hypothesis, k) => {
     const at = quantity[hypothesis]!;

@@ -1,12 +1,12 @@
 // How sure the sweep is of a value: the belief that the true centre lies within one step of it. This is the number
 // the person is shown, so the bench holds it against what simulated observers really get. The grid stands for a
 // continuum: a centre exactly one step away is half inside.
-import { stimulusOf, type Belief } from '../belief/belief.ts';
+import { stimulusOf, type Bands, type Belief } from '../belief/belief.ts';
 import type { Steps } from '../../units.ts';
 
 /** P(|centre - value| <= one step). */
-export const withinOneStep = (belief: Belief, value: Steps): number =>
-  beliefAround(centresOf(belief), belief.posterior.mass, belief.model.values.length)[stimulusOf(belief.model, value)] ?? 0;
+export const withinOneStep = (bands: Bands, value: Steps): number =>
+  beliefAround(centresOf(bands), bands.posterior.mass, bands.model.values.length)[stimulusOf(bands.model, value)] ?? 0;
 
 /** The value of the scale with the most belief within one step of it. */
 export function surestValue(belief: Belief): { value: Steps; within: number } {
@@ -40,5 +40,5 @@ function beliefAround(centres: Float64Array, weights: Float64Array, places: numb
   return sums;
 }
 
-const centresOf = ({ model, posterior }: Belief): Float64Array =>
+const centresOf = ({ model, posterior }: Bands): Float64Array =>
   Float64Array.from(posterior.which, (h) => (model.centre[h]! - model.scale.min) / model.scale.step);

@@ -1,7 +1,7 @@
 // What comes out of a sweep. With both ends seen it is the taught rule (common practice, no source): the middle of the
 // contiguous values that hold; where the middle falls between two values, the side with more belief. Everything else
 // says plainly that less is known.
-import { centreInterval, centreOf, chanceThat, modest, type Belief } from '../belief/belief.ts';
+import { centreInterval, centreOf, chanceThat, modest, type Bands, type Belief } from '../belief/belief.ts';
 import { nearestOn, type Scale } from '../scale.ts';
 import type { Steps } from '../../units.ts';
 import { readiness as judge } from './care.ts';
@@ -14,23 +14,25 @@ export type { BandOutcome, CarriedOutcome, Outcome, Tally };
 /** A preference smaller than this is no preference. */
 const EVEN = 0.02;
 
-/** Draws the outcome of the holds so far; the tally counts those of earlier series, too. */
-export function outcomeOf(belief: Belief, held: readonly HeldValue[], tally: Tally): Outcome {
+/**
+ * Draws the outcome of the holds so far; the tally counts those of earlier series, too. `told` is what is stated of the centre
+ * where that is more modest than the belief.
+ */
+export function outcomeOf(belief: Belief, held: readonly HeldValue[], tally: Tally, told: Bands = modest(belief)): Outcome {
   const judged = judge(belief, held, 'quick');
   if (judged.ready && judged.as === 'beyond the scale') return { found: 'beyond the scale', side: judged.side, tally };
   const ends = endsOf(belief, held);
   if (!ends || held.every(({ counts }) => counts === 'out')) return { found: 'nothing', tally };
   if (ends.low.known === 'past' || ends.high.known === 'past') return pastTheLimit(belief, ends, tally);
-  return band(belief, ends, tally);
+  return band(belief, ends, tally, told);
 }
 
-function band(belief: Belief, ends: Ends, tally: Tally): BandOutcome {
+function band(belief: Belief, ends: Ends, tally: Tally, told: Bands): BandOutcome {
   const low = ends.low.last;
   const high = ends.high.last;
   const seen = isSeen(ends.low) && isSeen(ends.high);
   const taught = nearestMiddle(belief, (low + high) / 2);
   const chosen = seen ? taught.chosen : surestValue(belief).value;
-  const stated = modest(belief);
   return {
     found: 'band',
     low,
@@ -38,8 +40,8 @@ function band(belief: Belief, ends: Ends, tally: Tally): BandOutcome {
     centre: seen ? (low + high) / 2 : roundToHalf(centreOf(belief).mean, belief.model.scale),
     chosen,
     other: seen ? taught.other : null,
-    interval: centreInterval(stated),
-    within: (withinOneStep(belief, chosen) + withinOneStep(stated, chosen)) / 2,
+    interval: centreInterval(told),
+    within: (withinOneStep(belief, chosen) + withinOneStep(told, chosen)) / 2,
     ends: seen ? 'seen' : 'believed',
     tally,
   };

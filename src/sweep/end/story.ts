@@ -5,6 +5,7 @@
 import { from, joined, told, weighed, type Read } from '../belief/accounts.ts';
 import type { Lights } from '../belief/bandModel.ts';
 import { weigh, type Belief } from '../belief/belief.ts';
+import type { Posterior } from '../belief/grid.ts';
 import { outcomesOf } from '../belief/observation.ts';
 import type { Hold } from '../hold.ts';
 import { oneBand, product, quickLook, sum, wereExpected } from './drift.ts';
@@ -24,8 +25,18 @@ export type Rival = Exclude<Story['is'], 'misjudged'>;
 export interface Weighed<One extends Story = Story> {
   readonly story: One;
   readonly bayesFactor: number;
+  /** Where the band lies by all the stories of its kind together. */
+  readonly bands: Posterior;
 }
 
+/** One story, with the weight it gives to each band worth a look. */
+interface Told {
+  readonly story: Story;
+  readonly weights: Float64Array;
+}
+
+/** Odds at which another story than one band is believed: such things happen in one sweep of twenty (common practice, no source). */
+const BELIEVED = 20;
 /** Fewer holds tell no story. */
 const FEWEST = 6;
 /** How many holds in a row may be misjudged, and what is then told of them: as often in as out. */
@@ -41,19 +52,19 @@ export function storiesOf(belief: Belief, holds: readonly Timed[]): Weighed[] {
   const { bands, before, whole } = oneBand(belief, holds, worthALook(belief, holds));
   const after = from(belief, bands, holds, 0);
   const misjudged = LENGTHS.flatMap((length) =>
-    Array.from({ length: Math.max(0, holds.length - length) }, (_, at) => at + 1).map((first): Weighed => {
+    Array.from({ length: Math.max(0, holds.length - length) }, (_, at) => at + 1).map((first): Told => {
       const spoilt = holds.slice(first, first + length).reduce((product, hold) => product * chanceIfMisjudged(hold), 1);
-      const left = sum(joined(belief, bands, before[first]!, after[first + length]!));
-      return { story: { is: 'misjudged', from: first, to: first + length - 1 }, bayesFactor: (spoilt * left) / whole };
+      const left = joined(belief, bands, before[first]!, after[first + length]!);
+      return { story: { is: 'misjudged', from: first, to: first + length - 1 }, weights: left.map((weight) => spoilt * weight) };
     }),
   );
-  const shifted = (story: Story): Weighed => {
+  const shifted = (story: Story): Told => {
     const shifts = shiftsUnder(story, holds);
     const lights = holds.reduce<Lights>((now, hold, at) => told(belief, now, hold, shifts[at] ?? 0), bands);
-    return { story, bayesFactor: sum(weighed(belief, bands, lights)) / whole };
+    return { story, weights: weighed(belief, bands, lights) };
   };
   const kinds = [misjudged, DRIFTS.map(shifted), PLAYS.map(shifted)];
-  return kinds.flatMap((kind) => averaged(kind) ?? []).toSorted((a, b) => b.bayesFactor - a.bayesFactor);
+  return kinds.flatMap((kind) => averaged(kind, bands.which, whole) ?? []).toSorted((a, b) => b.bayesFactor - a.bayesFactor);
 
   function chanceIfMisjudged({ reading }: Read): number {
     if (reading.counts === 'in') return TOLD_IN;
@@ -82,10 +93,18 @@ function worthALook(belief: Belief, holds: readonly Timed[]): Int32Array {
   return worthy(most);
 }
 
-/** The likeliest of its kind, with the odds of the kind. */
-function averaged(kind: readonly Weighed[]): Weighed | null {
-  const best = kind.reduce<Weighed | null>((likelier, one) => (likelier && likelier.bayesFactor >= one.bayesFactor ? likelier : one), null);
-  return best && { story: best.story, bayesFactor: kind.reduce((all, { bayesFactor }) => all + bayesFactor, 0) / kind.length };
+/** The likeliest story, where it is believed although it is rare. */
+export const believed = ([first]: readonly Weighed[]): Weighed | null => (first && first.bayesFactor >= BELIEVED ? first : null);
+
+/** The likeliest of its kind, with the odds of the kind and what it leaves of the band. */
+function averaged(kind: readonly Told[], which: Int32Array, whole: number): Weighed | null {
+  const odds = kind.map(({ weights }) => sum(weights) / whole);
+  const best = kind[odds.indexOf(Math.max(...odds))];
+  if (!best) return null;
+  const together = new Float64Array(which.length);
+  for (const { weights } of kind) for (let k = 0; k < together.length; k++) together[k]! += weights[k]!;
+  const all = sum(together);
+  return { story: best.story, bayesFactor: all / whole / kind.length, bands: { which, mass: together.map((weight) => weight / all) } };
 }
 
 /** Where the band lay at each hold, in steps above where it lies now; null for a hold that does not count. */

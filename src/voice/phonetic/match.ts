@@ -2,7 +2,7 @@
 // is taken when it is near, and nearer than the next by a margin; between near and far the person is asked again; the
 // rest is other talk. The same question and answer as matching.ts, which needs every word spelt as taught.
 import type { HeardLanguage } from '../../hearing/languages/heardLanguage.ts';
-import { inputOf, lightWith, type ArrowWord, type LightWord } from '../../sweep/meaning.ts';
+import { inputOf } from '../../sweep/meaning.ts';
 import type { Input, Word } from '../../sweep/inputs.ts';
 import { writeSteps } from '../../sweep/scale.ts';
 import { strictMatcherFor, type Guess, type Match, type Taken } from '../matching.ts';
@@ -11,18 +11,12 @@ import { commandsIn, type Nearest } from './commands.ts';
 import { lookUpIn } from './lookUp.ts';
 import { pronouncer } from './pronouncer.ts';
 import { bareWords, spokenWordsIn } from './spokenText.ts';
+import { courtesyIn } from './courtesy.ts';
+import { pairsIn, remembering, twiceIn, type Interpretation } from './twoParts.ts';
 import { valuesIn, type Values } from './values.ts';
 
-/** One way to read what was heard. */
-interface Interpretation {
-  readonly words: string;
-  readonly input: Input;
-  readonly apart: number;
-  readonly doubtful: boolean;
-}
-
 /** Nearer than this is taken, nearer than `ASKED` is asked about. */
-const TAKEN = 0.2;
+const TAKEN = 0.17;
 /** An arrow taken wrongly sends the person the wrong way, and "light" is nearly "right": it must be nearer. */
 const ARROW_TAKEN = 0.1;
 const ASKED = 0.32;
@@ -34,8 +28,6 @@ const FLIP_MARGIN = 0.12;
 const RANK = 0.05;
 const AGREES = 0.02;
 const GUESSES = 8;
-/** "Came on late, both uneven". */
-const LONGEST_PAIR = 7;
 const FLIPS: readonly (readonly [Word, Word])[] = [
   ['left', 'right'],
   ['balanced', 'lopsided'],
@@ -43,17 +35,18 @@ const FLIPS: readonly (readonly [Word, Word])[] = [
 
 export interface Matcher {
   match(candidates: readonly Guess[], allowed: readonly Word[], final: boolean, largest?: number): Match;
-  /** What the logbook is asked, in words; '' when only the opening was heard; null when nobody asks. */
-  questionIn(text: string): string | null;
+  /** What the logbook is asked, in words; '' when only the opening was heard; null when nobody asks. `names` may be asked for. */
+  questionIn(text: string, names?: readonly string[]): string | null;
 }
 
 export function matcherFor(language: HeardLanguage): Matcher {
   const pronounce = pronouncer(language.pronunciation);
   const spokenWords = spokenWordsIn(language);
   const matchStrictly = strictMatcherFor(language);
-  const nearest = commandsIn(language, pronounce);
-  const values = valuesIn(language, pronounce);
-  const questionIn = lookUpIn(language, pronounce);
+  const around = courtesyIn(language.around, pronounce);
+  const nearest = commandsIn(language, pronounce, around);
+  const values = valuesIn(language, pronounce, around);
+  const questionIn = lookUpIn(language, pronounce, around);
   const { correctionIn } = correctionsIn(language);
   const [set, plus] = [bareWords(language.words.set.say).join(' '), language.signs.plus[0]];
   /** "Set seven": meant for the panel, but either way could be meant. */
@@ -63,12 +56,12 @@ export function matcherFor(language: HeardLanguage): Matcher {
     if (!final) return matchStrictly(candidates, allowed, false);
     const said = candidates.slice(0, GUESSES).map(({ text }) => spokenWords(text));
     const found = decided(together(said.map((words) => readingsOf(words, allowed, largest, nearest, values, language.words))));
-    if (found.is === 'ignored' && allowed.includes('set') && said.some(lacksSign)) {
+    if (found.is === 'ignored' && allowed.includes('set') && said.map(around.trimmed).some(lacksSign)) {
       return { is: 'unclear', best: null };
     }
     return found.is === 'taken' && candidates[0]?.doubtful ? { is: 'unclear', best: found } : found;
   };
-  return { match, questionIn: (text) => questionIn(spokenWords(text)) };
+  return { match, questionIn: (text, names = []) => questionIn(spokenWords(text), names.flatMap(spokenWords)) };
 }
 
 function readingsOf(
@@ -81,13 +74,15 @@ function readingsOf(
 ): Interpretation[] {
   if (words.length === 0) return [];
   const heard = words.join(' ');
-  const commands = nearest(words, allowed).map(({ word, apart }): Interpretation => ({
+  const near = remembering(nearest, allowed);
+  const commands = near(words).map(({ word, apart }): Interpretation => ({
     words: taught[word].say,
     input: inputOf(word, 'voice', heard),
     apart,
     doubtful: false,
   }));
-  const pairs = pairsIn(words, allowed, nearest, taught);
+  const isTold = (commands[0]?.apart ?? Infinity) < TAKEN;
+  const pairs = [...pairsIn(words, allowed, near, taught), ...(isTold ? [] : twiceIn(words, near, taught))];
   if (!allowed.includes('set')) return [...commands, ...pairs];
   const settings = values(words, largest).map(({ value, apart, doubtful }): Interpretation => ({
     words: `${taught.set.say} ${writeSteps(value)}`,
@@ -96,34 +91,6 @@ function readingsOf(
     doubtful,
   }));
   return [...commands, ...pairs, ...settings];
-}
-
-const LIGHTS: readonly Word[] = ['solid', 'delayed', 'flicker', 'nothing'] satisfies LightWord[];
-const ARROWS: readonly Word[] = ['left', 'right', 'balanced', 'lopsided'] satisfies ArrowWord[];
-const isLight = (word: Word): word is LightWord => LIGHTS.includes(word);
-const isArrows = (word: Word): word is ArrowWord => ARROWS.includes(word);
-
-/** A light and its arrows in one breath, in either order; both must be near. */
-function pairsIn(words: readonly string[], allowed: readonly Word[], nearest: Nearest, taught: HeardLanguage['words']): Interpretation[] {
-  const lights = allowed.filter(isLight);
-  const arrows = allowed.filter(isArrows);
-  if (lights.length === 0 || arrows.length === 0) return [];
-  const found: Interpretation[] = [];
-  for (let cut = 1; cut < words.length && words.length <= LONGEST_PAIR; cut++) {
-    const parts = [words.slice(0, cut), words.slice(cut)] as const;
-    for (const [lightPart, arrowPart] of [parts, parts.toReversed()]) {
-      const light = nearest(lightPart ?? [], lights)[0];
-      const arrow = nearest(arrowPart ?? [], arrows)[0];
-      if (!light || !arrow || !isLight(light.word) || !isArrows(arrow.word)) continue;
-      found.push({
-        words: `${taught[light.word].say} ${taught[arrow.word].say}`,
-        input: lightWith(light.word, arrow.word, 'voice', words.join(' ')),
-        apart: Math.max(light.apart, arrow.apart),
-        doubtful: false,
-      });
-    }
-  }
-  return found;
 }
 
 /** The best of every reading over all guesses, nearest first. */

@@ -22,6 +22,15 @@ const VOWELS: Readonly<Record<string, Vowel>> = {
   j: [0.4, 0.95, 1, 1, 0],
 };
 
+/**
+ * Stressed vowels that listeners take for each other, the commoner the cheaper (Peterson and Barney 1952, table III; the order
+ * from memory), whatever the mouth does: many speakers make no difference between the first two at all.
+ */
+const TAKEN_FOR: Readonly<Record<string, number>> = { oc: 0.25, yx: 0.35, xa: 0.35, iy: 0.35, vq: 0.3, uq: 0.4, uo: 0.45 };
+/** The corners of the vowels, which listeners hardly ever take for another (the same table). */
+const CORNERS = 'ivr';
+const CORNER = 0.8;
+
 type Articulation = 'stop' | 'affricate' | 'fricative' | 'nasal' | 'liquid' | 'glide';
 /** Place from the lips 0 to the throat 1. */
 type Consonant = readonly [manner: Articulation, place: number, voiced: boolean, hissing?: true];
@@ -66,6 +75,8 @@ const MANNERS: Readonly<Record<string, number>> = {
   'liquid stop': 0.75,
   'glide stop': 0.75,
 };
+/** "Th" is often made, and heard, as a stop of the teeth or with the lip (Miller and Nicely 1955, tables II to V; order from memory). */
+const DENTALS: Readonly<Record<string, number>> = { '4t': 0.3, '5d': 0.3, '4f': 0.25, '59': 0.25 };
 /** Consonants that are nearly vowels. */
 const HALF_VOWELS: Readonly<Record<string, number>> = {
   $i: 0.3,
@@ -96,17 +107,26 @@ export function costOfSounds(one: string, other: string): number {
   const [a, b] = [plain(one), plain(other)];
   if (a === b) return 0;
   const [va, vb] = [VOWELS[a], VOWELS[b]];
-  if (va && vb) return vowels(va, vb, one !== a || other !== b, a === 'r' || b === 'r');
+  if (va && vb) return vowels(a, b, STRESSES[(one === a ? 0 : 1) + (other === b ? 0 : 1)] ?? 1);
   const [ca, cb] = [CONSONANTS[a], CONSONANTS[b]];
-  if (ca && cb) return consonants(ca, cb);
+  if (ca && cb) return DENTALS[a + b] ?? DENTALS[b + a] ?? consonants(ca, cb);
   return HALF_VOWELS[a + b] ?? HALF_VOWELS[b + a] ?? 1.15;
 }
 
-function vowels(a: Vowel, b: Vowel, stressed: boolean, coloured: boolean): number {
+/** Of neither, one of them, both: a small word beside another may have lost its stress. */
+const STRESSES = [0.7, 0.95, 1.3];
+
+function vowels(one: string, other: string, stress: number): number {
+  const [a, b] = [VOWELS[one], VOWELS[other]];
+  if (!a || !b) return 1.3;
   const start = Math.hypot(a[0] - b[0], a[1] - b[1], 0.4 * (a[2] - b[2]));
   const end = Math.hypot(a[3] - b[3], a[4] - b[4]);
-  const apart = (0.65 * start + 0.35 * end) * (stressed ? 1.3 : 0.7);
-  return Math.min(1.3, apart + (coloured ? 0.15 : 0));
+  const coloured = one === 'r' || other === 'r';
+  const made = Math.min(1.3, (0.65 * start + 0.35 * end) * stress + (coloured ? 0.15 : 0));
+  if (stress < 1) return made;
+  const heard = TAKEN_FOR[one + other] ?? TAKEN_FOR[other + one];
+  if (heard !== undefined) return Math.min(made, heard);
+  return CORNERS.includes(one) || CORNERS.includes(other) ? Math.max(made, CORNER) : made;
 }
 
 function consonants(a: Consonant, b: Consonant): number {
@@ -115,7 +135,13 @@ function consonants(a: Consonant, b: Consonant): number {
   return Math.max(0.25, Math.min(1, apart));
 }
 
-/** What it costs to miss a sound, or to hear one that was not there. */
+/** The sounds with a voice and an open mouth, whatever their stress. */
+export const isVowel = (phone: string): boolean => plain(phone) in VOWELS;
+
+/** How a consonant is made; null for a vowel. */
+export const articulationOf = (phone: string): Articulation | null => CONSONANTS[phone]?.[0] ?? null;
+
+/** What it costs to miss a sound by itself. */
 export function loss(phone: string): number {
   const vowel = plain(phone);
   if (vowel in VOWELS) return vowel === phone ? (WEAK_VOWELS.includes(vowel) ? 0.55 : 0.75) : 1;

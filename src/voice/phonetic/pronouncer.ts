@@ -14,11 +14,18 @@ export function pronouncer(language: Pronunciation): Pronounce {
   }
   const twice = new RegExp(`([${language.doubled}])\\1`, 'g');
   const bySpelling = (word: string): Phones => {
-    for (const [letters, sounds] of language.endings) {
-      const stem = word.endsWith(letters) ? known.get(word.slice(0, -letters.length)) : undefined;
+    const plainly = (whole: string): Phones =>
+      stressed(byLetters(whole.replace(twice, '$1'), language.letters), language.weakly.test(whole) ? 'second' : language.stress);
+    const fitting = language.endings.filter(([letters]) => word.endsWith(letters));
+    for (const [letters, sounds, lost = ''] of fitting) {
+      const stem = known.get(word.slice(0, -letters.length) + lost);
       if (stem !== undefined) return stem + sounds;
     }
-    return stressed(byLetters(word.replace(twice, '$1'), language.letters), language.stress);
+    for (const [letters, sounds, lost] of fitting) {
+      const stem = word.slice(0, -letters.length);
+      if (lost !== undefined && language.shortened.test(stem)) return plainly(stem + lost) + sounds;
+    }
+    return plainly(word);
   };
   return (word) => {
     let sounds = known.get(word);
@@ -41,8 +48,8 @@ function byLetters(word: string, rules: Pronunciation['letters']): Phones {
 
 const VOWEL = new RegExp(`[${VOWEL_LETTERS}]`, 'g');
 
-function stressed(sounds: Phones, stress: Pronunciation['stress']): Phones {
+function stressed(sounds: Phones, stress: Pronunciation['stress'] | 'second'): Phones {
   const vowels = [...sounds.matchAll(VOWEL)];
-  const at = (stress === 'first' ? vowels[0] : (vowels.at(-2) ?? vowels[0]))?.index;
+  const at = (stress === 'last but one' ? (vowels.at(-2) ?? vowels[0]) : stress === 'second' ? (vowels[1] ?? vowels[0]) : vowels[0])?.index;
   return at === undefined ? sounds : sounds.slice(0, at) + sounds.charAt(at).toUpperCase() + sounds.slice(at + 1);
 }

@@ -3,7 +3,7 @@ import type { BenchWords } from '../benchWords.ts';
 import { line } from '../line.ts';
 import { benchFault } from './benchFaults.ts';
 import { CHOICES, BENCH_FIELD, HINT } from './benchFields.ts';
-import { bySides, focus, lightFound, stands, tilted } from './benchFindings.ts';
+import { bySides, focus, lightFound, stands, STEP_FROM, tilted } from './benchFindings.ts';
 import { inDegrees, distance, nearTarget } from './lengths.ts';
 import { write } from './write.ts';
 
@@ -48,8 +48,9 @@ export const words: BenchWords = {
       { name: 'Hyperfocal', value: nearTarget(hyperfocal, unit) },
       { name: 'Blur allowed', value: mm(blur, 3), note: `the Airy disc is ${write.percent(airy)} of it` },
     ],
-    step: (step, share, unit) =>
-      `One step moves the focus about ${nearTarget(step, unit)} at the target, ${write.percent(share)} of the depth behind it. This is an estimate.`,
+    step: (step, share, unit, by) =>
+      `One step moves the focus about ${nearTarget(step, unit)} at the target, ${write.percent(share)} of the depth behind it. ${STEP_FROM[by]}`,
+    worthMeasured: 'As a bracket with photographs measured it.',
     converted: (aperture, lensSteps, bodySteps) =>
       `With the converter the aperture is f/${write.number(aperture, 1)}. An error of the lens counts ${write.number(lensSteps, 2)} times as many steps, ` +
       `one of the body ${write.number(bodySteps, 2)} times. So measure the lens with the converter separately.`,

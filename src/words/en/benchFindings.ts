@@ -2,6 +2,7 @@
 import type { BenchDistance } from '../../optics/distance.ts';
 import type { Edge, Finer, Tilt } from '../../optics/fourSides.ts';
 import type { LightVerdict } from '../../optics/light.ts';
+import type { StepSize } from '../../photographs/focusError.ts';
 import type { BenchWords } from '../benchWords.ts';
 import { inDegrees, distance, nearTarget } from './lengths.ts';
 import { write } from './write.ts';
@@ -66,10 +67,15 @@ export const bySides: BenchWords['square']['bySides'] = (tilt, allowed, found) =
   }
 };
 
+export const STEP_FROM: Readonly<Record<StepSize['from'], string>> = {
+  estimate: 'This is an estimate.',
+  bracket: 'A bracket with photographs measured it.',
+};
+
 export const focus: BenchWords['place']['focus'] = (error, unit, worth) => {
   const off: Millimetres = millimetres(Math.abs(error));
   const where = `Focus lies ${nearTarget(off, unit)} ${error < 0 ? 'in front of' : 'behind'} the target`;
   return worth === null
     ? `${where}.`
-    : `${where}, ${write.percent(worth.share)} of the depth of field on that side, about ${write.number(worth.steps, 1)} steps. This is an estimate.`;
+    : `${where}, ${write.percent(worth.share)} of the depth of field on that side, about ${write.number(worth.steps, 1)} steps. ${STEP_FROM[worth.by]}`;
 };

@@ -1,10 +1,12 @@
 // English: what to enter for a lens on a body.
 import type { MemoryPlace } from '../../logbook/entering/advice.ts';
 import type { Fit } from '../../logbook/entering/band.ts';
+import type { ShownThere } from '../../logbook/entering/shown.ts';
 import type { Measured } from '../../logbook/measured.ts';
 import { writeSteps } from '../../sweep/scale.ts';
 import { millimetres } from '../../units.ts';
 import type { EnteringWords } from '../enteringWords.ts';
+import { correctionBetween, focusFell, marginOf } from './focusFell.ts';
 import { pair, place } from './subject.ts';
 import { write } from './write.ts';
 
@@ -35,6 +37,30 @@ function lies(linear: Fit, logarithmic: Fit): readonly string[] {
   if (linear.inside && logarithmic.inside) return ['Both lie in its band.'];
   if (!linear.inside && !logarithmic.inside) return ['Neither lies in its band.', CHECK];
   return [linear.inside ? 'Only the first lies in its band.' : 'Only the second lies in its band.', CHECK];
+}
+
+function bracketSaid({ subject, bracket }: ShownThere): readonly string[] {
+  if (bracket === null) return [];
+  const { centre, at } = bracket;
+  const head = `${place(subject)}: the bracket of ${write.day(at)} puts the centre at ${correctionBetween(centre)}.`;
+  if (bracket.is === 'alone') return [head, ...(bracket.value === null ? ['It lies off the scale.'] : [])];
+  const { band, difference } = bracket;
+  if (bracket.is === 'agree')
+    return [head, `That agrees with the band’s centre, ${write.signed(band, 1)}. Together they give ${correctionBetween(bracket.joint)}, which counts here.`];
+  const apart = `${write.signed(difference.value, 1)} ± ${write.number(marginOf(difference), 1)} steps`;
+  return [
+    head,
+    `That differs from the band’s centre, ${write.signed(band, 1)}, by ${apart}, so the band counts alone. Check the set-up, then measure both again.`,
+  ];
+}
+
+function checkSaid({ subject, check }: ShownThere): string {
+  if (check === null) return '';
+  const { correction, bias, found, at } = check;
+  const which = `${place(subject)}: the check of ${write.day(at)}`;
+  return found === 'confirmed'
+    ? `${which} confirmed ${writeSteps(correction)}.`
+    : `${which} found a shift with ${writeSteps(correction)}: focus falls ${focusFell(bias)}.`;
 }
 
 export const words: EnteringWords = {
@@ -68,6 +94,7 @@ export const words: EnteringWords = {
   },
   table: { at: 'Measured at', off: 'Off by', share: 'Of half-band' },
   at: place,
+  off: ({ error }) => write.signed(error, 1),
   share: ({ share, inside, past }) => (inside ? `${write.percent(share)}, inside` : `${write.percent(share)}, outside by ${write.number(past, 1)}`),
   middle: ({ band, linear, logarithmic }) => [
     `At ${place(band)}, between the ends, the body would use ${write.signed(linear.value, 1)} if it goes by focal length, and ${write.signed(logarithmic.value, 1)} if it goes by its logarithm.`,
@@ -82,6 +109,7 @@ export const words: EnteringWords = {
       `It misses ${write.list(fits.filter(({ inside }) => !inside).map(missed))}.`,
     ],
   },
+  shown: { title: 'What photographs showed', bracket: bracketSaid, check: checkSaid },
   uncounted: (list) => `Not counted: ${write.list(list.map((one) => `${place(one)} (${WHY[one.why]})`))}.`,
   converter: (fNumber) => ['The body keeps this apart from the bare lens.', ...(fNumber === null ? [] : [`The lens becomes f/${write.number(fNumber, 1)}.`])],
   chart: {

@@ -13,6 +13,7 @@ export const words: FilesWords = {
   more: (count) => `and ${write.number(count)} more`,
   backup: {
     title: 'Backup',
+    about: 'It holds the kit, the logbook and the words you taught. The small crops kept of photographs are not in it.',
     newest: (made) => (made === null ? 'No backup was written from here yet.' : `The newest backup is from ${write.day(made)}.`),
     write: 'Write a backup file',
     withoutWords: 'The backup is written, but without the words you taught. They cannot be read just now.',
@@ -42,7 +43,7 @@ export const words: FilesWords = {
   },
   table: {
     title: 'Table',
-    about: 'Every measurement and entry in one line, for a spreadsheet. The holds are only in the backup.',
+    about: 'Every measurement, entry and check with photographs in one line, for a spreadsheet. The holds are only in the backup.',
     write: 'Write a table',
     choose: 'Bring a table in',
     fault: (fault) => {

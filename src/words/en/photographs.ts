@@ -1,19 +1,20 @@
 // English: photographs of the printed target.
 import type { EdgeFault } from '../../photographs/edge.ts';
 import type { FindFault } from '../../photographs/findFault.ts';
+import { focusErrorOf, type StepSize } from '../../photographs/focusError.ts';
 import type { FocusUntold, FocusReading } from '../../photographs/focusReading.ts';
-import type { MotionWay } from '../../photographs/motion.ts';
+import type { Motion, MotionWay } from '../../photographs/motion.ts';
 import type { EdgeReading } from '../../photographs/reading.ts';
+import type { WithInterval } from '../../photographs/withInterval.ts';
 import type { MarkName } from '../../optics/print/marks.ts';
 import { line } from '../line.ts';
 import type { PhotographsWords } from '../photographsWords.ts';
+import { BY_STEP, lengthAtTarget, sideOfTarget } from './focusFell.ts';
 import { write } from './write.ts';
 
+const CROPS = { one: ' and # small crop', other: ' and # small crops' };
 const PICTURES = { one: '# picture', other: '# pictures' };
 
-const length = (value: number): string => write.unit(Math.abs(value), 'millimeter', Math.abs(value) < 10 ? 1 : 0);
-/** Where focus fell, from the target. */
-const side = (error: number): string => (error < 0 ? 'in front of the target' : 'behind the target');
 const MARK: Readonly<Record<MarkName, string>> = {
   'upper left': 'upper left',
   'upper right': 'upper right',
@@ -74,6 +75,10 @@ function noFocus(fault: FocusUntold): string {
       return noRamp(fault.why);
     case 'camera unknown':
       return `To tell where focus fell, ${write.list(fault.lacking.map((each) => LACKING[each]))} must be known. Complete the body and lens in the kit, and bring in the picture as the camera wrote it.`;
+    case 'not the whole picture':
+      return 'This picture does not have the shape of the sensor, so it was cropped or is a screenshot. Bring in the whole picture as the camera took it.';
+    case 'cropped':
+      return 'This picture was cropped after it was taken, so where focus fell is not known. Bring in the picture as the camera took it.';
     case 'too few pixels':
       return 'This picture is too small to show where focus fell. Bring in the picture as the camera took it.';
     case 'ramp unread':
@@ -94,8 +99,8 @@ function noFocus(fault: FocusUntold): string {
 
 const reached = ({ low, high }: FocusReading['ramp']['interval']): string =>
   low < 0 && high > 0
-    ? `${length(low)} in front and ${length(high)} behind`
-    : `${length(Math.min(Math.abs(low), Math.abs(high)))} and ${length(Math.max(Math.abs(low), Math.abs(high)))} ${low < 0 ? 'in front' : 'behind'}`;
+    ? `${lengthAtTarget(low)} in front and ${lengthAtTarget(high)} behind`
+    : `${lengthAtTarget(Math.min(Math.abs(low), Math.abs(high)))} and ${lengthAtTarget(Math.max(Math.abs(low), Math.abs(high)))} ${low < 0 ? 'in front' : 'behind'}`;
 
 const HEADLINE: Readonly<Record<FocusReading['is'], string>> = {
   sharp: 'Sharp enough.',
@@ -103,11 +108,30 @@ const HEADLINE: Readonly<Record<FocusReading['is'], string>> = {
   'not sure': 'Too close to tell whether this is sharp enough.',
 };
 
-const focusSentences = ({ is, ramp }: FocusReading): readonly string[] => [
-  HEADLINE[is],
-  ramp.lies === 'on the target' ? 'Focus fell on the target, as far as can be told.' : `Focus fell ${length(ramp.error)} ${side(ramp.error)}.`,
+/** What is in focus is not sharp where the camera moved, which is told beside it. */
+const focusSentences = ({ is, ramp }: FocusReading, motion: Motion = { is: 'alike' }): readonly string[] => [
+  is === 'sharp' && motion.is === 'moved' ? 'In focus.' : HEADLINE[is],
+  ramp.lies === 'on the target' ? 'Focus fell on the target, as far as can be told.' : `Focus fell ${lengthAtTarget(ramp.error)} ${sideOfTarget(ramp.error)}.`,
   `95% sure: between ${reached(ramp.interval)}.`,
 ];
+
+function focusFigures(focus: FocusReading, measured: WithInterval | null): readonly string[] {
+  const { ramp, depth, share } = focus;
+  return [
+    `Focus error ${write.signed(ramp.error, 1)} mm, 95% between ${write.signed(ramp.interval.low, 1)} and ${write.signed(ramp.interval.high, 1)} mm; minus is in front.`,
+    `Depth of field: ${lengthAtTarget(depth.front)} in front, ${depth.behind === 'infinite' ? 'without end' : lengthAtTarget(depth.behind)} behind. The focus error is ${write.percent(share)} of the depth on its side.`,
+    `Blur where it is least: ${write.number(ramp.leastBlur, 2)} pixels. It grows ${write.number(ramp.growth, 2)} times as fast as expected of this lens.`,
+    ...undone(focus, measured),
+  ];
+}
+
+/** How many steps undo a focus error that is told, by what a bracket measured a step to be worth, or else by an estimate. */
+function undone({ ramp, depth, step }: FocusReading, measured: WithInterval | null): readonly string[] {
+  if (ramp.lies === 'on the target') return [];
+  const size: StepSize = measured === null ? { from: 'estimate', step } : { from: 'bracket', step: measured };
+  const { toAdd } = focusErrorOf({ value: ramp.error, ...ramp.interval }, depth, size);
+  return toAdd === null ? [] : [`About ${write.signed(toAdd.value, 1)} steps of correction would undo it, ${BY_STEP[size.from]}.`];
+}
 
 const AT: Readonly<Record<EdgeReading['edge']['at'], string>> = { middle: 'Middle', corner: 'Corner' };
 const edgeName = ({ edge }: EdgeReading): string => `${AT[edge.at]}, ${edge.runs} edge`;
@@ -118,7 +142,14 @@ export const words: PhotographsWords = {
   choose: 'Pictures',
   drop: 'Choose them, drop them here, or paste them.',
   stays: 'They are read on this computer, sent nowhere and not kept.',
+  practise: 'Try it with practice pictures',
+  printed: {
+    label: 'Printed scale measures, mm',
+    hint: 'Drawn as 100. If it measures something else, enter it before you bring pictures in.',
+    fault: 'Enter the length of the printed scale in millimetres, from 50 to 200, such as 94.',
+  },
   pictures: 'Pictures brought in',
+  more: (count) => `Show more of ${write.number(count)}`,
   progress: (read, all) => `${write.number(read)} of ${write.count(all, PICTURES)} read.`,
   stage: {
     waiting: 'Waiting',
@@ -139,10 +170,15 @@ export const words: PhotographsWords = {
     stopped: 'Reading this picture failed. Bring it in again, or take another one.',
   },
   found: (ramp) => (ramp ? 'The picture, with the target and the ramp outlined.' : 'The picture, with the target outlined.'),
-  target: ({ tilt }) =>
-    tilt < 3
-      ? 'The target is found, and square to the camera.'
-      : `The target is found, but turned away by about ${write.unit(tilt, 'degree')}. Stand it square to the camera.`,
+  target: ({ tilt, resized }) => {
+    const stands =
+      tilt < 3
+        ? 'The target is found, and square to the camera.'
+        : `The target is found, but turned away by about ${write.unit(tilt, 'degree')}. Stand it square to the camera.`;
+    return resized === null
+      ? stands
+      : `${stands} This file was resized to ${write.percent(resized)} of what the camera took, which changes its sharpness. Bring in the picture as the camera took it.`;
+  },
   notFound,
   focus: focusSentences,
   noFocus,
@@ -164,14 +200,17 @@ export const words: PhotographsWords = {
         : `${edgeName(reading)}: ${EDGE_FAULT[reading.measure.fault.is]}.`,
     target: ({ scale, roll, tilt }) =>
       `${write.number(scale, 2)} pixels to a millimetre, rolled by ${write.unit(Math.round(roll * 10) / 10, 'degree', 1)}, turned away by ${write.unit(tilt, 'degree', 1)}.`,
-    focus: ({ ramp, depth, share, step }) => [
-      `Focus error ${write.signed(ramp.error, 1)} mm, 95% between ${write.signed(ramp.interval.low, 1)} and ${write.signed(ramp.interval.high, 1)} mm; minus is in front.`,
-      `Depth of field: ${length(depth.front)} in front, ${depth.behind === 'infinite' ? 'without end' : length(depth.behind)} behind. The focus error is ${write.percent(share)} of the depth on its side.`,
-      `Blur where it is least: ${write.number(ramp.leastBlur, 2)} pixels. It grows ${write.number(ramp.growth, 2)} times as fast as expected of this lens.`,
-      ...(ramp.lies === 'on the target'
-        ? []
-        : [`By an estimate of what a step is worth, ${write.signed(-ramp.error / step, 1)} steps of correction would undo it.`]),
-    ],
+    focus: focusFigures,
+  },
+  keep: {
+    label: 'Keep in the logbook',
+    done: 'Kept in the logbook',
+    what: (crops) => `Keeps the figures${crops === 0 ? '' : write.count(crops, CROPS)}, not the pictures.`,
+    kept: 'It is in the history of this situation.',
+    erase: 'Erase it again',
+    noSituation: 'To keep this, open the logbook, choose the situation, and bring the pictures in from there.',
+    noValue: 'To keep this, enter the value to check above.',
+    another: 'This picture was taken with another body, lens or focal length than this situation has, so it cannot be kept here.',
   },
   camera: ({ width, height }, camera) =>
     line([

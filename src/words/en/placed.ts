@@ -3,6 +3,7 @@ import { writeSteps } from '../../sweep/scale.ts';
 import type { BandWidth } from '../../optics/stepWorth.ts';
 import type { PlacedWords } from '../placedWords.ts';
 import { benchFault } from './benchFaults.ts';
+import { BY_STEP } from './focusFell.ts';
 import { write } from './write.ts';
 
 const LOOKS: Readonly<Record<BandWidth['looks'], string>> = {
@@ -19,6 +20,7 @@ export const words: PlacedWords = {
       ? `${writeSteps(chosen)} already puts about ${front}.`
       : `${writeSteps(chosen)} instead of ${writeSteps(onSubject)}, shifted on purpose to put ${front}. This is an estimate.`;
   },
-  width: ({ share, looks }) => `The band spans about ${write.percent(share)} of the depth of focus, an estimate. ${LOOKS[looks]}`,
+  width: ({ share, looks }, by) =>
+    `The band spans about ${write.percent(share)} of the depth of focus, ${by === 'estimate' ? 'an estimate' : BY_STEP[by]}. ${LOOKS[looks]}`,
   fault: benchFault,
 };

@@ -12,5 +12,6 @@ export const words: PracticeWords = {
   odd: 'Something is wrong with it: find out what',
   begin: 'Practise',
   train: 'Train your eye',
+  pictures: 'Practice pictures',
   light: (lit, arrows) => `Practice light: ${write.list([lit ? 'lit' : 'dark', ...ARROWS[arrows]])}`,
 };

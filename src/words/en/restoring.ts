@@ -16,6 +16,7 @@ const ITEM: Readonly<Record<ListName, string>> = {
   byHand: 'Value put in by hand',
   entries: 'Entry',
   notes: 'Note',
+  proofs: 'Check with photographs',
 };
 
 const LIST: Readonly<Record<ListName, string>> = {
@@ -27,6 +28,7 @@ const LIST: Readonly<Record<ListName, string>> = {
   byHand: 'values put in by hand',
   entries: 'entries',
   notes: 'notes',
+  proofs: 'checks with photographs',
 };
 
 const COUNTED: readonly (readonly [keyof RestorePlan['counts'], (count: string) => string])[] = [

@@ -113,5 +113,5 @@ export const words: ResultWords = {
       ],
     },
   },
-  practice: { title: 'The practice camera', revealed: factRevealed },
+  practice: { title: 'The practice camera', revealed: factRevealed, pictures: 'Check it with practice pictures' },
 };

@@ -1,26 +1,18 @@
 // English: pictures in a series.
 import type { CheckSeries } from '../../photographs/series/checkSeries.ts';
 import type { BracketTold } from '../../photographs/series/bracketSeries.ts';
-import { focusErrorOf } from '../../photographs/focusError.ts';
+import { focusErrorOf, type StepSize } from '../../photographs/focusError.ts';
 import type { WithInterval } from '../../photographs/withInterval.ts';
-import { isOnScale, nearestOn, writeSteps, type Scale } from '../../sweep/scale.ts';
+import { isOnScale, nearestWithin, writeSteps, type Scale } from '../../sweep/scale.ts';
 import type { Steps } from '../../units.ts';
 import type { SeriesWords } from '../seriesWords.ts';
+import { BY_STEP, correctionBetween, focusFell, lengthAtTarget, lengthWithin, marginOf, sideOfTarget } from './focusFell.ts';
 import { within } from './subject.ts';
 import { write } from './write.ts';
 
 const SHOTS = { one: '# shot', other: '# shots' };
 const MORE_SHOTS = { one: '# more shot', other: '# more shots' };
 
-const length = (value: number): string => write.unit(Math.abs(value), 'millimeter', Math.abs(value) < 10 ? 1 : 0);
-const side = (error: number): string => (error < 0 ? 'in front of the target' : 'behind the target');
-const marginOf = ({ low, high }: WithInterval): number => (high - low) / 2;
-
-/** "12 mm ± 3 mm in front of the target"; without its margin where too few shots give one. */
-const fell = (error: WithInterval): string =>
-  `${length(error.value)}${Number.isFinite(marginOf(error)) ? ` ± ${length(marginOf(error))}` : ''} ${side(error.value)}`;
-
-const inSteps = ({ value, low, high }: WithInterval): string => `${write.signed(value, 1)} (95% between ${write.signed(low, 1)} and ${write.signed(high, 1)})`;
 const inMillimetres = ({ low, high }: WithInterval): string => `95% between ${write.signed(low, 1)} and ${write.signed(high, 1)} mm`;
 
 function checkTold(series: CheckSeries, value: Steps | null, scale: Scale, step: WithInterval | null): readonly string[] {
@@ -31,15 +23,15 @@ function checkTold(series: CheckSeries, value: Steps | null, scale: Scale, step:
     case 'confirmed':
       return [
         `Confirmed: ${value === null ? 'the value is right' : `${which} is right`}.`,
-        `Focus falls ${fell(bias)}, well within the depth of field.`,
+        `Focus falls ${focusFell(bias)}, well within the depth of field.`,
         ...waysTold(series),
       ];
     case 'shifted':
-      return [`Shifted: with ${which}, focus falls ${fell(bias)}.`, ...undone(series, value, scale, step), ...waysTold(series)];
+      return [`Shifted: with ${which}, focus falls ${focusFell(bias)}.`, ...undone(series, value, scale, step), ...waysTold(series)];
     case 'not enough':
       return [
         `Not enough to tell: take ${write.count(verdict.more, MORE_SHOTS)}.`,
-        ...(Number.isFinite(marginOf(bias)) ? [`So far, focus falls ${fell(bias)}.`] : []),
+        ...(Number.isFinite(marginOf(bias)) ? [`So far, focus falls ${focusFell(bias)}.`] : []),
         ...waysTold(series),
       ];
   }
@@ -47,11 +39,11 @@ function checkTold(series: CheckSeries, value: Steps | null, scale: Scale, step:
 
 /** About how many steps undo the shift, by what a bracket measured a step to be worth, or else by an estimate. */
 function undone({ check: { bias }, depth, step: estimate }: CheckSeries, value: Steps | null, scale: Scale, step: WithInterval | null): readonly string[] {
-  const { toAdd } = focusErrorOf(bias, depth, step === null ? { from: 'estimate', step: estimate } : { from: 'bracket', step });
+  const size: StepSize = step === null ? { from: 'estimate', step: estimate } : { from: 'bracket', step };
+  const { toAdd } = focusErrorOf(bias, depth, size);
   const whole = toAdd === null ? 0 : Math.round(toAdd.value / scale.step) * scale.step;
   if (whole === 0) return [];
-  const by = step === null ? 'by an estimate of what a step is worth' : 'by what a bracket measured a step to be worth';
-  const about = `About ${write.signed(whole)} ${Math.abs(whole) === 1 ? 'step' : 'steps'} would undo it, ${by}`;
+  const about = `About ${write.signed(whole)} ${Math.abs(whole) === 1 ? 'step' : 'steps'} would undo it, ${BY_STEP[size.from]}`;
   if (value === null) return [`${about}.`];
   return isOnScale(scale, value + whole) ? [`${about}: try ${writeSteps(value + whole)}, and check again.`] : [`${about}, which is off the scale.`];
 }
@@ -60,31 +52,29 @@ function undone({ check: { bias }, depth, step: estimate }: CheckSeries, value: 
 function waysTold({ check: { nearLessFar } }: CheckSeries): readonly string[] {
   if (nearLessFar === null || (nearLessFar.low <= 0 && nearLessFar.high >= 0)) return [];
   const farther = nearLessFar.value > 0 ? 'farther away' : 'nearer';
-  return [
-    `It matters where focus comes from: after defocusing to near, it falls ${length(nearLessFar.value)} ± ${length(marginOf(nearLessFar))} ${farther} than after defocusing to far.`,
-  ];
+  return [`It matters where focus comes from: after defocusing to near, it falls ${lengthWithin(nearLessFar)} ${farther} than after defocusing to far.`];
 }
 
 function bracketTold({ measure, joined, band }: BracketTold, scale: Scale): readonly string[] {
   const { centre, step } = measure;
-  const worth = `One step moves focus by ${length(step.value)} ± ${length(marginOf(step))} at the target.`;
-  const head = `The pictures put the centre at ${inSteps(centre)}.`;
+  const worth = `One step moves focus by ${lengthWithin(step)} at the target.`;
+  const head = `The pictures put the centre at ${correctionBetween(centre)}.`;
   if (joined === null || band === null) return [head, ...toEnter(centre.value, scale), worth];
   const apart = `${write.signed(joined.difference.value, 1)} ± ${write.number(marginOf(joined.difference), 1)} steps`;
   if (joined.is === 'differ')
     return [head, `This differs from the band’s centre, ${write.signed(band.value, 1)}, by ${apart}. Check the set-up, then measure both again.`, worth];
   return [
     head,
-    `It agrees with the band’s centre, ${write.signed(band.value, 1)}; they differ by ${apart}. Together they give ${inSteps(joined.joint)}.`,
+    `It agrees with the band’s centre, ${write.signed(band.value, 1)}; they differ by ${apart}. Together they give ${correctionBetween(joined.joint)}.`,
     ...toEnter(joined.joint.value, scale),
     worth,
   ];
 }
 
-const toEnter = (centre: number, scale: Scale): readonly string[] =>
-  centre < scale.min - scale.step / 2 || centre > scale.max + scale.step / 2
-    ? ['It lies off the scale.']
-    : [`Value to enter: ${writeSteps(nearestOn(scale, centre))}.`];
+function toEnter(centre: number, scale: Scale): readonly string[] {
+  const value = nearestWithin(scale, centre);
+  return value === null ? ['It lies off the scale.'] : [`Value to enter: ${writeSteps(value)}.`];
+}
 
 const LIVE_VIEW = 'Focus in live view at full magnification, and take one picture.';
 
@@ -120,7 +110,7 @@ export const words: SeriesWords = {
   shown: 'What this picture shows',
   value: {
     label: 'Value to check',
-    hint: { check: 'The one that the body is set to.', bracket: 'The values of the bracket lie around it.' },
+    hint: { one: 'The one that the body is set to.', check: 'The one that the body is set to.', bracket: 'The values of the bracket lie around it.' },
     offTheScale: (scale) => `Enter a correction ${within(scale)}.`,
   },
   beside: {
@@ -145,10 +135,10 @@ export const words: SeriesWords = {
     told: checkTold,
     figures: ({ check, shots, reference, depth }) => [
       `${write.count(shots, SHOTS)} with autofocus. Mean ${write.signed(check.bias.value, 1)} mm${Number.isFinite(check.bias.high) ? `, ${inMillimetres(check.bias)}` : ''}; minus is in front.`,
-      `Repeatability: ${length(check.repeatability)}, as a standard deviation.`,
+      `Repeatability: ${lengthAtTarget(check.repeatability)}, as a standard deviation.`,
       ...(check.nearLessFar === null ? [] : [`Near less far: ${write.signed(check.nearLessFar.value, 1)} mm, ${inMillimetres(check.nearLessFar)}.`]),
       ...(reference === null ? [] : [`Live view: ${write.signed(reference.value, 1)} mm, ${inMillimetres(reference)}. It is taken off the mean.`]),
-      `Depth of field: ${length(depth.front)} in front, ${depth.behind === 'infinite' ? 'without end' : length(depth.behind)} behind. Confirmed is what surely uses no more than half of it.`,
+      `Depth of field: ${lengthAtTarget(depth.front)} in front, ${depth.behind === 'infinite' ? 'without end' : lengthAtTarget(depth.behind)} behind. Confirmed is what surely uses no more than half of it.`,
     ],
   },
   bracket: {
@@ -173,7 +163,7 @@ export const words: SeriesWords = {
     figures: ({ shots, reference }, { measure: { step, scatter, atZero } }) => [
       `${write.count(shots.length, SHOTS)} with autofocus.`,
       `One step: ${write.number(step.value, 2)} mm, 95% between ${write.number(step.low, 2)} and ${write.number(step.high, 2)} mm.`,
-      `At a value of 0, focus falls ${length(atZero)} ${side(atZero)}. One shot scatters by ${length(scatter)} about the line, as a standard deviation.`,
+      `At a value of 0, focus falls ${lengthAtTarget(atZero)} ${sideOfTarget(atZero)}. One shot scatters by ${lengthAtTarget(scatter)} about the line, as a standard deviation.`,
       ...(reference === null ? [] : [`Live view: ${write.signed(reference.value, 1)} mm, ${inMillimetres(reference)}. The centre is where the line meets it.`]),
     ],
     chart: {

@@ -50,6 +50,18 @@ export const words: SessionWords = {
     copyLeft: 'What was heard is erased, but not in one of the daily copies. Try again.',
     notOnDisk: 'It is gone from the screen but not from the disk yet. Leave this panel open. It tries again until that works.',
   },
+  proofs: {
+    situationGone: 'This situation is no longer in the kit. Choose another one, then keep it again.',
+    unfit: 'These figures cannot be kept. Bring the pictures in again.',
+    gone: 'This check with photographs is no longer in the logbook.',
+    copiesUnread: 'The figures are not erased yet, because the daily copies cannot be read just now. Try again.',
+    copyLeft: 'The figures are not erased yet, because they cannot be taken out of one of the daily copies. Try again.',
+    crops: {
+      'crops unread': 'The crops cannot be read just now. The figures are not affected.',
+      'crops not kept': 'The figures are kept, but there is no room for the crops. Free some space on the disk.',
+      'crops not erased': 'The crops cannot be erased just now. Try again.',
+    },
+  },
   byHand: (fault) => {
     switch (fault.is) {
       case 'ends off the scale':
@@ -70,6 +82,7 @@ export const words: SessionWords = {
     'looked up': 'looked up',
     'not taken': 'not taken',
     'not clear': 'not clear',
+    'too late': 'not taken, because it was begun before this step',
   },
   missed: {
     'amid talk': 'not taken, because talk ran into it. Say it again.',

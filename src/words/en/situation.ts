@@ -3,6 +3,7 @@ import type { Measured } from '../../logbook/measured.ts';
 import { writeSteps } from '../../sweep/scale.ts';
 import { line } from '../line.ts';
 import type { SituationWords } from '../situationWords.ts';
+import { shown } from './proved.ts';
 import { write } from './write.ts';
 
 const CAME: Readonly<Record<Measured['by'], string>> = {
@@ -32,7 +33,7 @@ export const words: SituationWords = {
   bringBack: 'Bring this situation back',
   history: {
     title: 'History',
-    none: 'Nothing was measured or entered here yet.',
+    none: 'Nothing was measured, entered or photographed here yet.',
     chart: 'Dots: measured, with their 95% intervals. Squares: entered in the camera.',
     entered: ({ at }) => `entered in the camera, ${write.day(at)}`,
     measured: ({ by, at }) => `${CAME[by]}, ${write.day(at)}`,
@@ -55,6 +56,15 @@ export const words: SituationWords = {
         holds !== null && write.count(holds, HOLDS),
       ]),
     seeHolds: 'See every hold, or add a note',
+    photographed: {
+      ...shown,
+      more: 'See its crops, or erase it',
+      crops: (both) => (both ? 'At 100%: live view, then autofocus' : 'At 100%'),
+      noCrops: 'There are no crops of it in this browser.',
+      crop: { reference: 'Focused in live view', shot: 'Focused with autofocus' },
+      eraseCrops: 'Erase the crops',
+      erase: 'Erase it from the history',
+    },
   },
   repeated: {
     title: (count) => `${write.number(count)} sweeps together`,

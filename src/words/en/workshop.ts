@@ -1,6 +1,7 @@
 // English: the page for a workshop.
 import { writeSteps } from '../../sweep/scale.ts';
 import type { WorkshopWords } from '../workshopWords.ts';
+import { shown } from './proved.ts';
 import { pair } from './subject.ts';
 import { write } from './write.ts';
 
@@ -27,6 +28,7 @@ export const words: WorkshopWords = {
     inFocus: (count) => `In sharp focus, ${write.count(count, HOLDS)}`,
     aside: (count) => `With the focus set aside, ${write.count(count, HOLDS)}`,
   },
+  photographs: { title: 'What photographs showed', ...shown },
   bench: 'The bench',
   facts: {
     body: 'Body',

@@ -12,6 +12,7 @@ const Transcripts = v.object({
   want: v.array(v.object({ heard: v.string(), want: v.string() })),
   reject: v.array(v.string()),
   lookup: v.optional(v.array(v.object({ heard: v.string(), query: v.string() })), []),
+  'no lookup': v.optional(v.array(v.string()), []),
   confirm: v.optional(v.array(v.object({ heard: v.string(), value: v.number() })), []),
 });
 
@@ -38,6 +39,17 @@ const STATES: readonly (readonly Word[])[] = [
 export function onTranscripts(data: string): Figure[] | null {
   const file = join(data, 'heard-transcripts.json');
   if (!existsSync(file)) return null;
+  const texts = v.parse(Transcripts, JSON.parse(readFileSync(file, 'utf8'))).want.map(({ heard }) => heard);
+  return [...onFile(file, ''), most('matcher, ms for 5 candidates and all words (median)', millisecondsForFive(texts, matcherFor(ENGLISH).match), 3)];
+}
+
+/** Those that the matcher was not made from: see heldOut/recipe.ts. */
+export const onHeldOut = (): Figure[] => [
+  ...onFile('tests/bench/hearing/heldOut/tuning.json', 'held out, tuned on: '),
+  ...onFile('tests/bench/hearing/heldOut/setAside.json', 'held out, set aside: '),
+];
+
+function onFile(file: string, of: string): Figure[] {
   const all = v.parse(Transcripts, JSON.parse(readFileSync(file, 'utf8')));
   const { match, questionIn } = matcherFor(ENGLISH);
   const given = (heard: string, allowed: readonly Word[]): Match => match([{ text: heard }], allowed, true);
@@ -67,37 +79,28 @@ export function onTranscripts(data: string): Figure[] | null {
   }
   const actedOn = (state: readonly Word[]) => all.reject.filter((heard) => given(heard, state).is === 'taken').length;
   const askedAbout = (state: readonly Word[]) => all.reject.filter((heard) => given(heard, state).is === 'unclear').length;
-  const mean = (counts: readonly number[]) => (100 * counts.reduce((sum, n) => sum + n, 0)) / (counts.length * all.reject.length);
-  return [
-    least('transcripts right or asked back, % (words of the state)', (100 * (right + asked)) / tried, 93),
+  const mean = (counts: readonly number[]): number => (100 * counts.reduce((sum, n) => sum + n, 0)) / (counts.length * all.reject.length);
+  const share = (count: number, whole: readonly unknown[]): number => (100 * count) / whole.length;
+  const figures: Figure[] = [
+    least('transcripts right or asked back, % (words of the state)', (100 * (right + asked)) / tried, 95),
     shown('transcripts right, %', (100 * right) / tried),
     most('wrong commands taken', wrong, 0),
-    least('right or asked back, % (all words at once)', (100 * rightOpen) / all.want.length, 90),
+    least('right or asked back, % (all words at once)', share(rightOpen, all.want), 93),
     most('wrong commands taken (all words at once)', wrongOpen, 0),
     most('other speech acted on, % (words of the state)', mean(STATES.map(actedOn)), 4),
     shown('other speech acted on, % (all words at once)', mean([actedOn(WORDS)])),
     shown('other speech asked about, % (words of the state)', mean(STATES.map(askedAbout))),
     ...(all.lookup.length > 0
-      ? [least('look-ups found, %', (100 * all.lookup.filter(({ heard, query }) => questionIn(heard) === query).length) / all.lookup.length, 85)]
+      ? [least('look-ups found, %', share(all.lookup.filter(({ heard, query }) => questionIn(heard) === query).length, all.lookup), 90)]
+      : []),
+    ...(all['no lookup'].length > 0
+      ? [most('other talk taken for a look-up, %', share(all['no lookup'].filter((heard) => questionIn(heard) !== null).length, all['no lookup']), 5)]
       : []),
     ...(all.confirm.length > 0
-      ? [
-          least(
-            'doubtful values asked back, %',
-            (100 * all.confirm.filter(({ heard }) => given(heard, ['set']).is === 'unclear').length) / all.confirm.length,
-            100,
-          ),
-        ]
+      ? [least('doubtful values asked back, %', share(all.confirm.filter(({ heard }) => given(heard, ['set']).is === 'unclear').length, all.confirm), 100)]
       : []),
-    most(
-      'matcher, ms for 5 candidates and all words (median)',
-      millisecondsForFive(
-        all.want.map(({ heard }) => heard),
-        match,
-      ),
-      3,
-    ),
   ];
+  return figures.map((figure) => ({ ...figure, name: of + figure.name }));
 }
 
 /** The median over lists of five guesses, so that a busy machine does not count. */

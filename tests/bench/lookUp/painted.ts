@@ -37,7 +37,7 @@ async function strokesIn(library: Library, queries: readonly string[]): Promise<
   const chromium = await launchChromium();
   try {
     const entries = Object.fromEntries(library.entries.map((entry) => [`entry:${entry.id}`, entry]));
-    const everything = JSON.stringify({ version: 2, kit: library.kit, ...entries });
+    const everything = JSON.stringify({ version: 3, kit: library.kit, ...entries });
     await chromium.worker.evaluate((json) => chrome.storage.local.set(JSON.parse(json)), everything);
     const page = await chromium.openTab();
     await page.locator('::-p-aria(Logbook)').click();

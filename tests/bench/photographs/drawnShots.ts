@@ -1,13 +1,14 @@
 // The pictures of the family, drawn by chance over what photographers use: focal length, aperture, distance, how square the camera stands,
 // how large the target comes out, noise, sharpening and the quality of the file.
+import type { KeptShot } from '../../photographs/camera/photograph.ts';
 import type { Random } from '../../../src/practice/random.ts';
-import { SQUARE, type Shot } from '../../photographs/camera/shot.ts';
+import { SQUARE } from '../../../src/practice/pictures/shot.ts';
 import { rigFor, type Rig } from '../../photographs/camera/rig.ts';
-import { project, projectionOf } from '../../photographs/camera/mounted.ts';
+import { project, projectionOf } from '../../../src/practice/pictures/mounted.ts';
 
 export interface DrawnShot {
   readonly rig: Rig;
-  readonly shot: Shot;
+  readonly shot: KeptShot;
   /** Height of the target's field with its marks over the picture's. */
   readonly share: number;
 }
@@ -41,7 +42,7 @@ function tryShot(random: Random): DrawnShot | null {
   const { field, square, gap } = rig.target.measure;
   const share = ((field + 2 * (square + gap)) * scale) / HEIGHT;
   if (share < 0.08 || share > 0.6) return null;
-  const shot: Shot = {
+  const shot: KeptShot = {
     pose: { ...SQUARE, lean: between(-8, 8), swing: between(-8, 8), roll: between(-5, 5) },
     lens,
     sensor,
@@ -53,7 +54,7 @@ function tryShot(random: Random): DrawnShot | null {
 }
 
 /** Focus falls on the ramp, as it stands in this picture, and within the depth of field or a little beyond: the rest is a fault, which has a test of its own. */
-function focusOnRamp({ sheets, ramp, depth }: Rig, shot: Shot, between: (low: number, high: number) => number): number {
+function focusOnRamp({ sheets, ramp, depth }: Rig, shot: KeptShot, between: (low: number, high: number) => number): number {
   const projection = projectionOf(sheets[1], shot);
   const { zero, half } = ramp.layout;
   const [behind, front] = [zero - 0.85 * half, zero + 0.85 * half].map((y) => project(projection, sheets[1].drawing.width / 2, y).z - shot.lens.distance) as [
@@ -65,8 +66,8 @@ function focusOnRamp({ sheets, ramp, depth }: Rig, shot: Shot, between: (low: nu
 }
 
 /** Moved so that what must be seen lies about the middle of the picture; null where it does not fit. */
-function inFrame({ sheets, target }: Rig, shot: Shot): Shot | null {
-  const at = (pose: Shot['pose']) => {
+function inFrame({ sheets, target }: Rig, shot: KeptShot): KeptShot | null {
+  const at = (pose: KeptShot['pose']) => {
     const [flat, ramp] = sheets.map((sheet) => projectionOf(sheet, { ...shot, pose })) as [ReturnType<typeof projectionOf>, ReturnType<typeof projectionOf>];
     const { field, square, gap } = target.measure;
     const [half, tall] = [field / 2, field / 2 + gap + square];

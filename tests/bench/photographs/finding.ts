@@ -1,6 +1,7 @@
 // How often the prints are found, how nearly, and how often something else is taken for one.
 import { findRamp } from '../../../src/photographs/findRamp.ts';
 import { findTarget } from '../../../src/photographs/findTarget.ts';
+import { wholePicture } from '../../../src/photographs/pixelSource.ts';
 import { lookAt } from '../../../src/photographs/squaresSeen.ts';
 import { seededRandom } from '../../../src/practice/random.ts';
 import { findDrawn } from '../../photographs/pictures/findDrawn.ts';
@@ -26,8 +27,8 @@ export function falseFinds(): Figure[] {
   const kinds = Object.keys(OTHER_KINDS) as (keyof typeof OTHER_KINDS)[];
   const planes = Array.from({ length: OTHERS }, (_, index) => otherPicture(kinds[index % kinds.length]!, 101 + index));
   const seen = planes.map((plane) => {
-    const squares = lookAt(plane);
-    return { target: findTarget(plane, squares).ok, ramp: findRamp(plane, squares).ok };
+    const squares = lookAt(wholePicture(plane));
+    return { target: findTarget(squares).ok, ramp: findRamp(squares).ok };
   });
   return [
     most(`targets found in ${OTHERS} pictures without one`, seen.filter(({ target }) => target).length, 0),

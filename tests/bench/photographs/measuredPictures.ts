@@ -2,6 +2,7 @@
 import { millimetres } from '../../../src/units.ts';
 import { fNumber } from '../../../src/optics/quantity.ts';
 import { focusInPicture, type FocusFault } from '../../../src/photographs/focusInPicture.ts';
+import { wholePicture } from '../../../src/photographs/pixelSource.ts';
 import { planeOf } from '../../../src/photographs/plane.ts';
 import { seededRandom } from '../../../src/practice/random.ts';
 import { photograph } from '../../photographs/camera/photograph.ts';
@@ -22,7 +23,7 @@ export function measurePicture(seed: number): MeasuredPicture {
   const { rig, shot } = drawn;
   const picture = photograph(rig.sheets, shot, seed);
   const { focalLength, aperture, focusError } = shot.lens;
-  const answer = focusInPicture(planeOf(picture.rgba, picture.width, picture.height), {
+  const answer = focusInPicture(wholePicture(planeOf(picture.rgba, picture.width, picture.height)), {
     focalLength: millimetres(focalLength),
     aperture: fNumber(aperture),
     pitch: millimetres(shot.sensor.pitch),

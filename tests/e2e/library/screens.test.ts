@@ -28,7 +28,7 @@ const unfold = async (page: Page): Promise<void> => {
 };
 
 test('the screens of an empty kit and logbook have no fault', async () => {
-  const { page, openTab } = await opened({ version: 2 });
+  const { page, openTab } = await opened({ version: 3 });
   const found: string[] = [];
   await click(page, 'Kit');
   await says(page, 'Use details from a photograph');

@@ -10,7 +10,7 @@ export const library = libraryWith({
 });
 
 export const stored: Readonly<Record<string, unknown>> = {
-  version: 2,
+  version: 3,
   kit: library.kit,
   'entry:e1': library.entries[0],
   ...Object.fromEntries(library.records.map((record) => [`record:${record.id}`, record])),

@@ -60,5 +60,5 @@ export const storedShop = (now: number): Record<string, unknown> => {
   const { kit, records, byHand, entries, notes } = shop(now);
   const under = (kind: string, items: readonly { id: string }[]) => items.map((item) => [`${kind}:${item.id}`, item] as const);
   const all = [...under('record', records), ...under('by-hand', byHand), ...under('entry', entries), ...under('note', notes)];
-  return JSON.parse(JSON.stringify({ version: 2, kit, ...Object.fromEntries(all) })) as Record<string, unknown>;
+  return JSON.parse(JSON.stringify({ version: 3, kit, ...Object.fromEntries(all) })) as Record<string, unknown>;
 };

@@ -1,5 +1,6 @@
 // Contract of hearing and of the one switch in a session.
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { words as sessionWords } from '../../../src/words/en/session.ts';
 import { words } from '../../../src/words/en/voice.ts';
 import type { Deaf } from '../../../src/voice/deaf.ts';
 import { moment } from '../../../src/units.ts';
@@ -162,6 +163,60 @@ describe('words', () => {
     expect(window.session.sweep.value?.holds).toEqual(holds?.map((hold) => ({ ...hold, heard: null })));
     await window.tell('undo');
     expect(window.session.sweep.value?.holds).toEqual([]);
+  });
+
+  describe('a word whose sound began before the last step', () => {
+    test.each(['browser', 'own'] as const)('does not judge the next hold, with speech and tones off, and says so (%s)', async (listen) => {
+      const { computer, window } = await sweeping({ sound: false, voice: { listen, speak: false } });
+      await window.tell('holding');
+      computer.pass(2);
+      await window.tell('nothing');
+      computer.pass(0.2);
+      await window.tell('holding');
+      computer.pass(0.5);
+      expect(window.ear?.onHeard([{ text: 'flicker' }], false, 1000)).toBe(false);
+      expect(window.ear?.onHeard([{ text: 'flicker' }], true, 1000)).toBe(true);
+      await settle();
+      expect(window.session.sweep.value?.holds.map(({ verdict }) => verdict.light)).toEqual(['dark']);
+      expect(phaseOf(window)).toBe('holding');
+      expect(window.session.heard.value).toMatchObject({ words: 'flicker', became: sessionWords.became['too late'] });
+      window.ear?.onHeard([{ text: 'flicker' }], true, 300);
+      await settle();
+      expect(window.session.sweep.value?.holds.map(({ verdict }) => verdict.light)).toEqual(['dark', 'flicker']);
+    });
+
+    test('counts where the end tone of the same hold fell into it', async () => {
+      const { computer, window } = await sweeping({ voice: { listen: 'browser' } });
+      await window.tell('holding');
+      computer.pass(2);
+      await window.ring('hold time');
+      expect(phaseOf(window)).toBe('judging');
+      computer.pass(0.3);
+      window.ear?.onHeard([{ text: 'solid' }], true, 700);
+      await settle();
+      expect(window.session.sweep.value?.holds.at(-1)?.verdict.light).toBe('steady');
+    });
+
+    test('is other talk where it would have been none of its words anyway', async () => {
+      const { computer, window } = await sweeping({ voice: { listen: 'browser' } });
+      await window.tell('holding');
+      computer.log.length = 0;
+      expect(window.ear?.onHeard([{ text: 'mind the tripod' }], true, 5000)).toBe(false);
+      await settle();
+      expect(window.session.heard.value?.became).not.toBe(sessionWords.became['too late']);
+    });
+
+    test('tells a recogniser that what it hears is about something else: at each step between holds, not at the end tone', async () => {
+      const { window } = await sweeping({ voice: { listen: 'browser' } });
+      const between = window.ear?.passes();
+      await window.tell('holding');
+      expect(between?.aborted).toBe(true);
+      const hold = window.ear?.passes();
+      await window.ring('hold time');
+      expect(hold?.aborted).toBe(false);
+      await window.tell('solid');
+      expect(hold?.aborted).toBe(true);
+    });
   });
 
   test('the recogniser is changed during a sweep, and the words that count are those that make sense now', async () => {

@@ -202,6 +202,6 @@ describe('reading what is stored', () => {
     const { session } = await computer.open();
     expect(session.troubles.value).toEqual([]);
     expect(computer.copies).toEqual([]);
-    expect(computer.disk).toEqual({ version: 2 });
+    expect(computer.disk).toEqual({ version: 3 });
   });
 });

@@ -21,7 +21,7 @@ function recordOf(low: number, high: number, plan: Partial<Plan> = {}): LogRecor
 
 function planned(record: LogRecord, id = record.id) {
   const library = createLibrary({ keep: async () => undefined, waitsFor: () => false, forget: () => undefined }, settled);
-  library.take({ kit: KIT, records: [record], byHand: [], entries: [], notes: [], settings: USUAL_SETTINGS, live: null, plan: null, backup: null });
+  library.take({ kit: KIT, records: [record], byHand: [], entries: [], notes: [], proofs: [], settings: USUAL_SETTINGS, live: null, plan: null, backup: null });
   return planFor({ with: 'transfer', record: id }, library, () => 1, null);
 }
 

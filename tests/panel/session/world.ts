@@ -6,6 +6,7 @@ import type { Ports } from '../../../src/panel/session/ports.ts';
 import type { Session } from '../../../src/panel/session/session.ts';
 import type { RecognisedBy } from '../../../src/voice/deaf.ts';
 import type { EarOwner } from '../../../src/platform/ear/owner.ts';
+import type { CropPair } from '../../../src/platform/keptCrops.ts';
 import type { Snapshot } from '../../../src/platform/snapshots.ts';
 import type { StoreFault } from '../../../src/platform/storage.ts';
 import type { SyncFault } from '../../../src/platform/syncedStore.ts';
@@ -43,6 +44,9 @@ export class Account {
 export class Computer {
   disk: Record<string, unknown> = {};
   copies: Snapshot[] = [];
+  crops = new Map<string, CropPair>();
+  /** There is no room for crops. */
+  noCrops = false;
   taught: readonly Take[] = [];
   time = moment(1_000_000_000_000);
   /** The disk refuses every write. */
@@ -187,6 +191,19 @@ export class Window {
           },
           keep: (snapshot) => {
             computer.copies = [...computer.copies.filter(({ at }) => at !== snapshot.at), structuredClone(snapshot)];
+            return Promise.resolve(got(undefined));
+          },
+        }),
+      crops: () =>
+        Promise.resolve({
+          read: (name) => Promise.resolve(got(computer.crops.get(name) ?? null)),
+          keep: (name, crops) => {
+            if (computer.noCrops) return Promise.resolve(failed('crops not kept'));
+            computer.crops.set(name, crops);
+            return Promise.resolve(got(undefined));
+          },
+          erase: (name) => {
+            computer.crops.delete(name);
             return Promise.resolve(got(undefined));
           },
         }),

@@ -61,10 +61,10 @@ describe('the mark', () => {
 
 describe('the sheet', () => {
   const voice = { listen: 'off', wish: 'none' } as const;
-  const at = { voice, proposed: 'browser', allowed: 'prompt', taught: 0, wanted: 7 } as const;
+  const at = { voice, proposed: 'browser', isDownloadable: false, allowed: 'prompt', taught: 0, wanted: 7 } as const;
 
   test('goes from the offer through the question to complete, and by taught words through the lesson', () => {
-    expect(stageOf(at)).toEqual({ at: 'offered', by: 'browser' });
+    expect(stageOf(at)).toEqual({ at: 'offered', by: 'browser', isDownloadable: false });
     expect(stageOf({ ...at, voice: { ...voice, wish: 'browser' } })).toEqual({ at: 'asking' });
     expect(stageOf({ ...at, voice: { ...voice, wish: 'browser' }, allowed: 'granted' })).toEqual({ at: 'complete', by: 'browser' });
     const own = { ...at, voice: { ...voice, wish: 'own' }, allowed: 'granted' } as const;

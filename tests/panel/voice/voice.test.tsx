@@ -107,6 +107,40 @@ describe('the mark', () => {
 });
 
 describe('the sheet', () => {
+  test('offers what the browser would have to download, downloads it at a press, and says while it does and where it failed', async () => {
+    const session = new FakeSession();
+    session.mic.downloadable = true;
+    session.mic.allowed = 'granted';
+    await sheet(session);
+    await press(words.sheet.downloadInstead);
+    await looksAgain();
+    expect(voice(session)).toMatchObject({ listen: 'here', wish: 'none' });
+    await act(() => void (session.deaf.value = 'to be downloaded'));
+    expect(text()).toContain(words.deaf['to be downloaded']);
+    await press(words.sheet.download);
+    expect(session.asked).toContain('download');
+    expect(screen.getByLabelText(words.sheet.downloading).tagName).toBe('PROGRESS');
+    await act(() => session.mic.downloaded(false));
+    await partsRead();
+    expect(screen.getByRole('alert').textContent).toBe(words.sheet.notDownloaded);
+    await act(() => void (session.deaf.value = 'being downloaded'));
+    expect(screen.getByLabelText(words.sheet.downloading).tagName).toBe('PROGRESS');
+  });
+
+  test.each(['no service', 'no network', 'not usable', 'no language', 'not on this computer'] as const)(
+    'where the browser’s recogniser is of no use (%s) leads to words of one’s own at one press',
+    async (why) => {
+      const session = new FakeSession();
+      session.changeSettings({ voice: { listen: 'browser' } });
+      session.mic.allowed = 'granted';
+      session.deaf.value = why;
+      await sheet(session);
+      await press(words.sheet.teachInstead);
+      await looksAgain();
+      expect([voice(session).listen, voice(session).wish, stage()]).toEqual(['off', 'own', 'teaching']);
+    },
+  );
+
   test('says where the sound goes before the yes, and is on when the browser has allowed it, with the way to begin below', async () => {
     const session = await sheet();
     expect(stage()).toBe('offered');

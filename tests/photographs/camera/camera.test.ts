@@ -1,16 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { millimetres } from '../../../src/units.ts';
 import { rectangle, type Drawing } from '../../../src/optics/print/drawing.ts';
-import { addPolygon, takeCoverage } from './coverage.ts';
-import { mountTarget, project } from './mounted.ts';
-import { photograph } from './photograph.ts';
-import type { Shot } from './shot.ts';
-import { discAt } from './thinLens.ts';
+import { addPolygon, takeCoverage } from '../../../src/practice/pictures/coverage.ts';
+import { mountTarget, project } from '../../../src/practice/pictures/mounted.ts';
+import { photograph, type KeptShot } from './photograph.ts';
+import { discAt } from '../../../src/practice/pictures/thinLens.ts';
 import { USUAL_SHOT } from './usualShot.ts';
 
 /** The left half black, on a sheet that fills the picture. */
 const HALVES: Drawing = { width: millimetres(200), height: millimetres(200), shapes: [rectangle(0, 0, 100, 200)] };
-const QUIET: Shot = {
+const QUIET: KeptShot = {
   ...USUAL_SHOT,
   sensor: { ...USUAL_SHOT.sensor, width: 200, height: 100, fullWell: 1e12, readNoise: 0 },
   development: { exposure: 0.9, sharpening: 0, jpeg: null },
@@ -21,7 +20,7 @@ const linear = (byte: number): number => {
   return level <= 0.04045 ? level / 12.92 : ((level + 0.055) / 1.055) ** 2.4;
 };
 /** Variance in pixels of the line that the middle row's edge is the sum of. */
-function spread(shot: Shot): number {
+function spread(shot: KeptShot): number {
   const { rgba, width } = photograph([mountTarget(HALVES)], shot, 1);
   const row = Array.from({ length: width }, (_, x) => linear(rgba[4 * (50 * width + x) + 1]!));
   const slopes = row.slice(1).map((light, x) => light - row[x]!);
@@ -72,7 +71,7 @@ describe('the tests’ own camera', () => {
   });
 
   test('the same seed gives the same picture, another one other noise', () => {
-    const noisy: Shot = { ...QUIET, sensor: { ...QUIET.sensor, fullWell: 4000, readNoise: 8 }, development: { exposure: 0.9, sharpening: 0.5, jpeg: 85 } };
+    const noisy: KeptShot = { ...QUIET, sensor: { ...QUIET.sensor, fullWell: 4000, readNoise: 8 }, development: { exposure: 0.9, sharpening: 0.5, jpeg: 85 } };
     const [one, same, other] = [7, 7, 8].map((seed) => photograph([mountTarget(HALVES)], noisy, seed).rgba);
     expect(one).toEqual(same);
     expect(one).not.toEqual(other);

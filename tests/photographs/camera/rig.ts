@@ -5,8 +5,8 @@ import { fNumber, magnification } from '../../../src/optics/quantity.ts';
 import { measureTarget } from '../../../src/optics/print/measure.ts';
 import { drawRamp, type Ramp } from '../../../src/optics/print/ramp.ts';
 import { drawTarget, type Target } from '../../../src/optics/print/target.ts';
-import { mountRamp, mountTarget, type Mounted } from './mounted.ts';
-import type { Shot } from './shot.ts';
+import { mountRamp, mountTarget, type Mounted } from '../../../src/practice/pictures/mounted.ts';
+import type { Shot } from '../../../src/practice/pictures/shot.ts';
 
 export interface Rig {
   readonly target: Target;

@@ -1,7 +1,8 @@
 // A shot as most are taken on the bench, to change one thing of.
-import { SQUARE, type Shot } from './shot.ts';
+import type { KeptShot } from './photograph.ts';
+import { SQUARE } from '../../../src/practice/pictures/shot.ts';
 
-export const USUAL_SHOT: Shot = {
+export const USUAL_SHOT: KeptShot = {
   pose: SQUARE,
   lens: { focalLength: 85, aperture: 1.8, distance: 2000, focusError: 0, aberration: 0.5 },
   sensor: { width: 1500, height: 1500, pitch: 0.006, fullWell: 40_000, readNoise: 4 },

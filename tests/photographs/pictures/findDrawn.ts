@@ -1,6 +1,8 @@
 // One picture of the range in which the target must be found, drawn by chance, and how far off its marks were found.
 import { targetMarks } from '../../../src/optics/print/targetMarks.ts';
 import { findTarget } from '../../../src/photographs/findTarget.ts';
+import { wholePicture } from '../../../src/photographs/pixelSource.ts';
+import { lookAt } from '../../../src/photographs/squaresSeen.ts';
 import type { Random } from '../../../src/practice/random.ts';
 import { targetFor } from './prints.ts';
 import { quickPicture, USUAL_QUICK } from './quickPicture.ts';
@@ -29,7 +31,7 @@ export function findDrawn(random: Random, index: number): number[] | null {
   const frame = share > 0.25 ? { width: 3000, height: 2000 } : USUAL_QUICK.frame;
   const shot = { ...USUAL_QUICK, frame, focalLength, distance: focalLength * (1 + 1 / shown), pose, disc: between(0, 6), noise: between(0.005, 0.05) };
   const picture = quickPicture([target.drawing], { ...shot, fall: between(0.4, 1), exposure: between(0.3, 1.05), around: between(0.03, 0.2) }, index);
-  const seen = findTarget(picture.plane);
+  const seen = findTarget(lookAt(wholePicture(picture.plane)));
   if (!seen.ok || seen.value.sizes.index !== target.measure.index || seen.value.sizes.bars !== target.measure.bars) return null;
   return targetMarks(target.measure, target.middle).map((mark, place) => {
     const [is, was] = [seen.value.marks[place]!, picture.at(0, mark.middle)];

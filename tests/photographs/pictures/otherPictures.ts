@@ -1,7 +1,7 @@
 // Pictures that are no print of ours, some of them as near to one as chance makes them: noise, clouds, leaves, pages of text,
 // bricks, boards, discs, stripes, and squares that lean and have dots like a mark's, strewn or in rows.
-import { addPolygon, takeCoverage } from '../camera/coverage.ts';
-import { gaussianBlur } from '../camera/smooth.ts';
+import { addPolygon, takeCoverage } from '../../../src/practice/pictures/coverage.ts';
+import { gaussianBlur } from '../../../src/practice/pictures/smooth.ts';
 import { coded } from './quickPicture.ts';
 import { planeOf, type Plane } from '../../../src/photographs/plane.ts';
 import type { Point } from '../../../src/optics/print/drawing.ts';

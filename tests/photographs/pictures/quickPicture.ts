@@ -3,11 +3,11 @@
 import type { Drawing, Point } from '../../../src/optics/print/drawing.ts';
 import { planeOf, type Plane } from '../../../src/photographs/plane.ts';
 import { normal, seededRandom } from '../../../src/practice/random.ts';
-import { defocus } from '../camera/defocus.ts';
-import { mountTarget, project, projectionOf, type Mounted } from '../camera/mounted.ts';
-import { paintScene } from '../camera/scene.ts';
-import { gaussianBlur } from '../camera/smooth.ts';
-import type { Pose } from '../camera/shot.ts';
+import { defocus } from '../../../src/practice/pictures/depthBlur.ts';
+import { mountTarget, project, projectionOf, type Mounted } from '../../../src/practice/pictures/mounted.ts';
+import { paintScene } from '../../../src/practice/pictures/scene.ts';
+import { gaussianBlur } from '../../../src/practice/pictures/smooth.ts';
+import type { Pose } from '../../../src/practice/pictures/shot.ts';
 import { USUAL_SHOT } from '../camera/usualShot.ts';
 
 export interface QuickShot {

@@ -54,7 +54,7 @@ export function seriesPicture(place: number, { error = 0, camera = {}, name = `P
     camera: camera === null ? null : { ...CAMERA, taken: moment(60_000 * place), ...camera },
     reading: {
       target: found
-        ? got({ outline: [], scale, roll: degrees(0), tilt: degrees(0), motion: { is: 'alike' }, edges: [], compared: [] })
+        ? got({ outline: [], scale, roll: degrees(0), tilt: degrees(0), resized: null, motion: { is: 'alike' }, edges: [], compared: [] })
         : failed({ is: 'no print' }),
       focus: error === null || !found ? failed({ is: 'no target' }) : got(focusAt(error)),
     },

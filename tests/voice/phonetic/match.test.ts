@@ -65,6 +65,40 @@ test('a light and an arrow in one breath are one verdict by sound, too', () => {
   });
 });
 
+test.each([
+  ['Okay, flicker.', 'flicker'],
+  ['uh, delayed please', 'delayed'],
+  ['could you undo that thanks', 'undo'],
+  ['paused', 'pause'],
+])('"%s" tells %s: courtesy, thinking and endings say nothing', (text, words) => {
+  expect(heard([...HOLDING, 'pause'], text)).toMatchObject({ is: 'taken', words });
+});
+
+test.each([
+  ['noting', 'nothing'],
+  ['the lates', 'delayed'],
+  ['to laid', 'delayed'],
+  ["that's right", 'right'],
+  ['liquor', 'flicker'],
+])('"%s" may be %s and is asked about', (text, words) => {
+  expect(heard(HOLDING, text)).toMatchObject({ is: 'unclear', best: { words } });
+});
+
+test.each(['delete', 'right now', 'right there', 'all right', 'okay', 'thank you', 'same here'])('"%s" is nearly a word, and is other talk', (text) => {
+  for (const allowed of [HOLDING, DIALLING, WORDS]) expect(heard(allowed, text)).toEqual({ is: 'ignored' });
+});
+
+test('courtesy and thinking around any phrase change nothing about what is told', () => {
+  const phrases = DIALLING.flatMap((word) => (word === 'set' ? [] : [ENGLISH.words[word].say, ...ENGLISH.words[word].also].map((said) => ({ said, word }))));
+  const before = fc.constantFrom('', 'please ', 'okay ', 'uh ', 'um, okay ', 'can you ');
+  const after = fc.constantFrom('', ' please', ' thanks', ' uh', ', thank you');
+  fc.assert(
+    fc.property(fc.constantFrom(...phrases), before, after, ({ said, word }, first, last) => {
+      expect(heard(DIALLING, `${first}${said}${last}`)).toMatchObject({ is: 'taken', words: TAUGHT[word] });
+    }),
+  );
+});
+
 test.each(['light', 'lied', 'laughed'])('"%s" is near an arrow and is never taken for it', (text) => {
   expect(heard(HOLDING, text).is).not.toBe('taken');
 });
@@ -104,6 +138,10 @@ describe('a value', () => {
     ['sad plus seven', 7],
     ['set minus one two', -12],
     ['set–12', -12],
+    ['set plus tree please', 3],
+    ['step plus seven', 7],
+    ['okay said minus niner', -9],
+
     ['set zero', 0],
   ])('"%s" is %i', (text, value) => {
     expect(heard(DIALLING, text)).toMatchObject({ is: 'taken', input: { told: 'set', value } });
@@ -111,6 +149,16 @@ describe('a value', () => {
 
   test.each(['set plus fifty', 'set minus 30', 'plus ninety'])('"%s" may have been a teen and is asked about', (text) => {
     expect(heard(DIALLING, text)).toMatchObject({ is: 'unclear' });
+  });
+
+  test.each([
+    ['set plus fife', 5],
+    ['set plus leaven', 11],
+    ['surplus six', 6],
+    ['7th plus 5', 5],
+    ['set minus four team', -14],
+  ])('"%s" may be %i and is asked about', (text, value) => {
+    expect(heard(DIALLING, text)).toMatchObject({ is: 'unclear', best: { input: { value } } });
   });
 
   test('whose sign was not heard is never taken', () => {
@@ -140,8 +188,19 @@ test.each([
   ['look up 85', 'eighty five'],
   ['Lookup 24-70 mm', 'twenty four seventy mm'],
   ['luke up fifty', 'fifty'],
+  ['please look it up, uh, 50 thanks', 'fifty'],
+  ['check the 85', 'eighty five'],
+  ['what was the 24 to 70', 'the twenty four to seventy'],
+  ['check the door', null],
+  ['what was that', null],
+  ['look out', null],
   ['look up', ''],
   ['open the door', null],
 ])('looking up: "%s" asks for %s', (text, query) => {
   expect(questionIn(text)).toBe(query);
+});
+
+test('the name of a lens is looked up as a number is', () => {
+  expect(questionIn('what was the Orrin', ['Orrin 85'])).toBe('the orrin');
+  expect(questionIn('what was the Orrin')).toBeNull();
 });

@@ -2,7 +2,7 @@
 import { WORDS, type Word } from '../../../sweep/inputs.ts';
 import type { HeardWord, Vocabulary } from '../heardLanguage.ts';
 import { ALSO } from './also.ts';
-import { FILLERS, SETTING, SIGNS } from './around.ts';
+import { AROUND, SETTING, SIGNS } from './around.ts';
 import { NAMING, QUESTION } from './asking.ts';
 import { MISHEARD, MISHEARD_NUMBERS } from './misheard.ts';
 import { NUMBERS } from './numbers.ts';
@@ -15,7 +15,7 @@ export const ENGLISH_WRITTEN: Vocabulary = {
   words: Object.fromEntries(WORDS.map((word) => [word, heard(word)])) as Record<Word, HeardWord>,
   signs: SIGNS,
   setting: SETTING,
-  fillers: FILLERS,
+  around: AROUND,
   numbers: NUMBERS,
   misheardNumbers: MISHEARD_NUMBERS,
   question: QUESTION,

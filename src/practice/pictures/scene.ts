@@ -1,6 +1,6 @@
 // The scene in focus everywhere, as linear light on a grid finer than the sensor: a wall, and the prints on it. What a pixel holds is exact:
 // each shape of a print is a polygon in the picture, too.
-import type { Point, Shape } from '../../../src/optics/print/drawing.ts';
+import type { Point, Shape } from '../../optics/print/drawing.ts';
 import { addPolygon, takeCoverage, type Grid } from './coverage.ts';
 import { strokes } from './letters.ts';
 import { project, type Mounted, type Projection } from './mounted.ts';
@@ -11,7 +11,7 @@ const INK = 0.04;
 export const WALL = 0.35;
 
 /** Where the grid lies in the picture, and how many of its cells a pixel's side has. */
-export interface Window extends Grid {
+export interface SceneWindow extends Grid {
   readonly left: number;
   readonly top: number;
   readonly fine: number;
@@ -22,7 +22,7 @@ export interface Seen {
   readonly projection: Projection;
 }
 
-export function paintScene(seen: readonly Seen[], window: Window): Float32Array {
+export function paintScene(seen: readonly Seen[], window: SceneWindow): Float32Array {
   const light = new Float32Array(window.width * window.height).fill(WALL);
   const sums = new Float32Array((window.width + 1) * window.height);
   for (const { sheet, projection } of seen) {

@@ -1,6 +1,6 @@
 // Words on a print as strokes: what stands there does not matter, that there is something like type does. Each character is an
 // upright stroke and two level ones, placed by its code.
-import type { Point, Shape } from '../../../src/optics/print/drawing.ts';
+import type { Point, Shape } from '../../optics/print/drawing.ts';
 
 type Written = Extract<Shape, { kind: 'text' }>;
 

@@ -1,7 +1,7 @@
 // A sensor behind a mosaic of colour filters: each pixel counts electrons of one colour, with the noise of light (a Poisson count,
 // drawn as a normal one of the same variance) and of reading; the colours between are filled in bilinearly (B. E. Bayer, US patent
 // 3,971,065, 1976; bilinear filling in: common practice).
-import { normal, type Random } from '../../../src/practice/random.ts';
+import { normal, type Random } from '../random.ts';
 import type { Sensel } from './shot.ts';
 
 /** What red and blue are multiplied by to make grey grey, by daylight (common practice, no source). */

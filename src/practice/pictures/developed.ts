@@ -3,7 +3,7 @@
 import type { Colours } from './mosaicSensor.ts';
 import { gaussianBlur } from './smooth.ts';
 
-export function develop({ red, green, blue }: Colours, width: number, height: number, sharpening: number): Uint8ClampedArray {
+export function developedBytes({ red, green, blue }: Colours, width: number, height: number, sharpening: number): Uint8ClampedArray {
   const rgba = new Uint8ClampedArray(4 * width * height);
   for (const [channel, light] of [red, green, blue].entries()) {
     const levels = new Float32Array(light.length);

@@ -2,7 +2,7 @@
 // upper end leaning away. A flat sheet in space is an origin and two axes; seen through a pinhole it becomes a 3 × 3 matrix from its
 // drawn millimetres to pixels, whose third row gives the distance from the lens (R. Hartley, A. Zisserman, Multiple View Geometry,
 // 2nd ed. 2004, ch. 8.1).
-import type { Drawing } from '../../../src/optics/print/drawing.ts';
+import type { Drawing } from '../../optics/print/drawing.ts';
 import { imageDistance } from './thinLens.ts';
 import type { Shot } from './shot.ts';
 

@@ -12,7 +12,7 @@ export interface Pose {
 }
 export const SQUARE: Pose = { lean: 0, swing: 0, roll: 0, right: 0, down: 0 };
 
-export interface Lens {
+export interface LensInUse {
   readonly focalLength: number;
   readonly aperture: number;
   readonly distance: number;
@@ -36,13 +36,11 @@ interface Development {
   readonly exposure: number;
   /** Share of the unsharp mask that is added; 0 leaves the picture as it is. */
   readonly sharpening: number;
-  /** Quality of the file, 1 to 100; null keeps every level. */
-  readonly jpeg: number | null;
 }
 
 export interface Shot {
   readonly pose: Pose;
-  readonly lens: Lens;
+  readonly lens: LensInUse;
   readonly sensor: Sensel;
   readonly development: Development;
   /** How the camera moved while it exposed, in pixels. */

@@ -1,0 +1,79 @@
+// Contract of keeping in a real Chromium: a bracket that is kept is there after the panel was closed, in the history with its crops, in what to
+// enter, in the backup, on the page for the workshop and on the card; erased, it is nowhere. What this test looks at has no fault.
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Page } from 'puppeteer-core';
+import { expect, onTestFinished, test } from 'vitest';
+import { readBackup } from '../../src/logbook/backup/backup.ts';
+import { faults } from './faults.ts';
+import { kept } from './library/shelves.ts';
+import { giveShots, photographsOfSituation, situationPage } from './photographsSeat.ts';
+import { choose, until, untilText } from './seat.ts';
+import { removeFolder, temporaryFolder } from './temporary.ts';
+
+const shownOn = (page: Page): Promise<string> => page.evaluate(() => document.querySelector('main')?.textContent ?? '');
+
+test('a bracket that is kept is found wherever the logbook is, and nowhere once it is erased', { timeout: 300_000 }, async () => {
+  const { chromium, page, seat } = await photographsOfSituation();
+  await seat.click('input[value="bracket"]');
+  await untilText(seat, 'Then take one picture with autofocus at each of these values');
+  const order = await page.$$eval('.values li', (items) => items.map(({ textContent }) => Number(textContent?.replace('\u2212', '-'))));
+  await giveShots(seat, [0, ...order.map((value, at) => 3 * (value - 7) + (at % 2 === 0 ? 0.7 : -0.7))]);
+  await until(seat, 'the result', (seen) => seen.text.includes('What the pictures show together'), 180_000);
+  await choose(seat, 'Keep in the logbook');
+  await untilText(seat, 'It is in the history of this situation.');
+  expect(await faults(page, 'bracket-kept')).toEqual([]);
+  await page.close();
+
+  const again = await situationPage(chromium);
+  const { text } = await untilText(again.seat, 'in a bracket of 10 shots');
+  expect(text).toMatch(/centre \+(6\.[5-9]|7|7\.[1-5]) in a bracket of 10 shots, .*agrees with the band’s centre.*one step moves focus by (2\.9|3|3\.1) mm/);
+  await choose(again.seat, 'See its crops, or erase it');
+  await again.page.waitForSelector('.crops img');
+  expect(
+    await again.page.$$eval('.crops img', (images) => images.map((image) => [(image as HTMLImageElement).alt, (image as HTMLImageElement).naturalWidth > 10])),
+  ).toEqual([
+    ['Focused in live view', true],
+    ['Focused with autofocus', true],
+  ]);
+  expect(await faults(again.page, 'history-photographed')).toEqual([]);
+
+  await choose(again.seat, 'What to enter for this lens');
+  await untilText(again.seat, 'puts the centre at');
+  expect(await shownOn(again.page)).toMatch(
+    /the bracket of .* puts the centre at \+.*That agrees with the band’s centre, \+7\. Together they give \+.*, which counts here\./,
+  );
+  expect(await faults(again.page, 'entering-photographed')).toEqual([]);
+
+  const workshop = await chromium.openTab('workshop.html#r2', { width: 794, height: 1123 });
+  await workshop.waitForSelector('.shown');
+  expect(await shownOn(workshop)).toMatch(/What photographs showed.*centre \+.* in a bracket of 10 shots/);
+  expect(await faults(workshop, 'workshop-photographed')).toEqual([]);
+
+  expect(await backedUp(again.page)).toMatchObject([{ proof: { is: 'bracket' }, practice: false }]);
+
+  const last = await situationPage(chromium);
+  await choose(last.seat, 'See its crops, or erase it');
+  await choose(last.seat, 'Erase it from the history');
+  await until(last.seat, 'a history without it', (seen) => !seen.text.includes('in a bracket of 10 shots'));
+  expect(Object.keys(await kept(chromium.worker)).filter((key) => key.startsWith('proof:'))).toEqual([]);
+  await workshop.reload();
+  await workshop.waitForSelector('table');
+  expect(await shownOn(workshop)).not.toContain('What photographs showed');
+});
+
+/** What photographs showed, as a backup file that is written from here holds it. */
+async function backedUp(page: Page): Promise<readonly unknown[]> {
+  const downloads = temporaryFolder();
+  onTestFinished(() => removeFolder(downloads));
+  await page.bringToFront();
+  const driver = await page.createCDPSession();
+  await driver.send('Browser.setDownloadBehavior', { behavior: 'allow', downloadPath: downloads });
+  await page.locator('::-p-aria(Back)').click();
+  await page.locator('::-p-aria(Back)').click();
+  await page.locator('::-p-aria(Backup and tables)').click();
+  await page.locator('::-p-aria(Write a backup file)').click();
+  await expect.poll(() => readdirSync(downloads)).toEqual([expect.stringMatching(/^sweepbook-backup-.*\.json$/)]);
+  const read = readBackup(readFileSync(join(downloads, readdirSync(downloads)[0] ?? ''), 'utf8'));
+  return read.ok ? read.value.library.proofs : [];
+}
