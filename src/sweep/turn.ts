@@ -159,7 +159,7 @@ export function currentOutcome(known: BetweenPhases, at: Moment): Outcome {
     ),
   };
   if (isTransfer(plan)) return carriedOver(plan, belief, held, tally);
-  const outcome = outcomeOf(belief, held, tally, statedOf(belief, stories));
+  const outcome = outcomeOf(belief, held, tally, () => statedOf(belief, stories));
   if (outcome.found !== 'beyond the scale' && troubles.some(leavesNothing)) return { found: 'nothing', tally };
   // Where every value holds, one that failed at a limit is no end of a band.
   const everywhere = outcome.found === 'past the limit' && troubles.some(({ trouble }) => trouble === 'lights everywhere');

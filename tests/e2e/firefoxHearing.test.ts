@@ -7,18 +7,10 @@ import { putTaught, TAUGHT, underWay } from './byOwnWords.ts';
 import { firefoxWindow } from './firefox-window.ts';
 import { launchFirefox } from './firefox.ts';
 import { look, press, seatAtSidebar, untilMark, untilPhase, type Seat } from './seat.ts';
-import { startSoundServer } from './soundServer.ts';
-import { removeFolder, temporaryFolder } from './temporary.ts';
-import { VoiceInRoom } from './voiceInRoom.ts';
+import { enterRoom } from './voiceInRoom.ts';
 
 async function sit() {
-  const folder = temporaryFolder();
-  const sound = await startSoundServer();
-  onTestFinished(() => {
-    sound.close();
-    removeFolder(folder);
-  });
-  const person = new VoiceInRoom('en-us+m3', sound, folder, 13);
+  const { person, sound } = await enterRoom('en-us+m3', 13, onTestFinished);
   const takes = TAUGHT.flatMap((word) => person.teach(word));
   const firefox = await launchFirefox({ env: sound.env, prefs: { 'media.navigator.permission.disabled': true } });
   onTestFinished(firefox.close);

@@ -9,10 +9,8 @@ import { launchFirefox, type Firefox } from './firefox.ts';
 import type { Sidebar } from './firefox-sidebar.ts';
 import { answer, murmuring } from './murmuring.ts';
 import { look, seatAt, seatAtSidebar, tabTo, type, until, untilMark, untilPhase, untilText, type Seat } from './seat.ts';
-import { startSoundServer } from './soundServer.ts';
 import { startSpeechService } from './speech-service.ts';
-import { removeFolder, temporaryFolder } from './temporary.ts';
-import { VoiceInRoom } from './voiceInRoom.ts';
+import { enterRoom } from './voiceInRoom.ts';
 
 /** By pointer, counted. */
 async function presses(seat: Seat, counted: string[], selector: string): Promise<void> {
@@ -98,13 +96,7 @@ test('in the sheet the word that was heard is shown', async () => {
 });
 
 test('in Firefox seven words are taught in under two minutes, and one of them begins the first hold', { timeout: 300_000 }, async () => {
-  const folder = temporaryFolder();
-  const sound = await startSoundServer();
-  onTestFinished(() => {
-    sound.close();
-    removeFolder(folder);
-  });
-  const person = new VoiceInRoom('en-us+m3', sound, folder, 13);
+  const { person, sound } = await enterRoom('en-us+m3', 13, onTestFinished);
   const firefox = await launchFirefox({ env: sound.env, prefs: { 'media.navigator.permission.disabled': true } });
   onTestFinished(firefox.close);
   const sidebar = await firefox.openSidebar();

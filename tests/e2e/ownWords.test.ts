@@ -10,19 +10,11 @@ import { eye, putTaught, sweepByVoice, TAUGHT, underWay, wordsLearned } from './
 import { launchChromium } from './chromium.ts';
 import { launchFirefox } from './firefox.ts';
 import { seatAt, seatAtSidebar, untilMark, type Seat } from './seat.ts';
-import { startSoundServer } from './soundServer.ts';
-import { removeFolder, temporaryFolder } from './temporary.ts';
-import { VoiceInRoom } from './voiceInRoom.ts';
+import { enterRoom, type VoiceInRoom } from './voiceInRoom.ts';
 
 async function enter(voice: string, seed: number, { onTestFinished }: TestContext) {
-  const folder = temporaryFolder();
-  const sound = await startSoundServer();
-  onTestFinished(() => {
-    sound.close();
-    removeFolder(folder);
-  });
-  const person = new VoiceInRoom(voice, sound, folder, seed);
-  return { folder, sound, person, takes: TAUGHT.flatMap((word) => person.teach(word)) };
+  const entered = await enterRoom(voice, seed, onTestFinished);
+  return { ...entered, takes: TAUGHT.flatMap((word) => entered.person.teach(word)) };
 }
 
 async function speak(seat: Seat, person: VoiceInRoom): Promise<void> {

@@ -1,26 +1,11 @@
 // Contract of photographs in a real Chromium and a real Firefox: whatever is brought in leads to figures or to its own one
 // sentence, the rest goes on, the panel answers meanwhile, and nothing is sent anywhere.
-import { expect, onTestFinished, test } from 'vitest';
-import { launchChromium } from './chromium.ts';
-import { launchFirefox } from './firefox.ts';
+import { expect, test } from 'vitest';
 import { rigPicture } from '../photographs/rigPicture.ts';
 import { giveBytes, giveDrawn } from './pictureFiles.ts';
-import { giveShots, lookAtAllOf, photographsOfSituation } from './photographsSeat.ts';
+import { BROWSERS, giveShots, lookAtAllOf, photographsIn, photographsOfSituation } from './photographsSeat.ts';
 import { pngFile } from './pngFile.ts';
-import { choose, look, press, seatAt, seatAtSidebar, until, untilText, type Seat } from './seat.ts';
-
-const BROWSERS = ['Chromium', 'Firefox'] as const;
-
-async function seatIn(browser: (typeof BROWSERS)[number]): Promise<Seat> {
-  const launched = await (browser === 'Chromium' ? launchChromium() : launchFirefox());
-  onTestFinished(launched.close);
-  const seat = 'openPanel' in launched ? seatAt(await launched.openPanel()) : seatAtSidebar(await launched.openSidebar());
-  await untilText(seat, 'Check with photographs');
-  await seat.click('h1');
-  await choose(seat, 'Check with photographs');
-  await until(seat, 'the photographs', ({ screen, text }) => screen === 'photographs' && text.includes('drop them here'));
-  return seat;
-}
+import { choose, look, press, until, untilText } from './seat.ts';
 
 /** The middle of a picture, as if it was cropped. */
 function cut({ width, height, rgba }: ReturnType<typeof rigPicture>, share: number): Parameters<typeof pngFile>[0] {
@@ -37,7 +22,7 @@ function cut({ width, height, rgba }: ReturnType<typeof rigPicture>, share: numb
 const STRIPES = { type: 'image/png', width: 400, height: 300 } as const;
 
 test.each(BROWSERS)('%s: pictures chosen, dropped and pasted are all read, each with its own sentence', { timeout: 90_000 }, async (browser) => {
-  const seat = await seatIn(browser);
+  const seat = await photographsIn(browser);
   await giveDrawn(
     seat,
     [
@@ -60,7 +45,7 @@ test.each(BROWSERS)('%s: pictures chosen, dropped and pasted are all read, each 
 });
 
 test.each(BROWSERS)('%s: while 24 megapixels are read, a key is answered within 50 ms', { timeout: 120_000 }, async (browser) => {
-  const seat = await seatIn(browser);
+  const seat = await photographsIn(browser);
   await seat.evaluate(() => {
     const { dataset } = document.documentElement;
     document.addEventListener('keydown', ({ timeStamp }) =>
@@ -133,7 +118,7 @@ test('Chromium: a bracket of corrections finds its centre beside the band’s, a
 });
 
 test('Firefox: the same picture is found; without its camera it says what must be known, and gives no figure of focus', { timeout: 120_000 }, async () => {
-  const seat = await seatIn('Firefox');
+  const seat = await photographsIn('Firefox');
   await giveBytes(seat, 'behind.png', BEHIND);
   const { text } = await untilText(seat, '1 of 1 picture read.');
   expect(text).toContain('The target is found, and square to the camera.');

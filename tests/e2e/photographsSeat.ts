@@ -4,11 +4,26 @@ import { expect, onTestFinished } from 'vitest';
 import { RIG_SENSOR, rigPicture } from '../photographs/rigPicture.ts';
 import { accessibilityFaults } from './axe.ts';
 import { launchChromium, type Chromium } from './chromium.ts';
+import { launchFirefox } from './firefox.ts';
 import { put, stored } from './library/shelves.ts';
 import { giveBytes } from './pictureFiles.ts';
 import { pngFile } from './pngFile.ts';
 import { picture, wear } from './screens.ts';
-import { choose, seatAt, untilText, type Seat } from './seat.ts';
+import { choose, seatAt, seatAtSidebar, until, untilText, type Seat } from './seat.ts';
+
+export const BROWSERS = ['Chromium', 'Firefox'] as const;
+
+/** The photographs of nothing that is known, from the start. */
+export async function photographsIn(browser: (typeof BROWSERS)[number]): Promise<Seat> {
+  const launched = await (browser === 'Chromium' ? launchChromium() : launchFirefox());
+  onTestFinished(launched.close);
+  const seat = 'openPanel' in launched ? seatAt(await launched.openPanel()) : seatAtSidebar(await launched.openSidebar());
+  await untilText(seat, 'Check with photographs');
+  await seat.click('h1');
+  await choose(seat, 'Check with photographs');
+  await until(seat, 'the photographs', ({ screen, text }) => screen === 'photographs' && text.includes('drop them here'));
+  return seat;
+}
 
 export interface AtPhotographs {
   readonly chromium: Chromium;

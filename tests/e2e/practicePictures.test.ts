@@ -7,7 +7,7 @@ import { accessibilityFaults } from './axe.ts';
 import { launchChromium } from './chromium.ts';
 import { launchFirefox } from './firefox.ts';
 import { picture, wear } from './screens.ts';
-import { choose, seatAt, seatAtSidebar, until, untilText } from './seat.ts';
+import { choose, seatAt, seatAtSidebar, until, untilText, type Seat } from './seat.ts';
 
 const SEED = 41;
 
@@ -22,9 +22,7 @@ test('Chromium: a practice bracket finds the true centre of the practice camera,
       return numbers;
     };
   }, SEED);
-  await choose(seat, 'Practice camera');
-  await choose(seat, 'Practice pictures');
-  await untilText(seat, 'Simulated: the practice camera draws these pictures.');
+  await toPracticePictures(seat);
   await seat.click('input[value="bracket"]');
   const began = performance.now();
   await choose(seat, 'Take the pictures');
@@ -56,13 +54,20 @@ test('Firefox: the practice camera takes a picture there, too, and it is read', 
   const seat = seatAtSidebar(await firefox.openSidebar());
   await untilText(seat, 'Practice camera');
   await seat.click('h1');
-  await choose(seat, 'Practice camera');
-  await choose(seat, 'Practice pictures');
-  await untilText(seat, 'Simulated');
+  await toPracticePictures(seat);
   await choose(seat, 'Take a picture');
   const { text } = await until(seat, 'the picture', (seen) => seen.text.includes('1 of 1 picture read.'), 60_000);
   expect(text).toMatch(/Focus fell .* the target/);
   expect(text).toContain('The target is found, and square to the camera.');
 });
+
+/** A screen that is not there yet has nothing to press. */
+async function toPracticePictures(seat: Seat): Promise<void> {
+  await untilText(seat, 'Practice camera');
+  await choose(seat, 'Practice camera');
+  await untilText(seat, 'A simulated body and lens');
+  await choose(seat, 'Practice pictures');
+  await untilText(seat, 'Simulated: the practice camera draws these pictures.');
+}
 
 const figuresOf = (found: RegExpExecArray | null): [number, number] => [Number(found?.[1] ?? Number.NaN), Number(found?.[2] ?? Number.NaN)];

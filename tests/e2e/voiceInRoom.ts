@@ -8,8 +8,9 @@ import { heardIn, rooms, type Room } from '../bench/hearing/room.ts';
 import { recording } from '../bench/hearing/stream.ts';
 import { TakeRecording } from '../../src/voice/ownWords/recordTake.ts';
 import { takeOf, type Take } from '../../src/voice/ownWords/take.ts';
-import type { SoundServer } from './soundServer.ts';
+import { startSoundServer, type SoundServer } from './soundServer.ts';
 import { rate, saidAlone, writeWave } from './spoken.ts';
+import { removeFolder, temporaryFolder } from './temporary.ts';
 
 /** How loud speech arrives, as a root mean square of full scale, and how far the noise lies under it. */
 const SPEECH = 0.03;
@@ -75,4 +76,23 @@ export class VoiceInRoom {
     if (!room) throw new Error('There is no room.');
     return room;
   }
+}
+
+interface Entered {
+  readonly person: VoiceInRoom;
+  /** What the person is heard through. */
+  readonly sound: SoundServer;
+  /** Where what is said lies. */
+  readonly folder: string;
+}
+
+/** A person before a microphone, who leaves when the test has finished. */
+export async function enterRoom(voice: string, seed: number, onTestFinished: (leave: () => void) => void): Promise<Entered> {
+  const folder = temporaryFolder();
+  const sound = await startSoundServer();
+  onTestFinished(() => {
+    sound.close();
+    removeFolder(folder);
+  });
+  return { person: new VoiceInRoom(voice, sound, folder, seed), sound, folder };
 }

@@ -4,6 +4,7 @@
 import { cleanup, render } from '@testing-library/preact';
 import { afterEach, expect, test } from 'vitest';
 import { PictureFaults } from '../../src/panel/photographs/pictureFaults.tsx';
+import { NeverKept } from '../../src/panel/photographs/keepProof.tsx';
 import { PictureView } from '../../src/panel/photographs/pictureView.tsx';
 import type { Motion } from '../../src/photographs/motion.ts';
 import type { PictureReading, TargetReading } from '../../src/photographs/reading.ts';
@@ -36,8 +37,11 @@ test('movement says which way and what helps, is not taken for sharpening, and i
   expect(said(reading(0.5, MOVED))).toMatch(/^This picture is blurred more sideways than up and down: the camera moved\. Use a tripod/);
   const brought = { frame: { width: 4000, height: 6000 }, camera: null, small: new Blob(), crops: [], compared: [] };
   const shown = (motion: Motion): string =>
-    render(<PictureView situation={null} step={null} practice picture={{ id: 'p', name: 'P1', is: got({ ...brought, reading: reading(0, motion) }) }} />)
-      .container.textContent ?? '';
+    render(
+      <NeverKept.Provider value>
+        <PictureView situation={null} step={null} picture={{ id: 'p', name: 'P1', is: got({ ...brought, reading: reading(0, motion) }) }} />
+      </NeverKept.Provider>,
+    ).container.textContent ?? '';
   expect(shown(MOVED)).toContain('In focus.');
   expect(shown(MOVED)).not.toContain('Sharp enough.');
   expect(shown({ is: 'alike' })).toContain('Sharp enough.');

@@ -30,13 +30,12 @@ interface Props {
   readonly band: WithInterval | null;
   /** What a bracket kept before measured a step to be worth, in millimetres at the target; null where none did. */
   readonly step: WithInterval | null;
-  readonly practice: boolean;
   readonly told: ToldParts<BracketPart>;
   /** How pictures are brought in. */
   readonly children: ComponentChildren;
 }
 
-export function BracketOfValues({ pictures, situation, scale, value, band, step, practice, told, children }: Props) {
+export function BracketOfValues({ pictures, situation, scale, value, band, step, told, children }: Props) {
   const say = words('series').bracket;
   const turns = useTurns(pictures, situation);
   const plan = bracketPlan(scale, value ?? nearestOn(scale, 0));
@@ -67,7 +66,7 @@ export function BracketOfValues({ pictures, situation, scale, value, band, step,
           </>
         ),
       }}
-      together={<BracketTellings practice={practice} pictures={pictures} situation={situation} taken={turns.taken} parts={parts} band={band} scale={scale} />}
+      together={<BracketTellings pictures={pictures} situation={situation} taken={turns.taken} parts={parts} band={band} scale={scale} />}
       step={step}
       picks={
         new Map(
@@ -105,10 +104,9 @@ interface TellingsProps {
   readonly parts: ReadonlyMap<string, BracketPart>;
   readonly band: WithInterval | null;
   readonly scale: Scale;
-  readonly practice: boolean;
 }
 
-function BracketTellings({ pictures, situation, taken, parts, band, scale, practice }: TellingsProps) {
+function BracketTellings({ pictures, situation, taken, parts, band, scale }: TellingsProps) {
   const { bracket: say, noReference } = words('series');
   const series = readBracket(taken, parts, band);
   if (series === null) return <TogetherTold sentences={[say.none]} />;
@@ -125,7 +123,7 @@ function BracketTellings({ pictures, situation, taken, parts, band, scale, pract
       sentences={say.told(told, scale)}
       faults={[...(apart.length > 0 ? [say.apart(apart)] : []), ...lacking]}
       figures={say.figures(series, told)}
-      keep={<KeepProof practice={practice} situation={situation} proof={proof} crops={cropsOfSeries(pictures, shown)} />}
+      keep={<KeepProof situation={situation} proof={proof} crops={cropsOfSeries(pictures, shown)} />}
     >
       <BracketChart series={series} told={told} />
     </TogetherTold>

@@ -27,13 +27,12 @@ interface Props {
   readonly value: Steps | null;
   /** What a bracket measured a step to be worth, in millimetres at the target; null where none did. */
   readonly step: WithInterval | null;
-  readonly practice: boolean;
   readonly told: ToldParts<CheckPart>;
   /** How pictures are brought in. */
   readonly children: ComponentChildren;
 }
 
-export function CheckOfValue({ pictures, situation, scale, value, step, practice, told, children }: Props) {
+export function CheckOfValue({ pictures, situation, scale, value, step, told, children }: Props) {
   const say = words('series').check;
   const turns = useTurns(pictures, situation);
   const parts = checkParts(
@@ -46,9 +45,7 @@ export function CheckOfValue({ pictures, situation, scale, value, step, practice
       turns={turns}
       parts={parts}
       order={{ title: say.order.title, steps: say.order.steps.map((sentence) => <li key={sentence}>{sentence}</li>) }}
-      together={
-        <CheckTold practice={practice} pictures={pictures} situation={situation} taken={turns.taken} parts={parts} value={value} scale={scale} step={step} />
-      }
+      together={<CheckTold pictures={pictures} situation={situation} taken={turns.taken} parts={parts} value={value} scale={scale} step={step} />}
       step={step}
       picks={new Map(turns.taken.map(({ id }) => [id, <PartPick key={id} part={parts.get(id) ?? 'left out'} onTold={(part) => told.tell(id, part)} />]))}
     >
@@ -65,10 +62,9 @@ interface ToldProps {
   readonly value: Steps | null;
   readonly scale: Scale;
   readonly step: WithInterval | null;
-  readonly practice: boolean;
 }
 
-function CheckTold({ pictures, situation, taken, parts, value, scale, step, practice }: ToldProps) {
+function CheckTold({ pictures, situation, taken, parts, value, scale, step }: ToldProps) {
   const { check: say, noReference } = words('series');
   const series = readCheck(taken, parts);
   if (series === null) return <TogetherTold sentences={[say.none]} />;
@@ -80,7 +76,7 @@ function CheckTold({ pictures, situation, taken, parts, value, scale, step, prac
       sentences={say.told(series, value, scale, step)}
       faults={reference === null ? [noReference] : []}
       figures={say.figures(series)}
-      keep={proof !== null && <KeepProof practice={practice} situation={situation} proof={proof} crops={cropsOfSeries(pictures, shown)} />}
+      keep={proof !== null && <KeepProof situation={situation} proof={proof} crops={cropsOfSeries(pictures, shown)} />}
     />
   );
 }

@@ -1,5 +1,6 @@
 // Keeping what photographs showed in the logbook: its figures and two crops, once. The pictures themselves are let go with the screen.
-import { useRef, useState } from 'preact/hooks';
+import { createContext } from 'preact';
+import { useContext, useRef, useState } from 'preact/hooks';
 import { keptAlready } from '../../logbook/keptAlready.ts';
 import type { Proof } from '../../photographs/proof.ts';
 import type { CropPair } from '../../platform/keptCrops.ts';
@@ -13,13 +14,14 @@ interface Props {
   /** Of a check, the value that was checked must be told first. */
   readonly proof: Proof | 'no value';
   readonly crops: CropPair;
-  /** What a practice camera took is never kept. */
-  readonly practice: boolean;
 }
 
-export function KeepProof({ situation, proof, crops, practice }: Props) {
+/** Whether the pictures below are those of a practice camera, which are never kept. */
+export const NeverKept = createContext(false);
+
+export function KeepProof({ situation, proof, crops }: Props) {
   const say = words('photographs').keep;
-  if (practice) return null;
+  if (useContext(NeverKept)) return null;
   if (situation === null) return <p class="muted small">{say.noSituation}</p>;
   return proof === 'no value' ? <p class="muted small">{say.noValue}</p> : <Keep situation={situation} proof={proof} crops={crops} />;
 }

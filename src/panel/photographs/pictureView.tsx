@@ -1,4 +1,5 @@
 // One picture: how far it has come, the one sentence why it cannot be read, or what it shows: plain words first, figures folded.
+import { useContext } from 'preact/hooks';
 import type { BroughtPicture } from '../../platform/pictures/bridge.ts';
 import type { PictureReading } from '../../photographs/reading.ts';
 import { outOfSeries } from '../../photographs/series/outOfSeries.ts';
@@ -8,7 +9,7 @@ import type { WithInterval } from '../../photographs/withInterval.ts';
 import { words } from '../../words/catalogue.ts';
 import { useSession } from '../useSession.ts';
 import { EdgeCrops } from './edgeCrops.tsx';
-import { KeepProof } from './keepProof.tsx';
+import { KeepProof, NeverKept } from './keepProof.tsx';
 import { cropOfOne } from './keptCrop.ts';
 import { Outlined } from './outlined.tsx';
 import { PictureFaults } from './pictureFaults.tsx';
@@ -21,10 +22,10 @@ interface Props {
   readonly situation: string | null;
   /** What a bracket measured a step to be worth, in millimetres at the target; null where none did. */
   readonly step: WithInterval | null;
-  readonly practice: boolean;
 }
 
-export function PictureView({ picture: { id, name, is }, situation, step, practice }: Props) {
+export function PictureView({ picture: { id, name, is }, situation, step }: Props) {
+  const neverKept = useContext(NeverKept);
   const say = words('photographs');
   return (
     <li class="card picture">
@@ -36,7 +37,7 @@ export function PictureView({ picture: { id, name, is }, situation, step, practi
           <InWords reading={is.value.reading} />
           <PictureFaults reading={is.value.reading} />
           <PictureShown picture={is.value} step={step} />
-          {!practice && <KeepOne picture={{ id, name, ...is.value }} brought={is.value} situation={situation} />}
+          {!neverKept && <KeepOne picture={{ id, name, ...is.value }} brought={is.value} situation={situation} />}
         </>
       )}
     </li>
@@ -54,7 +55,7 @@ function KeepOne({ picture, brought, situation }: KeepOneProps) {
   const { camera, reading } = picture;
   if (!reading.focus.ok) return null;
   if (situation !== null && outOfSeries([picture], kit, situation).size > 0) return <p class="muted small">{words('photographs').keep.another}</p>;
-  return <KeepProof practice={false} situation={situation} proof={proofOfOne(reading.focus.value, camera?.taken ?? null)} crops={cropOfOne(brought)} />;
+  return <KeepProof situation={situation} proof={proofOfOne(reading.focus.value, camera?.taken ?? null)} crops={cropOfOne(brought)} />;
 }
 
 /** The picture itself, its charts and crops, and its figures. */

@@ -2,11 +2,9 @@
 import { useState } from 'preact/hooks';
 import { writeSteps } from '../../sweep/scale.ts';
 import type { Steps } from '../../units.ts';
+import type { PictureUse } from './pictureUse.ts';
 import type { SeriesSubject } from './seriesPictures.ts';
 import { valueTyped } from './valueToCheck.tsx';
-
-export const USES = ['one', 'check', 'bracket'] as const;
-export type PictureUse = (typeof USES)[number];
 
 export interface PicturesAsked {
   readonly use: PictureUse;

@@ -5,9 +5,11 @@ import type { BracketPart } from '../../photographs/series/bracketParts.ts';
 import type { CheckPart } from '../../photographs/series/checkParts.ts';
 import { words } from '../../words/catalogue.ts';
 import { Pick } from '../parts/pick.tsx';
-import { USES, type PicturesAsked } from './picturesAsked.ts';
+import type { PicturesAsked } from './picturesAsked.ts';
+import { USES } from './pictureUse.ts';
 import { BracketOfValues } from './bracketOfValues.tsx';
 import { CheckOfValue } from './checkOfValue.tsx';
+import { NeverKept } from './keepProof.tsx';
 import { useFirstOf } from './firstPictures.tsx';
 import { isUnderWay, type Pictures } from './pictures.ts';
 import { PictureView } from './pictureView.tsx';
@@ -32,7 +34,6 @@ export function PicturesTold({ pictures, situation, subject: { scale, band, step
   const { use: uses } = words('series');
   const { use, typed, value } = asked;
   const [checked, bracketed] = [useToldParts<CheckPart>(), useToldParts<BracketPart>()];
-  const { practice } = pictures;
   const all = pictures.all.value;
   const { drawn, more } = useFirstOf(all);
   const waiting = all.filter(isUnderWay).length;
@@ -50,17 +51,17 @@ export function PicturesTold({ pictures, situation, subject: { scale, band, step
     </>
   );
   return (
-    <>
+    <NeverKept.Provider value={pictures.practice}>
       <Pick legend={uses.title} options={USES.map((one) => ({ value: one, ...uses.options[one] }))} chosen={use} onChoose={(one) => asked.chooseUse(one)} />
       {setUp}
-      {(use !== 'one' || practice) && <ValueToCheck use={use} typed={typed} scale={scale} onTyped={(text) => asked.typeValue(text)} />}
+      {(use !== 'one' || pictures.practice) && <ValueToCheck use={use} typed={typed} scale={scale} onTyped={(text) => asked.typeValue(text)} />}
       {use === 'check' && (
-        <CheckOfValue pictures={all} situation={situation} scale={scale} value={value} step={step} practice={practice} told={checked}>
+        <CheckOfValue pictures={all} situation={situation} scale={scale} value={value} step={step} told={checked}>
           {brought}
         </CheckOfValue>
       )}
       {use === 'bracket' && (
-        <BracketOfValues pictures={all} situation={situation} scale={scale} value={value} band={band} step={step} practice={practice} told={bracketed}>
+        <BracketOfValues pictures={all} situation={situation} scale={scale} value={value} band={band} step={step} told={bracketed}>
           {brought}
         </BracketOfValues>
       )}
@@ -70,7 +71,7 @@ export function PicturesTold({ pictures, situation, subject: { scale, band, step
           {all.length > 0 && (
             <ol class="pictures" aria-label={say.pictures}>
               {drawn.map((picture) => (
-                <PictureView key={picture.id} picture={picture} situation={situation} step={step} practice={practice} />
+                <PictureView key={picture.id} picture={picture} situation={situation} step={step} />
               ))}
             </ol>
           )}
@@ -82,6 +83,6 @@ export function PicturesTold({ pictures, situation, subject: { scale, band, step
           {say.clear}
         </button>
       )}
-    </>
+    </NeverKept.Provider>
   );
 }

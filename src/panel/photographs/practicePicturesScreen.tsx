@@ -43,34 +43,32 @@ function Practised({ source: { seed, scale, found }, onAnother }: Props) {
   const asked = usePicturesAsked(subject, () => pictures.clear());
   const { use, value } = asked;
   return (
-    <>
-      <PicturesTold pictures={pictures} situation={null} subject={subject} asked={asked}>
-        <section class="card">
-          <p>{say.about[use]}</p>
-          <button
-            type="button"
-            class="chief"
-            disabled={value === null}
-            onClick={() => {
-              if (value === null) return;
-              // One picture comes to the others; a series begins anew.
-              if (use !== 'one') pictures.clear();
-              pictures.take(practiceTurns(use, value, scale));
-            }}
-          >
-            {say.take[use]}
-          </button>
-          <button type="button" onClick={onAnother}>
-            {say.another}
-          </button>
-          {pictures.all.value.length > 0 && (
-            <details>
-              <summary>{say.truth.title}</summary>
-              <p>{say.truth.told(centre, step)}</p>
-            </details>
-          )}
-        </section>
-      </PicturesTold>
-    </>
+    <PicturesTold pictures={pictures} situation={null} subject={subject} asked={asked}>
+      <section class="card">
+        <p>{say.about[use]}</p>
+        <button
+          type="button"
+          class="chief"
+          disabled={value === null}
+          onClick={() => {
+            if (value === null) return;
+            // One picture comes to the others; a series begins anew.
+            if (use !== 'one') pictures.clear();
+            pictures.take(practiceTurns(use, value, scale));
+          }}
+        >
+          {say.take[use]}
+        </button>
+        <button type="button" onClick={onAnother}>
+          {say.another}
+        </button>
+        {pictures.all.value.length > 0 && (
+          <details>
+            <summary>{say.truth.title}</summary>
+            <p>{say.truth.told(centre, step)}</p>
+          </details>
+        )}
+      </section>
+    </PicturesTold>
   );
 }

@@ -3,7 +3,7 @@ import { bracketPlan } from '../../photographs/series/bracketPlan.ts';
 import type { PracticeTurn } from '../../practice/pictures/picturedCamera.ts';
 import type { Scale } from '../../sweep/scale.ts';
 import type { Steps } from '../../units.ts';
-import type { PictureUse } from './picturesAsked.ts';
+import type { PictureUse } from './pictureUse.ts';
 
 /** With autofocus in a check: as many as its order asks for. */
 const CHECK_SHOTS = 6;

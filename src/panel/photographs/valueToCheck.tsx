@@ -3,10 +3,11 @@ import { isOnScale, type Scale } from '../../sweep/scale.ts';
 import type { Steps } from '../../units.ts';
 import { words } from '../../words/catalogue.ts';
 import { Field } from '../parts/field.tsx';
+import type { PictureUse } from './pictureUse.ts';
 import { typedNumber } from '../words/typedNumber.ts';
 
 interface Props {
-  readonly use: 'one' | 'check' | 'bracket';
+  readonly use: PictureUse;
   readonly typed: string;
   readonly scale: Scale;
   readonly onTyped: (text: string) => void;

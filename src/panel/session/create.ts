@@ -185,7 +185,7 @@ export function createSession(ports: Ports): Session {
     writeByHand: (draft) => desk?.writeByHand(draft) ?? failed(firstWords.notRead),
     tellConditions: (record, conditions) => desk?.tellConditions(record, conditions) ?? failed(firstWords.notRead),
     noteOn: (note) => desk?.noteOn(note) ?? failed(firstWords.notRead),
-    keepProof: async (situation, proof, crops, practice = false) => (await import('./proofs.ts')).keepProof(proofWorld, situation, proof, crops, practice),
+    keepProof: async (situation, proof, crops) => (await import('./proofs.ts')).keepProof(proofWorld, situation, proof, crops),
     eraseProof: async (id) => (await import('./proofs.ts')).eraseProof(proofWorld, id),
     eraseCrops: async (id) => (await import('./proofs.ts')).eraseCrops(proofWorld, id),
     cropsOf: async ({ crops }) => (crops === null ? got(null) : (await ports.crops()).read(crops)),

@@ -18,13 +18,13 @@ import type { Mishaps } from './troubles.ts';
 type World = Pick<Ports, 'snapshots' | 'crops' | 'newId' | 'now'> & { readonly keeper: Keeper; readonly library: LibraryStore; readonly troubles: Mishaps };
 
 /** The id under which it is kept, once for the same figures. Without room for the crops the figures are kept alone, and that is said. */
-export async function keepProof(world: World, situation: string, proof: Proof, crops: CropPair, practice: boolean): Promise<Result<string>> {
+export async function keepProof(world: World, situation: string, proof: Proof, crops: CropPair): Promise<Result<string>> {
   const { keeper, library, newId, now } = world;
   const say = words('session').proofs;
   const kit = library.kit.peek();
   const known = kit.situations.find(({ id }) => id === situation);
   if (!known) return failed(say.situationGone);
-  const draft = { id: newId(), at: now(), practice, subject: subjectIn(kit, known), proof, crops: null };
+  const draft = { id: newId(), at: now(), practice: false, subject: subjectIn(kit, known), proof, crops: null };
   const checked = v.safeParse(ProofRecord, draft);
   if (!checked.success) return failed(say.unfit);
   const already = keptAlready(library.proofs.peek(), situation, checked.output.proof);

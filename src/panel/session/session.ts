@@ -218,7 +218,7 @@ export interface Session {
    * Keeps what photographs of this situation showed, and gives the id it has; on disk when it resolves. `practice`: they were of the
    * practice camera.
    */
-  keepProof(situation: string, proof: Proof, crops: CropPair, practice?: boolean): Promise<Result<string>>;
+  keepProof(situation: string, proof: Proof, crops: CropPair): Promise<Result<string>>;
   /** Erases it with its crops, also from the copies. */
   eraseProof(id: string): Promise<Result>;
   /** Its two crops; null where there are none, or no longer. */

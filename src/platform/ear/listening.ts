@@ -51,9 +51,12 @@ export async function keepListening(owner: EarOwner, local: boolean, deafness: D
         if (track === null) return;
       }
       const began = performance.now();
-      const lost = local ? new AbortController().signal : networkGoes('offline', stop);
+      const over = new AbortController();
+      const lost = local ? over.signal : networkGoes('offline', AbortSignal.any([stop, over.signal]));
       const end = await utterance(track, lost);
-      if (lost.aborted) await untilOnline(track);
+      const isLost = lost.aborted;
+      over.abort();
+      if (isLost) await untilOnline(track);
       else if (end !== 'stopped') await after(end, track, performance.now() - began);
     }
   }
@@ -101,19 +104,25 @@ export async function keepListening(owner: EarOwner, local: boolean, deafness: D
     }
     if (failures >= PATIENCE) owner.onDeaf(isOffline() ? 'no network' : 'no service');
     owner.onState('waiting');
-    const online = networkGoes('online', stop);
-    await pause(Math.min(LONGEST_WAIT, FIRST_WAIT * 2 ** (failures - 1)), AbortSignal.any([stop, online]));
-    if (online.aborted) failures = 0;
+    if (await comesBack(Math.min(LONGEST_WAIT, FIRST_WAIT * 2 ** (failures - 1)))) failures = 0;
   }
 
   /** Until the browser tells that it is back; it may never tell, so it is tried now and then. */
   async function untilOnline(live: MediaStreamTrack): Promise<void> {
     owner.onDeaf('no network');
     owner.onState('waiting');
-    const online = networkGoes('online', stop);
-    await pause(LONGEST_WAIT, AbortSignal.any([stop, online]));
+    const isBack = await comesBack(LONGEST_WAIT);
     failures = 0;
-    if (online.aborted) owner.onDeaf(faultOf(live));
+    if (isBack) owner.onDeaf(faultOf(live));
+  }
+
+  /** Whether the browser told within so many milliseconds that the network is back. */
+  async function comesBack(ms: number): Promise<boolean> {
+    const over = new AbortController();
+    const online = networkGoes('online', AbortSignal.any([stop, over.signal]));
+    await pause(ms, AbortSignal.any([stop, online]));
+    over.abort();
+    return online.aborted;
   }
 
   function giveUp(why: Deaf): void {

@@ -15,16 +15,16 @@ export type { BandOutcome, CarriedOutcome, Outcome, Tally };
 const EVEN = 0.02;
 
 /**
- * Draws the outcome of the holds so far; the tally counts those of earlier series, too. `told` is what is stated of the centre
- * where that is more modest than the belief.
+ * Draws the outcome of the holds so far; the tally counts those of earlier series, too. `told` gives what is stated of the
+ * centre, where a band is.
  */
-export function outcomeOf(belief: Belief, held: readonly HeldValue[], tally: Tally, told: Bands = modest(belief)): Outcome {
+export function outcomeOf(belief: Belief, held: readonly HeldValue[], tally: Tally, told: () => Bands = () => modest(belief)): Outcome {
   const judged = judge(belief, held, 'quick');
   if (judged.ready && judged.as === 'beyond the scale') return { found: 'beyond the scale', side: judged.side, tally };
   const ends = endsOf(belief, held);
   if (!ends || held.every(({ counts }) => counts === 'out')) return { found: 'nothing', tally };
   if (ends.low.known === 'past' || ends.high.known === 'past') return pastTheLimit(belief, ends, tally);
-  return band(belief, ends, tally, told);
+  return band(belief, ends, tally, told());
 }
 
 function band(belief: Belief, ends: Ends, tally: Tally, told: Bands): BandOutcome {

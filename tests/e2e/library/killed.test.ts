@@ -4,6 +4,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'puppeteer-core';
 import { expect, onTestFinished, test } from 'vitest';
+import { VERSION } from '../../../src/logbook/stored.ts';
 import { sweepRecord, T0 } from '../../logbook/libraryWith.ts';
 import { launchChromium, type Chromium } from '../chromium.ts';
 import { removeFolder, temporaryFolder } from '../temporary.ts';
@@ -78,13 +79,13 @@ test('killed 20 times during a migration: everything stored by version 1 is ther
       for (const key of records) expect(left[key]).toEqual(version1[key]);
       const page = await openTab();
       await page.waitForSelector('h1');
-      await expect.poll(async () => (await kept(worker))['version']).toBe(2);
+      await expect.poll(async () => (await kept(worker))['version']).toBe(VERSION);
       const found = await kept(worker);
       for (const key of records) expect(found[key]).toEqual(version1[key]);
       await page.close();
     },
   );
-  console.log(`killed during a migration: ${before} of ${CUTS} were still of version 1, the others already of version 2`);
+  console.log(`killed during a migration: ${before} of ${CUTS} were still of version 1, the others already of version ${VERSION}`);
 });
 
 /** What the panel says at this moment; a page that is gone says nothing. */

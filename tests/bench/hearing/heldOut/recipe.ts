@@ -6,6 +6,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import { sayWhole } from '../../../../src/hearing/languages/en/say.ts';
 import { CONFIRM, LOOKUP, NO_LOOKUP, REJECT, WANT } from './byHand.ts';
 import { misheard, type Sounds } from './mishearings.ts';
 
@@ -94,29 +95,7 @@ const COMMANDS: Readonly<Record<string, readonly string[]>> = {
   shifted: ['shifted'],
   help: ['help'],
 };
-const NUMBERS = [
-  'zero',
-  'one',
-  'two',
-  'three',
-  'four',
-  'five',
-  'six',
-  'seven',
-  'eight',
-  'nine',
-  'ten',
-  'eleven',
-  'twelve',
-  'thirteen',
-  'fourteen',
-  'fifteen',
-  'sixteen',
-  'seventeen',
-  'eighteen',
-  'nineteen',
-  'twenty',
-];
+const NUMBERS = Array.from({ length: 21 }, (_, whole) => sayWhole(whole));
 const said = new Set([...Object.values(COMMANDS).flat(), ...NUMBERS, 'plus', 'minus', 'set', 'lookup']);
 
 interface Transcripts {
