@@ -1,5 +1,5 @@
 // Listening for the words the person taught, on this computer alone. The room is heard all the time, so that its noise is
-// known; what comes while the panel itself sounds is dropped.
+// known; what comes while the panel itself sounds is heard beside it.
 import { OwnWordsEar, type EarEvent } from '../../voice/ownWords/ear.ts';
 import { takeFrom } from '../../voice/ownWords/learning.ts';
 import { recogniserOf } from '../../voice/ownWords/recogniser.ts';
@@ -90,14 +90,11 @@ export async function keepListeningForOwnWords(owner: EarOwner, deafness: Deafne
       began = true;
       deaf = isDeaf;
       at += samples.length / rate;
-      // A sound of the panel's own is silence to the ear: it neither opens a word nor passes for the noise of the room.
-      const events = isDeaf ? ear.leftOut() : ear.push(samples);
-      if (isDeaf) {
-        spelling = null;
-      } else {
-        given += samples.length / rate;
-        for (const one of samples) peak = Math.max(peak, Math.abs(one));
-      }
+      // A sound of the panel's own neither opens a word nor passes for the noise of the room.
+      const events = isDeaf ? ear.beside(samples) : ear.push(samples);
+      if (isDeaf) spelling = null;
+      else given += samples.length / rate;
+      for (const one of samples) peak = Math.max(peak, Math.abs(one));
       for (const event of events) {
         take(event);
         if (event.heard !== 'beginning') peak = 0;

@@ -1,9 +1,11 @@
 // The open ear: samples in, what became of each sound out. A word stands alone: what follows close upon other talk is
 // part of it, and a doubtful word is only believed when nothing follows it at once.
 import { Frames, HOP } from './bands.ts';
+import { BesidePanel } from './besidePanel.ts';
 import { Endpoints, type Sounding } from './endpoints.ts';
+import { LateOutput } from './lateOutput.ts';
 import { MARGIN, type SoundPiece, type Stretch } from './pieces.ts';
-import { isTalk, isTone } from './talk.ts';
+import { isSyllable, isTalk, isTone } from './talk.ts';
 import type { Recogniser, Recognition } from './recogniser.ts';
 
 export type NotAWord =
@@ -53,6 +55,8 @@ const TALK_ENDS = 0.5;
 
 interface Compared {
   readonly piece: SoundPiece;
+  /** What came before it in the same piece, where that was left out. */
+  readonly before: Stretch | null;
   readonly stretch: Stretch;
   readonly recognition: Recognition | null;
 }
@@ -66,19 +70,24 @@ export class OwnWordsEar {
   private readonly counts: () => readonly string[];
   private count = 0;
   private talkUntil = -Infinity;
-  /** The frame at which the ear heard again after it had been left out. */
+  private readonly panel: BesidePanel;
+  private readonly late = new LateOutput();
+  /** The frame at which the ear heard again after the panel had sounded, and for how long that sound ran on. */
   private again = -Infinity;
+  private ranOn = 0;
   private waiting: { verdict: WordHeard; until: number } | null = null;
 
   /** `counts`: the words that count now. */
   constructor(rate: number, recogniser: Recogniser, counts: () => readonly string[] = () => recogniser.words) {
     this.frames = new Frames(rate);
+    this.panel = new BesidePanel(rate);
     this.recogniser = recogniser;
     this.counts = counts;
   }
 
   /** Any number of samples, in the order in which they came. */
   push(samples: Float32Array): EarEvent[] {
+    this.panel.end();
     return this.frames.push(samples).flatMap((frame) => {
       this.count++;
       const sounding = this.endpoints.push(frame);
@@ -87,12 +96,34 @@ export class OwnWordsEar {
     });
   }
 
-  /** What came now was not handed over: the panel itself sounded. What goes on across it is no word; what waited stood alone. */
-  leftOut(): EarEvent[] {
+  /**
+   * Samples that came while the panel itself sounded: they are neither the room nor a beginning. A word in them counts where the
+   * panel is not heard; otherwise it is told as missed. What waited stood alone.
+   */
+  beside(samples: Float32Array): EarEvent[] {
+    if (!this.panel.sounds) {
+      if (this.again > 0) this.late.note(this.ranOn);
+      this.ranOn = 0;
+      this.panel.begin(this.endpoints.another());
+    }
     this.again = this.count;
     const { waiting } = this;
     this.waiting = null;
-    return waiting === null ? [] : [{ ...waiting.verdict, at: this.now }];
+    const stood = waiting === null ? [] : [{ ...waiting.verdict, at: this.now }];
+    return [...stood, ...this.panel.push(samples).flatMap(({ sounding, ago }) => this.saidBeside(sounding, ago))];
+  }
+
+  private saidBeside({ pieces }: Extract<Sounding, { sign: 'ended' }>, ago: number): EarEvent[] {
+    const one = likeliestOf(pieces.map((piece) => this.compared(piece)));
+    const { recognition, stretch } = one;
+    const missed = this.missedIn(one);
+    if (missed === null || recognition === null) return [];
+    const { sureness } = recognition;
+    if (!this.panel.isUnheard || pieces.length > 1 || sureness < CERTAIN) return [this.nothing('beside the panel', recognition, missed)];
+    this.panel.wasPerson();
+    const began = this.now - ago * HOP;
+    const ended = began + (stretch.ends - stretch.begins) * HOP;
+    return [{ heard: 'word', word: missed, sureness, began, ended, at: this.now, stretch, recognition }];
   }
 
   private get now(): number {
@@ -114,31 +145,33 @@ export class OwnWordsEar {
   private became(sounding: Sounding): EarEvent[] {
     if (sounding.sign === 'began') return [{ heard: 'beginning', at: this.now }];
     if (sounding.sign === 'slight') return [this.nothing('too short', null)];
+    const runsOn = sounding.begins < this.again + MARGIN;
+    if (runsOn) this.ranOn = sounding.pieces.at(-1)!.stretch.ends - MARGIN - this.again;
     return this.weighed(
       sounding.pieces.map((piece) => this.compared(piece)),
       sounding.loudest,
-      sounding.begins < this.again + MARGIN,
+      runsOn || sounding.begins < this.again + this.late.frames,
     );
   }
 
   /** A piece is compared whole, and without a first burst where that alone is no word and no talk. */
   private compared(piece: SoundPiece): Compared {
     const { stretch, long, later } = piece;
-    if (long) return { piece, stretch, recognition: null };
-    const recognition = this.recogniser.recognise(stretch);
-    if (later === null || (recognition !== null && recognition.sureness >= TAKEN) || isTalk(later.before)) return { piece, stretch, recognition };
-    const rest = this.recogniser.recognise(later.stretch);
-    return rest !== null && rest.sureness >= TAKEN ? { piece, stretch: later.stretch, recognition: rest } : { piece, stretch, recognition };
+    if (long) return { piece, before: null, stretch, recognition: null };
+    const whole = { piece, before: null, stretch, recognition: this.recogniser.recognise(stretch) };
+    if (later === null || sureOf(whole) >= TAKEN || isTalk(later.before)) return whole;
+    const rest = { piece, before: later.before, stretch: later.stretch, recognition: this.recogniser.recognise(later.stretch) };
+    return sureOf(rest) >= TAKEN ? rest : whole;
   }
 
-  /** Of pieces that came without quiet between them one at most is a word. `beside`: they had begun when the panel sounded. */
+  /** Of pieces that came without quiet between them one at most is a word, and none where another is talk. `beside`: they had begun when the panel sounded. */
   private weighed(all: readonly Compared[], loudest: SoundPiece, beside: boolean): EarEvent[] {
-    const sure = ({ recognition }: Compared): number => recognition?.sureness ?? -Infinity;
-    const likeliest = all.reduce((a, b) => (sure(b) > sure(a) ? b : a));
-    const one = sure(likeliest) >= ASKED ? likeliest : all.find(({ piece }) => piece === loudest)!;
+    const likeliest = likeliestOf(all);
+    const one = sureOf(likeliest) >= ASKED ? likeliest : all.find(({ piece }) => piece === loudest)!;
     const [began, ended] = [one.stretch.begins * HOP, one.stretch.ends * HOP];
     for (const { stretch } of all) if (stretch.ends < one.stretch.ends && isTalk(stretch)) this.talkUntil = stretch.ends * HOP;
-    const amid = began - this.talkUntil < TALK_ENDS;
+    const others = [...all.filter((other) => other !== one).map(({ piece }) => piece.stretch), ...(one.before === null ? [] : [one.before])];
+    const amid = began - this.talkUntil < TALK_ENDS || others.some(isSyllable);
     const { long } = one.piece;
     if (!long && !amid && !beside) return this.told(one.stretch, one.recognition);
     if (isTalk(one.stretch) || (amid && !isTone(one.stretch))) this.talkUntil = ended;
@@ -178,3 +211,6 @@ export class OwnWordsEar {
     return { heard: 'nothing', because, missed, at: this.now, recognition };
   }
 }
+
+const sureOf = ({ recognition }: Compared): number => recognition?.sureness ?? -Infinity;
+const likeliestOf = (all: readonly Compared[]): Compared => all.reduce((a, b) => (sureOf(b) > sureOf(a) ? b : a));

@@ -54,6 +54,20 @@ export class Endpoints {
     return this.noise.reduce((sum, power) => sum + power, 0);
   }
 
+  /** Frames so far. */
+  get heard(): number {
+    return this.count;
+  }
+
+  /** Another that knows the noise, and nothing that is open. */
+  another(): Endpoints {
+    const other = new Endpoints();
+    other.noise = Float32Array.from(this.noise);
+    other.ratio = Float32Array.from(this.ratio);
+    other.count = this.count;
+    return other;
+  }
+
   push(frame: SoundFrame): Sounding | null {
     if (this.count === 0) {
       this.noise = Float32Array.from(frame);

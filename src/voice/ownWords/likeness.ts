@@ -9,6 +9,8 @@ export interface Likeness {
   readonly apart: number;
   readonly closest: number;
   readonly length: number;
+  /** How long it carries sound, against the takes. */
+  readonly carrying: number;
   /** The share of standing still beyond the usual. */
   readonly warped: number;
   /** Against the next nearest word: in all, row by row, and over the worst 160 ms. */
@@ -48,6 +50,7 @@ export function nearestOf(
       apart: Math.log(first.apart / own.apart),
       closest: Math.log(first.closest / own.closest),
       length: Math.log(length / own.length),
+      carrying: Math.log(first.carrying),
       warped: first.warped - own.warped,
       lead: before(far),
       closestLead: before((one) => of(one, 'closest')),

@@ -2,7 +2,7 @@
 // there. The second tells another word that only in one sound is another; the first keeps the takes whole.
 import { align } from './alignment.ts';
 import type { Cepstra } from './cepstra.ts';
-import { inScene, type Scene, type SpeechAlone } from './inNoise.ts';
+import { carryingIn, inScene, type Scene, type SpeechAlone } from './inNoise.ts';
 import type { Measure } from './scatter.ts';
 
 /** Distances in the unit of the measure. */
@@ -15,6 +15,8 @@ export interface WordDistance {
   /** Where the word is loud, row by row the two nearest takes: the mean, and the mean over the worst 160 ms. */
   readonly closest: number;
   readonly worst: number;
+  /** For how many rows it carries sound, against the takes. */
+  readonly carrying: number;
 }
 
 /** So many of a word's takes, the nearest, stand for it whole, and row by row. */
@@ -30,8 +32,10 @@ export function distanceTo(word: string, takes: readonly SpeechAlone[], scene: S
   const there = scene.rows.flatMap((row) => nearestThere(all.map(({ along }) => along[row]!)) ?? []);
   const apart = mean(near.map((one) => one.apart));
   const warped = mean(near.map((one) => one.warped));
+  const carrying = Math.max(1, scene.rows.length) / Math.max(1, mean(takes.map((speech) => carryingIn(speech, scene))));
   // Of a sound that nowhere stands out of the noise, nothing more is known.
-  return there.length === 0 ? { word, apart, warped, closest: apart, worst: apart } : { word, apart, warped, closest: mean(there), worst: worstOf(there) };
+  const [closest, worst] = there.length === 0 ? [apart, apart] : [mean(there), worstOf(there)];
+  return { word, apart, warped, closest, worst, carrying };
 }
 
 /** Null where every way leaves the row out. */

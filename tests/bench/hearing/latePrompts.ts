@@ -1,6 +1,6 @@
 // The panel's own prompt that comes out of a loudspeaker later than the panel knows, so that its end is heard when the ear
 // is open again: 0.25 s is what the ear allows for by itself.
-import { OwnWordsEar } from '../../../src/voice/ownWords/ear.ts';
+import { OwnWordsEar, type EarEvent } from '../../../src/voice/ownWords/ear.ts';
 import { recogniserOf } from '../../../src/voice/ownWords/recogniser.ts';
 import { most, shown, type Figure } from '../figure.ts';
 import type { Trial } from './scenes.ts';
@@ -19,13 +19,13 @@ export function latePrompts(all: readonly Trial[], tell: (sentence: string) => v
       const ear = new OwnWordsEar(trial.rate, recogniserOf(trial.takes, trial.rate));
       let at = 0;
       const upTo = (seconds: number) => sound.samples.subarray(at, (at = Math.max(at, Math.round(seconds * trial.rate))));
-      for (const { begins, ends } of [...sound.said, { begins: Infinity, ends: Infinity }]) {
-        const events = [...ear.push(upTo(Math.min(begins - late, sound.samples.length / trial.rate))), ...ear.leftOut()];
-        taken += events.filter(({ heard }) => heard === 'word').length;
-        asked += events.filter(({ heard }) => heard === 'unsure').length;
-        if (begins === Infinity) break;
-        upTo(ends - late + ALLOWED);
+      const heard: EarEvent[] = [];
+      for (const { begins, ends } of sound.said) {
+        heard.push(...ear.push(upTo(begins - late)), ...ear.beside(upTo(ends - late + ALLOWED)));
       }
+      heard.push(...ear.push(sound.samples.subarray(at)));
+      taken += heard.filter((event) => event.heard === 'word').length;
+      asked += heard.filter((event) => event.heard === 'unsure').length;
     }
     if (prompts === 0) {
       tell('not measured: prompts that come late (the data has one speaker)');

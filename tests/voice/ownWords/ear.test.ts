@@ -10,6 +10,7 @@ import { inRoom, say, WORDS } from './spoken.ts';
 
 const RATE = 16_000;
 const QUIET = 0.0005;
+const SILENCE = new Float32Array(0);
 
 const TAKES = Object.entries(WORDS).flatMap(([word, sounds]) =>
   [1, 2, 3, 4, 5].map((seed) => {
@@ -128,6 +129,13 @@ describe('a word is heard that begins 0.3 s after', () => {
 });
 
 describe('a word that is not taken is told as missed', () => {
+  test.each(['before', 'after'] as const)('when a syllable stands close %s it', (side) => {
+    const [word, syllable, pause] = [say(WORDS['repeat']!, RATE, 12), say(['a', 'u'], RATE, 5), new Float32Array(0.22 * RATE)];
+    const both = side === 'before' ? [...syllable, ...pause, ...word] : [...word, ...pause, ...syllable];
+    const events = new OwnWordsEar(RATE, RECOGNISER).push(inRoom([Float32Array.from(both)], RATE, QUIET, 6));
+    expect(events.at(-1)).toMatchObject({ heard: 'nothing', because: 'amid talk', missed: 'repeat' });
+  });
+
   test('when talk ran before it', () => {
     const talk = Object.values(WORDS).flatMap((sounds, seed) => [...say([...sounds, ...sounds], RATE, seed)]);
     const sound = inRoom([Float32Array.from(talk), say(WORDS['repeat'] ?? [], RATE, 3)], RATE, QUIET, 9, 0.5);
@@ -137,7 +145,7 @@ describe('a word that is not taken is told as missed', () => {
   test('when it had begun while the panel sounded', () => {
     const ear = new OwnWordsEar(RATE, RECOGNISER);
     ear.push(inRoom([], RATE, QUIET, 2, 1));
-    ear.leftOut();
+    ear.beside(SILENCE);
     const events = ear.push(Float32Array.from([...say(WORDS['repeat'] ?? [], RATE, 12), ...inRoom([], RATE, QUIET, 3, 1)]));
     expect(events.at(-1)).toMatchObject({ heard: 'nothing', because: 'beside the panel', missed: 'repeat' });
   });
@@ -153,13 +161,13 @@ describe('a word that is not taken is told as missed', () => {
     };
     const ear = new OwnWordsEar(RATE, doubtful);
     expect(wordsIn(ear.push(sound.subarray(0, 2.45 * RATE)))).toEqual([]);
-    expect(wordsIn(ear.leftOut())).toEqual(['undo']);
+    expect(wordsIn(ear.beside(SILENCE))).toEqual(['undo']);
   });
 
   test('and none when it begins after the panel was silent for a while', () => {
     const ear = new OwnWordsEar(RATE, RECOGNISER);
     ear.push(inRoom([], RATE, QUIET, 2, 1));
-    ear.leftOut();
+    ear.beside(SILENCE);
     expect(wordsIn(ear.push(inRoom([say(WORDS['repeat'] ?? [], RATE, 12)], RATE, QUIET, 3)))).toEqual(['repeat']);
   });
 });

@@ -6,7 +6,7 @@ import type { Likeness } from '../../../src/voice/ownWords/likeness.ts';
 import { sureness } from '../../../src/voice/ownWords/sureness.ts';
 
 /** About what a word said again tells of itself. */
-const SAID_AGAIN: Likeness = { apart: 0, closest: 0, length: 0, warped: 0.04, lead: -0.3, closestLead: -0.3, worstLead: -0.3, ahead: -0.45 };
+const SAID_AGAIN: Likeness = { apart: 0, closest: 0, length: 0, carrying: 0, warped: 0.04, lead: -0.3, closestLead: -0.3, worstLead: -0.3, ahead: -0.45 };
 
 test('a word said again is sure', () => {
   expect(sureness(SAID_AGAIN)).toBeGreaterThan(2.2);
@@ -29,4 +29,9 @@ test('what is far from every word by as much is none', () => {
 
 test('a word that is further away than usual, and so are all others, is still sure', () => {
   expect(sureness({ ...SAID_AGAIN, apart: 0.15, closest: 0.15 })).toBeGreaterThan(2.2);
+});
+
+test('what carries sound for far less long than the word is a part of another, however near', () => {
+  expect(sureness({ ...SAID_AGAIN, carrying: Math.log(0.4) })).toBeLessThan(0);
+  expect(sureness({ ...SAID_AGAIN, carrying: Math.log(0.6) })).toBeGreaterThan(2.2);
 });

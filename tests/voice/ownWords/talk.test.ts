@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { Endpoints } from '../../../src/voice/ownWords/endpoints.ts';
 import { Frames } from '../../../src/voice/ownWords/bands.ts';
-import { isTalk, isTone } from '../../../src/voice/ownWords/talk.ts';
+import { isSyllable, isTalk, isTone } from '../../../src/voice/ownWords/talk.ts';
 import { beeps, cough, drive, key, shutter } from '../../bench/hearing/noises.ts';
 import { inRoom, say, WORDS } from './spoken.ts';
 
@@ -37,4 +37,9 @@ test('a beep is a tone, and a word is none', () => {
 test('words run together are talk', () => {
   const talk = Object.values(WORDS).flatMap((sounds, seed) => [...say(sounds, RATE, seed, 1)]);
   expect(stretchesOf(Float32Array.from(talk)).some(isTalk)).toBe(true);
+});
+
+test('a word is at least a syllable; a click, a key and a beep are none', () => {
+  for (const sounds of Object.values(WORDS)) expect(stretchesOf(say(sounds, RATE, 3, 1)).every(isSyllable)).toBe(true);
+  for (const make of [shutter, key, beeps]) expect(SEEDS.filter((seed) => stretchesOf(make(RATE, seed)).some(isSyllable))).toEqual([]);
 });
