@@ -2,7 +2,7 @@
 // it is told as not taken. Where it does not, as with headphones or an echo canceller, the word counts. Which of the two it
 // is shows in what was heard beside the last things that the panel said.
 import { Frames } from './bands.ts';
-import { Endpoints, type Sounding } from './endpoints.ts';
+import type { Endpoints, Sounding } from './endpoints.ts';
 
 type Ended = Extract<Sounding, { sign: 'ended' }>;
 
