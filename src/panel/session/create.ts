@@ -33,17 +33,8 @@ export function createSession(ports: Ports): Session {
   const library = createLibrary(keeper, (wanted) => settled?.(wanted) ?? null);
   const proofWorld = { ...ports, keeper, library, troubles };
   const hearing = createHearing(ports, troubles);
-  /** A wireless loudspeaker sounds on after the browser has ended: so long nothing is heard either. */
-  const deafen = (): (() => void) => {
-    const hearAgain = hearing.deafen();
-    return () => {
-      const late = ports.tones.late();
-      if (late > 0) setTimeout(hearAgain, late * 1000);
-      else hearAgain();
-    };
-  };
   const live = createLive(
-    { ...ports, keeper, troubles, settings: library.settings, deafen, engine: () => engine ?? notYet() },
+    { ...ports, keeper, troubles, settings: library.settings, deafen: () => hearing.deafen(), engine: () => engine ?? notYet() },
     {
       async journal() {
         const read = await store.read();
@@ -144,7 +135,7 @@ export function createSession(ports: Ports): Session {
     mute: live.carrier.mute,
     microphone: ports.microphone,
     listenAgain: hearing.again,
-    trySound: async () => (await import('./tryingSound.ts')).trySound(ports, library.settings.peek(), deafen),
+    trySound: async () => (await import('./tryingSound.ts')).trySound(ports, library.settings.peek(), hearing.deafen),
     understood: computed(() => (live.sweep.value ? understood(live.sweep.value, told.asked.value) : null)),
     pressAsked: told.asked,
     pressed: gestures.pressed,

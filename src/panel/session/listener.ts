@@ -40,6 +40,7 @@ interface World {
   readonly ear: (owner: EarOwner) => Ear;
   readonly takes: Ports['takes'];
   readonly now: Ports['now'];
+  readonly tones: Ports['tones'];
   readonly troubles: Mishaps;
   readonly live: Live;
   readonly library: LibraryStore;
@@ -64,7 +65,7 @@ const BECAME = { take: 'taken', ask: 'asked', drop: 'taken', 'say again': 'uncle
 >;
 
 export function createListener(world: World): Listener {
-  const { ear: createEar, takes, troubles, now, live, library, told, attending, voice, state, deaf, onNextLens } = world;
+  const { ear: createEar, takes, tones, troubles, now, live, library, told, attending, voice, state, deaf, onNextLens } = world;
   const { sweep, carrier, note } = live;
   const heardBy = signal<EarState>('off');
   const language = ENGLISH;
@@ -223,7 +224,17 @@ export function createListener(world: World): Listener {
   });
   effect(() => (wanted.value ? ear.open(wanted.value) : ear.close()));
 
-  return { deafen: ear.deafen, again: ear.again, contact: (move) => isByPress.peek() && gate.contact(move) };
+  /** A wireless loudspeaker sounds on after the browser has ended. */
+  function deafen(): () => void {
+    const hearAgain = ear.deafen();
+    return () => {
+      const late = tones.late();
+      if (late > 0) setTimeout(hearAgain, late * 1000);
+      else hearAgain();
+    };
+  }
+
+  return { deafen, again: ear.again, contact: (move) => isByPress.peek() && gate.contact(move) };
 }
 
 /** What a word would be about: one hold to its verdict, or one step between holds. */

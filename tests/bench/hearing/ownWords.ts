@@ -4,6 +4,7 @@ import { learnedFrom } from './learned.ts';
 import { spokenDigits } from './spokenDigits.ts';
 import { afterSounds } from './afterSounds.ts';
 import { echoing } from './echoing.ts';
+import { besidePanel } from './besidePanel.ts';
 import { latePrompts } from './latePrompts.ts';
 import { trials } from './scenes.ts';
 import { add, listened, nearestRight, percentOf, tried, type Counts } from './tried.ts';
@@ -102,5 +103,6 @@ export function onSpokenDigits(data: string, tell: (sentence: string) => void): 
     ...echoing(all),
     ...afterSounds(all),
     ...latePrompts(all, tell),
+    ...besidePanel(all),
   ];
 }
