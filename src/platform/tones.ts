@@ -36,20 +36,15 @@ const NOTES: Record<Tone, readonly Note[]> = {
 export function createTones(): Tones {
   const sounding = import('./aloud.ts').then(({ createSounding }) => createSounding());
   // Where it cannot be read there are no tones, as where there is no sound: nothing waits for them.
-  let late = (): Seconds => seconds(0);
-  sounding.then(
-    (read) => {
-      late = read.late;
-    },
-    () => undefined,
-  );
+  const late = { asked: (): Seconds => seconds(0) };
+  sounding.then((read) => Object.assign(late, { asked: read.late })).catch(() => undefined);
   return {
     play(tone, after, loudness) {
       const notes = NOTES[tone];
       sounding.then(({ play }) => play(notes, after, loudness)).catch(() => undefined);
       return seconds(Math.max(...notes.map(({ to }) => to)));
     },
-    late: () => late(),
+    late: () => late.asked(),
     wake: () => void sounding.then(({ wake }) => wake()).catch(() => undefined),
     cancel: () => void sounding.then(({ cancel }) => cancel()).catch(() => undefined),
   };

@@ -8,15 +8,17 @@ type Ended = Extract<Sounding, { sign: 'ended' }>;
 
 /** Frames that a sound of the panel's must last to tell anything: a tone may be too short to be heard. */
 const TELLS = 60;
-/** So many in a row that were not heard. */
-const UNHEARD = 3;
+/** Of so many in a row one at most was heard: once it may have been a person who was not understood. */
+const PAST = 4;
+const ONCE = 1;
 
 export class BesidePanel {
   private readonly frames: Frames;
   private endpoints: Endpoints | null = null;
   private count = 0;
   private heard = false;
-  private unheard = 0;
+  /** Of the last sounds that tell it, whether each was heard. */
+  private past: readonly boolean[] = [];
 
   constructor(rate: number) {
     this.frames = new Frames(rate);
@@ -28,7 +30,7 @@ export class BesidePanel {
 
   /** The microphone does not hear the panel. */
   get isUnheard(): boolean {
-    return this.unheard >= UNHEARD;
+    return this.past.length === PAST && this.past.filter((heard) => heard).length <= ONCE;
   }
 
   /** The panel begins to sound; `endpoints` know the noise of the room. */
@@ -59,7 +61,6 @@ export class BesidePanel {
   end(): void {
     if (this.endpoints === null) return;
     this.endpoints = null;
-    if (this.heard) this.unheard = 0;
-    else if (this.count >= TELLS) this.unheard++;
+    if (this.heard || this.count >= TELLS) this.past = [...this.past, this.heard].slice(-PAST);
   }
 }

@@ -25,10 +25,10 @@ const openEar = () => {
 };
 const barged = inRoom([say(WORDS['repeat']!, RATE, 12)], RATE, QUIET, 7);
 
-/** The panel speaks three times, and the microphone hears this of it. */
+/** The panel speaks four times, and the microphone hears this of it. */
 function afterPrompts(heard: () => Float32Array): OwnWordsEar {
   const ear = openEar();
-  for (const seed of [3, 4, 5]) {
+  for (const seed of [3, 4, 5, 6]) {
     ear.beside(heard());
     ear.push(quiet(1, seed));
   }
@@ -49,6 +49,19 @@ describe('a word said while the panel sounds', () => {
     const ear = afterPrompts(() => quiet(1.5, 9));
     const word = ear.beside(barged).at(-1)!;
     expect(word.heard === 'word' && word.at - word.began).toBeGreaterThan(0.3);
+  });
+
+  test('counts also after something was heard once: that was a person', () => {
+    const ear = afterPrompts(() => quiet(1.5, 9));
+    ear.beside(inRoom([Float32Array.from(PROMPT)], RATE, QUIET, 3));
+    ear.push(quiet(1, 8));
+    expect(ear.beside(barged).at(-1)).toMatchObject({ heard: 'word', word: 'repeat' });
+    ear.push(quiet(1, 8));
+    for (const seed of [3, 4]) {
+      ear.beside(inRoom([Float32Array.from(PROMPT)], RATE, QUIET, seed));
+      ear.push(quiet(1, 8));
+    }
+    expect(ear.beside(barged).at(-1)).toMatchObject({ heard: 'nothing', because: 'beside the panel', missed: 'repeat' });
   });
 
   test('is told as missed where the microphone hears the panel', () => {
