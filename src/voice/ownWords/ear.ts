@@ -119,9 +119,8 @@ export class OwnWordsEar {
     const missed = this.missedIn(one);
     if (missed === null || recognition === null) return [];
     const { sureness } = recognition;
-    if (!this.panel.isUnheard) return [this.nothing('beside the panel', recognition, missed)];
     this.panel.wasPerson();
-    if (pieces.length > 1 || sureness < CERTAIN) return [this.nothing('beside the panel', recognition, missed)];
+    if (!this.panel.isUnheard || pieces.length > 1 || sureness < CERTAIN) return [this.nothing('beside the panel', recognition, missed)];
     const began = this.now - ago * HOP;
     const ended = began + (stretch.ends - stretch.begins) * HOP;
     return [{ heard: 'word', word: missed, sureness, began, ended, at: this.now, stretch, recognition }];

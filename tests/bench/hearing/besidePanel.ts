@@ -2,7 +2,7 @@
 // is not known that it does not.
 import { OwnWordsEar, type EarEvent } from '../../../src/voice/ownWords/ear.ts';
 import { recogniserOf } from '../../../src/voice/ownWords/recogniser.ts';
-import { least, most, shown, type Figure } from '../figure.ts';
+import { least, most, type Figure } from '../figure.ts';
 import type { Trial } from './scenes.ts';
 
 const DECIBELS = 20;
@@ -39,16 +39,16 @@ export function besidePanel(all: readonly Trial[]): Figure[] {
       right += words.filter((word) => word === label).length;
       wrong += words.filter((word) => word !== label).length;
     });
-    const loud = new OwnWordsEar(trial.rate, recogniser);
-    loud.push(between(0, ROOM[1]));
-    heard(loud, (events) => {
-      told += events.some((event) => event.heard === 'nothing' && event.missed !== null) ? 1 : 0;
+    const unknown = new OwnWordsEar(trial.rate, recogniser);
+    unknown.push(between(0, ROOM[1]));
+    heard(unknown, (events) => {
+      told += events.some((event) => event.heard === 'word' || (event.heard === 'nothing' && event.missed !== null)) ? 1 : 0;
     });
   }
   const scene = 'said while the panel speaks';
   return [
     least(`${scene} unheard: taken and right, %`, (100 * right) / said, 60),
     most(`${scene} unheard: taken and wrong, %`, (100 * wrong) / said, 1.5),
-    shown(`${scene}: told as not taken, %`, (100 * told) / said),
+    least(`${scene}: taken or told as not taken, %`, (100 * told) / said, 80),
   ];
 }
