@@ -2,14 +2,14 @@
 // is written whole, and shortened on its way into the build.
 import { readFile } from 'node:fs/promises';
 import type { Plugin } from 'esbuild';
-import { wordsIn } from '../src/hearing/languages/wordList.ts';
+import { listedWords } from '../src/hearing/languages/wordList.ts';
 
 /** One digit tells it. */
 const MOST = 9;
 
 export function shortened(list: string): string {
   let [word, sounds] = ['', ''];
-  return wordsIn(list)
+  return listedWords(list)
     .map((line) => {
       const [letters, phones] = [shared(word, line[0]), shared(sounds, line[1])];
       [word, sounds] = line;

@@ -6,7 +6,7 @@ import type { Phones } from './sounds.ts';
 const SHARED = /^(\d)(\S*) (\d)(\S*)$/;
 
 /** `word sounds`, one a line, as it is written or as the build shortened it. */
-export function wordsIn(list: string): [word: string, sounds: Phones][] {
+export function listedWords(list: string): [word: string, sounds: Phones][] {
   let [word, sounds] = ['', ''];
   return list
     .trim()
