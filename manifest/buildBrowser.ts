@@ -9,6 +9,7 @@ import { chromiumManifest, chromiumTarget } from './chromium.ts';
 import { drawnPanel } from './drawnPanel.ts';
 import { firefoxManifest, firefoxTarget } from './firefox.ts';
 import { loadingOf } from './loading.ts';
+import { shortLists } from './shortLists.ts';
 
 const BROWSERS = {
   chromium: { manifest: chromiumManifest, target: chromiumTarget },
@@ -31,7 +32,7 @@ export async function buildBrowser(name: keyof typeof BROWSERS, out: string, plu
   const { manifest, target } = BROWSERS[name];
   await rm(out, { recursive: true, force: true });
   await mkdir(join(out, 'icons'), { recursive: true });
-  const options = { ...optionsFor(out, target), plugins: [...plugins] };
+  const options = { ...optionsFor(out, target), plugins: [...plugins, shortLists] };
   // A background script has no imports, nor has what runs on the audio thread or in a worker: each is one file.
   await build({
     ...options,

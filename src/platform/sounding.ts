@@ -1,6 +1,6 @@
 // Sounds notes, scheduled on the audio clock. Where there is no sound output the clock stands still and they are simply not
 // heard: nothing waits for them.
-import type { Seconds } from '../units.ts';
+import { seconds, type Seconds } from '../units.ts';
 
 /** From when to when, in seconds after it was asked for. */
 export interface Note {
@@ -15,6 +15,8 @@ interface Sounding {
   /** Takes back what has been scheduled but not begun. */
   cancel(): void;
   wake(): void;
+  /** How much later than it is asked for sound comes out, as far as the browser knows; 0 where it does not. */
+  late(): Seconds;
 }
 
 const LOUDEST = 0.25;
@@ -72,6 +74,7 @@ export function createSounding(): Sounding {
   return {
     play,
     wake,
+    late: () => seconds(context?.outputLatency ?? 0),
     cancel: () => drop((begins) => begins > (context?.currentTime ?? 0)),
   };
 }

@@ -11,6 +11,8 @@ export interface Tones {
   cancel(): void;
   /** To be called at a gesture of the person: before the first one a browser may keep sound back. */
   wake(): void;
+  /** How much later than it is asked for sound comes out, as far as the browser knows. */
+  late(): Seconds;
 }
 
 /** Up: press now. Down: let go. One high: noted. Low and twice: refused. One middle: the count. */
@@ -34,13 +36,15 @@ const NOTES: Record<Tone, readonly Note[]> = {
 export function createTones(): Tones {
   const sounding = import('./aloud.ts').then(({ createSounding }) => createSounding());
   // Where it cannot be read there are no tones, as where there is no sound: nothing waits for them.
-  sounding.catch(() => undefined);
+  const late = { asked: (): Seconds => seconds(0) };
+  sounding.then((read) => Object.assign(late, { asked: read.late })).catch(() => undefined);
   return {
     play(tone, after, loudness) {
       const notes = NOTES[tone];
       sounding.then(({ play }) => play(notes, after, loudness)).catch(() => undefined);
       return seconds(Math.max(...notes.map(({ to }) => to)));
     },
+    late: () => late.asked(),
     wake: () => void sounding.then(({ wake }) => wake()).catch(() => undefined),
     cancel: () => void sounding.then(({ cancel }) => cancel()).catch(() => undefined),
   };

@@ -37,3 +37,6 @@ export type Deaf =
 
 /** What recognises the words: those the person taught, or the browser, on this computer only or wherever its maker does. */
 export type RecognisedBy = 'own' | 'here' | 'browser';
+
+/** Why one word was not taken: talk ran before or after it, or the panel itself still spoke when it began. */
+export type Missed = 'amid talk' | 'beside the panel';

@@ -2,6 +2,7 @@
 // written down, erased or begun. Read before what is stored is.
 import type { HandFault } from '../logbook/byHand.ts';
 import type { Moment, Steps } from '../units.ts';
+import type { Missed } from '../voice/deaf.ts';
 
 /** A value from another computer that now stands in place of one here; `more`: how many others there are. */
 export interface Overtaken {
@@ -58,6 +59,8 @@ export interface SessionWords {
   readonly became: Readonly<Record<'not here' | 'asked back' | 'said again' | 'help' | 'looked up' | 'not taken' | 'not clear' | 'too late', string>>;
   /** The far view was switched on or off. */
   readonly farView: Readonly<Record<'on' | 'off', string>>;
+  /** Why a word that was heard was not taken, beside it. */
+  readonly missed: Readonly<Record<Missed, string>>;
   /** What does not fit where something is told of a sweep. */
   readonly untold: {
     readonly noScale: string;

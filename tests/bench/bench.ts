@@ -1,7 +1,8 @@
 // The bench: what the methods cost and give, on simulated people and cameras, in one run. Ratios are compared within the
 // run, so a slow machine changes nothing but the time it takes. Exit 1 where a bound is missed.
 //   npm run bench [-- --only NAME] [--json FILE] [--data FOLDER]
-import { writeFileSync } from 'node:fs';
+// The folder of measured data is ../shared/data where none is named and it stands there.
+import { existsSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { hearing } from './hearing/hearing.ts';
 import { isMet, type Family, type Figure } from './figure.ts';
@@ -41,6 +42,7 @@ const families: readonly Family[] = [
   readingTime,
 ];
 
+const BESIDE = '../shared/data';
 const { values } = parseArgs({ options: { only: { type: 'string' }, json: { type: 'string' }, data: { type: 'string' } } });
 const wanted = values.only?.split(',') ?? families.map(({ name }) => name);
 const unknown = wanted.filter((name) => !families.some((family) => family.name === name));
@@ -55,7 +57,7 @@ makeReady(chosen.flatMap(({ needs }) => needs ?? []));
 const all: (Figure & { family: string; holds: boolean })[] = [];
 for (const family of chosen) {
   console.log(`\n${family.name}`);
-  const figures = await family.run({ data: values.data ?? null, tell: (sentence) => console.log(`  … ${sentence}`) });
+  const figures = await family.run({ data: values.data ?? (existsSync(BESIDE) ? BESIDE : null), tell: (sentence) => console.log(`  … ${sentence}`) });
   for (const figure of figures) {
     const holds = isMet(figure);
     all.push({ ...figure, family: family.name, holds });

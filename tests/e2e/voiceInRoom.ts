@@ -40,7 +40,7 @@ export class VoiceInRoom {
     this.sound = sound;
     this.folder = folder;
     this.chance = chanceFrom(seed);
-    this.places = rooms(4, seed, rate);
+    this.places = rooms(4, seed, rate, [0.25, 0.5]);
   }
 
   teach(word: string): Take[] {

@@ -2,7 +2,7 @@
 import type { Phones } from './sounds.ts';
 
 export interface Pronunciation {
-  /** `word sounds` pairs, one a line: words that the rules below miss. */
+  /** Words that the rules below miss, with their sounds, as `listedWords` reads them. */
   readonly words: string;
   /** Letters and their sounds, tried in this order at each place of a word; `^` and `$` bind to its start and end. */
   readonly letters: readonly (readonly [letters: string, sounds: Phones])[];

@@ -25,7 +25,7 @@ export interface Hearing {
   contact(move: 'down' | 'up'): boolean;
 }
 
-export function createHearing(ports: Pick<Ports, 'ear' | 'takes' | 'now'>, troubles: Mishaps): Hearing {
+export function createHearing(ports: Pick<Ports, 'ear' | 'takes' | 'now' | 'tones'>, troubles: Mishaps): Hearing {
   const state = signal<EarState>('off');
   const deaf = signal<Deaf | null>(null);
   let listener: Listener | null = null;

@@ -1,7 +1,7 @@
 // What is heard becomes what is told. One matcher decides whichever recogniser heard; what it does not find clear is read
 // back and counts when it is said again. The ear is open only while a sweep or its result stands here, or only when the switch asks for it.
 import { computed, effect, signal, type ReadonlySignal, type Signal } from '@preact/signals';
-import type { Deaf, RecognisedBy } from '../../voice/deaf.ts';
+import type { Deaf, Missed, RecognisedBy } from '../../voice/deaf.ts';
 import type { Ear } from '../../platform/ear/ear.ts';
 import type { EarOwner } from '../../platform/ear/owner.ts';
 import { ENGLISH } from '../../hearing/languages/en/english.ts';
@@ -40,6 +40,7 @@ interface World {
   readonly ear: (owner: EarOwner) => Ear;
   readonly takes: Ports['takes'];
   readonly now: Ports['now'];
+  readonly tones: Ports['tones'];
   readonly troubles: Mishaps;
   readonly live: Live;
   readonly library: LibraryStore;
@@ -64,7 +65,7 @@ const BECAME = { take: 'taken', ask: 'asked', drop: 'taken', 'say again': 'uncle
 >;
 
 export function createListener(world: World): Listener {
-  const { ear: createEar, takes, troubles, now, live, library, told, attending, voice, state, deaf, onNextLens } = world;
+  const { ear: createEar, takes, tones, troubles, now, live, library, told, attending, voice, state, deaf, onNextLens } = world;
   const { sweep, carrier, note } = live;
   const heardBy = signal<EarState>('off');
   const language = ENGLISH;
@@ -100,6 +101,7 @@ export function createListener(world: World): Listener {
       heardBy.value = next;
     },
     onHeard: (candidates, final, ago = 0) => !isShut.peek() && heard(candidates, final, ago),
+    onMissed: (word, why) => isShut.peek() || missed(word, why),
     onDeaf,
   });
 
@@ -146,6 +148,13 @@ export function createListener(world: World): Listener {
     act(decision, candidates[0]?.text ?? '');
     if (decision.do === 'take' && standing && !attending.peek()) learning.taken(candidates[0]?.takes ?? [], standing.journal);
     return true;
+  }
+
+  /** Shown and not said: whoever talks, or the panel, was speaking. */
+  function missed(word: string, why: Missed): void {
+    told.latest.value = { words: word, became: words('session').missed[why], by: 'voice', at: now() };
+    if (!attending.peek()) note({ did: 'heard', at: now(), guesses: [word], became: 'other' });
+    gate.keepOpen();
   }
 
   function tooLate(candidates: readonly Guess[], isWord: boolean): boolean {
@@ -215,7 +224,17 @@ export function createListener(world: World): Listener {
   });
   effect(() => (wanted.value ? ear.open(wanted.value) : ear.close()));
 
-  return { deafen: ear.deafen, again: ear.again, contact: (move) => isByPress.peek() && gate.contact(move) };
+  /** A wireless loudspeaker sounds on after the browser has ended. */
+  function deafen(): () => void {
+    const hearAgain = ear.deafen();
+    return () => {
+      const late = tones.late();
+      if (late > 0) setTimeout(hearAgain, late * 1000);
+      else hearAgain();
+    };
+  }
+
+  return { deafen, again: ear.again, contact: (move) => isByPress.peek() && gate.contact(move) };
 }
 
 /** What a word would be about: one hold to its verdict, or one step between holds. */

@@ -1,6 +1,6 @@
 // How the panel looks: its theme, and whether a sweep is shown to be read from the tripod.
 import { Pick } from '../parts/pick.tsx';
-import { Room } from '../parts/room.tsx';
+import { ScreenRoom } from '../parts/room.tsx';
 import { Tick } from '../parts/tick.tsx';
 import type { Theme } from '../../settings.ts';
 import { words } from '../../words/catalogue.ts';
@@ -12,7 +12,7 @@ export function LooksRoom() {
   const { look: say, pages, states } = words('settings');
   const { theme, far } = session.settings.value.look;
   return (
-    <Room name="settings" title={pages.look} state={states.look(theme, far)}>
+    <ScreenRoom name="settings" title={pages.look} state={states.look(theme, far)}>
       <Setting is="theme">
         <Pick
           legend={say.theme}
@@ -24,7 +24,7 @@ export function LooksRoom() {
       <Setting is="far view">
         <Tick {...say.far} on={far} onChange={(on) => session.changeSettings({ look: { far: on } })} />
       </Setting>
-    </Room>
+    </ScreenRoom>
   );
 }
 

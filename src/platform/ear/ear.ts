@@ -61,6 +61,7 @@ export function createEar(owner: EarOwner): Ear {
     onState: (state) => signal.aborted || owner.onState(state),
     passes: owner.passes,
     onHeard: (candidates, final, ago) => !signal.aborted && owner.onHeard(candidates, final, ago),
+    onMissed: (word, why) => signal.aborted || owner.onMissed(word, why),
     onDeaf: (why) => signal.aborted || owner.onDeaf(why),
   });
 

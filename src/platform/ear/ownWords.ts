@@ -1,5 +1,5 @@
 // Listening for the words the person taught, on this computer alone. The room is heard all the time, so that its noise is
-// known; what comes while the panel itself sounds is dropped.
+// known; what comes while the panel itself sounds is heard beside it.
 import { OwnWordsEar, type EarEvent } from '../../voice/ownWords/ear.ts';
 import { takeFrom } from '../../voice/ownWords/learning.ts';
 import { recogniserOf } from '../../voice/ownWords/recogniser.ts';
@@ -72,9 +72,8 @@ export async function keepListeningForOwnWords(owner: EarOwner, deafness: Deafne
     let ear: OwnWordsEar | null = null;
     let began = false;
     let at = 0;
-    /** Where sound was left out, in seconds of what the ear was given. */
+    /** Seconds of sound that the ear was given, by which it counts. */
     let given = 0;
-    let gap = 0;
     let rate = 1;
     let deaf = false;
     /** The largest sample since something was heard last. */
@@ -91,15 +90,11 @@ export async function keepListeningForOwnWords(owner: EarOwner, deafness: Deafne
       began = true;
       deaf = isDeaf;
       at += samples.length / rate;
-      // A sound of the panel's own is silence to the ear: it neither opens a word nor passes for the noise of the room.
-      const events = isDeaf ? [] : ear.push(samples);
-      if (isDeaf) {
-        gap = given;
-        spelling = null;
-      } else {
-        given += samples.length / rate;
-        for (const one of samples) peak = Math.max(peak, Math.abs(one));
-      }
+      // A sound of the panel's own neither opens a word nor passes for the noise of the room.
+      const events = isDeaf ? ear.beside(samples) : ear.push(samples);
+      if (isDeaf) spelling = null;
+      else given += samples.length / rate;
+      for (const one of samples) peak = Math.max(peak, Math.abs(one));
       for (const event of events) {
         take(event);
         if (event.heard !== 'beginning') peak = 0;
@@ -108,8 +103,8 @@ export async function keepListeningForOwnWords(owner: EarOwner, deafness: Deafne
     }
 
     function take(event: EarEvent): void {
+      if (event.heard === 'nothing' && event.missed !== null) owner.onMissed(event.missed, event.because === 'amid talk' ? 'amid talk' : 'beside the panel');
       if (event.heard !== 'word' && event.heard !== 'unsure') return;
-      if (event.began < gap && gap < event.ended) return;
       const doubtful = event.heard === 'unsure' || (spelling?.doubtful ?? false);
       const good = takeFrom(event, peak);
       const takes = good ? [good] : [];

@@ -1,7 +1,7 @@
 // Whom an ear tells what it hears, and how it is with it.
 import type { Vocabulary } from '../../hearing/languages/heardLanguage.ts';
 import type { Guess } from '../../voice/matching.ts';
-import type { Deaf } from '../../voice/deaf.ts';
+import type { Deaf, Missed } from '../../voice/deaf.ts';
 
 /** `waiting`: not listening just now, it tries again by itself. */
 export type EarState =
@@ -30,6 +30,8 @@ export interface EarOwner {
    * began before the last step is about that step, and is not taken for this one.
    */
   onHeard(candidates: readonly Guess[], final: boolean, ago?: number): boolean;
+  /** A word that counts now was heard, and not taken because of what was around it. */
+  onMissed(word: string, why: Missed): void;
   /** Null: nothing stands in the way of hearing any more. */
   onDeaf(why: Deaf | null): void;
 }

@@ -5,17 +5,16 @@ import type { Cepstra } from './cepstra.ts';
 export interface Alignment {
   /** The mean distance along the way. */
   readonly apart: number;
-  /** The mean distance over the worst 80 ms: another word often differs in one sound only. */
-  readonly worst: number;
   /** The share of the way on which one of the two stands still. */
   readonly warped: number;
   /** The pairs of rows that lie on the way, last first: `row * other.length + other row`. */
   readonly way: readonly number[];
+  /** For each row of the first, the least distance on the way; infinite where the way leaves the row out. */
+  readonly along: Float32Array;
 }
 
 const LOOSE = 14;
 const BAND = 0.35;
-const WORST = 8;
 const DIAGONAL = 1;
 const DOWN = 2;
 const ALONG = 3;
@@ -70,7 +69,7 @@ export function align(a: Cepstra, b: Cepstra): Alignment {
       }
     }
   }
-  return { apart, ...traced(end, row) };
+  return { apart, ...traced(end, row, n) };
 }
 
 function apartAt(a: Cepstra, i: number, b: Cepstra, j: number): number {
@@ -83,22 +82,17 @@ function apartAt(a: Cepstra, i: number, b: Cepstra, j: number): number {
   return Math.sqrt(sum);
 }
 
-function traced(end: number, row: number): Omit<Alignment, 'apart'> {
+function traced(end: number, row: number, rows: number): Omit<Alignment, 'apart'> {
   const way: number[] = [];
-  const distances: number[] = [];
+  const along = new Float32Array(rows).fill(Infinity);
   let still = 0;
   for (let at = end; steps[at] !== 0;) {
-    way.push(at - row - 1 - (Math.floor(at / row) - 1));
-    distances.push(local[at]!);
+    const i = Math.floor(at / row) - 1;
+    way.push(at - row - 1 - i);
+    along[i] = Math.min(along[i]!, local[at]!);
     const step = steps[at]!;
     if (step !== DIAGONAL) still++;
     at -= step === DIAGONAL ? row + 1 : step === DOWN ? row : 1;
   }
-  let window = 0;
-  let worst = 0;
-  for (let t = 0; t < distances.length; t++) {
-    window += distances[t]! - (distances[t - WORST] ?? 0);
-    if (t >= WORST - 1) worst = Math.max(worst, window / WORST);
-  }
-  return { worst, warped: still / Math.max(1, way.length), way };
+  return { warped: still / Math.max(1, way.length), way, along };
 }

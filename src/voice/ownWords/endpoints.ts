@@ -3,20 +3,12 @@
 // between the evidence that opens a stretch and the lack of it that closes one. An echo 30 dB under the word's peak
 // counts as quiet, so that a quiet room does not make it late.
 import type { SoundFrame } from './bands.ts';
-
-/** A stretch of sound that may be a word, with some of the noise on both sides. */
-export interface Stretch {
-  readonly frames: readonly SoundFrame[];
-  /** The power in each band when nobody speaks. */
-  readonly noise: SoundFrame;
-  /** Frame numbers since the ear opened. */
-  readonly begins: number;
-  readonly ends: number;
-}
+import { MARGIN, piecesOf, type SoundPiece } from './pieces.ts';
 
 export type Sounding =
   | { readonly sign: 'began' }
-  | { readonly sign: 'ended'; readonly stretch: Stretch; readonly long: boolean }
+  /** `pieces`: in order, at least one; `loudest`: one of them; `begins`: the frame of the first evidence, which may be in none. */
+  | { readonly sign: 'ended'; readonly pieces: readonly SoundPiece[]; readonly loudest: SoundPiece; readonly begins: number }
   /** Too short for a word. */
   | { readonly sign: 'slight' };
 
@@ -28,21 +20,20 @@ const OUT_OF = 9;
 /** Frames of quiet that close it. */
 const HANG = 30;
 const ECHO = 0.001;
-const SHORTEST = 9;
-const LONGEST = 190;
+/** A room rings on where the loudness is 10 dB under the peak and falls by 3 dB in 0.1 s, or 60 dB in 2 s. */
+const FALLEN = 0.1;
+const FALLS = 0.5;
+const FALL_FRAMES = 10;
+const FALL_MEAN = 5;
 const WARM_UP = 25;
-/** Noise kept on both sides: a weak sound drowned in it is still in there. */
-const MARGIN = 12;
 const REMEMBERED = 60;
-/** A closed mouth inside a word, and how far under the peak still belongs to it. */
-const GAP = 18;
-const FAINT = 0.003;
 /** A stretch without end is a new noise, such as a fan: after 3 s its quieter moments are taken as the noise. */
 const TOO_LONG = 300;
 const SMOOTHING = 0.9;
 
 interface Open {
   readonly frames: SoundFrame[];
+  readonly loud: number[];
   readonly evidence: number[];
   readonly noise: SoundFrame;
   readonly from: number;
@@ -61,6 +52,20 @@ export class Endpoints {
   /** How loud the noise is now: its power in all bands. */
   get noisePower(): number {
     return this.noise.reduce((sum, power) => sum + power, 0);
+  }
+
+  /** Frames so far. */
+  get heard(): number {
+    return this.count;
+  }
+
+  /** Another that knows the noise, and nothing that is open. */
+  another(): Endpoints {
+    const other = new Endpoints();
+    other.noise = Float32Array.from(this.noise);
+    other.ratio = Float32Array.from(this.ratio);
+    other.count = this.count;
+    return other;
   }
 
   push(frame: SoundFrame): Sounding | null {
@@ -106,20 +111,27 @@ export class Endpoints {
 
   private listen(): Sounding | null {
     const strong = this.evidence.slice(-OUT_OF).filter((evidence) => evidence > OPENS).length;
-    if (strong < NEEDED) return null;
+    if (strong < NEEDED || this.isFalling()) return null;
     const first = Math.max(0, this.past.length - OUT_OF - MARGIN - 8);
     const frames = this.past.slice(first);
     const noise = Float32Array.from(this.noise);
-    const peak = Math.max(...frames.map((frame) => above(frame, noise)));
+    const loud = frames.map((frame) => above(frame, noise));
     this.open = {
       frames,
+      loud,
       evidence: this.evidence.slice(first),
       noise,
       from: this.count - frames.length,
-      peak,
+      peak: Math.max(...loud),
       quiet: 0,
     };
     return { sign: 'began' };
+  }
+
+  /** What was there before rings on: a word rises. */
+  private isFalling(): boolean {
+    const loud = this.past.slice(-FALL_FRAMES - FALL_MEAN).map((frame) => above(frame, this.noise));
+    return meanBefore(loud, loud.length) < meanBefore(loud, loud.length - FALL_FRAMES);
   }
 
   private collect(open: Open, frame: SoundFrame, evidence: number): Sounding | null {
@@ -127,7 +139,8 @@ export class Endpoints {
     open.evidence.push(evidence);
     const loud = above(frame, open.noise);
     open.peak = Math.max(open.peak, loud);
-    if (evidence < CLOSES || loud < open.peak * ECHO) open.quiet++;
+    open.loud.push(loud);
+    if (evidence < CLOSES || loud < open.peak * ECHO || ringsOn(open)) open.quiet++;
     else open.quiet = evidence > OPENS ? 0 : open.quiet + 0.5;
     if (open.frames.length % TOO_LONG === 0) this.adopt(open.frames.slice(-TOO_LONG / 2));
     if (open.quiet < HANG) return null;
@@ -145,33 +158,23 @@ export class Endpoints {
   }
 }
 
-/** Cuts the noise off both ends, but for the margin. */
-function closed({ frames, evidence, noise, from }: Open): Sounding {
+/** Nobody speaks any more, and what was said is still heard. */
+function ringsOn({ loud, peak }: Open): boolean {
+  const now = meanBefore(loud, loud.length);
+  return now < FALLEN * peak && now < FALLS * meanBefore(loud, loud.length - FALL_FRAMES);
+}
+
+const meanBefore = (loud: readonly number[], end: number): number =>
+  loud.slice(Math.max(0, end - FALL_MEAN), Math.max(0, end)).reduce((sum, power) => sum + power, 0) / FALL_MEAN;
+
+/** What lies between the first evidence and the last, cut into pieces. */
+function closed({ frames, loud, evidence, noise, from }: Open): Sounding {
   const strong = (e: number): boolean => e >= CLOSES;
   const first = evidence.findIndex(strong);
   const last = evidence.findLastIndex(strong) + 1;
-  if (first < 0 || last - first < SHORTEST) return { sign: 'slight' };
-  const [begin, end] = around(frames.slice(first, last).map((frame) => above(frame, noise)));
-  if (end - begin < SHORTEST) return { sign: 'slight' };
-  const begins = Math.max(0, first + begin - MARGIN);
-  const ends = Math.min(frames.length, first + end + MARGIN);
-  const stretch = { frames: frames.slice(begins, ends), noise, begins: from + begins, ends: from + ends };
-  return { sign: 'ended', stretch, long: ends - begins > LONGEST };
-}
-
-/** The burst around the loudest moment: gaps that a closed mouth leaves are bridged, fainter sounds beyond left out. */
-function around(loud: readonly number[]): [begin: number, end: number] {
-  const smooth = loud.map((power, t) => (power + (loud[t - 1] ?? power) + (loud[t + 1] ?? power)) / 3);
-  const peak = Math.max(...smooth);
-  const top = smooth.indexOf(peak);
-  const reach = (direction: 1 | -1): number => {
-    let edge = top;
-    for (let t = top; t >= 0 && t < loud.length && Math.abs(t - edge) <= GAP; t += direction) {
-      if ((loud[t] ?? 0) > peak * FAINT) edge = t;
-    }
-    return edge;
-  };
-  return [reach(-1), reach(1) + 1];
+  if (first < 0) return { sign: 'slight' };
+  const found = piecesOf({ frames, noise, loud, from }, first, last);
+  return found === null ? { sign: 'slight' } : { sign: 'ended', ...found, begins: from + first };
 }
 
 /** The power clearly above the noise. */

@@ -6,7 +6,8 @@ import { shapeOf, type Cepstra } from './cepstra.ts';
 /** A word without its noise. */
 export interface SpeechAlone {
   readonly frames: readonly SoundFrame[];
-  /** Mean power over the frames that carry the word. */
+  /** The power of each frame, and their mean over those that carry the word. */
+  readonly powers: readonly number[];
   readonly level: number;
 }
 
@@ -16,12 +17,17 @@ export interface Scene {
   readonly level: number;
   readonly noise: SoundFrame;
   readonly floor: number;
+  /** The rows that carry the word: what lies beside it is noise in every word. */
+  readonly rows: readonly number[];
   /** Decibels of the word over the noise. */
   readonly clearance: number;
 }
 
 /** Frames within 20 dB of the loudest carry the word. */
 const CARRIES = 0.01;
+/** A row of the word is within 25 dB of its level, and no more than 3 dB under the noise. */
+const FAINT = 0.003;
+const DROWNED = 0.5;
 /** What is left of a band that the noise covers. */
 const LEAST = 0.02;
 /** Some noise on top of the noise evens out its chance ups and downs. */
@@ -39,15 +45,26 @@ function levelOf(powers: readonly number[]): number {
 
 export function speechOf(frames: readonly SoundFrame[], noise: SoundFrame): SpeechAlone {
   const clean = frames.map((frame) => frame.map((power, b) => Math.max(power - noise[b]!, LEAST * power)));
-  return { frames: clean, level: levelOf(clean.map(sum)) };
+  const powers = clean.map(sum);
+  return { frames: clean, powers, level: levelOf(powers) };
 }
 
 export function sceneOf(frames: readonly SoundFrame[], noise: SoundFrame): Scene {
   const over = frames.map((frame) => frame.reduce((total, power, b) => total + Math.max(0, power - noise[b]!), 0));
   const level = Math.max(1e-12, levelOf(over));
   const floor = (FLOOR * level) / noise.length;
+  const rows = over.flatMap((power, t) => (power > leastOf(level, noise) ? [t] : []));
   const shape = shapeOf(frames.map((frame) => frame.map((power, b) => power + EXTRA * noise[b]! + floor)));
-  return { shape, level, noise, floor, clearance: 10 * Math.log10(level / Math.max(1e-20, sum(noise))) };
+  return { shape, level, noise, floor, rows, clearance: 10 * Math.log10(level / Math.max(1e-20, sum(noise))) };
+}
+
+/** The power from which a row carries the word. */
+const leastOf = (level: number, noise: SoundFrame): number => Math.max(FAINT * level, DROWNED * sum(noise));
+
+/** How many rows of the take would carry the word in this scene. */
+export function carryingIn({ powers, level }: SpeechAlone, scene: Scene): number {
+  const least = leastOf(scene.level, scene.noise);
+  return powers.filter((power) => (power * scene.level) / level > least).length;
 }
 
 /** The take as it would sound in this scene. */

@@ -1,6 +1,6 @@
 // How well the person stands out from the room, for the hearing check.
 import { clearanceOf } from './takeQuality.ts';
-import type { Stretch } from './endpoints.ts';
+import type { Stretch } from './pieces.ts';
 
 /** Measured on digits in simulated rooms: at 12 dB nine words in ten are still nearest to themselves. */
 const ENOUGH = 12;

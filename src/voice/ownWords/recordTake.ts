@@ -19,7 +19,7 @@ export class TakeRecording {
     for (const frame of this.frames.push(samples)) {
       this.count++;
       const sounding = this.endpoints.push(frame);
-      if (sounding?.sign === 'ended') return this.told(sounding.stretch, sounding.long);
+      if (sounding?.sign === 'ended') return this.told(sounding.loudest.stretch, sounding.loudest.long);
     }
     return null;
   }

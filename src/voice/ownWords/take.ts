@@ -2,7 +2,7 @@
 // so that it is small, readable in a backup, and nothing can be played from it.
 import * as v from 'valibot';
 import type { SoundFrame } from './bands.ts';
-import type { Stretch } from './endpoints.ts';
+import type { Stretch } from './pieces.ts';
 
 const Level = v.pipe(v.number(), v.integer(), v.minValue(-400), v.maxValue(200));
 

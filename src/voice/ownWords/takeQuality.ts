@@ -1,7 +1,7 @@
 // Whether a take is good enough to be compared with later, and if not, why. Bad takes are the commonest reason for words not
 // heard, so each is checked before it is kept.
 import type { Recognition } from './recogniser.ts';
-import type { Stretch } from './endpoints.ts';
+import type { Stretch } from './pieces.ts';
 
 /** What is wrong with a take. */
 export type TakeFault =

@@ -1,17 +1,14 @@
 // From written words to sounds: the language's list of words first, then a known word with a common ending, then its
 // rules for letters. Only likeness is asked of it, so a wrong vowel in a rare word does little harm.
 import type { Pronunciation } from '../../hearing/languages/pronunciation.ts';
+import { listedWords } from '../../hearing/languages/wordList.ts';
 import { VOWEL_LETTERS, type Phones } from '../../hearing/languages/sounds.ts';
 
 export type Pronounce = (word: string) => Phones;
 
 /** Gives any word its sounds. Words once asked are remembered. */
 export function pronouncer(language: Pronunciation): Pronounce {
-  const known = new Map<string, Phones>();
-  for (const line of language.words.split('\n')) {
-    const [word, sounds] = line.split(' ');
-    if (word && sounds) known.set(word, sounds);
-  }
+  const known = new Map<string, Phones>(listedWords(language.words));
   const twice = new RegExp(`([${language.doubled}])\\1`, 'g');
   const bySpelling = (word: string): Phones => {
     const plainly = (whole: string): Phones =>

@@ -85,6 +85,10 @@ export const words: SessionWords = {
     'too late': 'not taken, because it was begun before this step',
   },
   farView: { on: 'on', off: 'off' },
+  missed: {
+    'amid talk': 'not taken, because talk ran into it. Say it again.',
+    'beside the panel': 'not taken, because the panel was speaking. Say it again.',
+  },
   untold: {
     noScale: 'Enter the range of corrections as three whole numbers: from, to and step.',
     noSweep: 'This sweep cannot be changed here. If another window runs it, take it over first.',

@@ -41,6 +41,49 @@ export function shutter(rate: number, seed: number): Float32Array {
   return out;
 }
 
+/** A key struck and let go: two clicks, each a few milliseconds of noise and of the keyboard's ring. */
+export function key(rate: number, seed: number): Float32Array {
+  const chance = chanceFrom(seed);
+  const out = new Float32Array(Math.floor(rate * 0.25));
+  const ring = chance.between(1200, Math.min(5000, rate * 0.45));
+  let at = 0.005;
+  for (const loud of [1, chance.between(0.2, 0.7)]) {
+    const fall = chance.between(0.002, 0.008);
+    const first = Math.floor(at * rate);
+    for (let i = first; i < out.length && i < first + 8 * fall * rate; i++) {
+      const t = (i - first) / rate;
+      out[i] = out[i]! + loud * Math.exp(-t / fall) * (chance.gaussian() + 0.6 * Math.sin(2 * Math.PI * ring * t));
+    }
+    at += chance.between(0.06, 0.14);
+  }
+  return out;
+}
+
+/**
+ * A cough: a burst of breath, a fall, and mostly a voiced end (Korpáš, Sadloňová and Vrabec 1996: the three phases of a
+ * cough's sound).
+ */
+export function cough(rate: number, seed: number): Float32Array {
+  const chance = chanceFrom(seed);
+  const [burst, fall] = [chance.between(0.03, 0.07), chance.between(0.06, 0.14)];
+  const voiced = chance.next() < 0.7 ? chance.between(0.06, 0.14) : 0;
+  const pitch = chance.between(140, 320);
+  const [turn, width] = [(2 * Math.PI * chance.between(500, 1400)) / rate, Math.exp((-Math.PI * 500) / rate)];
+  const out = new Float32Array(Math.floor(rate * (burst + fall + voiced + 0.02)));
+  let [one, two] = [0, 0];
+  for (let i = 0; i < out.length; i++) {
+    const t = i / rate;
+    const breath = t < burst ? Math.min(1, t / 0.008) : Math.exp((burst - t) / (fall / 2.5));
+    const late = t - burst - 0.6 * fall;
+    const voice = late > 0 && late < voiced + 0.4 * fall ? 0.35 * Math.sin((Math.PI * late) / (voiced + 0.4 * fall)) : 0;
+    const buzz = voice * 6 * ((late * pitch) % 1 < 0.12 ? 1 : -0.136);
+    const driven = breath * chance.gaussian() + buzz;
+    [one, two] = [driven + 2 * width * Math.cos(turn) * one - width * width * two, one];
+    out[i] = 0.15 * (one + 0.8 * driven);
+  }
+  return out;
+}
+
 /** One to three beeps of one pitch, as a focus confirmation makes. */
 export function beeps(rate: number, seed: number): Float32Array {
   const chance = chanceFrom(seed);

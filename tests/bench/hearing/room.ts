@@ -20,7 +20,7 @@ function response({ rate, size, source, microphone, echo, seed }: Box): Float32A
   const surface = 2 * (x * y + x * z + y * z);
   const absorbed = Math.min(0.95, (0.161 * x * y * z) / (surface * echo));
   const reflected = Math.sqrt(1 - absorbed);
-  const length = Math.ceil(rate * Math.min(0.6, echo * 1.1));
+  const length = Math.ceil(rate * echo * 1.1);
   const out = new Float32Array(length);
   const chance = chanceFrom(seed);
   const reach = size.map((side) => Math.ceil(((length / rate) * SOUND) / (2 * side)));
@@ -76,8 +76,11 @@ export interface Room {
   readonly delay: number;
 }
 
+/** Seconds until the echo has fallen by 60 dB, least and most. */
+export type Echo = readonly [least: number, most: number];
+
 /** Living rooms and workshops with the person 1–3 m from the laptop. */
-export function rooms(count: number, seed: number, rate: number): Room[] {
+export function rooms(count: number, seed: number, rate: number, [least, most]: Echo): Room[] {
   const chance = chanceFrom(seed);
   return Array.from({ length: count }, (_, index) => {
     const size: Point = [chance.between(3.2, 5.2), chance.between(2.8, 4.4), chance.between(2.4, 2.7)];
@@ -88,7 +91,7 @@ export function rooms(count: number, seed: number, rate: number): Room[] {
       source = [chance.between(0.3, size[0] - 0.3), chance.between(0.3, size[1] - 0.3), chance.between(1.1, 1.6)];
       away = Math.hypot(source[0] - microphone[0], source[1] - microphone[1], source[2] - microphone[2]);
     } while (away < 1 || away > 3);
-    const echo = chance.between(0.25, 0.5);
+    const echo = chance.between(least, most);
     return {
       response: response({ rate, size, source, microphone, echo, seed: seed + index }),
       delay: Math.round((away / SOUND) * rate),

@@ -2,14 +2,15 @@
 // to and handles the camera in others. Speakers are whoever the data folder holds.
 import { chanceFrom, shuffled, type Chance } from './chance.ts';
 import { level, scaled } from './loudness.ts';
-import { beeps, drive, shutter } from './noises.ts';
-import { rooms, type Room } from './room.ts';
+import { beeps, cough, drive, key, shutter } from './noises.ts';
+import { rooms, type Echo, type Room } from './room.ts';
 import type { SpokenDigit } from './spokenDigits.ts';
 import { recording, type Recording, type Said } from './stream.ts';
-import { Endpoints, type Stretch } from '../../../src/voice/ownWords/endpoints.ts';
-import { Frames } from '../../../src/voice/ownWords/bands.ts';
-import { takeOf, type Take } from '../../../src/voice/ownWords/take.ts';
+import { takesFrom } from './teaching.ts';
+import type { Take } from '../../../src/voice/ownWords/take.ts';
 
+/** Of a sound that is none of the words. */
+const NO_WORD = '';
 const TAKES = 5;
 const HEARD = 10;
 /** Taught where other talk is tried, so that the other digits can be that talk. */
@@ -17,6 +18,20 @@ const TAUGHT_AMID_TALK = 6;
 const TEACHING_DECIBELS = 30;
 const PHRASES = 60;
 const HANDLINGS = 150;
+/** Rooms for words and talk, and those that echo: a bare workshop, a hall. */
+const USUAL: Echo = [0.25, 0.5];
+const ECHOING: Echo = [0.6, 0.9];
+const IN_ECHO = 5;
+/** Words of each digit that follow a sound, and decibels that the sound may be over or under the word. */
+const AFTER_EACH = 2;
+const LOUDER = 6;
+
+/** What a person at a camera hears beside words. */
+export const SOUNDS = { shutter, key, cough, beep: beeps, drive } as const;
+export type SoundName = keyof typeof SOUNDS;
+
+/** In rooms as they are lived in, or in those that ring on. */
+type Where = 'usual' | 'echoing';
 
 export interface Trial {
   readonly speaker: string;
@@ -28,19 +43,31 @@ export interface Trial {
   /** As many words as `words`, and none of them. */
   firstSweep(decibels: number): Recording;
   /** Null where the data has no words for it. */
-  ownTalk(decibels: number): Recording | null;
+  ownTalk(decibels: number, where?: Where): Recording | null;
   othersTalk(decibels: number): Recording | null;
   handling(decibels: number): Recording;
+  /** The words of `words`, where the room rings on. */
+  echoing(decibels: number): Recording;
+  /** Words that begin so many seconds after a sound has ended. */
+  after(sound: SoundName, seconds: number, decibels: number): Recording;
+  /** Digits in another voice, as the panel's own prompts, each a phrase; null where nobody else speaks. */
+  prompts(decibels: number): Recording | null;
 }
 
 export function trials(speakers: ReadonlyMap<string, readonly SpokenDigit[]>, times: number): Trial[] {
   const all = [...speakers.values()].flat();
   const rate = all[0]!.sound.rate;
-  const places = rooms(10, 77, rate);
-  return [...speakers.keys()].flatMap((speaker) => Array.from({ length: times }, (_, time) => trial(speaker, all, places, rate, time)));
+  const places = rooms(10, 77, rate, USUAL);
+  const halls = rooms(6, 177, rate, ECHOING);
+  return [...speakers.keys()].flatMap((speaker) => Array.from({ length: times }, (_, time) => trial(speaker, all, { places, halls }, rate, time)));
 }
 
-function trial(speaker: string, all: readonly SpokenDigit[], places: readonly Room[], rate: number, time: number): Trial {
+interface Places {
+  readonly places: readonly Room[];
+  readonly halls: readonly Room[];
+}
+
+function trial(speaker: string, all: readonly SpokenDigit[], { places, halls }: Places, rate: number, time: number): Trial {
   const chance = chanceFrom(100 + time);
   const digits = [...'0123456789'];
   const own = new Map(
@@ -70,7 +97,7 @@ function trial(speaker: string, all: readonly SpokenDigit[], places: readonly Ro
   };
   const taught = shuffled(digits, chance).slice(0, TAUGHT_AMID_TALK);
   const untaught = (one: SpokenDigit) => !taught.includes(one.digit);
-  const talk = (list: readonly SpokenDigit[], decibels: number, seed: number): Recording | null => {
+  const talk = (list: readonly SpokenDigit[], decibels: number, seed: number, where: Where): Recording | null => {
     if (list.length === 0) return null;
     const by = chanceFrom(seed + time);
     const phrases = Array.from({ length: PHRASES }, (): Said => ({
@@ -79,8 +106,8 @@ function trial(speaker: string, all: readonly SpokenDigit[], places: readonly Ro
         rate,
         by,
       ),
-      label: '',
-      room: somewhere(by),
+      label: NO_WORD,
+      room: where === 'usual' ? somewhere(by) : halls[by.whole(halls.length)]!,
       pause: by.between(0.6, 1.8),
     }));
     return recording(phrases, rate, decibels, by);
@@ -92,12 +119,13 @@ function trial(speaker: string, all: readonly SpokenDigit[], places: readonly Ro
     fewer: takes.filter(({ word }) => taught.includes(word)),
     words: (decibels) => heard(part(TAKES, TAKES + HEARD), decibels, 7),
     firstSweep: (decibels) => heard(part(TAKES + HEARD, TAKES + 2 * HEARD), decibels, 900),
-    ownTalk: (decibels) => talk(part(TAKES + HEARD).filter(untaught), decibels, 31),
+    ownTalk: (decibels, where = 'usual') => talk(part(TAKES + HEARD).filter(untaught), decibels, 31, where),
     othersTalk: (decibels) =>
       talk(
         all.filter((one) => one.speaker !== speaker && untaught(one)),
         decibels,
         41,
+        'usual',
       ),
     handling: (decibels) => {
       const by = chanceFrom(51 + time);
@@ -105,12 +133,43 @@ function trial(speaker: string, all: readonly SpokenDigit[], places: readonly Ro
         const make = [shutter, beeps, drive][index % 3]!;
         return {
           samples: make(rate, index + HANDLINGS * time),
-          label: '',
+          label: NO_WORD,
           room: somewhere(by),
           pause: by.between(0.6, 1.8),
         };
       });
       return recording(sounds, rate, decibels, by);
+    },
+    echoing: (decibels) => {
+      const by = chanceFrom(507 + time);
+      const list = shuffled(part(TAKES, TAKES + IN_ECHO), by);
+      return recording(
+        list.flatMap((one) => said([one], by, halls[by.whole(halls.length)]!)),
+        rate,
+        decibels,
+        by,
+      );
+    },
+    after: (name, seconds, decibels) => {
+      const by = chanceFrom(607 + time);
+      const pairs = shuffled(part(TAKES, TAKES + AFTER_EACH), by).flatMap((one, index): Said[] => {
+        const room = somewhere(by);
+        const samples = SOUNDS[name](rate, index + 100 * time);
+        return [{ samples, label: NO_WORD, room, pause: seconds, louder: by.between(-LOUDER, LOUDER) }, ...said([one], by, room)];
+      });
+      const all = recording(pairs, rate, decibels, by);
+      return { ...all, said: all.said.filter(({ label }) => label !== NO_WORD) };
+    },
+    prompts: (decibels) => {
+      const by = chanceFrom(707 + time);
+      const voice = [...new Set(all.map((one) => one.speaker))].find((other) => other !== speaker);
+      const list = all.filter((one) => one.speaker === voice);
+      if (list.length === 0) return null;
+      const phrases = Array.from({ length: PHRASES }, (): Said => {
+        const digits = Array.from({ length: 2 + by.whole(2) }, () => list[by.whole(list.length)]!);
+        return { samples: runTogether(digits, rate, by), label: NO_WORD, room: somewhere(by), pause: by.between(1.6, 2.4) };
+      });
+      return recording(phrases, rate, decibels, by);
     },
   };
 }
@@ -126,22 +185,4 @@ function runTogether(words: readonly SpokenDigit[], rate: number, chance: Chance
     at += piece.length + gaps[index]!;
   }
   return out;
-}
-
-/** The longest stretch that overlaps each word said. */
-export function stretchesFor({ samples, said }: Recording, rate: number): (Stretch | null)[] {
-  const endpoints = new Endpoints();
-  const stretches: Stretch[] = [];
-  for (const frame of new Frames(rate).push(samples)) {
-    const sounding = endpoints.push(frame);
-    if (sounding?.sign === 'ended') stretches.push(sounding.stretch);
-  }
-  return said.map(({ begins, ends }) => {
-    const over = stretches.filter((one) => one.begins * 0.01 < ends && one.ends * 0.01 > begins);
-    return over.sort((a, b) => b.frames.length - a.frames.length)[0] ?? null;
-  });
-}
-
-function takesFrom(teaching: Recording, rate: number): Take[] {
-  return stretchesFor(teaching, rate).flatMap((stretch, index) => (stretch === null ? [] : [takeOf(teaching.said[index]!.label, stretch)]));
 }

@@ -11,6 +11,8 @@ export interface Said {
   readonly room: Room;
   /** Seconds of quiet after it. */
   readonly pause: number;
+  /** Decibels over the level of the others. */
+  readonly louder?: number;
 }
 
 interface Heard {
@@ -37,11 +39,11 @@ const LEAD = 1.5;
 
 /** Everything is brought to one level in the room, with the noise `decibels` under it. */
 export function recording(all: readonly Said[], rate: number, decibels: number, chance: Chance): Recording {
-  const pieces = all.map(({ samples, room, label, pause }) => {
+  const pieces = all.map(({ samples, room, label, pause, louder = 0 }) => {
     const wet = heardIn(room, samples);
     const end = speechEnd(samples, rate) + room.delay;
     return {
-      wet: scaled(wet, SPEECH / speechLevel(wet, rate)),
+      wet: scaled(wet, (SPEECH * 10 ** (louder / 20)) / speechLevel(wet, rate)),
       label,
       delay: room.delay,
       end,

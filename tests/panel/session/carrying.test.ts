@@ -1,6 +1,6 @@
 // Contract of the session's effects: on disk before anything is said, and a new step cuts off what the last one still had to say.
 import { expect, test, vi } from 'vitest';
-import { steps } from '../../../src/units.ts';
+import { seconds, steps } from '../../../src/units.ts';
 import { phaseOf, sweeping } from './sweeping.ts';
 import { settle } from './world.ts';
 
@@ -79,6 +79,22 @@ test('the panel is deaf while it speaks', async () => {
   const whileSpeaking = window.deaf;
   await window.said();
   expect(window.deaf).toBe(whileSpeaking - 1);
+});
+
+test('and as long after it as the browser knows that sound comes late', async () => {
+  const { window } = await sweeping({ voice: { listen: 'browser' } });
+  window.holdSpeech = true;
+  window.late = seconds(0.3);
+  await window.tell('holding');
+  await window.tell('flicker');
+  const whileSpeaking = window.deaf;
+  vi.useFakeTimers();
+  await window.said();
+  await vi.advanceTimersByTimeAsync(290);
+  expect(window.deaf).toBe(whileSpeaking);
+  await vi.advanceTimersByTimeAsync(20);
+  expect(window.deaf).toBe(whileSpeaking - 1);
+  vi.useRealTimers();
 });
 
 test('a prompt is on the screen also when nothing is spoken or sounded', async () => {

@@ -68,6 +68,20 @@ describe('words', () => {
     expect(window.session.sweep.value?.holds.at(-1)?.verdict.light).toBe('flicker');
   });
 
+  test.each([
+    ['amid talk', 'not taken, because talk ran into it. Say it again.'],
+    ['beside the panel', 'not taken, because the panel was speaking. Say it again.'],
+  ] as const)('a word that was missed %s is shown with why, kept as heard, and moves nothing', async (why, shown) => {
+    const { computer, window } = await sweeping({ voice: { listen: 'own' } });
+    await window.tell('holding');
+    computer.log.length = 0;
+    window.ear?.onMissed('flicker', why);
+    await settle();
+    expect(window.session.heard.value).toMatchObject({ words: 'flicker', became: shown, by: 'voice' });
+    expect(computer.log).toEqual(['write live heard']);
+    expect(phaseOf(window)).toBe('holding');
+  });
+
   test('undo answers a question with no, and takes nothing back', async () => {
     const { window } = await sweeping({ voice: { listen: 'own' } });
     await window.tell('holding');

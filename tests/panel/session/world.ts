@@ -104,6 +104,8 @@ export class Window {
   /** The route of sound is kept awake. */
   routeAwake = false;
   readonly loudnesses: number[] = [];
+  /** How much later than it is asked for sound comes out. */
+  late = seconds(0);
   /** No voice of the computer answers. */
   noVoice = false;
   /** Utterances end at once unless they are held back. */
@@ -252,6 +254,7 @@ export class Window {
         },
         cancel: () => undefined,
         wake: () => undefined,
+        late: () => this.late,
       },
       speech: {
         say: (text, { loudness }) => {

@@ -2,13 +2,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { OwnWordsEar, type EarEvent } from '../../../src/voice/ownWords/ear.ts';
-import { recogniserOf } from '../../../src/voice/ownWords/recogniser.ts';
+import { recogniserOf, type Recogniser } from '../../../src/voice/ownWords/recogniser.ts';
 import { TakeRecording } from '../../../src/voice/ownWords/recordTake.ts';
 import { takeOf } from '../../../src/voice/ownWords/take.ts';
+import { beeps, cough, drive, key, shutter } from '../../bench/hearing/noises.ts';
 import { inRoom, say, WORDS } from './spoken.ts';
 
 const RATE = 16_000;
 const QUIET = 0.0005;
+const SILENCE = new Float32Array(0);
 
 const TAKES = Object.entries(WORDS).flatMap(([word, sounds]) =>
   [1, 2, 3, 4, 5].map((seed) => {
@@ -109,6 +111,64 @@ describe('other sounds', () => {
     ear.push(inRoom([], RATE, QUIET, 2, 1));
     ear.push(fan);
     expect(wordsIn(ear.push(later))).toEqual(['undo']);
+  });
+});
+
+describe('a word is heard that begins 0.3 s after', () => {
+  test.each([
+    ['the mirror and shutter', shutter],
+    ['a key', key],
+    ['a cough', cough],
+    ['beeps', beeps],
+    ['the focus drive', drive],
+  ] as const)('%s', (_, make) => {
+    const sound = make(RATE, 5).map((value) => 0.2 * value);
+    const both = Float32Array.from([...sound, ...new Float32Array(0.3 * RATE), ...say(WORDS['repeat'] ?? [], RATE, 12)]);
+    expect(wordsIn(new OwnWordsEar(RATE, RECOGNISER).push(inRoom([both], RATE, QUIET, 6)))).toEqual(['repeat']);
+  });
+});
+
+describe('a word that is not taken is told as missed', () => {
+  test.each(['before', 'after'] as const)('when a syllable stands close %s it', (side) => {
+    const [word, syllable, pause] = [say(WORDS['repeat']!, RATE, 12), say(['a', 'u'], RATE, 5), new Float32Array(0.22 * RATE)];
+    const both = side === 'before' ? [...syllable, ...pause, ...word] : [...word, ...pause, ...syllable];
+    const events = new OwnWordsEar(RATE, RECOGNISER).push(inRoom([Float32Array.from(both)], RATE, QUIET, 6));
+    expect(events.at(-1)).toMatchObject({ heard: 'nothing', because: 'amid talk', missed: 'repeat' });
+  });
+
+  test('when talk ran before it', () => {
+    const talk = Object.values(WORDS).flatMap((sounds, seed) => [...say([...sounds, ...sounds], RATE, seed)]);
+    const sound = inRoom([Float32Array.from(talk), say(WORDS['repeat'] ?? [], RATE, 3)], RATE, QUIET, 9, 0.5);
+    expect(new OwnWordsEar(RATE, RECOGNISER).push(sound).at(-1)).toMatchObject({ heard: 'nothing', because: 'amid talk', missed: 'repeat' });
+  });
+
+  test('when it had begun while the panel sounded', () => {
+    const ear = new OwnWordsEar(RATE, RECOGNISER);
+    ear.push(inRoom([], RATE, QUIET, 2, 1));
+    ear.beside(SILENCE);
+    const events = ear.push(Float32Array.from([...say(WORDS['repeat'] ?? [], RATE, 12), ...inRoom([], RATE, QUIET, 3, 1)]));
+    expect(events.at(-1)).toMatchObject({ heard: 'nothing', because: 'beside the panel', missed: 'repeat' });
+  });
+
+  test('and a doubtful word is told at once when the panel begins to sound, since nothing can follow it', () => {
+    const sound = inRoom([say(WORDS['undo'] ?? [], RATE, 71)], RATE, QUIET, 6);
+    const doubtful: Recogniser = {
+      ...RECOGNISER,
+      recognise: (heard) => {
+        const recognition = RECOGNISER.recognise(heard);
+        return recognition && { ...recognition, sureness: 2.3 };
+      },
+    };
+    const ear = new OwnWordsEar(RATE, doubtful);
+    expect(wordsIn(ear.push(sound.subarray(0, 2.45 * RATE)))).toEqual([]);
+    expect(wordsIn(ear.beside(SILENCE))).toEqual(['undo']);
+  });
+
+  test('and none when it begins after the panel was silent for a while', () => {
+    const ear = new OwnWordsEar(RATE, RECOGNISER);
+    ear.push(inRoom([], RATE, QUIET, 2, 1));
+    ear.beside(SILENCE);
+    expect(wordsIn(ear.push(inRoom([say(WORDS['repeat'] ?? [], RATE, 12)], RATE, QUIET, 3)))).toEqual(['repeat']);
   });
 });
 
