@@ -7,17 +7,19 @@ const { atOnce, onDemand, listening } = JSON.parse(readFileSync('dist/chromium.j
 // it, while what is loaded at once fell from 40 to 23: hence the limits of today.
 // Every screen but the first is read only when it is opened. What moves a sweep, with all that is judged after a verdict (belief,
 // suggestion, a moved focus, troubles, a width carried over), comes right after the first screen, with what is stored.
-// The screen of photographs, its words and its way to the worker add 4 kB on demand, the check and the bracket with theirs another
-// 9: hence 242 in place of 228. Keeping what they show (its schema with what is stored, keeping and erasing, its line of the history, the
-// table and what to enter) adds 6; practice pictures, the length of the printed scale and the way through hundreds of pictures 4, and what
-// tells a resized or cropped file 1: hence 255. The drawing of the rig with its answers adds 6, the drawings of the walk's steps 2: hence 263. What reads a picture is none of the panel's script: the worker loads it when the first is
-// brought in. Nor is the practice camera that takes one, which whoever practises loads.
+// On demand, in kB: photographs with the check and the bracket 13, what keeps and shows them 6, practice pictures and the way through
+// hundreds of them 5; the rig drawn and the drawings of the walk 8; the rooms of a situation, the search of the settings and the help of
+// the moment 6; the glance, the drift, the film of a replay and empty screens 9; the far view and the themes 2; a focus that stays 0.3:
+// hence 280. What reads a picture is none of the panel's script: the worker loads it when the first is brought in. Nor is the practice
+// camera that takes one, which whoever practises loads.
+// What is reckoned for every pixel is written out, which reads a picture in two thirds of the time for 0.2 kB: hence 28.5.
+// Two themes for a dark studio with controls of their own, the far view and the drawings brought the style from 6.1 to 8.6.
 export default [
   { name: 'panel, script loaded at once', path: atOnce, gzip: true, limit: '40 kB' },
-  { name: 'panel, all its script', path: [...atOnce, ...onDemand], gzip: true, limit: '263 kB' },
+  { name: 'panel, all its script', path: [...atOnce, ...onDemand], gzip: true, limit: '280 kB' },
   { name: 'panel, what listening adds', path: [...listening, 'dist/chromium/sampler.js'], gzip: true, limit: '64 kB' },
-  { name: 'what reads pictures', path: 'dist/chromium/pictureWorker.js', gzip: true, limit: '28 kB' },
+  { name: 'what reads pictures', path: 'dist/chromium/pictureWorker.js', gzip: true, limit: '28.5 kB' },
   { name: 'what takes practice pictures', path: 'dist/chromium/practiceWorker.js', gzip: true, limit: '12 kB' },
-  { name: 'panel, style', path: 'dist/chromium/panel.css', gzip: true, limit: '8 kB' },
+  { name: 'panel, style', path: 'dist/chromium/panel.css', gzip: true, limit: '9 kB' },
   { name: 'background', path: 'dist/chromium/background.js', gzip: true, limit: '16 kB' },
 ];
