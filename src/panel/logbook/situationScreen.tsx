@@ -8,7 +8,7 @@ import { Heading } from '../parts/heading.tsx';
 import { late } from '../parts/late.tsx';
 import { ScreenRoom } from '../parts/room.tsx';
 import { useSession, useSurroundings } from '../useSession.ts';
-import { Answer } from './answer.tsx';
+import { SituationAnswer } from './situationAnswer.tsx';
 import { EnteringRoom } from './enteringRoom.tsx';
 import { EvidenceRoom } from './evidence.tsx';
 import { Figures } from './figures.tsx';
@@ -52,7 +52,7 @@ function Page({ shelved, shelf, byHand }: PageProps) {
   return (
     <>
       <p class="muted small">{words('logbook').details(subject)}</p>
-      <Answer shelved={shelved} />
+      <SituationAnswer shelved={shelved} />
       {byHand && body && <HandForm subject={subject} scale={body.scale} open />}
       {situation && !retired && session.sweep.value === null && <Sweeps situation={situation.id} known={value !== null} />}
       {situation && (

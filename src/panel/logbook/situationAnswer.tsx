@@ -4,7 +4,7 @@ import type { Shelved } from '../../logbook/shelf.ts';
 import { words } from '../../words/catalogue.ts';
 import { BigValue } from '../parts/bigValue.tsx';
 
-export function Answer({ shelved }: { readonly shelved: Shelved }) {
+export function SituationAnswer({ shelved }: { readonly shelved: Shelved }) {
   const say = words('situation').answer;
   const { standing } = words('logbook');
   const { value, measured, history } = shelved;
