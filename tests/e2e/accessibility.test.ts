@@ -31,9 +31,14 @@ async function open(stored: Record<string, unknown> = {}): Promise<Visit> {
   return { chromium, page, seat, found, look: async (name) => void found.push(...(await faults(page, name))) };
 }
 
-/** Opens what can be opened, and waits for what is read then. */
+/** Opens what can be opened, rooms that close each other too, and waits for what is read then. */
 async function unfold(page: Page): Promise<void> {
-  await page.$$eval('main details', (all) => all.forEach((one) => (one.open = true)));
+  await page.$$eval('main details', (all) =>
+    all.forEach((one) => {
+      one.removeAttribute('name');
+      one.open = true;
+    }),
+  );
   await page.waitForFunction(() => !document.querySelector('main')?.textContent?.includes('Opening'));
 }
 

@@ -16,6 +16,8 @@ test('a theme chosen in the settings is worn by the first frame of the next pane
   const seat = seatAt(page);
   await untilStart(seat);
   await choose(seat, 'Settings');
+  await untilText(seat, 'Look');
+  await choose(seat, 'Look');
   await untilText(seat, 'Red alone');
   await seat.click('input[value="dim"]');
   await page.waitForSelector('[data-theme="dim"]');

@@ -86,7 +86,7 @@ function Rig({ subject, reckoned }: Extract<BenchNow, { reckoned: unknown }>) {
       <WalkButton reckoned={reckoned} />
       {misfit && <output class="fault small">{words('bench').fault(misfit)}</output>}
       <RigDrawing reckoned={reckoned} print={printed} />
-      <div class="rooms">
+      <div class="bench-rooms">
         <DistanceCard reckoned={reckoned} />
         <DepthCard reckoned={reckoned} />
         <TargetCard reckoned={reckoned} printed={printed} />

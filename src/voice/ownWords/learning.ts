@@ -2,7 +2,6 @@
 // stood the next hold, which a person does not begin and judge upon a verdict they want to take back. Undoing, or other
 // arrows than those told, says that it was mistaken.
 import type { SweepEvent } from '../../sweep/event.ts';
-import { HOP } from './bands.ts';
 import type { WordHeard } from './ear.ts';
 import { takeOf, type Take } from './take.ts';
 import { takeFaultOf } from './takeQuality.ts';
@@ -14,9 +13,8 @@ export interface Said {
 }
 
 /** The word as a take, if it is as good as one that is taught; `peak`: the largest sample while it was said. */
-export function takeFrom({ word, stretch, recognition, at }: WordHeard, peak: number): Take | null {
-  const recorded = { stretch, peak, recorded: Math.round(at / HOP), long: false };
-  return takeFaultOf(word, recorded, recognition) === null ? takeOf(word, stretch) : null;
+export function takeFrom({ word, stretch, recognition }: WordHeard, peak: number): Take | null {
+  return takeFaultOf(word, { stretch, peak, long: false }, recognition) === null ? takeOf(word, stretch) : null;
 }
 
 /** So many of a word, the newest, stand beside those that were taught. */

@@ -7,7 +7,6 @@ export class TakeRecording {
   private readonly frames: Frames;
   private readonly endpoints = new Endpoints();
   private peak = 0;
-  private count = 0;
 
   constructor(rate: number) {
     this.frames = new Frames(rate);
@@ -17,7 +16,6 @@ export class TakeRecording {
   push(samples: Float32Array): TakeRecorded | null {
     for (const sample of samples) this.peak = Math.max(this.peak, Math.abs(sample));
     for (const frame of this.frames.push(samples)) {
-      this.count++;
       const sounding = this.endpoints.push(frame);
       if (sounding?.sign === 'ended') return this.told(sounding.loudest.stretch, sounding.loudest.long);
     }
@@ -30,6 +28,6 @@ export class TakeRecording {
   }
 
   private told(stretch: TakeRecorded['stretch'], long: boolean): TakeRecorded {
-    return { stretch, peak: this.peak, recorded: this.count, long };
+    return { stretch, peak: this.peak, long };
   }
 }

@@ -13,16 +13,12 @@ export interface TakeRecorded {
   readonly stretch: Stretch | null;
   /** The largest sample of the recording, where 1 is the most a microphone can tell. */
   readonly peak: number;
-  /** Frames recorded in all. */
-  readonly recorded: number;
   readonly long: boolean;
 }
 
 /** Decibels over the noise under which takes spoil more than they help: common practice, no source. */
 const LEAST_CLEARANCE = 12;
 const CLIPPED = 0.99;
-/** Frames of quiet wanted after the word. */
-const AFTER = 8;
 const SHORTEST = 33;
 /** Distance to another word against the distance to its own. */
 const TOO_LIKE = 0.95;
@@ -34,7 +30,8 @@ export function takeFaultOf(word: string, recorded: TakeRecorded, compared: Reco
   if (recorded.long) return { is: 'too long' };
   if (stretch === null) return { is: 'not heard' };
   if (peak >= CLIPPED) return { is: 'too loud' };
-  if (stretch.begins <= 1 || recorded.recorded - stretch.ends < AFTER) return { is: 'cut off' };
+  // Its end needs no such check: a recording ends once the word is followed by quiet, or only rings on.
+  if (stretch.begins <= 1) return { is: 'cut off' };
   if (stretch.frames.length < SHORTEST) return { is: 'too short' };
   if (clearanceOf(stretch) < LEAST_CLEARANCE) return { is: 'too quiet' };
   return compared === null ? null : against(word, compared);

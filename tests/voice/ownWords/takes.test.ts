@@ -11,6 +11,8 @@ import { words } from '../../../src/words/catalogue.ts';
 import { inRoom, say, WORDS } from './spoken.ts';
 
 const RATE = 16_000;
+/** Of a room that falls by 60 dB in 0.6 s: samples later, and how loud. */
+const ECHOES = Array.from({ length: 14 }, (_, n) => [Math.round((0.003 + 0.041 * n) * RATE), 10 ** ((-3 * 0.041 * n) / 0.6)] as const);
 function recorded(word: string, seed: number, { noise = 0.0005, loud = 0.1 } = {}): TakeRecorded {
   const recording = new TakeRecording(RATE);
   return recording.push(inRoom([say(WORDS[word] ?? [], RATE, seed, loud)], RATE, noise, seed)) ?? recording.gaveUp();
@@ -36,9 +38,18 @@ describe('a take is judged', () => {
     expect(takeFaultOf('undo', recorded('undo', 1, { loud: 1.5 }), null)?.is).toBe('too loud');
   });
 
-  test('cut off when the recording ended with the word', () => {
-    const good = recorded('undo', 1);
-    expect(takeFaultOf('undo', { ...good, recorded: stretchOf('undo', 1).ends + 2 }, null)?.is).toBe('cut off');
+  test('cut off when the recording began with the word', () => {
+    const { stretch, ...good } = recorded('undo', 1);
+    expect(takeFaultOf('undo', { ...good, stretch: stretch && { ...stretch, begins: 0 } }, null)?.is).toBe('cut off');
+  });
+
+  test('whole though the room rings on after it', () => {
+    const sound = say(WORDS['undo'] ?? [], RATE, 1);
+    const ringing = new Float32Array(sound.length + RATE);
+    for (const [at, value] of sound.entries()) for (const [later, gain] of ECHOES) ringing[at + later] = (ringing[at + later] ?? 0) + gain * value;
+    const take = new TakeRecording(RATE).push(inRoom([ringing], RATE, 0.0005, 1));
+    expect(take && takeFaultOf('undo', take, null)).toBeNull();
+    expect(take?.stretch).not.toBeNull();
   });
 
   test('too like another word when it is nearer to that one, which is named', () => {
