@@ -31,15 +31,18 @@ async function open(stored: Record<string, unknown> = {}): Promise<Visit> {
   return { chromium, page, seat, found, look: async (name) => void found.push(...(await faults(page, name))) };
 }
 
-/** Opens what can be opened, rooms that close each other too, and waits for what is read then. */
+const isRead = (page: Page): Promise<unknown> => page.waitForFunction(() => !document.querySelector('main')?.textContent?.includes('Opening'));
+
+/** Opens what can be opened once the screen is read, rooms that close each other too, and waits for what is read then. */
 async function unfold(page: Page): Promise<void> {
+  await isRead(page);
   await page.$$eval('main details', (all) =>
     all.forEach((one) => {
       one.removeAttribute('name');
       one.open = true;
     }),
   );
-  await page.waitForFunction(() => !document.querySelector('main')?.textContent?.includes('Opening'));
+  await isRead(page);
 }
 
 const back = (page: Page): Promise<void> => page.locator('[aria-label="Back"]').click();

@@ -117,6 +117,7 @@ export async function tell(seat: Seat, chip: string, field: string, text: string
 /** From the start screen through the settings and back. Three seconds is the shortest hold time there is. */
 export async function shortenHolds(seat: Seat): Promise<void> {
   await choose(seat, 'Settings');
+  await until(seat, 'the settings', ({ screen, text }) => screen === 'settings' && text.includes('Hold time'));
   await choose(seat, 'Working');
   await tabTo(seat, 'Hold time');
   await press(seat, 'Home');
