@@ -17,6 +17,10 @@ export async function drawnPanel(page: string): Promise<string> {
     jsxImportSource: 'preact',
     logLevel: 'warning',
   });
-  const { drawn } = (await import(pathToFileURL(outfile).href)) as { drawn: () => Record<string, string> };
-  return Object.entries(drawn()).reduce((html, [mark, text]) => html.replace(`<!-- ${mark} -->`, () => text), page);
+  const { drawn } = (await import(pathToFileURL(outfile).href)) as typeof import('../src/panel/early/drawn.tsx');
+  const [english, ...others] = await drawn();
+  if (!english) throw new Error('The start is drawn in no language.');
+  const templates = others.map(({ language, start, unread }) => `<template lang="${language}"><div>${start}</div><p>${unread}</p></template>`);
+  const marks = { name: english.name, drawn: english.start, unread: english.unread, templates: templates.join('') };
+  return Object.entries(marks).reduce((html, [mark, text]) => html.replace(`<!-- ${mark} -->`, () => text), page);
 }

@@ -11,5 +11,6 @@ export const USUAL_SETTINGS: Settings = {
   logbook: { days: 365, sync: null },
   training: { rounds: [], own: false },
   coached: 0,
+  language: { screens: 'browser', voice: 'screens' },
   look: { theme: 'system', far: false },
 };

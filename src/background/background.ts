@@ -3,9 +3,8 @@
 import { KEY } from '../logbook/keys.ts';
 import { mark, message, onStored, onTyped, opensPanel, readStored } from '../platform/addressBar.ts';
 import { now } from '../platform/clock.ts';
+import { likedLanguages } from '../platform/language.ts';
 import { onToolbarButton, sidebar, sidePanel } from '../platform/toolbar.ts';
-// The browser lets a background script read nothing on demand.
-import { words } from '../words/en/lookUp.ts';
 import { createLastValues } from './lastValues.ts';
 
 if (sidePanel) {
@@ -15,7 +14,7 @@ if (sidePanel) {
   onToolbarButton(() => void sidebar?.toggle());
 }
 
-const lastValues = createLastValues(() => readStored(null), now, words);
+const lastValues = createLastValues(() => readStored(null), now, likedLanguages);
 onTyped(lastValues.answer);
 opensPanel();
 
@@ -30,7 +29,7 @@ function markSweep(live: unknown): void {
 }
 
 onStored((changes) => {
-  if (Object.keys(changes).some((key) => key !== KEY.live && key !== KEY.settings)) lastValues.forget();
+  if (Object.keys(changes).some((key) => key !== KEY.live)) lastValues.forget();
   if (KEY.live in changes) markSweep(changes[KEY.live]);
 });
 void readStored(KEY.live).then((stored) => markSweep(stored[KEY.live]));

@@ -10,7 +10,8 @@ import { libraryOf } from '../logbook/storedLibrary.ts';
 import { now } from '../platform/clock.ts';
 import { store } from '../platform/storage.ts';
 import { writeSteps } from '../sweep/scale.ts';
-import { cardWords, storeWords } from '../words/pages.ts';
+import { readWords, words } from '../words/catalogue.ts';
+import { wearPageLanguages } from './pageLanguage.ts';
 import { PrintButton } from './printButton.tsx';
 
 /** CSS knows A4 by name, but not A6 (CSS Paged Media 3, 7.1). */
@@ -22,7 +23,7 @@ const paper = new CSSStyleSheet();
 document.adoptedStyleSheets = [paper];
 
 function CardPage({ card }: { readonly card: Card }) {
-  const say = cardWords;
+  const say = words('card');
   const [size, setSize] = useState<keyof typeof PAPER>('A6');
   useLayoutEffect(() => paper.replaceSync(`@page { ${PAPER[size]} }`), [size]);
   return (
@@ -62,23 +63,30 @@ function CardPage({ card }: { readonly card: Card }) {
   );
 }
 
-document.title = cardWords.title;
-const place = document.querySelector('#card');
-const id = decodeURIComponent(location.hash.slice(1));
-const read = await store.read();
-const contents = read.ok ? contentsOf(read.value).contents : null;
-const body = contents?.kit.bodies.find((one) => one.id === id);
-if (place && contents && body) {
-  const { days } = contents.settings.logbook;
-  const shelf = shelfOf(libraryOf(contents), { at: now(), temperature: null }, { ...USUAL_LIMITS, days });
-  render(<CardPage card={cardOf(body, contents.kit, shelf)} />, place);
-} else if (place) {
-  const { title, gone } = cardWords;
-  render(
-    <main>
-      <h1>{title}</h1>
-      <p role="alert">{read.ok ? gone : storeWords.fault(read.fault)}</p>
-    </main>,
-    place,
-  );
+/** Not awaited by the script itself: whatever it reads on demand waits until the script has run. */
+async function draw(): Promise<void> {
+  await wearPageLanguages();
+  await readWords('card', 'paper', 'store');
+  document.title = words('card').title;
+  const place = document.querySelector('#card');
+  const id = decodeURIComponent(location.hash.slice(1));
+  const read = await store.read();
+  const contents = read.ok ? contentsOf(read.value).contents : null;
+  const body = contents?.kit.bodies.find((one) => one.id === id);
+  if (place && contents && body) {
+    const { days } = contents.settings.logbook;
+    const shelf = shelfOf(libraryOf(contents), { at: now(), temperature: null }, { ...USUAL_LIMITS, days });
+    render(<CardPage card={cardOf(body, contents.kit, shelf)} />, place);
+  } else if (place) {
+    const { title, gone } = words('card');
+    render(
+      <main>
+        <h1>{title}</h1>
+        <p role="alert">{read.ok ? gone : words('store').fault(read.fault)}</p>
+      </main>,
+      place,
+    );
+  }
 }
+
+void draw();

@@ -12,7 +12,7 @@ import { PlaceBands, PlaceView } from '../panel/entering/placeView.tsx';
 import { now } from '../platform/clock.ts';
 import { store } from '../platform/storage.ts';
 import { readWords, words } from '../words/catalogue.ts';
-import { storeWords } from '../words/pages.ts';
+import { wearPageLanguages } from './pageLanguage.ts';
 import { PrintButton } from './printButton.tsx';
 
 function EnteringPage({ advice, weighing }: { readonly advice: Advice; readonly weighing: Weighing }) {
@@ -46,7 +46,8 @@ function EnteringPage({ advice, weighing }: { readonly advice: Advice; readonly 
 
 /** Not awaited by the script itself: whatever it reads on demand waits until the script has run. */
 async function draw(): Promise<void> {
-  await readWords('entering');
+  await wearPageLanguages();
+  await readWords('entering', 'paper', 'store');
   document.title = words('entering').title;
   const { lensGone, gone } = words('entering').page;
   const place = document.querySelector('#entering');
@@ -60,7 +61,7 @@ async function draw(): Promise<void> {
     const advice = adviceOnEntering(situation, contents.kit, shelf, weighing);
     render(advice ? <EnteringPage advice={advice} weighing={weighing} /> : <p role="alert">{lensGone}</p>, place);
   } else if (place) {
-    render(<p role="alert">{read.ok ? gone : storeWords.fault(read.fault)}</p>, place);
+    render(<p role="alert">{read.ok ? gone : words('store').fault(read.fault)}</p>, place);
   }
 }
 

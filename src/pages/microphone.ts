@@ -2,28 +2,18 @@
 // what listening means, and follows the permission while it is open.
 import { wearRememberedTheme } from '../platform/theme.ts';
 import { microphonePermission, openMicrophone } from '../platform/ear/microphone.ts';
-import { microphoneWords } from '../words/pages.ts';
+import { readWords, words } from '../words/catalogue.ts';
+import { wearPageLanguages } from './pageLanguage.ts';
 
 type State = PermissionState | 'no microphone' | 'in use';
 
-wearRememberedTheme();
-document.title = microphoneWords.title;
-const means = document.querySelector('#means');
 const state = document.querySelector('#state');
 const ask = document.querySelector('button');
-const title = document.querySelector('h1');
-if (title) title.textContent = microphoneWords.title;
-if (means) means.textContent = microphoneWords.means;
-if (ask) ask.textContent = microphoneWords.allow;
 
 function show(now: State): void {
-  if (state) state.textContent = microphoneWords.state[now];
+  if (state) state.textContent = words('microphone').state[now];
   if (ask) ask.hidden = now === 'granted' || now === 'denied';
 }
-
-const permission = await microphonePermission();
-show(permission?.state ?? 'prompt');
-permission?.addEventListener('change', () => show(permission.state));
 
 async function askNow(): Promise<void> {
   const opened = await openMicrophone();
@@ -33,6 +23,27 @@ async function askNow(): Promise<void> {
   show((await microphonePermission())?.state ?? (opened.ok ? 'granted' : 'denied'));
 }
 
-ask?.addEventListener('click', () => void askNow());
-// Somebody who said yes in the panel is not asked for the same yes again.
-if (location.hash === '#ask' && permission?.state !== 'granted') await askNow();
+/** Not awaited by the script itself: whatever it reads on demand waits until the script has run. */
+async function draw(): Promise<void> {
+  await wearPageLanguages();
+  await readWords('microphone');
+  const { title, means, allow } = words('microphone');
+  document.title = title;
+  for (const [place, text] of [
+    ['h1', title],
+    ['#means', means],
+    ['button', allow],
+  ] as const) {
+    const element = document.querySelector(place);
+    if (element) element.textContent = text;
+  }
+  const permission = await microphonePermission();
+  show(permission?.state ?? 'prompt');
+  permission?.addEventListener('change', () => show(permission.state));
+  ask?.addEventListener('click', () => void askNow());
+  // Somebody who said yes in the panel is not asked for the same yes again.
+  if (location.hash === '#ask' && permission?.state !== 'granted') await askNow();
+}
+
+wearRememberedTheme();
+void draw();

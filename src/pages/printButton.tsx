@@ -1,8 +1,8 @@
 // The one thing every page for paper can do.
-import { paperWords } from '../words/pages.ts';
+import { words } from '../words/catalogue.ts';
 
 export const PrintButton = () => (
   <button type="button" class="chief" onClick={() => print()}>
-    {paperWords.print}
+    {words('paper').print}
   </button>
 );

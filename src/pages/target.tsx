@@ -10,6 +10,7 @@ import { PAPERS, sheets, type PaperName } from '../optics/print/sheets.ts';
 import { drawTarget, SCALE } from '../optics/print/target.ts';
 import { got, type Result } from '../result.ts';
 import { readWords, words } from '../words/catalogue.ts';
+import { wearPageLanguages } from './pageLanguage.ts';
 import { PrintButton } from './printButton.tsx';
 
 interface Drawn {
@@ -76,7 +77,8 @@ function TargetPage({ order }: { readonly order: TargetOrder | null }) {
 
 /** Not awaited by the script itself: whatever it reads on demand waits until the script has run. */
 async function draw(): Promise<void> {
-  await readWords('print');
+  await wearPageLanguages();
+  await readWords('paper', 'print');
   document.title = words('print').page.title;
   const place = document.querySelector('#target');
   if (place) render(<TargetPage order={readOrder(location.hash.slice(1))} />, place);

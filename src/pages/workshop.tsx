@@ -10,11 +10,11 @@ import { CarriedDrawing } from '../panel/outcome/carriedDrawing.tsx';
 import { store } from '../platform/storage.ts';
 import { writeSteps } from '../sweep/scale.ts';
 import { readWords, words } from '../words/catalogue.ts';
-import { storeWords, workshopWords } from '../words/pages.ts';
+import { wearPageLanguages } from './pageLanguage.ts';
 import { PrintButton } from './printButton.tsx';
 
 function WorkshopPage({ evidence }: { readonly evidence: WorkshopCase }) {
-  const say = workshopWords;
+  const say = words('workshop');
   const { record, plan, inFocus, aside, proofs } = evidence;
   const { outcome, subject } = record;
   const started = inFocus.record?.journal[0];
@@ -66,7 +66,7 @@ function WorkshopPage({ evidence }: { readonly evidence: WorkshopCase }) {
 }
 
 function Facts({ evidence: { record, plan, pairing, inFocus } }: { readonly evidence: WorkshopCase }) {
-  const say = workshopWords;
+  const say = words('workshop');
   const { scale } = plan;
   const { subject } = record;
   const facts = [
@@ -95,7 +95,7 @@ function Facts({ evidence: { record, plan, pairing, inFocus } }: { readonly evid
 }
 
 function SeriesView({ title, series: { holds } }: { readonly title: string; readonly series: Series }) {
-  const { table, number, light, arrows, counts: counted } = workshopWords;
+  const { table, number, light, arrows, counts: counted } = words('workshop');
   const withArrows = holds.some(({ verdict }) => verdict.arrows !== 'none');
   return (
     <table>
@@ -126,11 +126,11 @@ function SeriesView({ title, series: { holds } }: { readonly title: string; read
   );
 }
 
-document.title = workshopWords.title;
-
 /** Not awaited by the script itself: whatever it reads on demand waits until the script has run. */
 async function draw(): Promise<void> {
-  await readWords('conditions', 'readings', 'result', 'spoken');
+  await wearPageLanguages();
+  await readWords('conditions', 'paper', 'readings', 'result', 'spoken', 'store', 'workshop');
+  document.title = words('workshop').title;
   const place = document.querySelector('#workshop');
   const id = decodeURIComponent(location.hash.slice(1));
   const read = await store.read();
@@ -139,11 +139,11 @@ async function draw(): Promise<void> {
   if (place && library && record) {
     render(<WorkshopPage evidence={evidenceOf(record, library)} />, place);
   } else if (place) {
-    const { title, gone } = workshopWords;
+    const { title, gone } = words('workshop');
     render(
       <main>
         <h1>{title}</h1>
-        <p role="alert">{read.ok ? gone : storeWords.fault(read.fault)}</p>
+        <p role="alert">{read.ok ? gone : words('store').fault(read.fault)}</p>
       </main>,
       place,
     );

@@ -12,7 +12,7 @@ interface Props {
 
 export const Frame = ({ screen, phase, announcement, children }: Props) => (
   <main data-screen={screen} data-phase={phase}>
-    <output class="unseen" aria-label={firstWords.announcement} aria-live="polite">
+    <output class="unseen" aria-label={firstWords().announcement} aria-live="polite">
       {announcement}
     </output>
     {children}

@@ -2,9 +2,13 @@
 import { hydrate } from 'preact';
 import { App } from './app.tsx';
 import type { Held } from './early/held.ts';
+import { rememberedLanguages } from '../platform/language.ts';
+import { changeLanguages } from '../words/catalogue.ts';
 import { openSession } from './session/open.ts';
 
-export function open(place: HTMLElement, held: Held): void {
+/** In the languages that were worn last; those that are set now follow with the settings. */
+export async function open(place: HTMLElement, held: Held): Promise<void> {
+  await changeLanguages(rememberedLanguages());
   hydrate(<App session={openSession()} held={held} />, place);
   held.tellTyped();
 }

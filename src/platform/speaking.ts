@@ -18,18 +18,25 @@ const TO_START = 2500;
 const GIVEN_UP_AFTER = 2;
 const TRIED_AGAIN_AFTER = 60_000;
 
-export function createSpeaking(language: string): Speech {
+export function createSpeaking(language: () => string): Speech {
   if (!('speechSynthesis' in globalThis)) {
     return { say: () => Promise.resolve('no voice'), voices: () => Promise.resolve([]), cancel: () => undefined };
   }
   let cut: () => void = () => undefined;
   let silent = 0;
   let lastTried = 0;
-  let fitting = findVoices(language);
+  const found = new Map<string, Promise<SpeechSynthesisVoice[]>>();
   speechSynthesis.addEventListener('voiceschanged', () => {
-    fitting = findVoices(language);
+    found.clear();
     silent = 0;
   });
+
+  function fitting(): Promise<SpeechSynthesisVoice[]> {
+    const tag = language();
+    const voices = found.get(tag) ?? findVoices(tag);
+    found.set(tag, voices);
+    return voices;
+  }
 
   async function say(text: string, { rate, voice, loudness }: Parameters<Speech['say']>[1]): ReturnType<Speech['say']> {
     cut();
@@ -38,18 +45,18 @@ export function createSpeaking(language: string): Speech {
     const cutOff = new Promise<'cut'>((end) => {
       cut = () => end('cut');
     });
-    const found = await Promise.race([fitting, cutOff]);
-    if (found === 'cut') return 'said';
-    const [best] = found;
+    const voices = await Promise.race([fitting(), cutOff]);
+    if (voices === 'cut') return 'said';
+    const [best] = voices;
     if (!best) return 'no voice';
-    const ended = await Promise.race([utter(text, { rate, loudness }, found.find(({ name }) => name === voice) ?? best), cutOff]);
+    const ended = await Promise.race([utter(text, { rate, loudness }, voices.find(({ name }) => name === voice) ?? best), cutOff]);
     silent = ended === 'unanswered' ? silent + 1 : 0;
     return ended === 'unanswered' ? 'no voice' : 'said';
   }
 
   return {
     say,
-    voices: async () => (await fitting).map(({ name }) => name),
+    voices: async () => (await fitting()).map(({ name }) => name),
     cancel() {
       cut();
       speechSynthesis.cancel();

@@ -1,7 +1,8 @@
 // Speaking, as the session knows it. What it takes is read when the panel stands, since nothing is said before.
 import type { Speech } from './speaking.ts';
 
-export function createSpeech(language: string): Speech {
+/** `language`: the tag of what is said. */
+export function createSpeech(language: () => string): Speech {
   const speaking = import('./aloud.ts').then(({ createSpeaking }) => createSpeaking(language));
   return {
     say: (text, manner) => speaking.then((voice) => voice.say(text, manner)).catch(() => 'no voice'),

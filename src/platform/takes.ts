@@ -1,10 +1,9 @@
-// The words the person taught, in IndexedDB. They can be taught again, so nothing else depends on them; what does not fit
-// the schema is told and left alone until it is taught anew.
-import { clear, createStore, get, update } from 'idb-keyval';
+// The words the person taught, in IndexedDB, those of each language by themselves. They can be taught again, so nothing else depends on
+// them; what does not fit the schema is told and left alone until it is taught anew.
+import { createStore, del, get, update } from 'idb-keyval';
 import * as v from 'valibot';
 import { failed, got, type Result } from '../result.ts';
 import { OwnWords, ownWordsOf, type Take } from '../voice/ownWords/take.ts';
-import { ENGLISH_TAG } from '../hearing/languages/en/words.ts';
 
 export type TakesFault = 'not read' | 'not kept' | 'not erased';
 type Kept = Result<readonly Take[], TakesFault>;
@@ -16,13 +15,16 @@ export interface Takes {
    * read, and leaves them. The answer is what is kept now.
    */
   change(how: (takes: readonly Take[] | null) => readonly Take[] | null): Promise<Kept>;
+  /** Of this language. */
   erase(): Promise<Result<undefined, TakesFault>>;
 }
 
 const database = createStore('sweepbook-words', 'own');
+/** Where the words of the first language that could be taught lie; every other has its tag behind it. */
 const KEY = 'taught';
+const keyOf = (tag: string): string => (tag === 'en-US' ? KEY : `${KEY} ${tag}`);
 
-function takesIn(stored: unknown): readonly Take[] | null {
+function readTakes(stored: unknown): readonly Take[] | null {
   if (stored === undefined) return [];
   const read = v.safeParse(OwnWords, stored);
   return read.success ? read.output.takes : null;
@@ -30,22 +32,24 @@ function takesIn(stored: unknown): readonly Take[] | null {
 
 const told = (takes: readonly Take[] | null): Kept => (takes === null ? failed('not read') : got(takes));
 
-export const takes: Takes = {
+/** `language`: the tag of the one in use. */
+export const takesIn = (language: () => string): Takes => ({
   async read() {
     try {
-      return told(takesIn(await get(KEY, database)));
+      return told(readTakes(await get(keyOf(language()), database)));
     } catch {
       return failed('not read');
     }
   },
   async change(how) {
+    const tag = language();
     try {
       let kept: readonly Take[] | null = null;
       await update<unknown>(
-        KEY,
+        keyOf(tag),
         (stored) => {
-          kept = how(takesIn(stored));
-          return kept === null ? stored : ownWordsOf(ENGLISH_TAG, kept);
+          kept = how(readTakes(stored));
+          return kept === null ? stored : ownWordsOf(tag, kept);
         },
         database,
       );
@@ -56,10 +60,10 @@ export const takes: Takes = {
   },
   async erase() {
     try {
-      await clear(database);
+      await del(keyOf(language()), database);
       return got(undefined);
     } catch {
       return failed('not erased');
     }
   },
-};
+});

@@ -1,6 +1,6 @@
 // The words in the groups in which they are taught, and what each group is for. The first is enough to run a sweep.
+import type { Vocabulary } from '../hearing/languages/heardLanguage.ts';
 import { WORDS, type Word } from '../sweep/inputs.ts';
-import { ENGLISH_WRITTEN } from '../hearing/languages/en/vocabulary.ts';
 import { spelledQuestions } from './ownWords/spelledQuestion.ts';
 import { spelledValues } from './ownWords/spelledValue.ts';
 
@@ -11,21 +11,28 @@ export interface WordGroup<Name = GroupName> {
   readonly words: readonly string[];
 }
 
-const inWords = (words: readonly Word[]): readonly string[] => words.map((word) => ENGLISH_WRITTEN.words[word].say);
-
+/** Seven carry a sweep from its first hold to the accepted value. */
 const SWEEP: readonly Word[] = ['holding', 'solid', 'delayed', 'flicker', 'nothing', 'undo', 'accept'];
 const WALK: readonly Word[] = ['next', 'back', 'repeat'];
 const ARROWS: readonly Word[] = ['left', 'right', 'balanced', 'lopsided'];
 const VALUES: readonly Word[] = ['set'];
 const grouped: readonly Word[] = [...SWEEP, ...WALK, ...ARROWS, ...VALUES];
 
-/** Seven carry a sweep from its first hold to the accepted value. */
-export const FIRST_WORDS = inWords(SWEEP);
+const said = (language: Vocabulary, words: readonly Word[]): readonly string[] => words.map((word) => language.words[word].say);
 
-export const WORD_GROUPS: readonly WordGroup[] = [
-  { is: 'sweep', words: FIRST_WORDS },
-  { is: 'walk', words: inWords(WALK) },
-  { is: 'arrows', words: inWords(ARROWS) },
-  { is: 'values', words: [...inWords(VALUES), spelledQuestions(ENGLISH_WRITTEN).word, ...spelledValues(ENGLISH_WRITTEN).words] },
-  { is: 'rest', words: inWords(WORDS.filter((word) => !grouped.includes(word))) },
-];
+/** How many carry a sweep. */
+export const FIRST_COUNT = SWEEP.length;
+
+/** Those that carry a sweep, as they are said. */
+export const firstWordsIn = (language: Vocabulary): readonly string[] => said(language, SWEEP);
+
+export function wordGroupsIn(language: Vocabulary): readonly WordGroup[] {
+  const inWords = (words: readonly Word[]): readonly string[] => said(language, words);
+  return [
+    { is: 'sweep', words: inWords(SWEEP) },
+    { is: 'walk', words: inWords(WALK) },
+    { is: 'arrows', words: inWords(ARROWS) },
+    { is: 'values', words: [...inWords(VALUES), spelledQuestions(language).word, ...spelledValues(language).words] },
+    { is: 'rest', words: inWords(WORDS.filter((word) => !grouped.includes(word))) },
+  ];
+}

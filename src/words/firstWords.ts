@@ -16,4 +16,6 @@ export interface FirstWords {
   readonly unread: string;
   /** Before what is stored was read nothing can be saved, or it would be overwritten unread. */
   readonly notRead: string;
+  /** The microphone mark while voice is off; `press`: what a press does, beginning with the word. */
+  readonly mark: { readonly word: string; readonly press: string };
 }

@@ -12,6 +12,8 @@ import type { InWords } from './inWords.ts';
 
 export interface SpokenWords {
   readonly prompt: (prompt: Prompt) => InWords;
+  /** A correction by itself, as it is said. */
+  readonly correction: (value: Steps) => string;
   /** The same for the ear of a person who has heard it many times: only what is new. */
   readonly brief: (prompt: BriefPrompt) => string;
   /** Why this value: the part of a sentence that follows it. */

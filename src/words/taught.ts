@@ -5,17 +5,21 @@ import { HEARD } from '../hearing/languages.ts';
 import type { Vocabulary } from '../hearing/languages/heardLanguage.ts';
 import type { Language } from '../language.ts';
 import type { Word } from '../sweep/inputs.ts';
+import { inUse } from './inUse.ts';
 
-const read = signal<Vocabulary | null>(null);
+const read = signal<Partial<Record<Language, Vocabulary>>>({});
 
 export async function readVocabulary(language: Language): Promise<void> {
-  read.value = await HEARD[language].written();
+  if (read.peek()[language]) return;
+  const found = await HEARD[language].written();
+  read.value = { ...read.peek(), [language]: found };
 }
 
 /** Throws before it has been read. */
 export function vocabulary(): Vocabulary {
-  if (read.value === null) throw new Error('The words to say are used before they are read.');
-  return read.value;
+  const found = read.value[inUse.value.voice];
+  if (found === undefined) throw new Error('The words to say are used before they are read.');
+  return found;
 }
 
 /** What a person says for it. */

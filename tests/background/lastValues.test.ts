@@ -2,7 +2,6 @@
 import { expect, test } from 'vitest';
 import { createLastValues } from '../../src/background/lastValues.ts';
 import { KEY, entryKey } from '../../src/logbook/keys.ts';
-import { words } from '../../src/words/catalogue.ts';
 import { libraryWith, T0 } from '../logbook/libraryWith.ts';
 
 const library = libraryWith({ entries: [{ id: 'e', value: 6 }] });
@@ -13,7 +12,7 @@ function addressBar() {
   const lastValues = createLastValues(
     () => Promise.resolve({ ...stored }),
     () => T0,
-    words('lookUp'),
+    () => ['en-US'],
   );
   return { stored, lastValues };
 }
@@ -46,7 +45,7 @@ test('a store that cannot be read is said, and tried again', async () => {
   const lastValues = createLastValues(
     () => (fails ? Promise.reject(new Error('gone')) : Promise.resolve({})),
     () => T0,
-    words('lookUp'),
+    () => ['en-US'],
   );
   expect(await lastValues.answer('85')).toEqual(['The logbook cannot be read just now. Open the panel.']);
   fails = false;

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { cardOf } from '../../src/logbook/card.ts';
 import { USUAL_LIMITS } from '../../src/logbook/due.ts';
 import { shelfOf } from '../../src/logbook/shelf.ts';
-import { cardWords } from '../../src/words/pages.ts';
+import { words } from '../../src/words/catalogue.ts';
 import { DAY, libraryWith, sweepRecord, T0 } from './libraryWith.ts';
 
 describe('the card of a body', () => {
@@ -78,7 +78,7 @@ describe('the card of a body', () => {
     const factsWith = (...proofs: readonly object[]): string => {
       const { kit, ...rest } = libraryWith({ entries: [{ id: 'e', value: 5 }], proofs: proofs.map((proof, at) => ({ id: `p${at}`, at: T0 + at, proof })) });
       const [lens] = cardOf(kit.bodies[0]!, kit, shelfOf({ kit, ...rest }, { at: T0, temperature: null }, USUAL_LIMITS)).lenses;
-      return cardWords.facts(lens!.lines[0]!);
+      return words('card').facts(lens!.lines[0]!);
     };
     const [confirmed, shifted, unsure] = [{ is: 'confirmed' }, { is: 'shifted', lies: 'behind' }, { is: 'not enough', more: 2 }];
     expect(factsWith(check(5, confirmed))).toMatch(/^entered .* · confirmed with photographs 1 Jan 2026$/);

@@ -13,7 +13,6 @@ import { openSweep } from '../../src/sweep/opening.ts';
 import { transferPlan } from '../../src/sweep/transfer/opened.ts';
 import { moment, steps } from '../../src/units.ts';
 import { words } from '../../src/words/catalogue.ts';
-import { workshopWords } from '../../src/words/pages.ts';
 import { ranWith } from '../sweep/noiseFree.ts';
 import { after, later, opened, SUBJECT } from '../sweep/staged.ts';
 import { libraryWith } from './libraryWith.ts';
@@ -89,7 +88,7 @@ describe('the page for the workshop', () => {
     });
     const evidence = evidenceOf(first, { ...library, proofs });
     expect(evidence.proofs.map(({ id }) => id)).toEqual(['new', 'old']);
-    const { showed, by, facts } = workshopWords.photographs;
+    const { showed, by, facts } = words('workshop').photographs;
     expect(evidence.proofs.map((proof) => `${showed(proof)} ${by(proof)}. ${facts(proof)}`)[0]).toBe(
       'sharp in one picture, 1 Jan 1970. focus fell 2 mm ± 1 mm behind the target',
     );

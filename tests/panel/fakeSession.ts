@@ -33,6 +33,7 @@ import { transition } from '../../src/sweep/transition.ts';
 import { isStanding, understood } from '../../src/sweep/understood.ts';
 import { words } from '../../src/words/catalogue.ts';
 import { millimetres, moment, steps, type Moment } from '../../src/units.ts';
+import type { InWords } from '../../src/words/inWords.ts';
 
 export const SUBJECT: Subject = {
   situation: 'orrin-85-near',
@@ -290,9 +291,9 @@ export class FakeSession implements Session {
     return Promise.resolve(this.soundHeard);
   };
   bringTaught: Session['bringTaught'] = () => Promise.resolve(got([]));
-  say(sentence: string): void {
-    this.said.push(sentence);
-    this.announcement.value = sentence;
+  say({ spoken, written }: InWords): void {
+    this.said.push(spoken);
+    this.announcement.value = written;
   }
   /** The crops that lie beside what photographs showed, by their name. */
   readonly crops = new Map<string, CropPair>();
@@ -318,7 +319,7 @@ export class FakeSession implements Session {
     return Promise.resolve(DONE);
   };
   eraseHeard: Session['eraseHeard'] = () => Promise.resolve(DONE);
-  sayNext = (sentence: string): void => this.say(sentence);
+  sayNext = (words: InWords): void => this.say(words);
   sayShown = (sentence: string): void => void this.said.push(sentence);
   backUp = (): void => this.#library.backUp(this.now.value);
 

@@ -2,9 +2,10 @@
 import 'fake-indexeddb/auto';
 import { createStore, get, set } from 'idb-keyval';
 import { expect, test } from 'vitest';
-import { takes } from '../../src/platform/takes.ts';
+import { takesIn } from '../../src/platform/takes.ts';
 import type { Take } from '../../src/voice/ownWords/take.ts';
 
+const takes = takesIn(() => 'en-US');
 const take = (word: string): Take => ({ word, noise: Array.from({ length: 8 }, () => -100), frames: Array.from({ length: 64 }, () => -60) });
 const learned: Take = { ...take('solid'), learned: true };
 
@@ -20,4 +21,14 @@ test('takes that cannot be read are told and left, unless they are taught anew',
   expect(await takes.change((now) => now && [...now, learned])).toMatchObject({ ok: false, fault: 'not read' });
   expect(await get('taught', database)).toBe('spoilt');
   expect(await takes.change((now) => [...(now ?? []), take('undo')])).toEqual({ ok: true, value: [take('undo')] });
+});
+
+test('the words of each language lie by themselves', async () => {
+  const german = takesIn(() => 'de-DE');
+  await takes.change(() => [take('solid')]);
+  await german.change(() => [take('stabil')]);
+  expect(await takes.read()).toEqual({ ok: true, value: [take('solid')] });
+  expect(await german.erase()).toMatchObject({ ok: true });
+  expect(await german.read()).toEqual({ ok: true, value: [] });
+  expect(await takes.read()).toEqual({ ok: true, value: [take('solid')] });
 });

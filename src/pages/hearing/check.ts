@@ -10,7 +10,6 @@ import { clearnessOf } from '../../voice/ownWords/noiseMeter.ts';
 import { recogniserOf, type Recogniser } from '../../voice/ownWords/recogniser.ts';
 import type { Take } from '../../voice/ownWords/take.ts';
 import { words } from '../../words/catalogue.ts';
-import { hearingWords as say, storeWords } from '../../words/pages.ts';
 import { Lesson, TAKES_A_WORD } from './lesson.ts';
 
 interface Teaching {
@@ -44,6 +43,7 @@ const PIECES = 5;
 
 export function createCheck(store: Takes): Check {
   const takes = signal<readonly Take[]>([]);
+  const say = words('hearing');
   const state = signal<string>(say.room.toListen);
   const listens = signal(false);
   const level = signal(QUIETEST);
@@ -112,7 +112,7 @@ export function createCheck(store: Takes): Check {
     teaching.value = null;
     const kept = await store.change(how);
     if (kept.ok) takes.value = kept.value;
-    heard.value = kept.ok ? sentence : storeWords.taught[kept.fault];
+    heard.value = kept.ok ? sentence : words('store').taught[kept.fault];
     // It takes most of a second: not between two words that are taught.
     if (rate > 0 && (thenListens || !kept.ok)) prepare();
     return kept.ok;
@@ -128,7 +128,7 @@ export function createCheck(store: Takes): Check {
     async begin() {
       const read = await store.read();
       if (read.ok) takes.value = read.value;
-      else heard.value = storeWords.taught[read.fault];
+      else heard.value = words('store').taught[read.fault];
     },
     async listen() {
       const opened = await openMicrophone('plain');
@@ -166,7 +166,7 @@ export function createCheck(store: Takes): Check {
       teaching.value = null;
       const erased = await store.erase();
       if (erased.ok) takes.value = [];
-      heard.value = erased.ok ? say.own.erased : storeWords.taught[erased.fault];
+      heard.value = erased.ok ? say.own.erased : words('store').taught[erased.fault];
       if (rate > 0) prepare();
     },
   };

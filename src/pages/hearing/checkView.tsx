@@ -1,7 +1,7 @@
 // The hearing check as it is seen: the meter with its advice, what was heard, and every word that can be taught, in rooms to open. The
 // words that a sweep needs come first.
 import type { TaughtGroup } from './groups.ts';
-import { hearingWords as say } from '../../words/pages.ts';
+import { words } from '../../words/catalogue.ts';
 import type { Check } from './check.ts';
 import { TAKES_A_WORD } from './lesson.ts';
 import { openRoomOf, roomsOf } from './rooms.ts';
@@ -15,8 +15,8 @@ interface Props {
 export function CheckView({ check, groups }: Props) {
   return (
     <>
-      <h1>{say.title}</h1>
-      <p>{say.stays}</p>
+      <h1>{words('hearing').title}</h1>
+      <p>{words('hearing').stays}</p>
       <Room check={check} />
       <Words check={check} groups={groups} />
     </>
@@ -27,15 +27,15 @@ function Room({ check }: Pick<Props, 'check'>) {
   const level = check.level.value;
   return (
     <section aria-labelledby="room">
-      <h2 id="room">{say.room.title}</h2>
+      <h2 id="room">{words('hearing').room.title}</h2>
       {check.listens.value ? (
         <label>
-          {say.room.level}
+          {words('hearing').room.level}
           <meter min={-90} max={0} low={-60} high={-3} value={level} />
         </label>
       ) : (
         <button type="button" class="chief" onClick={() => void check.listen()}>
-          {say.room.listen}
+          {words('hearing').room.listen}
         </button>
       )}
       <output>{check.state.value}</output>
@@ -52,23 +52,23 @@ function Words({ check, groups }: Props) {
   const open = openRoomOf(rooms, new Set(takes.map(({ word }) => word)), teaching ?? null);
   return (
     <section aria-labelledby="words">
-      <h2 id="words">{say.own.title}</h2>
-      <p>{say.own.about(TAKES_A_WORD).join(' ')}</p>
+      <h2 id="words">{words('hearing').own.title}</h2>
+      <p>{words('hearing').own.about(TAKES_A_WORD).join(' ')}</p>
       <div class="rooms">
         {rooms.map((room) => (
           <TaughtRoom key={room.is} room={room} check={check} takes={takes} open={room.is === open} />
         ))}
       </div>
-      <p class="muted small">{say.kept}</p>
-      <p class="muted small">{say.own.learns}</p>
+      <p class="muted small">{words('hearing').kept}</p>
+      <p class="muted small">{words('hearing').own.learns}</p>
       {takes.some((take) => take.learned) && (
         <button type="button" onClick={() => void check.forgetLearned()}>
-          {say.own.forgetLearned}
+          {words('hearing').own.forgetLearned}
         </button>
       )}
       {takes.length > 0 && (
         <button type="button" onClick={() => void check.erase()}>
-          {say.own.erase}
+          {words('hearing').own.erase}
         </button>
       )}
     </section>
@@ -81,11 +81,11 @@ function Teaching({ check }: Pick<Props, 'check'>) {
   return (
     <div>
       <p class="saying">
-        {say.lesson.say(teaching.word)} <span class="muted small">{say.lesson.takes(teaching.done, TAKES_A_WORD)}</span>
+        {words('hearing').lesson.say(teaching.word)} <span class="muted small">{words('hearing').lesson.takes(teaching.done, TAKES_A_WORD)}</span>
       </p>
       <output>{teaching.said}</output>
       <button type="button" onClick={check.stopTeaching}>
-        {say.lesson.stop}
+        {words('hearing').lesson.stop}
       </button>
     </div>
   );

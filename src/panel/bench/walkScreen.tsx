@@ -3,7 +3,7 @@ import { useCallback, useEffect, useState } from 'preact/hooks';
 import { holdPicture } from '../../optics/setUp/stepPicture.ts';
 import { currentStep, isDone, type WalkEvent } from '../../optics/setUp/walk.ts';
 import { steps } from '../../units.ts';
-import { words } from '../../words/catalogue.ts';
+import { saidAndShown, words } from '../../words/catalogue.ts';
 import { KeysNotice } from '../keys/keysNotice.tsx';
 import { useKeys } from '../keys/useKeys.ts';
 import { useKeysGo } from '../keys/useKeysGo.ts';
@@ -54,7 +54,7 @@ function Walk({ standing: { subject, reckoned } }: { readonly standing: Extract<
     (event: WalkEvent): void => {
       if (!begun) return;
       const spoken = begun.move(event);
-      if (spoken !== null) session.say(words('setUp').speak(spoken));
+      if (spoken !== null) session.say(saidAndShown('setUp', (setUp) => setUp.speak(spoken)));
       if (event.walked === 'back' || event.walked === 'repeat') return;
       setKept(writeDown(session, bench, subject, begun.state.peek().bench));
     },
@@ -74,7 +74,7 @@ function Walk({ standing: { subject, reckoned } }: { readonly standing: Extract<
   useEffect(() => session.attend({ words: WORDS, take: (input) => tell(input.told === 'press' ? PRESSES[input.press] : input.told) }), [session, tell]);
   useEffect(() => {
     const first = begun && currentStep(begun.state.peek());
-    if (first) session.say(words('setUp').speak(first.said));
+    if (first) session.say(saidAndShown('setUp', (setUp) => setUp.speak(first.said)));
   }, [begun, session]);
   if (begun === null) return <output>{say.noAperture}</output>;
   const state = begun.state.value;

@@ -5,7 +5,7 @@ import { PressShape } from '../sweep/pressShape.tsx';
 import { useContact } from '../sweep/useContact.ts';
 import { useSession } from '../useSession.ts';
 import { words } from '../../words/catalogue.ts';
-import { TAUGHT } from '../../hearing/languages/en/words.ts';
+import { taught } from '../../words/taught.ts';
 
 interface Props {
   readonly words: readonly Exclude<Word, 'set'>[];
@@ -31,7 +31,7 @@ export function WalkSwitch({ words: told, tell, means }: Props) {
       <fieldset class="row" aria-label={words('setUp').also}>
         {told.map((word) => (
           <button key={word} type="button" onClick={() => tell(word)}>
-            {TAUGHT[word]} <kbd>{capOf(word)}</kbd>
+            {taught(word)} <kbd>{capOf(word)}</kbd>
           </button>
         ))}
       </fieldset>

@@ -3,7 +3,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import type { SweepState } from '../../sweep/state.ts';
 import { useSession } from '../useSession.ts';
 import { coachedNow, isNew, type Coached } from './coaching.ts';
-import { words } from '../../words/catalogue.ts';
+import { aloud } from '../../words/catalogue.ts';
 
 export function useCoaching(sweep: SweepState, here: boolean): Coached | null {
   const session = useSession();
@@ -17,17 +17,17 @@ export function useCoaching(sweep: SweepState, here: boolean): Coached | null {
     beforeRef.current = judged;
   }, [judged, isCounted, session, settings.coached]);
 
-  const aloud = coached && aloudNow(coached, session.ear.peek() === 'off');
+  const said = coached && saidNow(coached, session.ear.peek() === 'off');
   useEffect(() => {
-    if (aloud !== null) session.sayShown(aloud, 'next');
-  }, [aloud, session]);
+    if (said !== null) session.sayShown(said, 'next');
+  }, [said, session]);
   return coached;
 }
 
 /** After the end tone it would only keep the ear of a person who speaks from hearing the answer. */
-function aloudNow(coached: Coached, byHand: boolean): string | null {
+function saidNow(coached: Coached, byHand: boolean): string | null {
   if (coached.shows === 'lights') return null;
-  const say = words('firstHold').coach;
+  const say = aloud('firstHold').coach;
   if (coached.shows === 'buttons') return say.firstAloud;
   return coached.phase === 'judging' && !byHand ? null : say.steps[coached.phase].aloud;
 }

@@ -4,6 +4,7 @@
 // hidden, and the panel shows what is true when it knows it.
 import type { KEY } from '../../logbook/keys.ts';
 import { isStored } from '../../platform/isStored.ts';
+import { rememberedLanguages, wearLanguages } from '../../platform/language.ts';
 import { wearRememberedTheme } from '../../platform/theme.ts';
 import { holdInputs } from './held.ts';
 
@@ -14,10 +15,12 @@ const LIVE = 'live' satisfies (typeof KEY)['live'];
 const NO_FRAME = 250;
 
 wearRememberedTheme();
+wearLanguages(rememberedLanguages());
 const place = document.querySelector<HTMLElement>('#panel');
 if (place) void open(place);
 
 async function open(panel: HTMLElement): Promise<void> {
+  inLanguage(panel);
   const held = holdInputs(panel);
   // Where the store cannot be read, nothing is shown either: the panel says what is wrong.
   if (!(await isStored(LIVE).catch(() => true))) {
@@ -27,11 +30,20 @@ async function open(panel: HTMLElement): Promise<void> {
     await nextFrame();
   }
   try {
-    (await import('../panel.tsx')).open(panel, held);
+    await (await import('../panel.tsx')).open(panel, held);
   } catch {
     panel.hidden = true;
     document.querySelector('#unread')?.removeAttribute('hidden');
   }
+}
+
+/** The start stands in the page in English, and in every other language beside it. */
+function inLanguage(panel: HTMLElement): void {
+  const drawn = document.querySelector<HTMLTemplateElement>(`template[lang="${document.documentElement.lang}"]`)?.content;
+  const [start, unread] = drawn?.children ?? [];
+  if (!start || !unread) return;
+  panel.replaceChildren(...start.childNodes);
+  document.querySelector('#unread')?.replaceChildren(...unread.childNodes);
 }
 
 const nextFrame = (): Promise<unknown> =>

@@ -5,8 +5,8 @@ import { writeTable } from '../../logbook/csv/writeTable.ts';
 import { isoOf } from '../../calendar.ts';
 import { saveFile } from '../../platform/files.ts';
 import { ownWordsOf } from '../../voice/ownWords/take.ts';
-import { ENGLISH_TAG } from '../../hearing/languages/en/words.ts';
 import { words } from '../../words/catalogue.ts';
+import { vocabulary } from '../../words/taught.ts';
 import type { Library } from '../../logbook/library.ts';
 import { libraryIn } from '../session/libraryIn.ts';
 import { Empty } from '../empty/empty.ts';
@@ -23,7 +23,7 @@ export function FilesScreen() {
   const [said, setSaid] = useState('');
   const write = async (): Promise<void> => {
     const taught = await session.taught();
-    const ownWords = taught.ok && taught.value.length > 0 ? ownWordsOf(ENGLISH_TAG, taught.value) : null;
+    const ownWords = taught.ok && taught.value.length > 0 ? ownWordsOf(vocabulary().tag, taught.value) : null;
     saveFile(`sweepbook-backup-${day()}.json`, 'application/json', writeBackup(libraryIn(session), session.clock(), ownWords));
     session.backUp();
     setSaid(taught.ok ? '' : backup.withoutWords);

@@ -1,8 +1,8 @@
 // Words in a table, each with what it means and its key.
 import { capOf } from '../keys/keys.ts';
 import type { Word } from '../../sweep/inputs.ts';
-import { TAUGHT } from '../../hearing/languages/en/words.ts';
 import { words } from '../../words/catalogue.ts';
+import { taught } from '../../words/taught.ts';
 
 export function WordRows({ of }: { readonly of: readonly Word[] }) {
   const say = words('help').spoken;
@@ -18,7 +18,7 @@ export function WordRows({ of }: { readonly of: readonly Word[] }) {
       <tbody>
         {of.map((word) => (
           <tr key={word}>
-            <th scope="row">{word === 'set' ? say.set : TAUGHT[word]}</th>
+            <th scope="row">{word === 'set' ? say.set : taught(word)}</th>
             <td>{say.meanings[word]}</td>
             <td>
               <kbd>{capOf(word)}</kbd>

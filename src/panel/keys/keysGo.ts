@@ -3,7 +3,7 @@
 import { computed, effect, signal, type ReadonlySignal } from '@preact/signals';
 import type { KeyboardFocus } from '../../platform/keyboardFocus.ts';
 import { currentPrompt } from '../../sweep/currentPrompt.ts';
-import { words } from '../../words/catalogue.ts';
+import { aloud } from '../../words/catalogue.ts';
 import type { Session } from '../session/session.ts';
 
 /** Where the keys go while they are waited for; `back`: they have just come back. */
@@ -25,7 +25,7 @@ export function watchKeys(
   const phase = computed(() => sweep.value?.phase.name);
   const isWanted = computed(() => beside || (role.value === 'owner' && phase.value !== undefined && phase.value !== 'finished'));
   let timer: ReturnType<typeof setTimeout> | undefined;
-  const say = words('firstHold').keys;
+  const say = () => aloud('firstHold').keys;
 
   const forget = keyboard.onChange(() => {
     here.value = keyboard.isHere();
@@ -39,10 +39,10 @@ export function watchKeys(
 
   /** With what was asked last, which may have been cut short or not been heard. */
   function tellBack(): void {
-    sayShown(say.back, 'now');
+    sayShown(say().back, 'now');
     const state = sweep.peek();
     if (beside || (state?.phase.name !== 'dialling' && state?.phase.name !== 'judging')) return;
-    sayShown(words('spoken').prompt(currentPrompt(state, clock())).spoken, 'next');
+    sayShown(aloud('spoken').prompt(currentPrompt(state, clock())).spoken, 'next');
   }
 
   const told = effect(() => {
@@ -51,7 +51,7 @@ export function watchKeys(
     if (!here.value) {
       if (before === 'elsewhere') return;
       show('elsewhere');
-      sayShown(say.elsewhere, 'now');
+      sayShown(say().elsewhere, 'now');
     } else if (before === 'elsewhere') {
       show('back');
       tellBack();
@@ -62,7 +62,7 @@ export function watchKeys(
   const toldAgain = effect(() => {
     if (phase.value !== 'judging' || go.peek() !== 'elsewhere' || ear.peek() === 'listening') return;
     // The step that ended the hold is carried out first: its end tone.
-    queueMicrotask(() => sayShown(say.holdAtStake, 'next'));
+    queueMicrotask(() => sayShown(say().holdAtStake, 'next'));
   });
 
   return {

@@ -1,8 +1,8 @@
 // What the arrows beside the light can do, drawn as in a viewfinder: how long each is lit stands in the bar below it. With its word and key.
 import { read, type Arrows } from '../../sweep/verdict.ts';
 import { capOf } from '../keys/keys.ts';
-import { TAUGHT } from '../../hearing/languages/en/words.ts';
 import { words } from '../../words/catalogue.ts';
+import { taught } from '../../words/taught.ts';
 
 type ShownArrows = Exclude<Arrows, 'none'>;
 
@@ -25,7 +25,7 @@ export function FourArrows({ brief = false }: { readonly brief?: boolean }) {
         <li key={arrows}>
           <Finder {...LIT[arrows]} />
           <span>
-            <b>{TAUGHT[arrows]}</b> <kbd>{capOf(arrows)}</kbd>
+            <b>{taught(arrows)}</b> <kbd>{capOf(arrows)}</kbd>
           </span>
           <span>{say.does[arrows]}</span>
           {!brief && <span class="tells">{say.counts[read({ light: 'steady', arrows }, 'right-is-up').counts]}</span>}

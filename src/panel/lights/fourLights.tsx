@@ -4,10 +4,10 @@ import { FOUR_LIGHTS, litStretches, showingOf, type ShownLight } from '../../pra
 import { capOf } from '../keys/keys.ts';
 import { LightShape } from '../strip/lightShape.tsx';
 import { PressShape } from '../sweep/pressShape.tsx';
-import { TAUGHT } from '../../hearing/languages/en/words.ts';
 import { words } from '../../words/catalogue.ts';
 import { TOLD_BY } from './telling.ts';
 import { useShowing } from './useShowing.ts';
+import { taught } from '../../words/taught.ts';
 
 /** `brief`: in a row, without the sentences. */
 export function FourLights({ brief = false }: { readonly brief?: boolean }) {
@@ -34,7 +34,7 @@ function OneLight({ light, lit, brief }: One) {
   return (
     <li data-light={light}>
       <Lamp light={light} lit={lit} />
-      <b>{TAUGHT[word]}</b>
+      <b>{taught(word)}</b>
       {!brief && <span>{does[light]}</span>}
       <span class="tells">
         <kbd>{capOf(word)}</kbd> <PressShape press={press} /> {brief ? light === 'steady' && after : when[light]}

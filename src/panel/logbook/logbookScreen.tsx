@@ -1,11 +1,10 @@
 // The logbook: type a few letters, and the last value of each situation that answers is there.
 import { useMemo, useState } from 'preact/hooks';
 import { backupReminder } from '../../logbook/backup/reminder.ts';
-import { ENGLISH_WRITTEN } from '../../hearing/languages/en/vocabulary.ts';
 import { isQuestion } from '../../logbook/search/asking.ts';
 import { finderOf, lookUpSpoken, lookUpTyped } from '../../logbook/search/finder.ts';
 import { narrow, type Shelved, type Show } from '../../logbook/shelf.ts';
-import { words } from '../../words/catalogue.ts';
+import { saidAndShown, words } from '../../words/catalogue.ts';
 import { late } from '../parts/late.tsx';
 import { Empty } from '../empty/empty.ts';
 import { Heading } from '../parts/heading.tsx';
@@ -14,6 +13,7 @@ import { Entries } from './entries.tsx';
 import { Filters, temperatureTyped, type Filter } from './filters.tsx';
 import { Shelf } from './shelf.tsx';
 import { useLibrary, useShelf } from './useShelf.ts';
+import { vocabulary } from '../../words/taught.ts';
 
 const Glance = late(async () => (await import('../glance/glance.tsx')).Glance, 'glance');
 
@@ -29,7 +29,7 @@ export function LogbookScreen() {
   const [filter, setFilter] = useState(ALL);
   const shelf = useShelf(temperatureTyped(filter.temperature));
   const kit = session.kit.value;
-  const finder = useMemo(() => finderOf(ENGLISH_WRITTEN, kit, narrow(shelf, filter.body || null, filter.show)), [kit, shelf, filter]);
+  const finder = useMemo(() => finderOf(vocabulary(), kit, narrow(shelf, filter.body || null, filter.show)), [kit, shelf, filter]);
   const found = useMemo(() => lookUp(finder, query), [finder, query]);
   const body = kit.bodies.find(({ id }) => id === filter.body);
   const records = session.records.value;
@@ -52,7 +52,7 @@ export function LogbookScreen() {
             <form
               onSubmit={(event) => {
                 event.preventDefault();
-                session.say(words('lookUp').answer(found));
+                session.say(saidAndShown('lookUp', (lookUp) => lookUp.answer(found)));
               }}
             >
               <input

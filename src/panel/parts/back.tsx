@@ -6,7 +6,7 @@ interface Props {
   readonly onBack: () => void;
 }
 
-export function Back({ label = firstWords.back, onBack }: Props) {
+export function Back({ label = firstWords().back, onBack }: Props) {
   return (
     <button type="button" class="back" aria-label={label} onClick={onBack}>
       <svg viewBox="0 0 16 16" width="16" height="16" aria-hidden="true">

@@ -34,8 +34,8 @@ export function late<Props extends object>(load: () => Promise<ComponentType<Pro
   function Place(props: Props) {
     useEffect(() => void fetch(), []);
     const state = part.value;
-    if (state === 'failed') return <p role="alert">{firstWords.unread}</p>;
-    return typeof state === 'string' ? <p class="muted">{firstWords.opening}</p> : <state.Part {...props} />;
+    if (state === 'failed') return <p role="alert">{firstWords().unread}</p>;
+    return typeof state === 'string' ? <p class="muted">{firstWords().opening}</p> : <state.Part {...props} />;
   }
   return Object.assign(Place, { fetch });
 }

@@ -9,7 +9,7 @@ export function MishapList() {
       {session.troubles.value.map(({ id, sentence, remedy }) => (
         <section key={id} class="notice trouble" role="alert">
           <p class="small">{sentence}</p>
-          <button type="button" aria-label={firstWords.dismiss} onClick={() => session.dismiss(id)}>
+          <button type="button" aria-label={firstWords().dismiss} onClick={() => session.dismiss(id)}>
             {'\u00d7'}
           </button>
           {remedy && (

@@ -4,6 +4,7 @@ import type { Shelved } from '../../logbook/shelf.ts';
 import { progressOf, type Progress } from '../../logbook/plan/jobPlan.ts';
 import { paceOf, type SweepTime } from '../../logbook/plan/pace.ts';
 import { words } from '../../words/catalogue.ts';
+import type { PlanWords } from '../../words/planWords.ts';
 import { useShelf } from '../logbook/useShelf.ts';
 import { useSession } from '../useSession.ts';
 
@@ -26,8 +27,7 @@ export function usePlanNow(): PlanNow | null {
   }, [plan, kit, records, shelf]);
 }
 
-/** To be read and to be heard. */
-export function progressInWords({ progress: { done, stations, next, left }, shelved }: PlanNow): string {
+export function progressInWords({ progress: { done, stations, next, left }, shelved }: PlanNow, say: PlanWords = words('plan')): string {
   const subject = (next && shelved.get(next.id)?.subject) ?? null;
-  return words('plan').progress({ done, all: stations.length, left, next: subject }).join(' ');
+  return say.progress({ done, all: stations.length, left, next: subject }).join(' ');
 }

@@ -6,7 +6,7 @@ import type { SweepEvent } from '../../sweep/event.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
 import { between, moment, type Moment, type Seconds } from '../../units.ts';
 import { isBrief } from '../../voice/brief.ts';
-import { words } from '../../words/catalogue.ts';
+import { aloud, saidAndShown, words } from '../../words/catalogue.ts';
 import type { InWords } from '../../words/inWords.ts';
 import type { Settings } from '../../settings.ts';
 import type { Ports } from './ports.ts';
@@ -85,8 +85,8 @@ export function createCarrier(world: CarrierWorld, owner: CarrierOwner): Carrier
   }
 
   function inWords(prompt: Prompt): InWords {
-    const { prompt: whole, brief } = words('spoken');
-    return isUsedToIt() && isBrief(prompt) ? { ...whole(prompt), spoken: brief(prompt) } : whole(prompt);
+    const whole = saidAndShown('spoken', (say) => say.prompt(prompt));
+    return isUsedToIt() && isBrief(prompt) ? { ...whole, spoken: aloud('spoken').brief(prompt) } : whole;
   }
 
   function say({ spoken, written }: Said): Promise<void> {
@@ -104,7 +104,7 @@ export function createCarrier(world: CarrierWorld, owner: CarrierOwner): Carrier
 
   async function speak(spoken: string): Promise<void> {
     const { voice, loudness } = world.settings.peek();
-    if (!voice.speak) return;
+    if (!voice.speak || spoken === '') return;
     const hearAgain = world.deafen();
     mute.value = (await world.speech.say(spoken, { ...voice, loudness })) === 'no voice';
     hearAgain();

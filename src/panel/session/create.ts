@@ -17,10 +17,11 @@ import { createTold } from './told.ts';
 import { firstWords } from '../../words/first.ts';
 import { readWords, words } from '../../words/catalogue.ts';
 import { createTroubles } from './troubles.ts';
+import { watchLanguages } from './watchLanguages.ts';
 
 const TICK = 100;
-const UNTOLD = failed({ of: null, sentence: firstWords.notRead });
-const UNSAVED = failed([{ field: null, sentence: firstWords.notRead }]);
+const untold = () => failed({ of: null, sentence: firstWords().notRead });
+const unsaved = () => failed([{ field: null, sentence: firstWords().notRead }]);
 
 export function createSession(ports: Ports): Session {
   const { store, now } = ports;
@@ -72,7 +73,7 @@ export function createSession(ports: Ports): Session {
 
   /** A part of the panel that reading needs is not there: nothing stored has been touched. */
   function unread(): null {
-    troubles.add('reading', firstWords.unread);
+    troubles.add('reading', firstWords().unread);
     return null;
   }
 
@@ -83,6 +84,7 @@ export function createSession(ports: Ports): Session {
     desk = part.createDesk({ library, live, newId: ports.newId, now });
     ({ contentsOf, settled, engine } = part);
     library.take(contents);
+    await watchLanguages({ ...ports, library, troubles });
     part.watchSync({ ...ports, library, troubles });
     part.watchRoute({ ...ports, ...live, ...library, troubles });
     await live.adopt(contents.live);
@@ -154,7 +156,7 @@ export function createSession(ports: Ports): Session {
       if (!hearing.contact(move)) gestures.contact(move);
     },
     async begin(beginning) {
-      if (!library.isFilled()) return failed(firstWords.notRead);
+      if (!library.isFilled()) return failed(firstWords().notRead);
       const { planFor } = await import('./plan.ts');
       if (beginning.with === 'transfer' && isOver(beginning.record)) {
         keepUnderSomeName();
@@ -173,21 +175,21 @@ export function createSession(ports: Ports): Session {
     leave: () => void leave(null),
     nextLens,
     leftFor,
-    describe: (told) => desk?.describe(told) ?? UNTOLD,
+    describe: (told) => desk?.describe(told) ?? untold(),
     named: () => desk?.named() ?? null,
-    nameKept: (situation, told) => desk?.nameKept(situation, told) ?? UNTOLD,
-    situationFor: (about) => desk?.situationFor(about) ?? UNSAVED,
+    nameKept: (situation, told) => desk?.nameKept(situation, told) ?? untold(),
+    situationFor: (about) => desk?.situationFor(about) ?? unsaved(),
     propose: (value) => desk?.propose(value),
-    saveBody: (draft) => desk?.saveBody(draft) ?? UNSAVED,
-    saveLens: (draft) => desk?.saveLens(draft) ?? UNSAVED,
-    saveSituation: (draft) => desk?.saveSituation(draft) ?? UNSAVED,
-    putKit: (list, item, seen) => desk?.putKit(list, item, seen) ?? UNSAVED,
-    retireKit: (list, id, away) => desk?.retireKit(list, id, away) ?? UNSAVED,
+    saveBody: (draft) => desk?.saveBody(draft) ?? unsaved(),
+    saveLens: (draft) => desk?.saveLens(draft) ?? unsaved(),
+    saveSituation: (draft) => desk?.saveSituation(draft) ?? unsaved(),
+    putKit: (list, item, seen) => desk?.putKit(list, item, seen) ?? unsaved(),
+    retireKit: (list, id, away) => desk?.retireKit(list, id, away) ?? unsaved(),
     planJob: (situations) => desk?.planJob(situations),
-    enter: (entry) => desk?.enter(entry) ?? failed(firstWords.notRead),
-    writeByHand: (draft) => desk?.writeByHand(draft) ?? failed(firstWords.notRead),
-    tellConditions: (record, conditions) => desk?.tellConditions(record, conditions) ?? failed(firstWords.notRead),
-    noteOn: (note) => desk?.noteOn(note) ?? failed(firstWords.notRead),
+    enter: (entry) => desk?.enter(entry) ?? failed(firstWords().notRead),
+    writeByHand: (draft) => desk?.writeByHand(draft) ?? failed(firstWords().notRead),
+    tellConditions: (record, conditions) => desk?.tellConditions(record, conditions) ?? failed(firstWords().notRead),
+    noteOn: (note) => desk?.noteOn(note) ?? failed(firstWords().notRead),
     keepProof: async (situation, proof, crops) => (await import('./proofs.ts')).keepProof(proofWorld, situation, proof, crops),
     eraseProof: async (id) => (await import('./proofs.ts')).eraseProof(proofWorld, id),
     eraseCrops: async (id) => (await import('./proofs.ts')).eraseCrops(proofWorld, id),
@@ -207,8 +209,8 @@ export function createSession(ports: Ports): Session {
     bringTaught: async (brought, how) => (await import('./bringing.ts')).bringTaught(await ports.takes(), brought, how),
     eraseHeard: async () => (await import('./erasing.ts')).eraseHeard({ ...ports, keeper, library, live }),
     backUp: () => library.backUp(now()),
-    say: (sentence) => live.carrier.tell({ spoken: sentence, written: sentence }),
-    sayNext: (sentence) => live.carrier.tellNext({ spoken: sentence, written: sentence }),
+    say: live.carrier.tell,
+    sayNext: live.carrier.tellNext,
     sayShown: (sentence, when) => live.carrier[when === 'now' ? 'tell' : 'tellNext']({ spoken: sentence }),
     clock: now,
     changeSettings: library.changeSettings,

@@ -6,7 +6,7 @@ import { toEnter } from '../../sweep/toEnter.ts';
 import type { Subject } from '../../sweep/plan.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import type { Moment, Steps } from '../../units.ts';
-import { words } from '../../words/catalogue.ts';
+import { saidAndShown } from '../../words/catalogue.ts';
 import type { InWords } from '../../words/inWords.ts';
 import type { Carrier } from './carrier.ts';
 import type { LibraryStore } from './library.ts';
@@ -46,22 +46,22 @@ export function createEnding({ library, carrier, now, newId, named }: World): En
     },
     mark({ id, phase, plan, troubles }) {
       const found = phase.name === 'finished' && plan.practice === null ? toEnter(phase.outcome, troubles) : null;
-      if (found === null) return told(words('spoken').prompt({ say: 'not now', why: 'nothing to enter' }));
+      if (found === null) return told(saidAndShown('spoken', (say) => say.prompt({ say: 'not now', why: 'nothing to enter' })));
       const value = proposed ?? found;
-      if (markOf(library.entries.peek(), id)?.value === value) return told(words('spoken').mark.madeBefore(value));
+      if (markOf(library.entries.peek(), id)?.value === value) return told(saidAndShown('spoken', (say) => say.mark.madeBefore(value)));
       const at = now();
       const subject = named();
       if (!subject) return '';
       const kept = library.addEntry({ id: newId(), at, subject, value, record: id, conditions: unknownConditions(at) });
       carrier.inTurn(() => kept);
-      return told(words('spoken').mark.made(value));
+      return told(saidAndShown('spoken', (say) => say.mark.made(value)));
     },
     takeBack({ id }) {
       const mark = markOf(library.entries.peek(), id);
       if (!mark) return null;
       const kept = library.withdrawEntry(mark.id);
       carrier.inTurn(() => kept);
-      return told(words('spoken').mark.takenBack(mark.value));
+      return told(saidAndShown('spoken', (say) => say.mark.takenBack(mark.value)));
     },
   };
 }

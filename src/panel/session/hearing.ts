@@ -1,8 +1,11 @@
 // Listening for words while a sweep, its result or a set-up walk stands here, once the person has said yes to it. What it takes to listen
 // is read then, and not at all where nobody does.
-import { computed, effect, signal, type ReadonlySignal } from '@preact/signals';
+import { computed, effect, signal, type ReadonlySignal, type Signal } from '@preact/signals';
+import { HEARD } from '../../hearing/languages.ts';
+import type { HeardLanguage } from '../../hearing/languages/heardLanguage.ts';
 import type { Deaf } from '../../voice/deaf.ts';
 import { readWords } from '../../words/catalogue.ts';
+import { inUse } from '../../words/inUse.ts';
 import type { LibraryStore } from './library.ts';
 import type { Listener } from './listener.ts';
 import type { Live } from './live.ts';
@@ -49,11 +52,22 @@ export function createHearing(ports: Pick<Ports, 'ear' | 'takes' | 'now' | 'tone
       async function read(): Promise<void> {
         stop();
         try {
-          const [{ createListener }] = await Promise.all([import('./listener.ts'), readWords('voice')]);
-          listener = createListener({ ...ports, ear: await ports.ear(), troubles, live, library, told, attending, voice, state, deaf, onNextLens });
+          const [{ createListener }, first] = await Promise.all([import('./listener.ts'), HEARD[inUse.peek().voice].sounded(), readWords('voice')]);
+          const language = signal(first);
+          follow(language);
+          listener = createListener({ ...ports, ear: await ports.ear(), troubles, language, live, library, told, attending, voice, state, deaf, onNextLens });
         } catch {
           deaf.value = 'unread';
         }
+      }
+      /** The language may be changed while it is listened for. */
+      function follow(language: Signal<HeardLanguage>): void {
+        effect(() => {
+          void HEARD[inUse.value.voice].sounded().then(
+            (next) => (language.value = next),
+            () => (deaf.value = 'unread'),
+          );
+        });
       }
     },
   };

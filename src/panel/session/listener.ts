@@ -4,7 +4,7 @@ import { computed, effect, signal, type ReadonlySignal, type Signal } from '@pre
 import type { Deaf, Missed, RecognisedBy } from '../../voice/deaf.ts';
 import type { Ear } from '../../platform/ear/ear.ts';
 import type { EarOwner } from '../../platform/ear/owner.ts';
-import { ENGLISH } from '../../hearing/languages/en/english.ts';
+import type { HeardLanguage } from '../../hearing/languages/heardLanguage.ts';
 import type { Settings } from '../../settings.ts';
 import type { SweepEvent } from '../../sweep/event.ts';
 import type { Word } from '../../sweep/inputs.ts';
@@ -18,7 +18,7 @@ import { asName, nameAfterNextIn } from '../../voice/nextLens.ts';
 import { matcherFor } from '../../voice/phonetic/match.ts';
 import { spokenWordsFor } from '../../voice/wordsNow.ts';
 import { firstWords } from '../../words/first.ts';
-import { words } from '../../words/catalogue.ts';
+import { aloud, saidAndShown, words } from '../../words/catalogue.ts';
 import type { InWords } from '../../words/inWords.ts';
 import type { SessionWords } from '../../words/sessionWords.ts';
 import { createGate } from './gate.ts';
@@ -42,6 +42,8 @@ interface World {
   readonly now: Ports['now'];
   readonly tones: Ports['tones'];
   readonly troubles: Mishaps;
+  /** What is understood now. */
+  readonly language: ReadonlySignal<HeardLanguage>;
   readonly live: Live;
   readonly library: LibraryStore;
   readonly told: Told;
@@ -65,12 +67,10 @@ const BECAME = { take: 'taken', ask: 'asked', drop: 'taken', 'say again': 'uncle
 >;
 
 export function createListener(world: World): Listener {
-  const { ear: createEar, takes, tones, troubles, now, live, library, told, attending, voice, state, deaf, onNextLens } = world;
+  const { ear: createEar, takes, tones, troubles, now, language, live, library, told, attending, voice, state, deaf, onNextLens } = world;
   const { sweep, carrier, note } = live;
   const heardBy = signal<EarState>('off');
-  const language = ENGLISH;
-  const { match, questionIn } = matcherFor(language);
-  const nameAfterNext = nameAfterNextIn(language.naming);
+  const matcher = computed(() => ({ ...matcherFor(language.value), nameAfterNext: nameAfterNextIn(language.value.naming) }));
   const gate = createGate();
   const learning = createLearning({ takes, sweep, settings: library.settings, troubles });
   const isByPress = computed(() => voice.value?.open === 'pressed');
@@ -93,8 +93,10 @@ export function createListener(world: World): Listener {
   const namesNow = (): readonly string[] => library.kit.peek().lenses.map(({ name }) => name);
 
   const ear = createEar({
-    language,
-    wordsNow: () => spokenWordsFor(language, wordsNow(), mayAsk() ? namesNow() : null),
+    get language() {
+      return language.peek();
+    },
+    wordsNow: () => spokenWordsFor(language.peek(), wordsNow(), mayAsk() ? namesNow() : null),
     namesNow,
     passes: () => step.over.signal,
     onState: (next) => {
@@ -111,7 +113,7 @@ export function createListener(world: World): Listener {
     if (why === before) return;
     deaf.value = why;
     if (attending.peek() || !ear.isOpen()) return;
-    const { deafSaid, hearsAgain } = words('voice');
+    const { deafSaid, hearsAgain } = aloud('voice');
     carrier.sayBeside(why ? deafSaid[why] : hearsAgain);
   }
 
@@ -123,7 +125,7 @@ export function createListener(world: World): Listener {
     const words = wordsNow();
     if (words.length === 0) return false;
     const { min, max } = standing?.plan.scale ?? { min: 0, max: 0 };
-    const found = match(candidates, words, final, Math.max(Math.abs(min), Math.abs(max)));
+    const found = matcher.peek().match(candidates, words, final, Math.max(Math.abs(min), Math.abs(max)));
     if (found.is === 'ignored' && !final) return false;
     if (isLate) return tooLate(candidates, found.is === 'taken');
     const asked = found.is === 'ignored' && mayAsk() ? questionToLogbook(candidates) : null;
@@ -165,16 +167,17 @@ export function createListener(world: World): Listener {
 
   /** What the logbook is asked; null when it is not. */
   function questionToLogbook(candidates: readonly Guess[]): string | null {
-    return candidates.map(({ text }) => questionIn(text, namesNow())).find((one) => one !== null && one !== '') ?? null;
+    return candidates.map(({ text }) => matcher.peek().questionIn(text, namesNow())).find((one) => one !== null && one !== '') ?? null;
   }
 
-  const nameIn = (candidates: readonly Guess[]): string | null => candidates.map(({ text }) => nameAfterNext(text)).find((one) => one !== null) ?? null;
+  const nameIn = (candidates: readonly Guess[]): string | null =>
+    candidates.map(({ text }) => matcher.peek().nameAfterNext(text)).find((one) => one !== null) ?? null;
 
   /** The lens that was named begins with its number in figures. */
   function nextLens(said: string): void {
     void import('../../logbook/search/numberWords.ts').then(
-      ({ numberWordsIn }) => onNextLens(asName(numberWordsIn(language.numbers).inFigures(said))),
-      () => troubles.add('ear', firstWords.unread),
+      ({ numberWordsIn }) => onNextLens(asName(numberWordsIn(language.peek().numbers).inFigures(said))),
+      () => troubles.add('ear', firstWords().unread),
     );
   }
 
@@ -183,7 +186,7 @@ export function createListener(world: World): Listener {
       const { lookedUp } = await import('./looking.ts');
       answer(said, 'looked up', await lookedUp(library, asked, now()));
     } catch {
-      troubles.add(TROUBLE, firstWords.unread);
+      troubles.add(TROUBLE, firstWords().unread);
     }
   }
 
@@ -194,16 +197,27 @@ export function createListener(world: World): Listener {
   }
 
   function act(decision: Exclude<Decision, { do: 'nothing' }>, text: string): void {
-    const { askBack } = words('spoken');
     switch (decision.do) {
       case 'take':
         return (attending.peek() ?? told).take(decision.input);
       case 'ask':
-        return answer(text, 'asked back', askBack.question(decision.question.asked));
+        return answer(
+          text,
+          'asked back',
+          saidAndShown('spoken', ({ askBack }) => askBack.question(decision.question.asked)),
+        );
       case 'drop':
-        return answer(text, 'not taken', askBack.notTaken);
+        return answer(
+          text,
+          'not taken',
+          saidAndShown('spoken', ({ askBack }) => askBack.notTaken),
+        );
       case 'say again':
-        return answer(text, 'not clear', askBack.sayAgain);
+        return answer(
+          text,
+          'not clear',
+          saidAndShown('spoken', ({ askBack }) => askBack.sayAgain),
+        );
     }
   }
 
@@ -222,7 +236,14 @@ export function createListener(world: World): Listener {
     // The browser's recogniser listens only while it is asked to; the taught words need to know the room.
     return listen !== 'own' && isShut.value ? null : listen;
   });
-  effect(() => (wanted.value ? ear.open(wanted.value) : ear.close()));
+  let heardIn = language.peek();
+  effect(() => {
+    // Another language has other words taught, and another recogniser.
+    if (heardIn !== language.value) ear.close();
+    heardIn = language.value;
+    if (wanted.value) ear.open(wanted.value);
+    else ear.close();
+  });
 
   /** A wireless loudspeaker sounds on after the browser has ended. */
   function deafen(): () => void {

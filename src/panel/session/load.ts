@@ -44,7 +44,7 @@ async function withCopies({ troubles }: CopyWorld, work: (copies: typeof Copies)
   try {
     await work(await import('./copies.ts'));
   } catch {
-    troubles.add('copies', firstWords.unread);
+    troubles.add('copies', firstWords().unread);
   }
 }
 

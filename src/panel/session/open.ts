@@ -8,10 +8,14 @@ import { createSpeech } from '../../platform/speech.ts';
 import { store } from '../../platform/storage.ts';
 import { openPage } from '../../platform/tabs.ts';
 import { createTones } from '../../platform/tones.ts';
+import { likedLanguages, wearLanguages } from '../../platform/language.ts';
 import { createWakeLock } from '../../platform/wakeLock.ts';
-import { ENGLISH_TAG } from '../../hearing/languages/en/words.ts';
+import { vocabulary } from '../../words/taught.ts';
 import { createSession } from './create.ts';
 import type { Session } from './session.ts';
+
+/** Of what is said and understood. */
+const tag = (): string => vocabulary().tag;
 
 export const openSession = (): Session =>
   createSession({
@@ -22,13 +26,14 @@ export const openSession = (): Session =>
     ownership: createOwnership(),
     alarms: createAlarms(),
     tones: createTones(),
-    speech: createSpeech(ENGLISH_TAG),
+    speech: createSpeech(tag),
     wakeLock: createWakeLock(),
     ear: async () => (await import('../../platform/ear/ear.ts')).createEar,
-    microphone: async () => (await import('../../platform/ear/asking.ts')).microphoneFor(ENGLISH_TAG),
+    microphone: async () => (await import('../../platform/ear/asking.ts')).microphoneFor(tag),
     route: async () => (await import('../../platform/aloud.ts')).createSoundRoute(),
-    takes: async () => (await import('../../platform/takes.ts')).takes,
+    takes: async () => (await import('../../platform/takes.ts')).takesIn(tag),
     browserRecognises: browserRecogniser() !== null,
+    languages: { liked: likedLanguages, wear: wearLanguages },
     now,
     newId,
     newSeed,

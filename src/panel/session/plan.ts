@@ -95,7 +95,7 @@ type Settled =
 function settled(beginning: Beginning, desk: Pick<Describing, 'opening'> | null): Result<Settled> {
   if (beginning.with !== 'told') return got(beginning);
   const opening = desk?.opening(beginning.about);
-  if (!opening) return failed(firstWords.notRead);
+  if (!opening) return failed(firstWords().notRead);
   if (!opening.ok) return failed(opening.fault.sentence);
   const { subject, onBody } = opening.value;
   const bench = beginning.bench && { bench: beginning.bench };

@@ -14,6 +14,7 @@ import type { Page } from '../../platform/tabs.ts';
 import type { SyncedStore } from '../../platform/syncedStore.ts';
 import type { Tones } from '../../platform/tones.ts';
 import type { WakeLock } from '../../platform/wakeLock.ts';
+import type { Languages } from '../../language.ts';
 import type { Moment } from '../../units.ts';
 
 export interface Ports {
@@ -31,6 +32,8 @@ export interface Ports {
   readonly route: () => Promise<SoundRoute>;
   readonly takes: () => Promise<Takes>;
   readonly browserRecognises: boolean;
+  /** Those that the person likes, as the browser tells it, best first; and those that the pages wear from now on. */
+  readonly languages: { readonly liked: () => readonly string[]; readonly wear: (languages: Languages) => void };
   readonly now: () => Moment;
   readonly newId: () => string;
   readonly newSeed: () => number;

@@ -12,7 +12,7 @@ import type { Replanned } from '../../sweep/replanned.ts';
 import type { Phase, SweepState } from '../../sweep/state.ts';
 import type { Move } from '../../sweep/step.ts';
 import type { Moment, Steps } from '../../units.ts';
-import { words } from '../../words/catalogue.ts';
+import { saidAndShown } from '../../words/catalogue.ts';
 import { createCarrier, type Carrier, type CarrierWorld } from './carrier.ts';
 import type { Engine } from './engine.ts';
 import type { Keeper } from './keeper.ts';
@@ -122,7 +122,7 @@ export function createRunner(world: RunnerWorld, logbook: Logbook): Runner {
     return true;
   }
 
-  const tellWhere = (state: SweepState): void => carrier.tell(words('spoken').prompt(engine().currentPrompt(state, now())));
+  const tellWhere = (state: SweepState): void => carrier.tell(saidAndShown('spoken', (say) => say.prompt(engine().currentPrompt(state, now()))));
 
   function stop(): void {
     running = false;

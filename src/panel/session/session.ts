@@ -19,6 +19,7 @@ import type { CropFault, CropPair } from '../../platform/keptCrops.ts';
 import type { CopyFault } from '../../platform/snapshots.ts';
 import type { Page } from '../../platform/tabs.ts';
 import type { TakesFault } from '../../platform/takes.ts';
+import type { InWords } from '../../words/inWords.ts';
 import type { Proof } from '../../photographs/proof.ts';
 import type { Result } from '../../result.ts';
 import type { SoundHeard } from './tryingSound.ts';
@@ -235,9 +236,9 @@ export interface Session {
   /** A backup file was written. */
   backUp(): void;
   /** Says this aloud at once, whatever was being said, if speaking is on; and announces it. */
-  say(sentence: string): void;
+  say(words: InWords): void;
   /** Says it when what is being said has been said. */
-  sayNext(sentence: string): void;
+  sayNext(words: InWords): void;
   /** Says what the screen shows in a place of its own, so that it is not announced: at once, or as `sayNext` does. */
   sayShown(sentence: string, when: 'now' | 'next'): void;
   /** The time now, for what is dated. */

@@ -6,7 +6,7 @@ import { refused } from '../../sweep/step.ts';
 import type { SweepEvent } from '../../sweep/event.ts';
 import { understood } from '../../sweep/understood.ts';
 import type { Moment } from '../../units.ts';
-import { words } from '../../words/catalogue.ts';
+import { saidAndShown, words } from '../../words/catalogue.ts';
 import type { Ending } from './ending.ts';
 import type { Live } from './live.ts';
 import type { Heard } from './session.ts';
@@ -72,7 +72,7 @@ export function createTold({ sweep, role, carrier, dispatch, tellWhere }: Live, 
         tellWhere(state);
         return became(words('session').became['said again']);
       case 'help':
-        carrier.tell(words('spoken').help(understood(state).words));
+        carrier.tell(saidAndShown('spoken', (say) => say.help(understood(state).words)));
         return became(words('session').became.help);
       case 'far view':
       case 'nothing':

@@ -2,7 +2,7 @@
 // what the computer itself knows is told.
 import type { Settings } from '../../settings.ts';
 import { steps, seconds } from '../../units.ts';
-import { sayCorrection } from '../../hearing/languages/en/sayCorrection.ts';
+import { aloud } from '../../words/catalogue.ts';
 import type { Ports } from './ports.ts';
 
 /** What came of it: `stands still` where the computer gives no sound out at all. */
@@ -24,7 +24,7 @@ export async function trySound(
   const hearAgain = deafen();
   try {
     const toned = sound ? await both() : 'off';
-    return { tones: toned, speech: voice.speak ? await speech.say(sayCorrection(TRIED), { ...voice, loudness }) : 'off' };
+    return { tones: toned, speech: voice.speak ? await speech.say(aloud('spoken').correction(TRIED), { ...voice, loudness }) : 'off' };
   } finally {
     hearAgain();
   }

@@ -27,6 +27,6 @@ export function watchRoute({ route: open, sweep, role, settings, troubles }: Wor
     const wanted = awake.value;
     if (!wanted && route === null) return;
     route ??= open();
-    route.then((one) => one.keep(wanted)).catch(() => troubles.add('route', firstWords.unread));
+    route.then((one) => one.keep(wanted)).catch(() => troubles.add('route', firstWords().unread));
   });
 }

@@ -11,7 +11,7 @@ export function watchSync(world: SyncWorld): void {
 
   const part = () =>
     import('./syncing.ts').catch(() => {
-      troubles.add('sync', firstWords.unread);
+      troubles.add('sync', firstWords().unread);
       return null;
     });
 

@@ -85,8 +85,8 @@ export function Begin({ next = false }: { readonly next?: boolean }) {
             type="search"
             autocomplete="off"
             class="look-up"
-            aria-label={next ? say.next.field : firstWords.field}
-            placeholder={next ? say.next.placeholder : firstWords.placeholder}
+            aria-label={next ? say.next.field : firstWords().field}
+            placeholder={next ? say.next.placeholder : firstWords().placeholder}
             value={query}
             onInput={(event) => {
               start.change({ query: event.currentTarget.value, picked: null });
@@ -115,7 +115,7 @@ export function Begin({ next = false }: { readonly next?: boolean }) {
         </>
       ) : (
         <button type="button" id={button} class="chief start" onClick={() => go()}>
-          {meant ? say.startWith(meant.subject.lens) : firstWords.start}
+          {meant ? say.startWith(meant.subject.lens) : firstWords().start}
         </button>
       )}
       {refusal && (

@@ -1,5 +1,4 @@
 // Look-up on the start screen: the situations of the logbook that what is typed may mean.
-import { ENGLISH_WRITTEN } from '../../hearing/languages/en/vocabulary.ts';
 import { isQuestion } from '../../logbook/search/asking.ts';
 import { finderOf, lookUpSpoken, lookUpTyped, type Finder } from '../../logbook/search/finder.ts';
 import { shelfOf, type Shelved } from '../../logbook/shelf.ts';
@@ -7,7 +6,9 @@ import { USUAL_LIMITS } from '../../logbook/due.ts';
 import { libraryOf } from '../../logbook/storedLibrary.ts';
 import type { Contents } from '../../logbook/stored.ts';
 import type { Moment } from '../../units.ts';
-import { words } from '../../words/catalogue.ts';
+import { saidAndShown } from '../../words/catalogue.ts';
+import type { InWords } from '../../words/inWords.ts';
+import { vocabulary } from '../../words/taught.ts';
 
 type Known = Pick<Contents, 'kit' | 'records' | 'byHand' | 'entries'>;
 
@@ -15,7 +16,7 @@ export function finderIn(known: Known, at: Moment): Finder {
   const library = libraryOf({ ...known, notes: [], proofs: [] });
   const shelf = shelfOf(library, { at, temperature: null }, USUAL_LIMITS);
   return finderOf(
-    ENGLISH_WRITTEN,
+    vocabulary(),
     library.kit,
     shelf.filter(({ situation, retired }) => situation !== null && !retired),
   );
@@ -28,4 +29,4 @@ export function lookUp(finder: Finder, query: string): readonly Shelved[] {
 }
 
 /** What the logbook says of it, to be heard. */
-export const answerTo = (found: Shelved): string => words('lookUp').answer([found]);
+export const answerTo = (found: Shelved): InWords => saidAndShown('lookUp', (say) => say.answer([found]));

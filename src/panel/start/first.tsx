@@ -13,11 +13,11 @@ interface Props {
 
 export const First = ({ go, beside }: Props) => (
   <>
-    <Heading beside={<div class="markplace">{beside}</div>}>{firstWords.name}</Heading>
-    <nav class="row" aria-label={firstWords.places}>
+    <Heading beside={<div class="markplace">{beside}</div>}>{firstWords().name}</Heading>
+    <nav class="row" aria-label={firstWords().places}>
       {PLACES.map((at) => (
         <button key={at} type="button" class="link" onClick={() => go({ at })}>
-          {firstWords.place[at]}
+          {firstWords().place[at]}
         </button>
       ))}
     </nav>

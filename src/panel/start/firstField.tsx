@@ -22,15 +22,15 @@ export const FirstField = ({ query = '', onQuery }: Props) => (
           type="search"
           autocomplete="off"
           class="look-up"
-          aria-label={firstWords.field}
-          placeholder={firstWords.placeholder}
+          aria-label={firstWords().field}
+          placeholder={firstWords().placeholder}
           value={query}
           onInput={(event) => onQuery?.(event.currentTarget.value)}
         />
       </form>
     </search>
     <button id={BUTTON} type="button" class="chief start" elementtiming="first">
-      {firstWords.start}
+      {firstWords().start}
     </button>
   </>
 );

@@ -1,6 +1,7 @@
 // Look-up as its part of the panel is read; until then nothing is found, and a new name can be started all the same.
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { readWords } from '../../words/catalogue.ts';
+import type { InWords } from '../../words/inWords.ts';
 import { useSession } from '../useSession.ts';
 import type * as Finding from './finding.ts';
 import type { Shelved } from '../../logbook/shelf.ts';
@@ -11,7 +12,7 @@ export interface Found {
   readonly now: (query: string) => readonly Shelved[];
   /** Where each situation stands. */
   readonly of: (situation: string) => Shelved | undefined;
-  readonly answerTo: ((found: Shelved) => string) | null;
+  readonly answerTo: ((found: Shelved) => InWords) | null;
 }
 
 export function useFinding(query: string): Found {

@@ -2,11 +2,11 @@
 // begins the hold it is also the word for that. It takes the focus whenever nothing else has it.
 import { useEffect, useRef } from 'preact/hooks';
 import { capOf } from '../keys/keys.ts';
-import { TAUGHT } from '../../hearing/languages/en/words.ts';
 import { words } from '../../words/catalogue.ts';
 import { useSession } from '../useSession.ts';
 import { PressShape } from './pressShape.tsx';
 import { useContact } from './useContact.ts';
+import { taught } from '../../words/taught.ts';
 
 export function SwitchArea() {
   const { pressed, understood } = useSession();
@@ -23,7 +23,7 @@ export function SwitchArea() {
       <span class="means">{does[first.means]}</span>
       {first.means === 'holding' && (
         <span class="also">
-          {TAUGHT.holding} <kbd>{capOf('holding')}</kbd>
+          {taught('holding')} <kbd>{capOf('holding')}</kbd>
         </span>
       )}
       {others.map(({ press, means }) => (

@@ -5,9 +5,9 @@ import { ArrowsShape } from '../strip/arrowsShape.tsx';
 import { LightShape } from '../strip/lightShape.tsx';
 import { capOf } from '../keys/keys.ts';
 import type { Word } from '../../sweep/inputs.ts';
-import { TAUGHT } from '../../hearing/languages/en/words.ts';
 import type { ShownLight } from '../../practice/fourLights.ts';
 import type { Arrows } from '../../sweep/verdict.ts';
+import { taught } from '../../words/taught.ts';
 
 interface Props {
   readonly word: Word;
@@ -27,7 +27,7 @@ export function WordButton({ word, tell }: Props) {
     <button type="button" class="word" data-word={word} onMouseDown={keepFocus} onClick={() => tell(word)}>
       {light && <LightShape light={light} />}
       {arrows && <ArrowsShape arrows={arrows} />}
-      <span>{TAUGHT[word]}</span>
+      <span>{taught(word)}</span>
       <kbd>{capOf(word)}</kbd>
       {light && <HoldCourse light={light} />}
     </button>

@@ -12,7 +12,7 @@ import type { Light } from '../../sweep/verdict.ts';
 import type { Moment } from '../../units.ts';
 import { createGestures } from '../session/gestures.ts';
 import type { Session } from '../session/session.ts';
-import { words } from '../../words/catalogue.ts';
+import { saidAndShown } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
 
 export interface Trainer {
@@ -52,8 +52,8 @@ function createTrainer(session: Session): Trainer {
       timer = setTimeout(() => move({ did: 'ran', at: session.clock() }), TRAINING_HOLD * 1000);
     }
     const last = after.holds.at(-1);
-    if (last && after.holds.length > before.holds.length) session.say(words('training').hold.was(last));
-    if (after.tooSoon && !before.tooSoon) session.say(words('training').hold.tooSoon);
+    if (last && after.holds.length > before.holds.length) session.say(saidAndShown('training', (say) => say.hold.was(last)));
+    if (after.tooSoon && !before.tooSoon) session.say(saidAndShown('training', (say) => say.hold.tooSoon));
     keep(before, after);
   }
 

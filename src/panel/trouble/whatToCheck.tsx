@@ -1,5 +1,6 @@
 // The button that brings the checks into view and reads them.
 import { words } from '../../words/catalogue.ts';
+import { inUse } from '../../words/inUse.ts';
 import { useSession } from '../useSession.ts';
 
 /** Where the checks of the screen stand. */
@@ -13,7 +14,10 @@ export function WhatToCheck() {
     heading.scrollIntoView({ block: 'start' });
     heading.focus({ preventScroll: true });
     const checks = heading.parentElement?.querySelectorAll('li') ?? [];
-    session.say([heading, ...checks].map(({ textContent }) => textContent?.replace(/[^.:?]$/, '$&.') ?? '').join(' '));
+    const written = [heading, ...checks].map(({ textContent }) => textContent?.replace(/[^.:?。：？]$/, '$&.') ?? '').join(' ');
+    const { screens, voice } = inUse.peek();
+    // A voice of another language would garble what is shown.
+    session.say({ spoken: screens === voice ? written : '', written });
   };
   return (
     <button type="button" class="chief" onClick={show}>

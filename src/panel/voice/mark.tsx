@@ -2,7 +2,7 @@
 // else it may have to say is read when it is wanted.
 import { late } from '../parts/late.tsx';
 import { useSurroundings } from '../useSession.ts';
-import { words } from '../../words/en/mark.ts';
+import { firstWords } from '../../words/first.ts';
 
 const MarkTold = late(async () => (await import('./markTold.tsx')).MarkTold, 'voice', 'sound');
 
@@ -15,11 +15,11 @@ export function VoiceMark() {
   const isQuiet = voice.listen === 'off' && voice.wish === 'none' && (voice.speak || sound) && !session.mute.value;
   if (!isQuiet) return <MarkTold />;
   return (
-    <button type="button" class="voicemark" data-voice="off" aria-label={words.press} onClick={() => way.go({ at: 'voice' })}>
+    <button type="button" class="voicemark" data-voice="off" aria-label={firstWords().mark.press} onClick={() => way.go({ at: 'voice' })}>
       <svg width="24" height="20" viewBox="0 0 24 20" aria-hidden="true">
         <path d={`${MICROPHONE}M4 18.5 20 1.5`} />
       </svg>
-      <span>{words.word}</span>
+      <span>{firstWords().mark.word}</span>
     </button>
   );
 }

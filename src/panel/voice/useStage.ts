@@ -1,9 +1,10 @@
 // Follows what the sheet waits for: the permission, and the words that are being taught in another tab.
 import { useEffect, useState } from 'preact/hooks';
-import { FIRST_WORDS } from '../../voice/wordGroups.ts';
+import { FIRST_COUNT, firstWordsIn } from '../../voice/wordGroups.ts';
 import { useSession } from '../useSession.ts';
 import type { Session } from '../session/session.ts';
 import { stageOf, type Stage } from './stage.ts';
+import { vocabulary } from '../../words/taught.ts';
 
 type Found = Pick<Parameters<typeof stageOf>[0], 'proposed' | 'isDownloadable' | 'allowed' | 'taught'>;
 
@@ -30,7 +31,7 @@ export function useStage(granted: boolean): Stage | null {
     void look();
     return () => over.abort();
   }, [session]);
-  const stage = found && stageOf({ ...found, ...(granted && { allowed: 'granted' }), voice, wanted: FIRST_WORDS.length });
+  const stage = found && stageOf({ ...found, ...(granted && { allowed: 'granted' }), voice, wanted: FIRST_COUNT });
   useEffect(() => {
     if (stage?.at === 'complete') session.changeSettings({ voice: { listen: stage.by, wish: 'none' } });
   });
@@ -42,5 +43,5 @@ export async function taughtOf(session: Session): Promise<number> {
   const read = await session.taught();
   if (!read.ok) return 0;
   const words = new Set(read.value.map(({ word }) => word));
-  return FIRST_WORDS.filter((word) => words.has(word)).length;
+  return firstWordsIn(vocabulary()).filter((word) => words.has(word)).length;
 }

@@ -10,8 +10,9 @@ import { MarkTold } from './markTold.tsx';
 import { Trial } from './trial.tsx';
 import type { Stage } from './stage.ts';
 import { taughtOf, useStage } from './useStage.ts';
-import { FIRST_WORDS } from '../../voice/wordGroups.ts';
+import { FIRST_COUNT, firstWordsIn } from '../../voice/wordGroups.ts';
 import { words } from '../../words/catalogue.ts';
+import { vocabulary } from '../../words/taught.ts';
 
 export function VoiceScreen() {
   const { session, way } = useSurroundings();
@@ -21,7 +22,7 @@ export function VoiceScreen() {
   const ask = async (): Promise<void> => {
     const allowed = await askFor(session);
     setGranted(allowed);
-    if (allowed && session.settings.peek().voice.wish === 'own' && (await taughtOf(session)) < FIRST_WORDS.length) session.openPage('hearing.html#first');
+    if (allowed && session.settings.peek().voice.wish === 'own' && (await taughtOf(session)) < FIRST_COUNT) session.openPage('hearing.html#first');
   };
   const sweep = session.sweep.value;
   return (
@@ -76,8 +77,8 @@ function Step({ stage, ask }: Props) {
     case 'teaching':
       return (
         <>
-          <output>{words('voice').sheet.teach(stage.taught, FIRST_WORDS.length)}</output>
-          <p>{FIRST_WORDS.join(', ')}</p>
+          <output>{words('voice').sheet.teach(stage.taught, FIRST_COUNT)}</output>
+          <p>{firstWordsIn(vocabulary()).join(', ')}</p>
           <button type="button" class="chief" onClick={() => session.openPage('hearing.html#first')}>
             {words('voice').sheet.openLesson}
           </button>

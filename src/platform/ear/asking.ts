@@ -1,7 +1,7 @@
 // Before listening: whether the microphone is allowed, asking for it, and what else stands in the way, all without hearing
 // anything.
 import { browser } from '../browser.ts';
-import { takes } from '../takes.ts';
+import { takesIn } from '../takes.ts';
 import { browserRecogniser, installOnThisComputer, NOT_HERE, onThisComputer } from './available.ts';
 import type { Deaf, RecognisedBy } from '../../voice/deaf.ts';
 import { microphoneChanged, microphonePermission, openMicrophone, type NoMicrophone } from './microphone.ts';
@@ -29,8 +29,8 @@ export interface Microphone {
 /** Nobody reads a question and answers it within this. */
 const AT_ONCE = 250;
 
-/** `language`: of the words to be recognised. */
-export const microphoneFor = (language: string): Microphone => ({
+/** `language`: the tag of what is to be recognised. */
+export const microphoneFor = (language: () => string): Microphone => ({
   changed: microphoneChanged,
   allowed: async () => (await microphonePermission())?.state ?? 'unknown',
   async ask() {
@@ -42,10 +42,10 @@ export const microphoneFor = (language: string): Microphone => ({
   },
   async inTheWay(by) {
     if (by !== 'own' && !browserRecogniser()) return 'no recogniser';
-    const notHere = by === 'here' ? NOT_HERE[await onThisComputer(language)] : null;
+    const notHere = by === 'here' ? NOT_HERE[await onThisComputer(language())] : null;
     if (notHere) return notHere;
     if (by === 'own') {
-      const taught = await takes.read();
+      const taught = await takesIn(language).read();
       if (!taught.ok) return 'words unreadable';
       if (taught.value.length === 0) return 'no words';
     }
@@ -57,10 +57,10 @@ export const microphoneFor = (language: string): Microphone => ({
   },
   async proposed() {
     if (!browserRecogniser()) return 'own';
-    return (await onThisComputer(language)) === 'available' ? 'here' : 'browser';
+    return (await onThisComputer(language())) === 'available' ? 'here' : 'browser';
   },
-  downloadable: async () => (await onThisComputer(language)) === 'downloadable',
-  download: () => installOnThisComputer(language),
+  downloadable: async () => (await onThisComputer(language())) === 'downloadable',
+  download: () => installOnThisComputer(language()),
 });
 
 async function anyMicrophone(): Promise<boolean> {

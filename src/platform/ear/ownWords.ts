@@ -6,7 +6,7 @@ import { recogniserOf } from '../../voice/ownWords/recogniser.ts';
 import { spelledQuestions, wholeQuestion } from '../../voice/ownWords/spelledQuestion.ts';
 import { spelledValues, type WordByWord } from '../../voice/ownWords/spelledValue.ts';
 import type { Take } from '../../voice/ownWords/take.ts';
-import { takes as store } from '../takes.ts';
+import { takesIn } from '../takes.ts';
 import type { Deaf } from '../../voice/deaf.ts';
 import { faultOf, lineIn } from './lineIn.ts';
 import type { Deafness } from './listening.ts';
@@ -53,6 +53,7 @@ export async function keepListeningForOwnWords(owner: EarOwner, deafness: Deafne
 
   /** Null once listening is over: they may be taught meanwhile in another tab. */
   async function taughtWords(): Promise<readonly Take[] | null> {
+    const store = takesIn(() => owner.language.tag);
     while (!stop.aborted) {
       const read = await store.read();
       if (read.ok && read.value.length > 0) return read.value;

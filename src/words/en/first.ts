@@ -14,4 +14,5 @@ export const words: FirstWords = {
   opening: 'Opening…',
   unread: 'A part of this panel cannot be read. Close the panel and open it again. Nothing is lost.',
   notRead: 'What is stored has not been read, so nothing can be saved. Close this panel and open it again.',
+  mark: { word: 'voice off', press: 'voice off: switch it on' },
 };

@@ -1,10 +1,10 @@
 // English: what the microphone mark and the voice sheet say, and what is said of a deaf ear.
 import type { VoiceWords } from '../voiceWords.ts';
-import { words as mark } from './mark.ts';
+import { words as first } from './first.ts';
 
 export const words: VoiceWords = {
   mark: {
-    off: mark.word,
+    off: first.mark.word,
     ready: 'voice on',
     begun: 'not set up',
     asking: 'asking',

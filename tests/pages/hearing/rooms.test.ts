@@ -2,7 +2,11 @@
 // itself is the one in which something is still to be taught.
 import { expect, test } from 'vitest';
 import { openRoomOf, roomsOf, wordsOf } from '../../../src/pages/hearing/rooms.ts';
-import { FIRST_WORDS, WORD_GROUPS } from '../../../src/voice/wordGroups.ts';
+import { firstWordsIn, wordGroupsIn } from '../../../src/voice/wordGroups.ts';
+import { ENGLISH_WRITTEN } from '../../../src/hearing/languages/en/vocabulary.ts';
+
+const FIRST_WORDS = firstWordsIn(ENGLISH_WRITTEN);
+const WORD_GROUPS = wordGroupsIn(ENGLISH_WRITTEN);
 
 const LENSES = { is: 'lenses', words: ['Orrin 85'] } as const;
 const ROOMS = roomsOf([...WORD_GROUPS, LENSES]);

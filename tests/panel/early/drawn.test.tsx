@@ -11,9 +11,9 @@ import { partsRead } from '../show.tsx';
 
 let place: HTMLElement;
 let held: Held;
-beforeEach(() => {
+beforeEach(async () => {
   vi.stubGlobal('matchMedia', () => ({ matches: true }));
-  document.body.innerHTML = `<div id="panel" hidden>${drawn().drawn}</div>`;
+  document.body.innerHTML = `<div id="panel" hidden>${(await drawn())[0]?.start}</div>`;
   place = document.querySelector('#panel') as HTMLElement;
   held = holdInputs(place);
 });

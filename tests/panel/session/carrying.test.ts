@@ -4,6 +4,8 @@ import { seconds, steps } from '../../../src/units.ts';
 import { phaseOf, sweeping } from './sweeping.ts';
 import { settle } from './world.ts';
 
+const both = (sentence: string) => ({ spoken: sentence, written: sentence });
+
 test('a verdict is on disk before it is sounded and read back', async () => {
   const { computer, window } = await sweeping();
   await window.tell('holding');
@@ -53,7 +55,7 @@ test('a refused input leaves the hold under way and its alarm alone', async () =
 test('what is said beside the sweep leaves the hold under way and its alarm alone', async () => {
   const { computer, window } = await sweeping();
   await window.tell('holding');
-  window.session.say('Plus five, in March.');
+  window.session.say(both('Plus five, in March.'));
   await settle();
   expect(phaseOf(window)).toBe('holding');
   expect(window.alarmsSet()).toEqual(['hold time']);
@@ -62,9 +64,9 @@ test('what is said beside the sweep leaves the hold under way and its alarm alon
 
 test('of what is said beside the sweep only the newest is still waited for', async () => {
   const { window } = await sweeping();
-  window.session.say('Put the camera on the tripod.');
-  window.session.say('Switch the stabiliser off.');
-  window.session.say('Open the aperture.');
+  window.session.say(both('Put the camera on the tripod.'));
+  window.session.say(both('Switch the stabiliser off.'));
+  window.session.say(both('Open the aperture.'));
   await settle();
   expect(window.speeches.slice(-2).map(({ text }) => text)).not.toContain('Switch the stabiliser off.');
   expect(window.speeches.at(-1)?.text).toBe('Open the aperture.');

@@ -51,6 +51,8 @@ export class Computer {
   time = moment(1_000_000_000_000);
   /** The disk refuses every write. */
   full = false;
+  /** The browser's, best liked first. */
+  languages: readonly string[] = ['en-US'];
   readonly log: string[] = [];
   readonly windows: Window[] = [];
   holder: Window | null = null;
@@ -166,6 +168,7 @@ export class Window {
       return Promise.resolve(got(undefined));
     };
     return {
+      languages: { liked: () => computer.languages, wear: () => undefined },
       store: {
         read: () => Promise.resolve(got(structuredClone(computer.disk))),
         write: (entries) =>

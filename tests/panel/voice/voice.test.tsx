@@ -7,9 +7,12 @@ import { afterEach, describe, expect, test, vi } from 'vitest';
 import type { Deaf } from '../../../src/voice/deaf.ts';
 import { words as SOUND } from '../../../src/words/en/sound.ts';
 import { words } from '../../../src/words/en/voice.ts';
-import { FIRST_WORDS } from '../../../src/voice/wordGroups.ts';
+import { firstWordsIn } from '../../../src/voice/wordGroups.ts';
+import { ENGLISH_WRITTEN } from '../../../src/hearing/languages/en/vocabulary.ts';
 import { FakeSession } from '../fakeSession.ts';
 import { button, click, key, partsRead, show, text } from '../show.tsx';
+
+const FIRST_WORDS = firstWordsIn(ENGLISH_WRITTEN);
 
 afterEach(cleanup);
 
