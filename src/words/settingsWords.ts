@@ -12,13 +12,15 @@ interface Option {
 export interface SettingsWords {
   readonly title: string;
   readonly find: { readonly label: string; readonly found: (count: number) => string };
-  readonly pages: Readonly<Record<'working' | 'sound' | 'voice' | 'look' | 'logbook', string>>;
+  readonly pages: Readonly<Record<'working' | 'sound' | 'voice' | 'look' | 'language' | 'logbook', string>>;
   /** How each page is set, in few words. */
   readonly states: {
     readonly working: (care: string, manner: Manner) => string;
     readonly sound: (speaks: boolean, tones: boolean) => string;
     readonly voice: (listen: Voice['listen']) => string;
     readonly look: (theme: Theme, far: boolean) => string;
+    /** Both by their own names; `voice`: null where it is that of the screens. */
+    readonly language: (screens: string, voice: string | null) => string;
     /** `after`: the age at which a measurement is due; null for one that is no choice of the list. */
     readonly logbook: (after: string | null, carried: boolean) => string;
   };
@@ -44,6 +46,14 @@ export interface SettingsWords {
     readonly theme: string;
     readonly themes: Readonly<Record<Theme, Option>>;
     readonly far: Required<Option>;
+  };
+  readonly language: {
+    readonly screens: string;
+    /** `language`: the one that the browser has, by its own name. */
+    readonly browser: (language: string) => string;
+    readonly voice: string;
+    readonly asScreens: string;
+    readonly note: string;
   };
   readonly again: {
     readonly title: string;

@@ -11,7 +11,8 @@ export interface SoundWords {
   readonly tonesOnly: string;
   readonly speechOnly: string;
   readonly standsStill: string;
-  readonly mute: string;
+  /** `language`: of what is spoken, by its name in the language of the screens. */
+  readonly mute: (language: string) => string;
   readonly off: string;
   readonly switchOn: string;
 }

@@ -24,3 +24,21 @@ export function vocabulary(): Vocabulary {
 
 /** What a person says for it. */
 export const taught = (word: Word): string => vocabulary().words[word].say;
+
+/** "plus six": a correction in the words that are taught. */
+export function correctionSaid(value: number): string {
+  const { signs, numbers } = vocabulary();
+  return value === 0 ? numbers.say(0) : `${(value > 0 ? signs.plus : signs.minus)[0]} ${numbers.say(Math.abs(value))}`;
+}
+
+/** "minus one two": as it is said where every word is taught by itself. */
+export function correctionSpelt(value: number): string {
+  const { signs } = vocabulary();
+  return `${(value > 0 ? signs.plus : signs.minus)[0]} ${digitsSaid(value)}`;
+}
+
+/** "eight five". */
+export const digitsSaid = (value: number): string => [...String(Math.abs(value))].map((digit) => vocabulary().numbers.say(Number(digit))).join(' ');
+
+/** What begins a question to the logbook. */
+export const questionSaid = (): string => vocabulary().question.openings[0];

@@ -123,13 +123,14 @@ export function createLibrary(keeper: Keeper, settled: (wanted: Settings) => Set
       proofs.value = joined(proofs.value, proofKey, contents.proofs);
     },
     changeSettings(patch) {
-      const { manner, voice, logbook, look } = settings.value;
+      const { manner, voice, logbook, language, look } = settings.value;
       const wanted = {
         ...settings.value,
         ...patch,
         manner: { ...manner, ...patch.manner },
         voice: { ...voice, ...patch.voice },
         logbook: { ...logbook, ...patch.logbook },
+        language: { ...language, ...patch.language },
         look: { ...look, ...patch.look },
       };
       const result = settled(wanted);

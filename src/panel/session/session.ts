@@ -108,6 +108,7 @@ export interface SettingsPatch {
   readonly logbook?: Partial<Settings['logbook']>;
   readonly training?: Settings['training'];
   readonly coached?: Settings['coached'];
+  readonly language?: Partial<Settings['language']>;
   readonly look?: Partial<Settings['look']>;
 }
 

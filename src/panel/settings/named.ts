@@ -1,7 +1,9 @@
 // Every setting by what is written of it: its label, and all that explains it, also what only shows once something else is switched on. The
 // search reads this; a test holds it against the labels on the screen.
+import { LANGUAGES } from '../../language.ts';
 import type { Settings } from '../../settings.ts';
 import { words } from '../../words/catalogue.ts';
+import { ownName } from '../../words/named.ts';
 import type { SettingsWords } from '../../words/settingsWords.ts';
 
 export type SettingName =
@@ -18,7 +20,9 @@ export type SettingName =
   | 'hearing check'
   | 'what was heard'
   | 'theme'
-  | 'far view';
+  | 'far view'
+  | 'language'
+  | 'voice language';
 
 type SettingsPage = keyof SettingsWords['pages'];
 
@@ -33,7 +37,7 @@ type Labelled = Readonly<Record<string, { readonly label: string; readonly note?
 
 /** In the order of the screen. */
 export function namedSettings({ manner }: Settings): readonly NamedSetting[] {
-  const { working, sound, look, again, computers, listening } = words('settings');
+  const { working, sound, look, language, again, computers, listening } = words('settings');
   const { care, cares, order, orders } = words('manner');
   const check = words('sound');
   // Of a person's own pace no time is set; any stands for it.
@@ -51,6 +55,8 @@ export function namedSettings({ manner }: Settings): readonly NamedSetting[] {
     { is: 'what was heard', page: 'voice', label: listening.erase, says: [listening.kept] },
     { is: 'theme', page: 'look', label: look.theme, says: optionsOf(look.themes) },
     { is: 'far view', page: 'look', label: look.far.label, says: [look.far.note] },
+    { is: 'language', page: 'language', label: language.screens, says: LANGUAGES.map(ownName) },
+    { is: 'voice language', page: 'language', label: language.voice, says: [language.asScreens, language.note, ...LANGUAGES.map(ownName)] },
     { is: 'due again', page: 'logbook', label: again.after, says: [again.title] },
     { is: 'computers', page: 'logbook', label: computers.carry.label, says: [computers.title, computers.carry.note] },
   ];

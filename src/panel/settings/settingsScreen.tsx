@@ -5,6 +5,7 @@ import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
 import { FindSetting } from './findSetting.tsx';
 import { ListeningRoom } from './listening.tsx';
+import { LanguageRoom } from './languageRoom.tsx';
 import { LogbookRoom } from './logbookRoom.tsx';
 import { LooksRoom } from './looksRoom.tsx';
 import { SoundRoom } from './soundRoom.tsx';
@@ -21,6 +22,7 @@ export function SettingsScreen() {
         <SoundRoom />
         <ListeningRoom />
         <LooksRoom />
+        <LanguageRoom />
         <LogbookRoom />
       </div>
     </>

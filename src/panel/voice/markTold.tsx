@@ -10,6 +10,7 @@ import { MarkShape } from './markShape.tsx';
 import { markStateOf, type MarkState } from './markState.ts';
 import { toSheet } from './toSheet.ts';
 import { words } from '../../words/catalogue.ts';
+import { voiceNamed } from '../../words/named.ts';
 import type { VoiceWords } from '../../words/voiceWords.ts';
 
 export function MarkTold() {
@@ -18,7 +19,12 @@ export function MarkTold() {
   const say = words('voice');
   const { voice, sound } = session.settings.value;
   const silent = !voice.speak && !sound ? 'off' : session.mute.value ? 'mute' : null;
-  const means = [state.is === 'deaf' ? say.deaf[state.why] : say.means[state.is], silent && words('sound')[silent]].filter(Boolean).join(' ');
+  const means = [
+    state.is === 'deaf' ? say.deaf[state.why] : say.means[state.is],
+    silent && (silent === 'off' ? words('sound').off : words('sound').mute(voiceNamed())),
+  ]
+    .filter(Boolean)
+    .join(' ');
   const shown = [wordOf(state), ...(silent ? [say.markSilent[silent]] : [])];
   const helps = pressOn(state);
   return (

@@ -5,6 +5,7 @@ import { Speaking } from '../settings/speaking.tsx';
 import type { SoundHeard } from '../session/session.ts';
 import { useSession } from '../useSession.ts';
 import { words } from '../../words/catalogue.ts';
+import { voiceNamed } from '../../words/named.ts';
 import { Loudness } from './loudness.tsx';
 
 /** `quiet`: one line until it is pressed, and gone once it is done. Elsewhere the pace of speech stands beside it already. */
@@ -50,7 +51,7 @@ export function SoundCheck({ quiet = false }: { readonly quiet?: boolean }) {
 function sentenceOf({ tones, speech }: SoundHeard): string {
   const say = words('sound');
   if (tones === 'stands still') return say.standsStill;
-  if (speech === 'no voice') return say.mute;
+  if (speech === 'no voice') return say.mute(voiceNamed());
   if (speech === 'off') return say.tonesOnly;
   return tones === 'off' ? say.speechOnly : say.heard;
 }

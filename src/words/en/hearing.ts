@@ -2,6 +2,7 @@
 import type { HearingWords } from '../hearingWords.ts';
 import { NO_MICROPHONE } from './microphone.ts';
 import { write } from './write.ts';
+import { correctionSpelt, digitsSaid, questionSaid, taught } from '../taught.ts';
 
 export const words: HearingWords = {
   title: 'Hearing check',
@@ -58,9 +59,16 @@ export const words: HearingWords = {
       sweep: { name: 'A sweep', for: 'Enough for a whole sweep, from the first hold to the accepted value.' },
       walk: { name: 'The set-up walk', for: 'Go through the set-up walk. “Repeat” also says a value again.' },
       arrows: { name: 'Arrows', for: 'For bodies that show arrows beside the focus light.' },
-      values: { name: 'Values and the logbook', for: 'Set a value of your own, “set minus one two”, and ask the logbook, “look up eight five”.' },
+      get values() {
+        return {
+          name: 'Values and the logbook',
+          for: `Set a value of your own, “${taught('set')} ${correctionSpelt(-12)}”, and ask the logbook, “${questionSaid()} ${digitsSaid(85)}”.`,
+        };
+      },
       rest: { name: 'Other words', for: 'Pause, skip, go on, and what else a sweep may ask.' },
-      lenses: { name: 'Your lenses', for: 'Ask the logbook for a lens by its name: say “look up”, then the name.' },
+      get lenses() {
+        return { name: 'Your lenses', for: `Ask the logbook for a lens by its name: say “${questionSaid()}”, then the name.` };
+      },
     },
   },
   lesson: {

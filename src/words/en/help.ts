@@ -1,5 +1,6 @@
 // English: the help.
 import type { HelpWords } from '../helpWords.ts';
+import { correctionSaid, taught } from '../taught.ts';
 
 export const words: HelpWords = {
   title: 'Help',
@@ -34,7 +35,9 @@ export const words: HelpWords = {
     say: 'Say',
     means: 'It means',
     key: 'Key',
-    set: 'set plus 6',
+    get set() {
+      return `${taught('set')} ${correctionSaid(6)}`;
+    },
     meanings: {
       solid: 'the light was steady',
       delayed: 'it came late',
@@ -62,7 +65,9 @@ export const words: HelpWords = {
       next: 'the next lens, or the next step',
       back: 'one step back',
     },
-    together: 'You can say a light and an arrow together: “flicker left”.',
+    get together() {
+      return `You can say a light and an arrow together: “${taught('flicker')} ${taught('left')}”.`;
+    },
   },
   presses: {
     title: 'One switch',

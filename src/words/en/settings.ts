@@ -18,12 +18,13 @@ const LOOKS: Readonly<Record<Theme, string>> = { system: 'as the system', light:
 export const words: SettingsWords = {
   title: 'Settings',
   find: { label: 'Find a setting', found: (count) => (count === 0 ? 'No setting fits. Try another word.' : `${write.number(count)} found`) },
-  pages: { working: 'Working', sound: 'Sound', voice: 'Voice', look: 'Look', logbook: 'Logbook' },
+  pages: { working: 'Working', sound: 'Sound', voice: 'Voice', look: 'Look', language: 'Language', logbook: 'Logbook' },
   states: {
     working: (care, { holdTime, pace }) => line([care, write.unit(holdTime, 'second'), PACED[pace.set]]),
     sound: (speaks, tones) => line([speaks ? 'speaks every value' : 'speaks nothing', tones ? 'tones' : 'no tones']),
     voice: (listen) => LISTENS[listen],
     look: (theme, far) => line([LOOKS[theme], far && 'far view']),
+    language: (screens, voice) => line([screens, voice !== null && `spoken: ${voice}`]),
     logbook: (after, carried) => line([after !== null && `due again after ${after}`, carried && 'carried between your computers']),
   },
   working: {
@@ -55,6 +56,13 @@ export const words: SettingsWords = {
       red: { label: 'Red', note: 'Red alone, so that your eyes stay used to the dark.' },
     },
     far: { label: 'Far view', note: 'A sweep fills the panel, to be read from the tripod. The word, its key or a press on the value switches it, too.' },
+  },
+  language: {
+    screens: 'Language of the screens',
+    browser: (language) => `As the browser: ${language}`,
+    voice: 'Speak and understand',
+    asScreens: 'The language of the screens',
+    note: 'Words that you have taught belong to their language.',
   },
   again: {
     title: 'Due again',

@@ -1,5 +1,6 @@
 // English: the sound check, and what is so where nothing sounds or nothing is spoken.
 import type { SoundWords } from '../soundWords.ts';
+import { correctionSaid } from '../taught.ts';
 
 export const words: SoundWords = {
   title: 'Sound check',
@@ -8,14 +9,18 @@ export const words: SoundWords = {
   loudness: 'Loudness',
   percent: (value: number) => `${value}%`,
   playing: 'A rising tone begins a hold, a falling one ends it. Then a value is spoken.',
-  heard: 'Did you hear two tones and “plus six”? If not, turn the computer’s sound up, or choose another output.',
+  get heard() {
+    return `Did you hear two tones and “${correctionSaid(6)}”? If not, turn the computer’s sound up, or choose another output.`;
+  },
   done: 'Done',
   tonesOnly: 'Did you hear two tones? Speech is off, so values are only shown.',
-  speechOnly: 'Did you hear “plus six”? Tones are off, so a hold begins and ends without one.',
+  get speechOnly() {
+    return `Did you hear “${correctionSaid(6)}”? Tones are off, so a hold begins and ends without one.`;
+  },
   standsStill: 'This computer plays no sound. Connect a loudspeaker or headphones. Until then, everything is shown.',
-  mute:
-    'The browser finds no voice on this computer, so everything is shown, with tones, but not spoken. ' +
-    'To hear it spoken, install a voice in the system’s speech settings.',
+  mute: (language) =>
+    `The browser finds no voice for ${language} on this computer, so everything is shown, with tones, but not spoken. ` +
+    'To hear it spoken, install such a voice in the system’s speech settings.',
   off: 'Tones and speech are both off: only the screen says when a hold begins and ends.',
   switchOn: 'Switch both on',
 };

@@ -9,7 +9,6 @@ import type { TurnWay } from '../../sweep/transfer/turning.ts';
 import type { Trouble } from '../../sweep/trouble/trouble.ts';
 import type { Steps } from '../../units.ts';
 import { sayCorrection, sayNumber } from '../../hearing/languages/en/sayCorrection.ts';
-import { TAUGHT } from '../../hearing/languages/en/words.ts';
 import type { InWords } from '../inWords.ts';
 import type { SpokenWords } from '../spokenWords.ts';
 import { drifted } from './drift.ts';
@@ -19,6 +18,7 @@ import { capital, sentences } from './sentence.ts';
 import { TROUBLE_SAID } from './troubleSaid.ts';
 import { readBack } from './verdict.ts';
 import { write } from './write.ts';
+import { taught } from '../taught.ts';
 
 const both = (text: string): InWords => ({ spoken: text, written: text });
 
@@ -52,7 +52,7 @@ function prompt(one: Prompt): InWords {
       };
     }
     case 'turn the focus':
-      return both(together(noted(one.noted), one.practice ? 'The practice camera turns its own ring.' : TURN[one.way], 'Then say shifted.'));
+      return both(together(noted(one.noted), one.practice ? 'The practice camera turns its own ring.' : TURN[one.way], `Then say ${taught('shifted')}.`));
     case 'fresh series':
       return next('Fresh series.', one.next);
     case 'undone':
@@ -82,7 +82,7 @@ function afterwards(one: Outcome, practice: boolean): InWords {
   const words = outcome(one);
   if (one.found === 'carried over') return { ...words, spoken: `${words.spoken} Now focus again in live view.` };
   if (one.found !== 'band' || practice) return words;
-  return { ...words, spoken: `Enter ${sayCorrection(one.chosen)}, then say entered.` };
+  return { ...words, spoken: `Enter ${sayCorrection(one.chosen)}, then say ${taught('entered')}.` };
 }
 
 const tooEarly = (left: number): InWords => ({
@@ -119,10 +119,14 @@ const NOT_NOW: Readonly<Record<NotNow, InWords>> = {
   finished: { spoken: 'Finished.', written: 'The sweep is finished. Undo takes the finish back.' },
   'no arrows': { spoken: 'No arrows on this body.', written: 'The kit says that this body shows no arrows. If it does show them, change that in the kit.' },
   'check focus first': { spoken: 'Same or shifted?', written: 'First look at the focus in live view: is it the same, or has it shifted?' },
-  'turn first': { spoken: 'Shifted?', written: 'First turn the focus in live view. Then say shifted.' },
+  get 'turn first'() {
+    return { spoken: `${capital(taught('shifted'))}?`, written: `First turn the focus in live view. Then say “${taught('shifted')}”.` };
+  },
   'nothing to check': { spoken: 'Nothing to check.', written: 'The focus is not in question now.' },
   'nothing to enter': { spoken: 'There is no value to enter.', written: 'This result gives no value to enter.' },
-  'not offered': { spoken: 'Not ready yet.', written: 'There is no result yet. To end the sweep as it stands, say finish.' },
+  get 'not offered'() {
+    return { spoken: 'Not ready yet.', written: `There is no result yet. To end the sweep as it stands, say “${taught('finish')}”.` };
+  },
 };
 
 function spelled(value: number): string {
@@ -137,12 +141,12 @@ export const words: SpokenWords = {
   brief: (one) => (one.say === 'did it hold' ? 'Steady?' : sentences(sayCorrection(one.next.value))),
   reason,
   outcome,
-  help: (now) => both(`You can say: ${now.map((word) => (word === 'set' ? 'set plus or minus a number' : TAUGHT[word])).join(', ')}.`),
+  help: (now) => both(`You can say: ${now.map((word) => (word === 'set' ? `${taught('set')} plus or minus a number` : taught(word))).join(', ')}.`),
   askBack: {
     // "Left?", "Minus fifteen, one five?"
     question: ({ input, words: heard }) => ({
       spoken: `${capital(input.told === 'set' ? spelled(input.value) : heard)}?`,
-      written: `Was that “${heard}”? If so, say it again. If not, say undo or another word.`,
+      written: `Was that “${heard}”? If so, say it again. If not, say “${taught('undo')}” or another word.`,
     }),
     notTaken: { spoken: 'Not taken.', written: 'That was not taken. Say what it was.' },
     sayAgain: { spoken: 'Say that again.', written: 'That was not clear. Say it again.' },

@@ -6,7 +6,7 @@ import { line } from '../line.ts';
 import type { SweepWords } from '../sweepWords.ts';
 import { drifted } from './drift.ts';
 import { press } from './press.ts';
-import { ARROWS_SAID, readBack, seen } from './verdict.ts';
+import { arrowsSaid, readBack, seen } from './verdict.ts';
 import { write } from './write.ts';
 
 const CARE: Readonly<Record<Care, string>> = { quick: 'quick', standard: 'standard', thorough: 'thorough' };
@@ -40,7 +40,7 @@ const told: SweepWords['heard']['told'] = (input) => {
     case 'verdict':
       return readBack(input.verdict);
     case 'arrows':
-      return ARROWS_SAID[input.arrows] ?? 'no arrows';
+      return arrowsSaid(input.arrows) ?? 'no arrows';
     case 'set':
       return `set ${writeSteps(input.value)}`;
     case 'press':

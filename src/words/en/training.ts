@@ -3,6 +3,7 @@ import { countedRight, namedRight, type TrainingHold, type TrainingLight } from 
 import { RELIABLE, type Confusion } from '../../practice/training/score.ts';
 import type { TrainingWords } from '../trainingWords.ts';
 import { write } from './write.ts';
+import { taught } from '../taught.ts';
 
 type Slip = Exclude<keyof Confusion, 'named' | 'of'>;
 
@@ -28,7 +29,9 @@ const WATCH_FOR: Readonly<Record<Slip, string>> = {
   flickerAsSteady: 'Keep your eye on the light until the time is up. One short gap is a flicker.',
   steadyAsFailing: 'Say that it failed only when you saw it fail. Your own blink looks like a gap.',
   wrongKind: 'Dark first, then on: late. On first, then a gap: flicker. Never on: nothing.',
-  darkAsSteady: 'For a light that never came on, say “nothing”.',
+  get darkAsSteady() {
+    return `For a light that never came on, say “${taught('nothing')}”.`;
+  },
 };
 
 const keysOf = (record: Readonly<Record<Slip, string>>): readonly Slip[] => Object.keys(record) as Slip[];

@@ -1,6 +1,7 @@
 // English: what the microphone mark and the voice sheet say, and what is said of a deaf ear.
 import type { VoiceWords } from '../voiceWords.ts';
 import { words as first } from './first.ts';
+import { taught } from '../taught.ts';
 
 export const words: VoiceWords = {
   mark: {
@@ -108,7 +109,9 @@ export const words: VoiceWords = {
   },
   sheet: {
     title: 'Voice',
-    offered: 'Say “holding”, “solid”, “flicker” instead of pressing keys. Keys, the pedal and the pointer go on working.',
+    get offered() {
+      return `Say “${taught('holding')}”, “${taught('solid')}”, “${taught('flicker')}” instead of pressing keys. Keys, the pedal and the pointer go on working.`;
+    },
     allow: 'Allow',
     allowAndTeach: 'Allow, then teach seven words',
     download: 'Download it',
@@ -123,10 +126,16 @@ export const words: VoiceWords = {
     howToUnblock: 'Show how to allow it',
     leaveOff: 'Leave voice off',
     on: 'Voice is on.',
-    trial: 'Try it, if you like: say “solid”.',
+    get trial() {
+      return `Try it, if you like: say “${taught('solid')}”.`;
+    },
     heard: (word: string) => `Heard “${word}”.`,
-    begin: 'Begin below, then say “holding”.',
-    toSweep: 'Back to the sweep, then say “resume”',
+    get begin() {
+      return `Begin below, then say “${taught('holding')}”.`;
+    },
+    get toSweep() {
+      return `Back to the sweep, then say “${taught('resume')}”`;
+    },
     switchOff: 'Switch voice off',
     checkHearing: 'Hearing check: noise, and teaching your words',
     again: 'Try again',

@@ -23,7 +23,9 @@ export function inPseudo<Area>(words: Area): Area {
   if (typeof words === 'function') return ((...values: unknown[]) => inPseudo((words as (...all: unknown[]) => unknown)(...values))) as Area;
   if (Array.isArray(words)) return words.map(inPseudo) as Area;
   if (typeof words !== 'object' || words === null || words.constructor !== Object) return words;
-  return Object.fromEntries(Object.entries(words).map(([name, each]) => [name, inPseudo(each as unknown)])) as Area;
+  // Some are made when they are read.
+  const lazy = Object.keys(words).map((name) => [name, { get: (): unknown => inPseudo((words as Record<string, unknown>)[name]), enumerable: true }] as const);
+  return Object.defineProperties({}, Object.fromEntries(lazy)) as Area;
 }
 
 /** The English of what is shown in the longer language: without accents, brackets and filling. */
