@@ -19,7 +19,7 @@ export const CHECKS: TroubleWords['checks'] = {
     'Der richtige Wert kann außerhalb des Korrekturbereichs liegen. Ist sonst alles in Ordnung, muss die Kombination zum Service des Herstellers.',
   ],
   'lights everywhere': [
-    'Prüfen Sie, ob das Objektiv auf manuell bleibt. Stellt es bei jedem halben Druck scharf, ist jeder Wert ruhig.',
+    'Prüfen Sie, ob das Objektiv auf manuell bleibt. Stellt es bei jedem halben Druck scharf, ist jeder Wert stabil.',
     'Wählen Sie Einzelautofokus statt Nachführung, und achten Sie auf das Licht selbst, nicht auf den Piepton.',
     'Prüfen Sie, ob die Korrektur für dieses Objektiv eingeschaltet ist und das Gehäuse jeden eingestellten Wert behält.',
     'Prüfen Sie, ob nur das Messfeld auf der Tafel aktiv ist.',
@@ -53,11 +53,11 @@ export const CHECKS: TroubleWords['checks'] = {
   'band drifts': [
     'Warten Sie zehn Minuten mit eingeschalteter Kamera, bis Gehäuse und Objektiv warm sind, dann machen Sie noch einen Durchlauf.',
     'Halten Sie Heizung, Sonne und Luftzug von Kamera, Stativ und Tafel fern.',
-    'Geben Sie die Mitte nur ein, wenn Sie müssen. Sie wandert weiter.',
+    'Stellen Sie die Mitte nur fest ein, wenn Sie müssen. Sie wandert weiter.',
   ],
   play: [
     'Gehen Sie auf jeden Wert von derselben Seite zu, notfalls über ihn hinaus und zurück.',
-    'Gehen Sie auch auf den Wert, den Sie eingeben, von dieser Seite zu.',
+    'Gehen Sie auch auf den Wert, den Sie fest einstellen, von dieser Seite zu.',
     'Prüfen Sie, ob Bajonett und Konverter fest sitzen.',
   ],
   'sweeps differ': [

@@ -4,9 +4,9 @@ import type { Rival } from '../../sweep/end/story.ts';
 import { write } from './write.ts';
 
 const DOUBTED: Readonly<Record<Rival | 'none', string>> = {
-  none: 'Der Fokus hat sich wahrscheinlich verstellt.',
-  drifting: 'Der Fokus hat sich verstellt, oder das Band driftet, während Kamera und Objektiv warm werden: Die Proben lassen beides zu.',
-  play: 'Der Fokus hat sich verstellt, oder es kommt darauf an, von welcher Seite ein Wert eingestellt wird: Die Proben lassen beides zu.',
+  none: 'Der Fokus hat sich wahrscheinlich verschoben.',
+  drifting: 'Der Fokus hat sich verschoben, oder das Band driftet, während Kamera und Objektiv warm werden: Die Proben lassen beides zu.',
+  play: 'Der Fokus hat sich verschoben, oder es kommt darauf an, von welcher Seite ein Wert eingestellt wird: Die Proben lassen beides zu.',
 };
 
 /** `rival`: the other of two stories that the holds cannot tell apart. */

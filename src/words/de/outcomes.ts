@@ -17,7 +17,7 @@ export function outcome(found: Outcome): InWords {
     case 'beyond the scale':
       return BEYOND[found.side];
     case 'nothing':
-      return { spoken: 'Kein Wert war ruhig.', written: 'Das Licht war bei keinem Wert ruhig, es gibt also keinen Wert zum Eingeben.' };
+      return { spoken: 'Kein Wert war stabil.', written: 'Das Licht war bei keinem Wert stabil, es gibt also keinen Wert zum Einstellen.' };
   }
 }
 
@@ -34,7 +34,7 @@ const BEYOND = {
 
 function band({ low, high, centre, chosen, other, within, ends }: BandOutcome): InWords {
   const spoken = sentences(sayCorrection(chosen));
-  const enter = `Geben Sie ${writeSteps(chosen)} ein: zu ${write.chance(within)} sicher auf eine Stufe an der Mitte.`;
+  const enter = `Stellen Sie ${writeSteps(chosen)} fest ein: zu ${write.chance(within)} sicher auf eine Stufe an der Mitte.`;
   if (ends === 'believed') return { spoken, written: `${enter} Mindestens ein Ende des Bandes wurde nicht gesehen.` };
   const from = low === high ? `Das Band ist ein einziger Wert, ${writeSteps(low)}.` : `Das Band reicht von ${writeSteps(low)} bis ${writeSteps(high)}.`;
   if (other === null) return { spoken, written: `${enter} ${from}` };
@@ -46,7 +46,7 @@ function band({ low, high, centre, chosen, other, within, ends }: BandOutcome): 
 
 function pastTheLimit({ side, visible, bound }: Extract<Outcome, { found: 'past the limit' }>): InWords {
   if (visible === null || bound === null) {
-    return { spoken: 'Jeder Wert ist ruhig.', written: 'Das Licht ist bei jedem Wert ruhig, die Mitte lässt sich also nicht finden.' };
+    return { spoken: 'Jeder Wert ist stabil.', written: 'Das Licht ist bei jedem Wert stabil, die Mitte lässt sich also nicht finden.' };
   }
   const limit = 2 * bound - visible;
   const least = side === 'high' ? `${write.signed(bound, 1)} oder höher` : `${write.signed(bound, 1)} oder tiefer`;
@@ -60,13 +60,13 @@ function carriedOver({ visible, centre, interval, chosen, inside, service, ends 
   const from = write.signed(Math.floor(2 * interval.from) / 2, 1);
   const to = write.signed(Math.ceil(2 * interval.to) / 2, 1);
   const measured = [
-    visible === null ? 'Scharfgestellt war das Licht bei keinem Wert ruhig.' : `Scharfgestellt liegt ein Ende des Bandes bei ${writeSteps(visible)}.`,
+    visible === null ? 'Scharfgestellt war das Licht bei keinem Wert stabil.' : `Scharfgestellt liegt ein Ende des Bandes bei ${writeSteps(visible)}.`,
     `Die halbe Breite, mit absichtlich verstelltem Fokus gemessen, ergibt eine Mitte von etwa ${write.signed(centre, 1)} (mit ${write.percent(0.95)} Sicherheit ${from} bis ${to}).`,
     ...(ends === 'believed' ? ['Mindestens ein Ende dieser Breite wurde nicht gesehen.'] : []),
   ].join(' ');
-  if (!service) return { spoken: sentences(sayCorrection(chosen)), written: `Der Wert zum Eingeben ist ${writeSteps(chosen)}. ${measured}` };
+  if (!service) return { spoken: sentences(sayCorrection(chosen)), written: `Der Wert zum Einstellen ist ${writeSteps(chosen)}. ${measured}` };
   const still = inside
-    ? `Bei ${writeSteps(chosen)}, der nächsten Korrektur, ist das Licht noch ruhig, aber die Kombination muss in die Werkstatt.`
+    ? `Bei ${writeSteps(chosen)}, der nächsten Korrektur, ist das Licht noch stabil, aber die Kombination muss in die Werkstatt.`
     : 'Keine Korrektur erreicht sie, die Kombination muss also in die Werkstatt.';
   return {
     spoken: `Die Mitte liegt jenseits von ${sayCorrection(chosen)}. Die Kombination muss in die Werkstatt.`,

@@ -1,4 +1,4 @@
-// German: why a value is held next, as it follows the value. "+6: mitten zwischen +3 (ruhig) und +9 (dunkel)".
+// German: why a value is held next, as it follows the value. "+6: mitten zwischen +3 (stabil) und +9 (dunkel)".
 import type { Landmark } from '../../sweep/next/reason.ts';
 import type { Suggestion } from '../../sweep/next/suggestion.ts';
 import { writeSteps } from '../../sweep/scale.ts';
@@ -29,9 +29,9 @@ export function reason({ value, reason: why }: Suggestion): string {
     case 'end':
       return END[why.part][why.side];
     case 'unmoved':
-      return 'um zu prüfen, ob sich der Fokus seit den ersten Proben verstellt hat';
+      return 'um zu prüfen, ob sich der Fokus seit den ersten Proben verschoben hat';
     case 'proof':
-      return 'der Wert zum Eingeben, der noch nicht erprobt ist';
+      return 'der Wert zum Einstellen, der noch nicht erprobt ist';
     case 'doubted':
       return 'noch einmal, weil die Antwort dort nicht zu den anderen passt';
     case 'yours':
@@ -51,16 +51,16 @@ export function startAloud({ reason: why }: Suggestion): string | null {
   return why.from.of === 'situation' ? `wie im ${when}` : `nahe dem Wert vom ${when}`;
 }
 
-const landmark = (held: Landmark): string => `${writeSteps(held.value)} (${isOneArrow(held) ? 'ruhig mit einem Pfeil' : LIGHT[held.light]})`;
+const landmark = (held: Landmark): string => `${writeSteps(held.value)} (${isOneArrow(held) ? 'stabil mit einem Pfeil' : LIGHT[held.light]})`;
 
 /** A steady light that an arrow told against is told with its arrow, or it would contradict how it counts. */
 const isOneArrow = ({ light, counts }: Landmark): boolean => light === 'steady' && counts === 'out';
 
 const WAS: Readonly<Record<Light, string>> = {
-  steady: 'vorher war das Licht ruhig',
-  late: 'vorher kam das Licht spät',
+  steady: 'vorher war das Licht stabil',
+  late: 'vorher kam das Licht verzögert',
   flicker: 'vorher flackerte das Licht',
   dark: 'vorher blieb das Licht dunkel',
   untold: 'vorher hielt es nicht',
 };
-const before = (held: Landmark): string => (isOneArrow(held) ? 'vorher war das Licht ruhig, mit einem Pfeil' : WAS[held.light]);
+const before = (held: Landmark): string => (isOneArrow(held) ? 'vorher war das Licht stabil, mit einem Pfeil' : WAS[held.light]);

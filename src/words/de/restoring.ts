@@ -14,7 +14,7 @@ const ITEM: Readonly<Record<ListName, string>> = {
   situations: 'Situation',
   records: 'Durchlauf',
   byHand: 'Von Hand eingetragener Wert',
-  entries: 'Eingegebener Wert',
+  entries: 'Eingestellter Wert',
   notes: 'Notiz',
   proofs: 'Prüfung mit Aufnahmen',
 };
@@ -26,7 +26,7 @@ const LIST: Readonly<Record<ListName, string>> = {
   situations: 'Situationen',
   records: 'Durchläufe',
   byHand: 'von Hand eingetragenen Werte',
-  entries: 'eingegebenen Werte',
+  entries: 'eingestellten Werte',
   notes: 'Notizen',
   proofs: 'Prüfungen mit Aufnahmen',
 };

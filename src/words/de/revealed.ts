@@ -10,21 +10,21 @@ const MADE: Readonly<Record<Oddity, string>> = {
   'lights everywhere': 'Diese Übungskamera leuchtet absichtlich bei jedem Wert.',
   'hole in the band': 'Diese Übungskamera hat absichtlich eine Lücke mitten im Band.',
   'arrows turn round': 'Die Pfeile dieser Übungskamera kehren sich während des Durchlaufs absichtlich um.',
-  'focus moves': 'Der Fokus dieser Übungskamera verstellt sich während des Durchlaufs absichtlich.',
+  'focus moves': 'Der Fokus dieser Übungskamera verschiebt sich während des Durchlaufs absichtlich.',
 };
 
 export function factRevealed(fact: RevealedFact): string {
   switch (fact.is) {
     case 'held':
-      return `Diese Übungskamera ist von ${at(fact.low)} bis ${at(fact.high)} ruhig. Ihre wahre Mitte ist ${at((fact.low + fact.high) / 2)}.`;
+      return `Diese Übungskamera ist von ${at(fact.low)} bis ${at(fact.high)} stabil. Ihre wahre Mitte ist ${at((fact.low + fact.high) / 2)}.`;
     case 'made wrong':
       return `${MADE[fact.how]} ${fact.named ? 'Der Durchlauf hat es erkannt.' : 'Dem Durchlauf ist es zu selten begegnet, um es zu erkennen.'}`;
     case 'gap':
       return `Ihr Band reicht von ${at(fact.low)} bis ${at(fact.high)}, mit einer Lücke von ${at(fact.from)} bis ${at(fact.to)}.`;
     case 'moved':
       return (
-        `Zuerst war sie von ${at(fact.low)} bis ${at(fact.high)} ruhig, ` +
-        `und von ${at(fact.low + fact.by)} bis ${at(fact.high + fact.by)}, nachdem sich der Fokus verstellt hatte.`
+        `Zuerst war sie von ${at(fact.low)} bis ${at(fact.high)} stabil, ` +
+        `und von ${at(fact.low + fact.by)} bis ${at(fact.high + fact.by)}, nachdem sich der Fokus verschoben hatte.`
       );
     case 'value off':
       return `${writeSteps(fact.value)} liegt ${steps(fact.off)} daneben.`;

@@ -1,5 +1,5 @@
 // German: what was seen in a hold. Read back it is said in the words that a person is taught to say for it; told of, the light
-// is ruhig, spät, flackernd or dunkel.
+// is stabil, verzögert, flackernd or dunkel.
 import type { Arrows, Light, Verdict } from '../../sweep/verdict.ts';
 import { taught } from '../taught.ts';
 
@@ -24,8 +24,8 @@ export const arrowsSaid = (arrows: Arrows): string | null => (arrows === 'none' 
 export const readBack = ({ light, arrows }: Verdict): string => [lightSaid(light), arrowsSaid(arrows)].filter(Boolean).join(', ');
 
 export const LIGHT: Readonly<Record<Light, string>> = {
-  steady: 'ruhig',
-  late: 'spät',
+  steady: 'stabil',
+  late: 'verzögert',
   flicker: 'flackernd',
   dark: 'dunkel',
   untold: 'nicht gehalten',
