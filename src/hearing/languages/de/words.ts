@@ -13,7 +13,7 @@ export const TAUGHT: Record<Word, string> = {
   right: 'rechts',
   balanced: 'mittig',
   lopsided: 'ungleich',
-  holding: 'halte',
+  holding: 'gedrückt',
   undo: 'rückgängig',
   repeat: 'noch einmal',
   pause: 'pause',
