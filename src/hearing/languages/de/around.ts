@@ -18,14 +18,18 @@ const COURTESIES = phrases(`
   hm, hmm, mhm, aha, ach, ach so, ähm, äh, öhm, öh, eh
   kannst du, können sie, könntest du, könnten sie, würdest du, würden sie, kann ich, darf ich, lass uns
   ich möchte, ich will, ich würde, ich würde gern, ich würde gerne, gern, gerne, ich glaube, ich denke, ich meine, ich sage, ich sagte, sagen wir, würde ich sagen
+  und so weiter, weiter so
   setze den, setz den, stelle den, stell den
 `);
 
 export const AROUND = {
   courtesies: COURTESIES,
-  articles: ['der', 'die', 'das', 'den', 'dem', 'ein', 'eine', 'einen', 'einem', 'einer'],
+  articles: phrases('der, die, das, den, dem, ein, eine, einen, einem, einer, diesen, dieses, diese, dieser, diesem'),
   // What a statement is made of.
-  frames: phrases('es, er, sie, das, ist, war, ich, wir, bin, sind, habe, hab, hat, wird, wurde, kam, kommt, geworden, ganz, licht, pfeil, pfeile'),
+  frames: phrases(`
+    es, er, sie, ist, ists, war, wars, ich, wir, bin, sind, habe, hab, habs, hat, hats, wird, wurde, kam, kommt, geworden, sich, licht, pfeil, pfeile
+    ganz, sehr, etwas, leicht, ziemlich, eher, nur, kurz
+  `),
   // When and where.
   places: ['jetzt', 'da', 'hier', 'dort', 'wieder', 'immer', 'noch', 'schon'],
   // "Das ist rechts", "gleich zurück", "weiter so", "das hilft".

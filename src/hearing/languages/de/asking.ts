@@ -10,7 +10,6 @@ export const QUESTION: SpokenQuestion = {
     'suche das',
     'suche',
     'such das',
-    'such',
     'suchen',
     'nachsehen',
     'finde das',

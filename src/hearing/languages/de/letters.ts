@@ -1,5 +1,5 @@
-// German: how letters sound, for words that the list does not hold. Words come in without their dots, so "u" may be "ü": what is taught
-// with one is in the list. Only likeness is asked of it.
+// German: how letters sound, for words that the list does not hold. Words come in without their dots, so "ü" is sounded as "u" and "ö"
+// as "o" everywhere, which keeps words that rhyme together. Only likeness is asked of it.
 import type { Pronunciation } from '../pronunciation.ts';
 
 type Rules = Pronunciation['letters'];
@@ -169,8 +169,8 @@ const STARTS: Rules = [
 
 /** Inside the numbers, which are written in one word. */
 const NUMBERS: Rules = [
-  ['funf', 'fynf'],
-  ['zwolf', 'ts9xlf'],
+  ['funf', 'fqnf'],
+  ['zwolf', 'ts9clf'],
   ['acht', 'aht'],
   ['sechs', '0x1s'],
   ['siebz', '0ipts'],

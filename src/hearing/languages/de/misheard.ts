@@ -2,11 +2,15 @@
 import type { Word } from '../../../sweep/inputs.ts';
 import type { MisheardNumbers } from '../heardLanguage.ts';
 
-/** Spellings that come back for a word although they do not sound like it enough to be found by their sound. */
+/**
+ * Spellings that come back for a word although they do not sound like it enough to be found by their sound, and what is understood
+ * only as it is spelt, because much of daily talk sounds like it.
+ */
 export const MISHEARD: Partial<Record<Word, readonly string[]>> = {
-  delayed: ['zögert'],
-  flicker: ['flagge'],
-  undo: ['rückgang', 'rückgängige'],
+  delayed: ['spät'],
+  nothing: ['nichts'],
+  holding: ['halte'],
+  undo: ['rückgang'],
   'far view': ['vernunft sicht', 'fern sieht'],
   entered: ['ein gestellt'],
 };
@@ -36,7 +40,6 @@ export const MISHEARD_NUMBERS: MisheardNumbers = {
     achte: 'acht',
     neu: 'neun',
     neuen: 'neun',
-    nein: 'neun',
     zehen: 'zehn',
     zehnt: 'zehn',
     elfe: 'elf',

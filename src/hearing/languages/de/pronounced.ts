@@ -12,7 +12,6 @@ dass dAs
 dasselbe dasXlbu
 fern fX@n
 fest fXst
-gedruckt gud@Y1t
 gern gX@n
 hat hAt
 held hXlt
@@ -27,15 +26,13 @@ nachstes nX7stus
 nest nXst
 ob Cp
 rest @Xst
-ruckgangig @Y1gx8y7
-spat 7pEt
-spater 7pEtr
+spat 7pXt
+spater 7pXtr
 stabil 7tabIl
 stern 7tX@n
 test tXst
 um Qm
-verspatet fr7pEtut
-verzogert frtsEgrt
+verspatet fr7pXtut
 von fCn
 was 9As
 weg 9X1
@@ -43,5 +40,5 @@ welt 9Xlt
 wert 9E@t
 west 9Xst
 zelt tsXlt
-zuruck tsv@Y1
+zuruck tsv@Q1
 `;

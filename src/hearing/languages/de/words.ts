@@ -6,7 +6,7 @@ export const GERMAN_TAG = 'de-DE';
 
 export const TAUGHT: Record<Word, string> = {
   solid: 'stabil',
-  delayed: 'verzögert',
+  delayed: 'zögert',
   flicker: 'flackert',
   nothing: 'dunkel',
   left: 'links',
