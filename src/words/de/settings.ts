@@ -27,7 +27,7 @@ export const words: SettingsWords = {
     sound: (speaks, tones) => line([speaks ? 'spricht jeden Wert' : 'spricht nicht', tones ? 'Töne' : 'keine Töne']),
     voice: (listen) => LISTENS[listen],
     look: (theme, far) => line([LOOKS[theme], far && 'Fernsicht']),
-    logbook: (after, carried) => line([after !== null && `wieder fällig nach: ${after}`, carried && 'zwischen Ihren Computern abgeglichen']),
+    logbook: (after, carried) => line([after !== null && `wieder fällig nach ${after}`, carried && 'zwischen Ihren Computern abgeglichen']),
   },
   working: {
     holdTime: (time) => `Haltezeit: ${write.unit(time, 'second')}`,
