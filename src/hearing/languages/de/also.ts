@@ -3,8 +3,8 @@ import type { Word } from '../../../sweep/inputs.ts';
 
 export const ALSO: Record<Word, readonly string[]> = {
   solid: ['steht ruhig', 'leuchtet ruhig', 'leuchtet stabil', 'sofort da'],
-  delayed: ['verzögert', 'verspätet', 'zu spät', 'kam spät', 'kam verspätet', 'kam verzögert', 'mit verzögerung'],
-  flicker: ['flackern', 'flackernd', 'das flackern', 'flimmert'],
+  delayed: ['gezögert', 'verzögert', 'verspätet', 'zu spät', 'kam spät', 'kam verspätet', 'kam verzögert', 'mit verzögerung'],
+  flicker: ['flackern', 'geflackert', 'flimmert'],
   nothing: ['gar nichts', 'kein licht', 'bleibt dunkel', 'blieb dunkel'],
   left: ['linker pfeil', 'pfeil links', 'nach links'],
   right: ['rechter pfeil', 'pfeil rechts', 'nach rechts'],
@@ -16,7 +16,7 @@ export const ALSO: Record<Word, readonly string[]> = {
   pause: ['pause machen', 'mach pause', 'eine pause'],
   resume: ['weiter', 'weitermachen', 'mach weiter', 'weiter gehts', 'es geht weiter'],
   skip: ['überspringen', 'überspringe das', 'das auslassen', 'auslassen das', 'ausgelassen', 'weglassen'],
-  accept: ['übernehmen', 'angenommen', 'akzeptieren', 'akzeptiert', 'wert annehmen', 'wert übernehmen'],
+  accept: ['übernehmen', 'angenommen', 'akzeptieren', 'akzeptiert', 'den wert annehmen', 'den wert übernehmen'],
   'go on': ['weitermessen', 'weitersuchen', 'weitermachen', 'mach weiter'],
   set: [],
   same: ['das gleiche', 'unverändert', 'immer noch gleich', 'gleich geblieben', 'wie vorher', 'wie zuvor', 'nicht verschoben'],

@@ -14,9 +14,9 @@ const phrases = (lines: string): readonly string[] =>
 /** What people say to whoever they tell something, and while they think, before it or after it. */
 const COURTESIES = phrases(`
   bitte, bitte schön, bitte sehr, danke, danke schön, dankeschön, danke sehr, vielen dank
-  okay, ok, okey, gut, na gut, alles klar, also, so, ja, jo, jawohl, genau, na, naja, na ja, tja, nun, und, dann, mal, doch, einfach, moment
+  okay, ok, okey, gut, na gut, alles klar, also, so, ja, jo, jawohl, genau, na, naja, na ja, tja, nun, und, dann, doch, einfach, moment
   hm, hmm, mhm, aha, ach, ach so, ähm, äh, öhm, öh, eh
-  kannst du, können sie, könntest du, könnten sie, würdest du, würden sie, kann ich, darf ich, lass uns
+  bitte mal, doch mal, dann mal, bitte einmal, kannst du, kannst du mal, kannst du bitte, können sie, könntest du, könnten sie, würdest du, würden sie, kann ich, darf ich, lass uns
   ich möchte, ich will, ich würde, ich würde gern, ich würde gerne, gern, gerne, ich glaube, ich denke, ich meine, ich sage, ich sagte, sagen wir, würde ich sagen
   und so weiter, weiter so
   setze den, setz den, stelle den, stell den

@@ -170,7 +170,9 @@ const STARTS: Rules = [
 /** Inside the numbers, which are written in one word. */
 const NUMBERS: Rules = [
   ['funf', 'fqnf'],
+  ['fuenf', 'fqnf'],
   ['zwolf', 'ts9clf'],
+  ['zwoelf', 'ts9clf'],
   ['acht', 'aht'],
   ['sechs', '0x1s'],
   ['siebz', '0ipts'],
@@ -228,8 +230,8 @@ const DIPHTHONGS: Rules = [
   ['ee', 'e'],
   ['oo', 'w'],
   ['ou', 'v'],
-  ['ue', 'y'],
-  ['oe', 'x'],
+  ['ue', 'v'],
+  ['oe', 'w'],
   ['ae', 'x'],
   ['ah', 'a'],
   ['eh', 'e'],
