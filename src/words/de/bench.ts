@@ -63,7 +63,8 @@ export const words: BenchWords = {
   target: {
     title: 'Testtafel',
     wanted: 'Die Tafel wird gezeichnet, sobald Sie die größte Blende angeben.',
-    size: (bar, field, sheets) => `Balken von ${mm(bar, 2)} in einem Feld von ${mm(field, 0)}, auf ${write.count(sheets, { one: 'einem Blatt', other: '# Blättern' })}.`,
+    size: (bar, field, sheets) =>
+      `Balken von ${mm(bar, 2)} in einem Feld von ${mm(field, 0)}, auf ${write.count(sheets, { one: 'einem Blatt', other: '# Blättern' })}.`,
     open: 'Druckseite öffnen',
     print: ({ factor, trueSize }) =>
       trueSize

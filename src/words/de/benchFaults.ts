@@ -11,8 +11,7 @@ const PLAIN: Readonly<Record<PlainFault, string>> = {
   'no distance': 'Geben Sie die Entfernung in Metern an, von 0,05 bis 500.',
   'no measured distance': 'Geben Sie die gemessene Entfernung an.',
   'no reach': 'Geben Sie in Millimetern an, wie weit die Vorderkante des Objektivs von der Sensormarke entfernt ist, von 1 bis 1000.',
-  'no magnification':
-    'Geben Sie den Abbildungsmaßstab als Größe auf dem Sensor durch Größe der Tafel an, von 0,0002 bis 10. Lebensgröße ist 1.',
+  'no magnification': 'Geben Sie den Abbildungsmaßstab als Größe auf dem Sensor durch Größe der Tafel an, von 0,0002 bis 10. Lebensgröße ist 1.',
   'no length on the target': 'Geben Sie die Länge auf der Tafel in Millimetern an, zum Beispiel die 100\u00a0mm ihrer Skala.',
   'no pixels': 'Zählen Sie in der Aufnahme in voller Größe die Pixel, über die sich die Länge erstreckt. Es müssen mindestens 10 sein.',
   'no pixels spanned': 'Geben Sie an, über wie viele Pixel sich die Skala in einer Aufnahme in voller Größe erstreckt.',
@@ -46,8 +45,7 @@ const PLAIN: Readonly<Record<PlainFault, string>> = {
   'set-back too large': 'Geben Sie an, wie weit das obere Ende der Rampe hinter dem unteren steht. Es ist mehr als 0 und weniger als die Länge der Rampe.',
   'lean too steep or flat': 'Neigen Sie die Rampe um 10° bis 80°. Gezeichnet ist sie für 45°.',
   'no share': 'Geben Sie den Anteil der Schärfentiefe vor dem Motiv an, von 0 bis 100\u00a0%.',
-  'depth without end':
-    'Die Schärfentiefe reicht hier bis unendlich, es gibt also keinen Anteil davor. Öffnen Sie die Blende, oder gehen Sie näher heran.',
+  'depth without end': 'Die Schärfentiefe reicht hier bis unendlich, es gibt also keinen Anteil davor. Öffnen Sie die Blende, oder gehen Sie näher heran.',
   'share beyond the range': 'Der Korrekturbereich endet, bevor dieser Anteil erreicht ist. Wählen Sie einen Anteil näher an der Mitte.',
   'share without a rig': 'Sie wollten einen Anteil der Schärfentiefe vor dem Motiv. Geben Sie am Messplatz die größte Blende an, um den Wert dafür zu sehen.',
   'no stored correction': 'Geben Sie die jetzt gespeicherte Korrektur an, zum Beispiel \u22123.',

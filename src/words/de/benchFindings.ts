@@ -13,8 +13,7 @@ const GOOD_FOR: Readonly<Record<BenchDistance['stands'], (least: string) => stri
   short: () => 'Das ist knapp, genügt aber. Messen Sie noch einmal weiter weg, wenn Sie das Objektiv auf weite Entfernung benutzen.',
   near: (least) => `Der Wert stimmt dann nur für die Nähe. Für allgemeinen Gebrauch gehen Sie mindestens ${least} weit weg.`,
   far: () => 'Das ist richtig, wenn Sie das Objektiv so weit weg benutzen. Nehmen Sie eine große Tafel und helle Beleuchtung.',
-  'at closest focus': () =>
-    'Das ist die kürzeste Entfernung des Objektivs. Der Wert stimmt dann für die Nähe und kann weiter weg ein anderer sein.',
+  'at closest focus': () => 'Das ist die kürzeste Entfernung des Objektivs. Der Wert stimmt dann für die Nähe und kann weiter weg ein anderer sein.',
 };
 
 export const stands: BenchWords['distance']['stands'] = (at, least, unit) =>

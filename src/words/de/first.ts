@@ -13,6 +13,5 @@ export const words: FirstWords = {
   announcement: 'Mitteilung',
   opening: 'Wird geöffnet …',
   unread: 'Ein Teil der Seitenleiste ist nicht lesbar. Schließen Sie sie, und öffnen Sie sie neu. Es geht nichts verloren.',
-  notRead:
-    'Das Gespeicherte wurde noch nicht gelesen, deshalb lässt sich nichts sichern. Schließen Sie diese Seitenleiste, und öffnen Sie sie neu.',
+  notRead: 'Das Gespeicherte wurde noch nicht gelesen, deshalb lässt sich nichts sichern. Schließen Sie diese Seitenleiste, und öffnen Sie sie neu.',
 };

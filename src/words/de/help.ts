@@ -71,8 +71,7 @@ export const words: HelpWords = {
   },
   presses: {
     title: 'Ein einziger Taster',
-    about:
-      'Die große Schaltfläche ist der Taster. Ebenso Leertaste, Eingabetaste, Bild auf und Bild ab, und ein Pedal oder Klicker, der eine davon sendet.',
+    about: 'Die große Schaltfläche ist der Taster. Ebenso Leertaste, Eingabetaste, Bild auf und Bild ab, und ein Pedal oder Klicker, der eine davon sendet.',
     how: {
       short: 'ein Druck',
       double: 'zwei schnelle Drücke',

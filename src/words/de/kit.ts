@@ -39,8 +39,7 @@ export const words: KitWords = {
   warning: (warning) => {
     const body = warning.body.name;
     if (warning.about === 'memory') {
-      const left =
-        warning.left === 0 ? 'es ist kein Platz mehr frei' : write.count(warning.left, { one: 'ein Platz ist frei', other: '# Plätze sind frei' });
+      const left = warning.left === 0 ? 'es ist kein Platz mehr frei' : write.count(warning.left, { one: 'ein Platz ist frei', other: '# Plätze sind frei' });
       return `${body} merkt sich ${write.count(warning.remembers, { one: '# Objektiv', other: '# Objektive' })}, ${left}. Löschen Sie dort eines, das Sie nicht mehr benutzen, bevor Sie ein weiteres einstellen.`;
     }
     const lenses = named(warning.lenses);

@@ -28,8 +28,7 @@ function best({ subject, value, at, state, measured }: Shelved): string {
 const nothing = 'Im Logbuch passt nichts.';
 
 /** What is said of the first: its value, and whether the pair belongs in a workshop. */
-const first = (one: Shelved): readonly string[] =>
-  one.measured?.service ? [best(one), 'Die Kombination muss in die Werkstatt.'] : [best(one)];
+const first = (one: Shelved): readonly string[] => (one.measured?.service ? [best(one), 'Die Kombination muss in die Werkstatt.'] : [best(one)]);
 
 const inLine = ({ subject: { lens, body, focalLength, distance }, value }: Shelved): string =>
   `${value === null ? 'kein Wert' : writeSteps(value)}  ${line([lens, body, write.millimetres(focalLength), write.metres(millimetres(distance))])}`;

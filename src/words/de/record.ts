@@ -40,8 +40,7 @@ export const words: RecordWords = {
     play: 'Abspielen',
     halt: 'Pause',
     sure: (interval) => `Die Mitte liegt mit ${write.percent(0.95)} Sicherheit ${between(interval)}.`,
-    narrowing: (first, last) =>
-      `Wie sich die Mitte eingegrenzt hat: vor der ersten Probe lag sie ${between(first)}, am Ende ${between(last)}.`,
+    narrowing: (first, last) => `Wie sich die Mitte eingegrenzt hat: vor der ersten Probe lag sie ${between(first)}, am Ende ${between(last)}.`,
     opened: 'Vor der ersten Probe.',
     held: ({ number, value, light, arrows, counts }) => {
       const beside = ARROWS_SEEN[arrows];

@@ -16,8 +16,7 @@ function service({ chosen, centre, inside }: CarriedOutcome): string {
   return inside ? `${past} Dort ist das Licht noch stabil.` : `${past} Das Licht ist bei keiner Korrektur stabil.`;
 }
 
-const FOCUS =
-  'Stellen Sie im Livebild neu scharf, vergrößert und bei größter Blende, dann schalten Sie das Objektiv auf manuell, ohne den Ring zu berühren.';
+const FOCUS = 'Stellen Sie im Livebild neu scharf, vergrößert und bei größter Blende, dann schalten Sie das Objektiv auf manuell, ohne den Ring zu berühren.';
 const OTHER = 'Prüfen Sie, ob im Gehäuse keine andere Korrektur aktiv ist, etwa eine für alle Objektive.';
 const SERVICE = 'Kommt wieder dasselbe heraus, muss die Kombination zum Service des Herstellers.';
 
@@ -70,8 +69,7 @@ export const words: ResultWords = {
     title: 'Wie es weitergeht',
     enter: (value) =>
       `Stellen Sie ${writeSteps(value)} in der Kamera für dieses Objektiv fest ein, und prüfen Sie, ob seine Korrektur eingeschaltet ist. Dann vermerken Sie es.`,
-    enterMeanwhile: (value) =>
-      `Bis zur Werkstatt stellen Sie ${writeSteps(value)} in der Kamera für dieses Objektiv fest ein. Dann vermerken Sie es.`,
+    enterMeanwhile: (value) => `Bis zur Werkstatt stellen Sie ${writeSteps(value)} in der Kamera für dieses Objektiv fest ein. Dann vermerken Sie es.`,
     marked: (value) => `${writeSteps(value)} ist als in der Kamera eingestellt vermerkt.`,
     check:
       'Prüfen Sie ihn mit Aufnahmen: Stellen Sie sechsmal durch den Sucher scharf, verstellen Sie vor jeder Aufnahme abwechselnd nach nah und nach fern, und vergleichen Sie mit einer, die im Livebild scharfgestellt wurde.',

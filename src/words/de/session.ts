@@ -12,8 +12,7 @@ export const words: SessionWords = {
       `Etwas unter „${key}“ Gespeichertes ist nicht brauchbar${field === null ? '' : `, wegen „${field}“ darin`}. ` +
       `Es liegt vollständig unter „${place}“, alles Übrige wird ohne es benutzt.`,
     unread: 'Das Gespeicherte ist gerade nicht lesbar. Versuchen Sie es noch einmal.',
-    notOnDisk:
-      'Es ist hier zu sehen, aber noch nicht auf der Festplatte. Lassen Sie diese Seitenleiste offen. Sie versucht es weiter, bis es gelingt.',
+    notOnDisk: 'Es ist hier zu sehen, aber noch nicht auf der Festplatte. Lassen Sie diese Seitenleiste offen. Sie versucht es weiter, bis es gelingt.',
   },
   copies: {
     fault: {
@@ -50,8 +49,7 @@ export const words: SessionWords = {
     elsewhere: 'In einem anderen Fenster läuft ein Durchlauf. Löschen Sie das Gehörte dort, oder übernehmen Sie den Durchlauf.',
     copiesUnread: 'Das Gehörte ist gelöscht, aber die täglichen Kopien sind gerade nicht lesbar. Versuchen Sie es noch einmal.',
     copyLeft: 'Das Gehörte ist gelöscht, nur in einer der täglichen Kopien noch nicht. Versuchen Sie es noch einmal.',
-    notOnDisk:
-      'Auf dem Bildschirm ist es weg, auf der Festplatte noch nicht. Lassen Sie diese Seitenleiste offen. Sie versucht es weiter, bis es gelingt.',
+    notOnDisk: 'Auf dem Bildschirm ist es weg, auf der Festplatte noch nicht. Lassen Sie diese Seitenleiste offen. Sie versucht es weiter, bis es gelingt.',
   },
   proofs: {
     situationGone: 'Diese Situation ist nicht mehr in der Ausrüstung. Wählen Sie eine andere, und behalten Sie die Werte dann.',

@@ -31,8 +31,7 @@ export const words: SetUpWords = {
   },
   done: {
     label: 'Aufgebaut',
-    tooLate:
-      'Die erste Probe ist schon gemacht, deshalb wird der Aufbau nicht beim Durchlauf gespeichert. Gehen Sie ihn vor dem nächsten Durchlauf durch.',
+    tooLate: 'Die erste Probe ist schon gemacht, deshalb wird der Aufbau nicht beim Durchlauf gespeichert. Gehen Sie ihn vor dem nächsten Durchlauf durch.',
   },
   leadsTo: 'Zur ersten Probe',
   means: 'erledigt: nächster Schritt',

@@ -6,8 +6,7 @@ import { write } from './write.ts';
 
 export const SHOWN: Each = {
   practice: () => 'Mit der Übungskamera gibt es nichts aufzubauen. Beobachten Sie die Lampe auf dem Bildschirm wie das Fokuslicht.',
-  'old value': () =>
-    'Geben Sie die Korrektur an, die die Kamera für dieses Gehäuse und Objektiv gespeichert hat. So können Sie immer dorthin zurück.',
+  'old value': () => 'Geben Sie die Korrektur an, die die Kamera für dieses Gehäuse und Objektiv gespeichert hat. So können Sie immer dorthin zurück.',
   tripod: () =>
     'Setzen Sie die Kamera auf ein festes Stativ, und ziehen Sie jede Klemme an. Benutzen Sie für Aufnahmen einen Fernauslöser, und auch für die Proben, wenn er sich halb drücken lässt.',
   converter: ({ factor }) =>
@@ -23,8 +22,7 @@ export const SHOWN: Each = {
     ({
       mirror:
         'Legen Sie einen kleinen Spiegel flach auf die Mitte der Tafel. Drehen Sie die Tafel, bis sich das Objektiv in der Mitte des Livebilds spiegelt. Geben Sie an, wie weit daneben es bleibt.',
-      sides:
-        'Messen Sie im Livebild die vier Seiten zwischen den Eckmarken, und geben Sie sie an. Drehen Sie die Tafel, wie die Seitenleiste es sagt.',
+      sides: 'Messen Sie im Livebild die vier Seiten zwischen den Eckmarken, und geben Sie sie an. Drehen Sie die Tafel, wie die Seitenleiste es sagt.',
       spot: 'Senden Sie, ohne ein Auge am Sucher, den Lichtpunkt von neben dem Objektiv zum Spiegel. Drehen Sie die Tafel, bis er zu seiner Quelle zurückkommt. Geben Sie an, wie weit daneben er bleibt.',
     })[by],
   stabiliser: ({ at }) =>

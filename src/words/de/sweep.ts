@@ -138,8 +138,7 @@ export const words: SweepWords = {
       back: 'Das Band läuft auf der anderen Seite hinaus. Drehen Sie den Ring etwa halb zurück zur Schärfe.',
     },
     leaveIt: 'Dann lassen Sie den Ring in Ruhe, bis dieser Durchlauf vorbei ist.',
-    practice:
-      'Mit einem echten Objektiv würden Sie den Ring im Livebild drehen, bis es gerade unscharf ist. Die Übungskamera dreht ihren Ring selbst.',
+    practice: 'Mit einem echten Objektiv würden Sie den Ring im Livebild drehen, bis es gerade unscharf ist. Die Übungskamera dreht ihren Ring selbst.',
   },
   setValue: {
     title: 'Anderen Wert wählen',

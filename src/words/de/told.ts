@@ -23,8 +23,7 @@ export const words: ToldWords = {
     lens: (lens, converter) => (converter === null ? lens : `${lens} + ${converter}`),
     length: write.millimetres,
     distance: write.metres,
-    scale: ({ min, max, step }) =>
-      step === 1 ? `${writeSteps(min)}…${writeSteps(max)}` : `${writeSteps(min)}…${writeSteps(max)}, je ${write.number(step)}`,
+    scale: ({ min, max, step }) => (step === 1 ? `${writeSteps(min)}…${writeSteps(max)}` : `${writeSteps(min)}…${writeSteps(max)}, je ${write.number(step)}`),
     all: line,
   },
   done: 'Fertig',

@@ -54,8 +54,7 @@ export const words: VoiceWords = {
     blocked: 'Das Mikrofon ist für Sweepbook gesperrt. Die Mikrofonseite zeigt, wie Sie es wieder erlauben.',
     'in use': 'Das Mikrofon lässt sich nicht öffnen, weil ein anderes Programm es belegt. Schließen Sie dieses. Das Zuhören beginnt dann von selbst.',
     muted: 'Das Mikrofon ist stummgeschaltet. Heben Sie das am Mikrofon oder in den Toneinstellungen des Systems auf.',
-    silent:
-      'Vom Mikrofon kommt gar nichts. Schalten Sie es ein, oder wählen Sie im Browser oder im System ein anderes. Das Zuhören beginnt dann von selbst.',
+    silent: 'Vom Mikrofon kommt gar nichts. Schalten Sie es ein, oder wählen Sie im Browser oder im System ein anderes. Das Zuhören beginnt dann von selbst.',
     'no service':
       'Die Spracherkennung des Browsers antwortet nicht. Prüfen Sie das Netz, oder lernen Sie eigene Wörter an. Sie wird von selbst weiter versucht.',
     'no network':
@@ -65,8 +64,7 @@ export const words: VoiceWords = {
       'Der Browser hat auf diesem Computer keine Spracherkennung bereit. Lernen Sie eigene Wörter an, oder wählen Sie die Spracherkennung des Browsers, die den Ton womöglich versendet.',
     'to be downloaded': 'Der Browser kann Wörter auf diesem Computer erkennen, sobald er das Nötige heruntergeladen hat.',
     'being downloaded': 'Der Browser lädt herunter, was er zum Erkennen auf diesem Computer braucht. Das Zuhören beginnt dann von selbst.',
-    'not usable':
-      'Der Browser erlaubt seine Spracherkennung hier nicht. Erlauben Sie sie in den Einstellungen des Browsers, oder lernen Sie eigene Wörter an.',
+    'not usable': 'Der Browser erlaubt seine Spracherkennung hier nicht. Erlauben Sie sie in den Einstellungen des Browsers, oder lernen Sie eigene Wörter an.',
     'no language': 'Die Spracherkennung des Browsers kann die eingestellte Sprache hier nicht. Lernen Sie stattdessen eigene Wörter an.',
     'no words': 'Es sind noch keine Wörter angelernt. Lernen Sie die sieben Wörter eines Durchlaufs an.',
     'words unreadable': 'Die angelernten Wörter sind nicht lesbar. Lernen Sie sie in der Hörprüfung neu an.',
