@@ -10,7 +10,7 @@ import { write } from './write.ts';
 const mm = (length: number, digits: number): string => write.unit(length, 'millimeter', digits);
 
 export const words: BenchWords = {
-  title: 'Der Messplatz',
+  title: 'Messplatz',
   focalLength: 'Brennweite, mm',
   missing: {
     'no focal length': 'Geben Sie die Brennweite in Millimetern an, zum Beispiel 85.',
@@ -94,7 +94,7 @@ export const words: BenchWords = {
       `Liegt die Schärfe auf dem Motiv, liegen ${write.percent(now)} davor. Der im Durchlauf gefundene Wert wird versetzt, und das Ergebnis sagt es.`,
   },
   walk: {
-    title: 'Aufbau in Schritten',
+    title: 'Geführter Aufbau',
     what: 'Ein Schritt nach dem anderen, gesprochen und gezeigt. Was Sie abhaken und ablesen, bleibt beim Durchlauf gespeichert.',
     kit: 'Was die Ausrüstung hat',
     traits: {

@@ -77,7 +77,7 @@ export const CHOICES: BenchWords['choices'] = {
   squareBy: {
     mirror: 'einem kleinen Spiegel auf der Tafel',
     sides: 'ihren vier Seiten im Livebild',
-    spot: 'einem zurückgeworfenen Lichtpunkt',
+    spot: 'einem zurück\u00adgeworfenen Lichtpunkt',
   },
   version: { long: 'jeder Schritt', short: 'kurz, für Geübte' },
 };

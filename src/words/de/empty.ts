@@ -7,7 +7,7 @@ export const words: EmptyWords = {
   logbook: {
     sentence: 'Ist ein Durchlauf beendet, steht hier sein Objektiv mit dem Wert zum Einstellen, dem Band und der Mitte.',
     drawn: 'Zeichnung: zwei Objektive, jedes mit seinem Wert und seinem Band im Korrekturbereich.',
-    begin: 'Mit einem Objektiv beginnen',
+    begin: 'Mit Objektiv beginnen',
   },
   plan: {
     sentence: 'Ein Plan entsteht aus Ihrer Ausrüstung: was zu messen ist, so geordnet, dass das Stativ am wenigsten umzieht.',

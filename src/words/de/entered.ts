@@ -7,6 +7,6 @@ export const words: EnteredWords = {
   title: 'In der Kamera eingestellt',
   value: 'Wert in der Kamera',
   offTheScale: (scale) => `Geben Sie eine Korrektur an, ${within(scale)}.`,
-  mark: 'Als eingestellt sichern',
+  mark: 'Vermerken',
   marked: (value) => `Vermerkt: ${writeSteps(value)} ist in der Kamera eingestellt.`,
 };

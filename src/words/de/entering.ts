@@ -71,15 +71,15 @@ function checkSaid({ subject, check }: ShownThere): string {
 }
 
 export const words: EnteringWords = {
-  title: 'Was einzustellen ist',
+  title: 'Zum Einstellen',
   gone: 'Dieses Gehäuse oder Objektiv ist nicht mehr in der Ausrüstung.',
   about: ({ body, lens }) => [`${pair({ lens: lens.name, body: body.name })}.`, KEEPS[body.zoomStore]],
   bare: 'Ohne Konverter',
   behind: (converter) => `Mit ${converter}`,
   bands: 'Wie es in jedem Band liegt',
   toPrint: 'Druckseite',
-  entered: 'Als eingestellt vermerken',
-  enteredAt: (focalLength) => `Bei ${long(focalLength)} als eingestellt vermerken`,
+  entered: 'Ist eingestellt',
+  enteredAt: (focalLength) => `Bei ${long(focalLength)} eingestellt`,
   weigh: {
     legend: 'Wie sie zählen',
     by: {
@@ -92,7 +92,7 @@ export const words: EnteringWords = {
   unknown: 'Hier ist noch kein Band bekannt. Messen Sie es, oder tragen Sie beide Enden eines Bandes von Hand ein.',
   missingEnd: (focalLength) =>
     `Dieses Gehäuse speichert für jedes Ende eines Zooms einen Wert. Messen Sie auch bei ${long(focalLength)}. Bis dahin ist das ein Wert für alles.`,
-  enter: 'Fest einstellen',
+  enter: 'Einstellen',
   wide: (focalLength) => `Weitwinkel, ${long(focalLength)}:`,
   tele: (focalLength) => `Tele, ${long(focalLength)}:`,
   serves: (outside, all, weighed) => {

@@ -11,7 +11,7 @@ export const words: FirstWords = {
   back: 'Zurück',
   dismiss: 'Schließen',
   announcement: 'Mitteilung',
-  opening: 'Wird geöffnet …',
+  opening: 'Öffnet …',
   unread: 'Ein Teil der Seitenleiste ist nicht lesbar. Schließen Sie sie, und öffnen Sie sie neu. Es geht nichts verloren.',
   notRead: 'Das Gespeicherte wurde noch nicht gelesen, deshalb lässt sich nichts sichern. Schließen Sie diese Seitenleiste, und öffnen Sie sie neu.',
 };

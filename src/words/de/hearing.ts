@@ -57,14 +57,14 @@ export const words: HearingWords = {
     learnedForgotten: 'Das Gelernte ist vergessen. Was Sie angelernt haben, ist alles noch da.',
     erase: 'Alles Angelernte löschen',
     erased: 'Alles Angelernte ist gelöscht.',
-    rooms: { sweep: 'Ein Durchlauf', walk: 'Der Aufbau', logbook: 'Das Logbuch', rest: 'Das Übrige' },
+    rooms: { sweep: 'Ein Durchlauf', walk: 'Geführter Aufbau', logbook: 'Das Logbuch', rest: 'Das Übrige' },
     of: (done, all) => (done === all ? `alle ${write.number(all)} angelernt` : `${write.number(done)} von ${write.number(all)} angelernt`),
     groups: {
       sweep: { name: 'Ein Durchlauf', for: 'Genug für einen ganzen Durchlauf, von der ersten Probe bis zum angenommenen Wert.' },
       walk: {
-        name: 'Der Aufbau',
+        name: 'Geführter Aufbau',
         get for() {
-          return `Um den Aufbau in Schritten durchzugehen. „${capital(taught('repeat'))}“ sagt auch einen Wert noch einmal.`;
+          return `Um den geführten Aufbau durchzugehen. „${capital(taught('repeat'))}“ sagt auch einen Wert noch einmal.`;
         },
       },
       arrows: { name: 'Pfeile', for: 'Für Gehäuse, die neben dem Fokuslicht Pfeile zeigen.' },

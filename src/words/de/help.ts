@@ -9,7 +9,7 @@ export const words: HelpWords = {
     'die ganze Probe lang. Sagen Sie, was Sie gesehen haben. Die Seitenleiste findet die Mitte der Werte, bei denen das Licht stabil ist.',
   now: {
     title: 'Was Sie jetzt tun können',
-    start: 'Ein Objektiv nennen und starten',
+    start: 'Objektiv nennen und starten',
     practice: 'Übungskamera',
     bench: 'Messplatz aufbauen',
     goOn: 'Den Durchlauf fortsetzen',
@@ -70,7 +70,7 @@ export const words: HelpWords = {
     },
   },
   presses: {
-    title: 'Ein einziger Taster',
+    title: 'Nur ein Taster',
     about: 'Die große Schaltfläche ist der Taster. Ebenso Leertaste, Eingabetaste, Bild auf und Bild ab, und ein Pedal oder Klicker, der eine davon sendet.',
     how: {
       short: 'ein Druck',
@@ -79,7 +79,7 @@ export const words: HelpWords = {
       'kept, double': 'ein langer Druck, der eine Probe beginnt, dann zwei schnelle Drücke',
     },
     when: {
-      dialling: 'Während Sie einstellen',
+      dialling: 'Beim Einstellen',
       holding: 'Während der Probe',
       judging: 'Nach dem Endton',
       offered: 'Wenn die Seitenleiste ein Ergebnis anbietet',

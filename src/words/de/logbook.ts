@@ -50,7 +50,7 @@ export const words: LogbookWords = {
     everyBody: 'Alle Gehäuse',
     show: 'Zeigen',
     is: {
-      all: 'Alles in Gebrauch',
+      all: 'In Gebrauch',
       'due again': 'Wieder fällig',
       'never measured': 'Nie gemessen',
       'not entered': 'Gemessen, nicht eingestellt',

@@ -154,9 +154,9 @@ export const words: PhotographsWords = {
   progress: (read, all) => `${write.number(read)} von ${write.count(all, { one: '# Bild', other: '# Bildern' })} gelesen.`,
   stage: {
     waiting: 'Wartet',
-    opening: 'Datei wird geöffnet',
-    decoding: 'Bild wird entpackt',
-    measuring: 'Wird gemessen',
+    opening: 'Öffnet die Datei',
+    decoding: 'Entpackt das Bild',
+    measuring: 'Misst',
     'let go': 'Nicht gelesen. Holen Sie es noch einmal herein.',
   },
   stop: 'Lesen beenden',

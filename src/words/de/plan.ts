@@ -71,6 +71,6 @@ export const words: PlanWords = {
     const wanted = CHANGES.filter(([part]) => change[part]).map(([, what]) => what);
     return wanted.length === 0 ? '' : `Zuerst ${write.list(wanted)}.`;
   },
-  toEnter: 'Was einzustellen ist',
-  toEnterFor: (subject) => `Was für ${subject.lens}, ${place(subject)}, ${subject.body}, einzustellen ist`,
+  toEnter: 'Zum Einstellen',
+  toEnterFor: (subject) => `Zum Einstellen für ${subject.lens}, ${place(subject)}, ${subject.body}`,
 };

@@ -9,7 +9,7 @@ export const words: PracticeWords = {
   about:
     'Gehäuse und Objektiv sind simuliert, ihr Fokuslicht ist auf diesem Bildschirm. Üben Sie das Auge, die Wörter und den Taster. Am Ende zeigt sie ihr wahres Band.',
   arrows: 'Mit Pfeilen neben dem Licht',
-  past: 'Mit einem Band, das über den Korrekturbereich hinausreicht',
+  past: 'Mit einem Band, das über den Korrektur\u00adbereich hinausreicht',
   odd: 'Etwas stimmt nicht mit ihr: Finden Sie heraus, was',
   begin: 'Üben',
   train: 'Auge schulen',

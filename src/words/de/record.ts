@@ -24,7 +24,7 @@ export const words: RecordWords = {
   title: 'Logbuch',
   gone: 'Diese Messung ist nicht mehr im Logbuch.',
   details: (subject, finished) => line([place(subject), subject.body, write.day(finished)]),
-  bench: 'Der Messplatz',
+  bench: 'Messplatz',
   conditions: {
     open: (noted) => (noted ? 'Helligkeit, Temperatur oder Notiz ändern' : 'Helligkeit, Temperatur und mehr notieren'),
     form: 'Wie es war',

@@ -27,7 +27,7 @@ export const words: ResultWords = {
     `Die Mitte liegt zwischen ${writeSteps(value)} und ${writeSteps(other)}, und die Proben bevorzugen keinen von beiden. ${writeSteps(value)} liegt näher an null.`,
   headline: {
     'past the limit': 'Über der Grenze',
-    'beyond the scale': 'Außerhalb des Bereichs',
+    'beyond the scale': 'Außerhalb',
     nothing: 'Kein stabiles Licht',
     'no hold': 'Keine Probe gemacht',
     service: 'Für die Werkstatt',
@@ -68,8 +68,8 @@ export const words: ResultWords = {
   next: {
     title: 'Wie es weitergeht',
     enter: (value) =>
-      `Stellen Sie ${writeSteps(value)} in der Kamera für dieses Objektiv fest ein, und prüfen Sie, ob seine Korrektur eingeschaltet ist. Dann vermerken Sie es.`,
-    enterMeanwhile: (value) => `Bis zur Werkstatt stellen Sie ${writeSteps(value)} in der Kamera für dieses Objektiv fest ein. Dann vermerken Sie es.`,
+      `Stellen Sie ${writeSteps(value)} in der Kamera für dieses Objektiv fest ein, und prüfen Sie, ob seine Korrektur eingeschaltet ist. Dann bestätigen Sie es.`,
+    enterMeanwhile: (value) => `Bis zur Werkstatt stellen Sie ${writeSteps(value)} in der Kamera für dieses Objektiv fest ein. Dann bestätigen Sie es.`,
     marked: (value) => `${writeSteps(value)} ist als in der Kamera eingestellt vermerkt.`,
     check:
       'Prüfen Sie ihn mit Aufnahmen: Stellen Sie sechsmal durch den Sucher scharf, verstellen Sie vor jeder Aufnahme abwechselnd nach nah und nach fern, und vergleichen Sie mit einer, die im Livebild scharfgestellt wurde.',
@@ -77,7 +77,7 @@ export const words: ResultWords = {
     focusAgain: 'Stellen Sie im Livebild wieder genau scharf. Der Ring ist noch verstellt.',
     service:
       'Zeigen Sie die Werkstattseite einem vom Hersteller zugelassenen Service. Öffnen Sie weder Objektiv noch Gehäuse: Eingriffe von Hand können es verschlimmern.',
-    mark: 'Als eingestellt vermerken',
+    mark: 'Ist eingestellt',
     lens: 'Nächstes Objektiv',
     plan: 'Weiter im Plan',
     otherwise: 'Anderer Wert, Tag oder Notiz',

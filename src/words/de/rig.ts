@@ -18,7 +18,7 @@ export const words: RigWords = {
     wanted: (least) => `Beleuchtung: ab LW ${write.number(least, 1)}`,
   },
   square: (allowed, tilt) => (tilt === null ? `Parallel auf ${angle(allowed)} genau` : `Um ${angle(tilt)} geneigt, erlaubt sind ${angle(allowed)}`),
-  squareByEye: 'Parallel nach Augenmaß',
+  squareByEye: 'Nach Augenmaß',
   prints: (field, sheets) => `Feld ${write.millimetres(field)}, ${write.count(sheets, { one: 'ein Blatt', other: '# Blätter' })}`,
   depth: (front, behind, unit) =>
     behind === 'infinite'

@@ -151,7 +151,7 @@ export const words: SeriesWords = {
         'So weiter, nah und fern im Wechsel, bis es sechs mit Autofokus sind.',
       ],
     },
-    part: { title: 'Scharfgestellt', options: { 'live view': 'Im Livebild', near: 'Von nah', far: 'Von fern', 'left out': 'Weglassen' } },
+    part: { title: 'Fokussiert', options: { 'live view': 'Im Livebild', near: 'Von nah', far: 'Von fern', 'left out': 'Weglassen' } },
     none: 'Noch ist kein Bild mit Autofokus brauchbar.',
     told: checkTold,
     figures: ({ check, shots, reference, depth }) => [
@@ -170,7 +170,7 @@ export const words: SeriesWords = {
       list: 'Werte der Reihe nach',
     },
     part: {
-      title: 'Aufgenommen mit',
+      title: 'Mit Wert',
       option: (part) => (part === 'live view' ? 'Livebild' : part === 'left out' ? 'Weglassen' : writeSteps(part)),
     },
     none: 'Noch ist kein Bild mit einem Wert brauchbar.',

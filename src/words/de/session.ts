@@ -36,7 +36,7 @@ export const words: SessionWords = {
     unread: 'Einige Werte eines anderen Computers sind hier nicht lesbar. Aktualisieren Sie Sweepbook auf beiden.',
     noRoom: 'Im Abgleich des Browsers ist kein Platz für die ältesten Werte. Sie bleiben hier, und eine Sicherung enthält sie auch.',
     notTakenOut: 'Die Werte dieses Computers ließen sich nicht aus dem Abgleich des Browsers nehmen.',
-    tryAgain: 'Noch einmal versuchen',
+    tryAgain: 'Erneut versuchen',
     overtaken: ({ value, old, more, ...subject }) => {
       const others = more === 0 ? '' : ` ${write.count(more, { one: 'Das gilt für einen weiteren Wert.', other: 'Das gilt für # weitere Werte.' })}`;
       return (
@@ -78,7 +78,7 @@ export const words: SessionWords = {
   became: {
     'not here': 'nicht angenommen. Ein anderes Fenster führt diesen Durchlauf. Übernehmen Sie ihn, um ihn hier zu führen.',
     'asked back': 'nachgefragt',
-    'said again': 'noch einmal gesagt',
+    'said again': 'wiederholt',
     help: 'Hilfe',
     'looked up': 'nachgeschlagen',
     'not taken': 'nicht angenommen',
@@ -91,7 +91,7 @@ export const words: SessionWords = {
     'beside the panel': 'nicht angenommen, weil die Seitenleiste gerade sprach. Sagen Sie es noch einmal.',
   },
   untold: {
-    noScale: 'Geben Sie den Korrekturbereich mit drei ganzen Zahlen an: von, bis und Schrittweite.',
+    noScale: 'Geben Sie den Korrekturbereich mit drei ganzen Zahlen an: von, bis und Schritt.',
     noSweep: 'Dieser Durchlauf lässt sich hier nicht ändern. Führt ihn ein anderes Fenster, übernehmen Sie ihn zuerst.',
     holdFirst: 'Schließen Sie zuerst diese Probe ab, dann geben Sie es noch einmal an.',
     offTheScale: (value) =>

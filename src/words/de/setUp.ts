@@ -12,11 +12,11 @@ const DONE = 'Aufgebaut. Bereit für die erste Probe.';
 const of = <Id extends StepId>(each: Each, step: StepOf<Id> & { readonly id: Id }): string => each[step.id](step);
 
 export const words: SetUpWords = {
-  title: 'Aufbau in Schritten',
+  title: 'Geführter Aufbau',
   progress: {
     label: 'Fortschritt',
     at: (step, all) => `Schritt ${write.number(step)} von ${write.number(all)}`,
-    done: 'Jeder Schritt ist erledigt',
+    done: 'Alle Schritte erledigt',
   },
   noAperture: 'Geben Sie zuerst am Messplatz die größte Blende an.',
   speak: (what) => (what === 'done' ? DONE : of(SPOKEN, what)),

@@ -21,7 +21,7 @@ export const words: SettingsWords = {
     label: 'Einstellung suchen',
     found: (count) => (count === 0 ? 'Keine Einstellung passt. Versuchen Sie ein anderes Wort.' : `${write.number(count)} gefunden`),
   },
-  pages: { working: 'Arbeitsweise', sound: 'Ton', voice: 'Sprache', look: 'Anzeige', logbook: 'Logbuch' },
+  pages: { working: 'Ablauf', sound: 'Ton', voice: 'Sprache', look: 'Anzeige', logbook: 'Logbuch' },
   states: {
     working: (care, { holdTime, pace }) => line([care, write.unit(holdTime, 'second'), PACED[pace.set]]),
     sound: (speaks, tones) => line([speaks ? 'spricht jeden Wert' : 'spricht nicht', tones ? 'Töne' : 'keine Töne']),
@@ -83,14 +83,14 @@ export const words: SettingsWords = {
     by: 'Auf meine Wörter hören',
     recognisers: {
       off: { label: 'Nein', note: 'Tasten, Pedal und Maus können alles.' },
-      own: { label: 'Mit Wörtern, die ich angelernt habe', note: 'Nichts verlässt diesen Computer. Lernen Sie sie in der Hörprüfung an.' },
+      own: { label: 'Mit angelernten Wörtern', note: 'Nichts verlässt diesen Computer. Lernen Sie sie in der Hörprüfung an.' },
       here: { label: 'Mit dem Browser, nur auf diesem Computer', note: 'Nur wo der Browser dafür bereit ist. Es wird nichts heruntergeladen.' },
       browser: { label: 'Mit der Spracherkennung des Browsers', note: LISTENING_MEANS },
     },
     noRecogniser: 'Dieser Browser hat keine eigene Spracherkennung.',
     open: 'Zuhören',
     openings: {
-      always: { label: 'Solange ein Durchlauf läuft' },
+      always: { label: 'Während eines Durchlaufs' },
       pressed: {
         label: 'Wenn ich den Taster drücke',
         note: 'Für laute Räume. Halten oder tippen Sie den Taster, dann sprechen Sie. Sonst tut er dann nichts.',

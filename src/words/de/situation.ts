@@ -38,7 +38,7 @@ export const words: SituationWords = {
   lastValue: 'Letzter Wert',
   value: 'Gültiger Wert',
   dueAgain: 'Wieder fällig',
-  toEnter: 'Was für dieses Objektiv einzustellen ist',
+  toEnter: 'Einstellen für dieses Objektiv',
   photographs: 'Mit Aufnahmen prüfen',
   recheck: 'Schnell nachprüfen',
   anew: 'Neu messen',
@@ -121,7 +121,7 @@ export const words: SituationWords = {
       `Die letzten beiden liegen ${stepsOf(apart)} auseinander. Zufall erklärt bis zu ${stepsOf(allowed)}.`,
       differ ? 'Sie weichen stärker voneinander ab.' : 'Sie stimmen überein.',
     ],
-    differ: 'die Durchläufe weichen ab',
+    differ: 'Durchläufe weichen ab',
     scatter: ({ q, freedom, i2, tau2 }) => [
       `Streuung Q ${write.number(q, 1)} bei ${write.number(freedom)}.`,
       `${write.percent(i2)} davon sind mehr als Zufall.`,

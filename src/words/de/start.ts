@@ -34,8 +34,8 @@ export const words: StartWords = {
     others: (count) => write.count(count, { one: 'Ein weiteres wartet auf seinen Namen.', other: '# weitere warten auf ihren Namen.' }),
   },
   unfinished: {
-    here: 'Ein Durchlauf ist nicht beendet',
-    elsewhere: 'Ein Durchlauf läuft in einem anderen Fenster',
+    here: 'Offener Durchlauf',
+    elsewhere: 'Durchlauf in anderem Fenster',
     about: (lens, details) => `${lens}, ${details}.`,
     sofar: (holds) => `${write.count(holds, { one: '# Probe', other: '# Proben' })} bisher. Es ist nichts verloren.`,
     goOn: 'Weitermachen',

@@ -128,7 +128,7 @@ export const words: SweepWords = {
   },
   turnFocus: {
     label: 'Fokus drehen',
-    title: { first: 'Fokus absichtlich verstellen', further: 'Ein wenig weiter', 'other way': 'Andersherum', back: 'Zu weit' },
+    title: { first: 'Fokus verstellen', further: 'Ein wenig weiter', 'other way': 'Andersherum', back: 'Zu weit' },
     what: {
       first:
         'Drehen Sie den Ring im Livebild ein wenig, bis die Tafel gerade unscharf ist. In welche Richtung, ist gleich: Die Proben zeigen, welche richtig ist.',

@@ -40,7 +40,7 @@ export const words: ToldWords = {
     field: 'Entfernung zur Tafel, m',
     hint: 'Nehmen Sie die Entfernung, auf die Sie fotografieren. Bleibt das Feld leer, sind es 50 Brennweiten, wie allgemein üblich.',
   },
-  scale: { legend: 'Korrektur\u00adbereich', from: 'Von', to: 'bis', step: 'Schrittweite' },
+  scale: { legend: 'Korrektur\u00adbereich', from: 'Von', to: 'bis', step: 'Schritt' },
   arrows: {
     label: 'Pfeile neben dem Fokuslicht',
     is: {

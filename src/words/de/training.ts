@@ -71,7 +71,7 @@ export const words: TrainingWords = {
     level: (level, last) => `Sie sind auf Schwierigkeit ${write.number(level)} von ${write.number(last)}.`,
   },
   standing: {
-    title: 'Ihre Zuverlässigkeit',
+    title: 'Ihre Zuverlässig\u00adkeit',
     reliability: ({ right, of, low, high, reached }) => [
       `${write.number(right)} von ${write.number(of)} deutlichen Proben richtig gezählt.`,
       `Mit ${write.percent(0.95)} Sicherheit zählen also ${write.percent(Math.floor(low * 100) / 100)} bis ${write.percent(Math.ceil(high * 100) / 100)} Ihrer Proben richtig.`,
@@ -84,7 +84,7 @@ export const words: TrainingWords = {
     tooFew: (enough, sofar) =>
       `Nach ${write.count(enough, { one: '# deutlichen Probe', other: '# deutlichen Proben' })} kann ein Durchlauf mit Ihren eigenen Fehlern rechnen. Bisher ${write.count(sofar, { one: 'ist es #', other: 'sind es #' })}.`,
     own: {
-      label: 'Meine Zuverlässigkeit benutzen',
+      label: 'Meine Zuverlässig\u00adkeit benutzen',
       note: (lapse) =>
         `Ab dem nächsten Durchlauf rechnet er mit ${write.percent(lapse, 1)} verdorbenen Proben von Ihnen statt mit den üblichen ${write.percent(0.02)}.`,
     },

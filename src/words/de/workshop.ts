@@ -30,7 +30,7 @@ export const words: WorkshopWords = {
     aside: (count) => `Mit verstelltem Fokus, ${write.count(count, HOLDS)}`,
   },
   photographs: { title: 'Was Aufnahmen zeigten', ...shown },
-  bench: 'Der Messplatz',
+  bench: 'Messplatz',
   facts: {
     body: 'Gehäuse',
     lens: 'Objektiv',
