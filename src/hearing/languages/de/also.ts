@@ -3,7 +3,7 @@ import type { Word } from '../../../sweep/inputs.ts';
 
 export const ALSO: Record<Word, readonly string[]> = {
   solid: ['steht ruhig', 'leuchtet ruhig', 'leuchtet stabil', 'sofort da'],
-  delayed: ['gezögert', 'verzögert', 'verspätet', 'zu spät', 'kam spät', 'kam verspätet', 'kam verzögert', 'mit verzögerung'],
+  delayed: ['zögern', 'gezögert', 'verzögert', 'verspätet', 'zu spät', 'kam spät', 'kam verspätet', 'kam verzögert', 'mit verzögerung'],
   flicker: ['flackern', 'geflackert', 'flimmert'],
   nothing: ['gar nichts', 'kein licht', 'bleibt dunkel', 'blieb dunkel'],
   left: ['linker pfeil', 'pfeil links', 'nach links'],

@@ -18,7 +18,7 @@ const COURTESIES = phrases(`
   hm, hmm, mhm, aha, ach, ach so, ähm, äh, öhm, öh, eh
   bitte mal, doch mal, dann mal, bitte einmal, kannst du, kannst du mal, kannst du bitte, können sie, könntest du, könnten sie, würdest du, würden sie, kann ich, darf ich, lass uns
   ich möchte, ich will, ich würde, ich würde gern, ich würde gerne, gern, gerne, ich glaube, ich denke, ich meine, ich sage, ich sagte, sagen wir, würde ich sagen
-  und so weiter, weiter so
+  und so weiter, weiter so, und weiter
   setze den, setz den, stelle den, stell den
 `);
 
@@ -27,11 +27,11 @@ export const AROUND = {
   articles: phrases('der, die, das, den, dem, ein, eine, einen, einem, einer, diesen, dieses, diese, dieser, diesem'),
   // What a statement is made of.
   frames: phrases(`
-    es, er, sie, ist, ists, war, wars, ich, wir, bin, sind, habe, hab, habs, hat, hats, wird, wurde, kam, kommt, geworden, sich, licht, pfeil, pfeile
+    es, er, sie, ist, ists, war, wars, ich, wir, bin, sind, habe, hab, habs, hat, hats, kam, kommt, sich, licht, pfeil, pfeile
     ganz, sehr, etwas, leicht, ziemlich, eher, nur, kurz
   `),
   // When and where.
-  places: ['jetzt', 'da', 'hier', 'dort', 'wieder', 'immer', 'noch', 'schon'],
+  places: ['jetzt', 'da', 'hier', 'dort', 'wieder', 'immer', 'noch'],
   // "Das ist rechts", "gleich zurück", "weiter so", "das hilft".
   everyday: ['left', 'right', 'back', 'next', 'same', 'repeat', 'pause', 'resume', 'go on', 'finish', 'help'],
 } as const satisfies SaysNothing;

@@ -8,9 +8,11 @@ import type { MisheardNumbers } from '../heardLanguage.ts';
  */
 export const MISHEARD: Partial<Record<Word, readonly string[]>> = {
   delayed: ['spät'],
-  nothing: ['nichts'],
-  holding: ['halte'],
+  nothing: ['nichts', 'onkel'],
+  lopsided: ['um gleich', 'in gleich', 'an gleich', 'um gleichen'],
+  holding: ['halte', 'drück', 'drückt'],
   undo: ['rückgang'],
+  next: ['nächte'],
   'far view': ['vernunft sicht', 'fern sieht'],
   entered: ['ein gestellt'],
 };
