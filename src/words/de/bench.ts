@@ -71,7 +71,7 @@ export const words: BenchWords = {
         ? 'Der Ausdruck hat die wahre Größe.'
         : `Der Ausdruck ist auf ${write.percent(factor, 1)} geraten. Drucken Sie ihn noch einmal mit ${write.percent(1)}, nicht an die Seite angepasst. Oder behalten Sie ihn, dann wird mit ${write.percent(factor, 1)} gerechnet.`,
   },
-  light: { title: 'Beleuchtung', finer: 'Lampen, und was genügt', verdict: lightFound },
+  light: { title: 'Beleuchtung', finer: 'Lampen und was genügt', verdict: lightFound },
   square: {
     title: 'Ausrichtung',
     byEye: 'Hier genügt es, die Tafel nach Augenmaß parallel zum Sensor zu stellen.',

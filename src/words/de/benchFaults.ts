@@ -36,7 +36,7 @@ const PLAIN: Readonly<Record<PlainFault, string>> = {
   'no rectangle': 'Geben Sie Breite und Höhe des Rechtecks in Millimetern an.',
   'rectangle of nothing': 'Geben Sie Breite und Höhe des Rechtecks in Millimetern an, beide größer als null.',
   'tilt without a rig': 'Geben Sie am Messplatz die größte Blende an und was sonst markiert ist. Daraus folgt die Neigung.',
-  'target too large': 'Die Tafel würde größer als eine Wand. Stellen Sie sie näher, oder geben Sie ein kleineres AF-Feld an.',
+  'target too large': 'Die Tafel würde größer als eine Wand. Stellen Sie sie näher oder geben Sie ein kleineres AF-Feld an.',
   'no drawn length': 'Die gezeichnete Länge der Skala fehlt.',
   'no printed length': 'Geben Sie die Länge der gedruckten Skala in Millimetern an, zum Beispiel 100.',
   'no ramp line': 'Geben Sie die Zahl neben der schärfsten Linie an, mit ihrem Vorzeichen.',
@@ -45,7 +45,7 @@ const PLAIN: Readonly<Record<PlainFault, string>> = {
   'set-back too large': 'Geben Sie an, wie weit das obere Ende der Rampe hinter dem unteren steht. Es ist mehr als 0 und weniger als die Länge der Rampe.',
   'lean too steep or flat': 'Neigen Sie die Rampe um 10° bis 80°. Gezeichnet ist sie für 45°.',
   'no share': 'Geben Sie den Anteil der Schärfentiefe vor dem Motiv an, von 0 bis 100\u00a0%.',
-  'depth without end': 'Die Schärfentiefe reicht hier bis unendlich, es gibt also keinen Anteil davor. Öffnen Sie die Blende, oder gehen Sie näher heran.',
+  'depth without end': 'Die Schärfentiefe reicht hier bis unendlich, es gibt also keinen Anteil davor. Öffnen Sie die Blende oder gehen Sie näher heran.',
   'share beyond the range': 'Der Korrekturbereich endet, bevor dieser Anteil erreicht ist. Wählen Sie einen Anteil näher an der Mitte.',
   'share without a rig': 'Sie wollten einen Anteil der Schärfentiefe vor dem Motiv. Geben Sie am Messplatz die größte Blende an, um den Wert dafür zu sehen.',
   'no stored correction': 'Geben Sie die jetzt gespeicherte Korrektur an, zum Beispiel \u22123.',
@@ -71,9 +71,9 @@ export function benchFault(fault: BenchFault): string {
     case 'nearer than its closest focus':
       return `${distance(fault.wanted, fault.unit)} ist näher, als dieses Objektiv scharfstellen kann. Stellen Sie die Tafel mindestens ${distance(fault.closest, fault.unit)} weit auf, gemessen ab der Sensormarke.`;
     case 'no focus so near':
-      return `Ein einfaches Objektiv mit ${write.number(fault.focalLength)} mm kann ${distance(fault.distance, 'm')} ab ${FROM[fault.from]} nicht scharfstellen. Messen Sie die Entfernung noch einmal, oder messen Sie den Abbildungsmaßstab an der Skala der Tafel.`;
+      return `Ein einfaches Objektiv mit ${write.number(fault.focalLength)} mm kann ${distance(fault.distance, 'm')} ab ${FROM[fault.from]} nicht scharfstellen. Messen Sie die Entfernung noch einmal oder messen Sie den Abbildungsmaßstab an der Skala der Tafel.`;
     case 'tilt too large':
-      return `Das wäre eine Neigung von mehr als ${write.number(fault.most)}°. Messen Sie die Seiten noch einmal, und prüfen Sie Größe und Entfernung der Tafel.`;
+      return `Das wäre eine Neigung von mehr als ${write.number(fault.most)}°. Messen Sie die Seiten noch einmal und prüfen Sie Größe und Entfernung der Tafel.`;
     case 'print misread':
       return `Messen Sie die Skala noch einmal, in Millimetern, zwischen den Außenkanten ihrer Endmarken. Es sollten etwa ${write.number(fault.drawn)} sein.`;
     default:

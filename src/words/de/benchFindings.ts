@@ -20,7 +20,7 @@ export const stands: BenchWords['distance']['stands'] = (at, least, unit) =>
   `${distance(at.distance, unit)} ab der Sensorebene, ${write.number(at.multiple, at.multiple < 10 ? 1 : 0)} Brennweiten. ${GOOD_FOR[at.stands](distance(least, unit))}`;
 
 const ENOUGH: Readonly<Record<LightVerdict, string>> = {
-  'too dim': 'Zu dunkel für einen sicheren Autofokus. Nehmen Sie mehr Licht, oder stellen Sie die Lampen näher, dann lesen Sie die Kamera noch einmal ab.',
+  'too dim': 'Zu dunkel für einen sicheren Autofokus. Nehmen Sie mehr Licht oder stellen Sie die Lampen näher, dann lesen Sie die Kamera noch einmal ab.',
   fine: 'Genug Licht.',
   plenty: 'Reichlich Licht.',
 };
@@ -54,7 +54,7 @@ function finer(how: Finer): string {
     case 'marks':
       return `Messen Sie Marken auf dem Brett, die in beiden Richtungen mindestens ${write.millimetres(how.apart)} auseinanderliegen, oder nehmen Sie den Spiegel.`;
     case 'a larger rectangle':
-      return 'Messen Sie ein größeres Rechteck, oder nehmen Sie den Spiegel.';
+      return 'Messen Sie ein größeres Rechteck oder nehmen Sie den Spiegel.';
     case 'the mirror alone':
       return 'In diesem Bild ist kein Rechteck groß genug für Längen, die auf ein halbes Prozent abgelesen sind. Nehmen Sie den Spiegel.';
   }

@@ -19,7 +19,7 @@ const CHECKED: Readonly<Record<CheckFound['found'], (day: string) => string>> = 
 
 export const words: CardWords = {
   title: 'Karte für die Tasche',
-  gone: 'Dieses Gehäuse ist nicht mehr in der Ausrüstung. Schließen Sie diese Seite, und öffnen Sie die Karte von der Ausrüstung aus neu.',
+  gone: 'Dieses Gehäuse ist nicht mehr in der Ausrüstung. Schließen Sie diese Seite und öffnen Sie die Karte von der Ausrüstung aus neu.',
   empty: 'Für dieses Gehäuse wurde noch nichts gemessen oder eingestellt.',
   about: (serial, printed) => [...(serial === null ? [] : [`Seriennummer ${serial}.`]), `Gedruckt am ${write.day(printed)}.`],
   at: place,

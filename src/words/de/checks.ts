@@ -20,7 +20,7 @@ export const CHECKS: TroubleWords['checks'] = {
   ],
   'lights everywhere': [
     'Prüfen Sie, ob das Objektiv auf manuell bleibt. Stellt es bei jedem halben Druck scharf, ist jeder Wert stabil.',
-    'Wählen Sie Einzelautofokus statt Nachführung, und achten Sie auf das Licht selbst, nicht auf den Piepton.',
+    'Wählen Sie Einzelautofokus statt Nachführung und achten Sie auf das Licht selbst, nicht auf den Piepton.',
     'Prüfen Sie, ob die Korrektur für dieses Objektiv eingeschaltet ist und das Gehäuse jeden eingestellten Wert behält.',
     'Prüfen Sie, ob nur das Messfeld auf der Tafel aktiv ist.',
     'Die Schärfentiefe kann für den Korrekturbereich zu groß sein. Gehen Sie näher heran, zoomen Sie hinein, und nehmen Sie die größte Blende.',
@@ -40,7 +40,7 @@ export const CHECKS: TroubleWords['checks'] = {
     'Bleibt es so, wählen Sie für das Gehäuse in der Ausrüstung „Keine Pfeile“. Das Licht allein genügt.',
   ],
   'focus moved': [
-    'Stellen Sie das Objektiv auf manuell, und halten Sie Hände und Kabel vom Ring fern. Ein Streifen Klebeband hält ihn fest.',
+    'Stellen Sie das Objektiv auf manuell und halten Sie Hände und Kabel vom Ring fern. Ein Streifen Klebeband hält ihn fest.',
     'Prüfen Sie, ob Stativkopf, Stativbeine und Tafel fest stehen.',
     'Prüfen Sie, ob Objektiv und Konverter fest im Bajonett sitzen.',
     'Lassen Sie Kamera und Objektiv Raumtemperatur annehmen, bevor Sie scharfstellen.',
@@ -48,7 +48,7 @@ export const CHECKS: TroubleWords['checks'] = {
   'verdicts misjudged': [
     'Ruhen Sie die Augen eine Minute aus, dann erproben Sie die zweifelhaften Werte noch einmal.',
     'Stützen Sie das Kinn oder die Kamera ab, damit das Auge am Sucher bleibt.',
-    'Dunkeln Sie den Raum ab, und schirmen Sie den Sucher seitlich ab.',
+    'Dunkeln Sie den Raum ab und schirmen Sie den Sucher seitlich ab.',
   ],
   'band drifts': [
     'Warten Sie zehn Minuten mit eingeschalteter Kamera, bis Gehäuse und Objektiv warm sind, dann machen Sie noch einen Durchlauf.',
@@ -63,7 +63,7 @@ export const CHECKS: TroubleWords['checks'] = {
   'sweeps differ': [
     'Vergleichen Sie die Notizen: Andere Entfernung, Tafel oder Beleuchtung ergibt einen anderen Wert.',
     'Prüfen Sie, ob beide Male im Livebild gleich genau scharfgestellt war und niemand am Ring war.',
-    'Vergleichen Sie die Temperaturen, und denken Sie an einen Stoß, neue Firmware oder eine Wartung dazwischen.',
+    'Vergleichen Sie die Temperaturen und denken Sie an einen Stoß, neue Firmware oder eine Wartung dazwischen.',
     'Messen Sie noch einmal, bis beide Enden gesehen sind, und richten Sie sich nach den Durchläufen, die übereinstimmen.',
   ],
 };

@@ -28,7 +28,7 @@ export const words: EmptyWords = {
     drawn: 'Zeichnung: ein Bild der Tafel und der Rampe, mit einer Linie, wo die Schärfe lag.',
   },
   files: {
-    sentence: 'Sichern Sie hier Ausrüstung und Logbuch in einer Datei, und holen Sie sie aus einer zurück.',
+    sentence: 'Sichern Sie hier Ausrüstung und Logbuch in einer Datei und holen Sie sie aus einer zurück.',
     drawn: 'Zeichnung: eine Datei und das Logbuch, mit einem Pfeil in jeder Richtung.',
   },
 };

@@ -89,7 +89,7 @@ export const words: EnteringWords = {
     weightOf: (band, converter) => (converter ? `Gebrauch von ${place(band)}, mit Konverter` : `Gebrauch von ${place(band)}`),
     noUse: 'Geben Sie an, wie viel es benutzt wird, von 0 bis 100. Bis dahin zählt es als 1.',
   },
-  unknown: 'Hier ist noch kein Band bekannt. Messen Sie es, oder tragen Sie beide Enden eines Bandes von Hand ein.',
+  unknown: 'Hier ist noch kein Band bekannt. Messen Sie es oder tragen Sie beide Enden eines Bandes von Hand ein.',
   missingEnd: (focalLength) =>
     `Dieses Gehäuse speichert für jedes Ende eines Zooms einen Wert. Messen Sie auch bei ${long(focalLength)}. Bis dahin ist das ein Wert für alles.`,
   enter: 'Einstellen',
@@ -153,7 +153,7 @@ export const words: EnteringWords = {
       ...(within === null ? [] : [`Auf eine Stufe genau: zu ${write.chance(within)} sicher.`]),
       ...(use === null ? [] : [`Zählt ${write.number(use, 1)}.`]),
     ],
-    lensGone: 'Dieses Objektiv ist nicht mehr in der Ausrüstung. Schließen Sie diese Seite, und öffnen Sie sie vom Logbuch aus neu.',
-    gone: 'Das ist nicht mehr in der Ausrüstung. Schließen Sie diese Seite, und öffnen Sie sie vom Logbuch aus neu.',
+    lensGone: 'Dieses Objektiv ist nicht mehr in der Ausrüstung. Schließen Sie diese Seite und öffnen Sie sie vom Logbuch aus neu.',
+    gone: 'Das ist nicht mehr in der Ausrüstung. Schließen Sie diese Seite und öffnen Sie sie vom Logbuch aus neu.',
   },
 };

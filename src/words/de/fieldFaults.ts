@@ -4,7 +4,7 @@ import type { FieldFault } from '../../kit/fault.ts';
 export const FIELD_FAULT: Readonly<Record<FieldFault, string>> = {
   'no name': 'Geben Sie einen Namen an, an dem Sie es wiedererkennen.',
   'name too long': 'Der Name hat höchstens 60 Zeichen.',
-  'engraving empty': 'Lassen Sie es leer, oder schreiben Sie es von Kamera oder Objektiv ab.',
+  'engraving empty': 'Lassen Sie es leer oder schreiben Sie es von Kamera oder Objektiv ab.',
   'engraving too long': 'Höchstens 60 Zeichen.',
   'note too long': 'Höchstens 2000 Zeichen.',
   'no focal length': 'Geben Sie die Brennweite in Millimetern an, von 4 bis 2000.',

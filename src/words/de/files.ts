@@ -50,7 +50,7 @@ export const words: FilesWords = {
     fault: (fault) => {
       switch (fault.is) {
         case 'open quote':
-          return `Zeile ${write.number(fault.line)}: Ein Anführungszeichen ist nicht geschlossen. Schließen Sie es, und wählen Sie die Datei neu.`;
+          return `Zeile ${write.number(fault.line)}: Ein Anführungszeichen ist nicht geschlossen. Schließen Sie es und wählen Sie die Datei neu.`;
         case 'empty':
           return 'Diese Tabelle ist leer. Sie braucht eine Kopfzeile und eine Zeile für jeden Wert.';
         case 'too many lines':

@@ -12,6 +12,6 @@ export const words: FirstWords = {
   dismiss: 'Schließen',
   announcement: 'Mitteilung',
   opening: 'Öffnet …',
-  unread: 'Ein Teil der Seitenleiste ist nicht lesbar. Schließen Sie sie, und öffnen Sie sie neu. Es geht nichts verloren.',
-  notRead: 'Das Gespeicherte wurde noch nicht gelesen, deshalb lässt sich nichts sichern. Schließen Sie diese Seitenleiste, und öffnen Sie sie neu.',
+  unread: 'Ein Teil der Seitenleiste ist nicht lesbar. Schließen Sie sie und öffnen Sie sie neu. Es geht nichts verloren.',
+  notRead: 'Das Gespeicherte wurde noch nicht gelesen, deshalb lässt sich nichts sichern. Schließen Sie diese Seitenleiste und öffnen Sie sie neu.',
 };

@@ -27,7 +27,7 @@ export const words: FirstHoldWords = {
         aloud: 'Einstellen, Taster antippen, dann halb drücken und halten.',
       },
       holding: {
-        now: 'Halten Sie den Auslöser halb gedrückt, und beobachten Sie das Licht.',
+        now: 'Halten Sie den Auslöser halb gedrückt und beobachten Sie das Licht.',
         press: 'Hier nur drücken, wenn das Licht nicht hält:',
         aloud: null,
       },

@@ -5,7 +5,7 @@ import { taught } from '../taught.ts';
 export const words: HelpWords = {
   title: 'Hilfe',
   about:
-    'Die Seitenleiste nennt einen Wert. Stellen Sie ihn an der Kamera ein, drücken Sie den Auslöser halb, und beobachten Sie das Fokuslicht ' +
+    'Die Seitenleiste nennt einen Wert. Stellen Sie ihn an der Kamera ein, drücken Sie den Auslöser halb und beobachten Sie das Fokuslicht ' +
     'die ganze Probe lang. Sagen Sie, was Sie gesehen haben. Die Seitenleiste findet die Mitte der Werte, bei denen das Licht stabil ist.',
   now: {
     title: 'Was Sie jetzt tun können',
@@ -56,11 +56,11 @@ export const words: HelpWords = {
       accept: 'nimmt das Vorgeschlagene an',
       'go on': 'hält weiter, vor dem Ende',
       set: 'wählt einen eigenen Wert',
-      same: 'der Fokus ist derselbe',
-      shifted: 'der Fokus ist verschoben',
+      same: 'der Fokus ist unverändert',
+      shifted: 'der Fokus hat sich verschoben',
       finish: 'beendet den Durchlauf, wie er steht',
       help: 'sagt, was Sie sagen können',
-      'far view': 'füllt die Seitenleiste, oder zeigt wieder alles',
+      'far view': 'füllt die Seitenleiste oder zeigt wieder alles',
       entered: 'vermerkt den Wert als eingestellt',
       next: 'das nächste Objektiv, der nächste Schritt',
       back: 'einen Schritt zurück',
@@ -71,7 +71,8 @@ export const words: HelpWords = {
   },
   presses: {
     title: 'Nur ein Taster',
-    about: 'Die große Schaltfläche ist der Taster. Ebenso Leertaste, Eingabetaste, Bild auf und Bild ab, und ein Pedal oder Klicker, der eine davon sendet.',
+    about:
+      'Die große Schaltfläche ist der Taster. Ebenso die Leertaste, die Eingabetaste, Bild auf und Bild ab sowie jedes Pedal und jeder Klicker, der eine davon sendet.',
     how: {
       short: 'ein Druck',
       double: 'zwei schnelle Drücke',

@@ -45,7 +45,7 @@ export const words: KitWords = {
     const lenses = named(warning.lenses);
     return warning.surely
       ? `${body} kann ${lenses} nicht unterscheiden. Sie teilen sich einen gespeicherten Wert. Stellen Sie den des benutzten Objektivs ein.`
-      : `${lenses} teilen sich an ${body} vielleicht einen gespeicherten Wert. Sehen Sie im Handbuch nach, und tragen Sie es in der Ausrüstung ein.`;
+      : `${lenses} teilen sich an ${body} vielleicht einen gespeicherten Wert. Sehen Sie im Handbuch nach und tragen Sie es in der Ausrüstung ein.`;
   },
   fields: {
     name: 'Name',
@@ -135,7 +135,7 @@ export const words: KitWords = {
   unsaved: (fault) => {
     switch (fault.is) {
       case 'changed elsewhere':
-        return `${CHANGED[fault.list]} wurde in einem anderen Fenster geändert. Öffnen Sie den Eintrag neu, und ändern Sie ihn dann.`;
+        return `${CHANGED[fault.list]} wurde in einem anderen Fenster geändert. Öffnen Sie den Eintrag neu und ändern Sie ihn dann.`;
       case 'gone':
         return `${CHANGED[fault.list]} ist nicht mehr da. Laden Sie die Liste neu.`;
       case 'situation lacks':

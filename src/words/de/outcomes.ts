@@ -34,7 +34,7 @@ const BEYOND = {
 
 function band({ low, high, centre, chosen, other, within, ends }: BandOutcome): InWords {
   const spoken = sentences(sayCorrection(chosen));
-  const enter = `Stellen Sie ${writeSteps(chosen)} fest ein: zu ${write.chance(within)} sicher auf eine Stufe an der Mitte.`;
+  const enter = `Stellen Sie ${writeSteps(chosen)} fest ein: mit ${write.chance(within)} Sicherheit höchstens eine Stufe neben der Mitte.`;
   if (ends === 'believed') return { spoken, written: `${enter} Mindestens ein Ende des Bandes wurde nicht gesehen.` };
   const from = low === high ? `Das Band ist ein einziger Wert, ${writeSteps(low)}.` : `Das Band reicht von ${writeSteps(low)} bis ${writeSteps(high)}.`;
   if (other === null) return { spoken, written: `${enter} ${from}` };

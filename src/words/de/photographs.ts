@@ -42,13 +42,13 @@ function notFound(fault: FindFault): string {
     case 'two prints':
       return 'Zwei Tafeln gefunden. Lassen Sie eine davon aus dem Bild.';
     case 'print too small':
-      return 'Die Tafel ist in diesem Bild zu klein. Gehen Sie näher heran, oder drucken Sie eine größere.';
+      return 'Die Tafel ist in diesem Bild zu klein. Gehen Sie näher heran oder drucken Sie eine größere.';
     case 'print too tilted':
       return `Die Tafel ist um ${write.unit(fault.tilt, 'degree')} weggedreht. Stellen Sie sie parallel zum Sensor.`;
     case 'older print':
       return 'Diese Tafel stammt aus der Zeit vor den Marken, an denen Tafeln gefunden werden, und lässt sich nicht messen. Drucken Sie eine neue.';
     case 'marks unread':
-      return 'Die Marken der Tafel sind nicht lesbar. Beleuchten Sie sie gleichmäßig, geben Sie die Sicht auf sie frei, stellen Sie in ihrer Nähe scharf, und schalten Sie das Schärfen in der Kamera aus.';
+      return 'Die Marken der Tafel sind nicht lesbar. Beleuchten Sie sie gleichmäßig, geben Sie die Sicht auf sie frei, stellen Sie in ihrer Nähe scharf und schalten Sie das Schärfen in der Kamera aus.';
     case 'picture blown':
       return 'Dieses Bild ist ausgefressen. Belichten Sie knapper.';
     case 'picture black':
@@ -62,7 +62,7 @@ const moved = (way: MotionWay): string =>
 const noRamp = (why: FindFault): string =>
   why.is === 'half a print'
     ? 'Nur ein Teil der Rampe wurde gefunden, die Lage der Schärfe ist deshalb nicht bekannt. Nehmen Sie die ganze Rampe auf.'
-    : 'Keine Rampe gefunden, die Lage der Schärfe ist deshalb nicht bekannt. Stellen Sie die Rampe unter die Tafel, und nehmen Sie sie ganz auf.';
+    : 'Keine Rampe gefunden, die Lage der Schärfe ist deshalb nicht bekannt. Stellen Sie die Rampe unter die Tafel und nehmen Sie sie ganz auf.';
 
 const LACKING = { focalLength: 'die Brennweite', aperture: 'die Blende', sensor: 'die Sensorgröße' };
 
@@ -73,7 +73,7 @@ function noFocus(fault: FocusUntold): string {
     case 'no ramp':
       return noRamp(fault.why);
     case 'camera unknown':
-      return `Um die Lage der Schärfe zu bestimmen, ${fault.lacking.length === 1 ? 'fehlt' : 'fehlen'} ${write.list(fault.lacking.map((each) => LACKING[each]))}. Vervollständigen Sie Gehäuse und Objektiv in der Ausrüstung, und holen Sie das Bild so herein, wie die Kamera es geschrieben hat.`;
+      return `Um die Lage der Schärfe zu bestimmen, ${fault.lacking.length === 1 ? 'fehlt' : 'fehlen'} ${write.list(fault.lacking.map((each) => LACKING[each]))}. Vervollständigen Sie Gehäuse und Objektiv in der Ausrüstung und holen Sie das Bild so herein, wie die Kamera es geschrieben hat.`;
     case 'not the whole picture':
       return 'Dieses Bild hat nicht die Form des Sensors, es ist also beschnitten oder ein Bildschirmfoto. Holen Sie das ganze Bild herein, wie die Kamera es aufgenommen hat.';
     case 'cropped':
@@ -83,13 +83,13 @@ function noFocus(fault: FocusUntold): string {
     case 'ramp unread':
       switch (fault.why.is) {
         case 'ramp hidden':
-          return 'Von der Rampe ist zu wenig lesbar, um die Lage der Schärfe zu bestimmen. Geben Sie die Sicht auf sie frei, und beleuchten Sie sie gleichmäßig.';
+          return 'Von der Rampe ist zu wenig lesbar, um die Lage der Schärfe zu bestimmen. Geben Sie die Sicht auf sie frei und beleuchten Sie sie gleichmäßig.';
         case 'ramp blown out':
           return 'Die Rampe ist ausgefressen, die Lage der Schärfe ist deshalb nicht bekannt. Belichten Sie knapper.';
         case 'focus off the ramp':
-          return `Die Schärfe lag jenseits des ${fault.why.lies === 'behind' ? 'fernen' : 'nahen'} Endes der Rampe. Stellen Sie näher an der Tafel scharf, oder drucken Sie eine längere Rampe.`;
+          return `Die Schärfe lag jenseits des ${fault.why.lies === 'behind' ? 'fernen' : 'nahen'} Endes der Rampe. Stellen Sie näher an der Tafel scharf oder drucken Sie eine längere Rampe.`;
         case 'ramp too flat':
-          return 'Die ganze Rampe ist etwa gleich scharf, die Lage der Schärfe ist deshalb nicht bekannt. Öffnen Sie die Blende, oder drucken Sie eine längere Rampe.';
+          return 'Die ganze Rampe ist etwa gleich scharf, die Lage der Schärfe ist deshalb nicht bekannt. Öffnen Sie die Blende oder drucken Sie eine längere Rampe.';
         case 'camera moved':
           return moved(fault.why.blurs === 'upright' ? 'sideways' : 'up and down');
       }
@@ -169,7 +169,7 @@ export const words: PhotographsWords = {
     'only a small picture inside': 'Diese Rohdatei enthält nur eine kleine Vorschau. Holen Sie ein JPEG derselben Aufnahme in voller Größe herein.',
     'too large': 'Dieses Bild ist zu groß, um hier gelesen zu werden. Holen Sie eines mit höchstens 110 Megapixeln herein.',
     'too small': 'Dieses Bild ist zu klein, um gemessen zu werden. Holen Sie das Bild herein, wie die Kamera es aufgenommen hat.',
-    stopped: 'Das Lesen dieses Bildes ist misslungen. Holen Sie es noch einmal herein, oder nehmen Sie ein anderes.',
+    stopped: 'Das Lesen dieses Bildes ist misslungen. Holen Sie es noch einmal herein oder nehmen Sie ein anderes.',
   },
   found: (ramp) => (ramp ? 'Das Bild, Tafel und Rampe umrandet.' : 'Das Bild, die Tafel umrandet.'),
   target: ({ tilt, resized }) => {
@@ -214,7 +214,7 @@ export const words: PhotographsWords = {
     what: (crops) => `Behält die Zahlen${crops === 0 ? '' : write.count(crops, CROPS)}, nicht die Bilder.`,
     kept: 'Es steht im Verlauf dieser Situation.',
     erase: 'Wieder löschen',
-    noSituation: 'Um das zu behalten, öffnen Sie das Logbuch, wählen Sie die Situation, und holen Sie die Bilder von dort aus herein.',
+    noSituation: 'Um das zu behalten, öffnen Sie das Logbuch, wählen Sie die Situation und holen Sie die Bilder von dort aus herein.',
     noValue: 'Um das zu behalten, geben Sie oben den zu prüfenden Wert an.',
     another:
       'Dieses Bild wurde mit anderem Gehäuse, anderem Objektiv oder anderer Brennweite aufgenommen, als diese Situation sie hat. Hier lässt es sich nicht behalten.',

@@ -68,11 +68,11 @@ export const words: ResultWords = {
   next: {
     title: 'Wie es weitergeht',
     enter: (value) =>
-      `Stellen Sie ${writeSteps(value)} in der Kamera für dieses Objektiv fest ein, und prüfen Sie, ob seine Korrektur eingeschaltet ist. Dann bestätigen Sie es.`,
+      `Stellen Sie ${writeSteps(value)} in der Kamera für dieses Objektiv fest ein und prüfen Sie, ob seine Korrektur eingeschaltet ist. Dann bestätigen Sie es.`,
     enterMeanwhile: (value) => `Bis zur Werkstatt stellen Sie ${writeSteps(value)} in der Kamera für dieses Objektiv fest ein. Dann bestätigen Sie es.`,
     marked: (value) => `${writeSteps(value)} ist als in der Kamera eingestellt vermerkt.`,
     check:
-      'Prüfen Sie ihn mit Aufnahmen: Stellen Sie sechsmal durch den Sucher scharf, verstellen Sie vor jeder Aufnahme abwechselnd nach nah und nach fern, und vergleichen Sie mit einer, die im Livebild scharfgestellt wurde.',
+      'Prüfen Sie ihn mit Aufnahmen: Stellen Sie sechsmal durch den Sucher scharf, verstellen Sie vor jeder Aufnahme abwechselnd nach nah und nach fern und vergleichen Sie mit einer, die im Livebild scharfgestellt wurde.',
     photographs: 'Mit Aufnahmen prüfen',
     focusAgain: 'Stellen Sie im Livebild wieder genau scharf. Der Ring ist noch verstellt.',
     service:
@@ -94,7 +94,7 @@ export const words: ResultWords = {
     steps: [
       'Lassen Sie Kamera, Objektiv und Tafel, wie sie sind.',
       'Drehen Sie im Livebild den Fokusring ein wenig, bis es gerade unscharf ist. Die Seitenleiste sagt, wenn es die falsche Richtung war.',
-      'Machen Sie den Durchlauf wie zuvor, und berühren Sie den Ring dabei nicht.',
+      'Machen Sie den Durchlauf wie zuvor und berühren Sie den Ring dabei nicht.',
       'Danach stellen Sie wieder genau scharf.',
     ],
     measure: 'Breite messen',

@@ -50,7 +50,7 @@ function undone({ check: { bias }, depth, step: estimate }: CheckSeries, value: 
   const about = `Etwa ${write.signed(whole)} ${Math.abs(whole) === 1 ? 'Stufe würde' : 'Stufen würden'} das aufheben, ${BY_STEP[size.from]}`;
   if (value === null) return [`${about}.`];
   return isOnScale(scale, value + whole)
-    ? [`${about}: Versuchen Sie ${writeSteps(value + whole)}, und prüfen Sie noch einmal.`]
+    ? [`${about}: Versuchen Sie ${writeSteps(value + whole)} und prüfen Sie noch einmal.`]
     : [`${about}. Das liegt außerhalb des Bereichs.`];
 }
 
@@ -88,7 +88,7 @@ function toEnter(centre: number, scale: Scale): readonly string[] {
   return value === null ? ['Sie liegt außerhalb des Bereichs.'] : [`Wert zum Einstellen: ${writeSteps(value)}.`];
 }
 
-const LIVE_VIEW = 'Stellen Sie im voll vergrößerten Livebild scharf, und machen Sie ein Bild.';
+const LIVE_VIEW = 'Stellen Sie im voll vergrößerten Livebild scharf und machen Sie ein Bild.';
 
 export const words: SeriesWords = {
   use: {
@@ -146,8 +146,8 @@ export const words: SeriesWords = {
       title: 'Reihenfolge der Aufnahmen',
       steps: [
         LIVE_VIEW,
-        'Drehen Sie den Fokus weit nach nah, stellen Sie mit Autofokus durch den Sucher scharf, und machen Sie ein Bild.',
-        'Drehen Sie den Fokus weit nach fern, stellen Sie mit Autofokus scharf, und machen Sie ein Bild.',
+        'Drehen Sie den Fokus weit nach nah, stellen Sie mit Autofokus durch den Sucher scharf und machen Sie ein Bild.',
+        'Drehen Sie den Fokus weit nach fern, stellen Sie mit Autofokus scharf und machen Sie ein Bild.',
         'So weiter, nah und fern im Wechsel, bis es sechs mit Autofokus sind.',
       ],
     },

@@ -25,8 +25,8 @@ export const words: SessionWords = {
   },
   bringing: {
     notCopied:
-      'Was hier ist, ließ sich nicht vorher kopieren, deshalb wurde nichts hereingeholt. Schaffen Sie Platz auf der Festplatte, und versuchen Sie es noch einmal.',
-    tooNew: 'Diese Kopie stammt von einem neueren Sweepbook. Aktualisieren Sie dieses, und versuchen Sie es noch einmal.',
+      'Was hier ist, ließ sich nicht vorher kopieren, deshalb wurde nichts hereingeholt. Schaffen Sie Platz auf der Festplatte und versuchen Sie es noch einmal.',
+    tooNew: 'Diese Kopie stammt von einem neueren Sweepbook. Aktualisieren Sie dieses und versuchen Sie es noch einmal.',
   },
   sync: {
     fault: {
@@ -46,13 +46,13 @@ export const words: SessionWords = {
     },
   },
   erasing: {
-    elsewhere: 'In einem anderen Fenster läuft ein Durchlauf. Löschen Sie das Gehörte dort, oder übernehmen Sie den Durchlauf.',
+    elsewhere: 'In einem anderen Fenster läuft ein Durchlauf. Löschen Sie das Gehörte dort oder übernehmen Sie den Durchlauf.',
     copiesUnread: 'Das Gehörte ist gelöscht, aber die täglichen Kopien sind gerade nicht lesbar. Versuchen Sie es noch einmal.',
     copyLeft: 'Das Gehörte ist gelöscht, nur in einer der täglichen Kopien noch nicht. Versuchen Sie es noch einmal.',
     notOnDisk: 'Auf dem Bildschirm ist es weg, auf der Festplatte noch nicht. Lassen Sie diese Seitenleiste offen. Sie versucht es weiter, bis es gelingt.',
   },
   proofs: {
-    situationGone: 'Diese Situation ist nicht mehr in der Ausrüstung. Wählen Sie eine andere, und behalten Sie die Werte dann.',
+    situationGone: 'Diese Situation ist nicht mehr in der Ausrüstung. Wählen Sie eine andere und behalten Sie die Werte dann.',
     unfit: 'Diese Zahlen lassen sich nicht behalten. Holen Sie die Bilder neu herein.',
     gone: 'Diese Prüfung mit Aufnahmen ist nicht mehr im Logbuch.',
     copiesUnread: 'Die Zahlen sind noch nicht gelöscht, weil die täglichen Kopien gerade nicht lesbar sind. Versuchen Sie es noch einmal.',
@@ -95,21 +95,21 @@ export const words: SessionWords = {
     noSweep: 'Dieser Durchlauf lässt sich hier nicht ändern. Führt ihn ein anderes Fenster, übernehmen Sie ihn zuerst.',
     holdFirst: 'Schließen Sie zuerst diese Probe ab, dann geben Sie es noch einmal an.',
     offTheScale: (value) =>
-      `${writeSteps(value)} ist schon erprobt und liegt nicht in diesem Bereich. Nehmen Sie die Probe zurück, oder wählen Sie einen Bereich, der den Wert enthält.`,
-    arrowsSeen: 'Die bisherigen Proben enthalten Pfeile. Nehmen Sie diese Proben zuerst zurück, oder behalten Sie die Pfeile.',
+      `${writeSteps(value)} ist schon erprobt und liegt nicht in diesem Bereich. Nehmen Sie die Probe zurück oder wählen Sie einen Bereich, der den Wert enthält.`,
+    arrowsSeen: 'Die bisherigen Proben enthalten Pfeile. Nehmen Sie diese Proben zuerst zurück oder behalten Sie die Pfeile.',
     kitGone: 'Das ist nicht mehr in der Ausrüstung. Wählen Sie etwas anderes.',
     resultGone: 'Dieses Ergebnis ist nicht mehr in der Ausrüstung. Schlagen Sie es im Logbuch nach.',
     missing: {
       body: 'Nennen Sie zuerst das Gehäuse.',
       lens: 'Nennen Sie zuerst das Objektiv.',
-      length: 'Geben Sie auch die Brennweite an, oder schreiben Sie sie in den Namen, zum Beispiel „Corvid 85“.',
+      length: 'Geben Sie auch die Brennweite an oder schreiben Sie sie in den Namen, zum Beispiel „Corvid 85“.',
     },
   },
   standIn: { body: 'Gehäuse ohne Namen', lens: (opened) => `Objektiv ohne Namen, ${write.dayAndTime(opened)}` },
   unplanned: {
     'kit gone': 'Gehäuse, Objektiv oder Entfernung sind nicht mehr in der Ausrüstung. Wählen Sie etwas anderes.',
     'value off the scale': 'Der Wert, auf dem das Gehäuse jetzt steht, liegt nicht in seinem Bereich. Geben Sie ihn noch einmal an.',
-    'sweep not kept yet': 'Dieser Durchlauf ist noch nicht im Logbuch. Warten Sie einen Moment, und versuchen Sie es noch einmal.',
+    'sweep not kept yet': 'Dieser Durchlauf ist noch nicht im Logbuch. Warten Sie einen Moment und versuchen Sie es noch einmal.',
     'no width': 'Dieser Durchlauf hat keine Breite, die sich übertragen lässt. Messen Sie die Situation neu.',
   },
   unbegun: {

@@ -105,7 +105,7 @@ export const words: SituationWords = {
     seeHolds: 'Jede Probe ansehen, Notiz hinzufügen',
     photographed: {
       ...shown,
-      more: 'Ausschnitte ansehen, oder löschen',
+      more: 'Ausschnitte ansehen oder löschen',
       crops: (both) => (both ? 'Bei 100\u00a0%: Livebild, dann Autofokus' : 'Bei 100\u00a0%'),
       noCrops: 'In diesem Browser gibt es keine Ausschnitte davon.',
       crop: { reference: 'Im Livebild scharfgestellt', shot: 'Mit Autofokus scharfgestellt' },

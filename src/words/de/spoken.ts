@@ -36,7 +36,7 @@ function prompt(one: Prompt): InWords {
     case 'too early':
       return tooEarly(Math.max(1, Math.ceil(one.left)));
     case 'did it hold':
-      return { spoken: 'War es stabil?', written: `Die Zeit ist um bei ${writeSteps(one.value)}. War das Licht stabil?` };
+      return { spoken: 'War es stabil?', written: `Bei ${writeSteps(one.value)} ist die Zeit um. War das Licht stabil?` };
     case 'hold again':
       return holdAgain(one.value, one.why);
     case 'offer': {
@@ -51,19 +51,19 @@ function prompt(one: Prompt): InWords {
       const before = together(noted(one.noted), found(one.trouble));
       return {
         spoken: together(before, DISAGREE[one.rival ?? 'none'], `Fokus im Livebild prüfen. ${sameOrShifted()}`),
-        written: together(before, drifted(one.drift, one.rival), 'Sehen Sie ins Livebild: Ist der Fokus derselbe, oder hat er sich verschoben?'),
+        written: together(before, drifted(one.drift, one.rival), 'Sehen Sie ins Livebild: Ist der Fokus unverändert, oder hat er sich verschoben?'),
       };
     }
     case 'turn the focus': {
       const before = together(noted(one.noted), one.practice ? 'Die Übungskamera dreht ihren Ring selbst.' : TURN[one.way]);
-      return { spoken: `${before} Dann ${taught('shifted')} sagen.`, written: `${before} Dann „${taught('shifted')}“ sagen.` };
+      return { spoken: `${before} Dann sagen: ${taught('shifted')}.`, written: `${before} Dann „${taught('shifted')}“ sagen.` };
     }
     case 'fresh series':
       return next('Von vorn.', one.next);
     case 'undone':
       return next('Zurückgenommen.', one.next);
     case 'nothing to undo':
-      return both('Es gibt nichts zurückzunehmen.');
+      return both('Nichts zurückzunehmen.');
     case 'paused':
       return both('Pause.');
     case 'outcome':
@@ -88,7 +88,7 @@ function afterwards(one: Outcome, practice: boolean): InWords {
   const words = outcome(one);
   if (one.found === 'carried over') return { ...words, spoken: `${words.spoken} Jetzt im Livebild neu scharfstellen.` };
   if (one.found !== 'band' || practice) return words;
-  return { ...words, spoken: `${capital(sayCorrection(one.chosen))} fest einstellen, dann ${taught('entered')} sagen.` };
+  return { ...words, spoken: `${capital(sayCorrection(one.chosen))} fest einstellen, dann sagen: ${taught('entered')}.` };
 }
 
 const tooEarly = (left: number): InWords => ({
@@ -117,19 +117,19 @@ const TURN: Readonly<Record<TurnWay, string>> = {
 
 const NOT_NOW: Readonly<Record<NotNow, () => InWords>> = {
   'hold first': () => ({ spoken: 'Erst halten.', written: 'Es läuft keine Probe. Beginnen Sie zuerst eine.' }),
-  'hold under way': () => ({ spoken: 'Probe läuft.', written: 'Eine Probe läuft. Beantworten Sie sie zuerst, oder nehmen Sie sie zurück.' }),
+  'hold under way': () => ({ spoken: 'Probe läuft.', written: 'Eine Probe läuft. Beantworten Sie sie zuerst oder nehmen Sie sie zurück.' }),
   'answer first': () => ({ spoken: 'War es stabil?', written: 'Sagen Sie zuerst, was das Licht getan hat.' }),
   'off the scale': () => ({ spoken: 'Außerhalb.', written: 'Diese Korrektur hat das Gehäuse nicht. Wählen Sie eine in seinem Bereich.' }),
   paused: () => ({ spoken: 'Pause.', written: 'Der Durchlauf macht Pause. Setzen Sie ihn zuerst fort.' }),
   'not paused': () => ({ spoken: 'Keine Pause.', written: 'Der Durchlauf macht keine Pause.' }),
-  finished: () => ({ spoken: 'Beendet.', written: `Der Durchlauf ist beendet. „${taught('undo')}“ nimmt das zurück.` }),
+  finished: () => ({ spoken: 'Beendet.', written: `Der Durchlauf ist beendet. „${capital(taught('undo'))}“ nimmt das zurück.` }),
   'no arrows': () => ({
     spoken: 'Gehäuse ohne Pfeile.',
     written: 'Laut Ausrüstung zeigt dieses Gehäuse keine Pfeile. Zeigt es doch welche, ändern Sie das in der Ausrüstung.',
   }),
   'check focus first': () => ({
     spoken: sameOrShifted(),
-    written: 'Sehen Sie zuerst im Livebild nach dem Fokus: Ist er derselbe, oder hat er sich verschoben?',
+    written: 'Sehen Sie zuerst im Livebild nach dem Fokus: Ist er unverändert, oder hat er sich verschoben?',
   }),
   'turn first': () => ({
     spoken: `${capital(taught('shifted'))}?`,
@@ -170,7 +170,7 @@ export const words: SpokenWords = {
   mark: {
     made: (value) => ({
       spoken: `${capital(sayCorrection(value))} ist vermerkt.`,
-      written: `${writeSteps(value)} ist als in der Kamera eingestellt vermerkt. „${taught('undo')}“ nimmt den Vermerk zurück.`,
+      written: `${writeSteps(value)} ist als in der Kamera eingestellt vermerkt. „${capital(taught('undo'))}“ nimmt den Vermerk zurück.`,
     }),
     madeBefore: (value) => ({
       spoken: `${capital(sayCorrection(value))} ist schon vermerkt.`,

@@ -14,7 +14,7 @@ export const words: StartWords = {
   },
   startWith: (lens) => `Start: ${lens}`,
   startNew: (lens) => `Neues Objektiv „${lens}“: Start`,
-  unfit: 'Eine Angabe passt noch nicht. Ändern Sie sie, oder drücken Sie in ihrem Feld die Escape-Taste.',
+  unfit: 'Eine Angabe passt noch nicht. Ändern Sie sie oder drücken Sie in ihrem Feld die Escape-Taste.',
   noName: 'Ein Name ist nicht nötig. Alles Übrige lässt sich jederzeit nachtragen.',
   last: {
     label: 'Letztes Objektiv',

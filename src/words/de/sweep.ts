@@ -54,7 +54,7 @@ const became: SweepWords['heard']['became'] = (event, hold) => {
     case 'resumed':
       return 'fortgesetzt';
     case 'checked':
-      return event.focus === 'unmoved' ? 'der Fokus ist derselbe' : 'der Fokus ist verschoben';
+      return event.focus === 'unmoved' ? 'Fokus unverändert' : 'Fokus verschoben';
     case 'went on':
       return 'es geht weiter';
     case 'finished':
@@ -92,8 +92,8 @@ export const words: SweepWords = {
     thenWait: 'dann das Zählen abwarten',
     already: 'steht schon',
     way: (clicks, direction, from) =>
-      direction === 'up' ? `${write.number(clicks)} hoch ab ${writeSteps(from)}` : `${write.number(clicks)} runter ab ${writeSteps(from)}`,
-    left: (seconds) => ({ figure: write.number(seconds), unit: write.count(seconds, { one: 'Sekunde noch', other: 'Sekunden noch' }) }),
+      direction === 'up' ? `${write.number(clicks)} hoch von ${writeSteps(from)}` : `${write.number(clicks)} runter von ${writeSteps(from)}`,
+    left: (seconds) => ({ figure: write.number(seconds), unit: write.count(seconds, { one: 'Sekunde übrig', other: 'Sekunden übrig' }) }),
     steady: 'Stabil?',
     paused: 'der Durchlauf wartet',
     past: 'Das Band reicht über den Bereich hinaus.',

@@ -67,7 +67,7 @@ export const words: ToldWords = {
     missing: {
       body: 'Nennen Sie auch das Gehäuse.',
       lens: 'Nennen Sie das Objektiv.',
-      length: 'Geben Sie die Brennweite an, oder schreiben Sie sie in den Namen des Objektivs.',
+      length: 'Geben Sie die Brennweite an oder schreiben Sie sie in den Namen des Objektivs.',
     },
   },
 };

@@ -79,7 +79,7 @@ export const words: TrainingWords = {
     ],
     kept: (rounds, newest) => [
       `${write.count(rounds, { one: '# Runde ist', other: '# Runden sind' })} gespeichert, die neueste vom ${write.day(newest)}.`,
-      'Die letzten acht zählen, und davon nur deutlich sichtbare Lichter.',
+      'Die letzten acht zählen, davon nur deutlich sichtbare Lichter.',
     ],
     tooFew: (enough, sofar) =>
       `Nach ${write.count(enough, { one: '# deutlichen Probe', other: '# deutlichen Proben' })} kann ein Durchlauf mit Ihren eigenen Fehlern rechnen. Bisher ${write.count(sofar, { one: 'ist es #', other: 'sind es #' })}.`,

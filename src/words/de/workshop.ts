@@ -9,7 +9,7 @@ const HOLDS = { one: '# Probe', other: '# Proben' };
 
 export const words: WorkshopWords = {
   title: 'Für die Werkstatt',
-  gone: 'Dieser Durchlauf ist nicht im Logbuch. Schließen Sie diese Seite, und öffnen Sie sie vom Ergebnis aus neu.',
+  gone: 'Dieser Durchlauf ist nicht im Logbuch. Schließen Sie diese Seite und öffnen Sie sie vom Ergebnis aus neu.',
   practice: 'An der Übungskamera gemessen, nicht an einem echten Gehäuse oder Objektiv.',
   pair,
   how: {
