@@ -54,7 +54,7 @@ export const words: BenchWords = {
       { name: 'Erlaubte Unschärfe', value: mm(blur, 3), note: `das Airy-Scheibchen ist ${write.percent(airy)} davon` },
     ],
     step: (step, share, unit, by) =>
-      `Eine Stufe versetzt die Schärfe an der Tafel um etwa ${nearTarget(step, unit)}, ${write.percent(share)} der Schärfentiefe dahinter. ${STEP_FROM[by]}`,
+      `Eine Stufe versetzt die Schärfe an der Tafel um etwa ${nearTarget(step, unit)}, das sind ${write.percent(share)} der Schärfentiefe dahinter. ${STEP_FROM[by]}`,
     worthMeasured: 'Wie eine Stufenserie mit Aufnahmen es gemessen hat.',
     converted: (aperture, lensSteps, bodySteps) =>
       `Mit dem Konverter ist die Blende f/${write.number(aperture, 1)}. Ein Fehler des Objektivs zählt ${write.number(lensSteps, 2)}-mal so viele Stufen, ` +
@@ -69,14 +69,14 @@ export const words: BenchWords = {
     print: ({ factor, trueSize }) =>
       trueSize
         ? 'Der Ausdruck hat die wahre Größe.'
-        : `Der Ausdruck ist auf ${write.percent(factor, 1)} geraten. Drucken Sie ihn noch einmal mit ${write.percent(1)}, nicht an die Seite angepasst. Oder behalten Sie ihn, dann wird mit ${write.percent(factor, 1)} gerechnet.`,
+        : `Der Ausdruck hat ${write.percent(factor, 1)} der wahren Größe. Drucken Sie ihn noch einmal mit ${write.percent(1)}, nicht an die Seite angepasst. Oder behalten Sie ihn, dann wird mit ${write.percent(factor, 1)} gerechnet.`,
   },
   light: { title: 'Beleuchtung', finer: 'Lampen und was genügt', verdict: lightFound },
   square: {
     title: 'Ausrichtung',
     byEye: 'Hier genügt es, die Tafel nach Augenmaß parallel zum Sensor zu stellen.',
     allowed: (tilt, width, nearer) =>
-      `Die Tafel muss auf ${inDegrees(tilt, 1)} genau parallel zum Sensor stehen. Auf ihre ${write.millimetres(width)} darf eine Kante ${write.millimetres(nearer)} näher sein als die andere.`,
+      `Die Tafel muss auf ${inDegrees(tilt, 1)} genau parallel zum Sensor stehen. Über ihre Breite von ${write.millimetres(width)} darf eine Kante ${write.millimetres(nearer)} näher sein als die andere.`,
     miss: {
       mirror: (pixels) => `Im Spiegel darf sich das Objektiv ${write.number(pixels)} Pixel neben der Mitte sehen.`,
       spot: (off) => `Der Lichtpunkt darf seine Quelle um ${write.millimetres(off)} verfehlen.`,
@@ -91,7 +91,7 @@ export const words: BenchWords = {
     focus,
     wanted: 'Der Versatz wird berechnet, sobald Sie die größte Blende angeben.',
     share: (now) =>
-      `Liegt die Schärfe auf dem Motiv, liegen ${write.percent(now)} davor. Der im Durchlauf gefundene Wert wird versetzt, und das Ergebnis sagt es.`,
+      `Liegt die Schärfe auf dem Motiv, liegen ${write.percent(now)} der Schärfentiefe davor. Der im Durchlauf gefundene Wert wird versetzt, und das Ergebnis sagt es.`,
   },
   walk: {
     title: 'Geführter Aufbau',

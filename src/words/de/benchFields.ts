@@ -51,7 +51,7 @@ export const HINT: BenchWords['hint'] = {
   scalePixels: 'Aus einer Aufnahme. Ergibt den wahren Abbildungsmaßstab.',
   worth: 'Eine Schätzung, die Hersteller veröffentlichen wenig.',
   printed: 'Gezeichnet als 100, zwischen den Außenkanten der Endmarken.',
-  spot: 'Von neben dem Objektiv zu einem Spiegel gesandt, der flach auf der Tafel liegt.',
+  spot: 'Vom Objektiv aus auf einen Spiegel gerichtet, der flach auf der Tafel liegt.',
   rampReading: 'Mit Vorzeichen. Die Rampe wird mit der Tafel gedruckt.',
   rampSetBack: 'Leer: um 45° geneigt, wie gezeichnet.',
   share: 'Leer: Die Schärfe liegt auf dem Motiv.',

@@ -9,9 +9,9 @@ import { write } from './write.ts';
 import { millimetres, type Millimetres } from '../../units.ts';
 
 const GOOD_FOR: Readonly<Record<BenchDistance['stands'], (least: string) => string>> = {
-  usual: () => 'Das ist die allgemein brauchbare Entfernung.',
+  usual: () => 'Das ist die übliche Entfernung für allgemeinen Gebrauch.',
   short: () => 'Das ist knapp, genügt aber. Messen Sie noch einmal weiter weg, wenn Sie das Objektiv auf weite Entfernung benutzen.',
-  near: (least) => `Der Wert stimmt dann nur für die Nähe. Für allgemeinen Gebrauch gehen Sie mindestens ${least} weit weg.`,
+  near: (least) => `Der Wert stimmt dann nur für die Nähe. Für allgemeinen Gebrauch sollten es mindestens ${least} sein.`,
   far: () => 'Das ist richtig, wenn Sie das Objektiv so weit weg benutzen. Nehmen Sie eine große Tafel und helle Beleuchtung.',
   'at closest focus': () => 'Das ist die kürzeste Entfernung des Objektivs. Der Wert stimmt dann für die Nähe und kann weiter weg ein anderer sein.',
 };

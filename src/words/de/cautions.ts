@@ -33,7 +33,7 @@ function caution(one: Caution): string {
       return `Lampen an einem Stromnetz mit ${write.number(one.mains)} Hz flimmern ${write.number(hertz)}-mal in der Sekunde. Schwankt das Fokuslicht, nehmen Sie eine flimmerfreie Lampe, und belichten Sie Aufnahmen mit 1/${hertz} s oder länger.`;
     }
     case 'warm light':
-      return 'Bei warmem Licht kann die Schärfe etwas näher oder ferner liegen als bei Tageslicht. Messen Sie bei dem Licht, in dem Sie fotografieren.';
+      return 'Bei warmem Licht kann die Schärfe etwas näher oder ferner liegen als bei Tageslicht. Messen Sie bei dem Licht, bei dem Sie fotografieren.';
     default:
       return HARM[one.is];
   }

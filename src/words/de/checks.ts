@@ -15,7 +15,7 @@ export const CHECKS: TroubleWords['checks'] = {
     'Prüfen Sie, ob der halb gedrückte Auslöser das Fokuslicht einschaltet. Fokussiert das Gehäuse mit einer Taste auf der Rückseite, schaltet sie es ein.',
     'Bei manchen Objektiven und Gehäusen bleibt das Licht aus, solange der Schalter auf manuell steht. Sehen Sie im Handbuch des Herstellers nach.',
     'Stellen Sie im Livebild neu scharf. Ist der Fokus weit daneben, leuchtet es bei keinem Wert.',
-    'Prüfen Sie, ob die Tafel nicht näher steht, als das Objektiv scharfstellen kann.',
+    'Prüfen Sie, ob die Tafel weiter weg steht als die kürzeste Entfernung des Objektivs.',
     'Der richtige Wert kann außerhalb des Korrekturbereichs liegen. Ist sonst alles in Ordnung, muss die Kombination zum Service des Herstellers.',
   ],
   'lights everywhere': [
@@ -28,7 +28,7 @@ export const CHECKS: TroubleWords['checks'] = {
   'hole in the band': [
     'Erproben Sie die Werte der Lücke noch einmal. Ein Stoß oder ein Blinzeln verdirbt eine Probe.',
     'Prüfen Sie, ob etwas Spiel hat: Bajonett, Konverter, Stativkopf, Tafel.',
-    'Prüfen Sie, ob nur eine Kante unter dem aktiven Messfeld liegt. Eine zweite Kante oder ein wiederkehrendes Muster kann die Kamera verwechseln.',
+    'Prüfen Sie, ob nur eine Kante unter dem aktiven Messfeld liegt. Eine zweite Kante oder ein wiederkehrendes Muster kann die Kamera irreführen.',
     'Prüfen Sie, ob die Beleuchtung der Tafel gleich bleibt.',
     'Bleibt die Lücke, machen Sie noch einen Durchlauf, bevor Sie der Mitte trauen.',
   ],
@@ -53,7 +53,7 @@ export const CHECKS: TroubleWords['checks'] = {
   'band drifts': [
     'Warten Sie zehn Minuten mit eingeschalteter Kamera, bis Gehäuse und Objektiv warm sind, dann machen Sie noch einen Durchlauf.',
     'Halten Sie Heizung, Sonne und Luftzug von Kamera, Stativ und Tafel fern.',
-    'Stellen Sie die Mitte nur fest ein, wenn Sie müssen. Sie wandert weiter.',
+    'Stellen Sie die Mitte nur dann fest ein, wenn es sein muss. Sie wandert weiter.',
   ],
   play: [
     'Gehen Sie auf jeden Wert von derselben Seite zu, notfalls über ihn hinaus und zurück.',
@@ -62,7 +62,7 @@ export const CHECKS: TroubleWords['checks'] = {
   ],
   'sweeps differ': [
     'Vergleichen Sie die Notizen: Andere Entfernung, Tafel oder Beleuchtung ergibt einen anderen Wert.',
-    'Prüfen Sie, ob beide Male im Livebild gleich genau scharfgestellt war und niemand am Ring war.',
+    'Prüfen Sie, ob beide Male im Livebild gleich genau scharfgestellt war und niemand den Ring berührt hat.',
     'Vergleichen Sie die Temperaturen und denken Sie an einen Stoß, neue Firmware oder eine Wartung dazwischen.',
     'Messen Sie noch einmal, bis beide Enden gesehen sind, und richten Sie sich nach den Durchläufen, die übereinstimmen.',
   ],

@@ -11,8 +11,8 @@ import { pair, place } from './subject.ts';
 import { write } from './write.ts';
 
 const KEEPS = {
-  one: 'Das Gehäuse speichert für ein Objektiv einen Wert.',
-  two: 'Das Gehäuse speichert für jedes Ende eines Zooms einen Wert.',
+  one: 'Das Gehäuse speichert je Objektiv einen Wert.',
+  two: 'Das Gehäuse speichert je Ende eines Zooms einen Wert.',
 } as const;
 
 const WHY: Readonly<Record<MemoryPlace['uncounted'][number]['why'], string>> = {
@@ -107,22 +107,22 @@ export const words: EnteringWords = {
   share: ({ share, inside, past }) => (inside ? `${write.percent(share)}, im Band` : `${write.percent(share)}, um ${write.number(past, 1)} außerhalb`),
   middle: ({ band, linear, logarithmic }) => [
     `Bei ${place(band)}, zwischen den Enden, nähme das Gehäuse ${write.signed(linear.value, 1)}, wenn es nach der Brennweite geht, und ${write.signed(logarithmic.value, 1)}, wenn es nach ihrem Logarithmus geht.`,
-    'Welches von beiden, veröffentlichen die Hersteller nicht.',
+    'Welches von beiden gilt, veröffentlichen die Hersteller nicht.',
     `Gemessen: ${write.signed(band.centre, 1)}.`,
     ...lies(linear, logarithmic),
   ],
   trade: {
-    title: 'Wem jeder Wert dienen würde',
+    title: 'Wofür jeder Wert passt',
     option: ({ value, fits }) => [
       `${writeSteps(value)} passt für ${write.list(fits.filter(({ inside }) => inside).map(where))}.`,
-      `Es verfehlt ${write.list(fits.filter(({ inside }) => !inside).map(missed))}.`,
+      `Er verfehlt ${write.list(fits.filter(({ inside }) => !inside).map(missed))}.`,
     ],
   },
   shown: { title: 'Was Aufnahmen zeigten', bracket: bracketSaid, check: checkSaid },
   uncounted: (list) => `Nicht gezählt: ${write.list(list.map((one) => `${place(one)} (${WHY[one.why]})`))}.`,
   converter: (fNumber) => [
-    'Das Gehäuse speichert das getrennt vom Objektiv ohne Konverter.',
-    ...(fNumber === null ? [] : [`Aus dem Objektiv wird f/${write.number(fNumber, 1)}.`]),
+    'Das Gehäuse speichert diesen Wert getrennt von dem ohne Konverter.',
+    ...(fNumber === null ? [] : [`Die Blende wird f/${write.number(fNumber, 1)}.`]),
   ],
   chart: {
     one: {

@@ -10,7 +10,7 @@ export const words: FilesWords = {
   title: 'Sicherung und Tabellen',
   drop: 'Auswählen oder hier ablegen.',
   unread: 'Diese Datei ist nicht lesbar. Prüfen Sie, ob es sie noch gibt, und wählen Sie sie neu.',
-  more: (count) => `und ${write.count(count, { one: '# weiterer', other: '# weitere' })}`,
+  more: (count) => `und noch ${write.number(count)}`,
   backup: {
     title: 'Sicherung',
     about: 'Sie enthält die Ausrüstung, das Logbuch und die angelernten Wörter, nicht aber die kleinen Ausschnitte von Aufnahmen.',
@@ -35,7 +35,7 @@ export const words: FilesWords = {
     each: 'Jeder Eintrag',
     item,
     aside: setAside,
-    join: 'Mit dem Hiesigen zusammenführen',
+    join: 'Mit dem Bestand zusammenführen',
     replace: 'Alles hier ersetzen',
     leave: 'Alles lassen, wie es ist',
     done: 'Fertig. Unten liegt eine Kopie des vorherigen Stands.',

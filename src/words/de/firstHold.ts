@@ -11,7 +11,7 @@ export const words: FirstHoldWords = {
     short: 'Hat es schon geflackert? Wenn ja, noch einmal drücken. Wenn nicht, weiter halten.',
     double: 'Kam es schon verzögert? Wenn ja, noch zweimal drücken. Wenn nicht, weiter halten.',
     long: 'Ist es schon dunkel? Wenn ja, noch einmal lang drücken. Wenn nicht, weiter halten.',
-    kept: (undoable) => `Zum Beginnen nur tippen, dann allein den Auslöser der Kamera halten.${undoable ? ' Zweimal drücken nimmt zurück.' : ''}`,
+    kept: (undoable) => `Zum Beginnen kurz antippen, dann nur den Auslöser der Kamera halten.${undoable ? ' Zweimal drücken nimmt zurück.' : ''}`,
   },
   keptDouble: 'lang drücken, dann zweimal drücken',
   coach: {
@@ -49,6 +49,6 @@ export const words: FirstHoldWords = {
   arrows: {
     title: 'Was die Pfeile tun können',
     does: { left: 'Links allein.', right: 'Rechts allein.', balanced: 'Beide gleich.', lopsided: 'Beide ungleich.' },
-    counts: { in: 'stabiles Licht zählt als im Band', out: 'auch stabiles Licht zählt als außerhalb' },
+    counts: { in: 'stabiles Licht: im Band', out: 'auch stabiles Licht: außerhalb' },
   },
 };

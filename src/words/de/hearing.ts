@@ -21,7 +21,7 @@ export const words: HearingWords = {
     toListen: 'Drücken Sie auf die Schaltfläche. Der Browser fragt dann, ob Sweepbook das Mikrofon benutzen darf.',
     refused: {
       ...NO_MICROPHONE,
-      'not asked': 'Das Mikrofon ist noch nicht erlaubt. Drücken Sie auf die Schaltfläche und antworten Sie mit „Zulassen“.',
+      'not asked': 'Das Mikrofon ist noch nicht erlaubt. Drücken Sie auf die Schaltfläche und antworten Sie mit „Zulassen“ oder „Erlauben“.',
       blocked: 'Das Mikrofon ist für Sweepbook gesperrt. Erlauben Sie es über das Symbol neben der Adresse, dann drücken Sie noch einmal auf die Schaltfläche.',
     },
     stand: 'Stellen Sie sich dorthin, wo Sie arbeiten werden, und sagen Sie ein Wort.',
@@ -44,7 +44,7 @@ export const words: HearingWords = {
     group: (left, of) =>
       left === of
         ? write.count(of, { one: 'Dieses Wort anlernen', other: 'Diese # Wörter anlernen' })
-        : write.count(left, { one: 'Das fehlende anlernen', other: 'Die # fehlenden anlernen' }),
+        : write.count(left, { one: 'Das fehlende Wort anlernen', other: 'Die # fehlenden anlernen' }),
     teach: (word) => `„${word}“ anlernen`,
     again: (word) => `„${word}“ neu anlernen`,
     short: { teach: 'Anlernen', again: 'Neu' },

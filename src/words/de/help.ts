@@ -21,9 +21,9 @@ export const words: HelpWords = {
     counts: 'Zählt als',
     is: {
       steady: { seen: 'Sofort an, ohne Lücke', counts: 'im Band' },
-      late: { seen: 'Kam verzögert', counts: 'außerhalb, nah' },
+      late: { seen: 'Kam verzögert', counts: 'knapp außerhalb' },
       flicker: { seen: 'Ging aus, auch nur einmal', counts: 'außerhalb' },
-      dark: { seen: 'Ging nie an', counts: 'außerhalb, weit' },
+      dark: { seen: 'Ging nie an', counts: 'weit außerhalb' },
       untold: { seen: 'Hielt irgendwie nicht', counts: 'außerhalb' },
     },
     note:
@@ -53,12 +53,12 @@ export const words: HelpWords = {
       pause: 'der Durchlauf wartet',
       resume: 'der Durchlauf geht weiter',
       skip: 'lässt diesen Wert aus',
-      accept: 'nimmt das Vorgeschlagene an',
-      'go on': 'hält weiter, vor dem Ende',
+      accept: 'nimmt den Vorschlag an',
+      'go on': 'macht vor dem Ende weitere Proben',
       set: 'wählt einen eigenen Wert',
       same: 'der Fokus ist unverändert',
       shifted: 'der Fokus hat sich verschoben',
-      finish: 'beendet den Durchlauf, wie er steht',
+      finish: 'beendet den Durchlauf sofort',
       help: 'sagt, was Sie sagen können',
       'far view': 'füllt die Seitenleiste oder zeigt wieder alles',
       entered: 'vermerkt den Wert als eingestellt',
@@ -74,10 +74,10 @@ export const words: HelpWords = {
     about:
       'Die große Schaltfläche ist der Taster. Ebenso die Leertaste, die Eingabetaste, Bild auf und Bild ab sowie jedes Pedal und jeder Klicker, der eine davon sendet.',
     how: {
-      short: 'ein Druck',
-      double: 'zwei schnelle Drücke',
-      long: 'ein Druck länger als eine halbe Sekunde',
-      'kept, double': 'ein langer Druck, der eine Probe beginnt, dann zwei schnelle Drücke',
+      short: 'einmal drücken',
+      double: 'zweimal schnell drücken',
+      long: 'länger als eine halbe Sekunde drücken',
+      'kept, double': 'lang drücken, was eine Probe beginnt, dann zweimal schnell drücken',
     },
     when: {
       dialling: 'Beim Einstellen',

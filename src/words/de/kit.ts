@@ -102,7 +102,7 @@ export const words: KitWords = {
       'no camera data': 'Diese Aufnahme enthält keine Kameradaten. Wählen Sie eine direkt aus der Kamera.',
       'camera data unread': 'Die Kameradaten dieser Aufnahme sind nicht lesbar. Wählen Sie eine andere.',
     },
-    openSituation: 'Ihre Situation im Logbuch öffnen',
+    openSituation: 'Zugehörige Situation öffnen',
     read: ({ taken, focalLength, aperture, distance }, body, lens) =>
       [
         taken !== null && `Aufgenommen am ${write.day(taken)}.`,

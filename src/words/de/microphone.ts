@@ -20,6 +20,6 @@ export const words: MicrophoneWords = {
       'lassen Sie diesen Tab bei der Arbeit offen, denn die Erlaubnis endet mit ihm.',
     denied:
       'Das Mikrofon ist für Sweepbook gesperrt. Öffnen Sie die Websiteeinstellungen über das Symbol links in der Adressleiste. ' +
-      'Stellen Sie das Mikrofon auf „Zulassen“, dann kommen Sie zu diesem Tab zurück.',
+      'Stellen Sie das Mikrofon auf „Zulassen“ oder „Erlauben“, dann kommen Sie zu diesem Tab zurück.',
   },
 };

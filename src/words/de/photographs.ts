@@ -12,7 +12,7 @@ import type { PhotographsWords } from '../photographsWords.ts';
 import { BY_STEP, lengthAtTarget, sideOfTarget } from './focusFell.ts';
 import { write } from './write.ts';
 
-const CROPS = { one: ' und # kleinen Ausschnitt', other: ' und # kleine Ausschnitte' };
+const CROPS = { one: ' und # kleiner Ausschnitt', other: ' und # kleine Ausschnitte' };
 
 const MARK: Readonly<Record<MarkName, string>> = {
   'upper left': 'oben links',
@@ -36,7 +36,7 @@ const EDGE_FAULT: Readonly<Record<EdgeFault['is'], string>> = {
 function notFound(fault: FindFault): string {
   switch (fault.is) {
     case 'no print':
-      return 'Keine Tafel gefunden. Nehmen Sie ein Bild, das die ganze Tafel zeigt.';
+      return 'Keine Tafel gefunden. Machen Sie ein Bild, das die ganze Tafel zeigt.';
     case 'half a print':
       return `Nur ein Teil der Tafel wurde gefunden: ${write.count(fault.missing.length, { one: 'Die Marke', other: 'Die Marken' })} ${write.list(fault.missing.map((name) => MARK[name]))} ${write.count(fault.missing.length, { one: 'fehlt', other: 'fehlen' })}. Nehmen Sie die ganze Tafel auf.`;
     case 'two prints':
@@ -75,11 +75,11 @@ function noFocus(fault: FocusUntold): string {
     case 'camera unknown':
       return `Um die Lage der Schärfe zu bestimmen, ${fault.lacking.length === 1 ? 'fehlt' : 'fehlen'} ${write.list(fault.lacking.map((each) => LACKING[each]))}. Vervollständigen Sie Gehäuse und Objektiv in der Ausrüstung und holen Sie das Bild so herein, wie die Kamera es geschrieben hat.`;
     case 'not the whole picture':
-      return 'Dieses Bild hat nicht die Form des Sensors, es ist also beschnitten oder ein Bildschirmfoto. Holen Sie das ganze Bild herein, wie die Kamera es aufgenommen hat.';
+      return 'Dieses Bild hat nicht die Form des Sensors, es ist also beschnitten oder ein Bildschirmfoto. Holen Sie das ganze Bild so herein, wie die Kamera es aufgenommen hat.';
     case 'cropped':
-      return 'Dieses Bild wurde nachträglich beschnitten, die Lage der Schärfe ist deshalb nicht bekannt. Holen Sie das Bild herein, wie die Kamera es aufgenommen hat.';
+      return 'Dieses Bild wurde nachträglich beschnitten, die Lage der Schärfe ist deshalb nicht bekannt. Holen Sie das Bild so herein, wie die Kamera es aufgenommen hat.';
     case 'too few pixels':
-      return 'Dieses Bild ist zu klein, um die Lage der Schärfe zu zeigen. Holen Sie das Bild herein, wie die Kamera es aufgenommen hat.';
+      return 'Dieses Bild ist zu klein, um die Lage der Schärfe zu zeigen. Holen Sie das Bild so herein, wie die Kamera es aufgenommen hat.';
     case 'ramp unread':
       switch (fault.why.is) {
         case 'ramp hidden':
@@ -168,7 +168,7 @@ export const words: PhotographsWords = {
     'no picture inside': 'Der Browser findet in dieser Rohdatei kein Bild. Holen Sie ein JPEG derselben Aufnahme herein.',
     'only a small picture inside': 'Diese Rohdatei enthält nur eine kleine Vorschau. Holen Sie ein JPEG derselben Aufnahme in voller Größe herein.',
     'too large': 'Dieses Bild ist zu groß, um hier gelesen zu werden. Holen Sie eines mit höchstens 110 Megapixeln herein.',
-    'too small': 'Dieses Bild ist zu klein, um gemessen zu werden. Holen Sie das Bild herein, wie die Kamera es aufgenommen hat.',
+    'too small': 'Dieses Bild ist zu klein, um gemessen zu werden. Holen Sie das Bild so herein, wie die Kamera es aufgenommen hat.',
     stopped: 'Das Lesen dieses Bildes ist misslungen. Holen Sie es noch einmal herein oder nehmen Sie ein anderes.',
   },
   found: (ramp) => (ramp ? 'Das Bild, Tafel und Rampe umrandet.' : 'Das Bild, die Tafel umrandet.'),
@@ -179,7 +179,7 @@ export const words: PhotographsWords = {
         : `Die Tafel ist gefunden, aber um etwa ${write.unit(tilt, 'degree')} weggedreht. Stellen Sie sie parallel zum Sensor.`;
     return resized === null
       ? stands
-      : `${stands} Diese Datei wurde auf ${write.percent(resized)} dessen verkleinert oder vergrößert, was die Kamera aufnahm, und das ändert ihre Schärfe. Holen Sie das Bild herein, wie die Kamera es aufgenommen hat.`;
+      : `${stands} Die Größe dieser Datei wurde auf ${write.percent(resized)} der Aufnahme geändert und damit ihre Schärfe. Holen Sie das Bild so herein, wie die Kamera es aufgenommen hat.`;
   },
   notFound,
   focus: focusSentences,
@@ -189,7 +189,7 @@ export const words: PhotographsWords = {
   unslanted: (roll) =>
     `Die Tafel ist um ${write.unit(Math.abs(roll), 'degree')} ${roll < 0 ? 'gegen den' : 'im'} Uhrzeigersinn verdreht, ihre Kanten verlaufen deshalb entlang der Pixel und lassen sich nicht messen. Richten Sie sie gerade.`,
   unstated:
-    'Dieser Datei fehlen die Kameradaten, ein Beschnitt würde nicht bemerkt. Wurde sie beschnitten, holen Sie das Bild herein, wie die Kamera es aufgenommen hat.',
+    'Dieser Datei fehlen die Kameradaten, ein Beschnitt würde nicht bemerkt. Wurde sie beschnitten, holen Sie das Bild so herein, wie die Kamera es aufgenommen hat.',
   crops: 'Kanten bei 100\u00a0%',
   crop: edgeName,
   chart: {
@@ -211,7 +211,7 @@ export const words: PhotographsWords = {
   keep: {
     label: 'Im Logbuch behalten',
     done: 'Steht im Logbuch',
-    what: (crops) => `Behält die Zahlen${crops === 0 ? '' : write.count(crops, CROPS)}, nicht die Bilder.`,
+    what: (crops) => `Es bleiben die Zahlen${crops === 0 ? '' : write.count(crops, CROPS)}, nicht die Bilder.`,
     kept: 'Es steht im Verlauf dieser Situation.',
     erase: 'Wieder löschen',
     noSituation: 'Um das zu behalten, öffnen Sie das Logbuch, wählen Sie die Situation und holen Sie die Bilder von dort aus herein.',

@@ -7,7 +7,7 @@ import { BY_STEP } from './focusFell.ts';
 import { write } from './write.ts';
 
 const LOOKS: Readonly<Record<BandWidth['looks'], string>> = {
-  narrow: 'Das ist schmal. Prüfen Sie die Beleuchtung, und ob sich der Fokusring nicht bewegt hat.',
+  narrow: 'Das ist schmal. Prüfen Sie die Beleuchtung und ob sich der Fokusring bewegt hat.',
   plausible: 'Das ist plausibel.',
   wide: 'Das ist breit. Prüfen Sie die Blende, den Kontrast der Tafel und die Beleuchtung.',
 };

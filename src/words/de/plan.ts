@@ -32,7 +32,7 @@ export const words: PlanWords = {
     ends: { both: 'Beide Enden', wide: 'Nur Weitwinkel', tele: 'Nur Tele' },
     distances: {
       label: 'Entfernungen, m',
-      hint: 'Zum Beispiel 2,5 8. Leer bedeutet je fünfzig Brennweiten.',
+      hint: 'Zum Beispiel „2,5 8“. Leer bedeutet je fünfzig Brennweiten.',
       fault: 'Geben Sie Entfernungen in Metern an, von 0,05 bis 500, mit einem Leerzeichen dazwischen.',
     },
     make: 'Plan erstellen',
@@ -55,7 +55,7 @@ export const words: PlanWords = {
   pace: ({ perSweep, sweeps }) =>
     sweeps === 0
       ? `Die Zeit ist geschätzt, ${minutes(perSweep)} je Durchlauf, bis Sie einen beendet haben.`
-      : `Die Zeit folgt Ihrem eigenen Tempo, ${minutes(perSweep)} für jeden Durchlauf.`,
+      : `Die Zeit folgt Ihrem eigenen Tempo, ${minutes(perSweep)} je Durchlauf.`,
   progress: ({ done, all, left, next }) =>
     next === null
       ? [`${write.number(done)} von ${write.number(all)} gemessen.`, 'Der Plan ist erledigt.']

@@ -15,7 +15,7 @@ const LIGHT: Readonly<Record<Light, string>> = {
   untold: 'das Licht hielt nicht',
 };
 
-const COUNTS = { in: 'Das zählt als im Band.', out: 'Das zählt als außerhalb.' } as const;
+const COUNTS = { in: 'Das spricht für den Wert.', out: 'Das spricht gegen den Wert.' } as const;
 
 const between = ({ from, to }: { readonly from: number; readonly to: number }): string =>
   from === to ? `bei ${write.signed(from, 1)}` : `zwischen ${write.signed(from, 1)} und ${write.signed(to, 1)}`;

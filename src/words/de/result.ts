@@ -17,12 +17,12 @@ function service({ chosen, centre, inside }: CarriedOutcome): string {
 }
 
 const FOCUS = 'Stellen Sie im Livebild neu scharf, vergrößert und bei größter Blende, dann schalten Sie das Objektiv auf manuell, ohne den Ring zu berühren.';
-const OTHER = 'Prüfen Sie, ob im Gehäuse keine andere Korrektur aktiv ist, etwa eine für alle Objektive.';
+const OTHER = 'Prüfen Sie, ob im Gehäuse noch eine andere Korrektur aktiv ist, etwa eine für alle Objektive.';
 const SERVICE = 'Kommt wieder dasselbe heraus, muss die Kombination zum Service des Herstellers.';
 
 export const words: ResultWords = {
   region: 'Ergebnis',
-  placed: (found, within) => `absichtlich versetzt gegenüber ${writeSteps(found)}, das zu ${write.chance(within)} auf eine Stufe sicher ist`,
+  placed: (found, within) => `absichtlich versetzt von ${writeSteps(found)}, zu ${write.chance(within)} sicher auf eine Stufe genau`,
   between: (value, other) =>
     `Die Mitte liegt zwischen ${writeSteps(value)} und ${writeSteps(other)}, und die Proben bevorzugen keinen von beiden. ${writeSteps(value)} liegt näher an null.`,
   headline: {
@@ -39,13 +39,13 @@ export const words: ResultWords = {
     place: (at) => write.signed(at, 1),
     band: 'Band',
     range: (low, high) => (low === high ? writeSteps(low) : `${writeSteps(low)} bis ${writeSteps(high)}`),
-    endsNotSeen: 'nicht beide Enden wurden beidseitig erprobt',
+    endsNotSeen: 'nicht beide Enden sind auf beiden Seiten erprobt',
     seenInFocus: 'Scharfgestellt gesehen',
     visible,
     halfWidth: 'Halbe Breite',
     width: (half, from, to) => `${write.number(half, 1)}, zwischen ${write.number(from, 1)} und ${write.number(to, 1)}`,
     figures: 'Zahlen',
-    interval: `${write.percent(0.95)}-Intervall`,
+    interval: '95-%-Intervall',
     within: (from, to) => `${write.signed(from, 1)} bis ${write.signed(to, 1)}`,
   },
   drawing: {
@@ -72,11 +72,11 @@ export const words: ResultWords = {
     enterMeanwhile: (value) => `Bis zur Werkstatt stellen Sie ${writeSteps(value)} in der Kamera für dieses Objektiv fest ein. Dann bestätigen Sie es.`,
     marked: (value) => `${writeSteps(value)} ist als in der Kamera eingestellt vermerkt.`,
     check:
-      'Prüfen Sie ihn mit Aufnahmen: Stellen Sie sechsmal durch den Sucher scharf, verstellen Sie vor jeder Aufnahme abwechselnd nach nah und nach fern und vergleichen Sie mit einer, die im Livebild scharfgestellt wurde.',
+      'Prüfen Sie den Wert mit Aufnahmen: Stellen Sie sechsmal durch den Sucher scharf, verstellen Sie den Fokus vor jeder Aufnahme abwechselnd nach nah und nach fern und vergleichen Sie mit einer, die im Livebild scharfgestellt wurde.',
     photographs: 'Mit Aufnahmen prüfen',
     focusAgain: 'Stellen Sie im Livebild wieder genau scharf. Der Ring ist noch verstellt.',
     service:
-      'Zeigen Sie die Werkstattseite einem vom Hersteller zugelassenen Service. Öffnen Sie weder Objektiv noch Gehäuse: Eingriffe von Hand können es verschlimmern.',
+      'Zeigen Sie die Werkstattseite einem vom Hersteller zugelassenen Service. Öffnen Sie weder Objektiv noch Gehäuse: Eingriffe von Hand können mehr schaden als nützen.',
     mark: 'Ist eingestellt',
     lens: 'Nächstes Objektiv',
     plan: 'Weiter im Plan',
@@ -89,7 +89,7 @@ export const words: ResultWords = {
   width: {
     workshop: 'Werkstattseite',
     title: 'Mitte über die Breite finden',
-    why: 'Das Band ist immer gleich breit, wo auch der Fokus liegt. Wird der Fokus ein wenig verstellt, fällt das ganze Band in den Bereich, und seine Breite zeigt, wo die Mitte liegt.',
+    why: 'Das Band ist immer gleich breit, wo immer der Fokus liegt. Wird der Fokus ein wenig verstellt, fällt das ganze Band in den Bereich, und seine Breite zeigt, wo die Mitte liegt.',
     practice: 'Die Übungskamera dreht ihren Ring selbst und zeigt danach ihr wahres Band.',
     steps: [
       'Lassen Sie Kamera, Objektiv und Tafel, wie sie sind.',

@@ -9,7 +9,7 @@ export const words: SessionWords = {
     readAgain: 'Neu lesen',
     tooNew: 'Was hier gespeichert ist, hat ein neueres Sweepbook geschrieben. Aktualisieren Sie dieses. Bis dahin wird nichts geändert.',
     spoilt: (key, field, place) =>
-      `Etwas unter „${key}“ Gespeichertes ist nicht brauchbar${field === null ? '' : `, wegen „${field}“ darin`}. ` +
+      `Etwas, das unter „${key}“ gespeichert ist, lässt sich nicht verwenden${field === null ? '' : `, wegen „${field}“ darin`}. ` +
       `Es liegt vollständig unter „${place}“, alles Übrige wird ohne es benutzt.`,
     unread: 'Das Gespeicherte ist gerade nicht lesbar. Versuchen Sie es noch einmal.',
     notOnDisk: 'Es ist hier zu sehen, aber noch nicht auf der Festplatte. Lassen Sie diese Seitenleiste offen. Sie versucht es weiter, bis es gelingt.',

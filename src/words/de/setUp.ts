@@ -25,7 +25,7 @@ export const words: SetUpWords = {
   step: {
     label: 'Schritt',
     before: 'Schon erledigt.',
-    liveView: { ask: 'Ist das Livebild so scharf wie möglich?', sharp: 'Es ist scharf', not: 'Ist es nicht' },
+    liveView: { ask: 'Ist das Livebild so scharf wie möglich?', sharp: 'Ja, scharf', not: 'Noch nicht' },
     keep: 'Ablesung behalten',
     kept: (reading) => `Behalten: ${reading}`,
   },

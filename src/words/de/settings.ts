@@ -35,14 +35,14 @@ export const words: SettingsWords = {
     pace: 'Tempo',
     paces: {
       own: { label: 'Eigenes', note: 'Jede Probe beginnt mit einem Druck oder einem Wort.' },
-      counted: { label: 'Gezählt', note: 'Nach der Zeit zum Einstellen zählen drei Ticks an, dann beginnt die Probe.' },
+      counted: { label: 'Gezählt', note: 'Nach der Zeit zum Einstellen zählen drei Ticks herunter, dann beginnt die Probe.' },
     },
     toDial: (time) => `Zeit zum Einstellen: ${write.unit(time, 'second')}`,
     seconds: (time) => write.unit(time, 'second'),
   },
   sound: {
     speak: 'Jeden Wert sprechen',
-    tones: { label: 'Töne', note: 'Wenn eine Probe beginnt und endet, und wenn eine Antwort notiert oder abgelehnt wird.' },
+    tones: { label: 'Töne', note: 'Wenn eine Probe beginnt und endet und wenn eine Antwort notiert oder abgelehnt wird.' },
     rate: 'Sprechtempo',
     rates: { slow: 'langsam', own: 'wie die Stimme', brisk: 'flott', fast: 'schnell' },
     voice: 'Stimme',
@@ -73,7 +73,7 @@ export const words: SettingsWords = {
     carry: {
       label: 'Letzte Werte abgleichen',
       note:
-        'Sie laufen über Ihr Browserkonto. Diesen Computer verlassen der letzte Wert jeder Situation, sein Datum, die Namen von Gehäuse ' +
+        'Sie laufen über Ihr Browserkonto. Nur das verlässt diesen Computer: der letzte Wert jeder Situation, sein Datum, die Namen von Gehäuse ' +
         'und Objektiv, Brennweite und Entfernung. Durchläufe, Notizen und Seriennummern bleiben hier. Schalten Sie den Abgleich auf jedem ' +
         'Computer ein. Schalten Sie ihn aus, werden die Werte dieses Computers aus dem Konto genommen.',
     },
@@ -93,7 +93,7 @@ export const words: SettingsWords = {
       always: { label: 'Während eines Durchlaufs' },
       pressed: {
         label: 'Wenn ich den Taster drücke',
-        note: 'Für laute Räume. Halten oder tippen Sie den Taster, dann sprechen Sie. Sonst tut er dann nichts.',
+        note: 'Für laute Räume. Halten oder tippen Sie den Taster, dann sprechen Sie. Etwas anderes tut er dann nicht.',
       },
     },
     learn: {

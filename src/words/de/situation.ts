@@ -38,7 +38,7 @@ export const words: SituationWords = {
   lastValue: 'Letzter Wert',
   value: 'Gültiger Wert',
   dueAgain: 'Wieder fällig',
-  toEnter: 'Einstellen für dieses Objektiv',
+  toEnter: 'Werte für dieses Objektiv',
   photographs: 'Mit Aufnahmen prüfen',
   recheck: 'Schnell nachprüfen',
   anew: 'Neu messen',
@@ -65,7 +65,7 @@ export const words: SituationWords = {
       line([
         measured.length > 0 && `${write.number(measured.length)} gemessen`,
         entries.length > 0 && `${write.number(entries.length)} eingestellt`,
-        proofs.length > 0 && `${write.number(proofs.length)} fotografiert`,
+        proofs.length > 0 && `${write.number(proofs.length)} mit Aufnahmen`,
       ]) || 'noch nichts',
     entering: 'Einstellen',
     inCamera: (value) => (value === null ? 'noch nichts eingestellt' : `${writeSteps(value)} ist in der Kamera`),

@@ -67,7 +67,7 @@ function prompt(one: Prompt): InWords {
     case 'paused':
       return both('Pause.');
     case 'outcome':
-      return one.trouble ? both(`${TROUBLE_SAID[one.trouble.trouble]} Sehen Sie, was zu prüfen ist.`) : afterwards(one.outcome, one.practice);
+      return one.trouble ? both(`${TROUBLE_SAID[one.trouble.trouble]} Sehen Sie nach, was zu prüfen ist.`) : afterwards(one.outcome, one.practice);
     case 'not now':
       return NOT_NOW[one.why]();
   }
@@ -112,14 +112,14 @@ const TURN: Readonly<Record<TurnWay, string>> = {
   first: 'Im Livebild den Fokusring ein wenig drehen, bis es gerade unscharf ist.',
   further: 'Richtig herum. Ein wenig weiterdrehen.',
   'other way': 'Falsch herum. Zurückdrehen, über die Schärfe hinaus.',
-  back: 'Zu weit. Halb zurückdrehen.',
+  back: 'Zu weit. Den halben Weg zurück.',
 };
 
 const NOT_NOW: Readonly<Record<NotNow, () => InWords>> = {
   'hold first': () => ({ spoken: 'Erst halten.', written: 'Es läuft keine Probe. Beginnen Sie zuerst eine.' }),
   'hold under way': () => ({ spoken: 'Probe läuft.', written: 'Eine Probe läuft. Beantworten Sie sie zuerst oder nehmen Sie sie zurück.' }),
   'answer first': () => ({ spoken: 'War es stabil?', written: 'Sagen Sie zuerst, was das Licht getan hat.' }),
-  'off the scale': () => ({ spoken: 'Außerhalb.', written: 'Diese Korrektur hat das Gehäuse nicht. Wählen Sie eine in seinem Bereich.' }),
+  'off the scale': () => ({ spoken: 'Außerhalb des Bereichs.', written: 'Diese Korrektur hat das Gehäuse nicht. Wählen Sie eine in seinem Bereich.' }),
   paused: () => ({ spoken: 'Pause.', written: 'Der Durchlauf macht Pause. Setzen Sie ihn zuerst fort.' }),
   'not paused': () => ({ spoken: 'Keine Pause.', written: 'Der Durchlauf macht keine Pause.' }),
   finished: () => ({ spoken: 'Beendet.', written: `Der Durchlauf ist beendet. „${capital(taught('undo'))}“ nimmt das zurück.` }),
@@ -139,7 +139,7 @@ const NOT_NOW: Readonly<Record<NotNow, () => InWords>> = {
   'nothing to enter': () => ({ spoken: 'Es gibt keinen Wert.', written: 'Dieses Ergebnis gibt keinen Wert zum Einstellen.' }),
   'not offered': () => ({
     spoken: 'Noch nicht so weit.',
-    written: `Es gibt noch kein Ergebnis. Um den Durchlauf zu beenden, wie er steht, sagen Sie „${taught('finish')}“.`,
+    written: `Es gibt noch kein Ergebnis. Um den Durchlauf jetzt zu beenden, sagen Sie „${taught('finish')}“.`,
   }),
 };
 

@@ -9,8 +9,7 @@ export const SHOWN: Each = {
   'old value': () => 'Geben Sie die Korrektur an, die die Kamera für dieses Gehäuse und Objektiv gespeichert hat. So können Sie immer dorthin zurück.',
   tripod: () =>
     'Setzen Sie die Kamera auf ein festes Stativ und ziehen Sie jede Klemme an. Benutzen Sie für Aufnahmen einen Fernauslöser, auch für die Proben, wenn er sich halb drücken lässt.',
-  converter: ({ factor }) =>
-    `Setzen Sie den ${write.number(factor, 2)}\u00d7-Konverter zwischen Gehäuse und Objektiv. Der Wert stimmt nur mit diesem Konverter.`,
+  converter: ({ factor }) => `Setzen Sie den ${write.number(factor, 2)}\u00d7-Konverter zwischen Gehäuse und Objektiv. Der Wert gilt nur mit diesem Konverter.`,
   zoom: ({ focalLength }) => `Stellen Sie den Zoomring auf ${write.millimetres(focalLength)} und lassen Sie ihn dort.`,
   target: () => 'Befestigen Sie die Tafel flach auf einem festen, senkrechten Brett oder an der Wand. Ihre Mittelmarke liegt auf Höhe der Objektivmitte.',
   print: () => 'Messen Sie die gedruckte Skala zwischen den Außenkanten ihrer Endmarken und geben Sie die Länge an.',
@@ -23,7 +22,7 @@ export const SHOWN: Each = {
       mirror:
         'Legen Sie einen kleinen Spiegel flach auf die Mitte der Tafel. Drehen Sie die Tafel, bis sich das Objektiv in der Mitte des Livebilds spiegelt. Geben Sie an, wie weit daneben es bleibt.',
       sides: 'Messen Sie im Livebild die vier Seiten zwischen den Eckmarken und geben Sie sie an. Drehen Sie die Tafel, wie die Seitenleiste es sagt.',
-      spot: 'Senden Sie, ohne ein Auge am Sucher, den Lichtpunkt von neben dem Objektiv zum Spiegel. Drehen Sie die Tafel, bis er zu seiner Quelle zurückkommt. Geben Sie an, wie weit daneben er bleibt.',
+      spot: 'Niemand darf am Sucher sein. Senden Sie den Lichtpunkt von der Seite des Objektivs zum Spiegel. Drehen Sie die Tafel, bis er zu seiner Quelle zurückkommt. Geben Sie an, wie weit daneben er bleibt.',
     })[by],
   stabiliser: ({ at }) =>
     ({

@@ -7,7 +7,7 @@ import { write } from './write.ts';
 export const SPOKEN: Each = {
   practice: () => 'Zur Übung ist nichts aufzubauen, beobachten Sie die Lampe auf dem Bildschirm.',
   'old value': () => 'Notieren Sie die jetzt gespeicherte Korrektur.',
-  tripod: () => 'Kamera auf ein festes Stativ, auslösen per Fernauslöser.',
+  tripod: () => 'Kamera auf ein festes Stativ, Fernauslöser anschließen.',
   converter: ({ factor }) => `Konverter ${write.number(factor, 2)}-fach ansetzen.`,
   zoom: ({ focalLength }) => `Zoom auf ${write.number(focalLength)} Millimeter.`,
   target: () => 'Tafel flach aufhängen, ihre Mitte auf Objektivhöhe.',

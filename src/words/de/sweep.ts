@@ -131,11 +131,11 @@ export const words: SweepWords = {
     title: { first: 'Fokus verstellen', further: 'Ein wenig weiter', 'other way': 'Andersherum', back: 'Zu weit' },
     what: {
       first:
-        'Drehen Sie den Ring im Livebild ein wenig, bis die Tafel gerade unscharf ist. In welche Richtung, ist gleich: Die Proben zeigen, welche richtig ist.',
+        'Drehen Sie den Ring im Livebild ein wenig, bis die Tafel gerade unscharf ist. Die Richtung ist zunächst gleich: Die Proben zeigen, welche stimmt.',
       further: 'Die Richtung stimmt. Drehen Sie den Ring im Livebild ein wenig weiter.',
       'other way':
         'Das Band liegt weiter weg als zuvor. Drehen Sie den Ring zurück, über die Schärfe hinaus, bis es auf der anderen Seite gerade unscharf ist.',
-      back: 'Das Band läuft auf der anderen Seite hinaus. Drehen Sie den Ring etwa halb zurück zur Schärfe.',
+      back: 'Jetzt ragt das Band auf der anderen Seite hinaus. Drehen Sie den Ring etwa den halben Weg zurück zur Schärfe.',
     },
     leaveIt: 'Dann lassen Sie den Ring in Ruhe, bis dieser Durchlauf vorbei ist.',
     practice: 'Mit einem echten Objektiv würden Sie den Ring im Livebild drehen, bis es gerade unscharf ist. Die Übungskamera dreht ihren Ring selbst.',

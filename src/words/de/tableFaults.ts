@@ -24,7 +24,7 @@ function cellFault(fault: CellFault): string {
     case 'no date':
       return `${quoted(fault.cell)} ist kein Datum. Schreiben Sie Jahr-Monat-Tag, zum Beispiel 2026-03-04.`;
     case 'none of these':
-      return `${quoted(fault.cell)} ist nichts von diesem: ${write.choice(fault.options)}.`;
+      return `${quoted(fault.cell)} ist keines davon: ${write.choice(fault.options)}.`;
     case 'empty':
       return 'Das Feld ist leer. Jede Zeile braucht es.';
     case 'no such converter':

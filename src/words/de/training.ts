@@ -20,7 +20,7 @@ const SLIPS: Readonly<Record<Slip, string>> = {
   flickerAsSteady: 'Flackernd, als stabil beantwortet',
   darkAsSteady: 'Dunkel, als stabil beantwortet',
   steadyAsFailing: 'Stabil, als nicht gehalten beantwortet',
-  wrongKind: 'Nicht gehalten, aber anders beantwortet',
+  wrongKind: 'Nicht gehalten, mit anderer Art verwechselt',
 };
 
 /** Of two that come as often, the one that can be unlearned best. */
@@ -44,7 +44,7 @@ export const words: TrainingWords = {
   title: 'Auge schulen',
   about:
     'Zehn Proben von zwei Sekunden am Übungslicht. Antworten Sie wie in einem Durchlauf: mit Sprache, Taste, Maus oder dem Taster. ' +
-    'Nach zwei richtigen Antworten in Folge sind verzögerte und flackernde Lichter schwerer zu sehen. Nach einer falschen werden sie leichter.',
+    'Nach zwei richtigen Antworten in Folge sind verzögerte und flackernde Lichter schwerer zu sehen, nach einer falschen leichter.',
   begin: 'Runde beginnen',
   another: 'Noch eine Runde',
   hold: {
@@ -68,12 +68,12 @@ export const words: TrainingWords = {
       const [worst] = keysOf(WATCH_FOR).toSorted((a, b) => confusion[b].missed - confusion[a].missed);
       return worst && confusion[worst].missed > 0 ? WATCH_FOR[worst]() : 'Kein Fehler in dieser Runde.';
     },
-    level: (level, last) => `Sie sind auf Schwierigkeit ${write.number(level)} von ${write.number(last)}.`,
+    level: (level, last) => `Schwierigkeit ${write.number(level)} von ${write.number(last)}.`,
   },
   standing: {
     title: 'Ihre Zuverlässig\u00adkeit',
     reliability: ({ right, of, low, high, reached }) => [
-      `${write.number(right)} von ${write.number(of)} deutlichen Proben richtig gezählt.`,
+      `${write.number(right)} von ${write.number(of)} deutlichen Proben zählten richtig.`,
       `Mit ${write.percent(0.95)} Sicherheit zählen also ${write.percent(Math.floor(low * 100) / 100)} bis ${write.percent(Math.ceil(high * 100) / 100)} Ihrer Proben richtig.`,
       reached ? 'Das ist zuverlässig genug für einen Durchlauf.' : `Für einen Durchlauf muss die untere Zahl ${write.percent(RELIABLE)} erreichen.`,
     ],

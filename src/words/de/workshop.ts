@@ -18,7 +18,7 @@ export const words: WorkshopWords = {
       'Das Objektiv wurde im vergrößerten Livebild bei größter Blende auf eine Tafel parallel zum Sensor scharfgestellt und so belassen. Dann wurde eine ' +
       'Korrektur nach der anderen eingestellt und jedes Mal bei halb gedrücktem Auslöser ' +
       `${write.count(holdTime, { one: '# Sekunde', other: '# Sekunden' })} lang das Fokuslicht beobachtet.`,
-    counts: 'Ein Wert zählt als im Band, wenn das Licht sofort anging und anblieb. Die Werte im Band hängen zusammen. Die Korrektur ist ihre Mitte.',
+    counts: 'Ein Wert liegt im Band, wenn das Licht sofort anging und anblieb. Die Werte im Band hängen zusammen. Die Korrektur ist ihre Mitte.',
     aside:
       'Das Band reicht über den Korrekturbereich hinaus. Deshalb wurde seine Breite noch einmal mit leicht verstelltem Fokus gemessen. Scharfgestellt liegt die Mitte eine ' +
       'halbe Breite vom dort gesehenen Ende. Das Intervall berücksichtigt das Schwanken des Lichts an den Enden.',
