@@ -18,13 +18,13 @@ export const MOMENTS: Readonly<Record<string, readonly Word[]>> = {
   walk: ['next', 'back', 'repeat'],
 };
 
-export type Told = Exclude<Word, 'set'>;
+type Told = Exclude<Word, 'set'>;
 export const isTold = (word: Word): word is Told => word !== 'set';
 
 /** What is taught for a word and what is understood beside it. */
 export const phrasesOf = ({ words }: HeardLanguage, word: Word): readonly string[] => [words[word].say, ...words[word].also];
 
-export interface Hearing {
+interface Hearing {
   heard(text: string, allowed?: readonly Word[], largest?: number): Match;
   questionIn(text: string, names?: readonly string[]): string | null;
   /** How far apart two phrases sound. */
@@ -42,7 +42,7 @@ export function hearingIn(language: HeardLanguage): Hearing {
   };
 }
 
-export interface Pair {
+interface Pair {
   readonly pair: string;
   readonly apart: number;
 }

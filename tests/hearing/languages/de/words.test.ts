@@ -139,6 +139,6 @@ test.each([
   ['rechts verzögert', 'late', 'right'],
   ['stabil und beide gleich', 'steady', 'balanced'],
 ] as const)('"%s" is one verdict', (text, light, arrows) => {
-  expect(heard(text, MOMENTS.holding)).toMatchObject({ is: 'taken', input: { told: 'verdict', verdict: { light } } });
-  expect(heard(text, MOMENTS.holding)).toMatchObject({ input: { verdict: { arrows } } });
+  expect(heard(text, MOMENTS['holding'])).toMatchObject({ is: 'taken', input: { told: 'verdict', verdict: { light } } });
+  expect(heard(text, MOMENTS['holding'])).toMatchObject({ input: { verdict: { arrows } } });
 });
