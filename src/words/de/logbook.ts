@@ -43,7 +43,7 @@ export const words: LogbookWords = {
   find: { label: 'Gehäuse, Objektiv, Brennweite oder Entfernung suchen', short: 'Objektiv suchen', found: 'Gefunden', aloud: 'Vorlesen' },
   found: (count) => `${write.number(count)} gefunden`,
   files: 'Sicherung und Tabellen',
-  practised: (count) => `Übungsdurchläufe (${write.number(count)})`,
+  practised: (count) => `Übungs\u00addurchläufe (${write.number(count)})`,
   filter: {
     open: (on) => (on ? 'Filter: an' : 'Filter'),
     body: 'Gehäuse',
@@ -97,7 +97,7 @@ export const words: LogbookWords = {
       case 'carried over':
         return outcome.service ? (outcome.side === 'high' ? 'über dem Bereich' : 'unter dem Bereich') : writeSteps(outcome.chosen);
       case 'past the limit':
-        return 'über der Grenze';
+        return 'jenseits der Grenze';
       case 'beyond the scale':
         return outcome.side === 'above' ? 'über dem Bereich' : 'unter dem Bereich';
       case 'nothing':

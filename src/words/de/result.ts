@@ -26,7 +26,7 @@ export const words: ResultWords = {
   between: (value, other) =>
     `Die Mitte liegt zwischen ${writeSteps(value)} und ${writeSteps(other)}, und die Proben bevorzugen keinen von beiden. ${writeSteps(value)} liegt näher an null.`,
   headline: {
-    'past the limit': 'Über der Grenze',
+    'past the limit': 'Jenseits der Grenze',
     'beyond the scale': 'Außerhalb',
     nothing: 'Kein stabiles Licht',
     'no hold': 'Keine Probe gemacht',
@@ -52,7 +52,7 @@ export const words: ResultWords = {
     said: (outcome, { min, max }) =>
       `Die Korrekturen von ${writeSteps(min)} bis ${writeSteps(max)}: ${visible(outcome.visible)}, die Mitte etwa bei ${write.signed(outcome.centre, 1)}.`,
     held: 'stabil',
-    beyond: 'über der Grenze',
+    beyond: 'jenseits der Grenze',
     lies: 'hier liegt das Band',
     centre: `Mitte, ${write.percent(0.95)}`,
   },

@@ -19,7 +19,7 @@ const NO_VALUE: Readonly<Record<Measured['found'], string>> = {
   band: 'kein Wert',
   value: 'kein Wert',
   'carried over': 'außerhalb des Bereichs',
-  'past the limit': 'über der Grenze',
+  'past the limit': 'jenseits der Grenze',
   'beyond the scale': 'außerhalb des Bereichs',
   nothing: 'kein Band',
 };

@@ -84,7 +84,7 @@ export const words: SweepWords = {
       checking: 'Fokus prüfen',
       turning: 'Fokus drehen',
       enter: 'Fest einstellen',
-      'past the limit': 'Über der Grenze',
+      'past the limit': 'Jenseits der Grenze',
       'beyond the scale': 'Außerhalb',
       nothing: 'Kein stabiles Licht',
     },
