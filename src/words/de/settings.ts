@@ -75,7 +75,7 @@ export const words: SettingsWords = {
       note:
         'Sie laufen über Ihr Browserkonto. Nur das verlässt diesen Computer: der letzte Wert jeder Situation, sein Datum, die Namen von Gehäuse ' +
         'und Objektiv, Brennweite und Entfernung. Durchläufe, Notizen und Seriennummern bleiben hier. Schalten Sie den Abgleich auf jedem ' +
-        'Computer ein. Schalten Sie ihn aus, werden die Werte dieses Computers aus dem Konto genommen.',
+        'Computer ein. Wenn Sie ihn ausschalten, werden die Werte dieses Computers aus dem Konto genommen.',
     },
   },
   listening: {

@@ -123,7 +123,7 @@ export const words: VoiceWords = {
     notDownloaded: 'Das Herunterladen ist misslungen. Prüfen Sie das Netz und den freien Platz und versuchen Sie es noch einmal.',
     teachInstead: 'Stattdessen sieben Wörter anlernen: Kein Ton verlässt diesen Computer',
     asking: 'Der Browser fragt, ob Sweepbook das Mikrofon benutzen darf. Antworten Sie dort mit „Zulassen“ oder „Erlauben“. Hier geht es von selbst weiter.',
-    once: 'Erlauben Sie es nur für dieses Mal, lassen Sie den Tab bei der Arbeit offen, denn die Erlaubnis endet mit ihm.',
+    once: 'Wenn Sie es nur für dieses Mal erlauben, lassen Sie den Tab bei der Arbeit offen, denn die Erlaubnis endet mit ihm.',
     askAgain: 'Erneut fragen',
     refused: 'Das Mikrofon ist für Sweepbook gesperrt, die Sprache bleibt aus. Sonst ändert sich nichts.',
     howToUnblock: 'Zeigen, wie man es erlaubt',
