@@ -21,7 +21,10 @@ export function correctionsIn({ signs, numbers, misheardNumbers: { spellings } }
       .split(/[^\p{L}\p{N}]+/u)
       .filter(Boolean);
   const sizes = new Map<string, number>();
-  const know = (words: string, size: number): void => void sizes.set(wordsOf(words).join(' '), size);
+  /** Also without accents, as the matcher by sound hands them on. */
+  const know = (words: string, size: number): void => {
+    for (const spelt of [words, words.normalize('NFKD').replace(/[\u0300-\u036f]/g, '')]) sizes.set(wordsOf(spelt).join(' '), size);
+  };
   for (let digit = 0; digit < 10; digit++) know(`${say(0)} ${say(digit)}`, digit);
   for (const { words, size } of numberForms(numbers)) know(words, size);
 

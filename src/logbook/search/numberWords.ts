@@ -23,8 +23,9 @@ export function numberWordsIn(numbers: SaidNumbers): NumberWords {
   const { sizes, longest, hundred, digits, tens } = phrasesOf(numbers);
   const digitOf = (word: string | undefined): string | null => {
     if (word === undefined) return null;
-    const digit = FIGURES.test(word) ? word : digits.indexOf(word);
-    return digit === -1 ? null : String(digit);
+    if (FIGURES.test(word)) return word;
+    const digit = sizes.get(word);
+    return digit === undefined || digit > 9 ? null : String(digit);
   };
 
   /** The longest phrase that stands there; its last digit may count the hundreds of the next: "seventy two hundred". */
@@ -64,7 +65,8 @@ export function numberWordsIn(numbers: SaidNumbers): NumberWords {
     return decimals === '' ? whole : { text: `${whole.text}.${decimals}`, next };
   }
 
-  const digit = `(?:${digits.join('|')}|\\d)`;
+  const digitWords = [...sizes].flatMap(([words, size]) => (size <= 9 && !words.includes(' ') ? [words] : []));
+  const digit = `(?:${digitWords.join('|')}|\\d)`;
   /** Not the end of "thirty five". */
   const run = new RegExp(`(?<!(?:${tens.join('|')})[\\s-]+)(?<![\\p{L}\\p{N}_])${digit}(?:\\s+${digit})+(?![\\p{L}\\p{N}_])`, 'gu');
 
@@ -83,6 +85,6 @@ export function numberWordsIn(numbers: SaidNumbers): NumberWords {
       }
       return written.join(' ');
     },
-    digitsJoined: (text) => text.toLowerCase().replace(run, (said) => said.replace(/\p{L}+/gu, (word) => String(digits.indexOf(word))).replace(/\s+/g, '')),
+    digitsJoined: (text) => text.toLowerCase().replace(run, (said) => said.replace(/\p{L}+/gu, (word) => String(sizes.get(word))).replace(/\s+/g, '')),
   };
 }

@@ -32,7 +32,7 @@ export function lookUpIn(
     (a, b) => b.length - a.length,
   );
   const longest = openings[0]?.length ?? 0;
-  const numberWords = new Set([...Array.from({ length: 200 }, (_, whole) => numbers.say(whole)), ...numbers.zeros].flatMap(bareWords));
+  const numberWords = new Set([...Array.from({ length: 2000 }, (_, whole) => numbers.say(whole)), ...numbers.zeros].flatMap(bareWords));
   const isNumber = (word: string): boolean => numberWords.has(word);
 
   /** What follows, without the thinking before it. */

@@ -1,0 +1,35 @@
+// German: what the one switch does, and what a press tells.
+import type { SweepWords } from '../sweepWords.ts';
+
+export const press: SweepWords['press'] = {
+  is: { short: 'drücken', double: 'zweimal drücken', long: 'lang drücken' },
+  means: {
+    solid: 'es war stabil',
+    delayed: 'es kam verzögert',
+    flicker: 'es flackerte',
+    nothing: 'es blieb dunkel',
+    failed: 'es hielt nicht',
+    left: 'Pfeil links',
+    right: 'Pfeil rechts',
+    balanced: 'beide Pfeile gleich',
+    lopsided: 'Pfeile ungleich',
+    holding: 'Probe beginnen',
+    undo: 'rückgängig',
+    repeat: 'noch einmal sagen',
+    pause: 'Pause',
+    resume: 'fortsetzen',
+    skip: 'Wert auslassen',
+    accept: 'annehmen',
+    'go on': 'weiter',
+    same: 'Fokus unverändert',
+    shifted: 'Fokus verschoben',
+    turned: 'Ring gedreht',
+    finish: 'beenden',
+    help: 'Hilfe',
+    entered: 'ist eingestellt',
+    'next lens': 'nächstes Objektiv',
+    next: 'nächstes Objektiv, nächster Schritt',
+    back: 'einen Schritt zurück',
+    'far view': 'Fernsicht an oder aus',
+  },
+};

@@ -1,0 +1,30 @@
+// German: the small drawing of each step of the set-up walk, for those who do not see it.
+import type { SetUpWords } from '../setUpWords.ts';
+
+export const DRAWN: SetUpWords['pictures'] = {
+  'lamp on the screen': 'Zeichnung: die Lampe in der Seitenleiste.',
+  'stored value': 'Zeichnung: die Korrekturskala auf der Rückseite der Kamera, der gespeicherte Wert markiert.',
+  level: 'Zeichnung: die Kamera waagerecht auf dem Stativ.',
+  converter: 'Zeichnung: der Konverter zwischen Gehäuse und Objektiv.',
+  'zoom ring': 'Zeichnung: der Zoomring, auf seine Marke gedreht.',
+  'target at lens height': 'Zeichnung: die Mitte der Tafel auf Höhe des Objektivs.',
+  'ruler on the print': 'Zeichnung: ein Lineal an der gedruckten Skala.',
+  tape: 'Zeichnung: ein Maßband von der Sensormarke zur Tafel.',
+  'two lamps': 'Zeichnung: Licht von beiden Seiten auf der Tafel.',
+  mirror: 'Zeichnung: Das Objektiv spiegelt sich im Spiegel auf der Tafel.',
+  'four sides': 'Zeichnung: die vier Seiten der Tafel, zu messen.',
+  'returning spot': 'Zeichnung: ein Lichtpunkt auf dem Weg zum Spiegel und zurück.',
+  'stabiliser off': 'Zeichnung: die wackelnde Kamera, durchgestrichen.',
+  'centre point': 'Zeichnung: die AF-Messfelder, das mittlere gewählt.',
+  'open aperture': 'Zeichnung: die Blende, ganz offen.',
+  'rear button': 'Zeichnung: ein Finger auf der Taste auf der Rückseite.',
+  thermometer: 'Zeichnung: ein Thermometer und eine Uhr.',
+  'value set': 'Zeichnung: die Korrekturskala auf der Rückseite der Kamera, beim Einstellen.',
+  'live-view magnifier': 'Zeichnung: das Livebild, vergrößert.',
+  'three photographs': 'Zeichnung: drei Aufnahmen, die mittlere am schärfsten.',
+  'scale in a photograph': 'Zeichnung: die Skala in einer Aufnahme, von Ende zu Ende.',
+  'focus switch on the lens': 'Zeichnung: der Fokusschalter des Objektivs, auf manuell geschoben.',
+  'focus switch on the body': 'Zeichnung: der Fokusschalter des Gehäuses, auf manuell geschoben.',
+  viewfinder: 'Zeichnung: ein Auge am Sucher, das Fokuslicht zwischen seinen Pfeilen.',
+  'half-press': 'Zeichnung: ein Finger hält den Auslöser halb gedrückt, das Fokuslicht ist an.',
+};
