@@ -13,5 +13,10 @@ const ENGLISH: Heard = {
   sounded: async () => (await import('./languages/en/english.ts')).ENGLISH,
 };
 
+const SPANISH: Heard = {
+  written: async () => (await import('./languages/es/vocabulary.ts')).SPANISH_WRITTEN,
+  sounded: async () => (await import('./languages/es/spanish.ts')).SPANISH,
+};
+
 /** One that has no folder yet is heard in English. */
-export const HEARD: Readonly<Record<Language, Heard>> = { en: ENGLISH, de: ENGLISH, es: ENGLISH, fr: ENGLISH, ja: ENGLISH };
+export const HEARD: Readonly<Record<Language, Heard>> = { en: ENGLISH, de: ENGLISH, es: SPANISH, fr: ENGLISH, ja: ENGLISH };
