@@ -47,5 +47,5 @@ export const ALSO: Record<Word, readonly string[]> = {
     'próxima lente',
   ],
   back: ['para atrás', 'hacia atrás', 'vuelve atrás', 'volver atrás', 'paso atrás', 'un paso atrás', 'regresa', 'regresar'],
-  'far view': ['vista lejana', 'ver de lejos', 'desde lejos', 'vista de lejos'],
+  'far view': ['verlo en grande', 'vista grande', 'vista lejana', 'ver de lejos', 'desde lejos'],
 };

@@ -10,7 +10,6 @@ export const MISHEARD: Partial<Record<Word, readonly string[]>> = {
   same: ['en tacto', 'in tacto'],
   accept: ['excepto', 'a secto'],
   back: ['a tras', 'atraes'],
-  'far view': ['del ejos'],
 };
 
 export const MISHEARD_NUMBERS: MisheardNumbers = {

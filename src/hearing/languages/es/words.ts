@@ -29,5 +29,5 @@ export const TAUGHT: Record<Word, string> = {
   entered: 'guardado',
   next: 'siguiente',
   back: 'atrás',
-  'far view': 'de lejos',
+  'far view': 'en grande',
 };
