@@ -4,7 +4,7 @@ import type { Word } from '../../../sweep/inputs.ts';
 
 export const ALSO: Record<Word, readonly string[]> = {
   solid: ['luz firme', 'fija', 'luz fija', 'estable', 'luz estable'],
-  delayed: ['demorado', 'demorada', 'con demora', 'con retraso', 'tarde', 'llega tarde', 'llegó tarde', 'ha llegado tarde'],
+  delayed: ['demorado', 'demorada', 'con demora', 'hay demora', 'con retraso', 'tarde', 'llega tarde', 'llegó tarde', 'ha llegado tarde'],
   flicker: ['parpadeo', 'parpadeó', 'parpadeando', 'parpadeaba', 'ha parpadeado', 'titila', 'intermitente'],
   nothing: ['apagada', 'apagado', 'oscuro', 'no hay luz', 'nada de luz', 'ninguna luz', 'no enciende', 'no se enciende'],
   left: ['flecha izquierda', 'izquierda sola', 'flecha de la izquierda', 'flecha a la izquierda'],
@@ -22,7 +22,7 @@ export const ALSO: Record<Word, readonly string[]> = {
     'desequilibradas',
   ],
   holding: ['mantener', 'manteniendo', 'mantenido', 'mantengo pulsado', 'mantengo apretado', 'pulsando', 'presionando'],
-  undo: ['deshaz', 'deshazlo', 'deshaz eso', 'deshago', 'deshacerlo', 'anular', 'anula eso', 'borra eso', 'quita eso'],
+  undo: ['deshaz', 'deshazlo', 'deshaz eso', 'deshacerlo', 'anular', 'anula eso', 'borra eso', 'quita eso'],
   repeat: ['repetir', 'repite eso', 'repítelo', 'repítemelo', 'dilo otra vez', 'dilo de nuevo'],
   pause: ['pausar', 'en pausa', 'haz una pausa'],
   resume: ['retomar', 'retomamos', 'reanuda', 'reanudar', 'continúa', 'continuar', 'continuamos', 'seguimos', 'sigue', 'seguir'],
@@ -33,7 +33,7 @@ export const ALSO: Record<Word, readonly string[]> = {
   same: ['intacta', 'sigue intacto', 'sigue igual', 'está igual', 'queda igual', 'todo igual', 'no se ha movido', 'no se movió', 'no está movido', 'no movido'],
   shifted: ['movida', 'se ha movido', 'se movió', 'desplazado', 'se ha desplazado', 'se desplazó'],
   finish: ['terminar', 'terminamos', 'termina ya', 'termina aquí', 'acabar', 'acaba ya', 'finaliza', 'finalizar'],
-  help: ['ayúdame', 'necesito ayuda'],
+  help: ['ayúdame'],
   entered: ['guardada', 'está guardado', 'ya está guardado', 'lo he guardado', 'guardar', 'anotado', 'introducido', 'ya está introducido'],
   next: [
     'siguiente paso',
@@ -46,6 +46,6 @@ export const ALSO: Record<Word, readonly string[]> = {
     'próxima',
     'próxima lente',
   ],
-  back: ['para atrás', 'hacia atrás', 'vuelve atrás', 'volver atrás', 'paso atrás', 'un paso atrás', 'regresa', 'regresar'],
+  back: ['para atrás', 'hacia atrás', 'paso atrás', 'un paso atrás', 'regresa', 'regresar'],
   'far view': ['verlo en grande', 'vista grande', 'vista lejana', 'ver de lejos', 'desde lejos'],
 };

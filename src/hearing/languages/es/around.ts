@@ -63,8 +63,8 @@ export const AROUND = {
   ],
   // When and where.
   places: ['ahora', 'aquí', 'ahí', 'allí', 'acá', 'allá', 'ya', 'otra vez', 'de nuevo', 'todavía'],
-  // "A la derecha", "más atrás", "el siguiente".
-  everyday: ['left', 'right', 'back', 'next'],
+  // "A la derecha", "más atrás", "el siguiente", "es tarde", "me ayudas".
+  everyday: ['delayed', 'left', 'right', 'back', 'next', 'help'],
 } as const satisfies SaysNothing;
 
 /** What may stand before a value. */
