@@ -56,7 +56,7 @@ export const words: KitWords = {
     scale: { legend: 'Rango de corrección', from: 'De', to: 'a', step: 'paso' },
     remembers: { label: 'Cuántos objetivos recuerda', hint: 'Déjelo vacío si no lo sabe. Está en el manual.' },
     focal: { legend: 'Distancia focal, mm', hint: 'Deje vacía la más larga si no es un zoom.', from: 'la más corta', to: 'la más larga' },
-    widest: { legend: 'Abertura máxima, f/', from: 'en el extremo corto', to: 'en el largo' },
+    widest: { legend: 'Abertura máxima, f/', from: 'en angular', to: 'en tele' },
     closest: 'Enfoque mínimo, m',
     factor: 'Factor',
   },

@@ -134,7 +134,8 @@ export const words: SweepWords = {
     near: (value, within) => `centro cerca de ${writeSteps(value)}, ${write.chance(within)} de confianza, ±1 paso`,
     centre: (centre) => `centro ${write.signed(centre, 1)}`,
     holds: (made) => write.count(made, HOLDS),
-    toCome: (made, all, wanted) => line([`${write.number(made)} de unas ${write.count(all, HOLDS)}`, wanted && WANTED[wanted]]),
+    toCome: (made, all, wanted) =>
+      line([`${write.number(made)} de ${write.count(all, { one: '# prueba', other: 'unas # pruebas' })}`, wanted && WANTED[wanted]]),
   },
   checkFocus: {
     title: 'Revise el enfoque',
