@@ -1,26 +1,16 @@
 // Spanish: what is understood beside the taught words. What says the opposite once its first syllable is lost, as "desiguales" does, has
-// no bare "iguales" beside it.
+// no bare "iguales" beside it, and no "las dos iguales", which "las desiguales" may come back as.
 import type { Word } from '../../../sweep/inputs.ts';
 
 export const ALSO: Record<Word, readonly string[]> = {
-  solid: ['luz firme', 'fija', 'luz fija', 'estable', 'luz estable'],
-  delayed: ['demorado', 'demorada', 'con demora', 'hay demora', 'con retraso', 'tarde', 'llega tarde', 'llegó tarde', 'ha llegado tarde'],
-  flicker: ['parpadeo', 'parpadeó', 'parpadeando', 'parpadeaba', 'ha parpadeado', 'titila', 'intermitente'],
-  nothing: ['apagada', 'apagado', 'oscuro', 'no hay luz', 'nada de luz', 'ninguna luz', 'no enciende', 'no se enciende'],
+  solid: ['luz firme', 'fija', 'luz fija', 'luz estable'],
+  delayed: ['demorado', 'demorada', 'con demora', 'hay demora', 'con retraso', 'llega tarde', 'llegó tarde', 'ha llegado tarde'],
+  flicker: ['parpadeo', 'parpadeó', 'parpadeando', 'parpadeaba', 'ha parpadeado', 'titila'],
+  nothing: ['apagada', 'no hay luz', 'nada de luz', 'ninguna luz', 'no enciende', 'no se enciende'],
   left: ['flecha izquierda', 'izquierda sola', 'flecha de la izquierda', 'flecha a la izquierda'],
   right: ['flecha derecha', 'derecha sola', 'flecha de la derecha', 'flecha a la derecha'],
-  balanced: ['flechas parejas', 'parejos', 'las dos iguales', 'ambas iguales', 'flechas iguales', 'las dos parejas', 'ambas parejas'],
-  lopsided: [
-    'flechas torcidas',
-    'torcida',
-    'torcido',
-    'torcidos',
-    'desiguales',
-    'flechas desiguales',
-    'las dos desiguales',
-    'ambas torcidas',
-    'desequilibradas',
-  ],
+  balanced: ['flechas parejas', 'parejos', 'ambas iguales', 'flechas iguales', 'las dos parejas', 'ambas parejas'],
+  lopsided: ['flechas torcidas', 'desiguales', 'flechas desiguales', 'ambas torcidas', 'desequilibradas'],
   holding: ['mantener', 'manteniendo', 'mantenido', 'mantengo pulsado', 'mantengo apretado', 'pulsando', 'presionando'],
   undo: ['deshaz', 'deshazlo', 'deshaz eso', 'deshacerlo', 'anular', 'anula eso', 'borra eso', 'quita eso'],
   repeat: ['repetir', 'repite eso', 'repítelo', 'repítemelo', 'dilo otra vez', 'dilo de nuevo'],
@@ -32,9 +22,9 @@ export const ALSO: Record<Word, readonly string[]> = {
   set: [],
   same: ['intacta', 'sigue intacto', 'sigue igual', 'está igual', 'queda igual', 'todo igual', 'no se ha movido', 'no se movió', 'no está movido', 'no movido'],
   shifted: ['movida', 'se ha movido', 'se movió', 'desplazado', 'se ha desplazado', 'se desplazó'],
-  finish: ['terminar', 'terminamos', 'termina ya', 'termina aquí', 'acabar', 'acaba ya', 'finaliza', 'finalizar'],
+  finish: ['terminar', 'terminamos', 'termina ya', 'termina aquí', 'finaliza', 'finalizar'],
   help: ['ayúdame'],
-  entered: ['guardada', 'está guardado', 'ya está guardado', 'lo he guardado', 'guardar', 'anotado', 'introducido', 'ya está introducido'],
+  entered: ['guardada', 'está guardado', 'ya está guardado', 'lo he guardado', 'introducido', 'ya está introducido'],
   next: [
     'siguiente paso',
     'paso siguiente',

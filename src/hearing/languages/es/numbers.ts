@@ -4,19 +4,23 @@ import { sayWhole } from './say.ts';
 
 const plainly = (words: string): string => words.normalize('NFD').replace(/\p{M}/gu, '');
 
+/** An aperture may begin with one of these: "cincuenta uno coma cuatro" is a lens of 50 mm. */
+const APERTURES = [1, 2, 4];
+
 /** "Treinta cinco", "treintaicinco", "veinte y cinco", "diez y seis"; "veintiún" before what is counted. */
 function belowHundred(whole: number): readonly string[] {
-  const [ten, one] = [sayWhole(whole - (whole % 10)), sayWhole(whole % 10)];
   if (whole < 16 || whole % 10 === 0) return [sayWhole(whole)];
-  const ways = [sayWhole(whole), `${ten} y ${one}`, ...(whole > 20 ? [`${ten} ${one}`] : [])];
+  const [ten, one] = [sayWhole(whole - (whole % 10)), sayWhole(whole % 10)];
+  const ways = [sayWhole(whole), `${ten} y ${one}`];
+  if (whole > 20 && !APERTURES.includes(whole % 10)) ways.push(`${ten} ${one}`);
   if (whole > 30) ways.push(`${ten}i${one}`, `${ten} i ${one}`);
   else ways.push(`${whole < 20 ? 'dieci' : 'veinti'} ${one}`);
-  return one === 'uno' ? ways.flatMap((way) => [way, way.replace(/uno$/, 'un')]) : ways;
+  return one === 'uno' ? ways.flatMap((way) => [way, way.replace(/uno$/, 'un'), way.replace(/uno$/, 'ún')]) : ways;
 }
 
-/** "Cien", "ciento" and "cien y" before what follows a hundred; "doscientas" of what is feminine. */
+/** "Ciento y" before what follows a hundred; "doscientas" of what is feminine. */
 function heads(hundreds: number): readonly string[] {
-  if (hundreds === 100) return ['ciento', 'cien', 'ciento y'];
+  if (hundreds === 100) return ['ciento', 'ciento y'];
   const said = sayWhole(hundreds);
   return [said, said.replace(/os$/, 'as')];
 }

@@ -4,11 +4,11 @@ import type { HeardWord, Vocabulary } from '../heardLanguage.ts';
 import { ALSO } from './also.ts';
 import { AROUND, SETTING, SIGNS } from './around.ts';
 import { NAMING, QUESTION } from './asking.ts';
-import { MISHEARD, MISHEARD_NUMBERS } from './misheard.ts';
+import { MISHEARD_NUMBERS, misheardFor } from './misheard.ts';
 import { NUMBERS } from './numbers.ts';
 import { SPANISH_TAG, TAUGHT } from './words.ts';
 
-const heard = (word: Word): HeardWord => ({ say: TAUGHT[word], also: ALSO[word], misheard: MISHEARD[word] ?? [] });
+const heard = (word: Word): HeardWord => ({ say: TAUGHT[word], also: ALSO[word], misheard: misheardFor(word) });
 
 export const SPANISH_WRITTEN: Vocabulary = {
   tag: SPANISH_TAG,
