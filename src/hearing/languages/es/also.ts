@@ -17,7 +17,7 @@ export const ALSO: Record<Word, readonly string[]> = {
   pause: ['pausar', 'en pausa', 'haz una pausa'],
   resume: ['retomar', 'retomamos', 'reanuda', 'reanudar', 'continúa', 'continuar', 'continuamos', 'seguimos', 'sigue', 'seguir'],
   skip: ['omitir', 'omítelo', 'omite este', 'omite ese', 'omite esto', 'sáltalo', 'sáltatelo', 'sáltate este'],
-  accept: ['acepta', 'aceptar', 'aceptado', 'acéptalo', 'lo acepto', 'termina'],
+  accept: ['acepta', 'aceptar', 'aceptado', 'acéptalo', 'termina'],
   'go on': ['prosigo', 'proseguir', 'proseguimos', 'sigue', 'seguir', 'sigamos', 'seguimos', 'continúa', 'continuar', 'quiero seguir'],
   set: [],
   same: ['intacta', 'sigue intacto', 'sigue igual', 'está igual', 'queda igual', 'todo igual', 'no se ha movido', 'no se movió', 'no está movido', 'no movido'],
@@ -36,6 +36,6 @@ export const ALSO: Record<Word, readonly string[]> = {
     'próxima',
     'próxima lente',
   ],
-  back: ['para atrás', 'hacia atrás', 'paso atrás', 'un paso atrás', 'regresa', 'regresar'],
+  back: ['para atrás', 'hacia atrás', 'paso atrás', 'regresa', 'regresar'],
   'far view': ['verlo en grande', 'vista grande', 'vista lejana', 'ver de lejos', 'desde lejos'],
 };

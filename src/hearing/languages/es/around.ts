@@ -6,61 +6,22 @@ export const SIGNS = { plus: ['más', 'mas', 'positivo', 'plus'], minus: ['menos
 
 /** What people say to whoever they tell something, and while they think, before it or after it. */
 const COURTESIES: readonly string[] = [
-  ...['por favor', 'porfavor', 'porfa', 'gracias', 'muchas gracias', 'mil gracias', 'perdón', 'perdona', 'disculpa', 'hola'],
-  ...['vale', 'ok', 'okay', 'okey', 'bueno', 'bien', 'muy bien', 'pues', 'entonces', 'claro', 'sí', 'listo', 'venga', 'dale', 'eso es', 'ya está', 'ya'],
-  ...[
-    'eh',
-    'e',
-    'em',
-    'ehm',
-    'emm',
-    'eem',
-    'eeh',
-    'ejem',
-    'mm',
-    'mmm',
-    'hm',
-    'hmm',
-    'mhm',
-    'ah',
-    'oh',
-    'ay',
-    'uh',
-    'uy',
-    'um',
-    'uf',
-    'esto',
-    'este',
-    'o sea',
-    'y',
-  ],
-  ...['a ver', 'veamos', 'vamos a ver', 'oye', 'oiga', 'mira', 'digamos', 'solo', 'ahora'],
-  ...['puedes', 'puede', 'podrías', 'podría', 'quieres', 'quiero', 'quisiera', 'querría', 'me gustaría', 'te importa', 'haz el favor de'],
-  ...[
-    'creo',
-    'creo que',
-    'yo creo que',
-    'diría',
-    'diría que',
-    'yo diría que',
-    'digo',
-    'digo que',
-    'dije',
-    'he dicho',
-    'me parece',
-    'me parece que',
-    'parece que',
-  ],
-];
+  'por favor, porfavor, porfa, gracias, muchas gracias, mil gracias, perdón, hola',
+  'vale, ok, okay, okey, bueno, bien, muy bien, pues, entonces, claro, sí, listo, venga, dale, eso es, ya está, ya',
+  'eh, e, em, ehm, emm, eem, eeh, ejem, mm, mmm, hm, hmm, mhm, ah, oh, ay, uh, uy, um, uf, esto, este, o sea, y',
+  'a ver, veamos, vamos a ver, oye, oiga, digamos, solo, ahora',
+  'puedes, puede, podrías, podría, quieres, quiero, quisiera, querría, me gustaría, te importa, haz el favor de',
+  'creo, creo que, yo creo que, diría, diría que, yo diría que, digo, digo que, dije, he dicho, me parece, me parece que, parece que',
+].flatMap((several) => several.split(', '));
 
 export const AROUND = {
   courtesies: COURTESIES,
   articles: ['el', 'la', 'los', 'las', 'lo', 'un', 'una'],
   // What a statement is made of; "no" turns it round and stays.
   frames: [
-    ...['es', 'era', 'fue', 'son', 'eran', 'está', 'están', 'estaba', 'estaban', 'estuvo', 'ha', 'han', 'he', 'hay', 'sido', 'sale', 'salió', 'queda', 'quedó'],
-    ...['se', 'me', 'le', 'te', 'yo', 'eso', 'esto', 'esta', 'ese', 'este', 'esa', 'a', 'que', 'muy', 'flecha', 'flechas'],
-  ],
+    'es, era, fue, son, eran, está, están, estaba, estaban, estuvo, ha, han, he, hay, sido, sale, salió, queda, quedó',
+    'se, me, le, te, yo, eso, esto, esta, ese, este, esa, a, que, muy, flecha, flechas',
+  ].flatMap((several) => several.split(', ')),
   // When and where.
   places: ['ahora', 'aquí', 'ahí', 'allí', 'acá', 'allá', 'ya', 'otra vez', 'de nuevo', 'todavía'],
   // "A la derecha", "más atrás", "el siguiente", "es tarde", "me ayudas".
@@ -69,6 +30,6 @@ export const AROUND = {
 
 /** What may stand before a value. */
 export const SETTING: readonly string[] = [
-  ...['pon', 'pon en', 'ponlo', 'ponlo en', 'ponlo a', 'pon el valor', 'pon valor', 'ponme', 'poner', 'ponga', 'pongo', 'valor', 'el valor', 'en'],
-  ...['ajusta', 'ajusta a', 'ajusta en', 'ajústalo a', 'ajústalo en', 'fija', 'fija en', 'fíjalo en', 'marca', 'déjalo en'],
-];
+  'pon, pon en, ponlo, ponlo en, ponlo a, pon el valor, pon valor, ponme, poner, ponga, pongo, valor, el valor, en',
+  'ajusta, ajusta a, ajusta en, ajústalo a, ajústalo en, fija, fija en, fíjalo en, marca, déjalo en',
+].flatMap((several) => several.split(', '));

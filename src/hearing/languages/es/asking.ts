@@ -5,11 +5,11 @@ import type { Naming, SpokenQuestion } from '../heardLanguage.ts';
 export const QUESTION: SpokenQuestion = {
   openings: ['consulta', 'consultar', 'consúltame', 'consulto', 'haz una consulta'],
   everyday: [
-    ...['busca', 'buscar', 'búscame', 'búscalo', 'buscando', 'encuentra', 'comprueba', 'mira', 'muestra', 'muéstrame', 'enséñame', 'dime', 'dame'],
-    ...['qué era', 'qué es', 'qué valor tenía', 'qué valor tiene', 'qué valor', 'qué tenía', 'qué tiene', 'qué llevaba', 'qué lleva', 'qué hay de'],
-    ...['cuál era', 'cuál es', 'cuánto era', 'cuánto es', 'cuánto tenía', 'cuánto tiene', 'cuánto llevaba', 'cuánto lleva', 'a cuánto estaba', 'a cuánto está'],
-    ...['cómo estaba', 'cómo está'],
-  ],
+    'busca, buscar, búscame, búscalo, buscando, encuentra, comprueba, muestra, muéstrame, enséñame, mira el, dime el, dame el',
+    'qué era, qué es, qué valor tenía, qué valor tiene, qué valor, qué tenía, qué tiene, qué llevaba, qué lleva, qué hay de',
+    'cuál era, cuál es, cuánto era, cuánto tenía, cuánto tiene, cuánto llevaba, cuánto lleva, a cuánto estaba, a cuánto está',
+    'cómo estaba, cómo está',
+  ].flatMap((several) => several.split(', ')),
   // As names are compared, so without accents.
   fillers: [
     'consulta consultar consultame consulto busca buscar buscame encuentra comprueba mira muestra muestrame ensename dime dame',
