@@ -50,7 +50,9 @@ export const LETTERS: Pronunciation['letters'] = [
   ['ch', '2'],
   ['ll', '$'],
   ['rr', '@'],
-  ['sh', '7'],
+  ['^sh', '7'],
+  ['sh$', '7'],
+  ['ck', '1'],
   ['ph', 'f'],
   ['nv', 'mb'],
   ['nb', 'mb'],
@@ -100,8 +102,6 @@ export const ENDINGS: Pronunciation['endings'] = [
   ['ando', 'ondw'],
   ['mos', 'mws'],
   ['amos', 'omws'],
-  ['lo', 'lw'],
-  ['la', 'lo'],
 ];
 
 /** Two syllables that end in a consonant other than "n" and "s". */
