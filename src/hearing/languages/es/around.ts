@@ -31,5 +31,5 @@ export const AROUND = {
 /** What may stand before a value. */
 export const SETTING: readonly string[] = [
   'pon, pon en, ponlo, ponlo en, ponlo a, pon el valor, pon valor, ponme, poner, ponga, pongo, valor, el valor, en',
-  'ajusta, ajusta a, ajusta en, ajústalo a, ajústalo en, fija, fija en, fíjalo en, marca, déjalo en',
+  'ajusta, ajusta a, ajusta en, ajústalo a, ajústalo en, fija, fija en, fíjalo en, marca, deja, deja en, déjalo en, pon a, sube a, subo a, baja a, bajo a, a',
 ].flatMap((several) => several.split(', '));
