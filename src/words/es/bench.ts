@@ -47,7 +47,7 @@ export const words: BenchWords = {
       { name: 'Nítido', value: `de ${distance(near, unit)} a ${far === 'infinite' ? 'infinito' : distance(far, unit)}`, note: 'desde el plano focal' },
       { name: 'Profundidad de foco', value: mm(atSensor, 3), note: `un cuarto de onda de error son ${mm(quarterWave, 3)}` },
       { name: 'Hiperfocal', value: nearTarget(hyperfocal, unit) },
-      { name: 'Desenfoque admitido', value: mm(blur, 3), note: `el disco de Airy es el ${write.percent(airy)}` },
+      { name: 'Desenfoque admitido', value: mm(blur, 3), note: `el disco de Airy es su ${write.percent(airy)}` },
     ],
     step: (step, share, unit, by) =>
       `Un paso mueve el enfoque unos ${nearTarget(step, unit)} en la diana, el ${write.percent(share)} de la profundidad que hay detrás. ${STEP_FROM[by]}`,

@@ -1,6 +1,6 @@
 // Spanish: the help.
 import type { HelpWords } from '../helpWords.ts';
-import { taught } from '../taught.ts';
+import { taught, vocabulary } from '../taught.ts';
 
 export const words: HelpWords = {
   title: 'Ayuda',
@@ -36,7 +36,7 @@ export const words: HelpWords = {
     means: 'Significa',
     key: 'Tecla',
     get set() {
-      return `${taught('set')} más 6`;
+      return `${taught('set')} ${vocabulary().signs.plus[0]} 6`;
     },
     meanings: {
       solid: 'la luz estuvo fija',
