@@ -32,14 +32,15 @@ export function lookUpIn(
     (a, b) => b.length - a.length,
   );
   const longest = openings[0]?.length ?? 0;
-  const numberWords = new Set([...Array.from({ length: 200 }, (_, whole) => numbers.say(whole)), ...numbers.zeros].flatMap(bareWords));
+  const numberWords = new Set([...Array.from({ length: 2000 }, (_, whole) => numbers.say(whole)), ...numbers.zeros].flatMap(bareWords));
   const isNumber = (word: string): boolean => numberWords.has(word);
 
   /** What follows, without the thinking before it. */
   const queryAfter = (words: readonly string[], length: number): readonly string[] => around.trimmed(words.slice(length));
 
   function asked(words: readonly string[], named: readonly string[]): string | null {
-    const isSought = (word: string): boolean => isNumber(word) || named.includes(word);
+    // "Un", "et" and "y" are said around everything, not only in numbers and names.
+    const isSought = (word: string): boolean => (isNumber(word) || named.includes(word)) && !question.fillers.includes(word);
     for (const { words: text, length, isSure } of openings) {
       if (words.slice(0, length).join(' ') !== text) continue;
       const query = queryAfter(words, length);

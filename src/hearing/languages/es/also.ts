@@ -24,7 +24,7 @@ export const ALSO: Record<Word, readonly string[]> = {
   shifted: ['movida', 'se ha movido', 'se movió', 'desplazado', 'se ha desplazado', 'se desplazó'],
   finish: ['terminar', 'terminamos', 'termina ya', 'termina aquí', 'finaliza', 'finalizar'],
   help: ['ayúdame'],
-  entered: ['guardada', 'está guardado', 'ya está guardado', 'lo he guardado', 'introducido', 'ya está introducido'],
+  entered: ['guardada', 'está guardado', 'introducido'],
   next: [
     'siguiente paso',
     'paso siguiente',
