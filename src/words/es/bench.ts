@@ -80,7 +80,7 @@ export const words: BenchWords = {
     bySides,
   },
   place: {
-    title: 'Rampa y profundidad a propósito',
+    title: 'Rampa y reparto de la profundidad',
     finer: 'Detalles: rampa con otra inclinación',
     onTarget: 'El enfoque está en la diana.',
     focus,
@@ -88,7 +88,7 @@ export const words: BenchWords = {
     share: (now) => `Con el enfoque en el motivo, el ${write.percent(now)} queda delante. El valor hallado en el barrido se desviará, y el resultado lo dirá.`,
   },
   walk: {
-    title: 'Montaje paso a paso',
+    title: 'Montaje guiado',
     what: 'Un paso cada vez, dicho y mostrado. Lo que marque y lea se guarda con el barrido.',
     kit: 'Qué tiene el equipo',
     traits: {

@@ -6,7 +6,7 @@ export const BENCH_FIELD: BenchWords['field'] = {
   from: 'Medidas desde',
   distance: 'Distancia medida',
   reach: 'Del plano focal al frente del objetivo, mm',
-  closest: 'Enfoque mínimo del objetivo',
+  closest: 'Distancia mínima de enfoque',
   aperture: 'Abertura máxima',
   converter: 'Factor del convertidor',
   sensor: 'Sensor',

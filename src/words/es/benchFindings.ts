@@ -13,7 +13,7 @@ const GOOD_FOR: Readonly<Record<BenchDistance['stands'], (least: string) => stri
   short: () => 'Es corta, pero sirve. Si usa el objetivo de lejos, mida otra vez a mayor distancia.',
   near: (least) => `El valor solo será correcto de cerca. Para uso general, póngase al menos a ${least}.`,
   far: () => 'Es correcta si usa el objetivo a esa distancia. Haga la diana grande y la luz intensa.',
-  'at closest focus': () => 'Es el enfoque mínimo del objetivo. El valor será correcto de cerca y puede ser otro de lejos.',
+  'at closest focus': () => 'Es la distancia mínima de enfoque del objetivo. El valor será correcto de cerca y puede ser otro de lejos.',
 };
 
 export const stands: BenchWords['distance']['stands'] = (at, least, unit) =>

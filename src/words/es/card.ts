@@ -28,6 +28,6 @@ export const words: CardWords = {
       STATE[state](write.day(at)),
       within !== null && `${write.chance(within)} de confianza`,
       check && CHECKED[check.found](write.day(check.at)),
-      due && 'por volver a medir',
+      due && 'pendiente',
     ]),
 };

@@ -24,7 +24,7 @@ export const words: EmptyWords = {
     begin: 'Añadir un cuerpo',
   },
   photographs: {
-    sentence: 'Fotografíe la diana impresa con enfoque automático a la abertura máxima, sin realzar la nitidez, y traiga aquí las fotos.',
+    sentence: 'Fotografíe la diana impresa con enfoque automático a la abertura máxima, sin realzar la nitidez, y añada aquí las fotos.',
     drawn: 'Dibujo: una foto de la diana y la rampa, con una línea donde quedó el enfoque.',
   },
   files: {

@@ -7,6 +7,6 @@ export const words: EnteredWords = {
   title: 'Introducido en la cámara',
   value: 'Valor en la cámara',
   offTheScale: (scale) => `Indique una corrección ${within(scale)}.`,
-  mark: 'Guardar como introducido',
+  mark: 'Anotarlo',
   marked: (value) => `Anotado: ${writeSteps(value)} está en la cámara.`,
 };

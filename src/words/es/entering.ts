@@ -70,9 +70,9 @@ export const words: EnteringWords = {
   bare: 'Objetivo solo',
   behind: (converter) => `Con ${converter}`,
   bands: 'Cómo queda en cada banda',
-  toPrint: 'Página para imprimir',
-  entered: 'Marcar como introducido',
-  enteredAt: (focalLength) => `Marcar como introducido a ${long(focalLength)}`,
+  toPrint: 'Para imprimir',
+  entered: 'Marcar introducido',
+  enteredAt: (focalLength) => `Marcar introducido a ${long(focalLength)}`,
   weigh: {
     legend: 'Cómo ponderarlas',
     by: {

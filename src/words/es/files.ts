@@ -7,7 +7,7 @@ import { write } from './write.ts';
 const UNCHANGED = 'Aún no se ha cambiado nada.';
 
 export const words: FilesWords = {
-  title: 'Copia de seguridad y tablas',
+  title: 'Copias y tablas',
   drop: 'Elíjalo o suéltelo aquí.',
   unread: 'No se puede leer este archivo. Compruebe que siga en su sitio y vuelva a elegirlo.',
   more: (count) => `y ${write.number(count)} más`,
@@ -15,11 +15,11 @@ export const words: FilesWords = {
     title: 'Copia de seguridad',
     about: 'Contiene el equipo, el cuaderno y sus palabras propias. Los pequeños recortes guardados de las fotos no están en ella.',
     newest: (made) => (made === null ? 'Aún no se ha hecho ninguna copia de seguridad desde aquí.' : `La última copia de seguridad es del ${write.day(made)}.`),
-    write: 'Hacer una copia de seguridad',
+    write: 'Hacer una copia',
     withoutWords: 'La copia de seguridad está hecha, pero sin sus palabras propias. Ahora no se pueden leer.',
   },
   restore: {
-    choose: 'Recuperar una copia de seguridad',
+    choose: 'Recuperar una copia',
     fault: {
       'too large': 'Este archivo es demasiado grande para ser una copia de seguridad. Elija uno escrito por Sweepbook.',
       'no backup': 'Esto no es una copia de seguridad. Elija un archivo escrito por Sweepbook.',
@@ -45,7 +45,7 @@ export const words: FilesWords = {
     title: 'Tabla',
     about: 'Cada medición, valor introducido y comprobación con fotos en una línea, para una hoja de cálculo. Las pruebas solo están en la copia de seguridad.',
     write: 'Escribir una tabla',
-    choose: 'Traer una tabla',
+    choose: 'Importar una tabla',
     fault: (fault) => {
       switch (fault.is) {
         case 'open quote':
@@ -71,7 +71,7 @@ export const words: FilesWords = {
       UNCHANGED,
     ],
     line: lineFault,
-    bring: 'Traer lo que es válido',
+    bring: 'Importar lo válido',
     done: 'La tabla está en el cuaderno.',
   },
   copies: {

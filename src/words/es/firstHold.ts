@@ -8,9 +8,9 @@ export const words: FirstHoldWords = {
     back: 'Las teclas llegan otra vez al panel.',
   },
   asked: {
-    short: '¿Ya ha parpadeado? Si es así, pulse otra vez. Si no, siga manteniendo.',
-    double: '¿Ha llegado tarde? Si es así, pulse otra vez dos veces. Si no, siga manteniendo.',
-    long: '¿Está apagada? Si es así, pulse largo otra vez. Si no, siga manteniendo.',
+    short: '¿Ya ha parpadeado? Si es así, pulse otra vez. Si no, mantenga.',
+    double: '¿Ha llegado tarde? Si es así, pulse otra vez dos veces. Si no, mantenga.',
+    long: '¿Está apagada? Si es así, pulse largo otra vez. Si no, mantenga.',
     kept: (undoable) => `Toque para empezar y mantenga pulsado solo el botón de la cámara.${undoable ? ' Pulse dos veces para deshacer.' : ''}`,
   },
   keptDouble: 'pulsar largo y luego dos veces',

@@ -41,7 +41,7 @@ export const words: HearingWords = {
       `Cada palabra se dice ${write.count(takes, { one: 'una vez', other: '# veces' })}.`,
       'Para empezar bastan las siete palabras de un barrido. Lo que no esté enseñado se hace con las teclas, el pedal o el puntero.',
     ],
-    learns: 'El panel también puede aprender de las palabras acertadas. Actívelo en los ajustes, en Voz.',
+    learns: 'El panel también puede aprender de las palabras acertadas. Actívelo en los ajustes, en «Voz».',
     group: (left, of) =>
       left === of
         ? write.count(of, { one: 'Enseñar esta palabra', other: 'Enseñar estas # palabras' })

@@ -79,7 +79,7 @@ export const words: HelpWords = {
       'kept, double': 'una pulsación larga, que empieza una prueba, y luego dos rápidas',
     },
     when: {
-      dialling: 'Mientras pone el valor',
+      dialling: 'Al poner el valor',
       holding: 'Durante la prueba',
       judging: 'Después del tono final',
       offered: 'Cuando el panel ofrece terminar',

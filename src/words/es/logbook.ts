@@ -23,7 +23,7 @@ function due(reason: DueReason): string {
     case 'firmware':
       return since('Firmware nuevo', reason.note);
     case 'service':
-      return since('Pasó por el servicio técnico', reason.note);
+      return since('Pasó por el taller', reason.note);
     case 'temperature':
       return `Medido a ${write.unit(reason.before, 'celsius')}, y ahora hay ${write.unit(reason.now, 'celsius')}.`;
     case 're-check':
@@ -37,31 +37,31 @@ function due(reason: DueReason): string {
 
 export const words: LogbookWords = {
   title: 'Cuaderno',
-  find: { label: 'Buscar un cuerpo, objetivo, distancia focal o distancia', short: 'Buscar objetivo', found: 'Encontrado', aloud: 'Leer en voz alta' },
+  find: { label: 'Buscar un cuerpo, objetivo, distancia focal o distancia', short: 'Buscar objetivo', found: 'Encontrado', aloud: 'Oírlo' },
   found: (count) => write.count(count, { one: '# encontrado', other: '# encontrados' }),
-  files: 'Copia de seguridad y tablas',
+  files: 'Copias y tablas',
   practised: (count) => `Barridos de práctica (${write.number(count)})`,
   filter: {
     open: (on) => (on ? 'Filtro: sí' : 'Filtro'),
     body: 'Cuerpo',
-    everyBody: 'Todos los cuerpos',
+    everyBody: 'Todos',
     show: 'Mostrar',
     is: {
-      all: 'Todo lo que está en uso',
-      'due again': 'Por volver a medir',
+      all: 'En uso',
+      'due again': 'Pendiente',
       'never measured': 'Sin medir',
       'not entered': 'Medido, sin introducir',
       retired: 'Retirado',
     },
     temperature: {
       label: 'Temperatura ahora, °C',
-      hint: 'Los valores medidos a una temperatura muy distinta pasan entonces a estar por volver a medir.',
+      hint: 'Lo medido a una temperatura muy distinta queda entonces pendiente de volver a medir.',
     },
   },
   nothing: {
     of: {
       all: 'No hay nada en uso en el cuaderno.',
-      'due again': 'No hay nada por volver a medir.',
+      'due again': 'No hay nada pendiente.',
       'never measured': 'Todo está medido.',
       'not entered': 'Todo lo medido está introducido.',
       retired: 'No hay nada retirado.',
@@ -77,7 +77,7 @@ export const words: LogbookWords = {
   details: (subject) => line([place(subject), subject.body]),
   standing: ({ state, at, value, measured }) => {
     if (state === 'never measured' || at === null) return 'sin medir';
-    if (measured?.service) return `necesita servicio técnico, medido ${write.day(measured.at)}`;
+    if (measured?.service) return `necesita taller, medido ${write.day(measured.at)}`;
     if (value === null) return `sin valor, ${write.day(at)}`;
     switch (state) {
       case 'measured':
@@ -89,7 +89,7 @@ export const words: LogbookWords = {
     }
   },
   due,
-  dueAgain: (reason) => `Por volver a medir: ${due(reason)}`,
+  dueAgain: (reason) => `Pendiente de volver a medir: ${due(reason)}`,
   result: (outcome) => {
     switch (outcome.found) {
       case 'band':

@@ -2,7 +2,7 @@
 import type { MannerWords } from '../mannerWords.ts';
 
 export const words: MannerWords = {
-  care: 'Esmero',
+  care: 'Tipo de barrido',
   cares: {
     quick: { label: 'Rápido', note: 'Termina cuando el centro es seguro a un paso como mucho. Unas 9 pruebas, un minuto y medio.' },
     standard: { label: 'Normal', note: 'Se ven además los dos extremos de la banda. Unas 10 pruebas, menos de dos minutos.' },

@@ -13,7 +13,6 @@ import { BY_STEP, lengthAtTarget, sideOfTarget } from './focusFell.ts';
 import { write } from './write.ts';
 
 const CROPS = { one: ' y # recorte pequeño', other: ' y # recortes pequeños' };
-const PICTURES = { one: '# foto', other: '# fotos' };
 
 const MARK: Readonly<Record<MarkName, string>> = {
   'upper left': 'la superior izquierda',
@@ -74,13 +73,13 @@ function noFocus(fault: FocusUntold): string {
     case 'no ramp':
       return noRamp(fault.why);
     case 'camera unknown':
-      return `Para saber dónde quedó el enfoque hace falta conocer ${write.list(fault.lacking.map((each) => LACKING[each]))}. Complete el cuerpo y el objetivo en el equipo, y traiga la foto tal como la escribió la cámara.`;
+      return `Para saber dónde quedó el enfoque hace falta conocer ${write.list(fault.lacking.map((each) => LACKING[each]))}. Complete el cuerpo y el objetivo en el equipo, y añada la foto tal como la escribió la cámara.`;
     case 'not the whole picture':
-      return 'Esta foto no tiene la forma del sensor, así que está recortada o es una captura de pantalla. Traiga la foto entera, tal como la tomó la cámara.';
+      return 'Esta foto no tiene la forma del sensor, así que está recortada o es una captura de pantalla. Añada la foto entera, tal como la tomó la cámara.';
     case 'cropped':
-      return 'Esta foto se recortó después de tomarla, así que no se sabe dónde quedó el enfoque. Traiga la foto tal como la tomó la cámara.';
+      return 'Esta foto se recortó después de tomarla, así que no se sabe dónde quedó el enfoque. Añada la foto tal como la tomó la cámara.';
     case 'too few pixels':
-      return 'Esta foto es demasiado pequeña para mostrar dónde quedó el enfoque. Traiga la foto tal como la tomó la cámara.';
+      return 'Esta foto es demasiado pequeña para mostrar dónde quedó el enfoque. Añada la foto tal como la tomó la cámara.';
     case 'ramp unread':
       switch (fault.why.is) {
         case 'ramp hidden':
@@ -147,10 +146,10 @@ export const words: PhotographsWords = {
   practise: 'Probar con fotos de práctica',
   printed: {
     label: 'La escala impresa mide, mm',
-    hint: 'Dibujada como 100. Si mide otra cosa, indíquelo antes de traer fotos.',
+    hint: 'Dibujada como 100. Si mide otra cosa, indíquelo antes de añadir fotos.',
     fault: 'Indique la longitud de la escala impresa en milímetros, de 50 a 200, por ejemplo 94.',
   },
-  pictures: 'Fotos traídas',
+  pictures: 'Fotos añadidas',
   more: (count) => `Mostrar más de ${write.number(count)}`,
   progress: (read, all) => `${write.number(read)} de ${write.count(all, { one: '# foto leída', other: '# fotos leídas' })}.`,
   stage: {
@@ -158,18 +157,18 @@ export const words: PhotographsWords = {
     opening: 'Abriendo el archivo',
     decoding: 'Descodificando la foto',
     measuring: 'Midiendo',
-    'let go': 'Sin leer. Tráigala otra vez para leerla.',
+    'let go': 'Sin leer. Añádala otra vez para leerla.',
   },
   stop: 'Dejar de leer',
   clear: 'Quitar todas las fotos',
   fault: {
-    'file unread': 'No se puede leer este archivo. Compruebe que siga en su sitio y tráigalo otra vez.',
-    'no picture': 'El navegador no encuentra ninguna imagen en este archivo. Traiga un JPEG, PNG, WebP o AVIF, al tamaño en que lo tomó la cámara.',
-    'no picture inside': 'El navegador no encuentra ninguna imagen en este archivo RAW. Traiga un JPEG de la misma toma.',
-    'only a small picture inside': 'Este archivo RAW solo contiene una vista previa pequeña. Traiga un JPEG de la misma toma a tamaño completo.',
-    'too large': 'Esta foto es demasiado grande para leerla aquí. Traiga una de 110 megapíxeles como máximo.',
-    'too small': 'Esta foto es demasiado pequeña para medirla. Traiga la foto tal como la tomó la cámara.',
-    stopped: 'Ha fallado la lectura de esta foto. Tráigala otra vez o tome otra.',
+    'file unread': 'No se puede leer este archivo. Compruebe que siga en su sitio y añádalo otra vez.',
+    'no picture': 'El navegador no encuentra ninguna imagen en este archivo. Añada un JPEG, PNG, WebP o AVIF, al tamaño en que lo tomó la cámara.',
+    'no picture inside': 'El navegador no encuentra ninguna imagen en este archivo RAW. Añada un JPEG de la misma toma.',
+    'only a small picture inside': 'Este archivo RAW solo contiene una vista previa pequeña. Añada un JPEG de la misma toma a tamaño completo.',
+    'too large': 'Esta foto es demasiado grande para leerla aquí. Añada una de 110 megapíxeles como máximo.',
+    'too small': 'Esta foto es demasiado pequeña para medirla. Añada la foto tal como la tomó la cámara.',
+    stopped: 'Ha fallado la lectura de esta foto. Añádala otra vez o tome otra.',
   },
   found: (ramp) => (ramp ? 'La foto, con la diana y la rampa perfiladas.' : 'La foto, con la diana perfilada.'),
   target: ({ tilt, resized }) => {
@@ -179,7 +178,7 @@ export const words: PhotographsWords = {
         : `Se ha encontrado la diana, pero está girada unos ${write.unit(tilt, 'degree')}. Póngala a escuadra con la cámara.`;
     return resized === null
       ? stands
-      : `${stands} Este archivo se redimensionó al ${write.percent(resized)} de lo que tomó la cámara, y eso cambia la nitidez. Traiga la foto tal como la tomó la cámara.`;
+      : `${stands} Este archivo se redimensionó al ${write.percent(resized)} de lo que tomó la cámara, y eso cambia la nitidez. Añada la foto tal como la tomó la cámara.`;
   },
   notFound,
   focus: focusSentences,
@@ -189,7 +188,7 @@ export const words: PhotographsWords = {
   unslanted: (roll) =>
     `La diana está girada ${write.unit(Math.abs(roll), 'degree')} ${roll < 0 ? 'a la izquierda' : 'a la derecha'}, así que sus bordes coinciden con los píxeles y no se pueden medir. Póngala derecha.`,
   unstated:
-    'A este archivo le faltan los datos de la cámara, así que un recorte pasaría inadvertido. Si está recortado, traiga la foto tal como la tomó la cámara.',
+    'A este archivo le faltan los datos de la cámara, así que un recorte pasaría inadvertido. Si está recortado, añada la foto tal como la tomó la cámara.',
   crops: `Bordes al ${write.percent(1)}`,
   crop: edgeName,
   chart: {
@@ -214,8 +213,8 @@ export const words: PhotographsWords = {
     what: (crops) => `Guarda las cifras${crops === 0 ? '' : write.count(crops, CROPS)}, no las fotos.`,
     kept: 'Está en el historial de esta situación.',
     erase: 'Borrarlo otra vez',
-    noSituation: 'Para guardarlo, abra el cuaderno, elija la situación y traiga las fotos desde ella.',
-    noValue: 'Para guardarlo, indique arriba el valor que se comprueba.',
+    noSituation: 'Para guardarlo, abra el cuaderno, elija la situación y añada las fotos desde ella.',
+    noValue: 'Para guardarlo, indique arriba el valor que comprobar.',
     another: 'Esta foto se tomó con otro cuerpo, otro objetivo u otra distancia focal que los de esta situación, así que no se puede guardar aquí.',
   },
   camera: ({ width, height }, camera) =>

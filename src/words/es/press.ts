@@ -2,7 +2,7 @@
 import type { SweepWords } from '../sweepWords.ts';
 
 export const press: SweepWords['press'] = {
-  is: { short: 'pulsar', double: 'pulsar dos veces', long: 'pulsar largo' },
+  is: { short: 'pulsar', double: 'pulsar 2 veces', long: 'pulsar largo' },
   means: {
     solid: 'estuvo fija',
     delayed: 'llegó tarde',
@@ -20,13 +20,13 @@ export const press: SweepWords['press'] = {
     resume: 'reanudar',
     skip: 'saltar este valor',
     accept: 'aceptar',
-    'go on': 'continuar',
+    'go on': 'seguir probando',
     same: 'el enfoque está igual',
     shifted: 'el enfoque se ha movido',
     turned: 'el anillo está girado',
     finish: 'terminar',
     help: 'ayuda',
-    entered: 'marcar como introducido',
+    entered: 'marcar introducido',
     'next lens': 'objetivo siguiente',
     next: 'objetivo o paso siguiente',
     back: 'un paso atrás',

@@ -22,9 +22,9 @@ export function reason({ value, reason: why }: Suggestion): string {
     case 'beyond':
       return why.side === 'above' ? `por encima de ${landmark(why.of)}` : `por debajo de ${landmark(why.of)}`;
     case 'surer':
-      return why.of.light === 'untold' ? 'otra vez, para asegurar: antes falló' : `otra vez, para asegurar: antes la luz era ${lightOf(why.of)}`;
+      return why.of.light === 'untold' ? 'otra vez, para asegurar (antes falló)' : `otra vez, para asegurar (antes, ${lightOf(why.of)})`;
     case 'again':
-      return 'otra vez, porque allí la última respuesta no era de esperar';
+      return 'otra vez, porque su última respuesta fue inesperada';
     case 'end':
       return END[why.part][why.side];
     case 'unmoved':
@@ -32,7 +32,7 @@ export function reason({ value, reason: why }: Suggestion): string {
     case 'proof':
       return 'el valor que se va a introducir, aún sin probar';
     case 'doubted':
-      return 'otra vez, porque allí la respuesta no concuerda con las demás';
+      return 'otra vez, porque su respuesta no concuerda con las demás';
     case 'yours':
       return 'lo ha elegido usted';
   }

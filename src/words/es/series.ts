@@ -89,7 +89,7 @@ export const words: SeriesWords = {
     },
   },
   setUp: {
-    title: 'Preparativos para las fotos',
+    title: 'Preparar las fotos',
     steps: [
       'Ponga la cámara en un trípode. Use un disparador remoto o el autodisparador.',
       'Elija la abertura máxima y la sensibilidad base. Exponga de modo que el papel quede claro, pero no quemado.',
@@ -115,7 +115,7 @@ export const words: SeriesWords = {
       line([write.count(count, { one: '# foto', other: '# fotos' }), out > 0 && write.count(out, { one: '# queda fuera', other: '# quedan fuera' })]),
   },
   value: {
-    label: 'Valor que se comprueba',
+    label: 'Valor que comprobar',
     hint: {
       one: 'El que tiene puesto el cuerpo.',
       check: 'El que tiene puesto el cuerpo.',
@@ -140,7 +140,7 @@ export const words: SeriesWords = {
         'Siga con cerca y lejos por turnos, hasta tener seis con enfoque automático.',
       ],
     },
-    part: { title: 'Enfocada', options: { 'live view': 'En la vista en vivo', near: 'Desde cerca', far: 'Desde lejos', 'left out': 'Excluir' } },
+    part: { title: 'Enfocada', options: { 'live view': 'Vista en vivo', near: 'Desde cerca', far: 'Desde lejos', 'left out': 'Excluir' } },
     none: 'Aún no se puede usar ninguna foto con enfoque automático.',
     told: checkTold,
     figures: ({ check, shots, reference, depth }) => [

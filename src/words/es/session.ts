@@ -24,7 +24,7 @@ export const words: SessionWords = {
     bringBack: 'Recuperarla',
   },
   bringing: {
-    notCopied: 'No se pudo hacer antes una copia de lo que hay aquí, así que no se ha traído nada. Libere espacio en el disco e inténtelo otra vez.',
+    notCopied: 'No se pudo hacer antes una copia de lo que hay aquí, así que no se ha importado nada. Libere espacio en el disco e inténtelo otra vez.',
     tooNew: 'Esta copia es de un Sweepbook más nuevo. Actualice este e inténtelo otra vez.',
   },
   sync: {
@@ -35,7 +35,7 @@ export const words: SessionWords = {
     unread: 'Algunos valores de otro dispositivo no se pueden leer aquí. Actualice Sweepbook en los dos.',
     noRoom: 'En la sincronización del navegador no caben los valores más antiguos. Se conservan aquí y también en la copia de seguridad.',
     notTakenOut: 'No se pudieron quitar los valores de este dispositivo de la sincronización del navegador.',
-    tryAgain: 'Intentarlo otra vez',
+    tryAgain: 'Reintentar',
     overtaken: ({ value, old, more, ...subject }) => {
       const others = more === 0 ? '' : ` ${write.count(more, { one: 'Hay # caso más como este', other: 'Hay # casos más como este' })}.`;
       return (
@@ -52,7 +52,7 @@ export const words: SessionWords = {
   },
   proofs: {
     situationGone: 'Esta situación ya no está en el equipo. Elija otra y vuelva a guardar.',
-    unfit: 'No se pueden guardar estas cifras. Vuelva a traer las fotos.',
+    unfit: 'No se pueden guardar estas cifras. Vuelva a añadir las fotos.',
     gone: 'Esta comprobación con fotos ya no está en el cuaderno.',
     copiesUnread: 'Las cifras aún no se han borrado, porque ahora no se pueden leer las copias diarias. Inténtelo otra vez.',
     copyLeft: 'Las cifras aún no se han borrado, porque no se pueden quitar de una de las copias diarias. Inténtelo otra vez.',

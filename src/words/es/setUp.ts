@@ -12,8 +12,8 @@ const DONE = 'Montaje hecho. Listo para la primera prueba.';
 const of = <Id extends StepId>(each: Each, step: StepOf<Id> & { readonly id: Id }): string => each[step.id](step);
 
 export const words: SetUpWords = {
-  title: 'Montaje paso a paso',
-  progress: { label: 'Avance', at: (step, all) => `Paso ${write.number(step)} de ${write.number(all)}`, done: 'Todos los pasos están hechos' },
+  title: 'Montaje guiado',
+  progress: { label: 'Avance', at: (step, all) => `Paso ${write.number(step)} de ${write.number(all)}`, done: 'Todo hecho' },
   noAperture: 'Indique antes en el banco la abertura máxima.',
   speak: (what) => (what === 'done' ? DONE : of(SPOKEN, what)),
   show: (step) => of(SHOWN, step),
@@ -26,7 +26,7 @@ export const words: SetUpWords = {
     kept: (reading) => `Guardado: ${reading}`,
   },
   done: {
-    label: 'Montaje hecho',
+    label: 'Montado',
     tooLate: 'Ya se hizo la primera prueba, así que el montaje no se guarda con este barrido. Recórralo antes del siguiente.',
   },
   leadsTo: 'A la primera prueba',

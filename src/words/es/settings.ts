@@ -35,7 +35,7 @@ export const words: SettingsWords = {
     pace: 'Ritmo',
     paces: {
       own: { label: 'El mío', note: 'Una pulsación o una palabra empieza cada prueba.' },
-      counted: { label: 'Contado', note: 'Pasado el tiempo para poner el valor, suenan tres tics y empieza la prueba.' },
+      counted: { label: 'Contado', note: 'Pasado el tiempo para poner el valor, suenan tres toques y empieza la prueba.' },
     },
     toDial: (time) => `Tiempo para poner el valor: ${write.unit(time, 'second')}`,
     seconds: (time) => write.unit(time, 'second'),

@@ -40,7 +40,7 @@ export const words: SituationWords = {
   gone: 'Esta situación ya no está en el cuaderno.',
   lastValue: 'Último valor',
   value: 'Valor que usar',
-  dueAgain: 'Por volver a medir',
+  dueAgain: 'Pendiente',
   toEnter: 'Qué introducir para este objetivo',
   photographs: 'Comprobarlo con fotos',
   recheck: 'Revisión rápida',
@@ -59,7 +59,7 @@ export const words: SituationWords = {
       const since = measured[0] ? ` desde ${write.monthAndYear(measured[0].at)}` : '';
       return `Medido ${write.count(measured.length, { one: 'una vez', other: '# veces' })}${since}: ${newest.join(', ')}`;
     },
-    notDue: 'Aún no hace falta volver a medir.',
+    notDue: 'Aún no está pendiente.',
     moreReasons: (count) => write.count(count, { one: 'Un motivo más', other: '# motivos más' }),
   },
   rooms: {
@@ -98,7 +98,7 @@ export const words: SituationWords = {
     facts: ({ found, service, low, high, interval, within, holds, other }) =>
       line([
         found === 'carried over' && 'hallado por su ancho',
-        service && 'necesita servicio técnico',
+        service && 'necesita taller',
         other !== null && `o ${writeSteps(other)}`,
         low !== null && high !== null && `banda de ${writeSteps(low)} a ${writeSteps(high)}`,
         interval && `centro entre ${write.signed(interval.from, 1)} y ${write.signed(interval.to, 1)}, ${SURE}`,
@@ -136,7 +136,7 @@ export const words: SituationWords = {
     known: 'Qué se conoce',
     is: { band: 'Los dos extremos de la banda', value: 'Solo el valor que tiene ahora la cámara' },
     one: 'Un extremo',
-    other: 'El otro extremo',
+    other: 'Otro extremo',
     centre: (centre) => `El centro es ${write.signed(centre, 1)}.`,
     which: 'Dos valores están igual de cerca del centro. ¿Cuál ha tomado?',
     value: 'Valor ahora',

@@ -136,7 +136,7 @@ function notNow(why: NotNow): InWords {
     case 'no arrows':
       return {
         spoken: 'Este cuerpo no tiene flechas.',
-        written: 'Según el equipo, este cuerpo no muestra flechas. Si las muestra, cámbielo en el equipo.',
+        written: 'En el equipo consta que este cuerpo no muestra flechas. Si las muestra, cámbielo allí.',
       };
     case 'check focus first':
       return { spoken: sameOrShifted(), written: 'Mire antes el enfoque en la vista en vivo: ¿está igual o se ha movido?' };

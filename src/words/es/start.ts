@@ -38,7 +38,7 @@ export const words: StartWords = {
     about: (lens, details) => `${lens}, ${details}.`,
     sofar: (holds) => `${write.count(holds, { one: '# prueba', other: '# pruebas' })} hasta ahora. No se ha perdido nada.`,
     goOn: 'Seguir con él',
-    follow: 'Seguirlo aquí',
+    follow: 'Mirarlo',
     end: 'Terminarlo como está',
   },
   next: {

@@ -91,7 +91,7 @@ export const words: SweepWords = {
   face: {
     label: 'Ahora',
     hold: 'La prueba',
-    value: { set: 'Valor que se pone', enter: 'Valor que se introduce' },
+    value: { set: 'Valor que poner', enter: 'Valor que introducir' },
     caption: {
       dialling: 'Ponga',
       holding: 'Mantenga',
@@ -116,15 +116,15 @@ export const words: SweepWords = {
     lies: { above: 'La banda queda por encima del rango.', below: 'La banda queda por debajo del rango.' },
     centreAbout: (centre) => `El centro está hacia ${write.signed(centre, 1)}.`,
     toCheck: 'Acéptelo para ver qué comprobar.',
-    news: { holding: 'Prueba en curso.', judging: 'Fin del tiempo. ¿Estuvo fija la luz?' },
+    news: { holding: 'En curso.', judging: 'Fin del tiempo. ¿Estuvo fija la luz?' },
   },
   sure: (within) => `${write.chance(within)} de confianza, ±1 paso`,
   notYetSure: (within) => `solo ${write.chance(within)} de confianza, ±1 paso`,
   offer: {
     enough: (care, look) =>
       look
-        ? `Suficiente para el esmero ${CARE[care]}. ¿Sigue nítida la vista en vivo? Acepte o siga probando.`
-        : `Suficiente para el esmero ${CARE[care]}. Acepte o siga probando.`,
+        ? `Suficiente para un barrido ${CARE[care]}. ¿Sigue nítida la vista en vivo? Acepte o siga probando.`
+        : `Suficiente para un barrido ${CARE[care]}. Acepte o siga probando.`,
     asItStands: 'Acepte o siga probando.',
     noMoreHolds: 'Más pruebas no ayudarán.',
     firstThis: 'Corrija esto antes. Más pruebas por sí solas no ayudarán.',
@@ -145,7 +145,7 @@ export const words: SweepWords = {
   },
   turnFocus: {
     label: 'Gire el enfoque',
-    title: { first: 'Desvíe el enfoque', further: 'Un poco más', 'other way': 'En sentido contrario', back: 'Demasiado' },
+    title: { first: 'Desvíe el enfoque', further: 'Un poco más', 'other way': 'Sentido contrario', back: 'Demasiado' },
     what: {
       first:
         'En la vista en vivo, gire un poco el anillo, hasta que la diana pierda justo la nitidez. Gírelo en cualquier sentido: las pruebas dirán cuál es el bueno.',
@@ -169,7 +169,7 @@ export const words: SweepWords = {
         ? `Escriba un número entero entre ${writeSteps(min)} y ${writeSteps(max)}.`
         : `Escriba un valor en pasos de ${write.number(step)} entre ${writeSteps(min)} y ${writeSteps(max)}.`,
   },
-  heard: { label: 'Último oído', none: 'Aún sin respuesta', told, became },
+  heard: { label: 'Se oyó', none: 'Aún sin respuesta', told, became },
   understood: { answers: 'Respuestas que valen ahora', arrows: 'Flechas de la última prueba', asides: 'También vale ahora' },
   press,
   space: 'Espacio',

@@ -46,7 +46,7 @@ export const words: ToldWords = {
     details: line([focalLength !== null && write.millimetres(focalLength), body?.name ?? null]) || 'Póngale nombre antes de dejar el resultado',
   }),
   whose: {
-    title: '¿De quién es el resultado?',
+    title: '¿De qué objetivo es el resultado?',
     body: 'Cuerpo',
     lens: 'Objetivo, con su distancia focal',
     length: 'Distancia focal, mm',

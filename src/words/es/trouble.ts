@@ -47,7 +47,7 @@ function seen(found: Trouble): string {
 }
 
 const ARROWS: Readonly<Record<ArrowsContradict['how'], string>> = {
-  'turned round': 'Las flechas señalan al revés de lo que dice el equipo sobre este cuerpo.',
+  'turned round': 'Las flechas señalan al revés de como consta en el equipo para este cuerpo.',
   'turned midway': 'Las flechas señalaban primero hacia un lado y luego hacia el otro.',
   'by chance': 'Las flechas señalan arriba y abajo sin relación con la luz.',
 };
@@ -66,7 +66,7 @@ function evidence(found: Named): string {
     case 'hole in the band':
       return `Probabilidades en contra de una banda sin hueco: ${odds(found)}.`;
     case 'arrows contradict the lights':
-      return `Probabilidades en contra de que las flechas señalen como dice el equipo: ${odds(found)}.`;
+      return `Probabilidades en contra de que las flechas señalen como consta en el equipo: ${odds(found)}.`;
     case 'verdicts misjudged':
       return `Probabilidades de que sean errores de apreciación: ${odds(found)}.`;
     case 'band drifts':
