@@ -21,7 +21,7 @@ export const words: CardWords = {
   title: 'Ficha para la bolsa',
   gone: 'Este cuerpo ya no está en el equipo. Cierre esta página y vuelva a abrir la ficha desde el equipo.',
   empty: 'Aún no se ha medido ni introducido nada para este cuerpo.',
-  about: (serial, printed) => [...(serial === null ? [] : [`Número de serie ${serial}.`]), `Impreso el ${write.day(printed)}.`],
+  about: (serial, printed) => [...(serial === null ? [] : [`Número de serie ${serial}.`]), `Impresa el ${write.day(printed)}.`],
   at: place,
   facts: ({ state, at, within, check, due }) =>
     line([

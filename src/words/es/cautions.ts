@@ -6,7 +6,7 @@ import { write } from './write.ts';
 
 const HARM: Readonly<Record<Harm, string>> = {
   manual: 'Siga el manual de su cámara y lo que su fabricante dice de la garantía. Aquí no hay que abrir ni ajustar nada por dentro.',
-  'heavy lens': 'Sujete un objetivo pesado por su propio pie de trípode. Sosténgalo mientras afloja o aprieta un mando.',
+  'heavy lens': 'Sujete un objetivo pesado por su propio pie de trípode. Sosténgalo mientras afloja o aprieta un bloqueo.',
   leads: 'Lleve los cables junto a la pared o péguelos al suelo, para que nadie tropiece y tire el montaje.',
   tripod: 'Abra del todo las patas del trípode. Si pudiera volcar, cuelgue un peso en la parte baja.',
   'hot lamps': 'Las lámparas se calientan. Manténgalas lejos de papel, tela y manos, y deje que se enfríen antes de moverlas.',

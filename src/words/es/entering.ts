@@ -125,7 +125,7 @@ export const words: EnteringWords = {
     two: [
       'Barras: las bandas, por distancia focal.',
       'Línea: lo que usaría el cuerpo si se guía por la distancia focal.',
-      'De trazos: si se guía por su logaritmo.',
+      'Línea de trazos: si se guía por su logaritmo.',
       'Una barra hueca no llega a la línea.',
     ],
     mark: { 'focal length': long, distance: (distance) => write.metres(millimetres(distance)) },

@@ -80,7 +80,7 @@ export const words: HearingWords = {
     say: (word) => `Diga «${word}»`,
     takes: (done, of) => `${write.number(done)} de ${write.number(of)}`,
     begin: 'Dígalo como lo dirá junto a la cámara, con silencio antes y después.',
-    taught: (word) => `«${word}» está enseñada.`,
+    taught: (word) => `«${word}» ya está enseñada.`,
     allTaught: 'Todas las palabras están enseñadas. Vuelva al panel. Abajo hay más palabras que enseñar.',
     stop: 'Parar',
   },

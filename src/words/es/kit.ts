@@ -75,7 +75,7 @@ export const words: KitWords = {
     is: { 'not known': 'no se sabe', 'on the lens': 'en el objetivo', 'on the body': 'en el cuerpo', 'on both': 'en ambos' },
   },
   choices: 'Flechas, botón, zooms y más',
-  card: 'Ficha para la bolsa, para imprimir',
+  card: 'Ficha para la bolsa, imprimible',
   happened: {
     open: 'Anotar firmware nuevo o taller',
     form: 'Qué ha ocurrido',
@@ -131,7 +131,7 @@ export const words: KitWords = {
   unsaved: (fault) => {
     switch (fault.is) {
       case 'changed elsewhere':
-        return `${THIS[fault.list]} ha cambiado en otra ventana. Vuelva a abrir la página y haga aquí el cambio.`;
+        return `${THIS[fault.list]} ha cambiado en otra ventana. Salga, vuelva a entrar y haga el cambio.`;
       case 'gone':
         return `${THIS[fault.list]} ya no está aquí. Vuelva a cargar la lista.`;
       case 'situation lacks':

@@ -61,7 +61,7 @@ export const words: PlanWords = {
   progress: ({ done, all, left, next }) =>
     next === null
       ? [`${measuredOf(done, all)}.`, 'El plan está hecho.']
-      : [`${measuredOf(done, all)}, aún cerca de ${minutes(left)}.`, `Siguiente: ${next.lens}, ${place(next)}, ${next.body}.`],
+      : [`${measuredOf(done, all)}; cerca de ${minutes(left)} más.`, `Siguiente: ${next.lens}, ${place(next)}, ${next.body}.`],
   stations: 'Situaciones',
   details: (subject) => line([place(subject), subject.body]),
   is: { next: 'siguiente', 'to do': 'por hacer' },

@@ -45,7 +45,7 @@ export const words: SettingsWords = {
     tones: { label: 'Tonos', note: 'Al empezar y terminar una prueba, y al anotar o rechazar una respuesta.' },
     rate: 'Velocidad de la voz',
     rates: { slow: 'lenta', own: 'la propia de la voz', brisk: 'ágil', fast: 'rápida' },
-    voice: 'Voz que habla',
+    voice: 'Voz del panel',
     anyVoice: 'la que elija el dispositivo',
   },
   look: {

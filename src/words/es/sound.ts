@@ -11,7 +11,7 @@ export const words: SoundWords = {
   play: 'Oír los tonos y un valor',
   loudness: 'Volumen',
   percent: (value: number) => write.percent(value / 100),
-  playing: 'Un tono ascendente empieza la prueba y uno descendente la termina. Después se dice un valor.',
+  playing: 'Un tono ascendente marca el inicio de la prueba y uno descendente, el final. Después se dice un valor.',
   heard: `¿Ha oído dos tonos y ${EXAMPLE}? Si no, suba el volumen del dispositivo o elija otra salida de sonido.`,
   done: 'Listo',
   tonesOnly: '¿Ha oído dos tonos? La voz está desactivada, así que los valores solo se muestran.',

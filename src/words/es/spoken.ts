@@ -120,7 +120,7 @@ const TURN: Readonly<Record<TurnWay, string>> = {
 function notNow(why: NotNow): InWords {
   switch (why) {
     case 'hold first':
-      return { spoken: 'Antes, la prueba.', written: 'No hay ninguna prueba en curso. Empiece antes una.' };
+      return { spoken: 'Primero, la prueba.', written: 'No hay ninguna prueba en curso. Empiece antes una.' };
     case 'hold under way':
       return { spoken: 'Prueba en curso.', written: 'Hay una prueba en curso. Responda o deshágala antes.' };
     case 'answer first':

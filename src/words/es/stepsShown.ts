@@ -8,7 +8,7 @@ export const SHOWN: Each = {
   practice: () => 'Con la cámara de práctica no hay nada que montar. Mire la lámpara de la pantalla como miraría la luz de enfoque.',
   'old value': () => 'Indique la corrección que la cámara tiene guardada para este cuerpo y este objetivo. Así siempre podrá volver a ella.',
   tripod: () =>
-    'Ponga la cámara en un trípode firme y bloquee todos los mandos. Use un disparador remoto para las fotos y, si tiene media pulsación, también para las pruebas.',
+    'Ponga la cámara en un trípode firme y apriete todos sus bloqueos. Use un disparador remoto para las fotos y, si tiene media pulsación, también para las pruebas.',
   converter: ({ factor }) =>
     `Monte el convertidor de ${write.number(factor, 2)}\u00d7 entre el cuerpo y el objetivo. El valor solo es correcto con este convertidor.`,
   zoom: ({ focalLength }) => `Ponga el anillo del zoom en ${write.millimetres(focalLength)} y déjelo ahí.`,

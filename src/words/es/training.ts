@@ -45,7 +45,7 @@ export const words: TrainingWords = {
   title: 'Ejercitar la vista',
   about:
     'Diez pruebas de dos segundos con la luz de práctica. Responda a cada una como en un barrido: con la voz, las teclas, el puntero o el pulsador. ' +
-    'Tras dos aciertos seguidos, las luces tardías y parpadeantes se ven peor. Tras un error, se ven mejor.',
+    'Tras dos aciertos seguidos, las luces tardías y parpadeantes son más difíciles de ver. Tras un error, más fáciles.',
   begin: 'Empezar una ronda',
   another: 'Otra ronda',
   hold: {
