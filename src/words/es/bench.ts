@@ -53,8 +53,8 @@ export const words: BenchWords = {
       `Un paso mueve el enfoque unos ${nearTarget(step, unit)} en la diana, el ${write.percent(share)} de la profundidad que hay detrás. ${STEP_FROM[by]}`,
     worthMeasured: 'Según lo midió un horquillado con fotos.',
     converted: (aperture, lensSteps, bodySteps) =>
-      `Con el convertidor, la abertura es f/${write.number(aperture, 1)}. Un error del objetivo cuenta ${write.number(lensSteps, 2)} veces más en pasos; ` +
-      `uno del cuerpo, ${write.number(bodySteps, 2)} veces. Por eso, mida aparte el objetivo con el convertidor.`,
+      `Con el convertidor, la abertura es f/${write.number(aperture, 1)}. Los pasos de un error del objetivo se multiplican por ${write.number(lensSteps, 2)}; ` +
+      `los de uno del cuerpo, por ${write.number(bodySteps, 2)}. Por eso, mida aparte el objetivo con el convertidor.`,
   },
   target: {
     title: 'Diana',

@@ -20,7 +20,7 @@ export const stands: BenchWords['distance']['stands'] = (at, least, unit) =>
   `${distance(at.distance, unit)} desde el plano focal, ${write.number(at.multiple, at.multiple < 10 ? 1 : 0)} focales. ${GOOD_FOR[at.stands](distance(least, unit))}`;
 
 const ENOUGH: Readonly<Record<LightVerdict, string>> = {
-  'too dim': 'Es poca para una buena detección de fase. Añada luz o acerque las lámparas, y vuelva a leer la cámara.',
+  'too dim': 'Luz escasa para una buena detección de fase. Añada luz o acerque las lámparas, y vuelva a leer la cámara.',
   fine: 'Luz suficiente.',
   plenty: 'Luz abundante.',
 };
@@ -40,7 +40,7 @@ const TURN_UNTIL = {
 };
 
 export const tilted: BenchWords['square']['tilted'] = (by, tilt, steps, square) =>
-  `Inclinada ${inDegrees(tilt, 2)}, ${COST(steps)}. ${square ? 'Está bastante a escuadra.' : TURN_UNTIL[by]}`;
+  `Inclinada ${inDegrees(tilt, 2)}, ${COST(steps)}. ${square ? 'Escuadra suficiente.' : TURN_UNTIL[by]}`;
 
 const EDGE: Readonly<Record<Edge, string>> = { left: 'el borde izquierdo', right: 'el borde derecho', top: 'el borde superior', bottom: 'el borde inferior' };
 
@@ -60,7 +60,7 @@ const tiltBySides = (tilt: Tilt): string => `Inclinada ${inDegrees(tilt.whole, 1
 export const bySides: BenchWords['square']['bySides'] = (tilt, allowed, found) => {
   switch (found.verdict) {
     case 'square':
-      return `${tiltBySides(tilt)} Está bastante a escuadra.`;
+      return `${tiltBySides(tilt)} Escuadra suficiente.`;
     case 'turn':
       return `${tiltBySides(tilt)} Gire la diana para que ${write.list(found.away.map((edge) => EDGE[edge]))} se ${write.count(found.away.length, { one: 'aleje', other: 'alejen' })} de la cámara.`;
     case 'cannot tell':

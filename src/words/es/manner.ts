@@ -4,7 +4,7 @@ import type { MannerWords } from '../mannerWords.ts';
 export const words: MannerWords = {
   care: 'Tipo de barrido',
   cares: {
-    quick: { label: 'Rápido', note: 'Termina cuando el centro es seguro a un paso como mucho. Unas 9 pruebas, un minuto y medio.' },
+    quick: { label: 'Rápido', note: 'Termina cuando el centro se conoce con un paso de margen. Unas 9 pruebas, un minuto y medio.' },
     standard: { label: 'Normal', note: 'Se ven además los dos extremos de la banda. Unas 10 pruebas, menos de dos minutos.' },
     thorough: { label: 'Minucioso', note: 'Los valores de los dos extremos se repiten hasta que son seguros. Unas 13 pruebas, dos minutos.' },
   },

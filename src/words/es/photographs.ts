@@ -212,7 +212,7 @@ export const words: PhotographsWords = {
     done: 'Guardado en el cuaderno',
     what: (crops) => `Guarda las cifras${crops === 0 ? '' : write.count(crops, CROPS)}, no las fotos.`,
     kept: 'Está en el historial de esta situación.',
-    erase: 'Borrarlo otra vez',
+    erase: 'Borrarlo',
     noSituation: 'Para guardarlo, abra el cuaderno, elija la situación y añada las fotos desde ella.',
     noValue: 'Para guardarlo, indique arriba el valor que comprobar.',
     another: 'Esta foto se tomó con otro cuerpo, otro objetivo u otra distancia focal que los de esta situación, así que no se puede guardar aquí.',

@@ -56,7 +56,7 @@ export const words: PlanWords = {
   anew: 'Hacer un plan nuevo',
   pace: ({ perSweep, sweeps }) =>
     sweeps === 0
-      ? `Mientras no termine un barrido, el tiempo es un cálculo de ${minutes(perSweep)} por barrido.`
+      ? `Mientras no termine un barrido, el tiempo es una estimación, ${minutes(perSweep)} por barrido.`
       : `El tiempo sigue su propio ritmo, ${minutes(perSweep)} por barrido.`,
   progress: ({ done, all, left, next }) =>
     next === null

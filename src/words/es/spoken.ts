@@ -24,7 +24,7 @@ const both = (text: string): InWords => ({ spoken: text, written: text });
 
 const together = (...parts: readonly (string | null)[]): string => parts.filter(Boolean).join(' ');
 
-/** "¿Igual o corrido?", in the words to say. */
+/** "¿Intacto o movido?", in the words to say. */
 const sameOrShifted = (): string => `¿${capital(taught('same'))} o ${taught('shifted')}?`;
 
 function prompt(one: Prompt): InWords {

@@ -20,7 +20,7 @@ export const SHOWN: Each = {
   square: ({ by }) =>
     ({
       mirror:
-        'Apoye un espejo pequeño en el centro de la diana. Gire la diana hasta que el objetivo se vea en el centro de la vista en vivo. Indique cuánto se queda del centro.',
+        'Apoye un espejo pequeño en el centro de la diana. Gire la diana hasta que el objetivo se vea en el centro de la vista en vivo. Indique a qué distancia del centro se queda.',
       sides: 'Mida en la vista en vivo los cuatro lados entre las marcas de las esquinas e indíquelos. Gire la diana como diga el panel.',
       spot: 'Sin ningún ojo en el visor, envíe el punto de luz desde junto al objetivo al espejo. Gire la diana hasta que vuelva a su origen. Indique a qué distancia se queda.',
     })[by],
