@@ -4,7 +4,7 @@ import type { Word } from '../../../sweep/inputs.ts';
 
 export const ALSO: Record<Word, readonly string[]> = {
   solid: ['luz firme', 'fija', 'luz fija', 'luz estable'],
-  delayed: ['demorado', 'demorada', 'con demora', 'hay demora', 'con retraso', 'llega tarde', 'llegó tarde', 'ha llegado tarde'],
+  delayed: ['demorado', 'demorada', 'con demora', 'hay demora', 'con retraso'],
   flicker: ['parpadeo', 'parpadeó', 'parpadeando', 'parpadeaba', 'ha parpadeado', 'titila'],
   nothing: ['apagada', 'no hay luz', 'nada de luz', 'ninguna luz', 'no enciende', 'no se enciende'],
   left: ['flecha izquierda', 'izquierda sola', 'flecha de la izquierda', 'flecha a la izquierda'],

@@ -9,7 +9,7 @@ const COURTESIES: readonly string[] = [
   'por favor, porfavor, porfa, gracias, muchas gracias, mil gracias, perdón, hola',
   'vale, ok, okay, okey, bueno, bien, muy bien, pues, entonces, claro, sí, listo, venga, dale, eso es, ya está, ya',
   'eh, e, em, ehm, emm, eem, eeh, ejem, mm, mmm, hm, hmm, mhm, ah, oh, ay, uh, uy, um, uf, esto, este, o sea, y',
-  'a ver, veamos, vamos a ver, oye, oiga, digamos, solo, ahora',
+  'a ver, veamos, vamos a ver, oye, oiga, digamos, solo, ahora, otra vez, de nuevo',
   'puedes, puede, podrías, podría, quieres, quiero, quisiera, querría, me gustaría, te importa, haz el favor de',
   'creo, creo que, yo creo que, diría, diría que, yo diría que, digo, digo que, dije, he dicho, me parece, me parece que, parece que',
 ].flatMap((several) => several.split(', '));
@@ -19,13 +19,13 @@ export const AROUND = {
   articles: ['el', 'la', 'los', 'las', 'lo', 'un', 'una'],
   // What a statement is made of; "no" turns it round and stays.
   frames: [
-    'es, era, fue, son, eran, está, están, estaba, estaban, estuvo, ha, han, he, hay, sido, sale, salió, queda, quedó',
+    'es, era, fue, son, eran, está, están, estaba, estaban, estuvo, estado, ha, han, he, hay, hubo, sido, sale, salió, queda, quedó',
     'se, me, le, te, yo, eso, esto, esta, ese, este, esa, a, que, muy, flecha, flechas',
   ].flatMap((several) => several.split(', ')),
   // When and where.
-  places: ['ahora', 'aquí', 'ahí', 'allí', 'acá', 'allá', 'ya', 'otra vez', 'de nuevo', 'todavía'],
-  // "A la derecha", "más atrás", "el siguiente", "es tarde", "me ayudas".
-  everyday: ['delayed', 'left', 'right', 'back', 'next', 'help'],
+  places: ['ahora', 'aquí', 'ahí', 'allí', 'acá', 'allá', 'ya', 'todavía'],
+  // "A la derecha", "más atrás", "el siguiente", "es tarde", "me ayudas", "se terminó".
+  everyday: ['delayed', 'left', 'right', 'back', 'next', 'help', 'finish'],
 } as const satisfies SaysNothing;
 
 /** What may stand before a value. */

@@ -102,6 +102,13 @@ export const ENDINGS: Pronunciation['endings'] = [
   ['ando', 'ondw'],
   ['mos', 'mws'],
   ['amos', 'omws'],
+  ['emos', 'xmws'],
+  ['imos', 'imws'],
+  ['an', 'on'],
+  ['en', 'xn'],
+  ['aron', 'o@wn'],
+  ['ido', 'idw'],
+  ['iendo', '$xndw'],
 ];
 
 /** Two syllables that end in a consonant other than "n" and "s". */

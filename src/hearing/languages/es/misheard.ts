@@ -16,10 +16,12 @@ const SPELLINGS: Partial<Record<Word, readonly string[]>> = {
 /** Others that people say for it, and that sound like too much of daily talk to be found by their sound, too: "estable" and "estaba". */
 const ONLY_AS_WRITTEN: Partial<Record<Word, readonly string[]>> = {
   solid: ['estable'],
-  delayed: ['tarde'],
+  delayed: ['tarde', 'llega tarde', 'ha llegado tarde'],
   flicker: ['intermitente'],
-  nothing: ['apagado', 'oscuro', 'oscura'],
-  entered: ['anotado', 'apuntado'],
+  nothing: ['apagado'],
+  undo: ['deshago', 'deshecho'],
+  shifted: ['se mueve', 'se movieron'],
+  entered: ['anotado', 'apuntado', 'guardo', 'guardé'],
 };
 
 export const misheardFor = (word: Word): readonly string[] => [...(SPELLINGS[word] ?? []), ...(ONLY_AS_WRITTEN[word] ?? [])];
