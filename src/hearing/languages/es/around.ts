@@ -6,12 +6,13 @@ export const SIGNS = { plus: ['más', 'mas', 'positivo', 'plus'], minus: ['menos
 
 /** What people say to whoever they tell something, and while they think, before it or after it. */
 const COURTESIES: readonly string[] = [
-  'por favor, porfavor, porfa, gracias, muchas gracias, mil gracias, perdón, hola',
+  'por favor, porfavor, porfa, por fa, gracias, muchas gracias, mil gracias, perdón, hola',
   'vale, ok, okay, okey, bueno, bien, muy bien, pues, entonces, claro, sí, listo, venga, dale, eso es, ya está, ya',
-  'eh, e, em, ehm, emm, eem, eeh, ejem, mm, mmm, hm, hmm, mhm, ah, oh, ay, uh, uy, um, uf, esto, este, o sea, y',
+  'de acuerdo, perfecto, genial, correcto, anda, hombre, pues nada, en fin, la verdad, nada más, si puedes, cuando puedas, si no te importa',
+  'eh, e, em, ehm, emm, eem, eeh, ejem, mm, mmm, hm, hmm, mhm, ah, oh, ay, uh, uy, um, uf, o sea, y',
   'a ver, veamos, vamos a ver, oye, oiga, digamos, solo, ahora, otra vez, de nuevo',
-  'puedes, puede, podrías, podría, quieres, quiero, quisiera, querría, me gustaría, te importa, haz el favor de',
-  'creo, creo que, yo creo que, diría, diría que, yo diría que, digo, digo que, dije, he dicho, me parece, me parece que, parece que',
+  'me puedes, me podrías, serías tan amable de, sería tan amable de, puedes, puede, podrías, podría, quieres, quiero, quisiera, querría, me gustaría, te importa, haz el favor de',
+  'creo, creo que, yo creo, yo creo que, creo yo, diría yo, diría, diría que, yo diría que, digo, digo que, dije, he dicho, me parece, me parece que, parece que',
 ].flatMap((several) => several.split(', '));
 
 export const AROUND = {

@@ -19,6 +19,7 @@ const ONLY_AS_WRITTEN: Partial<Record<Word, readonly string[]>> = {
   delayed: ['tarde', 'llega tarde', 'ha llegado tarde'],
   flicker: ['intermitente'],
   nothing: ['apagado'],
+  repeat: ['dilo'],
   undo: ['deshago', 'deshecho'],
   shifted: ['se mueve', 'se movieron'],
   entered: ['anotado', 'apuntado', 'guardo', 'guardé'],

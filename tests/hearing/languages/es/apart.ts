@@ -6,7 +6,7 @@ import { soundDistance } from '../../../../src/voice/phonetic/soundDistance.ts';
 import { bareWords } from '../../../../src/voice/phonetic/spokenText.ts';
 import { MOMENTS } from './heardIn.ts';
 
-export interface Pair {
+interface Pair {
   readonly apart: number;
   readonly pair: string;
 }

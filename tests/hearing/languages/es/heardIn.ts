@@ -6,10 +6,11 @@ import type { Match } from '../../../../src/voice/matching.ts';
 import { matcherFor } from '../../../../src/voice/phonetic/match.ts';
 import { inPhase } from '../../../sweep/staged.ts';
 
-export const PHASES = ['dialling', 'holding', 'judging', 'offered', 'paused', 'checking', 'turning', 'finished'] as const;
+const PHASES = ['dialling', 'holding', 'judging', 'offered', 'paused', 'checking', 'turning', 'finished'] as const;
 
-/** At a result, and in the set-up walk. */
+/** Where a verdict may still get its arrows, at a result, and in the set-up walk. */
 const BESIDE: Readonly<Record<string, readonly Word[]>> = {
+  'after a verdict': ['holding', 'left', 'right', 'balanced', 'lopsided', 'set', 'skip', 'undo', 'repeat', 'pause', 'finish', 'far view', 'help'],
   result: ['entered', 'next', 'undo', 'repeat', 'far view', 'help'],
   walk: ['next', 'back', 'repeat', 'far view', 'help'],
 };
