@@ -8,15 +8,25 @@ interface Heard {
   readonly sounded: () => Promise<HeardLanguage>;
 }
 
-const ENGLISH: Heard = {
-  written: async () => (await import('./languages/en/vocabulary.ts')).ENGLISH_WRITTEN,
-  sounded: async () => (await import('./languages/en/english.ts')).ENGLISH,
+export const HEARD: Readonly<Record<Language, Heard>> = {
+  en: {
+    written: async () => (await import('./languages/en/vocabulary.ts')).ENGLISH_WRITTEN,
+    sounded: async () => (await import('./languages/en/english.ts')).ENGLISH,
+  },
+  de: {
+    written: async () => (await import('./languages/de/vocabulary.ts')).GERMAN_WRITTEN,
+    sounded: async () => (await import('./languages/de/german.ts')).GERMAN,
+  },
+  es: {
+    written: async () => (await import('./languages/es/vocabulary.ts')).SPANISH_WRITTEN,
+    sounded: async () => (await import('./languages/es/spanish.ts')).SPANISH,
+  },
+  fr: {
+    written: async () => (await import('./languages/fr/vocabulary.ts')).FRENCH_WRITTEN,
+    sounded: async () => (await import('./languages/fr/french.ts')).FRENCH,
+  },
+  ja: {
+    written: async () => (await import('./languages/ja/vocabulary.ts')).JAPANESE_WRITTEN,
+    sounded: async () => (await import('./languages/ja/japanese.ts')).JAPANESE,
+  },
 };
-
-const GERMAN: Heard = {
-  written: async () => (await import('./languages/de/vocabulary.ts')).GERMAN_WRITTEN,
-  sounded: async () => (await import('./languages/de/german.ts')).GERMAN,
-};
-
-/** One that has no folder yet is heard in English. */
-export const HEARD: Readonly<Record<Language, Heard>> = { en: ENGLISH, de: GERMAN, es: ENGLISH, fr: ENGLISH, ja: ENGLISH };

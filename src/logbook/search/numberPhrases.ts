@@ -11,7 +11,7 @@ export interface NumberPhrases {
   readonly hundred: string | null;
   /** By the digit. */
   readonly digits: readonly string[];
-  /** Twenty to ninety. */
+  /** What stands before a digit that belongs to it: "thirty", "one hundred", and "treinta y" where the language joins them so. */
   readonly tens: readonly string[];
 }
 
@@ -38,8 +38,11 @@ export function phrasesOf({ say, also, zeros }: SaidNumbers): NumberPhrases {
     longest,
     hundred: two === say(2) ? (counted ?? null) : null,
     digits: Array.from({ length: 10 }, (_, digit) => say(digit)),
-    tens: [20, 30, 40, 50, 60, 70, 80, 90].map(say),
+    tens: [20, 30, 40, 50, 60, 70, 80, 90, 100].flatMap((ten) => [say(ten), ...joinedTo(say(ten + 5), say(5))]),
   };
 }
+
+/** "Treinta y", of "treinta y cinco". */
+const joinedTo = (whole: string, digit: string): readonly string[] => (whole.endsWith(` ${digit}`) ? [whole.slice(0, -digit.length - 1)] : []);
 
 const wordsOf = (phrase: string): string[] => phrase.toLowerCase().split(/[\s-]+/);

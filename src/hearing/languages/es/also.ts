@@ -1,0 +1,41 @@
+// Spanish: what is understood beside the taught words. What says the opposite once its first syllable is lost, as "desiguales" does, has
+// no bare "iguales" beside it, and no "las dos iguales", which "las desiguales" may come back as.
+import type { Word } from '../../../sweep/inputs.ts';
+
+export const ALSO: Record<Word, readonly string[]> = {
+  solid: ['luz firme', 'fija', 'luz fija', 'luz estable'],
+  delayed: ['demorado', 'demorada', 'con demora', 'hay demora', 'con retraso'],
+  flicker: ['parpadeo', 'parpadeó', 'parpadeando', 'parpadeaba', 'ha parpadeado', 'titila'],
+  nothing: ['apagada', 'no hay luz', 'nada de luz', 'ninguna luz', 'no enciende', 'no se enciende'],
+  left: ['flecha izquierda', 'izquierda sola', 'flecha de la izquierda', 'flecha a la izquierda'],
+  right: ['flecha derecha', 'derecha sola', 'flecha de la derecha', 'flecha a la derecha'],
+  balanced: ['flechas parejas', 'parejos', 'ambas iguales', 'flechas iguales', 'las dos parejas', 'ambas parejas'],
+  lopsided: ['flechas torcidas', 'desiguales', 'flechas desiguales', 'ambas torcidas', 'desequilibradas'],
+  holding: ['mantener', 'manteniendo', 'mantenido', 'mantengo pulsado', 'mantengo apretado', 'pulsando', 'presionando'],
+  undo: ['deshaz', 'deshazlo', 'deshaz eso', 'deshacerlo', 'anular', 'anula eso', 'borra eso', 'quita eso'],
+  repeat: ['repetir', 'repite eso', 'repítelo', 'repítemelo', 'dilo otra vez', 'dilo de nuevo'],
+  pause: ['pausar', 'en pausa', 'haz una pausa'],
+  resume: ['retomar', 'retomamos', 'reanuda', 'reanudar', 'continúa', 'continuar', 'continuamos', 'seguimos', 'sigue', 'seguir'],
+  skip: ['omitir', 'omítelo', 'omite este', 'omite ese', 'omite esto', 'sáltalo', 'sáltatelo', 'sáltate este'],
+  accept: ['acepta', 'aceptar', 'aceptado', 'acéptalo', 'termina'],
+  'go on': ['prosigo', 'proseguir', 'proseguimos', 'sigue', 'seguir', 'sigamos', 'seguimos', 'continúa', 'continuar', 'quiero seguir'],
+  set: [],
+  same: ['intacta', 'sigue intacto', 'sigue igual', 'está igual', 'queda igual', 'todo igual', 'no se ha movido', 'no se movió', 'no está movido', 'no movido'],
+  shifted: ['movida', 'se ha movido', 'se movió', 'desplazado', 'se ha desplazado', 'se desplazó'],
+  finish: ['terminar', 'terminamos', 'termina ya', 'termina aquí', 'finaliza', 'finalizar'],
+  help: ['ayúdame'],
+  entered: ['guardada', 'está guardado', 'introducido'],
+  next: [
+    'siguiente paso',
+    'paso siguiente',
+    'siguiente objetivo',
+    'siguiente lente',
+    'próximo',
+    'próximo objetivo',
+    'próximo paso',
+    'próxima',
+    'próxima lente',
+  ],
+  back: ['para atrás', 'hacia atrás', 'paso atrás', 'regresa', 'regresar'],
+  'far view': ['verlo en grande', 'vista grande', 'vista lejana', 'ver de lejos', 'desde lejos'],
+};

@@ -1,0 +1,54 @@
+// Spanish: a person's first holds.
+import type { FirstHoldWords } from '../firstHoldWords.ts';
+
+export const words: FirstHoldWords = {
+  keys: {
+    elsewhere: 'Las teclas van a la página: haga clic en el panel.',
+    holdAtStake: 'Fin del tiempo, pero las teclas van a la página: haga clic en el panel.',
+    back: 'Las teclas llegan otra vez al panel.',
+  },
+  asked: {
+    short: '¿Ya ha parpadeado? Si es así, pulse otra vez. Si no, mantenga.',
+    double: '¿Ha llegado tarde? Si es así, pulse otra vez dos veces. Si no, mantenga.',
+    long: '¿Está apagada? Si es así, pulse largo otra vez. Si no, mantenga.',
+    kept: (undoable) => `Toque para empezar y mantenga pulsado solo el botón de la cámara.${undoable ? ' Pulse dos veces para deshacer.' : ''}`,
+  },
+  keptDouble: 'pulsar largo y luego dos veces',
+  coach: {
+    label: 'Cómo es una prueba',
+    camera: 'El botón de la cámara enciende la luz de enfoque: púlselo a medias y manténgalo.',
+    panel: 'Este pulsador solo informa al panel: toque para empezar y otra vez si la luz falla.',
+    lights: 'Durante la prueba, fíjese en cuál de estas ve:',
+    firstAloud: 'Toque el pulsador para empezar. Luego pulse a medias el botón de la cámara y manténgalo.',
+    steps: {
+      dialling: {
+        now: 'Ponga este valor en la cámara.',
+        press: 'Luego toque el pulsador, pulse a medias el botón de la cámara y manténgalo.',
+        aloud: 'Póngalo, toque el pulsador, pulse a medias y mantenga.',
+      },
+      holding: {
+        now: 'Mantenga a medias el botón de la cámara y mire la luz.',
+        press: 'Pulse aquí solo si la luz falla:',
+        aloud: null,
+      },
+      judging: {
+        now: 'Fin del tiempo: suelte el botón de la cámara.',
+        press: 'Toque el pulsador si la luz siguió encendida. Manténgalo un momento si la luz falló.',
+        aloud: 'Toque si la luz siguió encendida. Pulse largo si falló.',
+      },
+    },
+  },
+  lights: {
+    title: 'Qué puede hacer la luz',
+    open: 'las cuatro luces',
+    close: 'Cerrar las cuatro luces',
+    does: { steady: 'Se enciende al momento y no se apaga.', late: 'Se enciende tarde.', flicker: 'Se apaga, aunque sea una vez.', dark: 'No se enciende.' },
+    when: { steady: 'tras el tono', late: 'en la prueba', flicker: 'en la prueba', dark: 'en la prueba' },
+    after: 'después',
+  },
+  arrows: {
+    title: 'Qué pueden hacer las flechas',
+    does: { left: 'Solo la izquierda.', right: 'Solo la derecha.', balanced: 'Las dos, iguales.', lopsided: 'Las dos, desiguales.' },
+    counts: { in: 'una luz fija cuenta como dentro', out: 'incluso una luz fija cuenta como fuera' },
+  },
+};

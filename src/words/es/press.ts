@@ -1,0 +1,35 @@
+// Spanish: what the one switch does, and what a press tells.
+import type { SweepWords } from '../sweepWords.ts';
+
+export const press: SweepWords['press'] = {
+  is: { short: 'pulsar', double: 'pulsar 2 veces', long: 'pulsar largo' },
+  means: {
+    solid: 'estuvo fija',
+    delayed: 'llegó tarde',
+    flicker: 'parpadeó',
+    nothing: 'no se encendió',
+    failed: 'falló',
+    left: 'flecha izquierda',
+    right: 'flecha derecha',
+    balanced: 'las dos flechas, iguales',
+    lopsided: 'flechas desiguales',
+    holding: 'empezar la prueba',
+    undo: 'deshacer',
+    repeat: 'repetir lo dicho',
+    pause: 'pausa',
+    resume: 'reanudar',
+    skip: 'saltar este valor',
+    accept: 'aceptar',
+    'go on': 'seguir probando',
+    same: 'el enfoque está igual',
+    shifted: 'el enfoque se ha movido',
+    turned: 'el anillo está girado',
+    finish: 'terminar',
+    help: 'ayuda',
+    entered: 'marcar introducido',
+    'next lens': 'objetivo siguiente',
+    next: 'objetivo o paso siguiente',
+    back: 'un paso atrás',
+    'far view': 'vista lejana: sí o no',
+  },
+};

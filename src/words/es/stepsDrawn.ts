@@ -1,0 +1,30 @@
+// Spanish: the small drawing of each step of the set-up walk, for those who do not see it.
+import type { SetUpWords } from '../setUpWords.ts';
+
+export const DRAWN: SetUpWords['pictures'] = {
+  'lamp on the screen': 'Dibujo: la lámpara en el panel.',
+  'stored value': 'Dibujo: la escala de correcciones en el dorso de la cámara, con la guardada señalada.',
+  level: 'Dibujo: la cámara nivelada en su trípode.',
+  converter: 'Dibujo: el convertidor entre el cuerpo y el objetivo.',
+  'zoom ring': 'Dibujo: el anillo del zoom, girado hasta su marca.',
+  'target at lens height': 'Dibujo: el centro de la diana, a la altura del objetivo.',
+  'ruler on the print': 'Dibujo: una regla sobre la escala impresa.',
+  tape: 'Dibujo: una cinta métrica de la marca del plano focal a la diana.',
+  'two lamps': 'Dibujo: luz sobre la diana desde ambos lados.',
+  mirror: 'Dibujo: el objetivo se ve en el espejo que está sobre la diana.',
+  'four sides': 'Dibujo: los cuatro lados de la diana que hay que medir.',
+  'returning spot': 'Dibujo: un punto de luz que va al espejo y vuelve.',
+  'stabiliser off': 'Dibujo: la cámara que tiembla, tachada.',
+  'centre point': 'Dibujo: los puntos de enfoque, con el central elegido.',
+  'open aperture': 'Dibujo: el diafragma, abierto del todo.',
+  'rear button': 'Dibujo: un dedo en el botón de atrás.',
+  thermometer: 'Dibujo: un termómetro y un reloj.',
+  'value set': 'Dibujo: la escala de correcciones en el dorso de la cámara, mientras se pone un valor.',
+  'live-view magnifier': 'Dibujo: la vista en vivo, ampliada.',
+  'three photographs': 'Dibujo: tres fotos, la del medio más nítida.',
+  'scale in a photograph': 'Dibujo: la escala en una foto, de un extremo al otro.',
+  'focus switch on the lens': 'Dibujo: el interruptor de enfoque del objetivo, en manual.',
+  'focus switch on the body': 'Dibujo: el interruptor de enfoque del cuerpo, en manual.',
+  viewfinder: 'Dibujo: un ojo en el visor, con la luz de enfoque entre sus flechas.',
+  'half-press': 'Dibujo: un dedo que mantiene el botón a medias, con la luz de enfoque encendida.',
+};

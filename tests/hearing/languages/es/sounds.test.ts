@@ -1,0 +1,116 @@
+// Contract of how Spanish sounds: its letters give the sounds that it has, and what is taught is as far apart as it is in English.
+import { describe, expect, test } from 'vitest';
+import { ENGLISH } from '../../../../src/hearing/languages/en/english.ts';
+import { SPANISH } from '../../../../src/hearing/languages/es/spanish.ts';
+import { SYMBOLS } from '../../../../src/hearing/languages/sounds.ts';
+import { WORDS } from '../../../../src/sweep/inputs.ts';
+import { pronouncer } from '../../../../src/voice/phonetic/pronouncer.ts';
+import { bareWords } from '../../../../src/voice/phonetic/spokenText.ts';
+import { besideNumbers, distanceIn, taughtPairs } from './apart.ts';
+
+const pronounce = pronouncer(SPANISH.pronunciation);
+const sounds = (phrase: string): string => bareWords(phrase).map(pronounce).join(' ');
+const distance = distanceIn(SPANISH);
+
+// Sounds as espeak-ng 1.51 (a general-purpose synthesiser) gives them for Spanish, in the letters of sounds.ts; its rule for 1500 of the
+// commonest words gave the same but for names and letters spelt out.
+test.each([
+  ['firme', 'fI@mx'],
+  ['parpadea', 'po@podXo'],
+  ['izquierda', 'i41$X@do'],
+  ['derecha', 'dx@X2o'],
+  ['parejas', 'po@Xhos'],
+  ['deshacer', 'dxso4X@'],
+  ['pausa', 'pKso'],
+  ['prosigue', 'p@wsIgx'],
+  ['guardado', 'g#o@dOdw'],
+  ['siguiente', 'sig$Xntx'],
+  ['atrás', 'ot@Os'],
+  ['ayuda', 'o$Vdo'],
+  ['quince', '1In4x'],
+  ['seis', 'sEs'],
+  ['nueve', 'n#Xbx'],
+  ['veintidós', 'bentidWs'],
+  ['llega', '$Xgo'],
+  ['genio', 'hXn$w'],
+  ['huevo', '#Xbw'],
+  ['acción', 'O14$wn'],
+  ['enviar', 'xmb$O@'],
+])('"%s" is sounded by its letters', (word, phones) => {
+  expect(sounds(word)).toBe(phones);
+});
+
+test('every rule and every listed word is written in known sounds', () => {
+  const known = new Set(Object.values(SYMBOLS).flatMap((letter) => [letter, letter.toUpperCase()]));
+  const { letters, endings, words } = SPANISH.pronunciation;
+  const written = [...letters, ...endings]
+    .map(([, phones]) => phones)
+    .concat(
+      words
+        .trim()
+        .split('\n')
+        .map((line) => line.split(' ')[1] ?? '?'),
+    );
+  expect([...written.join('')].filter((letter) => !known.has(letter))).toEqual([]);
+});
+
+test.each([
+  ['baca', 'vaca'],
+  ['haya', 'halla'],
+  ['hola', 'ola'],
+  ['echo', 'hecho'],
+  ['queso', 'keso'],
+  ['gitano', 'jitano'],
+])('"%s" and "%s" sound the same', (one, other) => {
+  expect(distance(one, other)).toBe(0);
+});
+
+test.each([
+  ['caza', 'casa'],
+  ['doce', 'dose'],
+  ['cien', 'sien'],
+])('"%s" and "%s" are as near as they are to those who make no difference', (one, other) => {
+  expect(distance(one, other)).toBeLessThan(0.15);
+});
+
+describe('what is taught', () => {
+  test('is no nearer to each other, at any moment, than in English', () => {
+    const [[nearest], [english]] = [taughtPairs(SPANISH), taughtPairs(ENGLISH)];
+    expect(nearest).toMatchObject({ pair: 'derecha, parejas' });
+    expect(nearest?.apart).toBeGreaterThan(0.48);
+    expect(nearest?.apart).toBeGreaterThan(english?.apart ?? Infinity);
+  });
+
+  test('is no nearer to a number, where a value may be told, than in English', () => {
+    const [[nearest], [english]] = [besideNumbers(SPANISH), besideNumbers(ENGLISH)];
+    expect(nearest?.apart).toBeGreaterThan(0.47);
+    expect(nearest?.apart).toBeGreaterThan(english?.apart ?? Infinity);
+  });
+
+  test.each([
+    ['izquierda', 'derecha'],
+    ['parejas', 'torcidas'],
+    ['firme', 'parpadea'],
+    ['más', 'menos'],
+    ['intacto', 'movido'],
+    ['pausa', 'pon'],
+  ])('"%s" and "%s" are far apart', (one, other) => {
+    expect(distance(one, other)).toBeGreaterThan(0.55);
+  });
+
+  test('begins with no other', () => {
+    const said = WORDS.map((word) => SPANISH.words[word].say);
+    expect(said.flatMap((one) => said.filter((other) => other !== one && other.startsWith(one)))).toEqual([]);
+  });
+
+  test('the far view is like nothing else that is said, nor like a number', () => {
+    const others = WORDS.filter((word) => word !== 'far view').flatMap((word) => {
+      const { say, also, misheard } = SPANISH.words[word];
+      return [say, ...also, ...misheard];
+    });
+    const numbers = Array.from({ length: 21 }, (_, number) => SPANISH.numbers.say(number));
+    for (const other of [...others, ...numbers, 'más', 'menos', 'consulta']) {
+      expect({ other, apart: distance('en grande', other) > 0.5 }).toEqual({ other, apart: true });
+    }
+  });
+});
