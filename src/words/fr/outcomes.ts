@@ -17,7 +17,7 @@ export function outcome(found: Outcome): InWords {
     case 'beyond the scale':
       return BEYOND[found.side];
     case 'nothing':
-      return { spoken: 'Aucune valeur stable.', written: 'Le témoin n’a été stable à aucune valeur : il n’y a donc pas de valeur à saisir.' };
+      return { spoken: 'Le témoin n’est fixe nulle part.', written: 'Le témoin n’a été fixe à aucune valeur : il n’y a donc pas de valeur à saisir.' };
   }
 }
 
@@ -34,7 +34,7 @@ const BEYOND = {
 
 function band({ low, high, centre, chosen, other, within, ends }: BandOutcome): InWords {
   const spoken = sentences(sayCorrection(chosen));
-  const enter = `Saisissez ${writeSteps(chosen)} : à un pas près, c’est le centre, sûr à ${write.chance(within)}.`;
+  const enter = `Saisissez ${writeSteps(chosen)} : le centre à un pas près, sûr à ${write.chance(within)}.`;
   if (ends === 'believed') return { spoken, written: `${enter} Une extrémité de la bande au moins n’a pas été vue.` };
   const from = low === high ? `La bande se réduit à ${writeSteps(low)}.` : `La bande va de ${writeSteps(low)} à ${writeSteps(high)}.`;
   if (other === null) return { spoken, written: `${enter} ${from}` };
@@ -43,7 +43,7 @@ function band({ low, high, centre, chosen, other, within, ends }: BandOutcome): 
 
 function pastTheLimit({ side, visible, bound }: Extract<Outcome, { found: 'past the limit' }>): InWords {
   if (visible === null || bound === null) {
-    return { spoken: 'Toutes les valeurs sont stables.', written: 'Le témoin est stable à toutes les valeurs : le centre ne peut donc pas être trouvé.' };
+    return { spoken: 'Le témoin est fixe partout.', written: 'Le témoin est fixe à toutes les valeurs : le centre ne peut donc pas être trouvé.' };
   }
   const limit = 2 * bound - visible;
   const least = side === 'high' ? `${writeSteps(bound)} ou plus haut` : `${writeSteps(bound)} ou plus bas`;
@@ -57,13 +57,13 @@ function carriedOver({ visible, centre, interval, chosen, inside, service, ends 
   const from = writeSteps(Math.floor(2 * interval.from) / 2);
   const to = writeSteps(Math.ceil(2 * interval.to) / 2);
   const measured = [
-    visible === null ? 'Au point net, le témoin n’a été stable à aucune valeur.' : `Au point net, une extrémité de la bande est à ${writeSteps(visible)}.`,
+    visible === null ? 'Au point net, le témoin n’a été fixe à aucune valeur.' : `Au point net, une extrémité de la bande est à ${writeSteps(visible)}.`,
     `La moitié de la largeur, mesurée avec la mise au point décalée, place le centre vers ${writeSteps(centre)} (de ${from} à ${to}, sûr à ${write.percent(0.95)}).`,
     ...(ends === 'believed' ? ['Une extrémité de cette largeur au moins n’a pas été vue.'] : []),
   ].join(' ');
   if (!service) return { spoken: sentences(sayCorrection(chosen)), written: `La valeur à saisir est ${writeSteps(chosen)}. ${measured}` };
   const still = inside
-    ? `À ${writeSteps(chosen)}, la correction la plus proche, le témoin est encore stable, mais le couple doit passer en atelier.`
+    ? `À ${writeSteps(chosen)}, la correction la plus proche, le témoin est encore fixe, mais le couple doit passer en atelier.`
     : 'Aucune correction ne l’atteint : le couple doit passer en atelier.';
   return { spoken: `Le centre est au-delà de ${sayCorrection(chosen)}. Le couple doit passer en atelier.`, written: `${measured} ${still}` };
 }

@@ -1,4 +1,4 @@
-// French: why a value is held next, as it follows the value. "+6 : à mi-chemin entre +3 (stable) et +9 (éteint)".
+// French: why a value is held next, as it follows the value. "+6 : à mi-chemin entre +3 (fixe) et +9 (éteint)".
 import type { Landmark } from '../../sweep/next/reason.ts';
 import type { Suggestion } from '../../sweep/next/suggestion.ts';
 import { writeSteps } from '../../sweep/scale.ts';
@@ -51,4 +51,4 @@ export function startAloud({ reason: why }: Suggestion): string | null {
 const landmark = (held: Landmark): string => `${writeSteps(held.value)} (${lightOf(held)})`;
 
 /** A steady light that an arrow told against is told with its arrow, or it would contradict how it counts. */
-const lightOf = ({ light, counts }: Landmark): string => (light === 'steady' && counts === 'out' ? 'stable avec une seule flèche' : LIGHT[light]);
+const lightOf = ({ light, counts }: Landmark): string => (light === 'steady' && counts === 'out' ? 'fixe avec une seule flèche' : LIGHT[light]);

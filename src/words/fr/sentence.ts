@@ -1,4 +1,4 @@
-// French: short phrases as sentences of their own. "Vacillant, gauche. Plus six."
+// French: short phrases as sentences of their own. "Clignotant, gauche. Plus six."
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Those that are not there are passed over. */

@@ -43,14 +43,14 @@ function prompt(one: Prompt): InWords {
     case 'too early':
       return tooEarly(Math.max(1, Math.ceil(one.left)));
     case 'did it hold':
-      return { spoken: 'Était-il stable ?', written: `Le temps est écoulé à ${writeSteps(one.value)}. Le témoin était-il stable ?` };
+      return { spoken: 'Était-il fixe ?', written: `Le temps est écoulé à ${writeSteps(one.value)}. Le témoin était-il fixe ?` };
     case 'hold again':
       return holdAgain(one.value, one.why);
     case 'offer': {
       const { spoken, written } = one.trouble ? both(TROUBLE_SAID[one.trouble.trouble]) : outcome(one.outcome);
       const look = one.look && !one.trouble;
       return {
-        spoken: together(noted(one.noted), spoken, look ? 'Visée écran encore nette ?' : null, `${capital(taught('accept'))} ?`),
+        spoken: together(noted(one.noted), spoken, look ? 'Toujours net en visée écran ?' : null, `${capital(taught('accept'))} ?`),
         written: together(noted(one.noted), written, look ? 'L’image en visée écran est-elle encore nette ?' : null, 'Accepter, ou continuer ?'),
       };
     }
@@ -125,9 +125,9 @@ const TURN: Readonly<Record<TurnWay, string>> = {
 };
 
 const NOT_NOW: Readonly<Record<NotNow, () => InWords>> = {
-  'hold first': () => ({ spoken: 'Essayez d’abord.', written: 'Aucun essai n’est en cours. Commencez-en un d’abord.' }),
+  'hold first': () => ({ spoken: 'D’abord l’essai.', written: 'Aucun essai n’est en cours. Commencez-en un d’abord.' }),
   'hold under way': () => ({ spoken: 'Essai en cours.', written: 'Un essai est en cours. Répondez-y ou annulez-le d’abord.' }),
-  'answer first': () => ({ spoken: 'Était-il stable ?', written: 'Dites d’abord ce qu’a fait le témoin.' }),
+  'answer first': () => ({ spoken: 'Était-il fixe ?', written: 'Dites d’abord ce qu’a fait le témoin.' }),
   'off the scale': () => ({ spoken: 'Hors plage.', written: 'Ce boîtier n’a pas cette correction. Choisissez-en une dans sa plage.' }),
   paused: () => ({ spoken: 'En pause.', written: 'Le balayage est en pause. Reprenez-le d’abord.' }),
   'not paused': () => ({ spoken: 'Pas en pause.', written: 'Le balayage n’est pas en pause.' }),
@@ -165,7 +165,7 @@ const setPlusOrMinus = (): string => {
 
 export const words: SpokenWords = {
   prompt,
-  brief: (one) => (one.say === 'did it hold' ? 'Stable ?' : sentences(sayCorrection(one.next.value))),
+  brief: (one) => (one.say === 'did it hold' ? 'Fixe ?' : sentences(sayCorrection(one.next.value))),
   reason,
   outcome,
   help: (now) => both(`Vous pouvez dire : ${now.map((word) => (word === 'set' ? setPlusOrMinus() : taught(word))).join(', ')}.`),
@@ -175,7 +175,7 @@ export const words: SpokenWords = {
       spoken: `${capital(input.told === 'set' ? spelled(input.value) : heard)} ?`,
       written: `Était-ce « ${heard} » ? Si oui, redites-le. Sinon, dites ${quoted('undo')} ou un autre mot.`,
     }),
-    notTaken: { spoken: 'Non pris.', written: 'Ce n’a pas été pris. Dites ce que c’était.' },
+    notTaken: { spoken: 'Non pris.', written: 'Cela n’a pas été pris. Dites ce que c’était.' },
     sayAgain: { spoken: 'Redites-le.', written: 'Ce n’était pas clair. Redites-le.' },
   },
   mark: {

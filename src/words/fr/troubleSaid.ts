@@ -2,9 +2,9 @@
 import type { Trouble } from '../../sweep/trouble/trouble.ts';
 
 export const TROUBLE_SAID: Readonly<Record<Trouble['trouble'], string>> = {
-  'flickers everywhere': 'Le témoin vacille à toutes les valeurs.',
+  'flickers everywhere': 'Le témoin clignote partout.',
   'never lights': 'Le témoin ne s’allume jamais.',
-  'lights everywhere': 'Toutes les valeurs sont stables.',
+  'lights everywhere': 'Le témoin est fixe partout.',
   'hole in the band': 'La bande a un trou.',
   'arrows contradict the lights': 'Les flèches contredisent le témoin.',
   'focus moved': 'La mise au point a bougé.',

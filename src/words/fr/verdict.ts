@@ -14,7 +14,7 @@ export const arrowsSaid = (arrows: Arrows): string | null => (arrows === 'none' 
 export const readBack = ({ light, arrows }: Verdict): string =>
   [light === 'untold' ? FAILED : taught(SAID[light]), arrowsSaid(arrows)].filter((word) => word !== null).join(', ');
 
-export const LIGHT: Readonly<Record<Light, string>> = { steady: 'stable', late: 'tardif', flicker: 'vacillant', dark: 'éteint', untold: FAILED };
+export const LIGHT: Readonly<Record<Light, string>> = { steady: 'fixe', late: 'tardif', flicker: 'clignotant', dark: 'éteint', untold: FAILED };
 
 export const ARROWS_SEEN: Readonly<Record<Arrows, string | null>> = {
   none: null,
@@ -24,5 +24,5 @@ export const ARROWS_SEEN: Readonly<Record<Arrows, string | null>> = {
   lopsided: 'flèches inégales',
 };
 
-/** "vacillant, flèche gauche". */
+/** "clignotant, flèche gauche". */
 export const seen = ({ light, arrows }: Verdict): string => [LIGHT[light], ARROWS_SEEN[arrows]].filter((part) => part !== null).join(', ');
