@@ -13,5 +13,10 @@ const ENGLISH: Heard = {
   sounded: async () => (await import('./languages/en/english.ts')).ENGLISH,
 };
 
+const FRENCH: Heard = {
+  written: async () => (await import('./languages/fr/vocabulary.ts')).FRENCH_WRITTEN,
+  sounded: async () => (await import('./languages/fr/french.ts')).FRENCH,
+};
+
 /** One that has no folder yet is heard in English. */
-export const HEARD: Readonly<Record<Language, Heard>> = { en: ENGLISH, de: ENGLISH, es: ENGLISH, fr: ENGLISH, ja: ENGLISH };
+export const HEARD: Readonly<Record<Language, Heard>> = { en: ENGLISH, de: ENGLISH, es: ENGLISH, fr: FRENCH, ja: ENGLISH };
