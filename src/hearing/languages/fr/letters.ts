@@ -14,6 +14,7 @@ const NASALS: Rules = [
   ['aim', 'an'],
   ['ein', 'an'],
   ['oin', '#an'],
+  ['uin', '#an'],
   ['ien', '$an'],
   ['yen', '$an'],
   ['een', 'ean'],
@@ -100,6 +101,10 @@ const ENDS: Rules = [
   ['orps$', 'c@'],
   ['gt$', ''],
   ['gts$', ''],
+  ['ects$', 'x1t'],
+  ['ect$', 'x1t'],
+  ['ests$', 'xst'],
+  ['est$', 'xst'],
   ['cts$', '1t'],
   ['ct$', '1t'],
   ['sts$', 'st'],
@@ -126,7 +131,7 @@ const STARTS: Rules = [
   ['^reu', '@ey'],
   ['^rea', '@ea'],
   ['^re/bcdfghjklpqrstvxz', '@u'],
-  ['^de/aeiouy', 'de'],
+  ['^de/aio', 'de'],
   ['^ex/aeiouyh', 'xg0'],
   ['^emm', 'onm'],
   ['^enn', 'on'],
@@ -192,6 +197,7 @@ const E: Rules = [
   ['ecc/eiy', 'x1s'],
   ['ex/aeiouy', 'xg0'],
   ['ex', 'x1s'],
+  [`ers/${VOWELS}`, 'x@s'],
   ['er/bcdfgjklmnpqstvxz', 'x@'],
   ['el/bcdfgkmnpqstvxz', 'xl'],
   ['es/cfkmpqt', 'xs'],
@@ -256,11 +262,17 @@ export const LETTERS: Rules = [
   ...SINGLE,
 ];
 
-/** Plural, feminine, the persons of a verb: written, and not said. */
+/** The plural and the persons of a verb, which are written and not said, and those that are. */
 export const ENDINGS: Pronunciation['endings'] = [
   ['s', ''],
-  ['e', ''],
-  ['es', ''],
   ['nt', ''],
-  ['ent', ''],
+  ['er', 'e', 'e'],
+  ['ez', 'e', 'e'],
+  ['ee', 'e', 'e'],
+  ['ees', 'e', 'e'],
+  ['ait', 'x', 'e'],
+  ['aient', 'x', 'e'],
+  ['ant', 'on', 'e'],
+  ['ante', 'ont', 'e'],
+  ['ons', 'cn', 'e'],
 ];
