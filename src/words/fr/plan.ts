@@ -33,7 +33,7 @@ export const words: PlanWords = {
     distances: {
       label: 'Distances, m',
       hint: 'Par exemple 2,5 8. Laissez vide pour 50 fois la focale de chacun.',
-      fault: 'Indiquez les distances en mètres, de 0,05 à 500, séparées par une espace.',
+      fault: 'Indiquez les distances en mètres, de 0,05 à 500, séparées par un espace.',
     },
     make: 'Établir le programme',
     fault: (fault) => {
