@@ -26,7 +26,7 @@ const PLAIN: Readonly<Record<PlainFault, string>> = {
   'no iso speed': 'Indiquez la sensibilité ISO telle que l’affiche l’appareil, par exemple 400.',
   'no shutter': 'Indiquez la vitesse sous la forme 1/125 pour une fraction de seconde, ou 2" pour des secondes entières.',
   'no light value': 'Relevez de nouveau la sensibilité ISO, l’ouverture et la vitesse sur l’appareil. Aucune pièce n’est aussi claire ou sombre.',
-  'plenty below fine': 'Mettez « largement » plus haut que « suffisant ».',
+  'plenty below fine': 'Mettez « abondante » plus haut que « suffisante ».',
   'no angle': 'Indiquez l’angle en degrés, de \u221290 à 90.',
   'no reflection': 'Indiquez à combien de pixels du milieu se trouve le reflet, sur une photo en pleine définition.',
   'no offset on the sensor': 'Indiquez le décalage sur le capteur en millimètres.',

@@ -22,7 +22,7 @@ export const stands: BenchWords['distance']['stands'] = (at, least, unit) =>
 const ENOUGH: Readonly<Record<LightVerdict, string>> = {
   'too dim': 'Trop sombre pour une bonne détection de phase. Ajoutez de la lumière ou rapprochez les lampes, puis relevez de nouveau l’exposition.',
   fine: 'La lumière suffit.',
-  plenty: 'La lumière suffit largement.',
+  plenty: 'La lumière est abondante.',
 };
 
 export const lightFound: BenchWords['light']['verdict'] = ({ ev, onGrey, onPaper, verdict, flickers }) => {

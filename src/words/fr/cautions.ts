@@ -29,7 +29,7 @@ function caution(one: Caution): string {
       return 'Une correction ne guérit qu’un écart constant. Pour un écart au-delà de la plage de corrections, un objectif abîmé ou une netteté inégale, adressez-vous au service après-vente de la marque.';
     case 'lamps on the mains': {
       const { hertz } = flicker(one.mains);
-      return `Sur un secteur à ${write.number(one.mains)} Hz, les lampes scintillent ${write.number(hertz)} fois par seconde. Si le témoin clignote, prenez une lampe sans scintillement, et exposez les photos 1/${hertz} s ou plus.`;
+      return `Sur un secteur à ${write.number(one.mains)} Hz, les lampes scintillent ${write.number(hertz)} fois par seconde. Si le témoin clignote, prenez une lampe sans scintillement, et exposez les photos pendant 1/${hertz} s ou plus.`;
     }
     case 'warm light':
       return 'Une lumière chaude peut décaler le point, un peu plus près ou plus loin qu’à la lumière du jour. Mesurez dans la lumière où vous photographiez.';

@@ -16,9 +16,9 @@ export const SPOKEN: Each = {
   light: () => 'Éclairez la mire régulièrement, et relevez l’exposition.',
   square: ({ by }) =>
     ({
-      mirror: 'Réglez la mire parallèle avec le miroir.',
-      sides: 'Réglez la mire parallèle par ses quatre côtés.',
-      spot: 'Réglez la mire parallèle avec le point renvoyé.',
+      mirror: 'Alignez la mire au miroir.',
+      sides: 'Alignez la mire par ses quatre côtés.',
+      spot: 'Alignez la mire au point renvoyé.',
     })[by],
   stabiliser: () => 'Stabilisateur coupé.',
   'centre point': () => 'Collimateur central, autofocus ponctuel.',
