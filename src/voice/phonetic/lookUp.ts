@@ -39,7 +39,8 @@ export function lookUpIn(
   const queryAfter = (words: readonly string[], length: number): readonly string[] => around.trimmed(words.slice(length));
 
   function asked(words: readonly string[], named: readonly string[]): string | null {
-    const isSought = (word: string): boolean => isNumber(word) || named.includes(word);
+    // "Un" and "et" are said around everything, not only in numbers.
+    const isSought = (word: string): boolean => (isNumber(word) && !question.fillers.includes(word)) || named.includes(word);
     for (const { words: text, length, isSure } of openings) {
       if (words.slice(0, length).join(' ') !== text) continue;
       const query = queryAfter(words, length);

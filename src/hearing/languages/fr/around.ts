@@ -103,6 +103,10 @@ export const AROUND = {
     'bien',
     'tout',
     'juste',
+    'peu',
+    'très',
+    'assez',
+    'trop',
   ],
   // When and where.
   places: ['maintenant', 'là', 'ici', 'encore', 'déjà'],

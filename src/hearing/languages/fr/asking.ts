@@ -2,7 +2,7 @@
 import type { Naming, SpokenQuestion } from '../heardLanguage.ts';
 
 export const QUESTION: SpokenQuestion = {
-  openings: ['recherche', 'recherche moi', 'rechercher', 'recherchez'],
+  openings: ['recherche', 'recherches', 'rechercher', 'recherchez'],
   everyday: [
     'cherche',
     'cherche moi',
@@ -15,10 +15,10 @@ export const QUESTION: SpokenQuestion = {
     'montre moi',
     'affiche',
     'afficher',
-    'donne',
-    'donne moi',
-    'regarde',
-    'vérifie',
+    'donne le',
+    'donne moi le',
+    'regarde le',
+    'vérifie le',
     'c’est quoi',
     'c’était quoi',
     'quel est',
@@ -26,8 +26,8 @@ export const QUESTION: SpokenQuestion = {
     'quel était',
     'quelle était',
     'qu’est ce que j’ai',
-    'combien',
     'combien pour',
+    'combien pour le',
     'la valeur de',
     'la valeur du',
     'la valeur pour',

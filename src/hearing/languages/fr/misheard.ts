@@ -12,8 +12,6 @@ export const MISHEARD_NUMBERS: MisheardNumbers = {
   spellings: {
     zéro: 'zero',
     hun: 'un',
-    d: 'deux',
-    de: 'deux',
     troie: 'trois',
     cadre: 'quatre',
     sain: 'cinq',

@@ -31,6 +31,7 @@ femme fAm
 fer fX@
 fier f$X@
 fils fIs
+fix fI1s
 francais f@onsX
 garcon ga@sCn
 hein hAn
@@ -40,6 +41,7 @@ hop cp
 hum hum
 il il
 inchange an7on6E
+index andX1s
 je 6u
 la la
 le lu
@@ -47,11 +49,13 @@ lecon lusCn
 les le
 longtemps lcntOn
 ma ma
+max mA1s
 me mu
 mer mX@
 merci mx@sI
 mes me
 mille mIl
+mix mI1s
 moins m#An
 monsieur musi$R
 ne nu

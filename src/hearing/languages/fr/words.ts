@@ -14,7 +14,7 @@ export const TAUGHT: Record<Word, string> = {
   balanced: 'ensemble',
   lopsided: 'bancal',
   holding: 'mi-course',
-  undo: 'annule',
+  undo: 'annuler',
   repeat: 'répète',
   pause: 'pause',
   resume: 'reprends',
