@@ -32,7 +32,7 @@ export const words: FilesWords = {
     taught: (count) =>
       `Elle contient aussi ${write.count(count, { one: '# mot appris', other: '# mots appris' })}. Si vous réunissez les deux, un mot déjà appris ici reste tel quel.`,
     conflict: 'Si vous réunissez les deux, les fiches en conflit sont toutes gardées. Pour le matériel, la modification la plus récente l’emporte.',
-    each: 'Chacun d’eux',
+    each: 'Le détail',
     item,
     aside: setAside,
     join: 'Réunir avec ce qui est ici',

@@ -6,7 +6,7 @@ import type { SetAside } from '../../logbook/readLibrary.ts';
 import { pair, place } from './subject.ts';
 import { write } from './write.ts';
 
-/** One item of a list, by the list's name in the file. It is told of as an element, so that no gender is guessed. */
+/** One item of a list, by the list's name in the file. What is told of it agrees with “élément”. */
 const ITEM: Readonly<Record<ListName, string>> = {
   bodies: 'Boîtier',
   lenses: 'Objectif',
