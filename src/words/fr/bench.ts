@@ -90,9 +90,9 @@ export const words: BenchWords = {
       `Avec le point sur le sujet, ${write.percent(now)} de la profondeur est devant. La valeur trouvée par le balayage sera décalée, et le résultat le dira.`,
   },
   walk: {
-    title: 'Mise en place guidée',
+    title: 'Mise en place',
     what: 'Une étape à la fois, dite et montrée. Ce que vous cochez et relevez est gardé avec le balayage.',
-    kit: 'Ce que possède le matériel',
+    kit: 'Votre matériel',
     traits: {
       bodyStabiliser: 'Stabilisateur dans le boîtier',
       lensStabiliser: 'Stabilisateur dans l’objectif',

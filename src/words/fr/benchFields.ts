@@ -70,5 +70,5 @@ export const CHOICES: BenchWords['choices'] = {
   },
   mains: { 50: '50 Hz', 60: '60 Hz' },
   squareBy: { mirror: 'un petit miroir sur la mire', sides: 'ses quatre côtés en visée écran', spot: 'un point lumineux renvoyé' },
-  version: { long: 'toutes les étapes', short: 'courte, pour qui connaît' },
+  version: { long: 'complète', short: 'courte, si vous connaissez' },
 };

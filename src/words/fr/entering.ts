@@ -82,7 +82,7 @@ export const words: EnteringWords = {
     legend: 'Pondération',
     by: {
       'worst share': { label: 'À égalité', note: 'La moins bien servie l’est aussi bien que possible.' },
-      use: { label: 'Selon l’usage', note: 'Ce qui sert plus compte plus.' },
+      use: { label: 'Par usage', note: 'Ce qui sert plus compte plus.' },
     },
     weightOf: (band, converter) => (converter ? `Usage à ${place(band)}, avec multiplicateur` : `Usage à ${place(band)}`),
     noUse: 'Indiquez combien elle sert, de 0 à 100. D’ici là, elle compte pour 1.',

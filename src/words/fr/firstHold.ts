@@ -40,7 +40,7 @@ export const words: FirstHoldWords = {
   },
   lights: {
     title: 'Ce que peut faire le témoin',
-    open: 'les quatre états du témoin',
+    open: 'les quatre états',
     close: 'Masquer les quatre états',
     does: { steady: 'Allumé aussitôt, et le reste.', late: 'S’allume en retard.', flicker: 'S’éteint, même une fois.', dark: 'Ne s’allume jamais.' },
     when: { steady: 'après le signal', late: 'pendant l’essai', flicker: 'pendant l’essai', dark: 'pendant l’essai' },
@@ -49,6 +49,6 @@ export const words: FirstHoldWords = {
   arrows: {
     title: 'Ce que peuvent faire les flèches',
     does: { left: 'Gauche seule.', right: 'Droite seule.', balanced: 'Les deux, égales.', lopsided: 'Les deux, inégales.' },
-    counts: { in: 'un témoin fixe compte dans la bande', out: 'même un témoin fixe compte hors bande' },
+    counts: { in: 'un témoin fixe compte dedans', out: 'même un témoin fixe compte dehors' },
   },
 };

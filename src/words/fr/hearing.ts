@@ -62,7 +62,7 @@ export const words: HearingWords = {
     groups: {
       sweep: { name: 'Un balayage', for: 'De quoi mener tout un balayage, du premier essai à la valeur acceptée.' },
       walk: {
-        name: 'La mise en place guidée',
+        name: 'La mise en place',
         get for() {
           return `Parcourir la mise en place. « ${capital(taught('repeat'))} » fait aussi redire une valeur.`;
         },

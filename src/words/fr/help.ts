@@ -8,32 +8,32 @@ export const words: HelpWords = {
     'Le panneau donne une valeur. Réglez-la sur l’appareil, appuyez à mi-course et observez le témoin de mise au point pendant toute la durée de maintien. ' +
     'Dites ce que vous avez vu. Le panneau trouve le milieu des valeurs auxquelles le témoin est fixe.',
   now: {
-    title: 'Ce que vous pouvez faire maintenant',
+    title: 'Possible maintenant',
     start: 'Nommer un objectif et démarrer',
-    practice: 'Appareil d’entraînement',
+    practice: 'Simulateur',
     bench: 'Monter le banc',
     goOn: 'Continuer le balayage',
     watch: 'Suivre le balayage de l’autre fenêtre',
   },
   lights: {
-    title: 'Ce que signifie le témoin',
+    title: 'Sens du témoin',
     light: 'Témoin',
     counts: 'Compte',
     is: {
-      steady: { seen: 'Allumé aussitôt, sans coupure', counts: 'dans la bande' },
-      late: { seen: 'Allumé en retard', counts: 'hors bande, près' },
-      flicker: { seen: 'Éteint, même une fois', counts: 'hors bande' },
-      dark: { seen: 'Jamais allumé', counts: 'hors bande, loin' },
-      untold: { seen: 'N’a pas tenu, d’une façon ou d’une autre', counts: 'hors bande' },
+      steady: { seen: 'Allumé aussitôt, sans coupure', counts: 'dedans' },
+      late: { seen: 'Allumé en retard', counts: 'dehors, près' },
+      flicker: { seen: 'Éteint, même une fois', counts: 'dehors' },
+      dark: { seen: 'Jamais allumé', counts: 'dehors, loin' },
+      untold: { seen: 'N’a pas tenu', counts: 'dehors' },
     },
     note:
-      'Un petit triangle à côté d’un signe est une flèche du viseur. Un témoin fixe avec une seule flèche compte hors bande. ' +
+      'Un petit triangle à côté d’un signe est une flèche du viseur. Un témoin fixe avec une seule flèche compte dehors. ' +
       'Le témoin n’est compté fixe que si l’essai est allé à son terme.',
   },
   spoken: {
     title: 'Mots et touches',
     say: 'Dites',
-    means: 'Cela signifie',
+    means: 'Signifie',
     key: 'Touche',
     get set() {
       return `${taught('set')} ${vocabulary().signs.plus[0]} 6`;
@@ -70,7 +70,7 @@ export const words: HelpWords = {
     },
   },
   presses: {
-    title: 'Un seul contacteur',
+    title: 'Le contacteur',
     about:
       'Le grand bouton est le contacteur. Espace, Entrée, Page suivante et Page précédente aussi, comme une pédale ou une télécommande qui envoie l’une de ces touches.',
     how: {

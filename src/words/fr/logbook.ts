@@ -39,7 +39,7 @@ function due(reason: DueReason): string {
 
 export const words: LogbookWords = {
   title: 'Carnet',
-  find: { label: 'Chercher un boîtier, un objectif, une focale ou une distance', short: 'Chercher un objectif', found: 'Trouvé', aloud: 'Lire à voix haute' },
+  find: { label: 'Chercher un boîtier, un objectif, une focale ou une distance', short: 'Chercher', found: 'Trouvé', aloud: 'Lire à voix haute' },
   found: (count) => (count === 0 ? 'aucun trouvé' : write.count(count, FOUND)),
   files: 'Sauvegarde et tableaux',
   practised: (count) => `Balayages d’entraînement (${write.number(count)})`,
@@ -49,7 +49,7 @@ export const words: LogbookWords = {
     everyBody: 'Tous les boîtiers',
     show: 'Montrer',
     is: {
-      all: 'Tout ce qui est en service',
+      all: 'Tout en service',
       'due again': 'À remesurer',
       'never measured': 'Jamais mesuré',
       'not entered': 'Mesuré, non saisi',
@@ -96,11 +96,11 @@ export const words: LogbookWords = {
       case 'carried over':
         return outcome.service ? (outcome.side === 'high' ? 'au-dessus de la plage' : 'au-dessous de la plage') : writeSteps(outcome.chosen);
       case 'past the limit':
-        return 'au-delà de la limite';
+        return 'limite dépassée';
       case 'beyond the scale':
         return outcome.side === 'above' ? 'au-dessus de la plage' : 'au-dessous de la plage';
       case 'nothing':
-        return 'pas de bande';
+        return 'sans bande';
     }
   },
   day: write.day,

@@ -148,7 +148,7 @@ export const words: PhotographsWords = {
   choose: 'Images',
   drop: 'Choisissez-les, déposez-les ici, ou collez-les.',
   stays: 'Elles sont lues sur cet ordinateur, ne sont envoyées nulle part et ne sont pas gardées.',
-  practise: 'Essayer avec des images d’entraînement',
+  practise: 'Essayer avec des images simulées',
   printed: {
     label: 'Échelle imprimée mesurée, mm',
     hint: 'Dessinée pour 100. Si elle mesure autre chose, indiquez-le avant d’importer des images.',
@@ -164,7 +164,7 @@ export const words: PhotographsWords = {
     measuring: 'Mesure',
     'let go': 'Non lue. Importez-la de nouveau pour la lire.',
   },
-  stop: 'Arrêter la lecture',
+  stop: 'Arrêter',
   clear: 'Retirer toutes les images',
   fault: {
     'file unread': 'Ce fichier ne peut pas être lu. Vérifiez qu’il existe toujours, puis importez-le de nouveau.',

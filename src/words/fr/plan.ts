@@ -29,7 +29,7 @@ export const words: PlanWords = {
     lenses: 'Objectifs',
     converters: 'Aussi avec',
     zooms: 'Zooms',
-    ends: { both: 'Les deux extrémités', wide: 'Grand-angle seulement', tele: 'Télé seulement' },
+    ends: { both: 'Les deux bouts', wide: 'Grand-angle seul', tele: 'Télé seul' },
     distances: {
       label: 'Distances, m',
       hint: 'Par exemple 2,5 8. Laissez vide pour 50 fois la focale de chacun.',
@@ -51,7 +51,7 @@ export const words: PlanWords = {
   measured: 'Mesuré',
   next: 'Mesurer le suivant',
   underWay: 'Un balayage est en cours. Terminez-le d’abord depuis l’accueil.',
-  anew: 'Établir un nouveau programme',
+  anew: 'Nouveau programme',
   pace: ({ perSweep, sweeps }) =>
     sweeps === 0
       ? `La durée est une estimation, ${minutes(perSweep)} par balayage, jusqu’à ce que vous en ayez terminé un.`

@@ -5,7 +5,7 @@ import { write } from './write.ts';
 const ARROWS = { none: [], left: ['flèche gauche'], right: ['flèche droite'], both: ['flèche gauche', 'flèche droite'] } as const;
 
 export const words: PracticeWords = {
-  title: 'Appareil d’entraînement',
+  title: 'Simulateur',
   about:
     'Un boîtier et un objectif simulés, avec leur témoin de mise au point sur cet écran. Exercez votre œil, les mots et le contacteur. À la fin, il montre sa vraie bande.',
   arrows: 'Avec des flèches à côté du témoin',
@@ -13,6 +13,6 @@ export const words: PracticeWords = {
   odd: 'Il a un défaut : à vous de le trouver',
   begin: 'S’entraîner',
   train: 'Exercer l’œil',
-  pictures: 'Images d’entraînement',
-  light: (lit, arrows) => `Témoin d’entraînement : ${write.list([lit ? 'allumé' : 'éteint', ...ARROWS[arrows]])}`,
+  pictures: 'Images simulées',
+  light: (lit, arrows) => `Témoin simulé : ${write.list([lit ? 'allumé' : 'éteint', ...ARROWS[arrows]])}`,
 };

@@ -16,7 +16,7 @@ export const press: SweepWords['press'] = {
     holding: 'commencer l’essai',
     undo: 'annuler',
     repeat: 'redire',
-    pause: 'mettre en pause',
+    pause: 'pause',
     resume: 'reprendre',
     skip: 'passer cette valeur',
     accept: 'accepter',

@@ -79,7 +79,7 @@ export function setAside(why: SetAside['why']): string {
         ? `${ITEM[why.list]} ${write.number(why.at)} : illisible.`
         : `${ITEM[why.list]} ${write.number(why.at)} : illisible, à cause de « ${why.field.slice(0, 60)} ».`;
     case 'same id':
-      return `${ITEM[why.list]} ${write.number(why.at)} : laissé de côté, car un autre élément a le même identifiant.`;
+      return `${ITEM[why.list]} ${write.number(why.at)} : élément laissé de côté, car un autre a le même identifiant.`;
     case 'taught words unread':
       return 'Les mots appris de cette sauvegarde sont illisibles. Refaites leur apprentissage dans le test d’écoute.';
   }

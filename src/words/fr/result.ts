@@ -27,7 +27,7 @@ export const words: ResultWords = {
   between: (value, other) =>
     `Le centre est entre ${writeSteps(value)} et ${writeSteps(other)}, et les essais ne préfèrent ni l’un ni l’autre. ${writeSteps(value)} est plus près de zéro.`,
   headline: {
-    'past the limit': 'Au-delà de la limite',
+    'past the limit': 'Limite dépassée',
     'beyond the scale': 'Hors plage',
     nothing: 'Jamais fixe',
     'no hold': 'Aucun essai',
@@ -53,7 +53,7 @@ export const words: ResultWords = {
     said: (outcome, { min, max }) =>
       `Les corrections de ${writeSteps(min)} à ${writeSteps(max)} : ${visible(outcome.visible)}, le centre vers ${write.signed(outcome.centre, 1)}.`,
     held: 'fixe',
-    beyond: 'au-delà de la limite',
+    beyond: 'hors limite',
     lies: 'place de la bande',
     centre: `centre, ${write.percent(0.95)}`,
   },
@@ -90,7 +90,7 @@ export const words: ResultWords = {
     workshop: 'Page pour l’atelier',
     title: 'Trouver le centre par la largeur',
     why: 'La bande a la même largeur où que soit la mise au point. Avec une mise au point un peu décalée, toute la bande tombe dans la plage, et sa largeur montre où est le centre.',
-    practice: 'L’appareil d’entraînement tourne sa propre bague, et montre ensuite sa vraie bande.',
+    practice: 'Le simulateur tourne sa propre bague, et montre ensuite sa vraie bande.',
     steps: [
       'Laissez l’appareil, l’objectif et la mire comme ils sont.',
       'En visée écran, tournez un peu la bague, juste assez pour perdre la netteté. Le panneau dit si c’était le mauvais sens.',
@@ -114,5 +114,5 @@ export const words: ResultWords = {
       ],
     },
   },
-  practice: { title: 'L’appareil d’entraînement', revealed: factRevealed, pictures: 'Contrôler avec des images d’entraînement' },
+  practice: { title: 'Le simulateur', revealed: factRevealed, pictures: 'Contrôler avec des images simulées' },
 };

@@ -5,18 +5,18 @@ import type { RevealedFact } from '../resultWords.ts';
 import { write } from './write.ts';
 
 const MADE: Readonly<Record<Oddity, string>> = {
-  'flickers everywhere': 'Cet appareil d’entraînement était fait pour clignoter à toutes les valeurs.',
-  'never lights': 'Cet appareil d’entraînement était fait pour rester éteint.',
-  'lights everywhere': 'Cet appareil d’entraînement était fait pour rester allumé à toutes les valeurs.',
-  'hole in the band': 'Cet appareil d’entraînement avait un trou au milieu de sa bande.',
-  'arrows turn round': 'Les flèches de cet appareil d’entraînement devaient s’inverser pendant le balayage.',
-  'focus moves': 'La mise au point de cet appareil d’entraînement devait bouger pendant le balayage.',
+  'flickers everywhere': 'Ce simulateur était fait pour clignoter à toutes les valeurs.',
+  'never lights': 'Ce simulateur était fait pour rester éteint.',
+  'lights everywhere': 'Ce simulateur était fait pour rester allumé à toutes les valeurs.',
+  'hole in the band': 'Ce simulateur avait un trou au milieu de sa bande.',
+  'arrows turn round': 'Les flèches de ce simulateur devaient s’inverser pendant le balayage.',
+  'focus moves': 'La mise au point de ce simulateur devait bouger pendant le balayage.',
 };
 
 export function factRevealed(fact: RevealedFact): string {
   switch (fact.is) {
     case 'held':
-      return `Sur cet appareil d’entraînement, le témoin est fixe de ${at(fact.low)} à ${at(fact.high)}. Le vrai centre est ${at((fact.low + fact.high) / 2)}.`;
+      return `Sur ce simulateur, le témoin est fixe de ${at(fact.low)} à ${at(fact.high)}. Le vrai centre est ${at((fact.low + fact.high) / 2)}.`;
     case 'made wrong':
       return `${MADE[fact.how]} ${fact.named ? 'Le balayage l’a reconnu.' : 'Le balayage ne l’a pas rencontré assez souvent pour le reconnaître.'}`;
     case 'gap':

@@ -56,7 +56,7 @@ function undone({ check: { bias }, depth, step: estimate }: CheckSeries, value: 
 function waysTold({ check: { nearLessFar } }: CheckSeries): readonly string[] {
   if (nearLessFar === null || (nearLessFar.low <= 0 && nearLessFar.high >= 0)) return [];
   const farther = nearLessFar.value > 0 ? 'plus loin' : 'plus près';
-  return [`Le sens d’où vient le point compte : parti de près, il tombe ${lengthWithin(nearLessFar)} ${farther} que parti de loin.`];
+  return [`Le sens d’où vient le point compte : venant de près, il tombe ${lengthWithin(nearLessFar)} ${farther} que venant de loin.`];
 }
 
 function bracketTold({ measure, joined, band }: BracketTold, scale: Scale): readonly string[] {
@@ -152,7 +152,7 @@ export const words: SeriesWords = {
         'Continuez de près et de loin, tour à tour, jusqu’à six images avec l’autofocus.',
       ],
     },
-    part: { title: 'Point fait', options: { 'live view': 'En visée écran', near: 'En partant de près', far: 'En partant de loin', 'left out': 'À écarter' } },
+    part: { title: 'Point fait', options: { 'live view': 'En visée écran', near: 'Venant de près', far: 'Venant de loin', 'left out': 'À écarter' } },
     none: 'Aucune image prise avec l’autofocus n’est encore utilisable.',
     told: checkTold,
     figures: ({ check, shots, reference, depth }) => [

@@ -84,7 +84,7 @@ export const words: SessionWords = {
     'not clear': 'pas clair',
     'too late': 'non pris, car commencé avant cette étape',
   },
-  farView: { on: 'activée', off: 'désactivée' },
+  farView: { on: 'oui', off: 'non' },
   missed: {
     'amid talk': 'non pris, car mêlé à une conversation. Redites-le.',
     'beside the panel': 'non pris, car le panneau parlait. Redites-le.',
@@ -115,5 +115,5 @@ export const words: SessionWords = {
     'under way': 'Un balayage est en cours. Terminez-le ou quittez-le d’abord.',
     'begun elsewhere': 'Une autre fenêtre vient de commencer un balayage. Terminez d’abord celui-là.',
   },
-  practice: { body: 'Appareil d’entraînement', lens: 'Objectif d’entraînement' },
+  practice: { body: 'Simulateur', lens: 'Objectif simulé' },
 };

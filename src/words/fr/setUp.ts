@@ -12,8 +12,8 @@ const DONE = 'Tout est en place. Prêt pour le premier essai.';
 const of = <Id extends StepId>(each: Each, step: StepOf<Id> & { readonly id: Id }): string => each[step.id](step);
 
 export const words: SetUpWords = {
-  title: 'Mise en place guidée',
-  progress: { label: 'Avancement', at: (step, all) => `Étape ${write.number(step)} sur ${write.number(all)}`, done: 'Toutes les étapes sont faites' },
+  title: 'Mise en place',
+  progress: { label: 'Avancement', at: (step, all) => `Étape ${write.number(step)} sur ${write.number(all)}`, done: 'Tout est fait' },
   noAperture: 'Indiquez d’abord l’ouverture maximale au banc.',
   speak: (what) => (what === 'done' ? DONE : of(SPOKEN, what)),
   show: (step) => of(SHOWN, step),
@@ -31,5 +31,5 @@ export const words: SetUpWords = {
   },
   leadsTo: 'Vers le premier essai',
   means: 'fait : étape suivante',
-  also: 'Également compris maintenant',
+  also: 'Compris aussi maintenant',
 };

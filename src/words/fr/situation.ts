@@ -16,12 +16,12 @@ const CAME: Readonly<Record<Measured['by'], string>> = {
 };
 
 const NO_VALUE: Readonly<Record<Measured['found'], string>> = {
-  band: 'pas de valeur',
-  value: 'pas de valeur',
+  band: 'sans valeur',
+  value: 'sans valeur',
   'carried over': 'hors plage',
-  'past the limit': 'au-delà de la limite',
+  'past the limit': 'limite dépassée',
   'beyond the scale': 'hors plage',
-  nothing: 'pas de bande',
+  nothing: 'sans bande',
 };
 
 /** So many of the newest values stand in one line. */

@@ -62,7 +62,7 @@ function prompt(one: Prompt): InWords {
       };
     }
     case 'turn the focus': {
-      const turn = one.practice ? 'L’appareil d’entraînement tourne sa propre bague.' : TURN[one.way];
+      const turn = one.practice ? 'Le simulateur tourne sa propre bague.' : TURN[one.way];
       return {
         spoken: together(noted(one.noted), turn, `Puis dites ${taught('shifted')}.`),
         written: together(noted(one.noted), turn, `Puis dites ${quoted('shifted')}.`),
@@ -121,7 +121,7 @@ const TURN: Readonly<Record<TurnWay, string>> = {
   first: 'En visée écran, tournez un peu la bague, juste assez pour perdre la netteté.',
   further: 'C’est le bon sens. Tournez encore un peu.',
   'other way': 'C’est le mauvais sens. Revenez au-delà du point net.',
-  back: 'C’est trop. Revenez de moitié.',
+  back: 'Trop loin. Revenez de moitié.',
 };
 
 const NOT_NOW: Readonly<Record<NotNow, () => InWords>> = {

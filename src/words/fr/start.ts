@@ -18,7 +18,7 @@ export const words: StartWords = {
   noName: 'Aucun nom n’est nécessaire. Complétez le reste quand vous voulez.',
   last: {
     label: 'Dernier objectif',
-    picked: 'Trouvé dans le carnet',
+    picked: 'Du carnet',
     notMeasured: 'pas encore mesuré',
     noValue: (at) => `aucune valeur trouvée, ${write.day(at)}`,
     value: (value, how, at) => line([`dernière valeur ${writeSteps(value)}, ${HOW[how]} le ${write.day(at)}`, 'le balayage commence près d’elle']),
@@ -27,9 +27,9 @@ export const words: StartWords = {
   bench: 'Monter le banc',
   byHand: 'Noter plutôt une valeur à la main',
   photographs: 'Contrôle par photos',
-  practice: { open: 'Appareil d’entraînement', note: 'Pour apprendre d’abord le témoin et les mots sur cet écran.' },
+  practice: { open: 'Simulateur', note: 'Pour apprendre d’abord le témoin et les mots sur cet écran.' },
   unnamed: {
-    label: 'Lui donner un nom',
+    label: 'Le nommer',
     waits: (lens, value) => `${lens} (${value === null ? 'sans valeur' : writeSteps(value)}) n’a pas encore de nom.`,
     others: (count) => write.count(count, { one: 'Un autre attend son nom.', other: '# autres attendent leur nom.' }),
   },

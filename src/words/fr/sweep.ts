@@ -87,11 +87,11 @@ export const words: SweepWords = {
       checking: 'Vérifiez le point',
       turning: 'Décalez le point',
       enter: 'Saisissez',
-      'past the limit': 'Au-delà de la limite',
+      'past the limit': 'Limite dépassée',
       'beyond the scale': 'Hors plage',
       nothing: 'Jamais fixe',
     },
-    thenPress: 'puis appuyez à mi-course',
+    thenPress: 'puis à mi-course',
     thenWait: 'puis attendez le décompte',
     already: 'déjà réglé',
     way: (clicks, direction, from) =>
@@ -124,14 +124,14 @@ export const words: SweepWords = {
     toCome: (made, all, wanted) => line([`${write.number(made)} sur environ ${write.count(all, HOLDS)}`, wanted && WANTED[wanted]]),
   },
   checkFocus: {
-    title: 'Vérifiez la mise au point',
+    title: 'Vérifiez le point',
     why: drifted,
     look: 'Ne touchez pas la bague. Regardez en visée écran : est-ce toujours net ?',
     lookAside: 'Ne touchez pas la bague. Regardez en visée écran : le flou est-il le même qu’avant ?',
   },
   turnFocus: {
-    label: 'Décalage de la mise au point',
-    title: { first: 'Décalez la mise au point', further: 'Encore un peu', 'other way': 'Dans l’autre sens', back: 'C’est trop' },
+    label: 'Décaler le point',
+    title: { first: 'Décalez le point', further: 'Encore un peu', 'other way': 'Dans l’autre sens', back: 'Trop loin' },
     what: {
       first:
         'En visée écran, tournez un peu la bague, juste assez pour que la mire perde sa netteté. Le sens n’importe pas : les essais diront lequel est le bon.',
@@ -140,22 +140,22 @@ export const words: SweepWords = {
       back: 'La bande dépasse de l’autre côté. Revenez à peu près à mi-chemin du point net.',
     },
     leaveIt: 'Ne touchez ensuite plus la bague jusqu’à la fin de ce balayage.',
-    practice: 'Avec un vrai objectif, vous tourneriez la bague en visée écran, juste assez pour perdre la netteté. L’appareil d’entraînement tourne la sienne.',
+    practice: 'Avec un vrai objectif, vous tourneriez la bague en visée écran, juste assez pour perdre la netteté. Le simulateur tourne la sienne.',
   },
   setValue: {
     title: 'Régler une autre valeur',
     value: 'Valeur',
-    up: 'Un pas vers le haut',
-    down: 'Un pas vers le bas',
+    up: 'Un pas plus haut',
+    down: 'Un pas plus bas',
     set: 'Régler',
-    cancel: 'Abandonner',
+    cancel: 'Fermer',
     offTheScale: ({ min, max, step }) =>
       step === 1
         ? `Indiquez un nombre entier de ${writeSteps(min)} à ${writeSteps(max)}.`
         : `Indiquez une valeur par pas de ${write.number(step)}, de ${writeSteps(min)} à ${writeSteps(max)}.`,
   },
-  heard: { label: 'Dernière réponse entendue', none: 'Pas encore de réponse', told, became },
-  understood: { answers: 'Réponses comprises maintenant', arrows: 'Flèches du dernier essai', asides: 'Également compris maintenant' },
+  heard: { label: 'Entendu', none: 'Aucune réponse', told, became },
+  understood: { answers: 'Réponses comprises maintenant', arrows: 'Flèches du dernier essai', asides: 'Compris aussi maintenant' },
   press,
   space: 'Espace',
   following: { label: 'Suivi', what: 'Une autre fenêtre mène ce balayage. Ici, vous pouvez seulement le suivre.', takeOver: 'Le reprendre ici' },

@@ -36,7 +36,7 @@ export const words: ToldWords = {
   scale: { legend: 'Plage de corrections', from: 'De', to: 'à', step: 'pas' },
   arrows: {
     label: 'Flèches à côté du témoin',
-    is: { absent: 'Pas de flèches', 'right-is-up': 'Flèche droite : monter, vers +', 'right-is-down': 'Flèche droite : descendre, vers \u2212' },
+    is: { absent: 'Sans flèches', 'right-is-up': 'Flèche droite : monter, vers +', 'right-is-down': 'Flèche droite : descendre, vers \u2212' },
   },
   converter: { label: 'Multiplicateur', none: 'Aucun' },
   subject: (subject) => ({ lens: subject.lens, details: line([place(subject), subject.body]) }),
@@ -45,7 +45,7 @@ export const words: ToldWords = {
     details: line([focalLength !== null && write.millimetres(focalLength), body?.name ?? null]) || 'Nommez-le avant de quitter son résultat',
   }),
   whose: {
-    title: 'De quel objectif est ce résultat ?',
+    title: 'De quel objectif ?',
     body: 'Boîtier',
     lens: 'Objectif, avec sa focale',
     length: 'Focale, mm',

@@ -43,7 +43,7 @@ function counts(hold: TrainingHold): string {
 export const words: TrainingWords = {
   title: 'Exercer l’œil',
   about:
-    'Dix essais de deux secondes sur le témoin d’entraînement. Répondez comme dans un balayage : à la voix, au clavier, au pointeur ou au contacteur. ' +
+    'Dix essais de deux secondes sur le témoin simulé. Répondez comme dans un balayage : à la voix, au clavier, au pointeur ou au contacteur. ' +
     'Après deux réponses justes de suite, les témoins tardifs et clignotants deviennent plus difficiles à voir. Après une erreur, plus faciles.',
   begin: 'Commencer une série',
   another: 'Autre série',

@@ -127,8 +127,8 @@ export const words: VoiceWords = {
     askAgain: 'Redemander',
     refused: 'Le micro est bloqué pour Sweepbook : la voix reste coupée. Rien d’autre ne change.',
     howToUnblock: 'Montrer comment l’autoriser',
-    leaveOff: 'Laisser la voix coupée',
-    on: 'La voix est active.',
+    leaveOff: 'Laisser coupée',
+    on: 'Voix active.',
     get trial() {
       return `Essayez-la si vous voulez : dites « ${taught('solid')} ».`;
     },

@@ -10,15 +10,14 @@ const HOLDS = { one: '# essai', other: '# essais' };
 export const words: WorkshopWords = {
   title: 'Pour l’atelier',
   gone: 'Ce balayage n’est pas dans le carnet. Fermez cette page et rouvrez-la depuis le résultat.',
-  practice: 'Mesuré sur l’appareil d’entraînement, non sur un vrai boîtier ou objectif.',
+  practice: 'Mesuré sur le simulateur, non sur un vrai boîtier ou objectif.',
   pair,
   how: {
     title: 'Comment cela a été mesuré',
     focused: (holdTime) =>
       'Le point a été fait en visée écran, image agrandie, à pleine ouverture, sur une mire parallèle au capteur, puis laissé tel quel. Les corrections ont été réglées ' +
       `l’une après l’autre et, chaque fois, le témoin de mise au point a été observé pendant ${write.count(holdTime, { one: '# seconde', other: '# secondes' })} d’appui à mi-course.`,
-    counts:
-      'Une valeur compte dans la bande si le témoin s’est allumé aussitôt et l’est resté. Ces valeurs forment une seule bande. La correction en est le milieu.',
+    counts: 'Une valeur compte dedans si le témoin s’est allumé aussitôt et l’est resté. Ces valeurs forment une seule bande. La correction en est le milieu.',
     aside:
       'La bande dépasse la plage de corrections : sa largeur a donc été mesurée une fois de plus avec la mise au point légèrement décalée. Au point net, le centre est à la moitié ' +
       'de cette largeur de l’extrémité vue. L’intervalle tient compte de l’hésitation du témoin aux extrémités.',
@@ -49,6 +48,6 @@ export const words: WorkshopWords = {
   table: { hold: 'Essai', value: 'Valeur', light: 'Témoin', arrows: 'Flèches', counts: 'Compte' },
   number: (hold) => write.number(hold),
   light: { steady: 'fixe', late: 'tardif', flicker: 'clignotant', dark: 'éteint', untold: 'échec' },
-  arrows: { none: '', left: 'gauche', right: 'droite', balanced: 'les deux, égales', lopsided: 'inégales' },
-  counts: { in: 'dans la bande', out: 'hors bande' },
+  arrows: { none: '', left: 'gauche', right: 'droite', balanced: 'égales', lopsided: 'inégales' },
+  counts: { in: 'dedans', out: 'dehors' },
 };
