@@ -75,7 +75,7 @@ export const words: BenchWords = {
       `La mire doit être parallèle au capteur à ${inDegrees(tilt, 1)} près. Sur ses ${write.millimetres(width)}, un bord peut être plus proche que l’autre de ${write.millimetres(nearer)}.`,
     miss: {
       mirror: (pixels) => `Dans le miroir, l’objectif peut se voir à ${write.count(pixels, { one: '# pixel', other: '# pixels' })} du milieu.`,
-      spot: (off) => `Un point lumineux renvoyé peut manquer sa source de ${write.millimetres(off)}.`,
+      spot: (off) => `Une tache lumineuse renvoyée peut manquer sa source de ${write.millimetres(off)}.`,
     },
     tilted,
     bySides,

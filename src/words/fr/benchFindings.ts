@@ -35,7 +35,7 @@ export const lightFound: BenchWords['light']['verdict'] = ({ ev, onGrey, onPaper
 const COST = (steps: number): string => (steps < 0.1 ? 'bien moins d’un pas' : `environ ${write.number(steps, 1)} pas au bord de la zone AF`);
 const TURN_UNTIL = {
   mirror: 'Tournez la mire jusqu’à ce que l’objectif se voie plus près du milieu de l’image.',
-  spot: 'Tournez la mire jusqu’à ce que le point revienne plus près de sa source.',
+  spot: 'Tournez la mire jusqu’à ce que la tache revienne plus près de sa source.',
 };
 
 export const tilted: BenchWords['square']['tilted'] = (by, tilt, steps, square) =>

@@ -27,7 +27,7 @@ const CAME: Readonly<Record<Measured['by'], string>> = {
   'from another computer': 'Venu d’un autre ordinateur',
 };
 
-const CHECK = 'Contrôlez-la là par photos.';
+const CHECK = 'Contrôlez à cet endroit par photos.';
 
 const SURE = `sûr à ${write.percent(0.95)}`;
 
@@ -76,12 +76,12 @@ export const words: EnteringWords = {
   behind: (converter) => `Avec ${converter}`,
   bands: 'Place dans chaque bande',
   toPrint: 'Page à imprimer',
-  entered: 'Marquer comme saisie',
-  enteredAt: (focalLength) => `Marquer comme saisie à ${long(focalLength)}`,
+  entered: 'Marquer comme saisi',
+  enteredAt: (focalLength) => `Marquer comme saisi à ${long(focalLength)}`,
   weigh: {
     legend: 'Pondération',
     by: {
-      'worst share': { label: 'À égalité', note: 'La moins bien servie l’est aussi bien que possible.' },
+      'worst share': { label: 'À égalité', note: 'La configuration la moins bien servie l’est aussi bien que possible.' },
       use: { label: 'Par usage', note: 'Ce qui sert plus compte plus.' },
     },
     weightOf: (band, converter) => (converter ? `Usage à ${place(band)}, avec multiplicateur` : `Usage à ${place(band)}`),
@@ -94,7 +94,7 @@ export const words: EnteringWords = {
   wide: (focalLength) => `Grand-angle, ${long(focalLength)} :`,
   tele: (focalLength) => `Télé, ${long(focalLength)} :`,
   serves: (outside, all, weighed) => {
-    if (outside === 0) return write.count(all, { one: 'Elle est dans la seule bande mesurée.', other: 'Elle est dans les # bandes.' });
+    if (outside === 0) return write.count(all, { one: 'La valeur est dans la seule bande mesurée.', other: 'La valeur est dans les # bandes.' });
     return weighed
       ? `Avec cette pondération, elle est hors de ${write.number(outside)} bandes sur ${write.number(all)}.`
       : `Aucune valeur n’est dans les ${write.number(all)} bandes. Celle-ci est hors de ${write.number(outside)} d’entre elles.`;
@@ -141,7 +141,7 @@ export const words: EnteringWords = {
       ...(body.serial === null ? [] : [`Boîtier ${body.serial}.`]),
       ...(lens.serial === null ? [] : [`Objectif ${lens.serial}.`]),
       `Imprimé le ${write.day(printed)}.`,
-      'Saisissez-la comme le dit le mode d’emploi de l’appareil, puis contrôlez-la par photos.',
+      'Saisissez la valeur comme le dit le mode d’emploi de l’appareil, puis contrôlez-la par photos.',
     ],
     restsOn: (weighed) => (weighed ? 'Ce qui la fonde, pondéré par l’usage' : 'Ce qui la fonde'),
     evidence: ({ band, measured: { at, by, holds, interval, within } }, use) => [

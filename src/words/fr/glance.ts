@@ -18,7 +18,7 @@ function measuredAs({ found, low, high, centre, interval }: Measured): readonly 
 
 export const words: GlanceWords = {
   title: 'Objectifs en un coup d’œil',
-  legend: `Barre : la bande. Point : son centre, avec l’intervalle à ${write.percent(0.95)}. Carré : saisi dans l’appareil.`,
+  legend: `Barre : la bande. Rond : son centre, avec l’intervalle à ${write.percent(0.95)}. Carré : saisi dans l’appareil.`,
   more: (count) => `Montrer les ${write.number(count)}`,
   place,
   strip: ({ measured, entered }) =>

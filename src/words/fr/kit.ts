@@ -139,7 +139,7 @@ export const words: KitWords = {
   unsaved: (fault) => {
     switch (fault.is) {
       case 'changed elsewhere':
-        return `${CHANGED[fault.list]} dans une autre fenêtre. Rouvrez la fiche, puis refaites votre changement.`;
+        return `${CHANGED[fault.list]} dans une autre fenêtre. Revenez à la liste, puis refaites votre changement.`;
       case 'gone':
         return `${GONE[fault.list]}. Rechargez la liste.`;
       case 'situation lacks':

@@ -42,7 +42,7 @@ export const words: LogbookWords = {
   find: { label: 'Chercher un boîtier, un objectif, une focale ou une distance', short: 'Chercher', found: 'Trouvé', aloud: 'Lire à voix haute' },
   found: (count) => (count === 0 ? 'aucun trouvé' : write.count(count, FOUND)),
   files: 'Sauvegarde et tableaux',
-  practised: (count) => `Balayages d’entraînement (${write.number(count)})`,
+  practised: (count) => `Balayages simulés (${write.number(count)})`,
   filter: {
     open: (on) => (on ? 'Filtre : actif' : 'Filtre'),
     body: 'Boîtier',

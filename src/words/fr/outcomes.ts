@@ -38,7 +38,7 @@ function band({ low, high, centre, chosen, other, within, ends }: BandOutcome): 
   if (ends === 'believed') return { spoken, written: `${enter} Une extrémité de la bande au moins n’a pas été vue.` };
   const from = low === high ? `La bande se réduit à ${writeSteps(low)}.` : `La bande va de ${writeSteps(low)} à ${writeSteps(high)}.`;
   if (other === null) return { spoken, written: `${enter} ${from}` };
-  return { spoken, written: `${enter} ${from} Son centre est à ${writeSteps(centre)}, entre deux valeurs : ${writeSteps(other)} convient aussi bien.` };
+  return { spoken, written: `${enter} ${from} Son centre est à ${write.signed(centre, 1)}, entre deux valeurs : ${writeSteps(other)} convient aussi bien.` };
 }
 
 function pastTheLimit({ side, visible, bound }: Extract<Outcome, { found: 'past the limit' }>): InWords {
@@ -46,7 +46,7 @@ function pastTheLimit({ side, visible, bound }: Extract<Outcome, { found: 'past 
     return { spoken: 'Le témoin est fixe partout.', written: 'Le témoin est fixe à toutes les valeurs : le centre ne peut donc pas être trouvé.' };
   }
   const limit = 2 * bound - visible;
-  const least = side === 'high' ? `${writeSteps(bound)} ou plus haut` : `${writeSteps(bound)} ou plus bas`;
+  const least = side === 'high' ? `${write.signed(bound, 1)} ou plus haut` : `${write.signed(bound, 1)} ou plus bas`;
   return {
     spoken: `La bande dépasse ${sayCorrection(limit)}.`,
     written: `Une extrémité de la bande est à ${writeSteps(visible)}. L’autre est au-delà de ${writeSteps(limit)}, la dernière correction. Le centre est à ${least}.`,
@@ -54,11 +54,11 @@ function pastTheLimit({ side, visible, bound }: Extract<Outcome, { found: 'past 
 }
 
 function carriedOver({ visible, centre, interval, chosen, inside, service, ends }: CarriedOutcome): InWords {
-  const from = writeSteps(Math.floor(2 * interval.from) / 2);
-  const to = writeSteps(Math.ceil(2 * interval.to) / 2);
+  const from = write.signed(Math.floor(2 * interval.from) / 2, 1);
+  const to = write.signed(Math.ceil(2 * interval.to) / 2, 1);
   const measured = [
     visible === null ? 'Au point net, le témoin n’a été fixe à aucune valeur.' : `Au point net, une extrémité de la bande est à ${writeSteps(visible)}.`,
-    `La moitié de la largeur, mesurée avec la mise au point décalée, place le centre vers ${writeSteps(centre)} (de ${from} à ${to}, sûr à ${write.percent(0.95)}).`,
+    `La moitié de la largeur, mesurée avec la mise au point décalée, place le centre vers ${write.signed(centre, 1)} (de ${from} à ${to}, sûr à ${write.percent(0.95)}).`,
     ...(ends === 'believed' ? ['Une extrémité de cette largeur au moins n’a pas été vue.'] : []),
   ].join(' ');
   if (!service) return { spoken: sentences(sayCorrection(chosen)), written: `La valeur à saisir est ${writeSteps(chosen)}. ${measured}` };

@@ -26,7 +26,7 @@ export const press: SweepWords['press'] = {
     turned: 'la bague est tournée',
     finish: 'terminer',
     help: 'aide',
-    entered: 'marquer comme saisie',
+    entered: 'marquer comme saisi',
     'next lens': 'objectif suivant',
     next: 'objectif suivant, ou étape suivante',
     back: 'étape précédente',

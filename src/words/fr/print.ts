@@ -34,7 +34,7 @@ export const words: PrintWords = {
       `${write.count(sheets, {
         one: 'La mire tient sur une feuille, et la rampe est sur la dernière.',
         other: 'La mire tient sur # feuilles, à assembler par leurs repères, et la rampe est sur la dernière.',
-      })} ${TRUE_SIZE}, sans marges ni en-têtes. Mesurez ensuite l’échelle avec une règle. Ne couvrez pas les carrés à points : ils servent à mesurer les photos de l’impression.`,
+      })} ${TRUE_SIZE}, sans marges ni en-têtes. Mesurez ensuite l’échelle avec une règle. Ne couvrez pas les carrés à pastilles : ils servent à mesurer les photos de l’impression.`,
     noOrder: 'Cette page ne sait pas quelle mire dessiner. Ouvrez-la depuis le banc, dans le panneau.',
     fault: benchFault,
   },

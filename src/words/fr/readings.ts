@@ -24,7 +24,7 @@ function reading(one: BenchReading): string {
     case 'mirror':
       return `inclinaison par le miroir : ${inDegrees(one.tilt, 2)}`;
     case 'spot':
-      return `inclinaison par le point renvoyé : ${inDegrees(one.tilt, 2)}`;
+      return `inclinaison par la tache renvoyée : ${inDegrees(one.tilt, 2)}`;
     case 'sides':
       return `inclinaison par les quatre côtés : ${inDegrees(one.tilt, 1)}, à ${inDegrees(2 * one.uncertainty, 1)} près`;
     case 'magnification':

@@ -15,7 +15,7 @@ const LIGHT: Readonly<Record<Light, string>> = {
   untold: 'le témoin n’a pas tenu',
 };
 
-const COUNTS = { in: 'Compte dedans.', out: 'Compte dehors.' } as const;
+const COUNTS = { in: 'Compte dans la bande.', out: 'Compte hors bande.' } as const;
 
 const between = ({ from, to }: { readonly from: number; readonly to: number }): string =>
   from === to ? `à ${write.signed(from, 1)}` : `entre ${write.signed(from, 1)} et ${write.signed(to, 1)}`;

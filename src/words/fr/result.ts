@@ -68,16 +68,17 @@ export const words: ResultWords = {
   },
   next: {
     title: 'Et maintenant',
-    enter: (value) => `Saisissez ${writeSteps(value)} dans l’appareil pour cet objectif, et vérifiez que sa correction est activée. Puis marquez-la.`,
-    enterMeanwhile: (value) => `En attendant la révision, saisissez ${writeSteps(value)} dans l’appareil pour cet objectif. Puis marquez-la.`,
+    enter: (value) =>
+      `Saisissez la valeur ${writeSteps(value)} dans l’appareil pour cet objectif, et vérifiez que la correction y est activée. Marquez-la ensuite.`,
+    enterMeanwhile: (value) => `En attendant la révision, saisissez la valeur ${writeSteps(value)} dans l’appareil pour cet objectif. Marquez-la ensuite.`,
     marked: (value) => `${writeSteps(value)} est marqué comme saisi dans l’appareil.`,
     check:
-      'Contrôlez-la par des photos : faites six fois le point au viseur, après avoir déréglé la bague vers le plus près et vers le plus loin, tour à tour, et comparez-les à une photo dont le point est fait en visée écran.',
+      'Contrôlez la valeur par photos : six photos dont le point est fait au viseur, après avoir déréglé la bague tantôt vers le plus près, tantôt vers l’infini, comparées à une dont le point est fait en visée écran.',
     photographs: 'Contrôler par photos',
     focusAgain: 'Refaites une mise au point rigoureuse en visée écran. La bague est encore décalée.',
     service:
       'Montrez la page pour l’atelier à un service agréé par la marque. Ne démontez ni l’objectif ni le boîtier : un réglage à la main peut les laisser en plus mauvais état.',
-    mark: 'Marquer comme saisie',
+    mark: 'Marquer comme saisi',
     lens: 'Objectif suivant',
     plan: 'Continuer le programme',
     otherwise: 'Autre valeur, date ou note',

@@ -56,7 +56,7 @@ function undone({ check: { bias }, depth, step: estimate }: CheckSeries, value: 
 function waysTold({ check: { nearLessFar } }: CheckSeries): readonly string[] {
   if (nearLessFar === null || (nearLessFar.low <= 0 && nearLessFar.high >= 0)) return [];
   const farther = nearLessFar.value > 0 ? 'plus loin' : 'plus près';
-  return [`Le sens d’où vient le point compte : venant de près, il tombe ${lengthWithin(nearLessFar)} ${farther} que venant de loin.`];
+  return [`La direction d’où vient la mise au point compte : venant de près, elle tombe ${lengthWithin(nearLessFar)} ${farther} que venant de loin.`];
 }
 
 function bracketTold({ measure, joined, band }: BracketTold, scale: Scale): readonly string[] {

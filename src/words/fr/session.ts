@@ -12,7 +12,7 @@ export const words: SessionWords = {
       `Une donnée enregistrée sous « ${key} » est inutilisable${field === null ? '' : `, à cause de « ${field} »`}. ` +
       `Elle est gardée entière sous « ${place} », et tout le reste est utilisé sans elle.`,
     unread: 'Les données ne peuvent pas être lues pour l’instant. Réessayez.',
-    notOnDisk: 'C’est affiché ici, mais pas encore sur le disque. Laissez ce panneau ouvert : il réessaie jusqu’à ce que cela marche.',
+    notOnDisk: 'C’est affiché ici, mais pas encore sur le disque. Laissez ce panneau ouvert : il réessaie jusqu’à y parvenir.',
   },
   copies: {
     fault: {
@@ -30,7 +30,7 @@ export const words: SessionWords = {
   sync: {
     fault: {
       'no sync':
-        'La synchronisation du navigateur ne marche pas pour l’instant : les dernières valeurs n’atteignent pas vos autres ordinateurs. Tout est gardé ici, et le panneau réessaie tant qu’il est ouvert.',
+        'La synchronisation du navigateur ne fonctionne pas pour l’instant : les dernières valeurs n’atteignent pas vos autres ordinateurs. Tout est gardé ici, et le panneau réessaie tant qu’il est ouvert.',
     },
     unread: 'Certaines valeurs d’un autre ordinateur ne peuvent pas être lues ici. Mettez Sweepbook à jour des deux côtés.',
     noRoom: 'La synchronisation du navigateur n’a plus de place pour les valeurs les plus anciennes. Elles sont gardées ici, et aussi dans une sauvegarde.',
@@ -48,7 +48,7 @@ export const words: SessionWords = {
     elsewhere: 'Un balayage est en cours dans une autre fenêtre. Effacez là-bas ce qui a été entendu, ou reprenez le balayage ici.',
     copiesUnread: 'Ce qui a été entendu est effacé, mais les copies quotidiennes ne peuvent pas être lues pour l’instant. Réessayez.',
     copyLeft: 'Ce qui a été entendu est effacé, mais il en reste dans une des copies quotidiennes. Réessayez.',
-    notOnDisk: 'C’est effacé de l’écran, mais pas encore du disque. Laissez ce panneau ouvert : il réessaie jusqu’à ce que cela marche.',
+    notOnDisk: 'C’est effacé de l’écran, mais pas encore du disque. Laissez ce panneau ouvert : il réessaie jusqu’à y parvenir.',
   },
   proofs: {
     situationGone: 'Cette configuration n’est plus dans le matériel. Choisissez-en une autre, puis gardez de nouveau les chiffres.',

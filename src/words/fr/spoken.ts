@@ -50,7 +50,7 @@ function prompt(one: Prompt): InWords {
       const { spoken, written } = one.trouble ? both(TROUBLE_SAID[one.trouble.trouble]) : outcome(one.outcome);
       const look = one.look && !one.trouble;
       return {
-        spoken: together(noted(one.noted), spoken, look ? 'Toujours net en visée écran ?' : null, `${capital(taught('accept'))} ?`),
+        spoken: together(noted(one.noted), spoken, look ? 'Toujours net en visée écran ?' : null, `Dites ${taught('accept')} ou ${taught('go on')}.`),
         written: together(noted(one.noted), written, look ? 'L’image en visée écran est-elle encore nette ?' : null, 'Accepter, ou continuer ?'),
       };
     }

@@ -21,7 +21,7 @@ export const words: StartWords = {
     picked: 'Du carnet',
     notMeasured: 'pas encore mesuré',
     noValue: (at) => `aucune valeur trouvée, ${write.day(at)}`,
-    value: (value, how, at) => line([`dernière valeur ${writeSteps(value)}, ${HOW[how]} le ${write.day(at)}`, 'le balayage commence près d’elle']),
+    value: (value, how, at) => line([`dernière valeur ${writeSteps(value)}, ${HOW[how]} le ${write.day(at)}`, 'le balayage commence à proximité']),
   },
   nextLens: 'Objectif suivant',
   bench: 'Monter le banc',

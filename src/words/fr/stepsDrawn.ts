@@ -13,7 +13,7 @@ export const DRAWN: SetUpWords['pictures'] = {
   'two lamps': 'Dessin : la mire éclairée des deux côtés.',
   mirror: 'Dessin : l’objectif se voit dans le miroir posé sur la mire.',
   'four sides': 'Dessin : les quatre côtés de la mire, à mesurer.',
-  'returning spot': 'Dessin : un point lumineux qui va au miroir et en revient.',
+  'returning spot': 'Dessin : une tache lumineuse qui va au miroir et en revient.',
   'stabiliser off': 'Dessin : l’appareil qui tremble, barré.',
   'centre point': 'Dessin : les collimateurs, celui du centre choisi.',
   'open aperture': 'Dessin : le diaphragme, grand ouvert.',

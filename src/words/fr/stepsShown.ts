@@ -5,7 +5,7 @@ import type { Each } from '../setUpWords.ts';
 import { write } from './write.ts';
 
 export const SHOWN: Each = {
-  practice: () => 'Avec l’appareil d’entraînement, il n’y a rien à mettre en place. Observez le témoin à l’écran comme celui du viseur.',
+  practice: () => 'Avec le simulateur, il n’y a rien à mettre en place. Observez le témoin à l’écran comme celui du viseur.',
   'old value': () => 'Indiquez la correction mémorisée dans l’appareil pour ce boîtier et cet objectif. Vous pourrez toujours y revenir.',
   tripod: () =>
     'Placez l’appareil sur un trépied solide et serrez toutes les fixations. Prenez une télécommande pour les photos et, si elle a une mi-course, pour les essais.',
@@ -23,7 +23,7 @@ export const SHOWN: Each = {
       mirror:
         'Posez un petit miroir à plat au centre de la mire. Tournez la mire jusqu’à ce que l’objectif se voie au milieu de la visée écran. Indiquez l’écart qui reste.',
       sides: 'Mesurez en visée écran les quatre côtés entre les repères des coins, et indiquez-les. Tournez la mire comme le dit le panneau.',
-      spot: 'Sans œil au viseur, envoyez le point lumineux d’à côté de l’objectif vers le miroir. Tournez la mire jusqu’à ce qu’il revienne à sa source. Indiquez l’écart qui reste.',
+      spot: 'Sans œil au viseur, envoyez la tache lumineuse d’à côté de l’objectif vers le miroir. Tournez la mire jusqu’à ce qu’elle revienne à sa source. Indiquez l’écart qui reste.',
     })[by],
   stabiliser: ({ at }) =>
     ({

@@ -5,7 +5,7 @@ import { sayCorrection } from '../../hearing/languages/fr/sayCorrection.ts';
 import { write } from './write.ts';
 
 export const SPOKEN: Each = {
-  practice: () => 'À l’entraînement, rien à mettre en place : observez le témoin à l’écran.',
+  practice: () => 'Rien à mettre en place, observez le témoin à l’écran.',
   'old value': () => 'Notez la correction mémorisée.',
   tripod: () => 'Appareil sur trépied solide, déclenchement à distance.',
   converter: ({ factor }) => `Montez le multiplicateur ${write.number(factor, 2)} fois.`,
@@ -18,7 +18,7 @@ export const SPOKEN: Each = {
     ({
       mirror: 'Alignez la mire au miroir.',
       sides: 'Alignez la mire par ses quatre côtés.',
-      spot: 'Alignez la mire au point renvoyé.',
+      spot: 'Alignez la mire à la tache renvoyée.',
     })[by],
   stabiliser: () => 'Stabilisateur coupé.',
   'centre point': () => 'Collimateur central, autofocus ponctuel.',

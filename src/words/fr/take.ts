@@ -11,7 +11,7 @@ function fault(word: string, found: TakeFault): string {
     case 'too loud':
       return `C’était trop fort pour le micro. Redites « ${word} » de plus loin.`;
     case 'cut off':
-      return `Le mot a été coupé. Attendez le repère, dites « ${word} », et restez silencieux ensuite.`;
+      return `Le mot a été coupé. Attendez le repère, dites « ${word} », puis gardez le silence.`;
     case 'too short':
       return `C’était trop court pour « ${word} ». Redites-le.`;
     case 'too quiet':

@@ -51,7 +51,7 @@ export const words: TrainingWords = {
     label: 'Essai d’exercice',
     title: (number, of) => `Essai ${write.number(number)} sur ${write.number(of)}`,
     answers: 'Réponses comprises maintenant',
-    ready: 'Appuyez quand vous êtes prêt.',
+    ready: 'Appuyez dès que vous voulez.',
     watch: 'Observez le témoin.',
     over: 'Le temps est écoulé. Qu’avez-vous vu ?',
     tooSoon: 'Pas encore. Maintenez jusqu’à la fin.',

@@ -23,14 +23,14 @@ export const words: VoiceWords = {
     silent: 'micro muet',
     'no service': 'sans service',
     'no network': 'sans réseau',
-    'no recogniser': 'mots à donner',
+    'no recogniser': 'à apprendre',
     'not on this computer': 'pas prête',
     'to be downloaded': 'à charger',
     'being downloaded': 'chargement',
     'not usable': 'inutilisable',
     'no language': 'sans langue',
     'no words': 'aucun mot',
-    'words unreadable': 'à réapprendre',
+    'words unreadable': 'réapprendre',
     'no sound': 'aucun son',
     'held back': 'une touche',
     'another window': 'ailleurs',
@@ -57,7 +57,7 @@ export const words: VoiceWords = {
     'no service':
       'La reconnaissance vocale du navigateur ne répond pas. Vérifiez le réseau, ou apprenez vos propres mots au panneau. Elle réessaie d’elle-même.',
     'no network':
-      'Le réseau est coupé, et la reconnaissance vocale du navigateur en a besoin. Les touches marchent toujours. L’écoute reprend d’elle-même avec le réseau.',
+      'Le réseau est coupé, et la reconnaissance vocale du navigateur en a besoin. Les touches fonctionnent toujours. L’écoute reprend d’elle-même avec le réseau.',
     'no recogniser': 'Ce navigateur n’a pas de reconnaissance vocale. Apprenez plutôt vos propres mots au panneau.',
     'not on this computer':
       'Le navigateur n’a pas de reconnaissance vocale prête sur cet ordinateur. Apprenez vos propres mots au panneau, ou choisissez la reconnaissance vocale du navigateur, qui peut envoyer le son ailleurs.',
@@ -113,7 +113,7 @@ export const words: VoiceWords = {
   sheet: {
     title: 'Voix',
     get offered() {
-      return `Dites « ${taught('holding')} », « ${taught('solid')} », « ${taught('flicker')} » au lieu d’appuyer sur des touches. Les touches, la pédale et le pointeur marchent toujours.`;
+      return `Dites « ${taught('holding')} », « ${taught('solid')} », « ${taught('flicker')} » au lieu d’appuyer sur des touches. Les touches, la pédale et le pointeur fonctionnent toujours.`;
     },
     allow: 'Autoriser',
     allowAndTeach: 'Autoriser, puis apprendre sept mots',
