@@ -27,7 +27,7 @@ export const ALSO: Record<Word, readonly string[]> = {
   right: ['flèche droite', 'la flèche droite', 'la flèche de droite', 'flèche de droite', 'flèche à droite', 'celle de droite', 'à droite'],
   balanced: ['les deux ensemble', 'les deux égales', 'les deux pareilles'],
   lopsided: ['bancale', 'inégal', 'inégales', 'les deux inégales', 'les deux bancales', 'de travers'],
-  holding: ['mi course', 'à mi course', 'j’appuie', 'je tiens', 'j’appuie à mi course'],
+  holding: ['mi course', 'à mi course', 'j’appuie', 'j’appuie à mi course'],
   undo: ['annule', 'annule ça', 'annule le dernier', 'annulation', 'efface', 'efface ça'],
   repeat: ['répéter', 'répète ça', 'redis', 'redis ça', 'encore une fois'],
   pause: ['en pause', 'mets en pause', 'fais une pause'],

@@ -114,17 +114,17 @@ export const AROUND = {
   everyday: ['left', 'right', 'delayed', 'nothing', 'same', 'next', 'back', 'finish', 'entered', 'pause', 'balanced'],
 } as const satisfies SaysNothing;
 
-/** What may stand before a value. */
+/** What may stand before a value. What is run together with a sign is the first of them, the short one: "valeur dix" is near "valeur plus". */
 export const SETTING: readonly string[] = [
-  'valeur',
-  'valeur à',
-  'la valeur',
-  'la valeur à',
   'mets',
   'mets à',
   'mets sur',
   'mets la valeur',
   'mettre',
+  'valeur',
+  'valeur à',
+  'la valeur',
+  'la valeur à',
   'règle',
   'règle à',
   'règle sur',

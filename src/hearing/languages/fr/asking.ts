@@ -3,22 +3,13 @@ import type { Naming, SpokenQuestion } from '../heardLanguage.ts';
 
 export const QUESTION: SpokenQuestion = {
   openings: ['recherche', 'recherches', 'rechercher', 'recherchez'],
+  // "Un" is an article there, as "un trente-cinq" could be 135, too.
   everyday: [
-    'cherche',
-    'cherche moi',
-    'chercher',
-    'trouve',
-    'trouve moi',
-    'trouver',
-    'retrouve',
-    'montre',
-    'montre moi',
-    'affiche',
-    'afficher',
-    'donne le',
-    'donne moi le',
-    'regarde le',
-    'vérifie le',
+    ...['cherche', 'cherche moi', 'chercher', 'trouve', 'trouve moi', 'trouver', 'retrouve', 'montre', 'montre moi', 'affiche', 'afficher'].flatMap((verb) => [
+      verb,
+      `${verb} un`,
+    ]),
+    ...['donne', 'donne moi', 'regarde', 'vérifie', 'combien pour', 'c’est combien'].flatMap((verb) => [`${verb} le`, `${verb} un`]),
     'c’est quoi',
     'c’était quoi',
     'quel est',
@@ -26,8 +17,6 @@ export const QUESTION: SpokenQuestion = {
     'quel était',
     'quelle était',
     'qu’est ce que j’ai',
-    'combien pour',
-    'combien pour le',
     'la valeur de',
     'la valeur du',
     'la valeur pour',

@@ -192,6 +192,7 @@ const GROUPS: Rules = [
 ];
 
 const E: Rules = [
+  ['estion', 'xst$cn'],
   ...TWICE.map((pair) => [`e${pair}`, `x${once(pair)}`] as const),
   ['ess', 'xs'],
   ['ecc/eiy', 'x1s'],

@@ -10,7 +10,6 @@ export const MISHEARD: Partial<Record<Word, readonly string[]>> = {
 
 export const MISHEARD_NUMBERS: MisheardNumbers = {
   spellings: {
-    zéro: 'zero',
     hun: 'un',
     troie: 'trois',
     cadre: 'quatre',

@@ -12,19 +12,18 @@ function waysBelowHundred(whole: number): string[] {
   return whole % 10 === 1 && whole !== 11 ? [...ways, ...ways.map((way) => way.replace(/\bun$/, 'une'))] : ways;
 }
 
-/** "Deux cent" as it is written for "deux cents"; a zero among its digits as it is compared, without its accent: "cinq zero". */
+/** "Deux cent" as it is written for "deux cents", and the rest in every way. */
 function also(whole: number): readonly string[] {
   const [hundreds, rest] = [Math.floor(whole / 100), whole % 100];
   const head = hundreds === 0 ? '' : sayWhole(100 * hundreds).replace(/s$/, '');
   const ways = rest === 0 ? [head] : waysBelowHundred(rest).map((way) => `${head} ${way}`.trim());
-  const digits = [...String(whole)].map((digit) => (digit === '0' ? 'zero' : sayWhole(Number(digit))));
-  return [...ways, ...(digits.includes('zero') ? [digits.join(' ')] : [])].filter((way) => way !== '');
+  return ways.filter((way) => way !== '');
 }
 
 export const NUMBERS: SaidNumbers = {
   say: sayWhole,
   also,
-  zeros: ['zero'],
+  zeros: [],
   point: 'virgule',
   // "A" and "y" are words.
   letter: /^[b-xz]$/,

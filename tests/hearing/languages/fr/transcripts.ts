@@ -33,7 +33,7 @@ export const WANT: readonly { readonly word: Word; readonly heard: string }[] = 
   ...of('lopsided', 'Bancal.|bancale|bancales|bancals|bankal|banc cal|euh bancal|bancal merci|inégal|inégales|les deux inégales|de travers|un égal|banquale'),
   ...of(
     'holding',
-    'Mi-course.|mi course|à mi-course|mi-courses|mikourse|mie course|euh mi-course|mi-course merci|mis course|mi cours|mi-course voilà|allez mi-course|j’appuie|je tiens|bon mi-course|mi-coursse',
+    'Mi-course.|mi course|à mi-course|mi-courses|mikourse|mie course|euh mi-course|mi-course merci|mis course|mi cours|mi-course voilà|allez mi-course|j’appuie|bon mi-course|mi-coursse',
   ),
   ...of(
     'undo',
@@ -157,7 +157,7 @@ const asks = (query: string, heard: string) => heard.split('|').map((one) => ({ 
 export const LOOKUP: readonly { readonly query: string; readonly heard: string }[] = [
   ...asks(
     '85',
-    'recherche 85|recherche le 85|cherche le 85|euh recherche 85 s’il te plaît|recherche quatre-vingt-cinq|recherches 85|rechercher 85|trouve le 85|montre-moi le 85|tu peux chercher le 85|c’est quoi la valeur du 85|recherche octante-cinq|re cherche 85|recherché 85|quelle est la valeur du 85|recherche 85 mm',
+    'cherche un 85|trouve-moi un quatre-vingt-cinq|recherche 85|recherche le 85|cherche le 85|euh recherche 85 s’il te plaît|recherche quatre-vingt-cinq|recherches 85|rechercher 85|trouve le 85|montre-moi le 85|tu peux chercher le 85|c’est quoi la valeur du 85|recherche octante-cinq|re cherche 85|recherché 85|quelle est la valeur du 85|recherche 85 mm',
   ),
   ...asks('50', 'recherche 50|recherche cinquante merci|cherche le cinquante|quelle valeur pour le 50|recherche cinq zéro|affiche le 50'),
   ...asks('135', 'recherche 135|recherche cent trente-cinq|recherche un trois cinq|cherche le 135 millimètres|recherche le cent trente cinq'),
