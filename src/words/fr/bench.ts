@@ -70,12 +70,12 @@ export const words: BenchWords = {
   light: { title: 'Lumière', finer: 'Lampes, et ce qui suffit', verdict: lightFound },
   square: {
     title: 'Parallélisme',
-    byEye: 'Ici, il suffit de placer la mire parallèle à l’œil.',
+    byEye: 'Ici, il suffit d’aligner la mire à vue d’œil.',
     allowed: (tilt, width, nearer) =>
       `La mire doit être parallèle au capteur à ${inDegrees(tilt, 1)} près. Sur ses ${write.millimetres(width)}, un bord peut être plus proche que l’autre de ${write.millimetres(nearer)}.`,
     miss: {
       mirror: (pixels) => `Dans le miroir, l’objectif peut se voir à ${write.count(pixels, { one: '# pixel', other: '# pixels' })} du milieu.`,
-      spot: (off) => `Une tache lumineuse renvoyée peut manquer sa source de ${write.millimetres(off)}.`,
+      spot: (off) => `Une tache lumineuse renvoyée peut revenir à ${write.millimetres(off)} de sa source.`,
     },
     tilted,
     bySides,

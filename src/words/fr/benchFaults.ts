@@ -31,7 +31,7 @@ const PLAIN: Readonly<Record<PlainFault, string>> = {
   'no reflection': 'Indiquez à combien de pixels du milieu se trouve le reflet, sur une photo en pleine définition.',
   'no offset on the sensor': 'Indiquez le décalage sur le capteur en millimètres.',
   'offset beyond the picture': 'Ce décalage dépasse toute image. Mesurez-le de nouveau à partir du milieu de l’image.',
-  'no spot': 'Indiquez à combien de millimètres de sa source revient le point lumineux, ou 0 s’il la rejoint.',
+  'no spot': 'Indiquez à combien de millimètres de sa source revient la tache lumineuse, ou 0 si elle la rejoint.',
   'no sides': 'Indiquez la longueur des quatre côtés en visée écran, tous au-dessus de zéro.',
   'no rectangle': 'Indiquez la largeur et la hauteur du rectangle en millimètres.',
   'rectangle of nothing': 'Indiquez la largeur et la hauteur du rectangle en millimètres, toutes deux au-dessus de zéro.',

@@ -46,7 +46,7 @@ const EDGE: Readonly<Record<Edge, string>> = { left: 'son bord gauche', right: '
 function finer(how: Finer): string {
   switch (how.by) {
     case 'marks':
-      return `Mesurez des repères écartés d’au moins ${write.millimetres(how.apart)} dans les deux sens sur le panneau, ou prenez le miroir.`;
+      return `Mesurez des repères écartés d’au moins ${write.millimetres(how.apart)} dans les deux sens sur le support, ou prenez le miroir.`;
     case 'a larger rectangle':
       return 'Mesurez un rectangle plus grand, ou prenez le miroir.';
     case 'the mirror alone':

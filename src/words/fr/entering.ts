@@ -96,7 +96,7 @@ export const words: EnteringWords = {
   serves: (outside, all, weighed) => {
     if (outside === 0) return write.count(all, { one: 'La valeur est dans la seule bande mesurée.', other: 'La valeur est dans les # bandes.' });
     return weighed
-      ? `Avec cette pondération, elle est hors de ${write.number(outside)} bandes sur ${write.number(all)}.`
+      ? `Avec cette pondération, elle est hors de ${write.count(outside, { one: '# bande', other: '# bandes' })} sur ${write.number(all)}.`
       : `Aucune valeur n’est dans les ${write.number(all)} bandes. Celle-ci est hors de ${write.number(outside)} d’entre elles.`;
   },
   table: { at: 'Mesuré à', off: 'Écart', share: 'Demi-bande' },
@@ -110,10 +110,10 @@ export const words: EnteringWords = {
     ...lies(linear, logarithmic),
   ],
   trade: {
-    title: 'Ce que servirait chaque valeur',
+    title: 'À quoi convient chaque valeur',
     option: ({ value, fits }) => [
-      `${writeSteps(value)} sert ${write.list(fits.filter(({ inside }) => inside).map(where))}.`,
-      `Elle manque ${write.list(fits.filter(({ inside }) => !inside).map(missed))}.`,
+      `${writeSteps(value)} convient à ${write.list(fits.filter(({ inside }) => inside).map(where))}.`,
+      `Ne convient pas à ${write.list(fits.filter(({ inside }) => !inside).map(missed))}.`,
     ],
   },
   shown: { title: 'Ce qu’ont montré les photos', bracket: bracketSaid, check: checkSaid },

@@ -14,8 +14,8 @@ export const marginOf = ({ low, high }: WithInterval): number => (high - low) / 
 export const lengthWithin = (length: WithInterval): string =>
   `${lengthAtTarget(length.value)}${Number.isFinite(marginOf(length)) ? ` ± ${lengthAtTarget(marginOf(length))}` : ''}`;
 
-/** "12 mm ± 3 mm devant la mire". */
-export const focusFell = (error: WithInterval): string => `${lengthWithin(error)} ${sideOfTarget(error.value)}`;
+/** After “tombe”: "à 12 mm ± 3 mm devant la mire". */
+export const focusFell = (error: WithInterval): string => `à ${lengthWithin(error)} ${sideOfTarget(error.value)}`;
 
 /** "+2,4 (95 % entre +1,8 et +3)", in steps. */
 export const correctionBetween = ({ value, low, high }: WithInterval): string =>

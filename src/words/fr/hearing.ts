@@ -12,7 +12,7 @@ export const words: HearingWords = {
   title: 'Test d’écoute',
   stays: 'Le son est comparé sur cet ordinateur. Il n’est jamais gardé ni envoyé.',
   kept:
-    'D’un mot appris, il n’est gardé que son empreinte, dont rien ne peut être rejoué. L’empreinte reste dans ce navigateur, et va dans une ' +
+    'D’un mot appris, seule l’empreinte est gardée ; rien ne peut en être rejoué. Elle reste dans ce navigateur, et va dans une ' +
     'sauvegarde quand vous en faites une.',
   room: {
     title: 'La pièce',

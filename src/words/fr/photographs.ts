@@ -117,7 +117,7 @@ const focusSentences = ({ is, ramp }: FocusReading, motion: Motion = { is: 'alik
   is === 'sharp' && motion.is === 'moved' ? 'Le point est bon.' : HEADLINE[is],
   ramp.lies === 'on the target'
     ? 'Autant qu’on puisse le dire, le point est tombé sur la mire.'
-    : `Le point est tombé ${lengthAtTarget(ramp.error)} ${sideOfTarget(ramp.error)}.`,
+    : `Le point est tombé à ${lengthAtTarget(ramp.error)} ${sideOfTarget(ramp.error)}.`,
   `Sûr à ${write.percent(0.95)} : entre ${reached(ramp.interval)}.`,
 ];
 

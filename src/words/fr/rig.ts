@@ -17,7 +17,7 @@ export const words: RigWords = {
     wanted: (least) => `Lumière : EV ${write.number(least, 1)} ou plus`,
   },
   square: (allowed, tilt) => (tilt === null ? `Parallèle à ${angle(allowed)} près` : `Inclinaison ${angle(tilt)}, au plus ${angle(allowed)}`),
-  squareByEye: 'Parallèle à l’œil',
+  squareByEye: 'Parallèle à vue d’œil',
   prints: (field, sheets) => `Champ ${write.millimetres(field)}, ${write.count(sheets, { one: 'une feuille', other: '# feuilles' })}`,
   depth: (front, behind, unit) =>
     behind === 'infinite'

@@ -187,7 +187,7 @@ export const words: SeriesWords = {
     figures: ({ shots, reference }, { measure: { step, scatter, atZero } }) => [
       `${write.count(shots.length, SHOTS)} avec l’autofocus.`,
       `Un pas : ${write.number(step.value, 2)} mm, ${write.percent(0.95)} entre ${write.number(step.low, 2)} et ${write.number(step.high, 2)} mm.`,
-      `À la valeur 0, le point tombe ${lengthAtTarget(atZero)} ${sideOfTarget(atZero)}. Une vue s’écarte de ${lengthAtTarget(scatter)} de la droite, en écart type.`,
+      `À la valeur 0, le point tombe à ${lengthAtTarget(atZero)} ${sideOfTarget(atZero)}. Une vue s’écarte de ${lengthAtTarget(scatter)} de la droite, en écart type.`,
       ...(reference === null
         ? []
         : [`Visée écran : ${write.signed(reference.value, 1)} mm, ${inMillimetres(reference)}. Le centre est là où la droite la rencontre.`]),

@@ -45,7 +45,7 @@ export const words: SettingsWords = {
     tones: { label: 'Signaux', note: 'Au début et à la fin d’un essai, et quand une réponse est notée ou refusée.' },
     rate: 'Débit de la voix',
     rates: { slow: 'lent', own: 'celui de la voix', brisk: 'vif', fast: 'rapide' },
-    voice: 'Voix parlée',
+    voice: 'Voix de synthèse',
     anyVoice: 'au choix de l’ordinateur',
   },
   look: {

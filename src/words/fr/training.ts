@@ -74,7 +74,7 @@ export const words: TrainingWords = {
     title: 'Votre fiabilité',
     reliability: ({ right, of, low, high, reached }) => [
       `${write.count(right, { one: `# essai facile sur ${write.number(of)} bien compté`, other: `# essais faciles sur ${write.number(of)} bien comptés` })}.`,
-      `Donc ${write.percent(Math.floor(low * 100) / 100)} à ${write.percent(Math.ceil(high * 100) / 100)} de vos essais sont bien comptés, sûr à ${write.percent(0.95)}.`,
+      `Donc, de ${write.percent(Math.floor(low * 100) / 100)} à ${write.percent(Math.ceil(high * 100) / 100)} de vos essais sont bien comptés, sûr à ${write.percent(0.95)}.`,
       reached ? 'C’est assez fiable pour un balayage.' : `Pour un balayage, le plus petit chiffre doit atteindre ${write.percent(RELIABLE)}.`,
     ],
     kept: (rounds, newest) => [
