@@ -100,7 +100,7 @@ export const words: BenchWords = {
       rearButton: 'Mise au point au bouton arrière',
       manualAtBody: 'Mode manuel réglé sur le boîtier',
       zoom: 'Zoom',
-      heavy: 'Objectif avec son propre collier de pied',
+      heavy: 'Objectif à collier de trépied',
     },
     notYet: 'Pour commencer, indiquez l’ouverture maximale ci-dessus et corrigez ce qui est signalé.',
     begin: 'Commencer la mise en place',

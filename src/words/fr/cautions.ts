@@ -7,7 +7,7 @@ import { write } from './write.ts';
 const HARM: Readonly<Record<Harm, string>> = {
   manual:
     'Suivez le mode d’emploi de votre appareil et les conditions de garantie de la marque. Rien ici ne demande d’ouvrir l’appareil ou d’en régler l’intérieur.',
-  'heavy lens': 'Montez un objectif lourd par son propre collier de pied. Tenez-le quand vous desserrez ou serrez une fixation.',
+  'heavy lens': 'Montez un objectif lourd par son propre collier de trépied. Tenez-le quand vous desserrez ou serrez une fixation.',
   leads: 'Faites courir les câbles le long du mur ou collez-les au sol, afin que personne ne trébuche et n’entraîne le banc.',
   tripod: 'Écartez entièrement les jambes du trépied. Suspendez-y un poids bas s’il risque de basculer.',
   'hot lamps': 'Les lampes chauffent. Tenez-les loin du papier, des tissus et des mains, et laissez-les refroidir avant de les déplacer.',

@@ -104,7 +104,7 @@ export const words: EnteringWords = {
   off: ({ error }) => write.signed(error, 1),
   share: ({ share, inside, past }) => (inside ? `${write.percent(share)}, dedans` : `${write.percent(share)}, dehors de ${write.number(past, 1)}`),
   middle: ({ band, linear, logarithmic }) => [
-    `À ${place(band)}, entre les extrémités, le boîtier prendrait ${write.signed(linear.value, 1)} s’il suit la focale, et ${write.signed(logarithmic.value, 1)} s’il suit son logarithme.`,
+    `À ${place(band)}, entre les extrémités, le boîtier prendrait ${write.signed(linear.value, 1)} s’il suit la focale, et ${write.signed(logarithmic.value, 1)} s’il suit son logarithme.`,
     'Les marques ne publient pas lequel des deux.',
     `Mesuré : ${write.signed(band.centre, 1)}.`,
     ...lies(linear, logarithmic),

@@ -58,7 +58,7 @@ export const words: HearingWords = {
     erase: 'Effacer tous les mots appris',
     erased: 'Tous les mots appris sont effacés.',
     rooms: { sweep: 'Un balayage', walk: 'La mise en place', logbook: 'Le carnet', rest: 'Le reste' },
-    of: (count, all) => (count === all ? `appris en entier (${write.number(all)})` : `${write.number(count)} sur ${write.number(all)}`),
+    of: (count, all) => (count === all ? `tous appris (${write.number(all)})` : `${write.number(count)} sur ${write.number(all)}`),
     groups: {
       sweep: { name: 'Un balayage', for: 'De quoi mener tout un balayage, du premier essai à la valeur acceptée.' },
       walk: {

@@ -13,6 +13,12 @@ export function distance(length: Millimetres, unit: DistanceUnit): string {
   return write.unit(value, unit === 'm' ? 'meter' : 'foot', digits(value));
 }
 
+/** The same as it is said: a voice does not read the sign of the foot. */
+export function distanceAloud(length: Millimetres, unit: DistanceUnit): string {
+  const value = inUnit(length, unit);
+  return `${write.number(value, digits(value))} ${unit === 'm' ? 'mètres' : 'pieds'}`;
+}
+
 /** Millimetres below a metre. Without end: of a depth, which is feminine. */
 export function nearTarget(length: Millimetres | 'infinite', unit: DistanceUnit): string {
   if (length === 'infinite') return 'infinie';

@@ -27,7 +27,7 @@ export function factRevealed(fact: RevealedFact): string {
         `puis de ${at(fact.low + fact.by)} à ${at(fact.high + fact.by)} une fois que la mise au point avait bougé.`
       );
     case 'value off':
-      return `${writeSteps(fact.value)} s’en écarte de ${steps(fact.off)}.`;
+      return `${writeSteps(fact.value)} s’en écarte de ${steps(fact.off)}.`;
     case 'centre off':
       return `Le centre trouvé s’en écarte de ${steps(fact.off)}.`;
     case 'not found':

@@ -35,7 +35,7 @@ export const words: SettingsWords = {
     pace: 'Rythme',
     paces: {
       own: { label: 'Libre', note: 'Un appui ou un mot commence chaque essai.' },
-      counted: { label: 'Compté', note: 'Après le temps de réglage, trois tics décomptent et l’essai commence.' },
+      counted: { label: 'Compté', note: 'Après le temps de réglage, trois tops décomptent et l’essai commence.' },
     },
     toDial: (time) => `Temps de réglage : ${write.unit(time, 'second')}`,
     seconds: (time) => write.unit(time, 'second'),

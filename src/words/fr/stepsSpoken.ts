@@ -1,5 +1,5 @@
 // French: each step of the set-up walk as it is spoken, in one short sentence.
-import { FROM, distance } from './lengths.ts';
+import { FROM, distanceAloud } from './lengths.ts';
 import type { Each } from '../setUpWords.ts';
 import { sayCorrection } from '../../hearing/languages/fr/sayCorrection.ts';
 import { write } from './write.ts';
@@ -12,7 +12,7 @@ export const SPOKEN: Each = {
   zoom: ({ focalLength }) => `Zoom à ${write.number(focalLength)} millimètres.`,
   target: () => 'Mire bien à plat, centre à hauteur d’objectif.',
   print: () => 'Mesurez l’échelle imprimée.',
-  distance: ({ distance: length, from, unit }) => `Mire à ${distance(length, unit)} ${FROM[from]}.`,
+  distance: ({ distance: length, from, unit }) => `Mire à ${distanceAloud(length, unit)} ${FROM[from]}.`,
   light: () => 'Éclairez la mire régulièrement, et relevez l’exposition.',
   square: ({ by }) =>
     ({

@@ -95,7 +95,7 @@ export const words: SweepWords = {
     thenWait: 'puis attendez le décompte',
     already: 'déjà réglé',
     way: (clicks, direction, from) =>
-      direction === 'up' ? `${write.number(clicks)} au-dessus de ${writeSteps(from)}` : `${write.number(clicks)} au-dessous de ${writeSteps(from)}`,
+      direction === 'up' ? `montez de ${write.number(clicks)} depuis ${writeSteps(from)}` : `descendez de ${write.number(clicks)} depuis ${writeSteps(from)}`,
     left: (seconds) => ({ figure: write.number(seconds), unit: write.count(seconds, { one: 'seconde restante', other: 'secondes restantes' }) }),
     steady: 'Fixe ?',
     paused: 'le balayage attend',
