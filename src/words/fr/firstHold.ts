@@ -3,14 +3,14 @@ import type { FirstHoldWords } from '../firstHoldWords.ts';
 
 export const words: FirstHoldWords = {
   keys: {
-    elsewhere: 'Les touches vont à la page : cliquez sur le panneau.',
-    holdAtStake: 'Le temps est écoulé, mais les touches vont à la page : cliquez sur le panneau.',
-    back: 'Les touches arrivent de nouveau au panneau.',
+    elsewhere: 'Le clavier agit sur la page : cliquez sur le panneau.',
+    holdAtStake: 'Le temps est écoulé, mais le clavier agit sur la page : cliquez sur le panneau.',
+    back: 'Le clavier agit de nouveau sur le panneau.',
   },
   asked: {
     short: 'A-t-il déjà clignoté ? Si oui, appuyez encore. Sinon, continuez de maintenir.',
     double: 'S’est-il déjà allumé en retard ? Si oui, refaites un double appui. Sinon, continuez de maintenir.',
-    long: 'Est-il déjà éteint ? Si oui, refaites un appui long. Sinon, continuez de maintenir.',
+    long: 'Est-il resté éteint ? Si oui, refaites un appui long. Sinon, continuez de maintenir.',
     kept: (undoable) => `Un appui bref commence l’essai ; ne maintenez ensuite que le déclencheur.${undoable ? ' Un double appui annule.' : ''}`,
   },
   keptDouble: 'appui long, puis double appui',
@@ -42,7 +42,7 @@ export const words: FirstHoldWords = {
     title: 'Ce que peut faire le témoin',
     open: 'les quatre états',
     close: 'Masquer les quatre états',
-    does: { steady: 'Allumé aussitôt, et le reste.', late: 'S’allume en retard.', flicker: 'S’éteint, même une fois.', dark: 'Ne s’allume jamais.' },
+    does: { steady: 'S’allume aussitôt, et le reste.', late: 'S’allume en retard.', flicker: 'S’éteint, même une fois.', dark: 'Ne s’allume jamais.' },
     when: { steady: 'après le signal', late: 'pendant l’essai', flicker: 'pendant l’essai', dark: 'pendant l’essai' },
     after: 'après',
   },

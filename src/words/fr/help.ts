@@ -20,10 +20,10 @@ export const words: HelpWords = {
     light: 'Témoin',
     counts: 'Compte',
     is: {
-      steady: { seen: 'Allumé aussitôt, sans coupure', counts: 'dedans' },
-      late: { seen: 'Allumé en retard', counts: 'dehors, près' },
-      flicker: { seen: 'Éteint, même une fois', counts: 'dehors' },
-      dark: { seen: 'Jamais allumé', counts: 'dehors, loin' },
+      steady: { seen: 'S’est allumé aussitôt, sans coupure', counts: 'dedans' },
+      late: { seen: 'S’est allumé en retard', counts: 'dehors, près' },
+      flicker: { seen: 'S’est éteint, même une fois', counts: 'dehors' },
+      dark: { seen: 'Ne s’est jamais allumé', counts: 'dehors, loin' },
       untold: { seen: 'N’a pas tenu', counts: 'dehors' },
     },
     note:

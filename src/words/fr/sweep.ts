@@ -17,7 +17,7 @@ const HOLDS = { one: '# essai', other: '# essais' };
 const WANTED = { centre: 'centre encore incertain', ends: 'deux extrémités à voir' } as const;
 
 /** The word for it, where that is not its name. */
-const WORD: Readonly<Partial<Record<Plain, Word>>> = { hold: 'holding', unmoved: 'same', moved: 'shifted' };
+const WORD = { hold: 'holding', unmoved: 'same', moved: 'shifted' } as const satisfies Partial<Record<Plain, Word>>;
 
 const told: SweepWords['heard']['told'] = (input) => {
   if ('heard' in input && input.heard !== null) return input.heard;
@@ -33,7 +33,7 @@ const told: SweepWords['heard']['told'] = (input) => {
     case 'hold':
     case 'unmoved':
     case 'moved':
-      return taught(WORD[input.told] ?? 'holding');
+      return taught(WORD[input.told]);
     default:
       return taught(input.told);
   }
