@@ -71,6 +71,9 @@ const COURTESIES: readonly string[] = [
   'disons',
   'du coup',
   'cette fois',
+  'oups',
+  'zut',
+  'mince',
 ];
 
 export const AROUND = {
@@ -107,6 +110,10 @@ export const AROUND = {
     'très',
     'assez',
     'trop',
+    'toujours',
+    'vraiment',
+    'complètement',
+    'seulement',
   ],
   // When and where.
   places: ['maintenant', 'là', 'ici', 'encore', 'déjà'],

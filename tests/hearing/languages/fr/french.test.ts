@@ -8,12 +8,13 @@ import { askedWords } from '../../../../src/logbook/search/asking.ts';
 import { WORDS, type Word } from '../../../../src/sweep/inputs.ts';
 import { understood } from '../../../../src/sweep/understood.ts';
 import { correctionsIn } from '../../../../src/voice/corrections.ts';
+import { strictMatcherFor } from '../../../../src/voice/matching.ts';
 import { nameAfterNextIn } from '../../../../src/voice/nextLens.ts';
 import { matcherFor } from '../../../../src/voice/phonetic/match.ts';
 import { pronouncer } from '../../../../src/voice/phonetic/pronouncer.ts';
 import { inPhase } from '../../../sweep/staged.ts';
 import { beginnings, notTaken, numbersOf, pairsApart, phrasesOf, taughtWords } from './heardContract.ts';
-import { LOOKUP, NO_LOOKUP, REJECT, VALUES, WANT } from './transcripts.ts';
+import { LOOKUP, NO_LOOKUP, REJECT, TALK, VALUES, WANT } from './transcripts.ts';
 
 const PHASES = ['dialling', 'holding', 'judging', 'offered', 'paused', 'checking', 'turning', 'finished'] as const;
 const RESULT = ['entered', 'next', 'undo', 'repeat', 'far view', 'help'] as const satisfies readonly Word[];
@@ -35,6 +36,15 @@ describe('the words of French', () => {
     const allowed = STATES[[...PHASES, 'result', 'walk'].indexOf(name)] ?? [];
     expect(notTaken(FRENCH, allowed)).toEqual([]);
     expect(beginnings(FRENCH, allowed)).toEqual([]);
+  });
+
+  test('are taken before the person has stopped, as they are taught', () => {
+    const strictly = strictMatcherFor(FRENCH);
+    for (const word of WORDS) {
+      if (word === 'set') continue;
+      const { say: taught } = FRENCH.words[word];
+      expect({ taught, ...strictly([{ text: `${taught}.` }], [word], false) }).toMatchObject({ taught, is: 'taken', words: taught });
+    }
   });
 
   test('are taken in all phases together, or asked about', () => {
@@ -182,6 +192,13 @@ describe('what a recogniser may write', () => {
     ).toEqual([]);
     expect(answers.filter(({ answer }) => answer.is !== 'ignored').length / answers.length).toBeGreaterThan(0.97);
     expect(answers.filter(({ answer }) => answer.is === 'taken').length / answers.length).toBeGreaterThan(0.9);
+  });
+
+  test('of more talk two in a hundred are acted on at most', () => {
+    const answers = TALK.flatMap((text) => STATES.map((allowed) => heard(text, allowed, 20).is));
+    expect(answers.filter((is) => is === 'taken').length / answers.length).toBeLessThan(0.02);
+    expect(answers.filter((is) => is === 'unclear').length / answers.length).toBeLessThan(0.03);
+    expect(TALK.filter((text) => questionIn(text) !== null)).toEqual([]);
   });
 
   test('of people who talk to each other nothing is acted on', () => {

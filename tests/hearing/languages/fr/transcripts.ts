@@ -151,6 +151,33 @@ export const REJECT: readonly string[] = (
   'Combien ça coûte ?|Quel temps fait-il ?|Cherche pas.|Je cherche mes clés.|Montre un peu.|Donne-moi ça.|Regarde le ciel.|Trouve-moi une chaise.|Euh.|Hum.|Ah bon ?|Oh là là.|Eh ben dis donc.|Hein ?|Quoi ?|Comment ?|Pardon.|Chut.'
 ).split('|');
 
+/** The same, of which two in a hundred may be acted on: some of it is a taught word and nothing else. */
+export const TALK: readonly string[] = (
+  'T’as pensé à prendre le chargeur ?|Je crois qu’il est resté dans la voiture.|Le client veut les images pour jeudi.|' +
+  'On commence par le grand-angle ou par le télé ?|Attends, je change de pied.|Il faut resserrer la vis du plateau.|C’est un peu flou quand même.|' +
+  'La mire n’est pas droite.|Elle est un peu penchée à gauche, non ?|Descends encore un petit peu.|Stop, c’est bon comme ça.|' +
+  'Je vois rien du tout dans le viseur.|Tu me passes la lampe de poche ?|Il reste combien de temps ?|Encore dix minutes.|Moins fort, s’il te plaît.|' +
+  'Plus fort.|Pas si vite.|C’est à peu près ça.|On dirait que ça marche.|Il y a du vent dehors.|Ferme les rideaux, il y a trop de lumière.|' +
+  'Tu peux monter le chauffage ?|Le chien aboie encore.|Les enfants sont rentrés de l’école.|Qu’est-ce qu’on mange à midi ?|Des pâtes, comme d’habitude.|' +
+  'Je prends une douche et j’arrive.|Tu as fermé la porte à clé ?|Ma mère a appelé ce matin.|Elle passe nous voir dimanche.|' +
+  'C’est son anniversaire, elle a soixante-dix ans.|On lui offre quoi ?|Je sais pas, un livre peut-être.|Vingt euros chacun, ça va ?|' +
+  'Allô ? Oui, c’est moi.|Je te rappelle plus tard.|Non, je suis en plein travail.|Dans une heure, d’accord.|À tout à l’heure.|Bisous.|Quelle journée.|' +
+  'J’ai mal au dos.|Assieds-toi deux minutes.|Tiens, regarde l’écran.|C’est quoi ce message ?|Il demande une mise à jour.|Clique sur plus tard.|' +
+  'La souris ne répond plus.|Débranche et rebranche.|Ah, ça repart.|Tant mieux.|C’est toujours pareil avec ces machines.|On en rachètera une autre.|' +
+  'Ça coûte les yeux de la tête.|Le magasin ferme à sept heures.|Vas-y sans moi.|Je te rejoins là-bas.|N’oublie pas le pain.|Et du lait.|' +
+  'Une bouteille ou deux ?|Deux, ça suffit.|Ok, j’y vais.|Fais attention en traversant.|Le bus est passé trop tôt.|J’ai attendu une demi-heure.|' +
+  'Il y avait un accident sur la rocade.|Personne de blessé, heureusement.|Tu connais la suite.|La suite au prochain épisode.|Continuez sans moi.|' +
+  'Elle continue ses études.|Le film se termine mal.|Il a répété trois fois la même question.|J’ai décalé mon rendez-vous.|On a décalé la table.|' +
+  'Il a saisi l’occasion.|Les deux sont d’accord.|Tous ensemble.|Ils vivent ensemble depuis dix ans.|Ce meuble est bancal.|La chaise est bancale.|' +
+  'C’est ma valeur préférée.|Il a fixé une étagère.|Prix fixe à midi.|Le feu clignote orange.|Mets ton clignotant.|La guirlande clignote.|' +
+  'C’est éteint en bas ?|Tu as éteint le four ?|Oui, je l’ai éteint.|Aide-moi à plier le drap.|Tu m’aides ?|Je t’aide tout de suite.|Suivez le guide.|' +
+  'Au suivant, s’il vous plaît.|Le précédent locataire fumait.|Un retour gagnant.|Le retour du printemps.|Elle est partie en pause déjeuner.|' +
+  'Pause café ?|On fait une pause ?|J’annule tout.|Il a encore annulé.|Passe une bonne soirée.|Merci, toi aussi.|Vous pareillement.|' +
+  'C’est identique au mien.|La vue est belle d’ici.|Il vient de loin.|On va reprendre l’apéro.|Reprends-toi.|J’ignore pourquoi.|Accepte mes excuses.|' +
+  'C’est accepté partout.|Moins une.|Il était moins une.|Plus un mot.|Plus rien.|Ni plus ni moins.|Plus qu’une.|Moins que rien.|Zéro pointé.|' +
+  'Valeur sûre.|Quatre à quatre.'
+).split('|');
+
 const asks = (query: string, heard: string) => heard.split('|').map((one) => ({ query, heard: one.trim() }));
 
 /** What is looked for, as the logbook reads it. */
