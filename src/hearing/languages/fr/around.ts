@@ -7,6 +7,8 @@ export const SIGNS = { plus: ['plus', 'positif'], minus: ['moins', 'négatif'] }
 /** What people say to whoever they tell something, and while they think, before it or after it. */
 const COURTESIES: readonly string[] = [
   's’il te plaît',
+  's il te plaît',
+  's il vous plaît',
   's’il vous plaît',
   'si te plaît',
   'steuplaît',
@@ -128,8 +130,15 @@ export const SETTING: readonly string[] = [
   'mets sur',
   'mets la valeur',
   'mettre',
+  'mettez',
+  'mettons',
+  'je mets',
+  'je mets à',
+  'on met',
   'valeur',
   'valeur à',
+  'valeur de',
+  'valeur égale',
   'la valeur',
   'la valeur à',
   'règle',
@@ -137,5 +146,7 @@ export const SETTING: readonly string[] = [
   'règle sur',
   'régler',
   'réglage',
+  'correction',
+  'passe à',
   'à',
 ];

@@ -11,6 +11,7 @@ export const MISHEARD: Partial<Record<Word, readonly string[]>> = {
 export const MISHEARD_NUMBERS: MisheardNumbers = {
   spellings: {
     hun: 'un',
+    une: 'un',
     troie: 'trois',
     cadre: 'quatre',
     sain: 'cinq',

@@ -39,6 +39,7 @@ hier $X@
 hiver i9X@
 hop cp
 hum hum
+huit #It
 il il
 inchange an7on6E
 index andX1s

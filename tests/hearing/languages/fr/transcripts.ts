@@ -97,8 +97,8 @@ export const WANT: readonly { readonly word: Word; readonly heard: string }[] = 
 const set = (value: number, heard: string) => heard.split('|').map((one) => ({ value, heard: one.trim() }));
 
 export const VALUES: readonly { readonly value: number; readonly heard: string }[] = [
-  ...set(1, 'valeur plus un|plus 1|+1|valeur plus hun|plus un s’il te plaît|valeur plus 1er'),
-  ...set(-1, 'valeur moins un|moins 1 merci|-1|valeur -1|euh moins un'),
+  ...set(1, 'valeur plus un|plus 1|+1|valeur plus hun|plus un s’il te plaît|valeur plus 1er|plus une|je mets plus un'),
+  ...set(-1, 'valeur moins un|moins 1 merci|-1|valeur -1|euh moins un|mettez moins un|moins un s il vous plaît'),
   ...set(2, 'valeur plus deux|plus d’eux|plus 2e|valeurs plus 2|mets plus deux'),
   ...set(-2, 'moins deux|valeur moins d’eux|valeur moins 2 voilà|mets à moins deux'),
   ...set(3, 'plus trois|valeur plus troie|plus trois merci|valeur +3|plus toi'),
