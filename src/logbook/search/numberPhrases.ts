@@ -1,9 +1,10 @@
 // Every way of saying a number that a question may hold, made of how the language says it. Photographers leave the hundred
 // out: "one thirty-five", "one oh five".
 import type { SaidNumbers } from '../../hearing/languages/heardLanguage.ts';
+import { fold } from './words.ts';
 
 export interface NumberPhrases {
-  /** Words parted by single blanks, and the number they say. */
+  /** Words without accents, parted by single blanks, and the number they say. */
   readonly sizes: ReadonlyMap<string, number>;
   /** In words, of all phrases. */
   readonly longest: number;
@@ -36,13 +37,13 @@ export function phrasesOf({ say, also, zeros }: SaidNumbers): NumberPhrases {
   return {
     sizes,
     longest,
-    hundred: two === say(2) ? (counted ?? null) : null,
-    digits: Array.from({ length: 10 }, (_, digit) => say(digit)),
-    tens: [20, 30, 40, 50, 60, 70, 80, 90, 100].flatMap((ten) => [say(ten), ...joinedTo(say(ten + 5), say(5))]),
+    hundred: two === fold(say(2)) ? (counted ?? null) : null,
+    digits: Array.from({ length: 10 }, (_, digit) => fold(say(digit))),
+    tens: [20, 30, 40, 50, 60, 70, 80, 90, 100].flatMap((ten) => [fold(say(ten)), ...joinedTo(fold(say(ten + 5)), fold(say(5)))]),
   };
 }
 
 /** "Treinta y", of "treinta y cinco". */
 const joinedTo = (whole: string, digit: string): readonly string[] => (whole.endsWith(` ${digit}`) ? [whole.slice(0, -digit.length - 1)] : []);
 
-const wordsOf = (phrase: string): string[] => phrase.toLowerCase().split(/[\s-]+/);
+const wordsOf = (phrase: string): string[] => fold(phrase).split(/[\s-]+/);

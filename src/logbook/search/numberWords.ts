@@ -3,9 +3,10 @@
 // language says a number.
 import type { SaidNumbers } from '../../hearing/languages/heardLanguage.ts';
 import { phrasesOf } from './numberPhrases.ts';
+import { fold } from './words.ts';
 
 export interface NumberWords {
-  /** The text with every number word in figures; all other words as they were, parted by single blanks. */
+  /** The text with every number word in figures; all other words as they were but for their accents, parted by single blanks. */
   inFigures(text: string): string;
   /** Digits told one after another are one number: "eight five" is 85, and a serial number is as long as it is. */
   digitsJoined(text: string): string;
@@ -21,6 +22,7 @@ const FIGURES = /^\d+$/;
 
 export function numberWordsIn(numbers: SaidNumbers): NumberWords {
   const { sizes, longest, hundred, digits, tens } = phrasesOf(numbers);
+  const [point, zeros] = [fold(numbers.point), numbers.zeros.map(fold)];
   const digitOf = (word: string | undefined): string | null => {
     if (word === undefined) return null;
     if (FIGURES.test(word)) return word;
@@ -36,7 +38,7 @@ export function numberWordsIn(numbers: SaidNumbers): NumberWords {
       if (size !== undefined) fitting.push({ size, next: at + length });
     }
     const [first, second] = fitting;
-    const best = first && second && first.size < 100 && words[first.next] === hundred ? second : first;
+    const best = first && second && words[first.next] === hundred ? second : first;
     return best ? { text: String(best.size), next: best.next } : null;
   }
 
@@ -53,11 +55,11 @@ export function numberWordsIn(numbers: SaidNumbers): NumberWords {
 
   /** "Point eight", after the whole part. */
   function withDecimals(words: readonly string[], whole: Written): Written {
-    if (words[whole.next] !== numbers.point) return whole;
+    if (words[whole.next] !== point) return whole;
     let next = whole.next + 1;
     let decimals = '';
     for (let word = words[next]; word !== undefined; word = words[next]) {
-      const digit = numbers.zeros.includes(word) ? '0' : digitOf(word);
+      const digit = zeros.includes(word) ? '0' : digitOf(word);
       if (digit === null) break;
       decimals += digit;
       next++;
@@ -72,8 +74,7 @@ export function numberWordsIn(numbers: SaidNumbers): NumberWords {
 
   return {
     inFigures(text) {
-      const words = text
-        .toLowerCase()
+      const words = fold(text)
         .split(/[\s-]+/)
         .filter((word) => word !== '');
       const written: string[] = [];
@@ -85,6 +86,6 @@ export function numberWordsIn(numbers: SaidNumbers): NumberWords {
       }
       return written.join(' ');
     },
-    digitsJoined: (text) => text.toLowerCase().replace(run, (said) => said.replace(/\p{L}+/gu, (word) => String(sizes.get(word))).replace(/\s+/g, '')),
+    digitsJoined: (text) => fold(text).replace(run, (said) => said.replace(/\p{L}+/gu, (word) => String(sizes.get(word))).replace(/\s+/g, '')),
   };
 }

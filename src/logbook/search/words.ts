@@ -2,7 +2,7 @@
 // accents, `f/1.8` and `85mm` readable with and without their sign and unit.
 
 /** Small letters without accents; a comma between digits is a decimal point. */
-const fold = (text: string): string =>
+export const fold = (text: string): string =>
   text
     .normalize('NFKD')
     .replace(/\p{M}+/gu, '')

@@ -9,10 +9,13 @@ export type Pronounce = (word: string) => Phones;
 /** Gives any word its sounds. Words once asked are remembered. */
 export function pronouncer(language: Pronunciation): Pronounce {
   const known = new Map<string, Phones>(listedWords(language.words));
+  const rules = language.letters.map(([written, sounds]): Rule => {
+    const [letters = '', next = ''] = written.split('/');
+    return { letters, next, sounds };
+  });
   const twice = new RegExp(`([${language.doubled}])\\1`, 'g');
   const bySpelling = (word: string): Phones => {
-    const plainly = (whole: string): Phones =>
-      stressed(byLetters(whole.replace(twice, '$1'), language.letters), language.weakly.test(whole) ? 'second' : language.stress);
+    const plainly = (whole: string): Phones => stressed(byLetters(whole.replace(twice, '$1'), rules), language.weakly.test(whole) ? 'second' : language.stress);
     const fitting = language.endings.filter(([letters]) => word.endsWith(letters));
     for (const [letters, sounds, lost = ''] of fitting) {
       const stem = known.get(word.slice(0, -letters.length) + lost);
@@ -31,14 +34,21 @@ export function pronouncer(language: Pronunciation): Pronounce {
   };
 }
 
-function byLetters(word: string, rules: Pronunciation['letters']): Phones {
+interface Rule {
+  readonly letters: string;
+  /** One of these comes next, and is left to the next rule; whatever comes where there are none. */
+  readonly next: string;
+  readonly sounds: Phones;
+}
+
+function byLetters(word: string, rules: readonly Rule[]): Phones {
   let left = `^${word}$`;
   let out = '';
   while (left !== '' && left !== '$') {
-    const rule = rules.find(([letters]) => left.startsWith(letters));
-    left = rule ? left.slice(rule[0].length) : left.slice(1);
-    if (rule?.[0].endsWith('$')) left = '';
-    out += rule?.[1] ?? '';
+    const rule = rules.find(({ letters, next }) => left.startsWith(letters) && (next === '' || next.includes(left.charAt(letters.length))));
+    left = rule ? left.slice(rule.letters.length) : left.slice(1);
+    if (rule?.letters.endsWith('$')) left = '';
+    out += rule?.sounds ?? '';
   }
   return out;
 }
@@ -47,6 +57,19 @@ const VOWEL = new RegExp(`[${VOWEL_LETTERS}]`, 'g');
 
 function stressed(sounds: Phones, stress: Pronunciation['stress'] | 'second'): Phones {
   const vowels = [...sounds.matchAll(VOWEL)];
-  const at = (stress === 'last but one' ? (vowels.at(-2) ?? vowels[0]) : stress === 'second' ? (vowels[1] ?? vowels[0]) : vowels[0])?.index;
+  const at = stressedOf(vowels, stress)?.index;
   return at === undefined ? sounds : sounds.slice(0, at) + sounds.charAt(at).toUpperCase() + sounds.slice(at + 1);
+}
+
+function stressedOf<Vowel>(vowels: readonly Vowel[], stress: Pronunciation['stress'] | 'second'): Vowel | undefined {
+  switch (stress) {
+    case 'last':
+      return vowels.at(-1);
+    case 'last but one':
+      return vowels.at(-2) ?? vowels[0];
+    case 'second':
+      return vowels[1] ?? vowels[0];
+    case 'first':
+      return vowels[0];
+  }
 }

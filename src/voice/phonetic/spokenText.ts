@@ -12,6 +12,7 @@ export function spokenWordsIn({ signs, numbers }: Vocabulary): (text: string) =>
     bareWords(
       folded(text)
         .replace(ordinal, '$1')
+        .replace(/(\d)[.,](?=\d)/g, `$1 ${numbers.point} `)
         .replace(/\+/g, ` ${signs.plus[0]} `)
         .replace(minus, `$1 ${signs.minus[0]} `)
         .replace(/(\d)(?=\p{L})/gu, '$1 ')

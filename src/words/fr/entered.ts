@@ -1,0 +1,12 @@
+// French: saying that a value stands in the camera now.
+import { writeSteps } from '../../sweep/scale.ts';
+import type { EnteredWords } from '../enteredWords.ts';
+import { within } from './subject.ts';
+
+export const words: EnteredWords = {
+  title: 'Saisie dans l’appareil',
+  value: 'Valeur dans l’appareil',
+  offTheScale: (scale) => `Indiquez une correction ${within(scale)}.`,
+  mark: 'Noter comme saisi',
+  marked: (value) => `Noté : ${writeSteps(value)} est dans l’appareil.`,
+};

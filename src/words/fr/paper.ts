@@ -1,0 +1,4 @@
+// French: what every page for paper says.
+import type { PaperWords } from '../paperWords.ts';
+
+export const words: PaperWords = { print: 'Imprimer' };

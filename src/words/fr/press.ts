@@ -1,0 +1,35 @@
+// French: what the one switch does, and what a press tells.
+import type { SweepWords } from '../sweepWords.ts';
+
+export const press: SweepWords['press'] = {
+  is: { short: 'appui', double: 'double appui', long: 'appui long' },
+  means: {
+    solid: 'il était fixe',
+    delayed: 'il s’est allumé tard',
+    flicker: 'il a clignoté',
+    nothing: 'il est resté éteint',
+    failed: 'il n’a pas tenu',
+    left: 'flèche gauche',
+    right: 'flèche droite',
+    balanced: 'flèches égales',
+    lopsided: 'flèches inégales',
+    holding: 'commencer l’essai',
+    undo: 'annuler',
+    repeat: 'redire',
+    pause: 'pause',
+    resume: 'reprendre',
+    skip: 'passer cette valeur',
+    accept: 'accepter',
+    'go on': 'continuer',
+    same: 'la mise au point est la même',
+    shifted: 'la mise au point a bougé',
+    turned: 'la bague est tournée',
+    finish: 'terminer',
+    help: 'aide',
+    entered: 'marquer comme saisi',
+    'next lens': 'objectif suivant',
+    next: 'objectif suivant, ou étape suivante',
+    back: 'étape précédente',
+    'far view': 'vue de loin, oui ou non',
+  },
+};

@@ -1,0 +1,39 @@
+// French: what was ticked and read while a rig was set up.
+import { writeSteps } from '../../sweep/scale.ts';
+import type { BenchReading } from '../../optics/setUp/reading.ts';
+import type { ReadingsWords } from '../readingsWords.ts';
+import { inDegrees, FROM } from './lengths.ts';
+import { write } from './write.ts';
+
+export const words: ReadingsWords = {
+  title: 'Relevés',
+  ticked: (steps) => write.count(steps, { one: '# étape cochée', other: '# étapes cochées' }),
+  reading,
+};
+
+function reading(one: BenchReading): string {
+  switch (one.reads) {
+    case 'old value':
+      return `correction mémorisée avant : ${writeSteps(one.value)}`;
+    case 'print':
+      return `échelle imprimée : ${write.number(one.measured, 1)} mm au lieu de ${write.number(one.drawn)} mm`;
+    case 'distance':
+      return `distance : ${write.metres(one.distance)} ${FROM[one.from]}`;
+    case 'light':
+      return `lumière : EV ${write.number(one.ev, 1)} à 100 ISO`;
+    case 'mirror':
+      return `inclinaison par le miroir : ${inDegrees(one.tilt, 2)}`;
+    case 'spot':
+      return `inclinaison par la tache renvoyée : ${inDegrees(one.tilt, 2)}`;
+    case 'sides':
+      return `inclinaison par les quatre côtés : ${inDegrees(one.tilt, 1)}, à ${inDegrees(2 * one.uncertainty, 1)} près`;
+    case 'magnification':
+      return `échelle dans la photo : ${write.number(one.pixels)} pixels pour ${write.number(one.length, 1)} mm`;
+    case 'temperature':
+      return `température : ${write.number(one.celsius)} \u00b0C`;
+    case 'live view':
+      return one.sharp ? 'la visée écran était nette' : 'la visée écran n’était pas nette';
+    case 'placement':
+      return `part de la profondeur devant : ${write.percent(one.share)}`;
+  }
+}

@@ -1,0 +1,30 @@
+// French: the small drawing of each step of the set-up walk, for those who do not see it.
+import type { SetUpWords } from '../setUpWords.ts';
+
+export const DRAWN: SetUpWords['pictures'] = {
+  'lamp on the screen': 'Dessin : le témoin sur le panneau.',
+  'stored value': 'Dessin : l’échelle des corrections au dos de l’appareil, avec la valeur mémorisée marquée.',
+  level: 'Dessin : l’appareil de niveau sur son trépied.',
+  converter: 'Dessin : le multiplicateur entre le boîtier et l’objectif.',
+  'zoom ring': 'Dessin : la bague de zoom, tournée sur son repère.',
+  'target at lens height': 'Dessin : le centre de la mire à la hauteur de l’objectif.',
+  'ruler on the print': 'Dessin : une règle le long de l’échelle imprimée.',
+  tape: 'Dessin : un mètre ruban du repère du plan focal à la mire.',
+  'two lamps': 'Dessin : la mire éclairée des deux côtés.',
+  mirror: 'Dessin : l’objectif se voit dans le miroir posé sur la mire.',
+  'four sides': 'Dessin : les quatre côtés de la mire, à mesurer.',
+  'returning spot': 'Dessin : une tache lumineuse qui va au miroir et en revient.',
+  'stabiliser off': 'Dessin : l’appareil qui tremble, barré.',
+  'centre point': 'Dessin : les collimateurs, celui du centre choisi.',
+  'open aperture': 'Dessin : le diaphragme, grand ouvert.',
+  'rear button': 'Dessin : un doigt sur le bouton arrière.',
+  thermometer: 'Dessin : un thermomètre et une horloge.',
+  'value set': 'Dessin : l’échelle des corrections au dos de l’appareil, en cours de réglage.',
+  'live-view magnifier': 'Dessin : la visée écran, agrandie.',
+  'three photographs': 'Dessin : trois photos, celle du milieu la plus nette.',
+  'scale in a photograph': 'Dessin : l’échelle dans une photo, d’un bout à l’autre.',
+  'focus switch on the lens': 'Dessin : le sélecteur de mise au point de l’objectif, sur manuel.',
+  'focus switch on the body': 'Dessin : le sélecteur de mise au point du boîtier, sur manuel.',
+  viewfinder: 'Dessin : un œil au viseur, et le témoin de mise au point entre ses flèches.',
+  'half-press': 'Dessin : un doigt qui maintient le déclencheur à mi-course, et le témoin allumé.',
+};
