@@ -1,4 +1,12 @@
-// Japanese as it is written here: half-width figures, and no words between numbers and their counters.
-import { writing } from '../writing.ts';
+// Japanese as it is written here: half-width figures, and no space between a number and its counter: 5秒, 1時間10分.
+import { writing, type Write } from '../writing.ts';
 
-export const write = writing('ja-JP');
+const plain = writing('ja-JP');
+
+const close = (text: string): string => text.replaceAll(/ (?=[ぁ-ん一-龠])/gu, '');
+
+export const write: Write = {
+  ...plain,
+  unit: (...of) => close(plain.unit(...of)),
+  duration: (time) => close(plain.duration(time)).replaceAll(' ', ''),
+};
