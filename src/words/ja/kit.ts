@@ -6,7 +6,7 @@ import { FIELD_FAULT } from './fieldFaults.ts';
 import { write } from './write.ts';
 
 const ITEM: Readonly<Record<KitList, string>> = { bodies: 'ボディ', lenses: 'レンズ', converters: 'コンバーター', situations: '組み合わせ' };
-const LACKED = { body: 'ボディ', lens: 'レンズ' } as const;
+const LACKED = { body: 'ボディ', lens: 'レンズ', converter: 'コンバーター' } as const;
 
 const named = (lenses: readonly Pick<Lens, 'name' | 'serial'>[]): string =>
   write.list(lenses.map(({ name, serial }) => (serial === null ? name : `${name}(${serial})`)));

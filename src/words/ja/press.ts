@@ -18,7 +18,7 @@ export const press: SweepWords['press'] = {
     repeat: 'もう一度読み上げ',
     pause: '一時停止',
     resume: '再開',
-    skip: 'この値を飛ばす',
+    skip: 'この値をスキップ',
     accept: '確定',
     'go on': '続ける',
     same: 'ピントは変わらない',
@@ -30,6 +30,6 @@ export const press: SweepWords['press'] = {
     'next lens': '次のレンズ',
     next: '次のレンズ、次の手順',
     back: '前の手順',
-    'far view': '拡大表示の切り替え',
+    'far view': '大画面表示の切り替え',
   },
 };

@@ -44,7 +44,7 @@ const became: SweepWords['heard']['became'] = (event, hold) => {
     case 'chose':
       return `${writeSteps(event.value)}に変更`;
     case 'skipped':
-      return '飛ばしました';
+      return 'スキップしました';
     case 'undid':
       return '取り消しました';
     case 'paused':
@@ -68,7 +68,7 @@ const became: SweepWords['heard']['became'] = (event, hold) => {
 
 export const words: SweepWords = {
   leave: '最初の画面へ。測定は待機します。',
-  leaveFarView: '拡大表示を終える',
+  leaveFarView: '大画面表示を終える',
   setUp: '測定環境の準備',
   face: {
     label: '現在',

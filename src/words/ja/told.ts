@@ -1,5 +1,4 @@
 // Japanese: whose sweep it is.
-import { writeSteps } from '../../sweep/scale.ts';
 import { line } from '../line.ts';
 import type { Part, ToldWords } from '../toldWords.ts';
 import { place, within } from './subject.ts';
