@@ -1,6 +1,6 @@
-// Japanese: whole numbers as they are said, in kana, each one word.
+// Japanese: whole numbers as they are said, in hiragana, each one word.
 
-const ONES = ['ゼロ', 'いち', 'に', 'さん', 'よん', 'ご', 'ろく', 'なな', 'はち', 'きゅう'] as const;
+const ONES = ['ぜろ', 'いち', 'に', 'さん', 'よん', 'ご', 'ろく', 'なな', 'はち', 'きゅう'] as const;
 
 /** What a digit before it makes of a hundred and of a thousand. */
 const HUNDREDS = ['', 'ひゃく', 'にひゃく', 'さんびゃく', 'よんひゃく', 'ごひゃく', 'ろっぴゃく', 'ななひゃく', 'はっぴゃく', 'きゅうひゃく'] as const;

@@ -1,0 +1,41 @@
+// Japanese: signs, and what stands around a command or a value.
+import type { SaysNothing } from '../heardLanguage.ts';
+
+const inOne = (rows: readonly string[]): readonly string[] => rows.flatMap((row) => row.split(' '));
+
+/** Words for the sign of a correction. */
+export const SIGNS = { plus: ['プラス', '足す'], minus: ['マイナス', '引く'] } as const;
+
+/** What people say to whoever they tell something, and while they think, before it or after it; of a verb what makes it polite. */
+const COURTESIES = inOne([
+  'お願いします お願い お願いね お願いできますか をお願いします でお願いします にお願いします でお願い をお願い',
+  'ください 下さい してください をしてください にしてください にして にします にする にした にしました でいいです でいい で',
+  'ありがとう ありがとうございます どうも すみません すいません どうぞ 頼む 頼みます',
+  'はい うん ええ よし そう そうだね そうですね じゃあ じゃ では それでは それじゃ では次 まあ さて ok オーケー オッケー',
+  'えっと えーと ええと えー えっ あの あのー その あー あっ うーん んー んーと うーんと ほら お おっ',
+  'ね よ な さ わ ねえ よね かな かも と思う と思います と言った って言った ちょっと とりあえず',
+  'です ですね ですよ だ だね だよ だな っと',
+]);
+
+export const AROUND = {
+  courtesies: COURTESIES,
+  // Particles.
+  articles: ['が', 'は', 'を', 'に', 'も', 'の', 'と'],
+  // What makes a statement of a noun, and what points to the light.
+  frames: inOne([
+    'でした だった になった になりました みたい みたいです これ これは それ ランプ ランプは ランプが 光 光が 光は',
+    'した して する します しました してる しています している してます してた していた していました しよう しましょう',
+  ]),
+  // When and where.
+  places: ['今', '今は', 'ここ', 'ここで', 'ここは', 'また', '今度', '今度は'],
+  // "Left hand", "on the right", "come back", "next time", "same here".
+  everyday: ['left', 'right', 'back', 'next', 'same'],
+} as const satisfies SaysNothing;
+
+/** What may stand before a value, and what may stand behind it. */
+export const SETTING: readonly string[] = ['セット', 'セットして', 'セットは', '設定', '設定は', '値', '値は', '値を', '補正値', '補正値は', '補正', '次は'];
+export const SETTING_BEHIND: readonly string[] = ['に', 'へ', 'で'].flatMap((particle) =>
+  'セット セットして セットします セットしてください 設定 設定して 設定してください 合わせて 合わせる 合わせます 合わせた 変更'
+    .split(' ')
+    .map((verb) => particle + verb),
+);
