@@ -99,7 +99,7 @@ export const words: EnteringWords = {
   table: { at: '測定した条件', off: '中心との差', share: '半幅に対して' },
   at: place,
   off: ({ error }) => write.signed(error, 1),
-  share: ({ share, inside, past }) => (inside ? `${write.percent(share)}、域内` : `${write.percent(share)}、${write.number(past, 1)}域外`),
+  share: ({ share, inside, past }) => (inside ? `${write.percent(share)}、域内` : `${write.percent(share)}、端から${write.number(past, 1)}外`),
   middle: ({ band, linear, logarithmic }) => [
     `両端の間の${place(band)}では、ボディが焦点距離に比例させるなら${write.signed(linear.value, 1)}、焦点距離の対数に比例させるなら${write.signed(logarithmic.value, 1)}を使います。`,
     'どちらであるか、メーカーは公表していません。',
