@@ -48,10 +48,7 @@ function bracketSaid({ subject, bracket }: ShownThere): readonly string[] {
   if (bracket.is === 'agree')
     return [head, `安定域の中心${write.signed(band, 1)}と一致します。合わせた値は${correctionBetween(bracket.joint)}で、ここではこれを使います。`];
   const apart = `${write.signed(difference.value, 1)} ± ${write.number(marginOf(difference), 1)}ステップ`;
-  return [
-    head,
-    `安定域の中心${write.signed(band, 1)}と${apart}の差があるため、安定域だけを使います。測定環境を確かめ、両方とも測定し直してください。`,
-  ];
+  return [head, `安定域の中心${write.signed(band, 1)}と${apart}の差があるため、安定域だけを使います。測定環境を確かめ、両方とも測定し直してください。`];
 }
 
 function checkSaid({ subject, check }: ShownThere): string {
@@ -85,8 +82,7 @@ export const words: EnteringWords = {
     noUse: '使用頻度を0〜100で入力してください。それまでは1として数えます。',
   },
   unknown: 'ここの安定域はまだ分かりません。測定するか、安定域の両端を手入力してください。',
-  missingEnd: (focalLength) =>
-    `このボディは、ズームの両端に値を1つずつ記憶します。${long(focalLength)}でも測定してください。それまでは、全体で1つの値です。`,
+  missingEnd: (focalLength) => `このボディは、ズームの両端に値を1つずつ記憶します。${long(focalLength)}でも測定してください。それまでは、全体で1つの値です。`,
   enter: '設定',
   wide: (focalLength) => `広角端${long(focalLength)}:`,
   tele: (focalLength) => `望遠端${long(focalLength)}:`,
@@ -115,10 +111,7 @@ export const words: EnteringWords = {
   },
   shown: { title: '写真で分かったこと', bracket: bracketSaid, check: checkSaid },
   uncounted: (list) => `数えていないもの:${write.list(list.map((one) => `${place(one)}(${WHY[one.why]})`))}。`,
-  converter: (fNumber) => [
-    'ボディは、レンズのみの値とは別に記憶します。',
-    ...(fNumber === null ? [] : [`合成F値はf/${write.number(fNumber, 1)}になります。`]),
-  ],
+  converter: (fNumber) => ['ボディは、レンズのみの値とは別に記憶します。', ...(fNumber === null ? [] : [`合成F値はf/${write.number(fNumber, 1)}になります。`])],
   chart: {
     one: {
       'focal length': ['棒:焦点距離ごとの安定域。', ...LEGEND],

@@ -53,7 +53,9 @@ export const words: PlanWords = {
   underWay: '測定中です。先に最初の画面から終了してください。',
   anew: '計画を作り直す',
   pace: ({ perSweep, sweeps }) =>
-    sweeps === 0 ? `一度測定を終えるまで、所要時間は1回${minutes(perSweep)}という目安です。` : `所要時間は、これまでのペース(1回${minutes(perSweep)})によります。`,
+    sweeps === 0
+      ? `一度測定を終えるまで、所要時間は1回${minutes(perSweep)}という目安です。`
+      : `所要時間は、これまでのペース(1回${minutes(perSweep)})によります。`,
   progress: ({ done, all, left, next }) =>
     next === null
       ? [`${write.number(all)}件中${write.number(done)}件を測定しました。`, '計画は完了です。']

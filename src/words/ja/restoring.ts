@@ -38,10 +38,7 @@ const IS: Readonly<Record<Exclude<Compared, 'same'>, (title: string) => string>>
 /** What the backup holds, and what is only here. */
 export function brings({ counts, onlyHere }: RestorePlan): readonly string[] {
   const parts = COUNTED.filter(([which]) => counts[which] > 0).map(([which, counted]) => counted(write.number(counts[which])));
-  return [
-    parts.length === 0 ? 'バックアップは空です。' : `バックアップの内容:${write.list(parts)}。`,
-    `ここだけにあるものは${write.number(onlyHere)}件です。`,
-  ];
+  return [parts.length === 0 ? 'バックアップは空です。' : `バックアップの内容:${write.list(parts)}。`, `ここだけにあるものは${write.number(onlyHere)}件です。`];
 }
 
 function titled(title: Title): string {

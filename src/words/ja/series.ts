@@ -135,9 +135,7 @@ export const words: SeriesWords = {
     figures: ({ check, shots, reference, depth }) => [
       `${SHOTS(shots)}平均${write.signed(check.bias.value, 1)} mm${Number.isFinite(check.bias.high) ? `、${inMillimetres(check.bias)}` : ''}。\u2212は手前です。`,
       `ばらつき(標準偏差):${lengthAtTarget(check.repeatability)}。`,
-      ...(check.nearLessFar === null
-        ? []
-        : [`近側からと遠側からの差:${write.signed(check.nearLessFar.value, 1)} mm、${inMillimetres(check.nearLessFar)}。`]),
+      ...(check.nearLessFar === null ? [] : [`近側からと遠側からの差:${write.signed(check.nearLessFar.value, 1)} mm、${inMillimetres(check.nearLessFar)}。`]),
       ...(reference === null ? [] : [`ライブビュー:${write.signed(reference.value, 1)} mm、${inMillimetres(reference)}。平均から差し引いています。`]),
       `被写界深度:手前${lengthAtTarget(depth.front)}、奥${depth.behind === 'infinite' ? '無限' : lengthAtTarget(depth.behind)}。確実にその半分以内に収まれば、正しい値とします。`,
     ],

@@ -9,7 +9,7 @@ export const words: SessionWords = {
     readAgain: '読み込み直す',
     tooNew: '保存内容は、より新しいSweepbookで書かれています。このSweepbookを更新してください。それまでは何も変更しません。',
     spoilt: (key, field, place) =>
-      `「${key}」の保存内容は${field === null ? '' : `「${field}」に問題があり、`}使えません。` + `そのまま「${place}」に保管し、残りはすべて使えます。`,
+      `「${key}」の保存内容は${field === null ? '' : `「${field}」に問題があり、`}使えません。そのまま「${place}」に保管し、残りはすべて使えます。`,
     unread: '今は保存内容を読み込めません。もう一度試してください。',
     notOnDisk: '画面には出ていますが、まだディスクに保存されていません。このパネルを開いたままにしてください。成功するまで保存を試みます。',
   },
@@ -92,7 +92,8 @@ export const words: SessionWords = {
     noScale: '補正範囲の下限、上限、刻みを整数で入力してください。',
     noSweep: 'この測定はここでは変更できません。別のウィンドウで測定中なら、先に引き継いでください。',
     holdFirst: '先にこの半押しを終えてから、入力し直してください。',
-    offTheScale: (value) => `${writeSteps(value)}は半押し済みで、この範囲に入っていません。その半押しを取り消すか、${writeSteps(value)}を含む範囲にしてください。`,
+    offTheScale: (value) =>
+      `${writeSteps(value)}は半押し済みで、この範囲に入っていません。その半押しを取り消すか、${writeSteps(value)}を含む範囲にしてください。`,
     arrowsSeen: 'これまでの半押しに矢印が含まれています。先にその半押しを取り消すか、矢印ありのままにしてください。',
     kitGone: 'これはもう機材にありません。別のものを選んでください。',
     resultGone: 'この結果はもう機材にありません。記録帳で探してください。',

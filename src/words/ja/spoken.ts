@@ -39,7 +39,10 @@ function prompt(one: Prompt): InWords {
     case 'offer': {
       const { spoken, written } = one.trouble ? both(TROUBLE_SAID[one.trouble.trouble]) : outcome(one.outcome);
       const look = one.look && !one.trouble ? 'ライブビューではピントが合ったままですか?' : null;
-      return { spoken: together(noted(one.noted), spoken, look, '確定しますか?'), written: together(noted(one.noted), written, look, '確定しますか、続けますか?') };
+      return {
+        spoken: together(noted(one.noted), spoken, look, '確定しますか?'),
+        written: together(noted(one.noted), written, look, '確定しますか、続けますか?'),
+      };
     }
     case 'check focus': {
       const before = together(noted(one.noted), found(one.trouble));
@@ -50,7 +53,11 @@ function prompt(one: Prompt): InWords {
     }
     case 'turn the focus':
       return both(
-        together(noted(one.noted), one.practice ? '練習用カメラは自分でリングを回します。' : TURN[one.way], `済んだら「${taught('shifted')}」と言ってください。`),
+        together(
+          noted(one.noted),
+          one.practice ? '練習用カメラは自分でリングを回します。' : TURN[one.way],
+          `済んだら「${taught('shifted')}」と言ってください。`,
+        ),
       );
     case 'fresh series':
       return next('測定をやり直します。', one.next);
