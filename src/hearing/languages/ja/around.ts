@@ -4,7 +4,9 @@ import type { SaysNothing } from '../heardLanguage.ts';
 const inOne = (rows: readonly string[]): readonly string[] => rows.flatMap((row) => row.split(' '));
 
 /** Words for the sign of a correction. */
-export const SIGNS = { plus: ['プラス', '足す'], minus: ['マイナス', '引く'] } as const;
+export const SIGNS = { plus: ['プラス'], minus: ['マイナス'] } as const;
+/** Between a sign and its number. */
+export const TOWARDS = 'の|がわに?|そくに?|ほうこうに?';
 
 /** What people say to whoever they tell something, and while they think, before it or after it; of a verb what makes it polite. */
 const COURTESIES = inOne([
@@ -12,7 +14,7 @@ const COURTESIES = inOne([
   'ください 下さい してください をしてください にしてください にして にします にする にした にしました でいいです でいい で',
   'ありがとう ありがとうございます どうも すみません すいません どうぞ 頼む 頼みます',
   'はい うん ええ よし そう そうだね そうですね じゃあ じゃ では それでは それじゃ では次 まあ さて ok オーケー オッケー',
-  'えっと えーと ええと えー えっ あの あのー その あー あっ うーん んー んーと うーんと ほら お おっ',
+  'えっと えーと ええと えー えっ あの あのー その あー あっ うーん んー んーと うーんと ほら おっ',
   'ね よ な さ わ ねえ よね かな かも と思う と思います と言った って言った ちょっと とりあえず',
   'です ですね ですよ だ だね だよ だな っと',
 ]);

@@ -5,13 +5,8 @@ import { otherWays, sayKana } from './numbers.ts';
 
 /** Spellings that come back for a word although they do not sound like it enough to be found by their sound. */
 export const MISHEARD: Partial<Record<Word, readonly string[]>> = {
-  delayed: ['お暮れ', 'お呉れ', '送れ', '送れた'],
-  left: ['非だり', '日だり'],
-  nothing: ['着かない', '付かない', '就かない', '突かない', '使ない'],
-  shifted: ['図れた', '擦れた', '逸れた'],
-  resume: ['再会', '最下位', '再会して'],
-  next: ['継ぎへ', '継ぎ'],
-  back: ['戻す', 'も取る'],
+  nothing: ['使ない'],
+  back: ['戻す', '元る'],
 };
 
 /** The other ways of saying a number are as good, right after a sign. */

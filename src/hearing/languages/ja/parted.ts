@@ -1,7 +1,7 @@
 // Japanese: a text, which has no blanks between its words, parted into words that are known to be told or to stand around what is told.
 // What none of them is stays together in short pieces: the parting with the fewest pieces is taken.
 import { ALSO } from './also.ts';
-import { AROUND, SETTING, SETTING_BEHIND, SIGNS } from './around.ts';
+import { AROUND, SETTING, SETTING_BEHIND, SIGNS, TOWARDS } from './around.ts';
 import { QUESTION } from './asking.ts';
 import { MISHEARD } from './misheard.ts';
 import { otherWays } from './numbers.ts';
@@ -19,11 +19,13 @@ const phrases: readonly string[] = [
 const known = new Set([...phrases.map(inKana), ...Array.from({ length: LARGEST + 1 }, (_, whole) => [sayWhole(whole), ...otherWays(whole)]).flat()]);
 const longest = Math.max(...[...known].map((word) => word.length));
 
-/** A known word, and a piece that is none with each of its kana. */
+/** A known word, one of a single kana, and a piece that is none with each of its kana. */
 const WORD = 0.9;
+const SHORT_WORD = 1;
 const PIECE = 0.1;
 const KANA = 1;
 const LONGEST_PIECE = 3;
+const NUMBERS_OF_ONE = ['に', 'し', 'ご', 'く'];
 
 function words(run: string): string {
   const best: { cost: number; from: number }[] = [{ cost: 0, from: 0 }];
@@ -31,7 +33,7 @@ function words(run: string): string {
     let here = { cost: Infinity, from: 0 };
     for (let from = Math.max(0, end - longest); from < end; from++) {
       const length = end - from;
-      const own = known.has(run.slice(from, end)) ? WORD : length <= LONGEST_PIECE ? PIECE + KANA * length : Infinity;
+      const own = known.has(run.slice(from, end)) ? (length > 1 ? WORD : SHORT_WORD) : length <= LONGEST_PIECE ? PIECE + KANA * length : Infinity;
       const cost = (best[from]?.cost ?? Infinity) + own;
       if (cost < here.cost) here = { cost, from };
     }
@@ -39,16 +41,24 @@ function words(run: string): string {
   }
   const found: string[] = [];
   for (let end = run.length; end > 0; end = best[end]?.from ?? 0) found.unshift(run.slice(best[end]?.from ?? 0, end));
-  return found.join(' ');
+  for (let at = found.length - 1; at > 0; at--)
+    if (NUMBERS_OF_ONE.includes(found[at] ?? '') && isPiece(found[at - 1])) found.splice(at - 1, 2, `${found[at - 1]}${found[at]}`);
+  return found.filter(Boolean).join(' ');
 }
 
+/** A number of one kana may be a particle or an ending: it is a number only where no other piece stands before it. */
+const isPiece = (word: string | undefined): word is string => word !== undefined && !known.has(word);
+
 /** Before "てん" numbers are said short: "いってん". */
-const SHORT: Readonly<Record<string, string>> = { いっ: 'いち', はっ: 'はち', じゅっ: 'じゅう', にい: 'に', ごう: 'ご', ごお: 'ご' };
-const DECIMAL = new RegExp(`(${Object.keys(SHORT).join('|')})てん(?=${Array.from({ length: 10 }, (_, digit) => sayWhole(digit)).join('|')}|\\d)`, 'g');
+const BEFORE_POINT: Readonly<Record<string, string>> = { いっ: 'いち', はっ: 'はち', じゅっ: 'じゅう', にい: 'に', ごう: 'ご', ごお: 'ご' };
+const DECIMAL = new RegExp(`(${Object.keys(BEFORE_POINT).join('|')})てん(?=${Array.from({ length: 10 }, (_, digit) => sayWhole(digit)).join('|')}|\\d)`, 'g');
+
+const SIGN_TOWARDS = new RegExp(`(${[SIGNS.plus[0], SIGNS.minus[0]].map(inKana).join('|')})(?:${TOWARDS})`, 'g');
 
 export const parted = (text: string): string =>
   inKana(text)
-    .replace(DECIMAL, (_, short: string) => `${SHORT[short]}てん`)
+    .replace(DECIMAL, (_, short: string) => `${BEFORE_POINT[short]}てん`)
+    .replace(SIGN_TOWARDS, '$1 ')
     // Right behind figures it is no two: "プラス5に".
     .replace(/(\d)に(?![ぁ-ゖ])/g, '$1 ')
     .replace(/[ぁ-ゖ々]+/g, (run) => ` ${words(run)} `);

@@ -2,7 +2,7 @@
 // talk are here where the readings of their single characters would sound like something that is told.
 
 export const SPELLINGS = `
-おくれ 遅れ 後れ 送れ 贈れ
+おくれ 遅れ 後れ 送れ 贈れ お暮れ お呉れ
 おそい 遅い 襲い
 おそかった 遅かった
 ちえん 遅延
@@ -10,7 +10,7 @@ export const SPELLINGS = `
 ちか 近 地下 地価
 ちかちか 近々 近近
 ばっちり 罰ちり
-ひだり 左
+ひだり 左 日だり 火だり
 みぎ 右
 さゆう 左右
 うせつ 右折
@@ -23,7 +23,7 @@ export const SPELLINGS = `
 かたより 偏り 片寄り 片より 型より 方より
 かたよっ 偏っ 片寄っ
 かたがわ 片側
-かた 片 肩 型
+かた 片 肩 型 方
 ふぞろい 不揃い 不ぞろい
 とりけし 取り消し 取消し 取消 取りけし とり消し 鳥消し 鳥けし
 とりけす 取り消す 取消す
@@ -44,7 +44,9 @@ export const SPELLINGS = `
 ひとこと 一言
 いちにち 一日
 じゅうぶん 十分
-ぽうず ポーズ
+とば 飛ば 跳ば
+ひょうじ 表示
+かくだい 拡大
 くりかえし 繰り返し 繰返し
 くりかえす 繰り返す
 くりかえして 繰り返して
@@ -63,7 +65,7 @@ export const SPELLINGS = `
 つかわ 使わ
 つかれ 疲れ
 おなじ 同じ
-ずれ ズレ ヅレ 図れ
+ずれ ヅレ 図れ 擦れ 逸れ
 かわら 変わら
 かわり 変わり 代わり
 かわっ 変わっ 代わっ
@@ -110,7 +112,6 @@ export const SPELLINGS = `
 りょうほう 両方
 やじるし 矢印
 たすけ 助け
-かた 方
 つかいかた 使い方
 たのむ 頼む
 たのみ 頼み
@@ -165,7 +166,7 @@ export const SPELLINGS = `
 くろ 黒
 あか 赤
 あお 青
-ぷらす plus ぷらす
+ぷらす plus
 まいなす minus
 せっと set
 すきっぷ skip
