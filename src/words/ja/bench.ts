@@ -37,7 +37,7 @@ export const words: BenchWords = {
   },
   depth: {
     title: 'レンズと被写界深度',
-    finer: '詳細:コンバーター、画素、AFエリア、錯乱円、ステップ',
+    finer: '詳細：コンバーター、画素、AFエリア、錯乱円、ステップ',
     wanted: '開放絞りを入力すると、被写界深度、明るさ、傾き、ターゲットを表示します。',
     figures: ({ magnification, measured, total, front, behind, near, far, focus: atSensor, quarterWave, hyperfocal, blur, airy, unit }) => [
       { name: '撮影倍率', value: `1 : ${write.number(1 / magnification, 1)}`, note: measured ? '実測' : '薄肉レンズの計算' },
@@ -80,8 +80,8 @@ export const words: BenchWords = {
     bySides,
   },
   place: {
-    title: '傾斜スケールと、意図した深度配分',
-    finer: '詳細:傾斜スケールの角度が違う場合',
+    title: '傾斜スケールと深度の配分',
+    finer: '詳細：傾斜スケールの角度が違う場合',
     onTarget: 'ピントはターゲット上にあります。',
     focus,
     wanted: '開放絞りを入力すると、移動量を計算します。',

@@ -21,7 +21,7 @@ export const words: CardWords = {
   title: '携帯カード',
   gone: 'このボディは、もう機材にありません。このページを閉じて、機材からカードを開き直してください。',
   empty: 'このボディには、まだ測定も設定もありません。',
-  about: (serial, printed) => [...(serial === null ? [] : [`製造番号${serial}。`]), `印刷日:${write.day(printed)}。`],
+  about: (serial, printed) => [...(serial === null ? [] : [`製造番号${serial}。`]), `印刷日：${write.day(printed)}。`],
   at: place,
   facts: ({ state, at, within, check, due }) =>
     line([

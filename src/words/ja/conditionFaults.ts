@@ -2,7 +2,7 @@
 import type { ConditionFault } from '../../logbook/conditions.ts';
 
 export const CONDITION_FAULT: Readonly<Record<ConditionFault, string>> = {
-  'no light': '明るさを9のような露出値(EV)で入力してください。',
+  'no light': '明るさを9のような露出値（EV）で入力してください。',
   'light too low': '明るさはEV \u221210以上です。',
   'light too high': '明るさはEV 24以下です。',
   'no temperature': '温度を摂氏で入力してください。',

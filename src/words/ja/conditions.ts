@@ -9,7 +9,7 @@ export const words: ConditionsWords = {
   fields: {
     day: { label: '日付', hint: '2026-03-04のように、年、月、日の順。' },
     temperature: { label: '温度、°C' },
-    light: { label: '明るさ、EV(ISO 100)' },
+    light: { label: '明るさ、EV（ISO 100）' },
     firmware: { label: 'ボディのファームウェア' },
     note: { label: 'メモ' },
   },

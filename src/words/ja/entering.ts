@@ -31,7 +31,7 @@ const CHECK = 'そこで写真による検証をしてください。';
 
 const long = (focalLength: number): string => write.millimetres(millimetres(focalLength));
 const where = ({ band }: Fit): string => place(band);
-const missed = (fit: Fit): string => `${where(fit)}(端から${write.number(fit.past)}ステップ外)`;
+const missed = (fit: Fit): string => `${where(fit)}（端から${write.number(fit.past)}ステップ外）`;
 
 function lies(linear: Fit, logarithmic: Fit): readonly string[] {
   if (linear.inside && logarithmic.inside) return ['どちらもその安定域に入ります。'];
@@ -42,7 +42,7 @@ function lies(linear: Fit, logarithmic: Fit): readonly string[] {
 function bracketSaid({ subject, bracket }: ShownThere): readonly string[] {
   if (bracket === null) return [];
   const { centre, at } = bracket;
-  const head = `${place(subject)}:${write.day(at)}のブラケットによる中心は${correctionBetween(centre)}です。`;
+  const head = `${place(subject)}：${write.day(at)}のブラケットによる中心は${correctionBetween(centre)}です。`;
   if (bracket.is === 'alone') return [head, ...(bracket.value === null ? ['補正範囲外です。'] : [])];
   const { band, difference } = bracket;
   if (bracket.is === 'agree')
@@ -54,13 +54,13 @@ function bracketSaid({ subject, bracket }: ShownThere): readonly string[] {
 function checkSaid({ subject, check }: ShownThere): string {
   if (check === null) return '';
   const { correction, bias, found, at } = check;
-  const which = `${place(subject)}:${write.day(at)}の検証`;
+  const which = `${place(subject)}：${write.day(at)}の検証`;
   return found === 'confirmed'
     ? `${which}で、${writeSteps(correction)}が正しいと確認されました。`
     : `${which}で、${writeSteps(correction)}にずれが見つかりました。ピント位置は${focusFell(bias)}です。`;
 }
 
-const LEGEND = ['線:設定する値。', '中抜きの棒は、線に届かない安定域です。'];
+const LEGEND = ['線：設定する値。', '中抜きの棒は、線に届かない安定域です。'];
 
 export const words: EnteringWords = {
   title: '設定する値',
@@ -78,14 +78,14 @@ export const words: EnteringWords = {
       'worst share': { label: 'すべて同等', note: '最も悪い条件が、できるだけ良くなる値です。' },
       use: { label: '使用頻度', note: 'よく使うものを重く見ます。' },
     },
-    weightOf: (band, converter) => (converter ? `${place(band)}の使用頻度(コンバーター使用)` : `${place(band)}の使用頻度`),
+    weightOf: (band, converter) => (converter ? `${place(band)}の使用頻度（コンバーター使用）` : `${place(band)}の使用頻度`),
     noUse: '使用頻度を0〜100で入力してください。それまでは1として数えます。',
   },
   unknown: 'ここの安定域はまだ分かりません。測定するか、安定域の両端を手入力してください。',
   missingEnd: (focalLength) => `このボディは、ズームの両端に値を1つずつ記憶します。${long(focalLength)}でも測定してください。それまでは、全体で1つの値です。`,
   enter: '設定',
-  wide: (focalLength) => `広角端${long(focalLength)}:`,
-  tele: (focalLength) => `望遠端${long(focalLength)}:`,
+  wide: (focalLength) => `広角端${long(focalLength)}：`,
+  tele: (focalLength) => `望遠端${long(focalLength)}：`,
   serves: (outside, all, weighed) => {
     if (outside === 0) return all === 1 ? '測定した唯一の安定域に入ります。' : `${write.number(all)}個の安定域すべてに入ります。`;
     return weighed
@@ -110,17 +110,17 @@ export const words: EnteringWords = {
     ],
   },
   shown: { title: '写真で分かったこと', bracket: bracketSaid, check: checkSaid },
-  uncounted: (list) => `数えていないもの:${write.list(list.map((one) => `${place(one)}(${WHY[one.why]})`))}。`,
+  uncounted: (list) => `数えていないもの：${write.list(list.map((one) => `${place(one)}（${WHY[one.why]}）`))}。`,
   converter: (fNumber) => ['ボディは、レンズのみの値とは別に記憶します。', ...(fNumber === null ? [] : [`合成F値はf/${write.number(fNumber, 1)}になります。`])],
   chart: {
     one: {
-      'focal length': ['棒:焦点距離ごとの安定域。', ...LEGEND],
-      distance: ['棒:距離ごとの安定域。', ...LEGEND],
+      'focal length': ['棒：焦点距離ごとの安定域。', ...LEGEND],
+      distance: ['棒：距離ごとの安定域。', ...LEGEND],
     },
     two: [
-      '棒:焦点距離ごとの安定域。',
-      '線:ボディが焦点距離に比例させる場合の値。',
-      '破線:焦点距離の対数に比例させる場合。',
+      '棒：焦点距離ごとの安定域。',
+      '線：ボディが焦点距離に比例させる場合の値。',
+      '破線：焦点距離の対数に比例させる場合。',
       '中抜きの棒は、線に届かない安定域です。',
     ],
     mark: { 'focal length': long, distance: (distance) => write.metres(millimetres(distance)) },
@@ -130,12 +130,12 @@ export const words: EnteringWords = {
     about: ({ body, lens }, printed) => [
       ...(body.serial === null ? [] : [`ボディ${body.serial}。`]),
       ...(lens.serial === null ? [] : [`レンズ${lens.serial}。`]),
-      `印刷日:${write.day(printed)}。`,
+      `印刷日：${write.day(printed)}。`,
       'カメラの説明書に従って設定し、写真で検証してください。',
     ],
-    restsOn: (weighed) => (weighed ? '値の根拠(使用頻度で重み付け)' : '値の根拠'),
+    restsOn: (weighed) => (weighed ? '値の根拠（使用頻度で重み付け）' : '値の根拠'),
     evidence: ({ band, measured: { at, by, holds, interval, within } }, use) => [
-      `${place(band)}:安定域${writeSteps(band.low)}〜${writeSteps(band.high)}。`,
+      `${place(band)}：安定域${writeSteps(band.low)}〜${writeSteps(band.high)}。`,
       by === 'sweep' && holds !== null ? `半押し${write.number(holds)}回、${write.day(at)}。` : `${CAME[by]}、${write.day(at)}。`,
       ...(interval ? [`中心の95%区間${between(interval.from, interval.to)}。`] : []),
       ...(within === null ? [] : [`±1ステップ以内の確率${write.chance(within)}。`]),

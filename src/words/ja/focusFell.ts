@@ -21,7 +21,7 @@ export const focusFell = (error: WithInterval): string => `${sideOfTarget(error.
 export const between = (from: number, to: number): string => `${write.signed(from, 1)}〜${write.signed(to, 1)}`;
 
 /** 「+2.4(95%区間+1.8〜+3)」, in steps. */
-export const correctionBetween = ({ value, low, high }: WithInterval): string => `${write.signed(value, 1)}(95%区間${between(low, high)})`;
+export const correctionBetween = ({ value, low, high }: WithInterval): string => `${write.signed(value, 1)}（95%区間${between(low, high)}）`;
 
 /** What a step was taken to be worth, and by what. */
 export const BY_STEP: Readonly<Record<StepSize['from'], string>> = {

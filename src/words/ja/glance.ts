@@ -13,14 +13,14 @@ function measuredAs({ found, low, high, centre, interval }: Measured): readonly 
   const lies = interval && between(interval.from, interval.to);
   return [
     low !== null && high !== null && `安定域${writeSteps(low)}〜${writeSteps(high)}。`,
-    centre !== null && `中心${write.signed(centre, 1)}${lies ? `(95%区間${lies})` : ''}。`,
+    centre !== null && `中心${write.signed(centre, 1)}${lies ? `（95%区間${lies}）` : ''}。`,
     centre === null && lies !== null && `中心の95%区間${lies}。`,
   ];
 }
 
 export const words: GlanceWords = {
   title: 'レンズ一覧',
-  legend: '棒:安定域。点:中心と95%区間。四角:カメラの設定値。',
+  legend: '棒：安定域。点：中心と95%区間。四角：カメラの設定値。',
   more: (count) => `${write.number(count)}本すべて表示`,
   place,
   strip: ({ measured, entered }) =>

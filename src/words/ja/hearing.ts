@@ -14,7 +14,7 @@ export const words: HearingWords = {
   room: {
     title: '部屋',
     level: '音量',
-    listen: '聞き取りを始める',
+    listen: '聞き取り開始',
     toListen: 'ボタンを押すと、Sweepbookにマイクの使用を許可するか、ブラウザーが尋ねます。',
     refused: {
       ...NO_MICROPHONE,

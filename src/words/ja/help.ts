@@ -18,7 +18,7 @@ export const words: HelpWords = {
   lights: {
     title: 'ランプの意味',
     light: 'ランプ',
-    counts: '数え方',
+    counts: '扱い',
     is: {
       steady: { seen: 'すぐに点き、途切れない', counts: '域内' },
       late: { seen: '遅れて点いた', counts: '域外、近い' },
@@ -66,7 +66,7 @@ export const words: HelpWords = {
       back: '前の手順',
     },
     get together() {
-      return `ランプと矢印は続けて言えます:「${taught('flicker')}、${taught('left')}」。`;
+      return `ランプと矢印は続けて言えます：「${taught('flicker')}、${taught('left')}」。`;
     },
   },
   presses: {

@@ -9,7 +9,7 @@ const ITEM: Readonly<Record<KitList, string>> = { bodies: 'ボディ', lenses: '
 const LACKED = { body: 'ボディ', lens: 'レンズ', converter: 'コンバーター' } as const;
 
 const named = (lenses: readonly Pick<Lens, 'name' | 'serial'>[]): string =>
-  write.list(lenses.map(({ name, serial }) => (serial === null ? name : `${name}(${serial})`)));
+  write.list(lenses.map(({ name, serial }) => (serial === null ? name : `${name}（${serial}）`)));
 
 const range = ({ from, to }: { readonly from: number; readonly to: number }): string =>
   from === to ? write.number(from, 1) : `${write.number(from, 1)}\u2013${write.number(to, 1)}`;
@@ -22,9 +22,9 @@ export const words: KitWords = {
     converter: { title: 'コンバーター', add: 'コンバーターを追加', unnamed: '新しいコンバーター' },
   },
   none: 'まだありません。',
-  retired: (count) => `使用終了(${write.number(count)})`,
+  retired: (count) => `使用終了（${write.number(count)}）`,
   save: '保存',
-  retire: '使用終了にする(測定結果は残ります)',
+  retire: '使用終了にする（測定結果は残ります）',
   bringBack: '使用中に戻す',
   warning: (warning) => {
     const body = warning.body.name;
@@ -41,7 +41,7 @@ export const words: KitWords = {
     name: '名前',
     yourName: '自分で分かる名前。',
     serial: '製造番号',
-    model: '機種名(写真の記録のとおり)',
+    model: '機種名（写真の記録のとおり）',
     sensor: { legend: 'センサー、mm', width: '幅', height: '高さ' },
     scale: { legend: '補正範囲', from: '下限', to: '上限', step: '刻み' },
     remembers: { label: '記憶できるレンズの数', hint: '不明なら空欄にします。説明書に書かれています。' },
@@ -52,7 +52,7 @@ export const words: KitWords = {
   },
   arrows: {
     label: '合焦ランプの両脇の矢印',
-    is: { absent: '矢印なし', 'right-is-up': '右矢印:+方向へ', 'right-is-down': '右矢印:\u2212方向へ' },
+    is: { absent: '矢印なし', 'right-is-up': '右矢印：+方向へ', 'right-is-down': '右矢印：\u2212方向へ' },
   },
   zoomStore: { label: 'ズームで記憶する値', is: { one: '1つ', two: '両端に1つずつ' } },
   copies: { label: '同じレンズが2本あるとき', is: { 'not known': '不明', 'told apart': '区別する', 'share a value': '値は共通' } },
@@ -88,27 +88,27 @@ export const words: KitWords = {
     openSituation: '記録帳でこの組み合わせを開く',
     read: ({ taken, focalLength, aperture, distance }, body, lens) =>
       [
-        taken !== null && `撮影日:${write.day(taken)}。`,
-        focalLength !== null && `焦点距離:${write.millimetres(focalLength)}。`,
-        aperture !== null && `絞り:f/${write.number(aperture, 1)}。`,
-        distance !== null && `撮影距離:${write.metres(distance)}。`,
-        body === null ? 'ボディはまだ機材にありません。' : `機材のボディ:${body}。`,
-        lens === null ? 'レンズはまだ機材にありません。' : `機材のレンズ:${lens}。`,
+        taken !== null && `撮影日：${write.day(taken)}。`,
+        focalLength !== null && `焦点距離：${write.millimetres(focalLength)}。`,
+        aperture !== null && `絞り：f/${write.number(aperture, 1)}。`,
+        distance !== null && `撮影距離：${write.metres(distance)}。`,
+        body === null ? 'ボディはまだ機材にありません。' : `機材のボディ：${body}。`,
+        lens === null ? 'レンズはまだ機材にありません。' : `機材のレンズ：${lens}。`,
       ].filter((sentence) => sentence !== false),
     offer: (offer) => {
       switch (offer.field) {
         case 'model':
-          return offer.to === 'body' ? `ボディの機種名:${offer.value}` : `レンズの機種名:${offer.value}`;
+          return offer.to === 'body' ? `ボディの機種名：${offer.value}` : `レンズの機種名：${offer.value}`;
         case 'serial':
-          return offer.to === 'body' ? `ボディの製造番号:${offer.value}` : `レンズの製造番号:${offer.value}`;
+          return offer.to === 'body' ? `ボディの製造番号：${offer.value}` : `レンズの製造番号：${offer.value}`;
         case 'focal':
-          return `レンズの焦点距離:${range(offer.value)} mm`;
+          return `レンズの焦点距離：${range(offer.value)} mm`;
         case 'widest':
-          return `レンズの開放絞り:f/${range(offer.value)}`;
+          return `レンズの開放絞り：f/${range(offer.value)}`;
         case 'focalLength':
-          return `焦点距離:${write.millimetres(offer.value)}`;
+          return `焦点距離：${write.millimetres(offer.value)}`;
         case 'distance':
-          return `距離:${write.metres(offer.value)}`;
+          return `距離：${write.metres(offer.value)}`;
       }
     },
     body: 'ボディ',

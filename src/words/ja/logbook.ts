@@ -10,7 +10,7 @@ import { write } from './write.ts';
 const DAYS_IN_A_MONTH = 30.44;
 
 const since = (happened: string, note: string): string =>
-  note === '' ? `測定のあとに${happened}がありました。` : `測定のあとに${happened}がありました(${note.replace(/[.。]$/, '')})。`;
+  note === '' ? `測定のあとに${happened}がありました。` : `測定のあとに${happened}がありました（${note.replace(/[.。]$/, '')}）。`;
 
 function due(reason: DueReason): string {
   switch (reason.why) {
@@ -38,7 +38,7 @@ export const words: LogbookWords = {
   find: { label: 'ボディ、レンズ、焦点距離、距離で検索', short: 'レンズを検索', found: '結果', aloud: '読み上げ' },
   found: (count) => `${write.number(count)}件`,
   files: 'バックアップと表',
-  practised: (count) => `練習の測定(${write.number(count)})`,
+  practised: (count) => `練習の測定（${write.number(count)}）`,
   filter: {
     open: (on) => (on ? '絞り込み中' : '絞り込み'),
     body: 'ボディ',
@@ -72,7 +72,7 @@ export const words: LogbookWords = {
   details: (subject) => line([place(subject), subject.body]),
   standing: ({ state, at, value, measured }) => {
     if (state === 'never measured' || at === null) return '未測定';
-    if (measured?.service) return `要サービス、${write.day(measured.at)}測定`;
+    if (measured?.service) return `要点検、${write.day(measured.at)}測定`;
     if (value === null) return `値なし、${write.day(at)}`;
     switch (state) {
       case 'measured':
@@ -84,7 +84,7 @@ export const words: LogbookWords = {
     }
   },
   due,
-  dueAgain: (reason) => `要再測定:${due(reason)}`,
+  dueAgain: (reason) => `要再測定：${due(reason)}`,
   result: (outcome) => {
     switch (outcome.found) {
       case 'band':

@@ -15,6 +15,6 @@ function spanOf(milliseconds: number): string {
 export function driftTold({ from, to, moved, tells }: Pick<Trend, 'from' | 'to' | 'moved' | 'tells'>): string {
   const interval = between(moved.from, moved.to);
   return tells === 'drift'
-    ? `${spanOf(to - from)}の変動:${write.signed(moved.value, 1)}ステップ(95%区間${interval})。`
-    : `${spanOf(to - from)}に明らかな変動はありません(95%区間${interval}ステップ)。`;
+    ? `${spanOf(to - from)}の変動：${write.signed(moved.value, 1)}ステップ（95%区間${interval}）。`
+    : `${spanOf(to - from)}に明らかな変動はありません（95%区間${interval}ステップ）。`;
 }

@@ -52,12 +52,12 @@ function carriedOver({ visible, centre, interval, chosen, inside, service, ends 
   const to = writeSteps(Math.ceil(2 * interval.to) / 2);
   const measured = [
     visible === null ? 'ピントが合った状態では、安定する値がありませんでした。' : `ピントが合った状態では、安定域の一方の端は${writeSteps(visible)}です。`,
-    `ピントをずらして測った幅の半分から、中心は約${writeSteps(centre)}(95%区間${from}〜${to})と推定されます。`,
+    `ピントをずらして測った幅の半分から、中心は約${writeSteps(centre)}（95%区間${from}〜${to}）と推定されます。`,
     ...(ends === 'believed' ? ['その幅の少なくとも一方の端は確認していません。'] : []),
   ].join('');
   if (!service) return { spoken: sentences(sayCorrection(chosen)), written: `設定する値は${writeSteps(chosen)}です。${measured}` };
   const still = inside
-    ? `最も近い補正値${writeSteps(chosen)}ではランプが安定しますが、ボディとレンズはサービスでの調整が必要です。`
-    : '補正では届かないため、ボディとレンズはサービスでの調整が必要です。';
-  return { spoken: `中心は${sayCorrection(chosen)}の先です。サービスでの調整が必要です。`, written: `${measured}${still}` };
+    ? `最も近い補正値${writeSteps(chosen)}ではランプが安定しますが、ボディとレンズはサービスでの点検が必要です。`
+    : '補正では届かないため、ボディとレンズはサービスでの点検が必要です。';
+  return { spoken: `中心は${sayCorrection(chosen)}の先です。サービスでの点検が必要です。`, written: `${measured}${still}` };
 }

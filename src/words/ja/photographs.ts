@@ -111,15 +111,15 @@ const HEADLINE: Readonly<Record<FocusReading['is'], string>> = {
 const focusSentences = ({ is, ramp }: FocusReading, motion: Motion = { is: 'alike' }): readonly string[] => [
   is === 'sharp' && motion.is === 'moved' ? 'ピントは合っています。' : HEADLINE[is],
   ramp.lies === 'on the target' ? '判別できる限り、ピントはターゲット上です。' : `ピント位置は${sideOfTarget(ramp.error)}${lengthAtTarget(ramp.error)}です。`,
-  `95%区間:${reached(ramp.interval)}。`,
+  `95%区間：${reached(ramp.interval)}。`,
 ];
 
 function focusFigures(focus: FocusReading, measured: WithInterval | null): readonly string[] {
   const { ramp, depth, share } = focus;
   return [
     `ピントのずれ${write.signed(ramp.error, 1)} mm、95%区間${between(ramp.interval.low, ramp.interval.high)} mm。\u2212は手前です。`,
-    `被写界深度:手前${lengthAtTarget(depth.front)}、奥${depth.behind === 'infinite' ? '無限' : lengthAtTarget(depth.behind)}。ピントのずれは、その側の深度の${write.percent(share)}です。`,
-    `最小のぼけ:${write.number(ramp.leastBlur, 2)}画素。ぼけの増え方は、このレンズの想定の${write.number(ramp.growth, 2)}倍です。`,
+    `被写界深度：手前${lengthAtTarget(depth.front)}、奥${depth.behind === 'infinite' ? '無限' : lengthAtTarget(depth.behind)}。ピントのずれは、その側の深度の${write.percent(share)}です。`,
+    `最小のぼけ：${write.number(ramp.leastBlur, 2)}画素。ぼけの増え方は、このレンズの想定の${write.number(ramp.growth, 2)}倍です。`,
     ...undone(focus, measured),
   ];
 }
@@ -129,7 +129,7 @@ function undone({ ramp, depth, step }: FocusReading, measured: WithInterval | nu
   if (ramp.lies === 'on the target') return [];
   const size: StepSize = measured === null ? { from: 'estimate', step } : { from: 'bracket', step: measured };
   const { toAdd } = focusErrorOf({ value: ramp.error, ...ramp.interval }, depth, size);
-  return toAdd === null ? [] : [`補正を約${write.signed(toAdd.value, 1)}ステップ変えると打ち消せます(${BY_STEP[size.from]})。`];
+  return toAdd === null ? [] : [`補正を約${write.signed(toAdd.value, 1)}ステップ変えると打ち消せます（${BY_STEP[size.from]}）。`];
 }
 
 const AT: Readonly<Record<EdgeReading['edge']['at'], string>> = { middle: '中央', corner: '隅' };
@@ -152,9 +152,9 @@ export const words: PhotographsWords = {
   progress: (read, all) => `${write.number(all)}枚中${write.number(read)}枚を読み取りました。`,
   stage: {
     waiting: '待機中',
-    opening: 'ファイルを開いています',
-    decoding: '画像を展開しています',
-    measuring: '計測しています',
+    opening: 'ファイルを読み込み中',
+    decoding: '画像を展開中',
+    measuring: '計測中',
     'let go': '読み取っていません。読み取るには、もう一度取り込んでください。',
   },
   stop: '読み取りを中止',
@@ -196,8 +196,8 @@ export const words: PhotographsWords = {
     title: '数値',
     edge: (reading) =>
       reading.measure.ok
-        ? `${edgeName(reading)}:MTF50は${write.number(reading.measure.value.mtf50, 3)}サイクル/画素、95%区間${write.number(reading.measure.value.interval.low, 3)}〜${write.number(reading.measure.value.interval.high, 3)}。`
-        : `${edgeName(reading)}:${EDGE_FAULT[reading.measure.fault.is]}。`,
+        ? `${edgeName(reading)}：MTF50は${write.number(reading.measure.value.mtf50, 3)}サイクル/画素、95%区間${write.number(reading.measure.value.interval.low, 3)}〜${write.number(reading.measure.value.interval.high, 3)}。`
+        : `${edgeName(reading)}：${EDGE_FAULT[reading.measure.fault.is]}。`,
     target: ({ scale, roll, tilt }) =>
       `1 mmあたり${write.number(scale, 2)}画素、回転${write.unit(Math.round(roll * 10) / 10, 'degree', 1)}、傾き${write.unit(tilt, 'degree', 1)}。`,
     focus: focusFigures,

@@ -18,6 +18,6 @@ export const words: PlacedWords = {
     moved === 0
       ? `${writeSteps(chosen)}のままで、被写界深度の約${write.percent(share)}が被写体の手前に入ります。`
       : `${writeSteps(onSubject)}に代えて${writeSteps(chosen)}とし、被写界深度の${write.percent(share)}を意図して被写体の手前に入れます。これは推定です。`,
-  width: ({ share, looks }, by) => `安定域の幅は焦点深度の約${write.percent(share)}です(${by === 'estimate' ? '推定' : BY_STEP[by]})。${LOOKS[looks]}`,
+  width: ({ share, looks }, by) => `安定域の幅は焦点深度の約${write.percent(share)}です（${by === 'estimate' ? '推定' : BY_STEP[by]}）。${LOOKS[looks]}`,
   fault: benchFault,
 };

@@ -32,7 +32,7 @@ export const words: PlanWords = {
     ends: { both: '両端', wide: '広角端のみ', tele: '望遠端のみ' },
     distances: {
       label: '距離、m',
-      hint: '例:2.5 8。空欄なら、それぞれ焦点距離の50倍です。',
+      hint: '例：2.5 8。空欄なら、それぞれ焦点距離の50倍です。',
       fault: '0.05〜500の距離をメートルで、空白で区切って入力してください。',
     },
     make: '計画を作成',
@@ -55,18 +55,18 @@ export const words: PlanWords = {
   pace: ({ perSweep, sweeps }) =>
     sweeps === 0
       ? `一度測定を終えるまで、所要時間は1回${minutes(perSweep)}という目安です。`
-      : `所要時間は、これまでのペース(1回${minutes(perSweep)})によります。`,
+      : `所要時間は、これまでのペース（1回${minutes(perSweep)}）によります。`,
   progress: ({ done, all, left, next }) =>
     next === null
       ? [`${write.number(all)}件中${write.number(done)}件を測定しました。`, '計画は完了です。']
-      : [`${write.number(all)}件中${write.number(done)}件を測定しました。残り約${minutes(left)}です。`, `次:${next.lens}、${place(next)}、${next.body}。`],
+      : [`${write.number(all)}件中${write.number(done)}件を測定しました。残り約${minutes(left)}です。`, `次：${next.lens}、${place(next)}、${next.body}。`],
   stations: '組み合わせ',
   details: (subject) => line([place(subject), subject.body]),
   is: { next: '次', 'to do': '未測定' },
-  done: (value) => (value === null ? '済み:値なし' : `済み:${writeSteps(value)}`),
+  done: (value) => (value === null ? '済み：値なし' : `済み：${writeSteps(value)}`),
   before: (change) => {
     const wanted = CHANGES.filter(([part]) => change[part]).map(([, what]) => what);
-    return wanted.length === 0 ? '' : `先に:${write.list(wanted)}。`;
+    return wanted.length === 0 ? '' : `先に：${write.list(wanted)}。`;
   },
   toEnter: '設定する値',
   toEnterFor: (subject) => `${subject.lens}、${place(subject)}、${subject.body}に設定する値`,

@@ -11,7 +11,7 @@ const PRINT = '用紙に合わせず、100%で印刷してください。';
 const sheetsOf = (name: string): SheetLabels => ({
   title: ({ number, of }) => (of === 1 ? name : `${name}、${write.number(of)}枚中${write.number(number)}枚目`),
   foot: ({ number, of, row, column }) =>
-    of === 1 ? PRINT : `${PRINT}${write.number(of)}枚中${write.number(number)}枚目:上から${write.number(row)}段目、左から${write.number(column)}列目。`,
+    of === 1 ? PRINT : `${PRINT}${write.number(of)}枚中${write.number(number)}枚目：上から${write.number(row)}段目、左から${write.number(column)}列目。`,
 });
 
 export const words: PrintWords = {
@@ -19,9 +19,9 @@ export const words: PrintWords = {
     ...(lens && body ? [pair({ lens, body })] : [lens || body].filter(Boolean)),
     `${write.millimetres(focalLength)}・距離${distance(length, unit)}、${write.day(day)}`,
   ],
-  sizes: (bar, scale) => `線幅${write.number(bar, 2)} mm。下の基準目盛:${write.number(scale)} mm。`,
+  sizes: (bar, scale) => `線幅${write.number(bar, 2)} mm。下の基準目盛：${write.number(scale)} mm。`,
   scale: (scale) => `両端の印の外側から外側まで${write.number(scale)} mm`,
-  ramp: '傾斜スケール:0の線をターゲットの面に合わせ、上端を45°奥へ倒します。数字はミリメートル、+はターゲットの奥です。',
+  ramp: '傾斜スケール：0の線をターゲットの面に合わせ、上端を45°奥へ倒します。数字はミリメートル、+はターゲットの奥です。',
   depth: (depth) => write.signed(depth, 2),
   sheets: { target: sheetsOf('ターゲット'), ramp: sheetsOf('傾斜スケール') },
   page: {

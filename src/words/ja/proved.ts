@@ -15,7 +15,7 @@ function showed(proof: Proof): string {
     case 'one':
       return SHARP[proof.sharp];
     case 'check':
-      return `${writeSteps(proof.correction)}:${VERDICT[proof.verdict.is]}`;
+      return `${writeSteps(proof.correction)}：${VERDICT[proof.verdict.is]}`;
     case 'bracket':
       return `中心${write.signed(proof.centre.value, 1)}`;
   }

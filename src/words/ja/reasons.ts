@@ -1,4 +1,4 @@
-// Japanese: why a value is held next, as it follows the value. 「+6:+3(安定)と+9(点灯なし)の中間」
+// Japanese: why a value is held next, as it follows the value. 「+6：+3（安定）と+9（点灯なし）の中間」
 import type { Landmark } from '../../sweep/next/reason.ts';
 import type { Suggestion } from '../../sweep/next/suggestion.ts';
 import { writeSteps } from '../../sweep/scale.ts';
@@ -8,7 +8,7 @@ import { write } from './write.ts';
 export function reason({ value, reason: why }: Suggestion): string {
   switch (why.because) {
     case 'start':
-      return '最初の値、中心の見込みが最も高い';
+      return 'まず、最も有力な値から';
     case 'remembered': {
       const when = write.monthAndYear(why.from.at);
       return why.from.of === 'situation' ? `${when}に中心だった値` : `別の焦点距離や距離で、${when}に中心だった値の近く`;
@@ -28,7 +28,7 @@ export function reason({ value, reason: why }: Suggestion): string {
     case 'unmoved':
       return '最初の半押しからピントが動いていないかを確認';
     case 'proof':
-      return '設定する値、まだ半押ししていない';
+      return 'まだ半押ししていない設定候補';
     case 'doubted':
       return '判定がほかと合わないため、もう一度確認';
     case 'yours':
@@ -48,7 +48,7 @@ export function startAloud({ reason: why }: Suggestion): string | null {
   return why.from.of === 'situation' ? `${when}の中心です` : `${when}の中心の近くです`;
 }
 
-const landmark = (held: Landmark): string => `${writeSteps(held.value)}(${lightOf(held)})`;
+const landmark = (held: Landmark): string => `${writeSteps(held.value)}（${lightOf(held)}）`;
 
 /** A steady light that an arrow told against is told with its arrow, or it would contradict how it counts. */
 const lightOf = ({ light, counts }: Landmark): string => (light === 'steady' && counts === 'out' ? '安定、矢印は片方' : LIGHT[light]);

@@ -25,16 +25,16 @@ export const words: RecordWords = {
   replay: {
     open: '半押しごとに再生',
     title: '再生',
-    at: (step, last) => `再生:${write.number(last)}のうち${write.number(step)}`,
+    at: (step, last) => `再生：${write.number(last)}のうち${write.number(step)}`,
     earlier: '前へ',
     later: '次へ',
     play: '再生',
     halt: '一時停止',
-    sure: (known) => `中心は${interval(known)}です(信頼度95%)。`,
-    narrowing: (first, last) => `推定の絞り込み:中心は、最初の半押しの前は${interval(first)}、最後は${interval(last)}でした。`,
+    sure: (known) => `中心は${interval(known)}です（信頼度95%）。`,
+    narrowing: (first, last) => `推定の絞り込み：中心は、最初の半押しの前は${interval(first)}、最後は${interval(last)}でした。`,
     opened: '最初の半押しの前。',
     held: ({ number, value, light, arrows, counts }) => {
-      const hold = `${write.number(number)}回目の半押し、${writeSteps(value)}:${seen({ light, arrows })}。`;
+      const hold = `${write.number(number)}回目の半押し、${writeSteps(value)}：${seen({ light, arrows })}。`;
       return light === 'untold' ? hold : `${hold}${COUNTS[counts]}`;
     },
     takenBack: (left) => `取り消しました。残りは${write.number(left)}回です。`,
@@ -43,6 +43,6 @@ export const words: RecordWords = {
     checking: '判定が食い違ったため、ピントの確認を求めました。',
     turning: 'ピントをずらすよう求めました。',
     offered: '結果を示しました。',
-    next: (value, why) => `次は${writeSteps(value)}:${why}。`,
+    next: (value, why) => `次は${writeSteps(value)}：${why}。`,
   },
 };

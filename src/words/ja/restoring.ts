@@ -29,16 +29,19 @@ const COUNTED: readonly (readonly [keyof RestorePlan['counts'], (count: string) 
 ];
 
 const IS: Readonly<Record<Exclude<Compared, 'same'>, (title: string) => string>> = {
-  new: (title) => `${title}:新規`,
-  newer: (title) => `${title}:ここより新しい`,
-  older: (title) => `${title}:ここより古い`,
-  conflict: (title) => `${title}:ここと食い違う`,
+  new: (title) => `${title}：新規`,
+  newer: (title) => `${title}：ここより新しい`,
+  older: (title) => `${title}：ここより古い`,
+  conflict: (title) => `${title}：ここと食い違う`,
 };
 
 /** What the backup holds, and what is only here. */
 export function brings({ counts, onlyHere }: RestorePlan): readonly string[] {
   const parts = COUNTED.filter(([which]) => counts[which] > 0).map(([which, counted]) => counted(write.number(counts[which])));
-  return [parts.length === 0 ? 'バックアップは空です。' : `バックアップの内容:${write.list(parts)}。`, `ここだけにあるものは${write.number(onlyHere)}件です。`];
+  return [
+    parts.length === 0 ? 'バックアップは空です。' : `バックアップの内容：${write.list(parts)}。`,
+    `ここだけにあるものは${write.number(onlyHere)}件です。`,
+  ];
 }
 
 function titled(title: Title): string {

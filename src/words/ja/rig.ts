@@ -13,13 +13,15 @@ export const words: RigWords = {
   views: { 'from the side': '横から', 'from above': '上から', 'at the target': 'ターゲット付近の拡大' },
   stands: (length, multiple, unit) => `${distance(length, unit)}、焦点距離の${write.number(multiple, multiple < 10 ? 1 : 0)}倍`,
   light: {
-    found: (ev, verdict) => `明るさ:EV ${write.number(ev, 1)}、${LIGHT[verdict]}`,
-    wanted: (least) => `明るさ:EV ${write.number(least, 1)}以上`,
+    found: (ev, verdict) => `明るさ：EV ${write.number(ev, 1)}、${LIGHT[verdict]}`,
+    wanted: (least) => `明るさ：EV ${write.number(least, 1)}以上`,
   },
-  square: (allowed, tilt) => (tilt === null ? `傾き${angle(allowed)}以内` : `傾き${angle(tilt)}(${angle(allowed)}以内)`),
+  square: (allowed, tilt) => (tilt === null ? `傾き${angle(allowed)}以内` : `傾き${angle(tilt)}（${angle(allowed)}以内）`),
   squareByEye: '正対は目測で可',
   prints: (field, sheets) => `図${write.millimetres(field)}、用紙${write.number(sheets)}枚`,
   depth: (front, behind, unit) =>
-    behind === 'infinite' ? `鮮明な範囲:手前${nearTarget(front, unit)}、奥は無限` : `鮮明な範囲:手前${nearTarget(front, unit)}、奥${nearTarget(behind, unit)}`,
+    behind === 'infinite'
+      ? `鮮明な範囲：手前${nearTarget(front, unit)}、奥は無限`
+      : `鮮明な範囲：手前${nearTarget(front, unit)}、奥${nearTarget(behind, unit)}`,
   said: (answers) => `測定環境の図。${answers.map(([, text]) => `${text}。`).join('')}`,
 };

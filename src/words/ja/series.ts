@@ -37,7 +37,7 @@ function undone({ check: { bias }, depth, step: estimate }: CheckSeries, value: 
   const { toAdd } = focusErrorOf(bias, depth, size);
   const whole = toAdd === null ? 0 : Math.round(toAdd.value / scale.step) * scale.step;
   if (whole === 0) return [];
-  const about = `約${write.signed(whole)}ステップで打ち消せます(${BY_STEP[size.from]})。`;
+  const about = `約${write.signed(whole)}ステップで打ち消せます（${BY_STEP[size.from]}）。`;
   if (value === null) return [about];
   return [isOnScale(scale, value + whole) ? `${about}${writeSteps(value + whole)}にして、もう一度検証してください。` : `${about}ただし、補正範囲外です。`];
 }
@@ -59,7 +59,7 @@ function bracketTold({ measure, joined, band }: BracketTold, scale: Scale): read
     return [head, `安定域の中心${write.signed(band.value, 1)}とは${apart}食い違います。測定環境を確かめ、両方とも測定し直してください。`, worth];
   return [
     head,
-    `安定域の中心${write.signed(band.value, 1)}と一致します(差は${apart})。合わせた値は${correctionBetween(joined.joint)}です。`,
+    `安定域の中心${write.signed(band.value, 1)}と一致します（差は${apart}）。合わせた値は${correctionBetween(joined.joint)}です。`,
     ...toEnter(joined.joint.value, scale),
     worth,
   ];
@@ -67,7 +67,7 @@ function bracketTold({ measure, joined, band }: BracketTold, scale: Scale): read
 
 function toEnter(centre: number, scale: Scale): readonly string[] {
   const value = nearestWithin(scale, centre);
-  return value === null ? ['補正範囲外です。'] : [`設定する値:${writeSteps(value)}。`];
+  return value === null ? ['補正範囲外です。'] : [`設定する値：${writeSteps(value)}。`];
 }
 
 const LIVE_VIEW = '最大倍率のライブビューでピントを合わせ、1枚撮影します。';
@@ -78,8 +78,8 @@ export const words: SeriesWords = {
     title: '画像の目的',
     options: {
       one: { label: '1枚ずつ見る', note: '鮮明か、ピントはどこか。' },
-      check: { label: '設定した値の検証', note: '1つの値で数枚:その値は正しいか。' },
-      bracket: { label: '補正値のブラケット', note: 'いくつかの値で撮影:中心はどこか、1ステップでどれだけ動くか。' },
+      check: { label: '設定した値の検証', note: '1つの値で数枚：その値は正しいか。' },
+      bracket: { label: '補正値のブラケット', note: 'いくつかの値で撮影：中心はどこか、1ステップでどれだけ動くか。' },
     },
   },
   setUp: {
@@ -113,7 +113,7 @@ export const words: SeriesWords = {
     offTheScale: (scale) => `${within(scale)}の補正値を入力してください。`,
   },
   beside: {
-    title: '原寸のエッジ:ライブビュー、この画像の順',
+    title: '原寸のエッジ：ライブビュー、この画像の順',
     reference: (upright) => `ライブビュー、${upright ? '縦' : '横'}のエッジ`,
     shot: (upright) => `この画像、${upright ? '縦' : '横'}のエッジ`,
   },
@@ -129,15 +129,15 @@ export const words: SeriesWords = {
         'AFの画像が6枚になるまで、近側と遠側を交互に続けます。',
       ],
     },
-    part: { title: 'ピントの合わせ方', options: { 'live view': 'ライブビュー', near: '近側から', far: '遠側から', 'left out': '除外' } },
+    part: { title: 'ピント合わせ', options: { 'live view': 'ライブビュー', near: '近側から', far: '遠側から', 'left out': '除外' } },
     none: '使えるAFの画像がまだありません。',
     told: checkTold,
     figures: ({ check, shots, reference, depth }) => [
       `${SHOTS(shots)}平均${write.signed(check.bias.value, 1)} mm${Number.isFinite(check.bias.high) ? `、${inMillimetres(check.bias)}` : ''}。\u2212は手前です。`,
-      `ばらつき(標準偏差):${lengthAtTarget(check.repeatability)}。`,
-      ...(check.nearLessFar === null ? [] : [`近側からと遠側からの差:${write.signed(check.nearLessFar.value, 1)} mm、${inMillimetres(check.nearLessFar)}。`]),
-      ...(reference === null ? [] : [`ライブビュー:${write.signed(reference.value, 1)} mm、${inMillimetres(reference)}。平均から差し引いています。`]),
-      `被写界深度:手前${lengthAtTarget(depth.front)}、奥${depth.behind === 'infinite' ? '無限' : lengthAtTarget(depth.behind)}。確実にその半分以内に収まれば、正しい値とします。`,
+      `ばらつき（標準偏差）：${lengthAtTarget(check.repeatability)}。`,
+      ...(check.nearLessFar === null ? [] : [`近側からと遠側からの差：${write.signed(check.nearLessFar.value, 1)} mm、${inMillimetres(check.nearLessFar)}。`]),
+      ...(reference === null ? [] : [`ライブビュー：${write.signed(reference.value, 1)} mm、${inMillimetres(reference)}。平均から差し引いています。`]),
+      `被写界深度：手前${lengthAtTarget(depth.front)}、奥${depth.behind === 'infinite' ? '無限' : lengthAtTarget(depth.behind)}。確実にその半分以内に収まれば、正しい値とします。`,
     ],
   },
   bracket: {
@@ -161,9 +161,9 @@ export const words: SeriesWords = {
     apart: (names) => `${write.list(names)}は直線から大きく外れているため、ほとんど数えません。`,
     figures: ({ shots, reference }, { measure: { step, scatter, atZero } }) => [
       SHOTS(shots.length),
-      `1ステップ:${write.number(step.value, 2)} mm、95%区間${write.number(step.low, 2)}〜${write.number(step.high, 2)} mm。`,
-      `値が0のときのピント位置は${sideOfTarget(atZero)}${lengthAtTarget(atZero)}です。1枚ごとの直線からのばらつき(標準偏差)は${lengthAtTarget(scatter)}です。`,
-      ...(reference === null ? [] : [`ライブビュー:${write.signed(reference.value, 1)} mm、${inMillimetres(reference)}。直線がこれと交わる所が中心です。`]),
+      `1ステップ：${write.number(step.value, 2)} mm、95%区間${write.number(step.low, 2)}〜${write.number(step.high, 2)} mm。`,
+      `値が0のときのピント位置は${sideOfTarget(atZero)}${lengthAtTarget(atZero)}です。1枚ごとの直線からのばらつき（標準偏差）は${lengthAtTarget(scatter)}です。`,
+      ...(reference === null ? [] : [`ライブビュー：${write.signed(reference.value, 1)} mm、${inMillimetres(reference)}。直線がこれと交わる所が中心です。`]),
     ],
     chart: {
       title: '値ごとのピント位置',

@@ -38,7 +38,7 @@ export const words: SessionWords = {
     overtaken: ({ value, old, more, ...subject }) => {
       const others = more === 0 ? '' : `同じような値が、ほかに${write.number(more)}件あります。`;
       return (
-        `別のコンピューターに、${pair(subject)}のより新しい値があります:${writeSteps(old)}に代わり${writeSteps(value)}。${others}` +
+        `別のコンピューターに、${pair(subject)}のより新しい値があります：${writeSteps(old)}に代わり${writeSteps(value)}。${others}` +
         'どちらも履歴に残ります。カメラの値を確かめてください。'
       );
     },
@@ -72,15 +72,15 @@ export const words: SessionWords = {
     }
   },
   recordGone: 'この記録は、もう記録帳にありません。',
-  unexpected: (why) => `予期しない不具合が起きました(${why})。測定は続きます。記録した内容は失われていません。`,
+  unexpected: (why) => `予期しない不具合が起きました（${why}）。測定は続きます。記録した内容は失われていません。`,
   became: {
     'not here': '受け付けませんでした。別のウィンドウで測定中です。こちらで行うには引き継いでください。',
-    'asked back': '聞き返しました',
-    'said again': 'もう一度読み上げました',
+    'asked back': '聞き返し',
+    'said again': '再読み上げ',
     help: 'ヘルプ',
-    'looked up': '調べました',
-    'not taken': '受け付けませんでした',
-    'not clear': '聞き取れませんでした',
+    'looked up': '検索',
+    'not taken': '受け付けず',
+    'not clear': '聞き取れず',
     'too late': 'この手順より前に始まったため、受け付けませんでした',
   },
   farView: { on: 'オン', off: 'オフ' },

@@ -21,15 +21,15 @@ export const words: SetUpWords = {
   step: {
     label: '手順',
     before: '以前に済んでいます。',
-    liveView: { ask: 'ライブビューで最も鮮明ですか?', sharp: '鮮明', not: '鮮明でない' },
+    liveView: { ask: 'ライブビューで最も鮮明ですか？', sharp: '鮮明', not: '鮮明でない' },
     keep: 'この値を保存',
-    kept: (reading) => `保存済み:${reading}`,
+    kept: (reading) => `保存済み：${reading}`,
   },
   done: {
     label: '準備完了',
     tooLate: '最初の半押しが済んでいるため、この測定に準備の記録は残りません。次の測定の前に行ってください。',
   },
   leadsTo: '最初の半押しへ',
-  means: '済み:次の手順',
+  means: '済み：次の手順',
   also: 'そのほかにできること',
 };

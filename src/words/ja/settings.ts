@@ -10,7 +10,7 @@ const PACED: Readonly<Record<Pace['set'], string>> = { own: '自分のペース'
 const LISTENS: Readonly<Record<Settings['voice']['listen'], string>> = {
   off: 'オフ',
   own: '登録した言葉',
-  here: 'ブラウザー(このコンピューター上)',
+  here: 'ブラウザー（このコンピューター上）',
   browser: 'ブラウザーの音声認識',
 };
 const LOOKS: Readonly<Record<Theme, string>> = { system: 'システムに合わせる', light: '明るい', dark: '暗い', dim: '減光', red: '赤' };
@@ -30,14 +30,14 @@ export const words: SettingsWords = {
     logbook: (after, carried) => line([after !== null && `${after}で要再測定`, carried && 'コンピューター間で共有']),
   },
   working: {
-    holdTime: (time) => `半押し時間:${write.unit(time, 'second')}`,
+    holdTime: (time) => `半押し時間：${write.unit(time, 'second')}`,
     holdTimeNote: '5秒が一般的です。',
     pace: 'ペース',
     paces: {
       own: { label: '自分のペース', note: 'ボタンか言葉で半押しを始めます。' },
       counted: { label: '自動の合図', note: '値を合わせる時間のあと、3つの合図音に続いて半押しが始まります。' },
     },
-    toDial: (time) => `値を合わせる時間:${write.unit(time, 'second')}`,
+    toDial: (time) => `値を合わせる時間：${write.unit(time, 'second')}`,
     seconds: (time) => write.unit(time, 'second'),
   },
   sound: {
@@ -90,14 +90,14 @@ export const words: SettingsWords = {
       always: { label: '測定中いつも' },
       pressed: {
         label: 'スイッチを押したとき',
-        note: '騒がしい部屋向け。スイッチを押してから、または押しながら話します。その間、スイッチのほかの働きはありません。',
+        note: '騒がしい部屋向け。スイッチを押してから、または押しながら話します。この設定では、スイッチにほかの働きはありません。',
       },
     },
     learn: {
       label: '正しかった言葉から学習する',
       note: '受け付けて取り消されなかった言葉を、次の測定から認識に役立てます。学習した内容は聞き取りテストで消せます。',
     },
-    check: '聞き取りテスト:マイク、騒音、言葉の登録',
+    check: '聞き取りテスト：マイク、騒音、言葉の登録',
     kept: '測定中に聞き取った言葉は、半押しの記録とともにこのブラウザーとバックアップに残ります。音声は残りません。',
     erase: '聞き取った言葉を消去',
     erased: '聞き取った言葉を消去しました。半押しと判定はすべて残っています。',

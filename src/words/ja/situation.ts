@@ -46,13 +46,13 @@ export const words: SituationWords = {
       if (by !== 'sweep') return CAME[by];
       if (within === null) return '';
       const sure = `±1ステップ以内の確率${write.chance(within)}`;
-      return chosen === null || chosen === value ? sure : `${writeSteps(chosen)}:${sure}`;
+      return chosen === null || chosen === value ? sure : `${writeSteps(chosen)}：${sure}`;
     },
     before: (measured) => {
       const values = measured.map(({ chosen, found }) => (chosen === null ? NO_VALUE[found] : writeSteps(chosen)));
       const listed = values.length > NEWEST ? ['…', ...values.slice(-NEWEST)] : values;
       const since = measured[0] ? `${write.monthAndYear(measured[0].at)}から` : '';
-      return `${since}${write.number(measured.length)}回測定:${listed.join('、')}`;
+      return `${since}${write.number(measured.length)}回測定：${listed.join('、')}`;
     },
     notDue: '再測定はまだ不要です。',
     moreReasons: (count) => `理由がほかに${write.number(count)}件`,
@@ -84,8 +84,8 @@ export const words: SituationWords = {
   history: {
     title: '履歴',
     none: 'ここにはまだ、測定、設定、写真の記録がありません。',
-    chart: '点:測定値と95%区間。四角:カメラの設定値。',
-    chartWithDrift: '点:測定値と95%区間。網かけ:変動の95%区間。四角:カメラの設定値。',
+    chart: '点：測定値と95%区間。四角：カメラの設定値。',
+    chartWithDrift: '点：測定値と95%区間。網かけ：変動の95%区間。四角：カメラの設定値。',
     drifted: driftTold,
     entered: ({ at }) => `カメラに設定、${write.day(at)}`,
     measured: ({ by, at }) => `${CAME[by]}、${write.day(at)}`,
@@ -93,7 +93,7 @@ export const words: SituationWords = {
     facts: ({ found, service, low, high, interval, within, holds, other }) =>
       line([
         found === 'carried over' && '幅からの推定',
-        service && '要サービス',
+        service && '要点検',
         other !== null && `または${writeSteps(other)}`,
         low !== null && high !== null && `安定域${writeSteps(low)}〜${writeSteps(high)}`,
         interval && `中心の95%区間${between(interval.from, interval.to)}`,
@@ -104,7 +104,7 @@ export const words: SituationWords = {
     photographed: {
       ...shown,
       more: '切り出し画像を見る、消去する',
-      crops: (both) => (both ? '原寸:ライブビュー、AFの順' : '原寸'),
+      crops: (both) => (both ? '原寸：ライブビュー、AFの順' : '原寸'),
       noCrops: 'このブラウザーに切り出し画像はありません。',
       crop: { reference: 'ライブビューで合わせた画像', shot: 'AFで合わせた画像' },
       eraseCrops: '切り出し画像を消去',
@@ -113,16 +113,16 @@ export const words: SituationWords = {
   },
   repeated: {
     title: (count) => `${write.number(count)}回の測定のまとめ`,
-    centre: ({ value, from, to }) => `中心${write.signed(value, 1)}(95%区間${between(from, to)})。`,
+    centre: ({ value, from, to }) => `中心${write.signed(value, 1)}（95%区間${between(from, to)}）。`,
     last: ({ apart, allowed, differ }) => [
       `最近2回の差は${stepsOf(apart)}で、偶然で説明できるのは${stepsOf(allowed)}までです。`,
       differ ? 'それを超えて食い違っています。' : '一致しています。',
     ],
     differ: '測定結果が食い違う',
     scatter: ({ q, freedom, i2, tau2 }) => [
-      `ばらつきQは${write.number(q, 1)}(自由度${write.number(freedom)})。`,
+      `ばらつきQは${write.number(q, 1)}（自由度${write.number(freedom)}）。`,
       `その${write.percent(i2)}は偶然を超えるものです。`,
-      `測定間のばらつき:${stepsOf(Math.sqrt(tau2))}。`,
+      `測定間のばらつき：${stepsOf(Math.sqrt(tau2))}。`,
     ],
   },
   byHand: {
@@ -133,7 +133,7 @@ export const words: SituationWords = {
     one: '一方の端',
     other: 'もう一方の端',
     centre: (centre) => `中心は${write.signed(centre, 1)}です。`,
-    which: '中心に同じだけ近い値が2つあります。どちらにしましたか?',
+    which: '中心に同じだけ近い値が2つあります。どちらにしましたか？',
     value: '現在の値',
     save: '値を保存',
     saved: '記録帳に保存しました。',

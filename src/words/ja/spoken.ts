@@ -22,7 +22,7 @@ import { write } from './write.ts';
 
 const both = (text: string): InWords => ({ spoken: text, written: text });
 
-const sameOrShifted = (): string => `${taught('same')}、${taught('shifted')}、どちらですか?`;
+const sameOrShifted = (): string => `${taught('same')}、${taught('shifted')}、どちらですか？`;
 
 function prompt(one: Prompt): InWords {
   switch (one.say) {
@@ -33,22 +33,22 @@ function prompt(one: Prompt): InWords {
     case 'too early':
       return tooEarly(Math.max(1, Math.ceil(one.left)));
     case 'did it hold':
-      return { spoken: '安定していましたか?', written: `${writeSteps(one.value)}の時間が終わりました。ランプは安定していましたか?` };
+      return { spoken: '安定していましたか？', written: `${writeSteps(one.value)}の時間が終わりました。ランプは安定していましたか？` };
     case 'hold again':
       return holdAgain(one.value, one.why);
     case 'offer': {
       const { spoken, written } = one.trouble ? both(TROUBLE_SAID[one.trouble.trouble]) : outcome(one.outcome);
-      const look = one.look && !one.trouble ? 'ライブビューではピントが合ったままですか?' : null;
+      const look = one.look && !one.trouble ? 'ライブビューではピントが合ったままですか？' : null;
       return {
-        spoken: together(noted(one.noted), spoken, look, '確定しますか?'),
-        written: together(noted(one.noted), written, look, '確定しますか、続けますか?'),
+        spoken: together(noted(one.noted), spoken, look, '確定しますか？'),
+        written: together(noted(one.noted), written, look, '確定しますか、続けますか？'),
       };
     }
     case 'check focus': {
       const before = together(noted(one.noted), found(one.trouble));
       return {
         spoken: together(before, DISAGREE[one.rival ?? 'none'], 'ライブビューでピントを確認してください。', sameOrShifted()),
-        written: together(before, drifted(one.drift, one.rival), 'ライブビューを見てください。ピントはそのままですか、ずれましたか?'),
+        written: together(before, drifted(one.drift, one.rival), 'ライブビューを見てください。ピントはそのままですか、ずれましたか？'),
       };
     }
     case 'turn the focus':
@@ -76,7 +76,7 @@ function prompt(one: Prompt): InWords {
 
 const noted = (hold: Hold | null): string | null => hold && sentences(readBack(hold.verdict));
 const found = (trouble: Trouble | undefined): string | null => (trouble ? TROUBLE_SAID[trouble.trouble] : null);
-const set = (suggested: Suggestion): string => `${writeSteps(suggested.value)}に合わせてください:${reason(suggested)}。`;
+const set = (suggested: Suggestion): string => `${writeSteps(suggested.value)}に合わせてください：${reason(suggested)}。`;
 
 const next = (before: string, suggested: Suggestion): InWords => ({
   spoken: together(before, sentences(sayCorrection(suggested.value))),
@@ -118,7 +118,7 @@ const TURN: Readonly<Record<TurnWay, string>> = {
 const NOT_NOW: Readonly<Record<NotNow, () => InWords>> = {
   'hold first': () => ({ spoken: '先に半押しです。', written: '半押しが始まっていません。先に始めてください。' }),
   'hold under way': () => ({ spoken: '半押し中です。', written: '半押しの途中です。先に判定するか、取り消してください。' }),
-  'answer first': () => ({ spoken: '安定していましたか?', written: '先に、ランプがどう見えたかを答えてください。' }),
+  'answer first': () => ({ spoken: '安定していましたか？', written: '先に、ランプがどう見えたかを答えてください。' }),
   'off the scale': () => ({ spoken: '補正範囲外です。', written: 'このボディにその補正値はありません。補正範囲から選んでください。' }),
   paused: () => ({ spoken: '一時停止中です。', written: '測定は一時停止中です。先に再開してください。' }),
   'not paused': () => ({ spoken: '一時停止していません。', written: '測定は一時停止していません。' }),
@@ -127,9 +127,9 @@ const NOT_NOW: Readonly<Record<NotNow, () => InWords>> = {
     spoken: 'このボディに矢印はありません。',
     written: '機材では、このボディに矢印がないことになっています。矢印が出るなら、機材で変更してください。',
   }),
-  'check focus first': () => ({ spoken: sameOrShifted(), written: '先にライブビューでピントを見てください。そのままですか、ずれましたか?' }),
+  'check focus first': () => ({ spoken: sameOrShifted(), written: '先にライブビューでピントを見てください。そのままですか、ずれましたか？' }),
   'turn first': () => ({
-    spoken: `「${taught('shifted')}」ですか?`,
+    spoken: '先にリングを回してください。',
     written: `先にライブビューでリングを回してください。済んだら「${taught('shifted')}」と言ってください。`,
   }),
   'nothing to check': () => ({ spoken: '確認は不要です。', written: '今、ピントの確認は必要ありません。' }),
@@ -150,15 +150,15 @@ function spelled(value: number): string {
 
 export const words: SpokenWords = {
   prompt,
-  brief: (one) => (one.say === 'did it hold' ? '安定?' : sentences(sayCorrection(one.next.value))),
+  brief: (one) => (one.say === 'did it hold' ? '安定？' : sentences(sayCorrection(one.next.value))),
   reason,
   outcome,
   help: (now) => both(`使える言葉は、${now.map((word) => (word === 'set' ? `「${taught('set')}」に続けて数` : taught(word))).join('、')}です。`),
   askBack: {
     // 「左ですか?」「マイナス15、1、5ですか?」
     question: ({ input, words: heard }) => ({
-      spoken: `${input.told === 'set' ? spelled(input.value) : heard}ですか?`,
-      written: `「${heard}」ですか? 合っていればもう一度、違えば「${taught('undo')}」か正しい言葉を言ってください。`,
+      spoken: `${input.told === 'set' ? spelled(input.value) : heard}ですか？`,
+      written: `「${heard}」ですか？合っていればもう一度、違えば「${taught('undo')}」か正しい言葉を言ってください。`,
     }),
     notTaken: { spoken: '受け付けませんでした。', written: '受け付けませんでした。正しい言葉を言ってください。' },
     sayAgain: { spoken: 'もう一度言ってください。', written: '聞き取れませんでした。もう一度言ってください。' },

@@ -12,7 +12,7 @@ export const words: StartWords = {
     none: 'なし',
     more: (count) => `記録帳にほか${write.number(count)}件`,
   },
-  startWith: (lens) => `開始:${lens}`,
+  startWith: (lens) => `開始：${lens}`,
   startNew: (lens) => `新しいレンズ「${lens}」で開始`,
   unfit: '入力に合わないものがあります。直すか、その欄でEscapeキーを押してください。',
   noName: '名前は不要です。あとからいつでも追加できます。',
@@ -21,7 +21,7 @@ export const words: StartWords = {
     picked: '見つかったレンズ',
     notMeasured: '未測定',
     noValue: (at) => `値なし、${write.day(at)}`,
-    value: (value, how, at) => line([`前回${writeSteps(value)}(${write.day(at)}${HOW[how]})`, 'この値の近くから測定']),
+    value: (value, how, at) => line([`前回${writeSteps(value)}（${write.day(at)}${HOW[how]}）`, 'この値の近くから測定']),
   },
   nextLens: '次のレンズ',
   bench: '測定環境の準備',
@@ -30,7 +30,7 @@ export const words: StartWords = {
   practice: { open: '練習用カメラ', note: 'まず、この画面でランプの見え方と言葉に慣れてください。' },
   unnamed: {
     label: '名前を付ける',
-    waits: (lens, value) => `${lens}(${value === null ? '値なし' : writeSteps(value)})に、まだ名前がありません。`,
+    waits: (lens, value) => `${lens}（${value === null ? '値なし' : writeSteps(value)}）に、まだ名前がありません。`,
     others: (count) => `名前のないものが、ほかに${write.number(count)}件あります。`,
   },
   unfinished: {

@@ -16,4 +16,4 @@ export const pair = ({ lens, body }: { readonly lens: string; readonly body: str
 
 /** 「−20〜+20」, and how far apart the corrections are where that is more than one. */
 export const within = ({ min, max, step }: Scale): string =>
-  step === 1 ? `${writeSteps(min)}〜${writeSteps(max)}` : `${writeSteps(min)}〜${writeSteps(max)}(${write.number(step)}刻み)`;
+  step === 1 ? `${writeSteps(min)}〜${writeSteps(max)}` : `${writeSteps(min)}〜${writeSteps(max)}（${write.number(step)}刻み）`;

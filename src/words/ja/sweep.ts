@@ -40,7 +40,7 @@ const became: SweepWords['heard']['became'] = (event, hold) => {
       return `${writeSteps(event.value)}で半押し`;
     case 'judged':
     case 'amended':
-      return hold ? `${writeSteps(hold.value)}:${seen(hold.verdict)}` : '記録しました';
+      return hold ? `${writeSteps(hold.value)}：${seen(hold.verdict)}` : '記録しました';
     case 'chose':
       return `${writeSteps(event.value)}に変更`;
     case 'skipped':
@@ -91,13 +91,13 @@ export const words: SweepWords = {
     already: '現在の値のまま',
     way: (clicks, direction, from) => `${writeSteps(from)}から${write.number(clicks)}つ${direction === 'up' ? '上' : '下'}`,
     left: (seconds) => ({ figure: write.number(seconds), unit: '秒' }),
-    steady: '安定?',
+    steady: '安定？',
     paused: '測定は待機中',
     past: '安定域が補正範囲の先まで続いています。',
     lies: { above: '安定域は補正範囲より上です。', below: '安定域は補正範囲より下です。' },
     centreAbout: (centre) => `中心は約${write.signed(centre, 1)}です。`,
     toCheck: '確定すると、確認項目を表示します。',
-    news: { holding: '半押し中です。', judging: '時間です。ランプは安定していましたか?' },
+    news: { holding: '半押し中です。', judging: '時間です。ランプは安定していましたか？' },
   },
   sure: (within) => `±1ステップ以内の確率${write.chance(within)}`,
   notYetSure: (within) => `±1ステップ以内の確率はまだ${write.chance(within)}`,
@@ -120,8 +120,8 @@ export const words: SweepWords = {
   checkFocus: {
     title: 'ピントの確認',
     why: drifted,
-    look: 'リングに触れずに、ライブビューを見てください。ピントは合ったままですか?',
-    lookAside: 'リングに触れずに、ライブビューを見てください。ピントの外れ方は前と同じですか?',
+    look: 'リングに触れずに、ライブビューを見てください。ピントは合ったままですか？',
+    lookAside: 'リングに触れずに、ライブビューを見てください。ピントの外れ方は前と同じですか？',
   },
   turnFocus: {
     label: 'ピントをずらす',
@@ -140,7 +140,7 @@ export const words: SweepWords = {
     value: '値',
     up: '1ステップ上',
     down: '1ステップ下',
-    set: 'この値にする',
+    set: '変更',
     cancel: 'キャンセル',
     offTheScale: (scale) => (scale.step === 1 ? `${range(scale)}の整数を入力してください。` : `${range(scale)}の値を入力してください。`),
   },
@@ -151,6 +151,6 @@ export const words: SweepWords = {
   following: { label: '閲覧中', what: '別のウィンドウで測定中です。ここでは見るだけです。', takeOver: 'こちらに引き継ぐ' },
   strip: {
     label: 'これまでの半押し',
-    hold: ({ value, verdict }, counts) => `${writeSteps(value)} ${seen(verdict)}:${counts === 'in' ? '域内' : '域外'}`,
+    hold: ({ value, verdict }, counts) => `${writeSteps(value)} ${seen(verdict)}：${counts === 'in' ? '域内' : '域外'}`,
   },
 };

@@ -24,7 +24,7 @@ function cellFault(fault: CellFault): string {
     case 'no date':
       return `${quoted(fault.cell)}は日付ではありません。2026-03-04のように、年-月-日で書いてください。`;
     case 'none of these':
-      return `${quoted(fault.cell)}は次のどれでもありません:${write.list(fault.options)}。`;
+      return `${quoted(fault.cell)}は次のどれでもありません：${write.list(fault.options)}。`;
     case 'empty':
       return '空欄です。どの行にも必要です。';
     case 'no such converter':
@@ -37,4 +37,4 @@ function cellFault(fault: CellFault): string {
 }
 
 export const lineFault = ({ line, heading, fault }: LineFault): string =>
-  heading === null ? `${write.number(line)}行目:${cellFault(fault)}` : `${write.number(line)}行目、${heading}:${cellFault(fault)}`;
+  heading === null ? `${write.number(line)}行目：${cellFault(fault)}` : `${write.number(line)}行目、${heading}：${cellFault(fault)}`;

@@ -9,8 +9,8 @@ const PARTS: Readonly<Record<Part, string>> = { body: 'ボディ', lens: 'レン
 export const words: ToldWords = {
   line: '測定の対象',
   parts: PARTS,
-  open: (part) => `${PARTS[part]}:未入力`,
-  is: (part, value) => `${PARTS[part]}:${value}`,
+  open: (part) => `${PARTS[part]}：未入力`,
+  is: (part, value) => `${PARTS[part]}：${value}`,
   chip: {
     lens: (lens, converter) => (converter === null ? lens : `${lens} + ${converter}`),
     length: write.millimetres,
@@ -25,8 +25,8 @@ export const words: ToldWords = {
   length: {
     field: '焦点距離、mm',
     hint: 'レンズに刻まれた値。',
-    converted: 'レンズに刻まれた値(コンバーターなし)。',
-    ends: 'ズームのどちらの端ですか?',
+    converted: 'レンズに刻まれた値（コンバーターなし）。',
+    ends: 'ズームのどちらの端ですか？',
   },
   distance: {
     field: 'ターゲットまでの距離、m',
@@ -35,7 +35,7 @@ export const words: ToldWords = {
   scale: { legend: '補正範囲', from: '下限', to: '上限', step: '刻み' },
   arrows: {
     label: '合焦ランプの両脇の矢印',
-    is: { absent: '矢印なし', 'right-is-up': '右矢印:+方向へ', 'right-is-down': '右矢印:\u2212方向へ' },
+    is: { absent: '矢印なし', 'right-is-up': '右矢印：+方向へ', 'right-is-down': '右矢印：\u2212方向へ' },
   },
   converter: { label: 'コンバーター', none: 'なし' },
   subject: (subject) => ({ lens: subject.lens, details: line([place(subject), subject.body]) }),
@@ -44,12 +44,12 @@ export const words: ToldWords = {
     details: line([focalLength !== null && write.millimetres(focalLength), body?.name ?? null]) || '結果を閉じる前に名前を付けてください',
   }),
   whose: {
-    title: 'どのレンズの結果ですか?',
+    title: 'どのレンズの結果ですか？',
     body: 'ボディ',
-    lens: 'レンズ(焦点距離も)',
+    lens: 'レンズ（焦点距離も）',
     length: '焦点距離、mm',
-    hint: '例:「Corvid 85 f/1.8」。',
-    ends: 'ズームのどちらの端でしたか?',
+    hint: '例：「Corvid 85 f/1.8」。',
+    ends: 'ズームのどちらの端でしたか？',
     keep: 'この名前で保存',
     later: '名前がなくても保存されています。あとで付けられます。',
     missing: {

@@ -53,7 +53,7 @@ export const words: TrainingWords = {
     answers: '今できる判定',
     ready: '用意ができたら押してください。',
     watch: 'ランプを見てください。',
-    over: '時間です。どう見えましたか?',
+    over: '時間です。どう見えましたか？',
     tooSoon: 'まだです。時間が終わるまで待ってください。',
     was: (hold) => `${counts(hold)}${WAS[hold.shown]}`,
   },
@@ -63,22 +63,22 @@ export const words: TrainingWords = {
     slips: (confusion) =>
       keysOf(SLIPS)
         .filter((slip) => confusion[slip].missed > 0)
-        .map((slip) => `${SLIPS[slip]}:${write.number(confusion[slip].shown)}回中${write.number(confusion[slip].missed)}回。`),
+        .map((slip) => `${SLIPS[slip]}：${write.number(confusion[slip].shown)}回中${write.number(confusion[slip].missed)}回。`),
     watchFor(confusion) {
       const [worst] = keysOf(WATCH_FOR).toSorted((a, b) => confusion[b].missed - confusion[a].missed);
       return worst && confusion[worst].missed > 0 ? WATCH_FOR[worst]() : '今回は間違いがありませんでした。';
     },
-    level: (level, last) => `レベル${write.number(level)}/${write.number(last)}です。`,
+    level: (level, last) => `今のレベルは${write.number(level)}です（最高${write.number(last)}）。`,
   },
   standing: {
     title: '判定の確かさ',
     reliability: ({ right, of, low, high, reached }) => [
       `見分けやすい半押し${write.number(of)}回中、${write.number(right)}回を正しく判定しました。`,
       `正しく判定できる割合は、95%区間で${write.percent(Math.floor(low * 100) / 100)}〜${write.percent(Math.ceil(high * 100) / 100)}です。`,
-      reached ? '測定には十分な確かさです。' : `測定には、下の数値が${write.percent(RELIABLE)}に達する必要があります。`,
+      reached ? '測定には十分な確かさです。' : `測定に使うには、区間の下限が${write.percent(RELIABLE)}に達する必要があります。`,
     ],
     kept: (rounds, newest) => [
-      `${write.number(rounds)}回分の練習が残っています(最新は${write.day(newest)})。`,
+      `${write.number(rounds)}回分の練習が残っています（最新は${write.day(newest)}）。`,
       '最近8回分のうち、見分けやすいランプだけを数えます。',
     ],
     tooFew: (enough, sofar) =>

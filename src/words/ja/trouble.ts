@@ -74,7 +74,7 @@ function evidence(found: Named): string {
     case 'focus moved':
       return `動いたというオッズは${odds(found)}で、動いたのはおそらく${write.number(found.afterHold)}回目の半押しのあとです。`;
     case 'sweeps differ':
-      return `差は${inSteps(found.apart)}です。偶然で説明できるのは${inSteps(found.allowed)}まで(信頼度${write.percent(0.95)})。食い違っているというオッズは${odds(found)}です。`;
+      return `差は${inSteps(found.apart)}です。偶然で説明できるのは${inSteps(found.allowed)}まで（信頼度${write.percent(0.95)}）。食い違っているというオッズは${odds(found)}です。`;
   }
 }
 
@@ -86,13 +86,13 @@ const odds = ({ bayesFactor }: { readonly bayesFactor: number }): string =>
 const inSteps = (count: number): string => `${write.number(count, 1)}ステップ`;
 
 export const words: TroubleWords = {
-  name: (found) => (found.trouble === 'focus moved' && !found.seen ? 'ピントが動いた?' : NAMES[found.trouble]),
+  name: (found) => (found.trouble === 'focus moved' && !found.seen ? 'ピントが動いた？' : NAMES[found.trouble]),
   seen,
   evidence,
   checks: CHECKS,
   toCheck: {
     open: '確認項目',
-    title: '確認項目(可能性の高い順)',
+    title: '確認項目（可能性の高い順）',
     figures: '数値',
     manual: 'カメラの説明書と異なる点は、説明書に従ってください。',
   },

@@ -22,7 +22,7 @@ export const words: WorkshopWords = {
     decides: '半押しの判定は、所有者がファインダーで見たものです。最終的な判断は、修理先での測定によります。',
   },
   holds: {
-    title: '半押しの一覧(順番どおり)',
+    title: '半押しの一覧（順番どおり）',
     inFocus: (count) => `ピントが合った状態、${write.number(count)}回`,
     aside: (count) => `ピントをずらした状態、${write.number(count)}回`,
   },
@@ -42,7 +42,7 @@ export const words: WorkshopWords = {
   range: within,
   day: write.day,
   sense: '補正値を大きくすると、ピントはカメラから遠ざかります。',
-  table: { hold: '回', value: '値', light: 'ランプ', arrows: '矢印', counts: '数え方' },
+  table: { hold: '回', value: '値', light: 'ランプ', arrows: '矢印', counts: '扱い' },
   number: (hold) => write.number(hold),
   light: LIGHT,
   arrows: { none: '', left: '左', right: '右', balanced: '両方均等', lopsided: '不均等' },
