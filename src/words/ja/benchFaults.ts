@@ -51,7 +51,7 @@ const PLAIN: Readonly<Record<PlainFault, string>> = {
   'no stored correction': '現在記憶されている補正値を、\u22123のように入力してください。',
   'no such correction': '補正値を\u22123のような整数で入力してください。',
   'no temperature': '温度を\u221250〜60 °Cの範囲で入力してください。',
-  'does not fit': '入力が合いません。内容を確かめてください。',
+  'does not fit': '入力内容が正しくありません。確かめてください。',
 };
 
 export function benchFault(fault: BenchFault): string {

@@ -16,7 +16,7 @@ export const words: ConditionsWords = {
   fault: {
     ...CONDITION_FAULT,
     'no day': '日付を2026-03-04のように、年、月、日の順で入力してください。今日より後にはできません。',
-    'does not fit': '入力が合いません。内容を確かめてください。',
+    'does not fit': '入力内容が正しくありません。確かめてください。',
   },
   inLine: (conditions) =>
     conditions === null

@@ -75,7 +75,7 @@ export const words: EnteringWords = {
   weigh: {
     legend: '重みの付け方',
     by: {
-      'worst share': { label: 'すべて同等', note: '最も悪い条件が、できるだけ良くなる値です。' },
+      'worst share': { label: 'すべて同等', note: '最も悪い組み合わせでも、できるだけ良い値にします。' },
       use: { label: '使用頻度', note: 'よく使うものを重く見ます。' },
     },
     weightOf: (band, converter) => (converter ? `${place(band)}の使用頻度（コンバーター使用）` : `${place(band)}の使用頻度`),
@@ -83,7 +83,7 @@ export const words: EnteringWords = {
   },
   unknown: 'ここの安定域はまだ分かりません。測定するか、安定域の両端を手入力してください。',
   missingEnd: (focalLength) => `このボディは、ズームの両端に値を1つずつ記憶します。${long(focalLength)}でも測定してください。それまでは、全体で1つの値です。`,
-  enter: '設定',
+  enter: '設定値',
   wide: (focalLength) => `広角端${long(focalLength)}：`,
   tele: (focalLength) => `望遠端${long(focalLength)}：`,
   serves: (outside, all, weighed) => {
@@ -92,7 +92,7 @@ export const words: EnteringWords = {
       ? `指定した重みでは、${write.number(all)}個の安定域のうち${write.number(outside)}個から外れます。`
       : `${write.number(all)}個の安定域すべてに入る値はありません。この値は${write.number(outside)}個から外れます。`;
   },
-  table: { at: '測定した条件', off: '中心との差', share: '半幅に対して' },
+  table: { at: '測定した組み合わせ', off: '中心との差', share: '半幅に対して' },
   at: place,
   off: ({ error }) => write.signed(error, 1),
   share: ({ share, inside, past }) => (inside ? `${write.percent(share)}、域内` : `${write.percent(share)}、端から${write.number(past, 1)}外`),
@@ -103,9 +103,9 @@ export const words: EnteringWords = {
     ...lies(linear, logarithmic),
   ],
   trade: {
-    title: '各値で満たせる条件',
+    title: '各値で合う組み合わせ',
     option: ({ value, fits }) => [
-      `${writeSteps(value)}で満たせるのは、${write.list(fits.filter(({ inside }) => inside).map(where))}です。`,
+      `${writeSteps(value)}で合うのは、${write.list(fits.filter(({ inside }) => inside).map(where))}です。`,
       `外れるのは、${write.list(fits.filter(({ inside }) => !inside).map(missed))}です。`,
     ],
   },

@@ -28,5 +28,5 @@ export const FIELD_FAULT: Readonly<Record<FieldFault, string>> = {
   'scale too short': '補正範囲には3つ以上の補正値が必要です。',
   'step does not divide': '補正範囲を割り切れる刻みにしてください。',
   'arrows not chosen': 'このボディが合焦ランプの両脇に何を表示するか選んでください。',
-  'does not fit': '入力が合いません。内容を確かめてください。',
+  'does not fit': '入力内容が正しくありません。確かめてください。',
 };

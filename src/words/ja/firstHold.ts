@@ -44,7 +44,7 @@ export const words: FirstHoldWords = {
     close: '4つの見え方を閉じる',
     does: { steady: 'すぐに点き、点いたまま。', late: '遅れて点く。', flicker: '一度でも消える。', dark: '一度も点かない。' },
     when: { steady: '終了音のあと', late: '半押し中', flicker: '半押し中', dark: '半押し中' },
-    after: 'あと',
+    after: '終了後',
   },
   arrows: {
     title: '矢印の見え方',

@@ -41,7 +41,7 @@ export const words: HearingWords = {
     group: (left, of) => (left === of ? `この${write.number(of)}語を登録` : `残りの${write.number(left)}語を登録`),
     teach: (word) => `「${word}」を登録`,
     again: (word) => `「${word}」を登録し直す`,
-    short: { teach: '登録', again: 'やり直す' },
+    short: { teach: '登録', again: '再登録' },
     is: {
       notTaught: '未登録',
       taught: '登録済み',

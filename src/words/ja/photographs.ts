@@ -139,7 +139,7 @@ const edgeName = ({ edge }: EdgeReading): string => `${AT[edge.at]}、${RUNS[edg
 export const words: PhotographsWords = {
   title: '写真で検証',
   choose: '画像',
-  drop: '選ぶか、ここにドロップするか、貼り付け。',
+  drop: '選択、ドロップ、貼り付けのいずれか。',
   stays: 'このコンピューター上で読み取り、どこにも送らず、保存もしません。',
   practise: '練習用の画像で試す',
   printed: {
@@ -206,7 +206,7 @@ export const words: PhotographsWords = {
     label: '記録帳に保存',
     done: '記録帳に保存済み',
     what: (crops) => (crops === 0 ? '数値を保存し、画像は保存しません。' : `数値と切り出し画像${write.number(crops)}枚を保存し、元の画像は保存しません。`),
-    kept: 'この組み合わせの履歴にあります。',
+    kept: 'この組み合わせの履歴に保存しました。',
     erase: '消去する',
     noSituation: '保存するには、記録帳で組み合わせを選び、そこから画像を取り込んでください。',
     noValue: '保存するには、検証する値を上に入力してください。',

@@ -27,7 +27,7 @@ export const words: PlanWords = {
   form: {
     bodies: 'ボディ',
     lenses: 'レンズ',
-    converters: '追加',
+    converters: '併用',
     zooms: 'ズーム',
     ends: { both: '両端', wide: '広角端のみ', tele: '望遠端のみ' },
     distances: {
@@ -46,7 +46,7 @@ export const words: PlanWords = {
           return `先に機材で${fault.lens}の焦点距離を入力してから、選び直してください。`;
       }
     },
-    unfit: '内容が合いません。選んだものを確かめてください。',
+    unfit: '選択内容が正しくありません。確かめてください。',
   },
   measured: '測定済み',
   next: '次を測定',

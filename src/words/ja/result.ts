@@ -37,7 +37,7 @@ export const words: ResultWords = {
     place: (at) => write.signed(at, 1),
     band: '安定域',
     range: (low, high) => (low === high ? writeSteps(low) : `${writeSteps(low)}〜${writeSteps(high)}`),
-    endsNotSeen: '両端の内外すべては確認していない',
+    endsNotSeen: '一部の端は未確認',
     seenInFocus: 'ピントが合った状態',
     visible,
     halfWidth: '幅の半分',

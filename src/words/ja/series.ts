@@ -75,7 +75,7 @@ const SHOTS = (count: number): string => `AFの画像${write.number(count)}枚�
 
 export const words: SeriesWords = {
   use: {
-    title: '画像の目的',
+    title: '画像の用途',
     options: {
       one: { label: '1枚ずつ見る', note: '鮮明か、ピントはどこか。' },
       check: { label: '設定した値の検証', note: '1つの値で数枚：その値は正しいか。' },

@@ -21,7 +21,7 @@ export const words: SetUpWords = {
   step: {
     label: '手順',
     before: '以前に済んでいます。',
-    liveView: { ask: 'ライブビューで最も鮮明ですか？', sharp: '鮮明', not: '鮮明でない' },
+    liveView: { ask: 'ライブビューで最も鮮明な位置ですか？', sharp: '最も鮮明', not: 'まだ鮮明でない' },
     keep: 'この値を保存',
     kept: (reading) => `保存済み：${reading}`,
   },

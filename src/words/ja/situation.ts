@@ -38,7 +38,7 @@ export const words: SituationWords = {
   dueAgain: '要再測定',
   toEnter: 'このレンズに設定する値',
   photographs: '写真で検証',
-  recheck: '手早く再確認',
+  recheck: '簡易再確認',
   anew: '測定し直す',
   measure: '測定する',
   answer: {
@@ -65,7 +65,7 @@ export const words: SituationWords = {
         entries.length > 0 && `設定${write.number(entries.length)}件`,
         proofs.length > 0 && `写真${write.number(proofs.length)}件`,
       ]) || 'まだなし',
-    entering: '設定',
+    entering: '設定状況',
     inCamera: (value) => (value === null ? '未設定' : `カメラの値は${writeSteps(value)}`),
     others: 'このレンズのほかの組み合わせ',
     situations: (count) => `${write.number(count)}件`,

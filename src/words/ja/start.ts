@@ -8,17 +8,17 @@ const HOW = { measured: '測定', entered: '設定' } as const;
 
 export const words: StartWords = {
   found: {
-    label: '記録帳にあるもの',
+    label: '記録帳の候補',
     none: 'なし',
     more: (count) => `記録帳にほか${write.number(count)}件`,
   },
   startWith: (lens) => `開始：${lens}`,
   startNew: (lens) => `新しいレンズ「${lens}」で開始`,
-  unfit: '入力に合わないものがあります。直すか、その欄でEscapeキーを押してください。',
-  noName: '名前は不要です。あとからいつでも追加できます。',
+  unfit: '入力に不備があります。直すか、その欄でEscapeキーを押してください。',
+  noName: '名前がなくても始められます。ほかの情報も、いつでも追加できます。',
   last: {
     label: '前回のレンズ',
-    picked: '見つかったレンズ',
+    picked: '検索結果',
     notMeasured: '未測定',
     noValue: (at) => `値なし、${write.day(at)}`,
     value: (value, how, at) => line([`前回${writeSteps(value)}（${write.day(at)}${HOW[how]}）`, 'この値の近くから測定']),
@@ -47,7 +47,7 @@ export const words: StartWords = {
     field: '次のレンズの名前',
     placeholder: 'レンズ名',
     hint: '「Corvid 85」のように、焦点距離も入れてください。Enterキーで開始します。',
-    planned: '計画で次のもの',
+    planned: '計画の次',
     plan: '計画を見る',
   },
 };

@@ -9,7 +9,7 @@ const NAMED: Readonly<Record<NamedFault, string>> = {
   ...FIELD_FAULT,
   ...CONDITION_FAULT,
   'ends turned round': '下端は上端より大きくできません。',
-  'does not fit': '内容が合いません。この行を確かめてください。',
+  'does not fit': 'この行の内容が正しくありません。確かめてください。',
 };
 
 const MOST = 30;

@@ -45,8 +45,8 @@ export const words: TrainingWords = {
   about:
     '練習用ランプで、2秒の半押しを10回行います。測定と同じように、声、キー、ポインター、スイッチで答えてください。' +
     '2回続けて正解すると、遅れとちらつきが見分けにくくなります。間違えると、見分けやすくなります。',
-  begin: '10回を始める',
-  another: 'もう10回',
+  begin: '練習を始める',
+  another: 'もう一度練習する',
   hold: {
     label: '練習の半押し',
     title: (number, of) => `半押し${write.number(number)}/${write.number(of)}`,
