@@ -16,10 +16,11 @@ const KATAKANA = 0x60;
 
 const vowelOf = (kana: string): string | undefined => Object.keys(ROWS).find((vowel) => ROWS[vowel]?.includes(kana));
 
-/** Katakana, long marks and drawn-out vowels as hiragana; a stop that nothing follows is left out. */
+/** Katakana, long marks and drawn-out vowels as hiragana; what only draws out the end is left out. */
 export const inHiragana = (text: string): string =>
   text
     .replace(/[ァ-ヶ]/g, (kana) => String.fromCharCode(kana.charCodeAt(0) - KATAKANA))
+    .replace(/([ぁ-ゖ])[ー〜~]+(?![ぁ-ゖ])/g, '$1')
     .replace(/[ゔぢづ]/g, (kana) => SAME[kana] ?? kana)
     .replace(/([ぁ-ゖ])[ー〜~]+/g, (_, kana: string) => kana + (LONG[vowelOf(kana) ?? ''] ?? ''))
     .replace(/([ぁ-ゖ])([ぁぃぅぇぉ])/g, (pair, kana: string, small: string) => (vowelOf(kana) === SMALL[small] ? kana + SMALL[small] : pair))

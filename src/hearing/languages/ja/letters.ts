@@ -61,37 +61,7 @@ const alsoLong = ([kana, sounds]: readonly [string, string]): (readonly [string,
 ];
 
 /** Words in the Latin script are read as Japanese writes itself in it. */
-const LATIN: Readonly<Record<string, string>> = {
-  sh: '7',
-  ch: '2',
-  ts: 'ts',
-  a: 'O',
-  b: 'b',
-  c: '1',
-  d: 'd',
-  e: 'X',
-  f: 'f',
-  g: 'g',
-  h: 'h',
-  i: 'I',
-  j: '3',
-  k: '1',
-  l: '@',
-  m: 'm',
-  n: 'n',
-  o: 'W',
-  p: 'p',
-  q: '1',
-  r: '@',
-  s: 's',
-  t: 't',
-  u: 'Q',
-  v: 'b',
-  w: '#',
-  x: '1s',
-  y: '$',
-  z: '0',
-};
+const LATIN = [...'abcdefghijklmnopqrstuvwxyz'].map((letter, at) => [letter, 'Ob1dXfghI31@mnWp1@stQb#s$0'.charAt(at)] as const);
 
 /** Stands for a character that cannot be read: two syllables that are like none. */
 export const UNREAD = '々';
@@ -105,5 +75,5 @@ export const LETTERS: Pronunciation['letters'] = [
   ['ん', 'n'],
   ['っ', ''],
   [UNREAD, '4R4R'],
-  ...Object.entries(LATIN),
+  ...LATIN,
 ];

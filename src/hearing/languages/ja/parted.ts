@@ -25,6 +25,8 @@ const SHORT_WORD = 1;
 const PIECE = 0.1;
 const KANA = 1;
 const LONGEST_PIECE = 3;
+/** No piece begins with one of these. */
+const DEPENDENT = 'ぁぃぅぇぉっゃゅょん';
 const NUMBERS_OF_ONE = ['に', 'し', 'ご', 'く'];
 
 function words(run: string): string {
@@ -33,7 +35,13 @@ function words(run: string): string {
     let here = { cost: Infinity, from: 0 };
     for (let from = Math.max(0, end - longest); from < end; from++) {
       const length = end - from;
-      const own = known.has(run.slice(from, end)) ? (length > 1 ? WORD : SHORT_WORD) : length <= LONGEST_PIECE ? PIECE + KANA * length : Infinity;
+      const own = known.has(run.slice(from, end))
+        ? length > 1
+          ? WORD
+          : SHORT_WORD
+        : length <= LONGEST_PIECE && (from === 0 || !DEPENDENT.includes(run.charAt(from)))
+          ? PIECE + KANA * length
+          : Infinity;
       const cost = (best[from]?.cost ?? Infinity) + own;
       if (cost < here.cost) here = { cost, from };
     }
