@@ -59,29 +59,29 @@ function evidence(found: Named): string {
         found.alike === found.of
           ? `${write.number(found.of)}個の値すべてで、見え方が同じでした。`
           : `${write.number(found.of)}個の値のうち${write.number(found.alike)}個で、見え方が同じでした。`;
-      return `${alike}安定域があるという見方に対するオッズは${odds(found)}です。`;
+      return `${alike}安定域がない見込みは、ある見込みの${times(found)}です。`;
     }
     case 'hole in the band':
-      return `途切れのない安定域に対するオッズは${odds(found)}です。`;
+      return `途切れがある見込みは、ない見込みの${times(found)}です。`;
     case 'arrows contradict the lights':
-      return `機材の指定どおりの矢印に対するオッズは${odds(found)}です。`;
+      return `矢印が機材の指定と違う見込みは、指定どおりの見込みの${times(found)}です。`;
     case 'verdicts misjudged':
-      return `見誤りがあったというオッズは${odds(found)}です。`;
+      return `見誤った見込みは、正しかった見込みの${times(found)}です。`;
     case 'band drifts':
-      return `動かない安定域に対するオッズは${odds(found)}です。`;
+      return `安定域が動いている見込みは、動いていない見込みの${times(found)}です。`;
     case 'play':
-      return `向きに左右されない安定域に対するオッズは${odds(found)}です。`;
+      return `向きで結果が変わる見込みは、変わらない見込みの${times(found)}です。`;
     case 'focus moved':
-      return `動いたというオッズは${odds(found)}で、動いたのはおそらく${write.number(found.afterHold)}回目の半押しのあとです。`;
+      return `動いた見込みは、動いていない見込みの${times(found)}です。動いたのは、おそらく${write.number(found.afterHold)}回目の半押しのあとです。`;
     case 'sweeps differ':
-      return `差は${inSteps(found.apart)}です。偶然で説明できるのは${inSteps(found.allowed)}まで（信頼度${write.percent(0.95)}）。食い違っているというオッズは${odds(found)}です。`;
+      return `差は${inSteps(found.apart)}です。偶然で説明できるのは${inSteps(found.allowed)}まで（信頼度${write.percent(0.95)}）。食い違っている見込みは、一致している見込みの${times(found)}です。`;
   }
 }
 
 /** Odds beyond this say no more to a person. */
 const MOST = 1000;
-const odds = ({ bayesFactor }: { readonly bayesFactor: number }): string =>
-  bayesFactor > MOST ? `${write.number(MOST)}対1以上` : `${write.number(bayesFactor)}対1`;
+const times = ({ bayesFactor }: { readonly bayesFactor: number }): string =>
+  bayesFactor > MOST ? `${write.number(MOST)}倍以上` : `${write.number(bayesFactor)}倍`;
 
 const inSteps = (count: number): string => `${write.number(count, 1)}ステップ`;
 
