@@ -13,5 +13,10 @@ const ENGLISH: Heard = {
   sounded: async () => (await import('./languages/en/english.ts')).ENGLISH,
 };
 
+const JAPANESE: Heard = {
+  written: async () => (await import('./languages/ja/vocabulary.ts')).JAPANESE_WRITTEN,
+  sounded: async () => (await import('./languages/ja/japanese.ts')).JAPANESE,
+};
+
 /** One that has no folder yet is heard in English. */
-export const HEARD: Readonly<Record<Language, Heard>> = { en: ENGLISH, de: ENGLISH, es: ENGLISH, fr: ENGLISH, ja: ENGLISH };
+export const HEARD: Readonly<Record<Language, Heard>> = { en: ENGLISH, de: ENGLISH, es: ENGLISH, fr: ENGLISH, ja: JAPANESE };

@@ -1,5 +1,5 @@
-// Japanese: how kana sound. Every vowel is full, as none is weak for want of stress; a long one sounds as a short one does, as listeners
-// and recognisers often miss how long it was, and a doubled consonant as a single one.
+// Japanese: how kana sound. Every vowel is full, as none is weak for want of stress; a long one sounds nearly as a short one
+// does, as listeners and recognisers often miss how long it was, and a doubled consonant as a single one.
 import type { Pronunciation } from '../pronunciation.ts';
 import { ROWS } from './hiragana.ts';
 
@@ -52,11 +52,13 @@ const joined: (readonly [string, string])[] = [
   ['てゅ', 't$Q'],
 ];
 
+/** A long vowel is no more than breath longer. */
+const LENGTH = 'h';
 /** What makes the vowel of a kana long. */
 const LENGTHENED: Readonly<Record<string, string>> = { あ: 'あ', い: 'い', う: 'う', え: 'いえ', お: 'うお' };
 const lengthsOf = (kana: string): string => LENGTHENED[Object.keys(ROWS).find((vowel) => ROWS[vowel]?.includes(kana.at(-1) ?? '')) ?? ''] ?? '';
 const alsoLong = ([kana, sounds]: readonly [string, string]): (readonly [string, string])[] => [
-  ...[...lengthsOf(kana)].map((length) => [kana + length, sounds] as const),
+  ...[...lengthsOf(kana)].map((length) => [kana + length, sounds + LENGTH] as const),
   [kana, sounds],
 ];
 

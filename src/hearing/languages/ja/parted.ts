@@ -16,7 +16,8 @@ const phrases: readonly string[] = [
   [SIGNS.plus, SIGNS.minus, SETTING, SETTING_BEHIND, courtesies, articles, frames, places].flat(),
   [QUESTION.openings, QUESTION.everyday, QUESTION.closings, QUESTION.fillers, ['てん', 'レンズ']].flat(),
 ].flat();
-const known = new Set([...phrases.map(inKana), ...Array.from({ length: LARGEST + 1 }, (_, whole) => [sayWhole(whole), ...otherWays(whole)]).flat()]);
+const numbers = new Set(Array.from({ length: LARGEST + 1 }, (_, whole) => [sayWhole(whole), ...otherWays(whole)]).flat());
+const known = new Set([...phrases.map(inKana), ...numbers]);
 const longest = Math.max(...[...known].map((word) => word.length));
 
 /** A known word, one of a single kana, and a piece that is none with each of its kana. */
@@ -24,10 +25,12 @@ const WORD = 0.9;
 const SHORT_WORD = 1;
 const PIECE = 0.1;
 const KANA = 1;
-const LONGEST_PIECE = 3;
+const LONGEST_PIECE = 4;
 /** No piece begins with one of these. */
 const DEPENDENT = 'ぁぃぅぇぉっゃゅょん';
-const NUMBERS_OF_ONE = ['に', 'し', 'ご', 'く'];
+const SHORT_NUMBERS = ['に', 'し', 'ご', 'く'];
+/** Short words that stand beside numbers. */
+const BESIDE_NUMBERS = ['です', 'みり', 'てん', 'の', 'を', 'と', 'から'];
 
 function words(run: string): string {
   const best: { cost: number; from: number }[] = [{ cost: 0, from: 0 }];
@@ -49,19 +52,35 @@ function words(run: string): string {
   }
   const found: string[] = [];
   for (let end = run.length; end > 0; end = best[end]?.from ?? 0) found.unshift(run.slice(best[end]?.from ?? 0, end));
-  for (let at = found.length - 1; at > 0; at--)
-    if (NUMBERS_OF_ONE.includes(found[at] ?? '') && isPiece(found[at - 1])) found.splice(at - 1, 2, `${found[at - 1]}${found[at]}`);
-  return found.filter(Boolean).join(' ');
+  return together(found).join(' ');
 }
 
-/** A number of one kana may be a particle or an ending: it is a number only where no other piece stands before it. */
-const isPiece = (word: string | undefined): word is string => word !== undefined && !known.has(word);
+/**
+ * A number of one kana may be a particle or an ending: it is none behind a piece that is no word. And what is short beside a number in
+ * kana may be a part of it that was misheard, whatever else it means: "じゅうな" may have been "じゅうなな".
+ */
+function together(found: readonly string[]): string[] {
+  const joined: string[] = [];
+  let isNumber = false;
+  for (const [at, word] of found.entries()) {
+    const before = joined.at(-1);
+    const behindPiece = SHORT_NUMBERS.includes(word) && before !== undefined && !known.has(before);
+    const behindNumber = isNumber && isShort(word);
+    const beforeNumber = numbers.has(word) && at > 0 && isShort(found[at - 1] ?? '');
+    if (before !== undefined && (behindPiece || behindNumber || beforeNumber)) joined.splice(-1, 1, before + word);
+    else joined.push(word);
+    isNumber = numbers.has(word) || behindNumber;
+  }
+  return joined;
+}
+
+const isShort = (word: string): boolean => word.length <= 2 && !numbers.has(word) && !BESIDE_NUMBERS.includes(word);
 
 /** Before "てん" numbers are said short: "いってん". */
 const BEFORE_POINT: Readonly<Record<string, string>> = { いっ: 'いち', はっ: 'はち', じゅっ: 'じゅう', にい: 'に', ごう: 'ご', ごお: 'ご' };
 const DECIMAL = new RegExp(`(${Object.keys(BEFORE_POINT).join('|')})てん(?=${Array.from({ length: 10 }, (_, digit) => sayWhole(digit)).join('|')}|\\d)`, 'g');
 
-const SIGN_TOWARDS = new RegExp(`(${[SIGNS.plus[0], SIGNS.minus[0]].map(inKana).join('|')})(?:${TOWARDS})`, 'g');
+const SIGN_TOWARDS = new RegExp(`(${[SIGNS.plus[0], SIGNS.minus[0]].map(inKana).join('|')})(?:${TOWARDS})(?=\\s*\\d)`, 'g');
 
 export const parted = (text: string): string =>
   inKana(text)

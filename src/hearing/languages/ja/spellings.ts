@@ -68,7 +68,6 @@ export const SPELLINGS = `
 あわ 合わ
 ほうこう 方向
 へんこう 変更
-ぞっこう 続行 速攻
 けってい 決定
 しゅうりょう 終了 修了
 ねが 願
@@ -84,6 +83,7 @@ export const SPELLINGS = `
 すこし 少し
 ぜんぜん 全然
 なん 何
+さくじつ きのう 昨日
 ぷらす plus
 まいなす minus
 せっと set

@@ -20,7 +20,7 @@ export const TAUGHT: Record<Word, string> = {
   resume: '再開',
   skip: 'スキップ',
   accept: '確定',
-  'go on': '続行',
+  'go on': '続ける',
   set: 'セット',
   same: '同じ',
   shifted: 'ズレた',
