@@ -11,13 +11,14 @@ export interface Corrections {
   correctionIn(words: readonly string[]): Steps | null;
 }
 
-export function correctionsIn({ signs, numbers, misheardNumbers: { spellings } }: Vocabulary): Corrections {
+export function correctionsIn({ signs, numbers, misheardNumbers: { spellings }, parted = asIs }: Vocabulary): Corrections {
   const { say } = numbers;
+  const [plus, minus] = [signs.plus, signs.minus].map((words) => words.map((word) => parted(word).trim())) as [string[], string[]];
   const wordsOf = (text: string): string[] =>
-    text
+    parted(text)
       .toLowerCase()
-      .replace(/\+/g, ` ${signs.plus[0]} `)
-      .replace(/(^|\s)[-\u2010-\u2015\u2212]\s*(?=\d)/g, ` ${signs.minus[0]} `)
+      .replace(/\+/g, ` ${plus[0]} `)
+      .replace(/(^|\s)[-\u2010-\u2015\u2212]\s*(?=\d)/g, ` ${minus[0]} `)
       .split(/[^\p{L}\p{N}]+/u)
       .filter(Boolean);
   const sizes = new Map<string, number>();
@@ -37,10 +38,12 @@ export function correctionsIn({ signs, numbers, misheardNumbers: { spellings } }
     correctionIn(words) {
       const [first, ...rest] = words;
       if (first === undefined) return null;
-      const sign = signs.plus.includes(first) ? 1 : signs.minus.includes(first) ? -1 : 0;
+      const sign = plus.includes(first) ? 1 : minus.includes(first) ? -1 : 0;
       if (sign === 0) return wholeNumber(words) === 0 ? steps(0) : null;
       const size = wholeNumber(rest.map((word) => spellings[word] ?? word));
       return size === null ? null : steps(size === 0 ? 0 : sign * size);
     },
   };
 }
+
+const asIs = (text: string): string => text;

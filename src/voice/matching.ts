@@ -3,7 +3,7 @@
 // candidates disagree the person is asked again, unless it is a value, which is read back anyway.
 import type { Vocabulary } from '../hearing/languages/heardLanguage.ts';
 import { inputOf, lightWith, type ArrowWord, type LightWord } from '../sweep/meaning.ts';
-import type { Input, Word } from '../sweep/inputs.ts';
+import { WORDS, type Input, type Word } from '../sweep/inputs.ts';
 import type { Take } from './ownWords/take.ts';
 import { correctionsIn } from './corrections.ts';
 import { writeSteps } from '../sweep/scale.ts';
@@ -37,10 +37,13 @@ export type StrictMatch = (candidates: readonly Guess[], allowed: readonly Word[
 export function strictMatcherFor(language: Vocabulary): StrictMatch {
   const { words: taught } = language;
   const { wordsOf, correctionIn } = correctionsIn(language);
+  const spelt = language.parted ? (phrase: string): string => wordsOf(phrase).join(' ') : (phrase: string): string => phrase;
+  const set = spelt(taught.set.say);
+  const said = new Map(WORDS.map((word) => [word, new Set([taught[word].say, ...taught[word].also].map(spelt))]));
 
   function readingOf(words: readonly string[], allowed: readonly Word[]): Taken | null {
     const heard = words.join(' ');
-    const value = allowed.includes('set') ? correctionIn(words[0] === taught.set.say ? words.slice(1) : words) : null;
+    const value = allowed.includes('set') ? correctionIn(words[0] === set ? words.slice(1) : words) : null;
     if (value !== null) return { is: 'taken', input: { told: 'set', value, by: 'voice', heard }, words: `${taught.set.say} ${writeSteps(value)}` };
     const word = wordFor(heard, allowed);
     if (word !== null) return { is: 'taken', input: inputOf(word, 'voice', heard), words: taught[word].say };
@@ -59,18 +62,17 @@ export function strictMatcherFor(language: Vocabulary): StrictMatch {
   }
 
   function wordFor(heard: string, allowed: readonly Word[]): Exclude<Word, 'set'> | null {
-    const found = allowed.find((word) => taught[word].say === heard || taught[word].also.includes(heard));
+    const found = allowed.find((word) => said.get(word)?.has(heard));
     return found === undefined || found === 'set' ? null : found;
   }
 
-  const looksLikeSetting = (words: readonly string[], allowed: readonly Word[]): boolean =>
-    allowed.includes('set') && words[0] === taught.set.say && words.length > 1;
+  const looksLikeSetting = (words: readonly string[], allowed: readonly Word[]): boolean => allowed.includes('set') && words[0] === set && words.length > 1;
 
   return (candidates, allowed, final) => {
-    const said = candidates.map(({ text }) => wordsOf(text));
-    const readings = said.flatMap((words) => readingOf(words, allowed) ?? []);
+    const heard = candidates.map(({ text }) => wordsOf(text));
+    const readings = heard.flatMap((words) => readingOf(words, allowed) ?? []);
     const [first] = readings;
-    if (!first) return final && said.some((words) => looksLikeSetting(words, allowed)) ? { is: 'unclear', best: null } : { is: 'ignored' };
+    if (!first) return final && heard.some((words) => looksLikeSetting(words, allowed)) ? { is: 'unclear', best: null } : { is: 'ignored' };
     if (!final && mayGoOn(first.input, allowed)) return { is: 'ignored' };
     const agreed = first.input.told === 'set' || readings.every(({ words }) => words === first.words);
     if (agreed) return first;

@@ -2,8 +2,8 @@
 import type { Naming } from '../hearing/languages/heardLanguage.ts';
 
 /** What follows "next" or "next lens"; null where nothing does, or where it is something else. */
-export function nameAfterNextIn({ openings, noNames }: Naming): (text: string) => string | null {
-  const opening = new RegExp(`^\\s*(?:${openings.join('|').replaceAll(' ', '\\s+')})\\s+(?=\\S)`, 'i');
+export function nameAfterNextIn({ openings, noNames, between = '\\s+' }: Naming): (text: string) => string | null {
+  const opening = new RegExp(`^\\s*(?:${openings.join('|').replaceAll(' ', '\\s+')})${between}(?=\\S)`, 'i');
   return (text) => {
     const rest = text.replace(opening, '');
     const name = rest.trim();

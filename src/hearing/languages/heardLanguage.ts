@@ -17,6 +17,11 @@ export interface Vocabulary {
   readonly misheardNumbers: MisheardNumbers;
   readonly question: SpokenQuestion;
   readonly naming: Naming;
+  /**
+   * Of a language that is written without blanks, or in more ways than one: a text with its words parted by blanks, each spelt in one
+   * way. Signs and figures are left to the matcher; `say` and `zeros` of the numbers are spelt in this way already.
+   */
+  parted?(text: string): string;
 }
 
 /** The same with how its words sound. */
@@ -75,6 +80,8 @@ export interface SpokenQuestion {
   readonly openings: readonly [taught: string, ...also: string[]];
   /** What begins one only where a number or a known name follows, as other questions begin so, too; the longest counts. */
   readonly everyday: readonly string[];
+  /** What ends one in a language whose verb stands last; counts where a number or a known name stands before it. */
+  readonly closings?: readonly string[];
   /** Words that carry nothing in one. */
   readonly fillers: readonly string[];
 }
@@ -85,4 +92,6 @@ export interface Naming {
   readonly openings: readonly string[];
   /** What may follow them and is no name. */
   readonly noNames: readonly string[];
+  /** What parts them from the name, as a regular expression; blanks where nothing is given. */
+  readonly between?: string;
 }

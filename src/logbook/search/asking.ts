@@ -11,7 +11,7 @@ function numberWordsOf(language: Vocabulary): NumberWords {
   return known;
 }
 
-const unmarked = (phrase: string): string => phrase.replace(/['’]/g, '');
+const unmarked = ({ parted }: Vocabulary, phrase: string): string => (parted?.(phrase) ?? phrase).replace(/['’]/g, '');
 
 /** Does it say nothing in a question? A name may still hold it. */
 export const carriesNothing = ({ question }: Vocabulary, word: string): boolean => question.fillers.includes(word);
@@ -19,8 +19,8 @@ export const carriesNothing = ({ question }: Vocabulary, word: string): boolean 
 /** The words of a spoken question, its numbers in figures. */
 export function askedWords(language: Vocabulary, phrase: string): string[] {
   const { digitsJoined, inFigures } = numberWordsOf(language);
-  return wordsIn(inFigures(digitsJoined(unmarked(phrase))));
+  return wordsIn(inFigures(digitsJoined(unmarked(language, phrase))));
 }
 
 /** Is this a question in words rather than the beginnings of names? */
-export const isQuestion = (language: Vocabulary, phrase: string): boolean => wordsIn(unmarked(phrase)).some((word) => carriesNothing(language, word));
+export const isQuestion = (language: Vocabulary, phrase: string): boolean => wordsIn(unmarked(language, phrase)).some((word) => carriesNothing(language, word));

@@ -21,7 +21,9 @@ export function finderOf(language: Vocabulary, kit: Kit, shelf: readonly Shelved
     const { body, lens } = situation ? pairing(situation) : { body: null, lens: null };
     const engraved = [body?.serial, body?.model, lens?.serial, lens?.model];
     const lengths = [`${subject.focalLength}mm`, `${subject.distance / 1000}m`];
-    return [subject.body, subject.lens, ...lengths, ...engraved.filter((text) => typeof text === 'string')];
+    const texts = [subject.body, subject.lens, ...lengths, ...engraved.filter((text) => typeof text === 'string')];
+    // Names are asked for as they sound where they can be written in more ways than one.
+    return language.parted ? [...texts, ...texts.map((text) => language.parted?.(text) ?? text)] : texts;
   });
   return { language, shelf: inUseFirst, index: indexOf(documents) };
 }

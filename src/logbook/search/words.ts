@@ -5,7 +5,9 @@
 export const fold = (text: string): string =>
   text
     .normalize('NFKD')
-    .replace(/\p{M}+/gu, '')
+    .replace(/(?![\u3099\u309a])\p{M}/gu, '')
+    // The marks of kana make other letters of them.
+    .normalize('NFC')
     .toLowerCase()
     .replace(/(\d),(\d)/g, '$1.$2');
 

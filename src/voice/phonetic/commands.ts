@@ -4,7 +4,7 @@ import type { Phones } from '../../hearing/languages/sounds.ts';
 import { WORDS, type Word } from '../../sweep/inputs.ts';
 import type { Pronounce } from './pronouncer.ts';
 import { leastDistance, soundDistance, weight } from './soundDistance.ts';
-import { bareWords } from './spokenText.ts';
+import { bareWordsIn } from './spokenText.ts';
 import type { Courtesy, Rest } from './courtesy.ts';
 
 /** A taught word and how far from it the heard words are: 0 the same, about 1 unrelated. */
@@ -37,7 +37,9 @@ const KNOWN_SPELLING = 0.12;
 export type Nearest = (heard: readonly string[], allowed: readonly Word[]) => Nearness[];
 
 /** Compares with every phrase of every word allowed; nearest first, one entry a word. */
-export function commandsIn({ words: taught, pronunciation }: HeardLanguage, pronounce: Pronounce, around: Courtesy): Nearest {
+export function commandsIn(language: HeardLanguage, pronounce: Pronounce, around: Courtesy): Nearest {
+  const { words: taught, pronunciation } = language;
+  const bareWords = bareWordsIn(language);
   const soundsOf = (words: readonly string[]): Phones => words.map(pronounce).join('');
   const endings = pronunciation.endings.map(([letters]) => letters);
   const phrases: Phrase[] = [];

@@ -1,9 +1,9 @@
 // What is told, without what people say around it: courtesy and hesitation at both ends, then what makes a statement of it.
-import type { SaysNothing } from '../../hearing/languages/heardLanguage.ts';
+import type { Vocabulary } from '../../hearing/languages/heardLanguage.ts';
 import type { Word } from '../../sweep/inputs.ts';
 import { isHesitation } from './weakSpeech.ts';
 import type { Pronounce } from './pronouncer.ts';
-import { bareWords } from './spokenText.ts';
+import { bareWordsIn } from './spokenText.ts';
 
 /** What is left of the words heard, and what it costs to have left the rest out; `everyday`: for words of daily talk. */
 export interface Rest {
@@ -26,7 +26,9 @@ const STRIPPED = 0.03;
 const EVERYDAY_ARTICLE = 0.05;
 const EVERYDAY_FRAME = 0.15;
 
-export function courtesyIn({ courtesies, articles, frames, places, everyday }: SaysNothing, pronounce: Pronounce): Courtesy {
+export function courtesyIn(language: Vocabulary, pronounce: Pronounce): Courtesy {
+  const { courtesies, articles, frames, places, everyday } = language.around;
+  const bareWords = bareWordsIn(language);
   const phrases = courtesies.map(bareWords).sort((a, b) => b.length - a.length);
   const [article, frame, place] = [articles, frames, places].map((words) => new Set(words.flatMap(bareWords))) as [Set<string>, Set<string>, Set<string>];
 

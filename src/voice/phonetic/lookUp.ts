@@ -3,7 +3,7 @@
 import type { HeardLanguage } from '../../hearing/languages/heardLanguage.ts';
 import type { Pronounce } from './pronouncer.ts';
 import { soundDistance } from './soundDistance.ts';
-import { bareWords } from './spokenText.ts';
+import { bareWordsIn } from './spokenText.ts';
 import type { Courtesy } from './courtesy.ts';
 
 /** How far the opening may be, and how far before nothing but numbers. */
@@ -20,10 +20,12 @@ interface Opening {
 
 /** What is looked for, in words; '' when only the opening was heard; null when nobody asks. `named`: words of names that may be asked for. */
 export function lookUpIn(
-  { question, numbers }: HeardLanguage,
+  language: HeardLanguage,
   pronounce: Pronounce,
   around: Courtesy,
 ): (heard: readonly string[], named: readonly string[]) => string | null {
+  const { question, numbers } = language;
+  const bareWords = bareWordsIn(language);
   const opening = (phrase: string, isSure: boolean): Opening => {
     const words = bareWords(phrase);
     return { words: words.join(' '), phones: words.map(pronounce).join(''), length: words.length, isSure };
@@ -31,6 +33,7 @@ export function lookUpIn(
   const openings = [...question.openings.map((phrase) => opening(phrase, true)), ...question.everyday.map((phrase) => opening(phrase, false))].sort(
     (a, b) => b.length - a.length,
   );
+  const closings = (question.closings ?? []).map(bareWords).sort((a, b) => b.length - a.length);
   const longest = openings[0]?.length ?? 0;
   const numberWords = new Set([...Array.from({ length: 2000 }, (_, whole) => numbers.say(whole)), ...numbers.zeros].flatMap(bareWords));
   const isNumber = (word: string): boolean => numberWords.has(word);
@@ -56,5 +59,13 @@ export function lookUpIn(
     return null;
   }
 
-  return (heard, named) => asked(heard, named) ?? asked(around.trimmed(heard), named);
+  /** The verb stands last: the query is what it stands behind. */
+  function askedBefore(words: readonly string[], named: readonly string[]): string | null {
+    const closing = closings.find((one) => words.length > one.length && words.slice(-one.length).join(' ') === one.join(' '));
+    if (!closing) return null;
+    const query = around.trimmed(words.slice(0, -closing.length));
+    return query.some((word) => isNumber(word) || named.includes(word)) ? query.join(' ') : null;
+  }
+
+  return (heard, named) => asked(heard, named) ?? asked(around.trimmed(heard), named) ?? askedBefore(heard, named) ?? askedBefore(around.trimmed(heard), named);
 }

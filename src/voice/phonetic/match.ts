@@ -10,7 +10,7 @@ import { correctionsIn } from '../corrections.ts';
 import { commandsIn, type Nearest } from './commands.ts';
 import { lookUpIn } from './lookUp.ts';
 import { pronouncer } from './pronouncer.ts';
-import { bareWords, spokenWordsIn } from './spokenText.ts';
+import { bareWordsIn, spokenWordsIn } from './spokenText.ts';
 import { courtesyIn } from './courtesy.ts';
 import { pairsIn, remembering, twiceIn, type Interpretation } from './twoParts.ts';
 import { valuesIn, type Values } from './values.ts';
@@ -43,12 +43,13 @@ export function matcherFor(language: HeardLanguage): Matcher {
   const pronounce = pronouncer(language.pronunciation);
   const spokenWords = spokenWordsIn(language);
   const matchStrictly = strictMatcherFor(language);
-  const around = courtesyIn(language.around, pronounce);
+  const around = courtesyIn(language, pronounce);
   const nearest = commandsIn(language, pronounce, around);
   const values = valuesIn(language, pronounce, around);
   const questionIn = lookUpIn(language, pronounce, around);
-  const { correctionIn } = correctionsIn(language);
-  const [set, plus] = [bareWords(language.words.set.say).join(' '), language.signs.plus[0]];
+  const { correctionIn, wordsOf } = correctionsIn(language);
+  const set = bareWordsIn(language)(language.words.set.say).join(' ');
+  const [plus = ''] = wordsOf(language.signs.plus[0]);
   /** "Set seven": meant for the panel, but either way could be meant. */
   const lacksSign = ([first, ...rest]: readonly string[]): boolean => first === set && correctionIn([plus, ...rest]) !== null;
   const match: Matcher['match'] = (candidates, allowed, final, largest = 20) => {

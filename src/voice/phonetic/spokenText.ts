@@ -4,24 +4,32 @@ import type { Vocabulary } from '../../hearing/languages/heardLanguage.ts';
 const MINUS = '[-\\u2010-\\u2015\\u2212]';
 
 /** Lower-case words without accents; signs and figures in words, "set–12" is "set minus twelve". */
-export function spokenWordsIn({ signs, numbers }: Vocabulary): (text: string) => string[] {
+export function spokenWordsIn({ signs, numbers, parted = asIs }: Vocabulary): (text: string) => string[] {
   const ordinal = new RegExp(`(\\d)(?:${numbers.ordinals.join('|') || '(?!)'})\\b`, 'g');
   const minus = new RegExp(`(^|[^\\d])${MINUS}\\s*(?=\\d)`, 'g');
   const inWords = (figures: string): string => (figures.length <= 3 ? numbers.say(Number(figures)) : [...figures].join(' '));
+  const [plusWord, minusWord] = [parted(signs.plus[0]), parted(signs.minus[0])];
   return (text) =>
-    bareWords(
-      folded(text)
+    wordsOf(
+      folded(parted(text))
         .replace(ordinal, '$1')
-        .replace(/(\d)[.,](?=\d)/g, `$1 ${numbers.point} `)
-        .replace(/\+/g, ` ${signs.plus[0]} `)
-        .replace(minus, `$1 ${signs.minus[0]} `)
+        .replace(/(\d)[.,](?=\d)/g, `$1 ${parted(numbers.point)} `)
+        .replace(/\+/g, ` ${plusWord} `)
+        .replace(minus, `$1 ${minusWord} `)
         .replace(/(\d)(?=\p{L})/gu, '$1 ')
         .replace(/\d+/g, (figures) => ` ${inWords(figures)} `),
     );
 }
 
 /** The words of a language's own phrase, to be compared with those. */
-export const bareWords = (phrase: string): string[] =>
+export const bareWordsIn =
+  ({ parted = asIs }: Pick<Vocabulary, 'parted'>): ((phrase: string) => string[]) =>
+  (phrase) =>
+    wordsOf(parted(phrase));
+
+const asIs = (text: string): string => text;
+
+const wordsOf = (phrase: string): string[] =>
   folded(phrase)
     .split(/[^\p{L}\p{N}]+/u)
     .filter(Boolean);
@@ -31,4 +39,6 @@ const folded = (text: string): string =>
     .normalize('NFKD')
     .toLowerCase()
     .replace(/[\u0300-\u036f]/g, '')
-    .replace(/['\u2018\u2019]/g, '');
+    .replace(/['\u2018\u2019]/g, '')
+    // What other scripts compose of a letter and its mark is whole again.
+    .normalize('NFC');

@@ -6,7 +6,7 @@ import { steps, type Steps } from '../../units.ts';
 import { numberForms } from '../numberForms.ts';
 import type { Pronounce } from './pronouncer.ts';
 import { leastDistance, soundDistance, weight } from './soundDistance.ts';
-import { bareWords } from './spokenText.ts';
+import { bareWordsIn } from './spokenText.ts';
 import type { Courtesy } from './courtesy.ts';
 
 interface HeardValue {
@@ -39,6 +39,7 @@ export type Values = (heard: readonly string[], largest: number) => HeardValue[]
 
 export function valuesIn(language: HeardLanguage, pronounce: Pronounce, around: Courtesy): Values {
   const { spellings, takenFor } = language.misheardNumbers;
+  const bareWords = bareWordsIn(language);
   const soundsOf = (words: readonly string[]): Phones => words.map(pronounce).join('');
   const signed = (sign: number) => (phrase: string) => {
     const words = bareWords(phrase);

@@ -1,0 +1,65 @@
+// Japanese: the readings that words which are told are made of, for what a recogniser writes in place of one that sounds the same. A line
+// is the reading, then its characters, the commonest; all others count as two syllables that are like none.
+
+export const READINGS = `
+あん 安案
+い 位医意
+えん 延円園
+おく 屋億憶
+か 化家科価下火
+が 画
+かい 会回開階界海
+かく 確各角格拡
+かん 完間感
+き 機記気器
+きゅう 休球級急旧
+きん 均金禁筋
+く 区苦句
+けい 継計系経憩
+けつ 決結
+けん 検件県券
+こう 高公行光
+ご 語後碁
+さい 再最済祭才採
+さく 索作策
+さん 山産酸参
+し 止市氏紙試
+じ 時次字
+じゅう 重銃住
+しゅう 終週集周修
+じゅん 順
+しょう 消小少
+すう 数
+せい 正生成
+せつ 設
+せん 線先
+ぞく 続
+たん 旦
+だい 大台題代
+だん 断段
+ち 地遅知池
+ちゅう 中注
+てい 定停低底
+てん 点店天
+とう 灯等投答登東糖
+に 荷似
+にゅう 入
+はち 鉢蜂
+ばん 番
+ひ 日火
+ひゃく 百
+ひょう 表
+ふ 不
+へん 変
+ほ 補
+みつ 密
+めつ 滅
+めん 面
+よう 用
+り 利理里
+りょう 了両料良
+りょく 力
+れい 例礼冷
+ろく 録禄
+ぺき 璧
+`;

@@ -1,0 +1,35 @@
+// Japanese: what the one switch does, and what a press tells.
+import type { SweepWords } from '../sweepWords.ts';
+
+export const press: SweepWords['press'] = {
+  is: { short: '押す', double: '2回押し', long: '長押し' },
+  means: {
+    solid: '安定していた',
+    delayed: '遅れて点いた',
+    flicker: 'ちらついた',
+    nothing: '点かなかった',
+    failed: '不安定だった',
+    left: '左矢印',
+    right: '右矢印',
+    balanced: '矢印両方均等',
+    lopsided: '矢印不均等',
+    holding: '半押し開始',
+    undo: '取り消し',
+    repeat: 'もう一度読み上げ',
+    pause: '一時停止',
+    resume: '再開',
+    skip: 'この値をスキップ',
+    accept: '確定',
+    'go on': '続ける',
+    same: 'ピントは変わらない',
+    shifted: 'ピントがずれた',
+    turned: 'リングを回した',
+    finish: '終了',
+    help: 'ヘルプ',
+    entered: '設定済みにする',
+    'next lens': '次のレンズ',
+    next: '次のレンズ、次の手順',
+    back: '前の手順',
+    'far view': '大画面表示の切り替え',
+  },
+};

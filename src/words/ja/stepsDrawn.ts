@@ -1,0 +1,30 @@
+// Japanese: the small drawing of each step of the set-up walk, for those who do not see it.
+import type { SetUpWords } from '../setUpWords.ts';
+
+export const DRAWN: SetUpWords['pictures'] = {
+  'lamp on the screen': '図：パネルのランプ。',
+  'stored value': '図：カメラ背面の補正の目盛と、記憶された値の印。',
+  level: '図：三脚に水平に載せたカメラ。',
+  converter: '図：ボディとレンズの間のコンバーター。',
+  'zoom ring': '図：印に合わせたズームリング。',
+  'target at lens height': '図：レンズと同じ高さにあるターゲットの中心。',
+  'ruler on the print': '図：印刷した基準目盛に当てた定規。',
+  tape: '図：距離基準マークからターゲットまでの巻尺。',
+  'two lamps': '図：ターゲットを両側から照らす光。',
+  mirror: '図：ターゲット上の鏡に映るレンズ。',
+  'four sides': '図：測るターゲットの4辺。',
+  'returning spot': '図：鏡で反射して戻る光点。',
+  'stabiliser off': '図：揺れるカメラに打ち消し線。',
+  'centre point': '図：測距点のうち、選択された中央の点。',
+  'open aperture': '図：開放した絞り。',
+  'rear button': '図：背面のボタンを押す指。',
+  thermometer: '図：温度計と時計。',
+  'value set': '図：カメラ背面の補正の目盛と、合わせている値。',
+  'live-view magnifier': '図：拡大したライブビュー。',
+  'three photographs': '図：3枚の写真。中央が最も鮮明。',
+  'scale in a photograph': '図：写真に写った基準目盛の端から端。',
+  'focus switch on the lens': '図：MFに切り替えたレンズのスイッチ。',
+  'focus switch on the body': '図：MFに切り替えたボディのスイッチ。',
+  viewfinder: '図：ファインダーをのぞく目と、矢印の間の合焦ランプ。',
+  'half-press': '図：ボタンを半押しする指と、点灯した合焦ランプ。',
+};
