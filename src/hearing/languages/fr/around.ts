@@ -117,8 +117,8 @@ export const AROUND = {
     'complètement',
     'seulement',
   ],
-  // When and where.
-  places: ['maintenant', 'là', 'ici', 'encore', 'déjà'],
+  // When and where. "Là" is written as the article is, and goes with it.
+  places: ['maintenant', 'ici', 'encore', 'déjà'],
   // "À gauche", "tout droit", "je suis en retard", "de rien", "c’est pareil", "c’est fini", "au retour".
   everyday: ['left', 'right', 'delayed', 'nothing', 'same', 'next', 'back', 'finish', 'entered', 'pause', 'balanced'],
 } as const satisfies SaysNothing;

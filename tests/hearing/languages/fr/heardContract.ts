@@ -7,7 +7,7 @@ import { pronouncer } from '../../../../src/voice/phonetic/pronouncer.ts';
 import { soundDistance } from '../../../../src/voice/phonetic/soundDistance.ts';
 import { bareWords } from '../../../../src/voice/phonetic/spokenText.ts';
 
-export interface Pair {
+interface Pair {
   readonly one: string;
   readonly other: string;
   readonly apart: number;
