@@ -13,10 +13,10 @@ export type { Area };
 /** Literal imports: the extension's own policy lets nothing be fetched. */
 const AREAS_OF: Readonly<Record<Language, () => Promise<{ readonly areas: AreasOf }>>> = {
   en: () => import('./en/areas.ts'),
-  de: () => import('./en/areas.ts'),
-  es: () => import('./en/areas.ts'),
-  fr: () => import('./en/areas.ts'),
-  ja: () => import('./en/areas.ts'),
+  de: () => import('./de/areas.ts'),
+  es: () => import('./es/areas.ts'),
+  fr: () => import('./fr/areas.ts'),
+  ja: () => import('./ja/areas.ts'),
 };
 
 const read = signal<Partial<Record<Language, Partial<Words>>>>({});

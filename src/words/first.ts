@@ -7,10 +7,10 @@ import type { FirstWords } from './firstWords.ts';
 import { inUse } from './inUse.ts';
 
 const FIRST: Readonly<Record<Exclude<Language, 'en'>, () => Promise<{ readonly words: FirstWords }>>> = {
-  de: () => import('./en/first.ts'),
-  es: () => import('./en/first.ts'),
-  fr: () => import('./en/first.ts'),
-  ja: () => import('./en/first.ts'),
+  de: () => import('./de/first.ts'),
+  es: () => import('./es/first.ts'),
+  fr: () => import('./fr/first.ts'),
+  ja: () => import('./ja/first.ts'),
 };
 
 const read = signal<Partial<Record<Language, FirstWords>>>({ en: english });

@@ -14,4 +14,5 @@ export const words: FirstWords = {
   opening: 'Öffnet …',
   unread: 'Ein Teil der Seitenleiste ist nicht lesbar. Schließen Sie sie und öffnen Sie sie neu. Es geht nichts verloren.',
   notRead: 'Das Gespeicherte wurde noch nicht gelesen, deshalb lässt sich nichts sichern. Schließen Sie diese Seitenleiste und öffnen Sie sie neu.',
+  mark: { word: 'Sprache aus', press: 'Sprache aus: einschalten' },
 };

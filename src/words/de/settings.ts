@@ -21,12 +21,13 @@ export const words: SettingsWords = {
     label: 'Einstellung suchen',
     found: (count) => (count === 0 ? 'Keine Einstellung passt. Versuchen Sie ein anderes Wort.' : `${write.number(count)} gefunden`),
   },
-  pages: { working: 'Ablauf', sound: 'Ton', voice: 'Sprache', look: 'Anzeige', logbook: 'Logbuch' },
+  pages: { working: 'Ablauf', sound: 'Ton', voice: 'Sprache', look: 'Anzeige', language: 'Sprachen', logbook: 'Logbuch' },
   states: {
     working: (care, { holdTime, pace }) => line([care, write.unit(holdTime, 'second'), PACED[pace.set]]),
     sound: (speaks, tones) => line([speaks ? 'spricht jeden Wert' : 'spricht nicht', tones ? 'Töne' : 'keine Töne']),
     voice: (listen) => LISTENS[listen],
     look: (theme, far) => line([LOOKS[theme], far && 'Fernsicht']),
+    language: (screens, voice) => line([screens, voice !== null && `gesprochen: ${voice}`]),
     logbook: (after, carried) => line([after !== null && `wieder fällig nach ${after}`, carried && 'zwischen Ihren Computern abgeglichen']),
   },
   working: {
@@ -61,6 +62,13 @@ export const words: SettingsWords = {
       label: 'Fernsicht',
       note: 'Ein Durchlauf füllt die Seitenleiste und ist vom Stativ aus lesbar. Auch das Wort, seine Taste oder ein Druck auf den Wert schalten um.',
     },
+  },
+  language: {
+    screens: 'Sprache der Anzeige',
+    browser: (language) => `Wie der Browser: ${language}`,
+    voice: 'Sprechen und verstehen',
+    asScreens: 'Sprache der Anzeige',
+    note: 'Eingesprochene Wörter gehören zu ihrer Sprache.',
   },
   again: {
     title: 'Wieder fällig',

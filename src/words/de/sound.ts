@@ -1,5 +1,6 @@
 // German: the sound check, and what is so where nothing sounds or nothing is spoken.
 import type { SoundWords } from '../soundWords.ts';
+import { correctionSaid } from '../taught.ts';
 
 export const words: SoundWords = {
   title: 'Tonprüfung',
@@ -8,13 +9,17 @@ export const words: SoundWords = {
   loudness: 'Lautstärke',
   percent: (value: number) => `${value}\u00a0%`,
   playing: 'Ein steigender Ton beginnt eine Probe, ein fallender beendet sie. Dann wird ein Wert gesprochen.',
-  heard: 'Haben Sie zwei Töne und „plus sechs“ gehört? Wenn nicht, stellen Sie den Computer lauter, oder wählen Sie einen anderen Ausgang.',
+  get heard() {
+    return `Haben Sie zwei Töne und „${correctionSaid(6)}“ gehört? Wenn nicht, stellen Sie den Computer lauter, oder wählen Sie einen anderen Ausgang.`;
+  },
   done: 'Fertig',
   tonesOnly: 'Haben Sie zwei Töne gehört? Die Stimme ist aus, Werte werden nur gezeigt.',
-  speechOnly: 'Haben Sie „plus sechs“ gehört? Die Töne sind aus, eine Probe beginnt und endet ohne.',
+  get speechOnly() {
+    return `Haben Sie „${correctionSaid(6)}“ gehört? Die Töne sind aus, eine Probe beginnt und endet ohne.`;
+  },
   standsStill: 'Dieser Computer gibt keinen Ton aus. Schließen Sie Lautsprecher oder Kopfhörer an. Bis dahin wird alles gezeigt.',
-  mute:
-    'Der Browser findet auf diesem Computer keine Stimme. Alles wird gezeigt, mit Tönen, aber nicht gesprochen. ' +
+  mute: (language) =>
+    `Der Browser findet auf diesem Computer keine Stimme für ${language}. Alles wird gezeigt, mit Tönen, aber nicht gesprochen. ` +
     'Um es zu hören, installieren Sie eine Stimme in den Spracheinstellungen des Systems.',
   off: 'Töne und Stimme sind beide aus: Nur der Bildschirm zeigt, wann eine Probe beginnt und endet.',
   switchOn: 'Beide einschalten',

@@ -154,6 +154,7 @@ const wordSaid = (word: Parameters<typeof taught>[0]): string => (word === 'set'
 
 export const words: SpokenWords = {
   prompt,
+  correction: sayCorrection,
   brief: (one) => (one.say === 'did it hold' ? 'Stabil?' : sentences(sayCorrection(one.next.value))),
   reason,
   outcome,

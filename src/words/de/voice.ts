@@ -1,12 +1,12 @@
 // German: what the microphone mark and the voice sheet say, and what is said of a deaf ear.
 import { taught } from '../taught.ts';
 import type { VoiceWords } from '../voiceWords.ts';
-import { words as mark } from './mark.ts';
+import { words as first } from './first.ts';
 import { write } from './write.ts';
 
 export const words: VoiceWords = {
   mark: {
-    off: mark.word,
+    off: first.mark.word,
     ready: 'Sprache an',
     begun: 'nicht fertig',
     asking: 'fragt',

@@ -14,4 +14,5 @@ export const words: FirstWords = {
   opening: 'Abriendo…',
   unread: 'No se puede leer una parte del panel. Ciérrelo y vuelva a abrirlo. No se pierde nada.',
   notRead: 'No se han leído los datos guardados, así que no se puede guardar nada. Cierre el panel y vuelva a abrirlo.',
+  mark: { word: 'sin voz', press: 'sin voz: activarla' },
 };

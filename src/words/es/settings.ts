@@ -21,12 +21,13 @@ export const words: SettingsWords = {
     label: 'Buscar un ajuste',
     found: (count) => (count === 0 ? 'Ningún ajuste coincide. Pruebe con otra palabra.' : write.count(count, { one: '# encontrado', other: '# encontrados' })),
   },
-  pages: { working: 'Trabajo', sound: 'Sonido', voice: 'Voz', look: 'Aspecto', logbook: 'Cuaderno' },
+  pages: { working: 'Trabajo', sound: 'Sonido', voice: 'Voz', look: 'Aspecto', language: 'Idioma', logbook: 'Cuaderno' },
   states: {
     working: (care, { holdTime, pace }) => line([care, write.unit(holdTime, 'second'), PACED[pace.set]]),
     sound: (speaks, tones) => line([speaks ? 'dice cada valor' : 'no dice nada', tones ? 'tonos' : 'sin tonos']),
     voice: (listen) => LISTENS[listen],
     look: (theme, far) => line([LOOKS[theme], far && 'vista lejana']),
+    language: (screens, voice) => line([screens, voice !== null && `hablado: ${voice}`]),
     logbook: (after, carried) => line([after !== null && `pendiente a los ${after}`, carried && 'compartido entre sus dispositivos']),
   },
   working: {
@@ -61,6 +62,13 @@ export const words: SettingsWords = {
       label: 'Vista lejana',
       note: 'El barrido llena el panel y se lee desde el trípode. También la cambian la palabra, su tecla o una pulsación sobre el valor.',
     },
+  },
+  language: {
+    screens: 'Idioma de las pantallas',
+    browser: (language) => `El del navegador: ${language}`,
+    voice: 'Hablar y entender',
+    asScreens: 'El idioma de las pantallas',
+    note: 'Las palabras que usted ha enseñado pertenecen a su idioma.',
   },
   again: {
     title: 'Volver a medir',

@@ -1,9 +1,9 @@
 // Spanish: the sound check, and what is so where nothing sounds or nothing is spoken.
-import { sayCorrection } from '../../hearing/languages/es/sayCorrection.ts';
 import type { SoundWords } from '../soundWords.ts';
 import { write } from './write.ts';
+import { correctionSaid } from '../taught.ts';
 
-const EXAMPLE = `«${sayCorrection(6)}»`;
+const said = (): string => `«${correctionSaid(6)}»`;
 
 export const words: SoundWords = {
   title: 'Prueba de sonido',
@@ -12,13 +12,17 @@ export const words: SoundWords = {
   loudness: 'Volumen',
   percent: (value: number) => write.percent(value / 100),
   playing: 'Un tono ascendente marca el inicio de la prueba y uno descendente, el final. Después se dice un valor.',
-  heard: `¿Ha oído dos tonos y ${EXAMPLE}? Si no, suba el volumen del dispositivo o elija otra salida de sonido.`,
+  get heard() {
+    return `¿Ha oído dos tonos y ${said()}? Si no, suba el volumen del dispositivo o elija otra salida de sonido.`;
+  },
   done: 'Listo',
   tonesOnly: '¿Ha oído dos tonos? La voz está desactivada, así que los valores solo se muestran.',
-  speechOnly: `¿Ha oído ${EXAMPLE}? Los tonos están desactivados, así que la prueba empieza y termina sin ellos.`,
+  get speechOnly() {
+    return `¿Ha oído ${said()}? Los tonos están desactivados, así que la prueba empieza y termina sin ellos.`;
+  },
   standsStill: 'Este dispositivo no emite sonido. Conecte un altavoz o unos auriculares. Hasta entonces, todo se muestra.',
-  mute:
-    'El navegador no encuentra ninguna voz en este dispositivo: todo se muestra, con tonos, pero no se dice. ' +
+  mute: (language) =>
+    `El navegador no encuentra ninguna voz en ${language} en este dispositivo: todo se muestra, con tonos, pero no se dice. ` +
     'Para oírlo, instale una voz en los ajustes de voz del sistema.',
   off: 'Los tonos y la voz están desactivados: solo la pantalla indica cuándo empieza y termina una prueba.',
   switchOn: 'Activar los dos',

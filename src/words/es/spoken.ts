@@ -162,6 +162,7 @@ function spelled(value: number): string {
 
 export const words: SpokenWords = {
   prompt,
+  correction: sayCorrection,
   brief: (one) => (one.say === 'did it hold' ? '¿Fija?' : sentences(sayCorrection(one.next.value))),
   reason,
   outcome,

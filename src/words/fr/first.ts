@@ -14,4 +14,5 @@ export const words: FirstWords = {
   opening: 'Ouverture…',
   unread: 'Une partie de ce panneau ne peut pas être lue. Fermez le panneau et rouvrez-le. Rien n’est perdu.',
   notRead: 'Les données n’ont pas été lues : rien ne peut donc être enregistré. Fermez ce panneau et rouvrez-le.',
+  mark: { word: 'voix coupée', press: 'voix coupée : l’activer' },
 };

@@ -21,12 +21,13 @@ export const words: SettingsWords = {
     label: 'Chercher un paramètre',
     found: (count) => (count === 0 ? 'Aucun paramètre ne correspond. Essayez un autre mot.' : write.count(count, { one: '# trouvé', other: '# trouvés' })),
   },
-  pages: { working: 'Travail', sound: 'Son', voice: 'Voix', look: 'Aspect', logbook: 'Carnet' },
+  pages: { working: 'Travail', sound: 'Son', voice: 'Voix', look: 'Aspect', language: 'Langue', logbook: 'Carnet' },
   states: {
     working: (care, { holdTime, pace }) => line([care, write.unit(holdTime, 'second'), PACED[pace.set]]),
     sound: (speaks, tones) => line([speaks ? 'dit chaque valeur' : 'ne dit rien', tones ? 'signaux' : 'pas de signaux']),
     voice: (listen) => LISTENS[listen],
     look: (theme, far) => line([LOOKS[theme], far && 'vue de loin']),
+    language: (screens, voice) => line([screens, voice !== null && `parlé : ${voice}`]),
     logbook: (after, carried) => line([after !== null && `à remesurer après ${after}`, carried && 'partagé entre vos ordinateurs']),
   },
   working: {
@@ -61,6 +62,13 @@ export const words: SettingsWords = {
       label: 'Vue de loin',
       note: 'Un balayage remplit le panneau, pour être lu depuis le trépied. Le mot, sa touche ou un appui sur la valeur l’active ou la désactive aussi.',
     },
+  },
+  language: {
+    screens: 'Langue de l’affichage',
+    browser: (language) => `Celle du navigateur : ${language}`,
+    voice: 'Parler et comprendre',
+    asScreens: 'La langue de l’affichage',
+    note: 'Les mots que vous avez enseignés appartiennent à leur langue.',
   },
   again: {
     title: 'À remesurer',

@@ -1,9 +1,9 @@
 // French: the sound check, and what is so where nothing sounds or nothing is spoken.
-import { sayCorrection } from '../../hearing/languages/fr/sayCorrection.ts';
 import type { SoundWords } from '../soundWords.ts';
 import { write } from './write.ts';
+import { correctionSaid } from '../taught.ts';
 
-const spoken = `« ${sayCorrection(6)} »`;
+const said = (): string => `« ${correctionSaid(6)} »`;
 
 export const words: SoundWords = {
   title: 'Test du son',
@@ -12,13 +12,17 @@ export const words: SoundWords = {
   loudness: 'Volume',
   percent: (value: number) => write.percent(value / 100),
   playing: 'Un signal montant commence un essai, un signal descendant le termine. Puis une valeur est dite.',
-  heard: `Avez-vous entendu deux signaux et ${spoken} ? Sinon, montez le son de l’ordinateur, ou choisissez une autre sortie.`,
+  get heard() {
+    return `Avez-vous entendu deux signaux et ${said()} ? Sinon, montez le son de l’ordinateur, ou choisissez une autre sortie.`;
+  },
   done: 'Terminé',
   tonesOnly: 'Avez-vous entendu deux signaux ? La voix est coupée : les valeurs sont seulement affichées.',
-  speechOnly: `Avez-vous entendu ${spoken} ? Les signaux sont coupés : rien ne sonne au début ni à la fin d’un essai.`,
+  get speechOnly() {
+    return `Avez-vous entendu ${said()} ? Les signaux sont coupés : rien ne sonne au début ni à la fin d’un essai.`;
+  },
   standsStill: 'Cet ordinateur ne joue aucun son. Branchez un haut-parleur ou un casque. D’ici là, tout est affiché.',
-  mute:
-    'Le navigateur ne trouve pas de voix sur cet ordinateur : tout est affiché, avec les signaux, mais rien n’est dit. ' +
+  mute: (language) =>
+    `Le navigateur ne trouve pas de voix en ${language} sur cet ordinateur : tout est affiché, avec les signaux, mais rien n’est dit. ` +
     'Pour l’entendre, installez une voix dans les paramètres vocaux du système.',
   off: 'Les signaux et la voix sont coupés : seul l’écran dit quand un essai commence et finit.',
   switchOn: 'Activer les deux',

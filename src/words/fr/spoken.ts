@@ -165,6 +165,7 @@ const setPlusOrMinus = (): string => {
 
 export const words: SpokenWords = {
   prompt,
+  correction: sayCorrection,
   brief: (one) => (one.say === 'did it hold' ? 'Fixe ?' : sentences(sayCorrection(one.next.value))),
   reason,
   outcome,

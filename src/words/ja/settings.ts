@@ -21,12 +21,13 @@ export const words: SettingsWords = {
     label: '設定を検索',
     found: (count) => (count === 0 ? '合う設定がありません。別の言葉で試してください。' : `${write.number(count)}件`),
   },
-  pages: { working: '測定', sound: '音', voice: '音声操作', look: '表示', logbook: '記録帳' },
+  pages: { working: '測定', sound: '音', voice: '音声操作', look: '表示', language: '言語', logbook: '記録帳' },
   states: {
     working: (care, { holdTime, pace }) => line([care, write.unit(holdTime, 'second'), PACED[pace.set]]),
     sound: (speaks, tones) => line([speaks ? '値を読み上げる' : '読み上げなし', tones ? '合図音あり' : '合図音なし']),
     voice: (listen) => LISTENS[listen],
     look: (theme, far) => line([LOOKS[theme], far && '大画面表示']),
+    language: (screens, voice) => line([screens, voice !== null && `音声：${voice}`]),
     logbook: (after, carried) => line([after !== null && `${after}で要再測定`, carried && 'コンピューター間で共有']),
   },
   working: {
@@ -58,6 +59,13 @@ export const words: SettingsWords = {
       red: { label: '赤', note: '赤だけを使い、暗さに慣れた目を保ちます。' },
     },
     far: { label: '大画面表示', note: '測定をパネルいっぱいに表示し、三脚の位置から読めるようにします。言葉、キー、値を押すことでも切り替わります。' },
+  },
+  language: {
+    screens: '画面の言語',
+    browser: (language) => `ブラウザーと同じ：${language}`,
+    voice: '読み上げと聞き取り',
+    asScreens: '画面の言語と同じ',
+    note: '登録した言葉は、言語ごとに別です。',
   },
   again: {
     title: '要再測定',

@@ -1,8 +1,8 @@
 // Japanese: the sound check, and what is so where nothing sounds or nothing is spoken.
-import { sayCorrection } from '../../hearing/languages/ja/sayCorrection.ts';
 import type { SoundWords } from '../soundWords.ts';
+import { correctionSaid } from '../taught.ts';
 
-const VALUE = `「${sayCorrection(6)}」`;
+const said = (): string => `「${correctionSaid(6)}」`;
 
 export const words: SoundWords = {
   title: '音のテスト',
@@ -11,13 +11,17 @@ export const words: SoundWords = {
   loudness: '音量',
   percent: (value: number) => `${value}%`,
   playing: '上がる音で半押しが始まり、下がる音で終わります。そのあと値を読み上げます。',
-  heard: `2つの合図音と${VALUE}が聞こえましたか？聞こえなければ、コンピューターの音量を上げるか、別の出力先を選んでください。`,
+  get heard() {
+    return `2つの合図音と${said()}が聞こえましたか？聞こえなければ、コンピューターの音量を上げるか、別の出力先を選んでください。`;
+  },
   done: '完了',
   tonesOnly: '2つの合図音が聞こえましたか？読み上げはオフなので、値は表示だけです。',
-  speechOnly: `${VALUE}と聞こえましたか？合図音はオフなので、半押しの開始と終了に音はありません。`,
+  get speechOnly() {
+    return `${said()}と聞こえましたか？合図音はオフなので、半押しの開始と終了に音はありません。`;
+  },
   standsStill: 'このコンピューターは音を再生していません。スピーカーかヘッドホンをつないでください。それまでは、すべて画面に表示します。',
-  mute:
-    'このコンピューターにブラウザーで使える音声がないため、表示と合図音だけで、読み上げはありません。' +
+  mute: (language) =>
+    `このコンピューターにはブラウザーで使える${language}の音声がないため、表示と合図音だけで、読み上げはありません。` +
     '読み上げるには、システムの音声設定で音声を追加してください。',
   off: '合図音も読み上げもオフです。半押しの開始と終了は、画面だけで分かります。',
   switchOn: '両方オンにする',

@@ -150,6 +150,7 @@ function spelled(value: number): string {
 
 export const words: SpokenWords = {
   prompt,
+  correction: sayCorrection,
   brief: (one) => (one.say === 'did it hold' ? '安定？' : sentences(sayCorrection(one.next.value))),
   reason,
   outcome,

@@ -1,11 +1,11 @@
 // Japanese: what the microphone mark and the voice sheet say, and what is said of a deaf ear.
 import { taught } from '../taught.ts';
 import type { VoiceWords } from '../voiceWords.ts';
-import { words as mark } from './mark.ts';
+import { words as first } from './first.ts';
 
 export const words: VoiceWords = {
   mark: {
-    off: mark.word,
+    off: first.mark.word,
     ready: '音声オン',
     begun: '準備前',
     asking: '許可待ち',

@@ -65,7 +65,7 @@ function together(found: readonly string[]): string[] {
   for (const [at, word] of found.entries()) {
     const before = joined.at(-1);
     const behindPiece = SHORT_NUMBERS.includes(word) && before !== undefined && !known.has(before);
-    const behindNumber = isNumber && isShort(word);
+    const behindNumber: boolean = isNumber && isShort(word);
     const beforeNumber = numbers.has(word) && at > 0 && isShort(found[at - 1] ?? '');
     if (before !== undefined && (behindPiece || behindNumber || beforeNumber)) joined.splice(-1, 1, before + word);
     else joined.push(word);

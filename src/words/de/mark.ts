@@ -1,4 +1,0 @@
-// German: what the mark says while voice is off; there at once with the first screen, unlike every other area.
-import type { MarkWords } from '../markWords.ts';
-
-export const words: MarkWords = { word: 'Sprache aus', press: 'Sprache aus: einschalten' };
