@@ -13,12 +13,17 @@ const SPELLINGS: Partial<Record<Word, readonly string[]>> = {
   back: ['a tras'],
 };
 
-/** Others that people say for it, and that sound like too much of daily talk to be found by their sound, too: "estable" and "estaba". */
+/**
+ * Others that people say for it, and that sound like too much of daily talk to be found by their sound, too, or begin too much of it to be
+ * taken before the person has stopped: "estable" and "estaba", "sigue lloviendo".
+ */
 const ONLY_AS_WRITTEN: Partial<Record<Word, readonly string[]>> = {
   solid: ['estable'],
   delayed: ['tarde', 'llega tarde', 'ha llegado tarde'],
   flicker: ['intermitente'],
   nothing: ['apagado'],
+  resume: ['sigue', 'seguir', 'seguimos'],
+  'go on': ['sigue', 'seguir', 'seguimos'],
   repeat: ['dilo'],
   undo: ['deshago', 'deshecho'],
   shifted: ['se mueve', 'se movieron'],

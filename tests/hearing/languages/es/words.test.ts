@@ -125,3 +125,19 @@ test('what asks back is what may turn the reading round: half an arrow, an arrow
     expect({ text, is: heard(text, HOLDING).is }).toEqual({ text, is: 'unclear' });
   }
 });
+
+test.each([
+  ['las dos iguales', 'parejas'],
+  ['ambas flechas iguales', 'parejas'],
+  ['las dos desiguales', 'torcidas'],
+  ['son desiguales', 'torcidas'],
+])('"%s" is %s', (text, words) => {
+  expect(heard(text, HOLDING)).toMatchObject({ is: 'taken', words });
+});
+
+test.each(['iguales', 'son iguales', 'de iguales', 'dos iguales'])(
+  '"%s" may be "desiguales" that lost its beginning, and is never taken for even arrows',
+  (text) => {
+    expect(heard(text, HOLDING).is).not.toBe('taken');
+  },
+);
