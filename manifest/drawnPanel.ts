@@ -2,6 +2,7 @@
 import { resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
+import type { Drawn } from '../src/panel/early/drawn.tsx';
 
 export async function drawnPanel(page: string): Promise<string> {
   const outfile = resolve('node_modules/.cache/sweepbook/drawn.mjs');
@@ -17,7 +18,7 @@ export async function drawnPanel(page: string): Promise<string> {
     jsxImportSource: 'preact',
     logLevel: 'warning',
   });
-  const { drawn } = (await import(pathToFileURL(outfile).href)) as typeof import('../src/panel/early/drawn.tsx');
+  const { drawn } = (await import(pathToFileURL(outfile).href)) as { drawn: () => Promise<readonly Drawn[]> };
   const [english, ...others] = await drawn();
   if (!english) throw new Error('The start is drawn in no language.');
   const templates = others.map(({ language, start, unread }) => `<template lang="${language}"><div>${start}</div><p>${unread}</p></template>`);

@@ -8,7 +8,7 @@ import { firstWords } from '../../words/first.ts';
 import { First } from '../start/first.tsx';
 import { FirstField } from '../start/firstField.tsx';
 
-interface Drawn {
+export interface Drawn {
   readonly language: Language;
   readonly name: string;
   readonly start: string;

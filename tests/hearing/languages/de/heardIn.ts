@@ -6,7 +6,7 @@ import type { Match } from '../../../../src/voice/matching.ts';
 import { matcherFor } from '../../../../src/voice/phonetic/match.ts';
 import { pronouncer } from '../../../../src/voice/phonetic/pronouncer.ts';
 import { soundDistance } from '../../../../src/voice/phonetic/soundDistance.ts';
-import { bareWords } from '../../../../src/voice/phonetic/spokenText.ts';
+import { bareWordsIn } from '../../../../src/voice/phonetic/spokenText.ts';
 import { inPhase } from '../../../sweep/staged.ts';
 
 const PHASES = ['dialling', 'holding', 'judging', 'offered', 'paused', 'checking', 'turning', 'finished'] as const;
@@ -34,7 +34,7 @@ interface Hearing {
 export function hearingIn(language: HeardLanguage): Hearing {
   const { match, questionIn } = matcherFor(language);
   const pronounce = pronouncer(language.pronunciation);
-  const sounds = (phrase: string): string => bareWords(phrase).map(pronounce).join('');
+  const sounds = (phrase: string): string => bareWordsIn(language)(phrase).map(pronounce).join('');
   return {
     heard: (text, allowed = WORDS, largest = 20) => match([{ text }], allowed, true, largest),
     questionIn,

@@ -3,7 +3,7 @@ import type { HeardLanguage } from '../../../../src/hearing/languages/heardLangu
 import type { Word } from '../../../../src/sweep/inputs.ts';
 import { pronouncer } from '../../../../src/voice/phonetic/pronouncer.ts';
 import { soundDistance } from '../../../../src/voice/phonetic/soundDistance.ts';
-import { bareWords } from '../../../../src/voice/phonetic/spokenText.ts';
+import { bareWordsIn } from '../../../../src/voice/phonetic/spokenText.ts';
 import { MOMENTS } from './heardIn.ts';
 
 interface Pair {
@@ -14,7 +14,7 @@ interface Pair {
 /** The distance between two phrases of the language. */
 export function distanceIn({ pronunciation }: HeardLanguage): (one: string, other: string) => number {
   const pronounce = pronouncer(pronunciation);
-  const sounds = (phrase: string): string => bareWords(phrase).map(pronounce).join('');
+  const sounds = (phrase: string): string => bareWordsIn(language)(phrase).map(pronounce).join('');
   return (one, other) => soundDistance(sounds(one), sounds(other));
 }
 

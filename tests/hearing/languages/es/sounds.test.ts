@@ -5,11 +5,11 @@ import { SPANISH } from '../../../../src/hearing/languages/es/spanish.ts';
 import { SYMBOLS } from '../../../../src/hearing/languages/sounds.ts';
 import { WORDS } from '../../../../src/sweep/inputs.ts';
 import { pronouncer } from '../../../../src/voice/phonetic/pronouncer.ts';
-import { bareWords } from '../../../../src/voice/phonetic/spokenText.ts';
+import { bareWordsIn } from '../../../../src/voice/phonetic/spokenText.ts';
 import { besideNumbers, distanceIn, taughtPairs } from './apart.ts';
 
 const pronounce = pronouncer(SPANISH.pronunciation);
-const sounds = (phrase: string): string => bareWords(phrase).map(pronounce).join(' ');
+const sounds = (phrase: string): string => bareWordsIn(SPANISH)(phrase).map(pronounce).join(' ');
 const distance = distanceIn(SPANISH);
 
 // Sounds as espeak-ng 1.51 (a general-purpose synthesiser) gives them for Spanish, in the letters of sounds.ts; its rule for 1500 of the

@@ -5,7 +5,7 @@ import { inputOf } from '../../../../src/sweep/meaning.ts';
 import { matcherFor } from '../../../../src/voice/phonetic/match.ts';
 import { pronouncer } from '../../../../src/voice/phonetic/pronouncer.ts';
 import { soundDistance } from '../../../../src/voice/phonetic/soundDistance.ts';
-import { bareWords } from '../../../../src/voice/phonetic/spokenText.ts';
+import { bareWordsIn } from '../../../../src/voice/phonetic/spokenText.ts';
 
 interface Pair {
   readonly one: string;
@@ -40,7 +40,7 @@ export function beginnings(language: HeardLanguage, allowed: readonly Word[]): [
 /** Of each from one list and each from another, the nearest first. */
 export function pairsApart(language: HeardLanguage, some: readonly string[], others: readonly string[]): Pair[] {
   const pronounce = pronouncer(language.pronunciation);
-  const sounds = (phrase: string): string => bareWords(phrase).map(pronounce).join('');
+  const sounds = (phrase: string): string => bareWordsIn(language)(phrase).map(pronounce).join('');
   return some
     .flatMap((one) => others.filter((other) => other !== one).map((other) => ({ one, other, apart: soundDistance(sounds(one), sounds(other)) })))
     .sort((a, b) => a.apart - b.apart);
