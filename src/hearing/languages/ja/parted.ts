@@ -72,8 +72,8 @@ function together(found: readonly string[]): string[] {
   let isNumber = false;
   for (const [at, word] of found.entries()) {
     const before = joined.at(-1);
-    const behindPiece = SHORT_NUMBERS.includes(word) && before !== undefined && !known.has(before);
-    const behindNumber = isNumber && isShort(word);
+    const behindPiece: boolean = SHORT_NUMBERS.includes(word) && before !== undefined && !known.has(before);
+    const behindNumber: boolean = isNumber && isShort(word);
     const behindEnding = at === 1 && ENDINGS.includes(found[0] ?? '');
     const beforeNumber = numbers.has(word) && at > 0 && isShort(found[at - 1] ?? '');
     if (before !== undefined && (behindPiece || behindNumber || beforeNumber || behindEnding)) joined.splice(-1, 1, before + word);

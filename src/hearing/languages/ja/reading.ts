@@ -1,8 +1,7 @@
 // Japanese: what a recogniser wrote, in hiragana, figures and Latin letters. Words that matter are known by their spelling, numbers
 // become figures, and any other character is read as it is inside words.
 import { inHiragana } from './hiragana.ts';
-import { UNREAD } from './letters.ts';
-import { READINGS } from './readings.ts';
+import { READINGS, UNREAD } from './readings.ts';
 import { SPELLINGS } from './spellings.ts';
 
 const linesOf = (list: string): string[][] =>
