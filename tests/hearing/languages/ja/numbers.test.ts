@@ -44,16 +44,12 @@ const wide = (whole: number): string => String(whole).replace(/\d/g, (digit) => 
 const digitsOf = (whole: number): string[] => [...String(whole)].map((digit) => say(Number(digit)));
 
 const FORMS: readonly ((value: number) => string)[] = [
-  sayCorrection,
-  (value) => `セット${sayCorrection(value)}`,
-  (value) => `${value < 0 ? '-' : '+'}${Math.abs(value)}`,
   (value) => `${value < 0 ? '−' : '+'}${wide(Math.abs(value))}`,
   (value) => `${value < 0 ? 'ー' : '+'}${Math.abs(value)}`,
   (value) => `セット${value < 0 ? '-' : '+'}${Math.abs(value)}`,
   (value) => `${signOf(value)}${inCharacters(Math.abs(value))}`,
   (value) => `セット、${signOf(value)}${inCharacters(Math.abs(value))}です`,
   (value) => `${signOf(value)}${say(Math.abs(value))}`,
-  (value) => `${signOf(value)} ${say(Math.abs(value))}`,
   (value) => `${signOf(value)} ${digitsOf(Math.abs(value)).join(' ')}`,
   (value) => `${signOf(value)}${digitsOf(Math.abs(value)).join('')}`,
   (value) => `${signOf(value)}${Math.abs(value)}にセット`,
