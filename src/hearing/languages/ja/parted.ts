@@ -33,7 +33,7 @@ const PIECE = 0.1;
 const KANA = 1;
 const LONGEST_PIECE = 4;
 /** No piece begins with one of these. */
-const DEPENDENT = 'ぁぃぅぇぉっゃゅょん';
+const DEPENDENT = 'ぁぃぅぇぉっゃゅょ';
 const SHORT_NUMBERS = ['に', 'し', 'ご', 'く'];
 /** What ends a sentence, or stands behind a word, begins none. */
 const ENDINGS = ['ね', 'よ', 'な', 'さ', 'わ', 'だ', 'で'];
