@@ -32,7 +32,9 @@ describe('a correction', () => {
 
   test('is understood in older and plainer spellings, and in a sentence', () => {
     const taken = (value: number): string => `wert ${value < 0 ? '\u2212' : '+'}${Math.abs(value)}`;
-    expect(signed.flatMap((value) => FORMS.map((form) => form(value)).filter((said) => shortly(heard(said, ['set', 'undo'], 50)) !== taken(value)))).toEqual([]);
+    expect(signed.flatMap((value) => FORMS.map((form) => form(value)).filter((said) => shortly(heard(said, ['set', 'undo'], 50)) !== taken(value)))).toEqual(
+      [],
+    );
   });
 
   test('in words that a recogniser parted is understood or asked about', () => {

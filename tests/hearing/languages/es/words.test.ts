@@ -42,7 +42,9 @@ test('a word with "no" before it, which turns it round, is not taken', () => {
   const taken = MOMENTS.flatMap(({ words: allowed }) =>
     phrasesOf(SPANISH, allowed)
       .filter(({ word }) => word !== 'same' && word !== 'nothing')
-      .flatMap(({ word, said }, at) => [`no ${said}`, `no está ${said}`, `todavía no ${said}`].filter((_, way) => way === at % 3).map((text) => ({ word, text })))
+      .flatMap(({ word, said }, at) =>
+        [`no ${said}`, `no está ${said}`, `todavía no ${said}`].filter((_, way) => way === at % 3).map((text) => ({ word, text })),
+      )
       .filter(({ word, text }) => {
         const answer = heard(text, allowed);
         return answer.is === 'taken' && answer.words === SPANISH.words[word].say;

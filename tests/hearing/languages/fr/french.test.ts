@@ -37,7 +37,8 @@ describe('the corrections of French', () => {
   });
 
   test('are never taken with a part that is no whole step', () => {
-    for (const text of ['plus un virgule cinq', 'plus 1,5', 'moins quatre et demi']) expect({ text, is: heard(text, DIALLING, 50).is }).not.toMatchObject({ is: 'taken' });
+    for (const text of ['plus un virgule cinq', 'plus 1,5', 'moins quatre et demi'])
+      expect({ text, is: heard(text, DIALLING, 50).is }).not.toMatchObject({ is: 'taken' });
   });
 
   test.each([
