@@ -16,7 +16,7 @@ const NAME = 'Corvid 85';
 const MOST = 120;
 const DEEPEST = 9;
 
-export interface Samples {
+interface Samples {
   /** Rows of arguments, the usual first. */
   argumentsFor(signature: ts.Signature): readonly (readonly unknown[])[];
 }

@@ -16,7 +16,7 @@ export interface Sentence {
 }
 
 /** Also those that come before the catalogue can be read. */
-export type Place = Area | 'first';
+type Place = Area | 'first';
 
 export function sentencesByType(): readonly Sentence[] {
   const program = programOf('tsconfig/pure.json');

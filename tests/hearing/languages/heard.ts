@@ -8,7 +8,7 @@ import { pronouncer } from '../../../src/voice/phonetic/pronouncer.ts';
 import { soundDistance } from '../../../src/voice/phonetic/soundDistance.ts';
 import { bareWordsIn } from '../../../src/voice/phonetic/spokenText.ts';
 
-export interface Hearing {
+interface Hearing {
   heard(text: string, allowed?: readonly Word[], largest?: number): Match;
   /** As it is spelt, with no look at its sound; `final`: the person has stopped. */
   strictly(text: string, allowed: readonly Word[], final?: boolean): Match;

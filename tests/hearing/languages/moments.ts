@@ -5,7 +5,7 @@ import type { Phase } from '../../../src/sweep/state.ts';
 import { understood } from '../../../src/sweep/understood.ts';
 import { after, inPhase, later } from '../../sweep/staged.ts';
 
-export interface Moment {
+interface Moment {
   readonly name: string;
   readonly words: readonly Word[];
   /** The logbook may be asked, too. */

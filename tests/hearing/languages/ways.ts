@@ -1,7 +1,7 @@
 // The ways in which people say a correction and recognisers write it, made of what the language knows.
 import type { HeardLanguage } from '../../../src/hearing/languages/heardLanguage.ts';
 
-export type Way = (value: number) => string;
+type Way = (value: number) => string;
 
 const MINUS = ['-', '\u2212', '\u2013'];
 
