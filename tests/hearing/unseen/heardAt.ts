@@ -1,6 +1,7 @@
 // What the panel does with one transcript in one moment, as what listens there decides it: the words of the moment first, then a
 // question to the logbook, then the name of the next lens.
 import type { HeardLanguage } from '../../../src/hearing/languages/heardLanguage.ts';
+import { isSameName } from '../../../src/kit/told.ts';
 import { USUAL_LIMITS } from '../../../src/logbook/due.ts';
 import { finderOf, lookUpSpoken } from '../../../src/logbook/search/finder.ts';
 import { numberWordsIn } from '../../../src/logbook/search/numberWords.ts';
@@ -73,7 +74,7 @@ export function heardAt(language: HeardLanguage, { lenses }: Unseen): HeardAt {
   function isDone(done: Done, means: Means): boolean {
     if (done.is === 'told') return isMeant(done.told, means);
     if (typeof means !== 'object' || 'length' in means) return false;
-    return 'sought' in means ? done.is === 'found' && done.lens.startsWith(means.sought) : done.is === 'next' && done.lens === asName(inFigures(means.nextLens));
+    return 'sought' in means ? done.is === 'found' && done.lens.startsWith(means.sought) : done.is === 'next' && isSameName(done.lens, means.nextLens);
   }
 
   return {
