@@ -84,6 +84,8 @@ export const ENDINGS: Pronunciation['endings'] = [
   ['es', 'us'],
   ['em', 'um'],
   ['s', 's'],
+  // "Flackernd" of "flackert".
+  ['nd', 'nt'],
 ];
 
 /** Beginnings that leave the stress to the next syllable, where they are no part of the stem: "gesagt", not "gestern". */
