@@ -33,7 +33,7 @@ export const ALSO: Record<Word, readonly string[]> = {
     'nicht verschoben',
   ],
   shifted: ['hat sich verschoben', 'verstellt', 'verrutscht'],
-  finish: ['schluss machen', 'jetzt beenden', 'hier beenden', 'messung beenden'],
+  finish: ['schluss machen', 'jetzt beenden', 'hier beenden', 'messung beenden', 'beendet'],
   help: ['hilf mir', 'bitte hilfe'],
   entered: ['eingetragen', 'eingegeben', 'ist eingestellt', 'wert eingestellt', 'als eingestellt markieren'],
   next: ['nächster', 'nächste', 'nächster schritt', 'nächstes objektiv', 'das nächste', 'weiter'],
