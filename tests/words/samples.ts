@@ -13,7 +13,7 @@ const NUMBERS: readonly (readonly [RegExp, readonly number[]])[] = [
 ];
 const NAME = 'Corvid 85';
 /** Of each function and each object. */
-const MOST = 120;
+const MOST = 400;
 const DEEPEST = 9;
 
 interface Samples {
@@ -29,7 +29,7 @@ export function samplesBy(checker: ts.TypeChecker, place: ts.Node): Samples {
     if (flags & ts.TypeFlags.Boolean) return [true, false];
     if (flags & ts.TypeFlags.Null) return [null];
     if (flags & (ts.TypeFlags.Undefined | ts.TypeFlags.Void)) return [undefined];
-    if (type.isUnion()) return type.types.toSorted(byPlainness).flatMap((one) => valuesOf(one, called, depth));
+    if (type.isUnion()) return inTurns(type.types.toSorted(byPlainness).map((one) => valuesOf(one, called, depth)));
     if (type.isIntersection() && type.types.some((one) => one.flags & ts.TypeFlags.Number)) return numbersFor(checker.typeToString(type), called);
     if (type.isIntersection() && type.types.some((one) => one.flags & ts.TypeFlags.String)) return [NAME];
     if (flags & ts.TypeFlags.Number) return numbersFor('', called);
@@ -79,6 +79,10 @@ export function samplesBy(checker: ts.TypeChecker, place: ts.Node): Samples {
     },
   };
 }
+
+/** The first of each list, then the second of each: no choice is crowded out by what stands inside another. */
+const inTurns = (lists: readonly (readonly unknown[])[]): unknown[] =>
+  Array.from({ length: Math.max(...lists.map(({ length }) => length)) }, (_, at) => lists.flatMap((list) => list.slice(at, at + 1))).flat();
 
 const numbersFor = (type: string, called: string): readonly number[] => NUMBERS.find(([of]) => of.test(type) || of.test(called))?.[1] ?? PLAIN;
 
