@@ -46,6 +46,12 @@ const momentOf = (word: Word, at: number): readonly Word[] =>
     at,
   ).words;
 
+test('a pair that is known to be near is nearer than any in English', () => {
+  const isNear = ({ language, pair }: (typeof NEAR_PAIRS)[number]): boolean =>
+    KINDS.some((kind) => PAIRS.get(language)?.[kind].some((one) => pair.includes(one.one) && pair.includes(one.other) && one.apart < leastInEnglish(kind)));
+  expect(NEAR_PAIRS.filter((near) => !isNear(near))).toEqual([]);
+});
+
 describe.each(EVERY_LANGUAGE)('$name: words', ({ name, language, talk }) => {
   const { heard, strictly, apart } = hearingIn(language);
   const { words, signs, around } = language;
