@@ -11,6 +11,7 @@ import { now } from '../platform/clock.ts';
 import { store } from '../platform/storage.ts';
 import { writeSteps } from '../sweep/scale.ts';
 import { readWords, words } from '../words/catalogue.ts';
+import { run } from '../words/run.ts';
 import { wearPageLanguages } from './pageLanguage.ts';
 import { PrintButton } from './printButton.tsx';
 
@@ -37,7 +38,7 @@ function CardPage({ card }: { readonly card: Card }) {
         <PrintButton />
       </div>
       <h1>{card.body}</h1>
-      <p class="muted">{say.about(card.serial, now()).join(' ')}</p>
+      <p class="muted">{run(say.about(card.serial, now()))}</p>
       {card.lenses.length === 0 && <p>{say.empty}</p>}
       {card.lenses.map(({ name, serial, lines }) => (
         <section key={name + (serial ?? '')}>

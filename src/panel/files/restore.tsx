@@ -4,6 +4,7 @@ import { readBackup, type ReadBackup } from '../../logbook/backup/backup.ts';
 import { planRestore } from '../../logbook/backup/restore.ts';
 import { readText } from '../../platform/files.ts';
 import { words } from '../../words/catalogue.ts';
+import { run } from '../../words/run.ts';
 import { libraryIn } from '../session/libraryIn.ts';
 import { ChooseFile } from '../parts/chooseFile.tsx';
 import type { Bringing } from '../session/session.ts';
@@ -37,7 +38,7 @@ export function Restore() {
       {said && <p role="alert">{said}</p>}
       {backup && plan && (
         <div class="stack">
-          <p>{say.plan(backup.made, plan).join(' ')}</p>
+          <p>{run(say.plan(backup.made, plan))}</p>
           {backup.words && <p>{say.taught(new Set(backup.words.takes.map(({ word }) => word)).size)}</p>}
           {plan.counts.conflict > 0 && <p class="small">{say.conflict}</p>}
           <details>

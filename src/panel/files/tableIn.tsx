@@ -6,6 +6,7 @@ import { planTable } from '../../logbook/csv/planTable.ts';
 import { guessMapping, missingFrom, readRows, readTable, type Mapping, type Table } from '../../logbook/csv/readTable.ts';
 import { readText } from '../../platform/files.ts';
 import { words } from '../../words/catalogue.ts';
+import { run } from '../../words/run.ts';
 import { useLibrary } from '../logbook/useShelf.ts';
 import { ChooseFile } from '../parts/chooseFile.tsx';
 import { Choose } from '../parts/choose.tsx';
@@ -76,7 +77,7 @@ function Plan({ table, mapping, onMapped, onBring }: PlanProps) {
           ))}
         </div>
       </details>
-      <p>{say.plan(plan).join(' ')}</p>
+      <p>{run(say.plan(plan))}</p>
       {plan.faults.length > 0 && (
         <ul>
           {plan.faults.slice(0, MOST_SHOWN).map((fault) => (

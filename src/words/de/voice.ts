@@ -38,6 +38,7 @@ export const words: VoiceWords = {
     unread: 'neu öffnen',
   },
   markSilent: { mute: 'ohne Stimme', off: 'Ton aus' },
+  marked: (shown, press) => `${shown.join(' ')}: ${press}`,
   means: {
     off: 'Die Sprache ist aus.',
     ready: 'Die Sprache ist an und hört zu, solange ein Durchlauf läuft.',
@@ -144,6 +145,7 @@ export const words: VoiceWords = {
     again: 'Erneut versuchen',
     teach: (learnt: number, of: number) =>
       `${write.number(learnt)} von ${write.number(of)} Wörtern sind angelernt. Jedes wird fünfmal gesagt, zusammen dauert das keine zwei Minuten. Hier geht es von selbst weiter.`,
+    lesson: (said) => said.map((word) => `„${word}“`).join(', '),
     openLesson: 'Sieben Wörter anlernen',
   },
 };

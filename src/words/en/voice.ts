@@ -37,6 +37,7 @@ export const words: VoiceWords = {
     unread: 'reopen panel',
   },
   markSilent: { mute: 'not spoken', off: 'sound off' },
+  marked: (shown, press) => `${shown.join(' ')}: ${press}`,
   means: {
     off: 'Voice is off.',
     ready: 'Voice is on and listens while a sweep runs.',
@@ -141,6 +142,7 @@ export const words: VoiceWords = {
     again: 'Try again',
     teach: (taught: number, of: number) =>
       `${taught} of ${of} words are taught. Each is said five times, which takes under two minutes in all. This goes on by itself.`,
+    lesson: (said) => said.map((word) => `“${word}”`).join(', '),
     openLesson: 'Teach the seven words',
   },
 };

@@ -37,6 +37,7 @@ export const words: VoiceWords = {
     unread: 'reabra panel',
   },
   markSilent: { mute: 'no se dice', off: 'sin sonido' },
+  marked: (shown, press) => `${shown.join(' ')}: ${press}`,
   means: {
     off: 'Voz desactivada.',
     ready: 'La voz está activada y escucha durante el barrido.',
@@ -142,6 +143,7 @@ export const words: VoiceWords = {
     again: 'Reintentar',
     teach: (done: number, of: number) =>
       `${done} de ${of} palabras enseñadas. Cada una se dice cinco veces, en total menos de dos minutos. Lo demás sigue solo.`,
+    lesson: (said) => said.map((word) => `«${word}»`).join(', '),
     openLesson: 'Enseñar las siete palabras',
   },
 };

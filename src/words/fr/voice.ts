@@ -37,6 +37,7 @@ export const words: VoiceWords = {
     unread: 'à rouvrir',
   },
   markSilent: { mute: 'non parlé', off: 'son coupé' },
+  marked: (shown, press) => `${shown.join(' ')} : ${press}`,
   means: {
     off: 'La voix est coupée.',
     ready: 'La voix est active et le panneau écoute pendant un balayage.',
@@ -144,6 +145,7 @@ export const words: VoiceWords = {
     again: 'Réessayer',
     teach: (taughtWords: number, of: number) =>
       `${taughtWords} mots sur ${of} sont appris. Chacun se dit cinq fois, moins de deux minutes en tout. La suite vient d’elle-même.`,
+    lesson: (said) => said.map((word) => `« ${word} »`).join(', '),
     openLesson: 'Apprendre les sept mots',
   },
 };

@@ -37,6 +37,7 @@ export const words: VoiceWords = {
     unread: '開き直す',
   },
   markSilent: { mute: '読み上げ不可', off: '音オフ' },
+  marked: (shown, press) => `${shown.join('、')}：${press}`,
   means: {
     off: '音声操作はオフです。',
     ready: '音声操作はオンで、測定中に聞き取ります。',
@@ -140,6 +141,7 @@ export const words: VoiceWords = {
     checkHearing: '聞き取りテスト：騒音、言葉の登録',
     again: '再試行',
     teach: (done: number, of: number) => `${of}語のうち${done}語が登録済みです。1語につき5回言い、全部で2分もかかりません。済むと自動で先へ進みます。`,
+    lesson: (said) => said.map((word) => `「${word}」`).join(''),
     openLesson: '7つの言葉を登録',
   },
 };
