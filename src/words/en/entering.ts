@@ -31,7 +31,7 @@ const CHECK = 'Check it with photographs there.';
 
 const long = (focalLength: number): string => write.millimetres(millimetres(focalLength));
 const where = ({ band }: Fit): string => place(band);
-const missed = (fit: Fit): string => `${where(fit)} (${write.count(fit.past, { one: '# step past the end', other: '# steps past the end' })})`;
+const missed = (fit: Fit): string => `${where(fit)} (${write.count(fit.past, { one: '# step past the end', other: '# steps past the end' }, 1)})`;
 
 function lies(linear: Fit, logarithmic: Fit): readonly string[] {
   if (linear.inside && logarithmic.inside) return ['Both lie in its band.'];

@@ -31,7 +31,8 @@ const CHECK = 'Compruébelo allí con fotos.';
 
 const long = (focalLength: number): string => write.millimetres(millimetres(focalLength));
 const where = ({ band }: Fit): string => place(band);
-const missed = (fit: Fit): string => `${where(fit)} (${write.count(fit.past, { one: '# paso más allá del extremo', other: '# pasos más allá del extremo' })})`;
+const missed = (fit: Fit): string =>
+  `${where(fit)} (${write.count(fit.past, { one: '# paso más allá del extremo', other: '# pasos más allá del extremo' }, 1)})`;
 
 function lies(linear: Fit, logarithmic: Fit): readonly string[] {
   if (linear.inside && logarithmic.inside) return ['Los dos caen en su banda.'];

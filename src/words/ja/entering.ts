@@ -31,7 +31,7 @@ const CHECK = 'そこで写真による検証をしてください。';
 
 const long = (focalLength: number): string => write.millimetres(millimetres(focalLength));
 const where = ({ band }: Fit): string => place(band);
-const missed = (fit: Fit): string => `${where(fit)}（端から${write.number(fit.past)}ステップ外）`;
+const missed = (fit: Fit): string => `${where(fit)}（端から${write.number(fit.past, 1)}ステップ外）`;
 
 function lies(linear: Fit, logarithmic: Fit): readonly string[] {
   if (linear.inside && logarithmic.inside) return ['どちらもその安定域に入ります。'];
