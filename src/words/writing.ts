@@ -38,6 +38,8 @@ export interface Write {
   count(count: number, forms: Forms, digits?: number): string;
 }
 
+const DAY = { day: 'numeric', month: 'short', year: 'numeric' } as const;
+
 export function writing(language: string): Write {
   const numbers = made((options: Intl.NumberFormatOptions) => new Intl.NumberFormat(language, options));
   const dates = made((options: Intl.DateTimeFormatOptions) => new Intl.DateTimeFormat(language, options));
@@ -66,11 +68,11 @@ export function writing(language: string): Write {
       durationOf(time)
         .map(([value, name]) => unit(value, name))
         .join(' '),
-    day: (when) => dates({ day: 'numeric', month: 'short', year: 'numeric' }).format(when),
-    dayAndTime: (when) => dates({ day: 'numeric', month: 'short', year: 'numeric', hour: 'numeric', minute: '2-digit' }).format(when),
+    day: (when) => dates(DAY).format(when),
+    dayAndTime: (when) => dates({ ...DAY, hour: 'numeric', minute: '2-digit' }).format(when),
     month: (when) => dates({ month: 'long', timeZone: 'UTC' }).format(when),
     monthAndYear: (when) => dates({ month: 'long', year: 'numeric', timeZone: 'UTC' }).format(when),
-    dayAndSecond: (when) => dates({ dateStyle: 'medium', timeStyle: 'medium' }).format(when),
+    dayAndSecond: (when) => dates({ ...DAY, hour: 'numeric', minute: '2-digit', second: '2-digit' }).format(when),
     list: (items) => lists({ type: 'conjunction' }).format(items),
     choice: (items) => lists({ type: 'disjunction' }).format(items),
     // The form goes by what is written: 1.04 to a tenth is "1".
