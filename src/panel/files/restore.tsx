@@ -13,7 +13,7 @@ import { useSession } from '../useSession.ts';
 const MOST_SHOWN = 50;
 
 export function Restore() {
-  const { restore: say, unread, more } = words('files');
+  const { restore: say, unread } = words('files');
   const session = useSession();
   const [backup, setBackup] = useState<ReadBackup | null>(null);
   const [said, setSaid] = useState('');
@@ -45,12 +45,12 @@ export function Restore() {
             <summary>{say.each}</summary>
             <ul>
               {plan.items
-                .flatMap(({ list, id, title, is }) => (is === 'same' ? [] : [{ key: `${list} ${id}`, sentence: say.item(title, is) }]))
+                .flatMap(({ list, id, title, is }) => (is === 'same' ? [] : [{ key: `${list} ${id}`, sentence: say.item(list, title, is) }]))
                 .slice(0, MOST_SHOWN)
                 .map(({ key, sentence }) => (
                   <li key={key}>{sentence}</li>
                 ))}
-              {plan.items.length - plan.counts.same > MOST_SHOWN && <li>{more(plan.items.length - plan.counts.same - MOST_SHOWN)}</li>}
+              {plan.items.length - plan.counts.same > MOST_SHOWN && <li>{say.more(plan.items.length - plan.counts.same - MOST_SHOWN)}</li>}
               {plan.invalid.slice(0, MOST_SHOWN).map(({ why }, index) => (
                 <li key={index}>{say.aside(why)}</li>
               ))}

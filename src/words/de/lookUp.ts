@@ -39,7 +39,9 @@ export const words: LookUpWords = {
       ? nothing
       : [
           ...first(one),
-          ...(more.length === 0 ? [] : [write.count(more.length, { one: 'Ein weiteres auf dem Bildschirm.', other: '# weitere auf dem Bildschirm.' })]),
+          ...(more.length === 0
+            ? []
+            : [write.count(more.length, { one: 'Eine weitere Situation auf dem Bildschirm.', other: '# weitere Situationen auf dem Bildschirm.' })]),
         ].join(' '),
   listed: ([one, ...more]) =>
     one === undefined ? nothing : [...first(one), ...(more.length === 0 ? [] : [`Außerdem: ${more.map(inLine).join('; ')}.`])].join(' '),

@@ -5,7 +5,18 @@ import type { KitWords } from '../kitWords.ts';
 import { FIELD_FAULT } from './fieldFaults.ts';
 import { write } from './write.ts';
 
-const ITEM: Readonly<Record<KitList, string>> = { bodies: 'body', lenses: 'lens', converters: 'converter', situations: 'situation' };
+const THIS: Readonly<Record<KitList, string>> = {
+  bodies: 'This body',
+  lenses: 'This lens',
+  converters: 'This converter',
+  situations: 'This situation',
+};
+
+const LACKS = {
+  body: 'Choose a body for this situation first.',
+  lens: 'Choose a lens for this situation first.',
+  converter: 'Choose a converter for this situation first.',
+} as const;
 
 const named = (lenses: readonly Pick<Lens, 'name' | 'serial'>[]): string =>
   write.list(lenses.map(({ name, serial }) => (serial === null ? name : `${name} (${serial})`)));
@@ -117,11 +128,11 @@ export const words: KitWords = {
   unsaved: (fault) => {
     switch (fault.is) {
       case 'changed elsewhere':
-        return `This ${ITEM[fault.list]} was changed in another window. Open it again, then make your change.`;
+        return `${THIS[fault.list]} was changed in another window. Open it again, then make your change.`;
       case 'gone':
-        return `This ${ITEM[fault.list]} is no longer here. Reload the list.`;
+        return `${THIS[fault.list]} is no longer here. Reload the list.`;
       case 'situation lacks':
-        return `Choose a ${fault.what} for this situation first.`;
+        return LACKS[fault.what];
     }
   },
 };

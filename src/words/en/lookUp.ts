@@ -35,7 +35,12 @@ const inLine = ({ subject: { lens, body, focalLength, distance }, value }: Shelv
 
 export const words: LookUpWords = {
   answer: ([one, ...more]) =>
-    one === undefined ? nothing : [...first(one), ...(more.length === 0 ? [] : [`${write.number(more.length)} more on screen.`])].join(' '),
+    one === undefined
+      ? nothing
+      : [
+          ...first(one),
+          ...(more.length === 0 ? [] : [write.count(more.length, { one: '# more situation is on screen.', other: '# more situations are on screen.' })]),
+        ].join(' '),
   listed: ([one, ...more]) =>
     one === undefined ? nothing : [...first(one), ...(more.length === 0 ? [] : [`Also: ${more.map(inLine).join('; ')}.`])].join(' '),
   line: inLine,

@@ -134,7 +134,8 @@ function undone({ ramp, depth, step }: FocusReading, measured: WithInterval | nu
 }
 
 const AT: Readonly<Record<EdgeReading['edge']['at'], string>> = { middle: 'Middle', corner: 'Corner' };
-const edgeName = ({ edge }: EdgeReading): string => `${AT[edge.at]}, ${edge.runs} edge`;
+const RUNS: Readonly<Record<EdgeReading['edge']['runs'], string>> = { upright: 'upright edge', level: 'level edge' };
+const edgeName = ({ edge }: EdgeReading): string => `${AT[edge.at]}, ${RUNS[edge.runs]}`;
 
 export const words: PhotographsWords = {
   title: 'Check with photographs',

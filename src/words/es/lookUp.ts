@@ -35,7 +35,14 @@ const inLine = ({ subject: { lens, body, focalLength, distance }, value }: Shelv
 
 export const words: LookUpWords = {
   answer: ([one, ...more]) =>
-    one === undefined ? nothing : [...first(one), ...(more.length === 0 ? [] : [`${write.number(more.length)} más en la pantalla.`])].join(' '),
+    one === undefined
+      ? nothing
+      : [
+          ...first(one),
+          ...(more.length === 0
+            ? []
+            : [write.count(more.length, { one: 'Hay # situación más en la pantalla.', other: 'Hay # situaciones más en la pantalla.' })]),
+        ].join(' '),
   listed: ([one, ...more]) =>
     one === undefined ? nothing : [...first(one), ...(more.length === 0 ? [] : [`También: ${more.map(inLine).join('; ')}.`])].join(' '),
   line: inLine,

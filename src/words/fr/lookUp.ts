@@ -37,7 +37,10 @@ export const words: LookUpWords = {
   answer: ([one, ...more]) =>
     one === undefined
       ? nothing
-      : [...first(one), ...(more.length === 0 ? [] : [write.count(more.length, { one: '# autre à l’écran.', other: '# autres à l’écran.' })])].join(' '),
+      : [
+          ...first(one),
+          ...(more.length === 0 ? [] : [write.count(more.length, { one: '# autre configuration à l’écran.', other: '# autres configurations à l’écran.' })]),
+        ].join(' '),
   listed: ([one, ...more]) =>
     one === undefined ? nothing : [...first(one), ...(more.length === 0 ? [] : [`Aussi : ${more.map(inLine).join(' ; ')}.`])].join(' '),
   line: inLine,
