@@ -1,4 +1,5 @@
 // Japanese: what the microphone mark and the voice sheet say, and what is said of a deaf ear.
+import { voiceNamed } from '../named.ts';
 import { taught } from '../taught.ts';
 import type { VoiceWords } from '../voiceWords.ts';
 import { words as first } from './first.ts';
@@ -63,7 +64,9 @@ export const words: VoiceWords = {
     'to be downloaded': '必要なものをダウンロードすれば、このコンピューター上で音声を認識できます。',
     'being downloaded': '音声認識に必要なものをダウンロードしています。済むと、自動で聞き取りを始めます。',
     'not usable': 'ブラウザーがここでの音声認識を許可していません。ブラウザーの設定で許可するか、自分の言葉を登録してください。',
-    'no language': 'ブラウザーの音声認識が、聞き取りの言語に対応していません。代わりに、自分の言葉を登録してください。',
+    get 'no language'() {
+      return `ブラウザーの音声認識が、ここでは${voiceNamed('ja')}に対応していません。代わりに、自分の言葉を登録してください。`;
+    },
     'no words': 'まだ言葉が登録されていません。測定に使う7つの言葉を登録してください。',
     'words unreadable': '登録した言葉を読み込めません。聞き取りテストで登録し直してください。',
     'no sound': 'このブラウザーからはマイクの音を受け取れません。キー、ペダル、ポインターですべて操作できます。',
@@ -85,7 +88,9 @@ export const words: VoiceWords = {
     'to be downloaded': '聞き取れません。音声認識がダウンロードされていません。',
     'being downloaded': 'まだ聞き取れません。音声認識をダウンロード中です。',
     'not usable': '聞き取れません。音声認識が許可されていません。',
-    'no language': '聞き取れません。音声認識がこの言語に対応していません。',
+    get 'no language'() {
+      return `聞き取れません。音声認識が${voiceNamed('ja')}に対応していません。`;
+    },
     'no words': '聞き取れません。言葉が登録されていません。',
     'words unreadable': '聞き取れません。登録した言葉を読み込めません。',
     'no sound': '聞き取れません。ブラウザーから音が来ません。',
