@@ -25,7 +25,11 @@ test('a chance is rounded down and never all', () => {
 });
 
 test('lengths and times carry their unit, as fine as they matter', () => {
-  expect([english.metres(millimetres(4250)), english.metres(millimetres(12_340)), english.millimetres(millimetres(85))]).toEqual(['4.25 m', '12.3 m', '85 mm']);
+  expect([english.distance(millimetres(4250)), english.distance(millimetres(12_340)), english.millimetres(millimetres(85))]).toEqual([
+    '4.25 m',
+    '12.3 m',
+    '85 mm',
+  ]);
   expect([english.duration(seconds(40)), english.duration(seconds(125)), english.duration(seconds(4200))]).toEqual([
     '40 secs',
     '2 mins 5 secs',
@@ -62,7 +66,7 @@ test('a date with its seconds begins as every date of its language', () => {
 
 test('Japanese puts no space between a number and a counter, and one before the letters of a unit', () => {
   expect([japanese.unit(5, 'second'), japanese.unit(1.5, 'degree', 1), japanese.duration(seconds(4200))]).toEqual(['5秒', '1.5度', '1時間10分']);
-  expect([japanese.metres(millimetres(4250)), japanese.millimetres(millimetres(85))]).toEqual(['4.25 m', '85 mm']);
+  expect([japanese.distance(millimetres(4250)), japanese.millimetres(millimetres(85))]).toEqual(['4.25 m', '85 mm']);
 });
 
 test('lists and plurals follow the language', () => {

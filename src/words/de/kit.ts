@@ -108,7 +108,7 @@ export const words: KitWords = {
         taken !== null && `Aufgenommen am ${write.day(taken)}.`,
         focalLength !== null && `Mit ${write.millimetres(focalLength)}.`,
         aperture !== null && `f/${write.number(aperture, 1)}.`,
-        distance !== null && `Fokussiert auf ${write.metres(distance)}.`,
+        distance !== null && `Fokussiert auf ${write.distance(distance)}.`,
         body === null ? 'Das Gehäuse ist noch nicht in Ihrer Ausrüstung.' : `Gehäuse in Ihrer Ausrüstung: ${body}.`,
         lens === null ? 'Das Objektiv ist noch nicht in Ihrer Ausrüstung.' : `Objektiv in Ihrer Ausrüstung: ${lens}.`,
       ].filter((sentence) => sentence !== false),
@@ -125,7 +125,7 @@ export const words: KitWords = {
         case 'focalLength':
           return `Brennweite: ${write.millimetres(offer.value)}`;
         case 'distance':
-          return `Entfernung: ${write.metres(offer.value)}`;
+          return `Entfernung: ${write.distance(offer.value)}`;
       }
     },
     body: 'Gehäuse',

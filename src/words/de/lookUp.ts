@@ -31,7 +31,7 @@ const nothing = 'Im Logbuch passt nichts.';
 const first = (one: Shelved): readonly string[] => (one.measured?.service ? [best(one), 'Die Kombination muss in die Werkstatt.'] : [best(one)]);
 
 const inLine = ({ subject: { lens, body, focalLength, distance }, value }: Shelved): string =>
-  `${value === null ? 'kein Wert' : writeSteps(value)}  ${line([lens, body, write.millimetres(focalLength), write.metres(millimetres(distance))])}`;
+  `${value === null ? 'kein Wert' : writeSteps(value)}  ${line([lens, body, write.millimetres(focalLength), write.distance(millimetres(distance))])}`;
 
 export const words: LookUpWords = {
   answer: ([one, ...more]) =>

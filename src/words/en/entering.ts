@@ -124,7 +124,7 @@ export const words: EnteringWords = {
       'Dashed: if it goes by its logarithm.',
       'A hollow bar does not reach the line.',
     ],
-    mark: { 'focal length': long, distance: (distance) => write.metres(millimetres(distance)) },
+    mark: { 'focal length': long, distance: (distance) => write.distance(millimetres(distance)) },
   },
   page: {
     title: ({ body, lens }) => pair({ lens: lens.name, body: body.name }),

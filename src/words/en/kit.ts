@@ -101,7 +101,7 @@ export const words: KitWords = {
         taken !== null && `Taken on ${write.day(taken)}.`,
         focalLength !== null && `At ${write.millimetres(focalLength)}.`,
         aperture !== null && `f/${write.number(aperture, 1)}.`,
-        distance !== null && `Focused at ${write.metres(distance)}.`,
+        distance !== null && `Focused at ${write.distance(distance)}.`,
         body === null ? 'The body is not in your kit yet.' : `Body in your kit: ${body}.`,
         lens === null ? 'The lens is not in your kit yet.' : `Lens in your kit: ${lens}.`,
       ].filter((sentence) => sentence !== false),
@@ -118,7 +118,7 @@ export const words: KitWords = {
         case 'focalLength':
           return `Focal length: ${write.millimetres(offer.value)}`;
         case 'distance':
-          return `Distance: ${write.metres(offer.value)}`;
+          return `Distance: ${write.distance(offer.value)}`;
       }
     },
     body: 'Body',

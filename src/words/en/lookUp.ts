@@ -31,7 +31,7 @@ const nothing = 'Nothing in the logbook fits.';
 const first = (one: Shelved): readonly string[] => (one.measured?.service ? [best(one), 'The pair needs service.'] : [best(one)]);
 
 const inLine = ({ subject: { lens, body, focalLength, distance }, value }: Shelved): string =>
-  `${value === null ? 'no value' : writeSteps(value)}  ${line([lens, body, write.millimetres(focalLength), write.metres(millimetres(distance))])}`;
+  `${value === null ? 'no value' : writeSteps(value)}  ${line([lens, body, write.millimetres(focalLength), write.distance(millimetres(distance))])}`;
 
 export const words: LookUpWords = {
   answer: ([one, ...more]) =>

@@ -15,7 +15,7 @@ export const words: ToldWords = {
   chip: {
     lens: (lens, converter) => (converter === null ? lens : `${lens} + ${converter}`),
     length: write.millimetres,
-    distance: write.metres,
+    distance: (length) => write.distance(length),
     scale: ({ min, max, step }) => (step === 1 ? `${writeSteps(min)}…${writeSteps(max)}` : `${writeSteps(min)}…${writeSteps(max)} by ${write.number(step)}`),
     all: line,
   },

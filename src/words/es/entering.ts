@@ -129,7 +129,7 @@ export const words: EnteringWords = {
       'Línea de trazos: si se guía por su logaritmo.',
       'Una barra hueca no llega a la línea.',
     ],
-    mark: { 'focal length': long, distance: (distance) => write.metres(millimetres(distance)) },
+    mark: { 'focal length': long, distance: (distance) => write.distance(millimetres(distance)) },
   },
   page: {
     title: ({ body, lens }) => pair({ lens: lens.name, body: body.name }),

@@ -104,7 +104,7 @@ export const words: KitWords = {
         taken !== null && `Tomada el ${write.day(taken)}.`,
         focalLength !== null && `A ${write.millimetres(focalLength)}.`,
         aperture !== null && `f/${write.number(aperture, 1)}.`,
-        distance !== null && `Enfocada a ${write.metres(distance)}.`,
+        distance !== null && `Enfocada a ${write.distance(distance)}.`,
         body === null ? 'El cuerpo aún no está en su equipo.' : `Cuerpo de su equipo: ${body}.`,
         lens === null ? 'El objetivo aún no está en su equipo.' : `Objetivo de su equipo: ${lens}.`,
       ].filter((sentence) => sentence !== false),
@@ -121,7 +121,7 @@ export const words: KitWords = {
         case 'focalLength':
           return `Distancia focal: ${write.millimetres(offer.value)}`;
         case 'distance':
-          return `Distancia: ${write.metres(offer.value)}`;
+          return `Distancia: ${write.distance(offer.value)}`;
       }
     },
     body: 'Cuerpo',

@@ -31,7 +31,7 @@ const nothing = 'Nada del cuaderno coincide.';
 const first = (one: Shelved): readonly string[] => (one.measured?.service ? [best(one), 'El conjunto necesita servicio técnico.'] : [best(one)]);
 
 const inLine = ({ subject: { lens, body, focalLength, distance }, value }: Shelved): string =>
-  `${value === null ? 'sin valor' : writeSteps(value)}  ${line([lens, body, write.millimetres(focalLength), write.metres(millimetres(distance))])}`;
+  `${value === null ? 'sin valor' : writeSteps(value)}  ${line([lens, body, write.millimetres(focalLength), write.distance(millimetres(distance))])}`;
 
 export const words: LookUpWords = {
   answer: ([one, ...more]) =>

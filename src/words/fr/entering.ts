@@ -133,7 +133,7 @@ export const words: EnteringWords = {
       'Tirets : s’il suit son logarithme.',
       'Une barre creuse n’atteint pas le trait.',
     ],
-    mark: { 'focal length': long, distance: (distance) => write.metres(millimetres(distance)) },
+    mark: { 'focal length': long, distance: (distance) => write.distance(millimetres(distance)) },
   },
   page: {
     title: ({ body, lens }) => pair({ lens: lens.name, body: body.name }),

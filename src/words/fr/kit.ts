@@ -112,7 +112,7 @@ export const words: KitWords = {
         taken !== null && `Prise le ${write.day(taken)}.`,
         focalLength !== null && `À ${write.millimetres(focalLength)}.`,
         aperture !== null && `f/${write.number(aperture, 1)}.`,
-        distance !== null && `Mise au point à ${write.metres(distance)}.`,
+        distance !== null && `Mise au point à ${write.distance(distance)}.`,
         body === null ? 'Le boîtier n’est pas encore dans votre matériel.' : `Boîtier de votre matériel : ${body}.`,
         lens === null ? 'L’objectif n’est pas encore dans votre matériel.' : `Objectif de votre matériel : ${lens}.`,
       ].filter((sentence) => sentence !== false),
@@ -129,7 +129,7 @@ export const words: KitWords = {
         case 'focalLength':
           return `Focale : ${write.millimetres(offer.value)}`;
         case 'distance':
-          return `Distance : ${write.metres(offer.value)}`;
+          return `Distance : ${write.distance(offer.value)}`;
       }
     },
     body: 'Boîtier',

@@ -31,7 +31,7 @@ const nothing = 'Rien dans le carnet ne correspond.';
 const first = (one: Shelved): readonly string[] => (one.measured?.service ? [best(one), 'Le couple doit passer en atelier.'] : [best(one)]);
 
 const inLine = ({ subject: { lens, body, focalLength, distance }, value }: Shelved): string =>
-  `${value === null ? 'sans valeur' : writeSteps(value)}  ${line([lens, body, write.millimetres(focalLength), write.metres(millimetres(distance))])}`;
+  `${value === null ? 'sans valeur' : writeSteps(value)}  ${line([lens, body, write.millimetres(focalLength), write.distance(millimetres(distance))])}`;
 
 export const words: LookUpWords = {
   answer: ([one, ...more]) =>

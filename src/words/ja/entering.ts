@@ -123,7 +123,7 @@ export const words: EnteringWords = {
       '破線：焦点距離の対数に比例させる場合。',
       '中抜きの棒は、線に届かない安定域です。',
     ],
-    mark: { 'focal length': long, distance: (distance) => write.metres(millimetres(distance)) },
+    mark: { 'focal length': long, distance: (distance) => write.distance(millimetres(distance)) },
   },
   page: {
     title: ({ body, lens }) => pair({ lens: lens.name, body: body.name }),

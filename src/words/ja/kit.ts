@@ -91,7 +91,7 @@ export const words: KitWords = {
         taken !== null && `撮影日：${write.day(taken)}。`,
         focalLength !== null && `焦点距離：${write.millimetres(focalLength)}。`,
         aperture !== null && `絞り：f/${write.number(aperture, 1)}。`,
-        distance !== null && `撮影距離：${write.metres(distance)}。`,
+        distance !== null && `撮影距離：${write.distance(distance)}。`,
         body === null ? 'ボディはまだ機材にありません。' : `機材のボディ：${body}。`,
         lens === null ? 'レンズはまだ機材にありません。' : `機材のレンズ：${lens}。`,
       ].filter((sentence) => sentence !== false),
@@ -108,7 +108,7 @@ export const words: KitWords = {
         case 'focalLength':
           return `焦点距離：${write.millimetres(offer.value)}`;
         case 'distance':
-          return `距離：${write.metres(offer.value)}`;
+          return `距離：${write.distance(offer.value)}`;
       }
     },
     body: 'ボディ',

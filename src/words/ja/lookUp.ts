@@ -30,7 +30,7 @@ const nothing = '記録帳に合うものがありません。';
 const first = (one: Shelved): string => together(best(one), one.measured?.service && 'サービスでの点検が必要です。');
 
 const inLine = ({ subject: { lens, body, focalLength, distance }, value }: Shelved): string =>
-  `${value === null ? '値なし' : writeSteps(value)}  ${line([lens, body, write.millimetres(focalLength), write.metres(millimetres(distance))])}`;
+  `${value === null ? '値なし' : writeSteps(value)}  ${line([lens, body, write.millimetres(focalLength), write.distance(millimetres(distance))])}`;
 
 export const words: LookUpWords = {
   answer: ([one, ...more]) =>
