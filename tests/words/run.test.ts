@@ -2,7 +2,7 @@
 import { afterEach, expect, test } from 'vitest';
 import type { Language } from '../../src/language.ts';
 import { changeLanguages, readWords, saidAndShown, words } from '../../src/words/catalogue.ts';
-import { run, runIn, space } from '../../src/words/run.ts';
+import { closed, run, runIn, space } from '../../src/words/run.ts';
 
 afterEach(() => changeLanguages({ screens: 'en', voice: 'en' }));
 
@@ -23,6 +23,18 @@ test('the screens have their own', async () => {
   await changeLanguages({ screens: 'en', voice: 'ja' });
   expect(run(['Yes.', 'No.'])).toBe('Yes. No.');
   expect(space()).toBe(' ');
+});
+
+test('a heading and the phrases of a list end as sentences', async () => {
+  expect(['To check', 'Is it square?', 'Look at: the light.', 'So on…', ''].map(closed)).toEqual([
+    'To check.',
+    'Is it square?',
+    'Look at: the light.',
+    'So on…',
+    '',
+  ]);
+  await changeLanguages({ screens: 'ja', voice: 'en' });
+  expect(['確認すること', '平行ですか？', '見てください。'].map(closed)).toEqual(['確認すること。', '平行ですか？', '見てください。']);
 });
 
 test('what is said and shown runs on in each language by itself', async () => {
