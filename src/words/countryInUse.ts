@@ -3,3 +3,6 @@ import { signal } from '@preact/signals';
 import { countryAmong, type Country } from '../country.ts';
 
 export const countryInUse = signal<Country>(countryAmong([]));
+
+/** Of two sentences the one for the unit that the country measures in. */
+export const byUnit = (of: Readonly<Record<Country['unit'], string>>): string => of[countryInUse.value.unit];

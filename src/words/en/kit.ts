@@ -1,6 +1,7 @@
 // English: the kit.
 import type { Lens } from '../../kit/lens.ts';
 import type { KitList } from '../../kit/change.ts';
+import { byUnit } from '../countryInUse.ts';
 import type { KitWords } from '../kitWords.ts';
 import { FIELD_FAULT } from './fieldFaults.ts';
 import { write } from './write.ts';
@@ -57,7 +58,9 @@ export const words: KitWords = {
     remembers: { label: 'How many lenses it remembers', hint: 'Leave it empty if you do not know. It is in the manual.' },
     focal: { legend: 'Focal length, mm', hint: 'Leave the longest empty if the lens does not zoom.', from: 'shortest', to: 'longest' },
     widest: { legend: 'Widest aperture, f/', from: 'at the shortest', to: 'at the longest' },
-    closest: 'Closest focus, m',
+    get closest() {
+      return byUnit({ m: 'Closest focus, m', ft: 'Closest focus, ft' });
+    },
     factor: 'Factor',
   },
   arrows: {

@@ -1,6 +1,7 @@
 // Spanish: the kit.
 import type { Lens } from '../../kit/lens.ts';
 import type { KitList } from '../../kit/change.ts';
+import { byUnit } from '../countryInUse.ts';
 import type { KitWords } from '../kitWords.ts';
 import { FIELD_FAULT } from './fieldFaults.ts';
 import { write } from './write.ts';
@@ -57,7 +58,9 @@ export const words: KitWords = {
     remembers: { label: 'Cuántos objetivos recuerda', hint: 'Déjelo vacío si no lo sabe. Está en el manual.' },
     focal: { legend: 'Distancia focal, mm', hint: 'Deje vacía la máxima si no es un zoom.', from: 'mínima', to: 'máxima' },
     widest: { legend: 'Abertura máxima, f/', from: 'en angular', to: 'en tele' },
-    closest: 'Distancia mínima, m',
+    get closest() {
+      return byUnit({ m: 'Distancia mínima, m', ft: 'Distancia mínima, ft' });
+    },
     factor: 'Factor',
   },
   arrows: {

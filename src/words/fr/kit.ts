@@ -1,6 +1,7 @@
 // French: the kit.
 import type { Lens } from '../../kit/lens.ts';
 import type { KitList } from '../../kit/change.ts';
+import { byUnit } from '../countryInUse.ts';
 import type { KitWords } from '../kitWords.ts';
 import { FIELD_FAULT } from './fieldFaults.ts';
 import { write } from './write.ts';
@@ -65,7 +66,9 @@ export const words: KitWords = {
     remembers: { label: 'Nombre d’objectifs mémorisés', hint: 'Laissez vide si vous ne le savez pas. C’est dans le mode d’emploi.' },
     focal: { legend: 'Focale, mm', hint: 'Laissez la plus longue vide si l’objectif n’est pas un zoom.', from: 'plus courte', to: 'plus longue' },
     widest: { legend: 'Ouverture maximale, f/', from: 'à la plus courte', to: 'à la plus longue' },
-    closest: 'Distance minimale, m',
+    get closest() {
+      return byUnit({ m: 'Distance minimale, m', ft: 'Distance minimale, pi' });
+    },
     factor: 'Facteur',
   },
   arrows: {

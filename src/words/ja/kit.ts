@@ -1,6 +1,7 @@
 // Japanese: the kit.
 import type { Lens } from '../../kit/lens.ts';
 import type { KitList } from '../../kit/change.ts';
+import { byUnit } from '../countryInUse.ts';
 import type { KitWords } from '../kitWords.ts';
 import { FIELD_FAULT } from './fieldFaults.ts';
 import { write } from './write.ts';
@@ -47,7 +48,9 @@ export const words: KitWords = {
     remembers: { label: '記憶できるレンズの数', hint: '不明なら空欄にします。説明書に書かれています。' },
     focal: { legend: '焦点距離、mm', hint: '単焦点レンズでは、最長を空欄にします。', from: '最短', to: '最長' },
     widest: { legend: '開放絞り、f/', from: '最短側', to: '最長側' },
-    closest: '最短撮影距離、m',
+    get closest() {
+      return byUnit({ m: '最短撮影距離、m', ft: '最短撮影距離、ft' });
+    },
     factor: '倍率',
   },
   arrows: {
