@@ -51,3 +51,17 @@ export const brokenWords = (page: Page): Promise<string[]> =>
     }
     return broken;
   });
+
+/** What stands in an empty field and does not fit into it. */
+export const cutPlaceholders = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const pen = document.createElement('canvas').getContext('2d');
+    return [...document.querySelectorAll('input')].flatMap((field) => {
+      if (!pen || field.value !== '' || field.placeholder === '' || !field.checkVisibility()) return [];
+      const { paddingInlineStart, paddingInlineEnd } = getComputedStyle(field);
+      const { font } = getComputedStyle(field, '::placeholder');
+      pen.font = font;
+      const over = pen.measureText(field.placeholder).width - (field.clientWidth - Number.parseFloat(paddingInlineStart) - Number.parseFloat(paddingInlineEnd));
+      return over > 1 ? [`“${field.placeholder}” is ${Math.round(over)} px too long for its field`] : [];
+    });
+  });

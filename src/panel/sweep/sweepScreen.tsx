@@ -10,7 +10,6 @@ import { useKeysGo } from '../keys/useKeysGo.ts';
 import { late } from '../parts/late.tsx';
 import { MishapList } from '../parts/troubles.tsx';
 import { words as sentences } from '../../words/catalogue.ts';
-import { inUse } from '../../words/inUse.ts';
 import { useSurroundings } from '../useSession.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { subjectInWords } from '../words/subjects.ts';
@@ -52,10 +51,10 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
   const { belief, holds, plan, troubles, phase } = sweep;
   const offered = phase.name === 'offered' ? phase.outcome : null;
   const checking = phase.name === 'checking';
-  const written = inUse.value.screens;
+  const say = sentences('sweep').standing;
   const standing = useMemo(
-    () => sweepStandingOf({ belief, holds, plan, troubles, offered, checking }),
-    [belief, holds, plan, troubles, offered, checking, written],
+    () => sweepStandingOf({ belief, holds, plan, troubles, offered, checking }, say),
+    [belief, holds, plan, troubles, offered, checking, say],
   );
   const following = session.role.value !== 'owner';
   const coached = useCoaching(sweep, !following);

@@ -8,7 +8,7 @@ import { cutIn } from '../pseudo/cut.ts';
 import { untilStart, type Tour } from '../routes/tour.ts';
 import { picture } from '../screens.ts';
 import { seatAt } from '../seat.ts';
-import { brokenWords } from '../sizes.ts';
+import { brokenWords, cutPlaceholders } from '../sizes.ts';
 import { leftIn, sentencesOn } from './left.ts';
 import { inLanguage, openedIn, OTHERS } from './worn.ts';
 
@@ -51,6 +51,7 @@ async function look({ page, faults }: Tour, name: string, again?: (page: Page) =
       // Japanese has no blanks, so it may break anywhere.
       if (width >= (isPaper ? WHOLE_ON_PAPER : WHOLE) && language !== 'ja')
         add((await brokenWords(page)).map((word) => `${name} at ${width}: “${word}” is broken`));
+      if (width >= WHOLE) add((await cutPlaceholders(page)).map((one) => `${name} at ${width}: ${one}`));
       if (width === PICTURED) await picture(page, `${language}-${name}-${width}`);
       if (width === WIDTHS[0] && isPanel && (await isFolded(page))) add(misses(await sizeOf(page, name), HIGHER));
     }
