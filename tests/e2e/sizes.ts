@@ -59,8 +59,8 @@ export const cutPlaceholders = (page: Page): Promise<string[]> =>
     return [...document.querySelectorAll('input')].flatMap((field) => {
       if (!pen || field.value !== '' || field.placeholder === '' || !field.checkVisibility()) return [];
       const { paddingInlineStart, paddingInlineEnd } = getComputedStyle(field);
-      const { font } = getComputedStyle(field, '::placeholder');
-      pen.font = font;
+      const { fontWeight, fontSize, fontFamily } = getComputedStyle(field, '::placeholder');
+      pen.font = `${fontWeight} ${fontSize} ${fontFamily}`;
       const over = pen.measureText(field.placeholder).width - (field.clientWidth - Number.parseFloat(paddingInlineStart) - Number.parseFloat(paddingInlineEnd));
       return over > 1 ? [`“${field.placeholder}” is ${Math.round(over)} px too long for its field`] : [];
     });

@@ -6,7 +6,7 @@ export const words: FirstWords = {
   places: 'Mehr',
   place: { logbook: 'Logbuch', plan: 'Plan', kit: 'Ausrüstung', settings: 'Einstellungen', help: 'Hilfe' },
   field: 'Objektiv nachschlagen oder ein neues nennen',
-  placeholder: 'Objektiv, auch neu',
+  placeholder: 'Objektiv, bekannt oder neu',
   start: 'Start',
   back: 'Zurück',
   dismiss: 'Schließen',

@@ -6,7 +6,7 @@ export const words: FirstWords = {
   places: 'Más',
   place: { logbook: 'Cuaderno', plan: 'Plan', kit: 'Equipo', settings: 'Ajustes', help: 'Ayuda' },
   field: 'Busque un objetivo o dé nombre a uno nuevo',
-  placeholder: 'Objetivo, o uno nuevo',
+  placeholder: 'Objetivo conocido o nuevo',
   start: 'Empezar',
   back: 'Atrás',
   dismiss: 'Cerrar',
