@@ -37,6 +37,7 @@ async function look({ page, faults }: Tour, name: string, again?: (page: Page) =
   const isPanel = (await page.$('#panel')) !== null;
   const isPaper = !isPanel && (await page.$('#check, #ask')) === null;
   const english = isPanel ? await sentencesOn(page) : [];
+  const sheets = isPaper ? await sheetsOf(page) : 0;
   for (const language of OTHERS) {
     const add = (all: readonly string[]): void => void faults.push(...all.map((one) => `${language}, ${one}`));
     if (isPanel) await inLanguage(page, language);
@@ -55,10 +56,17 @@ async function look({ page, faults }: Tour, name: string, again?: (page: Page) =
       if (width === PICTURED) await picture(page, `${language}-${name}-${width}`);
       if (width === WIDTHS[0] && isPanel && (await isFolded(page))) add(misses(await sizeOf(page, name), HIGHER));
     }
+    if (isPaper && (await sheetsOf(page)) !== sheets) add([`${name}: not ${sheets} sheets, as in English`]);
     if (isPanel) add(leftIn(english, await sentencesOn(page)).map((one) => `${name}: “${one}” is English`));
   }
   if (isPanel) await inLanguage(page, 'en');
 }
+
+/** How many it is printed on. */
+const sheetsOf = async (page: Page): Promise<number> =>
+  Buffer.from(await page.pdf({ preferCSSPageSize: true }))
+    .toString('latin1')
+    .split(/\/Type \/Page\b/).length - 1;
 
 /** Held to a height is a screen as it opens. */
 const isFolded = (page: Page): Promise<boolean> => page.evaluate(() => document.querySelector('main details[open]') === null);
