@@ -24,6 +24,8 @@ export const optionsFor = (out: string, target: string) =>
     supported: { 'regexp-unicode-property-escapes': true },
     jsx: 'automatic',
     jsxImportSource: 'preact',
+    // Where packages lie behind a link, the paths that go into the names of the files must not say where it leads.
+    preserveSymlinks: true,
     legalComments: 'none',
     logLevel: 'warning',
   }) satisfies BuildOptions;
