@@ -4,7 +4,7 @@ import { existsSync } from 'node:fs';
 import { cp, mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import { build, type Plugin } from 'esbuild';
-import { bundleEarly, bundlePage, optionsFor, PANEL } from './bundles.ts';
+import { bundleEarly, bundlePage, bundleTabs, optionsFor, PANEL } from './bundles.ts';
 import { chromiumManifest, chromiumTarget } from './chromium.ts';
 import { drawnPanel } from './drawnPanel.ts';
 import { firefoxManifest, firefoxTarget } from './firefox.ts';
@@ -24,7 +24,7 @@ async function pagesIn(folder: string): Promise<string[]> {
     .map((name) => join(folder, name));
 }
 
-const pages = [...(await pagesIn('src/panel')), ...(await pagesIn('src/pages'))];
+const tabs = await pagesIn('src/pages');
 const panel = await drawnPanel(await readFile(PANEL, 'utf8'));
 
 /** `plugins`: what changes a source on its way, for a build that tests look at. */
@@ -44,15 +44,11 @@ export async function buildBrowser(name: keyof typeof BROWSERS, out: string, plu
     ],
   });
   await bundleEarly(options);
-  for (const page of pages) {
-    const { metafile } = await bundlePage(page, options);
-    if (page !== PANEL) {
-      await cp(page, join(out, basename(page)));
-      continue;
-    }
-    await writeFile(`${out}.json`, JSON.stringify(loadingOf(metafile, join(out, 'early.js'), join(out, 'panel.js')), null, 2));
-    await writeFile(join(out, basename(page)), panel);
-  }
+  const { metafile } = await bundlePage(PANEL, options);
+  await writeFile(`${out}.json`, JSON.stringify(loadingOf(metafile, join(out, 'early.js'), join(out, 'panel.js')), null, 2));
+  await writeFile(join(out, basename(PANEL)), panel);
+  await bundleTabs(tabs, options);
+  for (const page of tabs) await cp(page, join(out, basename(page)));
   for (const size of Object.values(manifest.icons ?? {})) await cp(size, join(out, size));
   await cp('manifest/_locales', join(out, '_locales'), { recursive: true });
   await writeFile(join(out, 'manifest.json'), `${JSON.stringify(manifest, null, 2)}\n`);

@@ -30,9 +30,18 @@ export const optionsFor = (out: string, target: string) =>
     logLevel: 'warning',
   }) satisfies BuildOptions;
 
-export function bundlePage(page: string, options: BuildOptions): Promise<BuildResult<{ metafile: true }>> {
+/** The pages in tabs share their parts: none is waited for as the panel is. */
+export const bundleTabs = (pages: readonly string[], options: BuildOptions): Promise<BuildResult<{ metafile: true }>> =>
+  build({ ...options, entryPoints: pages.flatMap(sourcesOf), plugins: [...(options.plugins ?? []), polyfillAsModule], splitting: true, metafile: true });
+
+/** The script and the style of a page. */
+function sourcesOf(page: string): string[] {
   const stem = page.slice(0, -'.html'.length);
-  const entryPoints = [`${stem}.ts`, `${stem}.tsx`, `${stem}.css`].filter((path) => existsSync(path));
+  return [`${stem}.ts`, `${stem}.tsx`, `${stem}.css`].filter((path) => existsSync(path));
+}
+
+export function bundlePage(page: string, options: BuildOptions): Promise<BuildResult<{ metafile: true }>> {
+  const entryPoints = sourcesOf(page);
   const plugins = [
     ...(options.plugins ?? []),
     polyfillAsModule,

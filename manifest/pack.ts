@@ -1,5 +1,6 @@
 // Builds and packs what is handed to the stores: a package for each browser, and the source that it was built from. The same
-// source gives the same bytes in any folder, on any day: the sums that are printed say so.
+// source gives the same bytes in any folder, on any day: the sums that are printed say so. Only some of them: name them,
+// `npm run pack -- firefox source`.
 import { createHash } from 'node:crypto';
 import { mkdir, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
@@ -19,8 +20,10 @@ async function write(what: string, files: readonly Packed[]): Promise<void> {
 
 await rm(OUT, { recursive: true, force: true });
 await mkdir(OUT, { recursive: true });
-for (const browser of ['chromium', 'firefox'] as const) {
+const named = process.argv.slice(2);
+const isWanted = (what: string): boolean => named.length === 0 || named.includes(what);
+for (const browser of (['chromium', 'firefox'] as const).filter(isWanted)) {
   await buildBrowser(browser, `dist/${browser}`);
   await write(browser, await filesIn(`dist/${browser}`));
 }
-await write('source', await sourcesIn('.'));
+if (isWanted('source')) await write('source', await sourcesIn('.'));
