@@ -8,6 +8,7 @@ import { bundleEarly, bundlePage, bundleTabs, optionsFor, PANEL } from './bundle
 import { chromiumManifest, chromiumTarget } from './chromium.ts';
 import { drawnPanel } from './drawnPanel.ts';
 import { firefoxManifest, firefoxTarget } from './firefox.ts';
+import { licencesOf } from './licences.ts';
 import { loadingOf } from './loading.ts';
 import { shortLists } from './shortLists.ts';
 
@@ -34,7 +35,7 @@ export async function buildBrowser(name: keyof typeof BROWSERS, out: string, plu
   await mkdir(join(out, 'icons'), { recursive: true });
   const options = { ...optionsFor(out, target), plugins: [...plugins, shortLists] };
   // A background script has no imports, nor has what runs on the audio thread or in a worker: each is one file.
-  await build({
+  const alone = await build({
     ...options,
     entryPoints: [
       'src/background/background.ts',
@@ -43,13 +44,15 @@ export async function buildBrowser(name: keyof typeof BROWSERS, out: string, plu
       'src/platform/pictures/practiceWorker.ts',
     ],
   });
-  await bundleEarly(options);
+  const early = await bundleEarly(options);
   const { metafile } = await bundlePage(PANEL, options);
   await writeFile(`${out}.json`, JSON.stringify(loadingOf(metafile, join(out, 'early.js'), join(out, 'panel.js')), null, 2));
   await writeFile(join(out, basename(PANEL)), panel);
-  await bundleTabs(tabs, options);
+  const inTabs = await bundleTabs(tabs, options);
   for (const page of tabs) await cp(page, join(out, basename(page)));
   for (const size of Object.values(manifest.icons ?? {})) await cp(size, join(out, size));
   await cp('manifest/_locales', join(out, '_locales'), { recursive: true });
+  const inputs = [alone.metafile, early.metafile, metafile, inTabs.metafile].flatMap((one) => Object.keys(one.inputs));
+  await writeFile(join(out, 'licences.txt'), await licencesOf(inputs));
   await writeFile(join(out, 'manifest.json'), `${JSON.stringify(manifest, null, 2)}\n`);
 }

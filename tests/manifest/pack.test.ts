@@ -6,6 +6,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import { promisify } from 'node:util';
 import JSZip from 'jszip';
+import packageJson from '../../package.json' with { type: 'json' };
 import { afterEach, expect, test } from 'vitest';
 import { filesIn, sourcesIn } from '../../manifest/filesIn.ts';
 import { zipOf } from '../../manifest/zip.ts';
@@ -46,11 +47,16 @@ async function packedIn(folder: string, zone: string): Promise<Record<string, st
   return Object.fromEntries(await Promise.all(sums));
 }
 
-test('two folders give the same packages', { timeout: 180_000 }, async () => {
+test('two folders give the same packages, with the notices of all that is bundled', { timeout: 180_000 }, async () => {
   const [near, far] = [await emptyFolder(), join(await emptyFolder(), 'deeper/in a folder')];
   const [one, other] = await Promise.all([packedIn(near, 'Pacific/Auckland'), packedIn(far, 'America/Los_Angeles')]);
   expect(Object.keys(one).map((name) => name.replace(/\d+\.\d+\.\d+/, 'N'))).toEqual(['sweepbook-N-chromium.zip', 'sweepbook-N-source.zip']);
   expect(other).toEqual(one);
+  const zip = await JSZip.loadAsync(await readFile(join(near, 'dist/packages', Object.keys(one)[0] ?? '')));
+  const notices = (await zip.file('licences.txt')?.async('string')) ?? '';
+  expect(notices).toContain('Permission is hereby granted');
+  for (const name of Object.keys(packageJson.dependencies)) expect(notices).toMatch(new RegExp(`^${name} \\d+\\.\\d+\\.\\d+\nLicence: `, 'm'));
+  expect(notices).toContain('Carnegie Mellon University');
 });
 
 test('a zip file is the same whatever the order its files came in, and says what may be run', async () => {
