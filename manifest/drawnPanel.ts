@@ -15,7 +15,7 @@ export async function drawnPanel(page: string): Promise<string> {
     packages: 'external',
     platform: 'node',
     format: 'esm',
-    target: 'node20',
+    target: 'node22',
     jsx: 'automatic',
     jsxImportSource: 'preact',
     logLevel: 'warning',
