@@ -6,9 +6,7 @@ import { writeTable } from '../../logbook/csv/writeTable.ts';
 import { isoOf } from '../../calendar.ts';
 import { saveFile } from '../../platform/files.ts';
 import { likedLanguages } from '../../platform/language.ts';
-import { ownWordsOf } from '../../voice/ownWords/take.ts';
 import { words } from '../../words/catalogue.ts';
-import { vocabulary } from '../../words/taught.ts';
 import type { Library } from '../../logbook/library.ts';
 import { libraryIn } from '../session/libraryIn.ts';
 import { Empty } from '../empty/empty.ts';
@@ -24,9 +22,8 @@ export function FilesScreen() {
   const made = session.backedUp.value;
   const [said, setSaid] = useState('');
   const write = async (): Promise<void> => {
-    const taught = await session.taught();
-    const ownWords = taught.ok && taught.value.length > 0 ? ownWordsOf(vocabulary().tag, taught.value) : null;
-    saveFile(`sweepbook-backup-${day()}.json`, 'application/json', writeBackup(libraryIn(session), session.clock(), ownWords));
+    const taught = await session.taughtInAll();
+    saveFile(`sweepbook-backup-${day()}.json`, 'application/json', writeBackup(libraryIn(session), session.clock(), taught.ok ? taught.value : []));
     session.backUp();
     setSaid(taught.ok ? '' : backup.withoutWords);
   };

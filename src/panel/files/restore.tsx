@@ -11,6 +11,10 @@ import { useSession } from '../useSession.ts';
 
 const MOST_SHOWN = 50;
 
+/** How many words, each language's counted by themselves. */
+const countOf = (taught: ReadBackup['words']): number =>
+  taught.map(({ takes }) => new Set(takes.map(({ word }) => word)).size).reduce((sum, count) => sum + count, 0);
+
 export function Restore() {
   const { restore: say, unread, more } = words('files');
   const session = useSession();
@@ -25,7 +29,7 @@ export function Restore() {
   const bring = async (how: Bringing): Promise<void> => {
     if (!backup) return;
     const brought = await session.bring(backup.library, how);
-    const taught = brought.ok && backup.words ? await session.bringTaught(backup.words.takes, how) : null;
+    const taught = brought.ok && backup.words.length > 0 ? await session.bringTaught(backup.words, how) : null;
     const done = taught === null || taught.ok ? say.done : say.withoutWords(words('store').taught[taught.fault]);
     setSaid(brought.ok ? done : brought.fault);
     setBackup(null);
@@ -38,7 +42,7 @@ export function Restore() {
       {backup && plan && (
         <div class="stack">
           <p>{say.plan(backup.made, plan).join(' ')}</p>
-          {backup.words && <p>{say.taught(new Set(backup.words.takes.map(({ word }) => word)).size)}</p>}
+          {backup.words.length > 0 && <p>{say.taught(countOf(backup.words))}</p>}
           {plan.counts.conflict > 0 && <p class="small">{say.conflict}</p>}
           <details>
             <summary>{say.each}</summary>

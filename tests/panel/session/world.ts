@@ -14,7 +14,7 @@ import { failed, got, type Result } from '../../../src/result.ts';
 import type { Alarm } from '../../../src/sweep/effect.ts';
 import { inputOf } from '../../../src/sweep/meaning.ts';
 import { moment, seconds, type Moment, type Seconds } from '../../../src/units.ts';
-import type { Take } from '../../../src/voice/ownWords/take.ts';
+import { ownWordsOf, type Take } from '../../../src/voice/ownWords/take.ts';
 
 const NO_ROOM: StoreFault = { is: 'not written', why: 'full' };
 
@@ -309,6 +309,7 @@ export class Window {
       takes: () =>
         Promise.resolve({
           read: () => Promise.resolve(got(computer.taught)),
+          all: () => Promise.resolve(got([ownWordsOf('en-US', computer.taught)])),
           change: (how) => {
             computer.taught = how(computer.taught) ?? computer.taught;
             return Promise.resolve(got(computer.taught));

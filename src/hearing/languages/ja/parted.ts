@@ -16,6 +16,12 @@ const phrases: readonly string[] = [
   [SIGNS.plus, SIGNS.minus, SETTING, SETTING_BEHIND, courtesies, articles, frames, places].flat(),
   [QUESTION.openings, QUESTION.everyday, QUESTION.closings, QUESTION.fillers, ['てん', 'レンズ']].flat(),
 ].flat();
+/** Of a number that is said in another way, the usual one; what is a single kana is told by what stands before it. */
+const usual = new Map(
+  Array.from({ length: LARGEST }, (_, at) => otherWays(at + 1).map((way) => [way, sayWhole(at + 1)] as const))
+    .flat()
+    .filter(([way]) => way.length > 1),
+);
 const numbers = new Set(Array.from({ length: LARGEST + 1 }, (_, whole) => [sayWhole(whole), ...otherWays(whole)]).flat());
 const known = new Set([...phrases.map(inKana), ...numbers]);
 const longest = Math.max(...[...known].map((word) => word.length));
@@ -27,8 +33,10 @@ const PIECE = 0.1;
 const KANA = 1;
 const LONGEST_PIECE = 4;
 /** No piece begins with one of these. */
-const DEPENDENT = 'ぁぃぅぇぉっゃゅょん';
+const DEPENDENT = 'ぁぃぅぇぉっゃゅょ';
 const SHORT_NUMBERS = ['に', 'し', 'ご', 'く'];
+/** What ends a sentence, or stands behind a word, begins none. */
+const ENDINGS = ['ね', 'よ', 'な', 'さ', 'わ', 'だ', 'で'];
 /** Short words that stand beside numbers. */
 const BESIDE_NUMBERS = ['です', 'みり', 'てん', 'の', 'を', 'と', 'から'];
 
@@ -64,11 +72,12 @@ function together(found: readonly string[]): string[] {
   let isNumber = false;
   for (const [at, word] of found.entries()) {
     const before = joined.at(-1);
-    const behindPiece = SHORT_NUMBERS.includes(word) && before !== undefined && !known.has(before);
+    const behindPiece: boolean = SHORT_NUMBERS.includes(word) && before !== undefined && !known.has(before);
     const behindNumber: boolean = isNumber && isShort(word);
+    const behindEnding = at === 1 && ENDINGS.includes(found[0] ?? '');
     const beforeNumber = numbers.has(word) && at > 0 && isShort(found[at - 1] ?? '');
-    if (before !== undefined && (behindPiece || behindNumber || beforeNumber)) joined.splice(-1, 1, before + word);
-    else joined.push(word);
+    if (before !== undefined && (behindPiece || behindNumber || beforeNumber || behindEnding)) joined.splice(-1, 1, before + word);
+    else joined.push(usual.get(word) ?? word);
     isNumber = numbers.has(word) || behindNumber;
   }
   return joined;

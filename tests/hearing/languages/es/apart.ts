@@ -12,8 +12,8 @@ interface Pair {
 }
 
 /** The distance between two phrases of the language. */
-export function distanceIn({ pronunciation }: HeardLanguage): (one: string, other: string) => number {
-  const pronounce = pronouncer(pronunciation);
+export function distanceIn(language: HeardLanguage): (one: string, other: string) => number {
+  const pronounce = pronouncer(language.pronunciation);
   const sounds = (phrase: string): string => bareWordsIn(language)(phrase).map(pronounce).join('');
   return (one, other) => soundDistance(sounds(one), sounds(other));
 }
