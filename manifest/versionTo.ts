@@ -5,10 +5,14 @@ import { versionedTo } from './version.ts';
 
 const FILES = { packageJson: 'package.json', lockfile: 'package-lock.json', changelog: 'CHANGELOG.md' } as const;
 
-const [packageJson, lockfile, changelog] = await Promise.all([FILES.packageJson, FILES.lockfile, FILES.changelog].map((path) => readFile(path, 'utf8')));
+const now = {
+  packageJson: await readFile(FILES.packageJson, 'utf8'),
+  lockfile: await readFile(FILES.lockfile, 'utf8'),
+  changelog: await readFile(FILES.changelog, 'utf8'),
+};
 const version = process.argv[2] ?? '';
 try {
-  const changed = versionedTo(version, new Date().toISOString().slice(0, 10), { packageJson, lockfile, changelog });
+  const changed = versionedTo(version, new Date().toISOString().slice(0, 10), now);
   await writeFile(FILES.packageJson, changed.packageJson);
   await writeFile(FILES.lockfile, changed.lockfile);
   await writeFile(FILES.changelog, changed.changelog);
