@@ -157,7 +157,6 @@ export const ROOMS = table({
       'the bench',
       'photographs',
       'optics/setUp',
-      'voice/ownWords',
       'voice',
       'logbook/plan',
       'logbook',

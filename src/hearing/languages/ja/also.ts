@@ -1,6 +1,11 @@
 // Japanese: what is understood beside the taught words: other words for it, and forms that what makes a statement does not cover.
 import type { Word } from '../../../sweep/inputs.ts';
 
+/** With a particle behind where to. */
+const GOING = ['進む', '進んで', '進みます', '行く', '行って', '行きます'];
+/** What says that it is as it was. */
+const STILL = ['まだ', 'ずっと', '今も', '前と', 'さっきと'];
+
 export const ALSO: Record<Word, readonly string[]> = {
   solid: ['ばっちし', '安定', '安定点灯', '完璧'],
   delayed: ['遅れてついた', '遅れてつきました', '遅れて点灯', '遅かった', '遅延'],
@@ -19,14 +24,17 @@ export const ALSO: Record<Word, readonly string[]> = {
   accept: ['決定', '採用', 'これで決定', 'これで確定'],
   'go on': ['続けて', '続けます', '継続'],
   set: [],
-  same: 'そのまま 変わらない 変わりません 変わってない 変わっていない 変わってません 変化なし 変わりなし ズレてない ズレていない ズレてません ズレません ズレなし'.split(
-    ' ',
-  ),
+  same: [
+    ...STILL.map((still) => `${still}同じ`),
+    ...'そのまま 変わらない 変わりません 変わってない 変わっていない 変わってません 変化なし 変わりなし ズレてない ズレていない ズレてません ズレません ズレなし'.split(
+      ' ',
+    ),
+  ],
   shifted: ['ズレ', 'ズレちゃった', '動きました', '変わりました'],
   finish: ['終わり', '終わります', 'おしまい'],
   help: ['使い方'],
   entered: ['入力済み', '設定した', '設定しました', '設定済み', '入れた', '入れました'],
-  next: '次 次に進む 次に進んで 次へ進む 次に進みます 次へ進みます 次に行く 次に行きます 次のレンズ 次の手順'.split(' '),
+  next: ['次', '次のレンズ', '次の手順', ...['に', 'へ'].flatMap((particle) => GOING.map((going) => `次${particle}${going}`))],
   back: ['戻って', '戻ります', '前へ', '前に戻る', '前に戻って', '前に戻ります', '一つ戻る', '前の手順', '一つ前'],
   'far view': ['拡大表示', '大きく表示', '大画面表示'],
 };
