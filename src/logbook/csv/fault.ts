@@ -21,4 +21,5 @@ export interface LineFault {
 }
 
 export type TableFault =
-  { readonly is: 'open quote'; readonly line: number } | { readonly is: 'empty' } | { readonly is: 'too many lines'; readonly most: number };
+  /** A quote that never closes, or one where none may stand. */
+  { readonly is: 'open quote' | 'stray quote'; readonly line: number } | { readonly is: 'empty' } | { readonly is: 'too many lines'; readonly most: number };

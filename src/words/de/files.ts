@@ -51,6 +51,8 @@ export const words: FilesWords = {
       switch (fault.is) {
         case 'open quote':
           return `Zeile ${write.number(fault.line)}: Ein Anführungszeichen ist nicht geschlossen. Schließen Sie es und wählen Sie die Datei neu.`;
+        case 'stray quote':
+          return `Zeile ${write.number(fault.line)}: Mitten in einem Feld steht ein Anführungszeichen. Entfernen Sie es und wählen Sie die Datei neu.`;
         case 'empty':
           return 'Diese Tabelle ist leer. Sie braucht eine Kopfzeile und eine Zeile für jeden Wert.';
         case 'too many lines':

@@ -50,6 +50,8 @@ export const words: FilesWords = {
       switch (fault.is) {
         case 'open quote':
           return `Line ${write.number(fault.line)}: a quotation mark is not closed. Close it, then choose the file again.`;
+        case 'stray quote':
+          return `Line ${write.number(fault.line)}: a quotation mark stands in the middle of a field. Remove it, then choose the file again.`;
         case 'empty':
           return 'This table is empty. It needs a line of headings and one line for each value.';
         case 'too many lines':

@@ -50,6 +50,8 @@ export const words: FilesWords = {
       switch (fault.is) {
         case 'open quote':
           return `Línea ${write.number(fault.line)}: hay unas comillas sin cerrar. Ciérrelas y vuelva a elegir el archivo.`;
+        case 'stray quote':
+          return `Línea ${write.number(fault.line)}: hay unas comillas en medio de un campo. Quítelas y vuelva a elegir el archivo.`;
         case 'empty':
           return 'Esta tabla está vacía. Necesita una línea de encabezados y una línea por cada valor.';
         case 'too many lines':

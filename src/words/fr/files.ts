@@ -50,6 +50,8 @@ export const words: FilesWords = {
       switch (fault.is) {
         case 'open quote':
           return `Ligne ${write.number(fault.line)} : un guillemet n’est pas fermé. Fermez-le, puis choisissez de nouveau le fichier.`;
+        case 'stray quote':
+          return `Ligne ${write.number(fault.line)} : un guillemet se trouve au milieu d’un champ. Supprimez-le, puis choisissez de nouveau le fichier.`;
         case 'empty':
           return 'Ce tableau est vide. Il lui faut une ligne d’en-têtes et une ligne par valeur.';
         case 'too many lines':

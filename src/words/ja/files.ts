@@ -49,6 +49,8 @@ export const words: FilesWords = {
       switch (fault.is) {
         case 'open quote':
           return `${write.number(fault.line)}行目の引用符が閉じていません。閉じてから、ファイルを選び直してください。`;
+        case 'stray quote':
+          return `${write.number(fault.line)}行目で、項目の途中に引用符があります。削除してから、ファイルを選び直してください。`;
         case 'empty':
           return 'この表は空です。見出しの行と、値ごとに1行が必要です。';
         case 'too many lines':
