@@ -29,7 +29,7 @@ export const words: SettingsWords = {
     label: 'Einstellung suchen',
     found: (count) => (count === 0 ? 'Keine Einstellung passt. Versuchen Sie ein anderes Wort.' : `${write.number(count)} gefunden`),
   },
-  pages: { working: 'Ablauf', sound: 'Ton', voice: 'Sprache', look: 'Anzeige', language: 'Sprachen', logbook: 'Logbuch' },
+  pages: { working: 'Ablauf', sound: 'Ton', voice: 'Spracheingabe', look: 'Anzeige', language: 'Sprache', logbook: 'Logbuch' },
   states: {
     working: (care, { holdTime, pace }) => line([care, write.unit(holdTime, 'second'), PACED[pace.set]]),
     sound: (speaks, tones) => line([speaks ? 'spricht jeden Wert' : 'spricht nicht', tones ? 'Töne' : 'keine Töne']),
