@@ -16,11 +16,11 @@ import { run } from '../words/run.ts';
 import { wearPageLanguages } from './pageLanguage.ts';
 import { PrintButton } from './printButton.tsx';
 
-/** CSS knows A4 by name, but not A6 (CSS Paged Media 3, 7.1). */
+/** CSS knows A4 and Letter by name, but not A6 (CSS Paged Media 3, 7.1). */
 const PAPER = {
   A6: 'size: 105mm 148mm; margin: 8mm',
   A4: 'size: 210mm 297mm; margin: 18mm',
-  Letter: 'size: 215.9mm 279.4mm; margin: 18mm',
+  Letter: 'size: letter; margin: 18mm',
 } as const;
 
 /** The size of the paper: the one rule that changes, and a style in the page itself is not allowed. */
