@@ -10,5 +10,9 @@ export const LISTENING: ReadonlySet<string> = new Set([
   'src/platform/ear/ear.ts',
   'src/platform/ear/listening.ts',
   'src/platform/ear/ownWords.ts',
-  'src/words/en/voice.ts',
 ]);
+
+/** Of every language: what the voice sheet says, and its sounds. */
+const OF_EVERY_LANGUAGE = /^src\/(?:words\/\w\w\/voice|hearing\/languages\/\w\w\/(?:english|german|spanish|french|japanese))\.ts$/;
+
+export const isForListening = (part: string): boolean => LISTENING.has(part) || OF_EVERY_LANGUAGE.test(part);

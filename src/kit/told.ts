@@ -54,6 +54,6 @@ export function onlyFocal(lens: Pick<Lens, 'name' | 'focal'>): Millimetres | nul
   return focal && focal.from === focal.to ? focal.from : null;
 }
 
-/** Two names for one thing: capitals and blanks do not part them. */
+/** Two names for one thing: capitals, blanks and the width of figures do not part them, as a name that was said comes without. */
 export const isSameName = (one: string, other: string): boolean => folded(one) === folded(other);
-const folded = (name: string): string => name.trim().replace(/\s+/g, ' ').toLowerCase();
+const folded = (name: string): string => name.normalize('NFKC').replace(/\s+/g, '').toLowerCase();

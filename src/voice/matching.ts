@@ -37,7 +37,7 @@ export type StrictMatch = (candidates: readonly Guess[], allowed: readonly Word[
 export function strictMatcherFor(language: Vocabulary): StrictMatch {
   const { words: taught } = language;
   const { wordsOf, correctionIn } = correctionsIn(language);
-  const spelt = language.parted ? (phrase: string): string => wordsOf(phrase).join(' ') : (phrase: string): string => phrase;
+  const spelt = (phrase: string): string => wordsOf(phrase).join(' ');
   const set = spelt(taught.set.say);
   const said = new Map(WORDS.map((word) => [word, new Set([taught[word].say, ...taught[word].also].map(spelt))]));
 
@@ -73,7 +73,7 @@ export function strictMatcherFor(language: Vocabulary): StrictMatch {
     const readings = heard.flatMap((words) => readingOf(words, allowed) ?? []);
     const [first] = readings;
     if (!first) return final && heard.some((words) => looksLikeSetting(words, allowed)) ? { is: 'unclear', best: null } : { is: 'ignored' };
-    if (!final && mayGoOn(first.input, allowed)) return { is: 'ignored' };
+    if (!final && (language.deniesBehind || mayGoOn(first.input, allowed))) return { is: 'ignored' };
     const agreed = first.input.told === 'set' || readings.every(({ words }) => words === first.words);
     if (agreed) return first;
     return final ? { is: 'unclear', best: first } : { is: 'ignored' };

@@ -3,7 +3,7 @@ import { beforeAll, expect, test } from 'vitest';
 import type { Metafile } from 'esbuild';
 import { bundlePage, optionsFor, PANEL } from '../../manifest/bundles.ts';
 import { chromiumTarget } from '../../manifest/chromium.ts';
-import { LISTENING } from '../../manifest/listening.ts';
+import { isForListening, LISTENING } from '../../manifest/listening.ts';
 import { loadingOf, onlyForListening } from '../../manifest/loading.ts';
 import { partOf } from '../../manifest/parts.ts';
 
@@ -19,7 +19,11 @@ test('every listed part of listening is a part that the build makes', () => {
 });
 
 test('what nothing but listening asks for is listed', () => {
-  expect(onlyForListening(metafile, 'dist/chromium/panel.js').toSorted()).toEqual([...LISTENING].toSorted());
+  expect(
+    onlyForListening(metafile, 'dist/chromium/panel.js')
+      .filter((part) => !/\/\w\w\/\w+\.ts$/.test(part))
+      .toSorted(),
+  ).toEqual([...LISTENING].toSorted());
 });
 
 test('every part that hears is listed', () => {
@@ -27,12 +31,23 @@ test('every part that hears is listed', () => {
 });
 
 test('the first script, what is loaded at once, on demand and for listening are apart and make up the whole', () => {
-  const { first, atOnce, onDemand, listening } = loadingOf(metafile, 'dist/chromium/early.js', 'dist/chromium/panel.js');
-  const all = [...atOnce, ...onDemand, ...listening];
+  const { first, atOnce, onDemand, listening, languages } = loadingOf(metafile, 'dist/chromium/early.js', 'dist/chromium/panel.js');
+  const all = [...atOnce, ...onDemand, ...listening, ...Object.values(languages).flatMap(({ words, heard }) => [...words, ...heard])];
   expect(new Set(all).size).toBe(all.length);
   expect(atOnce).toEqual(expect.arrayContaining([...first]));
   const scripts = Object.keys(metafile.outputs).filter((path) => path.endsWith('.js'));
   expect(all.toSorted()).toEqual([...scripts, 'dist/chromium/early.js'].toSorted());
+});
+
+test('what only a language has is its own, and everything that only listening asks for is listed', () => {
+  const only = onlyForListening(metafile, 'dist/chromium/panel.js');
+  expect(only.filter((part) => !isForListening(part))).toEqual([]);
+  const { languages } = loadingOf(metafile, 'dist/chromium/early.js', 'dist/chromium/panel.js');
+  for (const { words, heard, firstSweep } of Object.values(languages)) {
+    expect(words.length).toBeGreaterThan(25);
+    expect(heard.length).toBeGreaterThan(1);
+    expect(firstSweep.length).toBeGreaterThan(1);
+  }
 });
 
 test('what judges a verdict is not loaded at once: the start is drawn without it', () => {

@@ -290,7 +290,8 @@ export class FakeSession implements Session {
     this.asked.push('try the sound');
     return Promise.resolve(this.soundHeard);
   };
-  bringTaught: Session['bringTaught'] = () => Promise.resolve(got([]));
+  bringTaught: Session['bringTaught'] = () => Promise.resolve(DONE);
+  taughtInAll: Session['taughtInAll'] = () => Promise.resolve(got([]));
   say({ spoken, written }: InWords): void {
     this.said.push(spoken);
     this.announcement.value = written;

@@ -151,7 +151,7 @@ describe('help', () => {
   test('every word is there with its key', async () => {
     await at('Help');
     for (const word of WORDS) {
-      const row = screen.getByRole('rowheader', { name: word === 'set' ? 'set plus 6' : word }).closest('tr');
+      const row = screen.getByRole('rowheader', { name: word === 'set' ? 'set plus six' : word }).closest('tr');
       expect(row?.textContent).toContain(capOf(word));
     }
   });
@@ -165,7 +165,7 @@ describe('help', () => {
 
 describe('what is possible now', () => {
   const inTable = (): (string | null)[] => [...document.querySelectorAll('[aria-labelledby="now"] tbody th')].map(({ textContent }) => textContent);
-  const written = (word: Word): string => (word === 'set' ? 'set plus 6' : word);
+  const written = (word: Word): string => (word === 'set' ? 'set plus six' : word);
 
   test('without a sweep there are the ways to begin one', async () => {
     await at('Help');

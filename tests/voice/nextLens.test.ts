@@ -11,6 +11,8 @@ test.each([
   ['next lens Corvid eighty-five', 'Corvid 85'],
   ['Next lens corvid 35', 'Corvid 35'],
   ['next orrin two hundred', 'Orrin 200'],
+  ['Next lens, Corvid 85.', 'Corvid 85'],
+  ['Next lens.', null],
   ['next', null],
   ['next lens', null],
   ['next one', null],

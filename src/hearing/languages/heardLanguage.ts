@@ -22,6 +22,8 @@ export interface Vocabulary {
    * way. Signs and figures are left to the matcher; `say` and `zeros` of the numbers are spelt in this way already.
    */
   parted?(text: string): string;
+  /** What denies a word stands behind it, so that no word is sure before the person has stopped. */
+  readonly deniesBehind?: true;
 }
 
 /** The same with how its words sound. */

@@ -15,10 +15,18 @@ export const Backup = v.object({
   library: Library,
   /** Patterns of the taught words; absent where none were taught. */
   words: v.exactOptional(OwnWords),
+  /** The same of every other language. */
+  otherWords: v.exactOptional(v.array(OwnWords)),
 });
 export type Backup = v.InferOutput<typeof Backup>;
 
-const Envelope = v.object({ sweepbook: v.literal('backup'), made: Moment, library: v.unknown(), words: v.optional(v.unknown()) });
+const Envelope = v.object({
+  sweepbook: v.literal('backup'),
+  made: Moment,
+  library: v.unknown(),
+  words: v.optional(v.unknown()),
+  otherWords: v.optional(v.array(v.unknown()), []),
+});
 
 /** Why a file is no backup that can be read. */
 export type BackupFault = LibraryFault | 'too large' | 'no backup' | 'damaged';
@@ -26,13 +34,16 @@ export type BackupFault = LibraryFault | 'too large' | 'no backup' | 'damaged';
 /** Larger than any logbook; a wrong file this large is not worth the wait. */
 const MOST_CHARACTERS = 200_000_000;
 
-export const writeBackup = (library: Library, made: Moment, words: OwnWords | null = null): string =>
-  `${JSON.stringify({ sweepbook: 'backup', made, library, ...(words ? { words } : {}) } satisfies Backup, null, 1)}\n`;
+/** `words`: those of each language. */
+export function writeBackup(library: Library, made: Moment, [words, ...otherWords]: readonly OwnWords[] = []): string {
+  const taught = { ...(words ? { words } : {}), ...(otherWords.length > 0 ? { otherWords } : {}) };
+  return `${JSON.stringify({ sweepbook: 'backup', made, library, ...taught } satisfies Backup, null, 1)}\n`;
+}
 
 export interface ReadBackup extends ReadLibrary {
   readonly made: Moment;
-  /** Null where there are none, or they cannot be read: then that is said among what was set aside. */
-  readonly words: OwnWords | null;
+  /** Of each language. What cannot be read is missing here, and said among what was set aside. */
+  readonly words: readonly OwnWords[];
 }
 
 /** Reads a backup of any version. Items that do not fit come back as set aside; nothing is thrown. */
@@ -44,10 +55,11 @@ export function readBackup(text: string): Result<ReadBackup, BackupFault> {
   if (!envelope.success) return failed('no backup');
   const read = readLibrary(envelope.output.library);
   if (!read.ok) return read;
-  const { made, words: written } = envelope.output;
-  const words = written === undefined ? null : v.safeParse(OwnWords, written);
-  const setAside = words && !words.success ? [...read.value.setAside, { item: written, why: { is: 'taught words unread' } as const }] : read.value.setAside;
-  return got({ ...read.value, setAside, made, words: words?.success ? words.output : null });
+  const { made, words: written, otherWords } = envelope.output;
+  const taught = (written === undefined ? otherWords : [written, ...otherWords]).map((item) => ({ item, read: v.safeParse(OwnWords, item) }));
+  const unread = taught.flatMap(({ item, read: { success } }) => (success ? [] : [{ item, why: { is: 'taught words unread' } as const }]));
+  const words = taught.flatMap(({ read: { success, output } }) => (success ? [output] : []));
+  return got({ ...read.value, setAside: [...read.value.setAside, ...unread], made, words });
 }
 
 function parse(text: string): Result<unknown, BackupFault> {

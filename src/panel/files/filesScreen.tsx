@@ -1,12 +1,12 @@
 // Out and in: a backup of everything, tables of the results, and the copies this browser keeps by itself.
 import { useState } from 'preact/hooks';
 import { writeBackup } from '../../logbook/backup/backup.ts';
+import { styleFor } from '../../logbook/csv/style.ts';
 import { writeTable } from '../../logbook/csv/writeTable.ts';
 import { isoOf } from '../../calendar.ts';
 import { saveFile } from '../../platform/files.ts';
-import { ownWordsOf } from '../../voice/ownWords/take.ts';
+import { likedLanguages } from '../../platform/language.ts';
 import { words } from '../../words/catalogue.ts';
-import { vocabulary } from '../../words/taught.ts';
 import type { Library } from '../../logbook/library.ts';
 import { libraryIn } from '../session/libraryIn.ts';
 import { Empty } from '../empty/empty.ts';
@@ -22,9 +22,8 @@ export function FilesScreen() {
   const made = session.backedUp.value;
   const [said, setSaid] = useState('');
   const write = async (): Promise<void> => {
-    const taught = await session.taught();
-    const ownWords = taught.ok && taught.value.length > 0 ? ownWordsOf(vocabulary().tag, taught.value) : null;
-    saveFile(`sweepbook-backup-${day()}.json`, 'application/json', writeBackup(libraryIn(session), session.clock(), ownWords));
+    const taught = await session.taughtInAll();
+    saveFile(`sweepbook-backup-${day()}.json`, 'application/json', writeBackup(libraryIn(session), session.clock(), taught.ok ? taught.value : []));
     session.backUp();
     setSaid(taught.ok ? '' : backup.withoutWords);
   };
@@ -46,7 +45,10 @@ export function FilesScreen() {
       <section class="card" aria-labelledby="table">
         <h2 id="table">{table.title}</h2>
         <p class="small">{table.about}</p>
-        <button type="button" onClick={() => saveFile(`sweepbook-results-${day()}.csv`, 'text/csv', writeTable(libraryIn(session)))}>
+        <button
+          type="button"
+          onClick={() => saveFile(`sweepbook-results-${day()}.csv`, 'text/csv', writeTable(libraryIn(session), styleFor(likedLanguages()[0])))}
+        >
           {table.write}
         </button>
         <TableIn />

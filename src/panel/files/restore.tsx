@@ -4,6 +4,7 @@ import { readBackup, type ReadBackup } from '../../logbook/backup/backup.ts';
 import { planRestore } from '../../logbook/backup/restore.ts';
 import { readText } from '../../platform/files.ts';
 import { words } from '../../words/catalogue.ts';
+import { run } from '../../words/run.ts';
 import { libraryIn } from '../session/libraryIn.ts';
 import { ChooseFile } from '../parts/chooseFile.tsx';
 import type { Bringing } from '../session/session.ts';
@@ -11,8 +12,12 @@ import { useSession } from '../useSession.ts';
 
 const MOST_SHOWN = 50;
 
+/** How many words, each language's counted by themselves. */
+const countOf = (taught: ReadBackup['words']): number =>
+  taught.map(({ takes }) => new Set(takes.map(({ word }) => word)).size).reduce((sum, count) => sum + count, 0);
+
 export function Restore() {
-  const { restore: say, unread, more } = words('files');
+  const { restore: say, unread } = words('files');
   const session = useSession();
   const [backup, setBackup] = useState<ReadBackup | null>(null);
   const [said, setSaid] = useState('');
@@ -25,7 +30,7 @@ export function Restore() {
   const bring = async (how: Bringing): Promise<void> => {
     if (!backup) return;
     const brought = await session.bring(backup.library, how);
-    const taught = brought.ok && backup.words ? await session.bringTaught(backup.words.takes, how) : null;
+    const taught = brought.ok && backup.words.length > 0 ? await session.bringTaught(backup.words, how) : null;
     const done = taught === null || taught.ok ? say.done : say.withoutWords(words('store').taught[taught.fault]);
     setSaid(brought.ok ? done : brought.fault);
     setBackup(null);
@@ -37,19 +42,19 @@ export function Restore() {
       {said && <p role="alert">{said}</p>}
       {backup && plan && (
         <div class="stack">
-          <p>{say.plan(backup.made, plan).join(' ')}</p>
-          {backup.words && <p>{say.taught(new Set(backup.words.takes.map(({ word }) => word)).size)}</p>}
+          <p>{run(say.plan(backup.made, plan))}</p>
+          {backup.words.length > 0 && <p>{say.taught(countOf(backup.words))}</p>}
           {plan.counts.conflict > 0 && <p class="small">{say.conflict}</p>}
           <details>
             <summary>{say.each}</summary>
             <ul>
               {plan.items
-                .flatMap(({ list, id, title, is }) => (is === 'same' ? [] : [{ key: `${list} ${id}`, sentence: say.item(title, is) }]))
+                .flatMap(({ list, id, title, is }) => (is === 'same' ? [] : [{ key: `${list} ${id}`, sentence: say.item(list, title, is) }]))
                 .slice(0, MOST_SHOWN)
                 .map(({ key, sentence }) => (
                   <li key={key}>{sentence}</li>
                 ))}
-              {plan.items.length - plan.counts.same > MOST_SHOWN && <li>{more(plan.items.length - plan.counts.same - MOST_SHOWN)}</li>}
+              {plan.items.length - plan.counts.same > MOST_SHOWN && <li>{say.more(plan.items.length - plan.counts.same - MOST_SHOWN)}</li>}
               {plan.invalid.slice(0, MOST_SHOWN).map(({ why }, index) => (
                 <li key={index}>{say.aside(why)}</li>
               ))}

@@ -10,7 +10,7 @@ import type { Takes, TakesFault } from '../../platform/takes.ts';
 import { DONE, failed, type Result } from '../../result.ts';
 import type { Moment } from '../../units.ts';
 import { joinTaught } from '../../voice/ownWords/forgetting.ts';
-import type { Take } from '../../voice/ownWords/take.ts';
+import type { OwnWords } from '../../voice/ownWords/take.ts';
 import { words } from '../../words/catalogue.ts';
 import type { Keeper } from './keeper.ts';
 import type { LibraryStore } from './library.ts';
@@ -45,6 +45,9 @@ export async function bringBack(world: World, at: Moment): Promise<Result> {
 }
 
 /** Taught words of a backup: a word taught in both stays as it is here, or becomes the backup's; no word is lost. */
-export async function bringTaught(takes: Takes, brought: readonly Take[], how: Bringing): Promise<Result<readonly Take[], TakesFault>> {
-  return takes.change((mine) => mine && (how === 'replace' ? joinTaught(brought, mine) : joinTaught(mine, brought)));
+export async function bringTaught(takes: Takes, brought: readonly OwnWords[], how: Bringing): Promise<Result<undefined, TakesFault>> {
+  const all = brought.map(({ language, takes: theirs }) =>
+    takes.change((mine) => mine && (how === 'replace' ? joinTaught(theirs, mine) : joinTaught(mine, theirs)), language),
+  );
+  return (await Promise.all(all)).find((kept) => !kept.ok) ?? DONE;
 }

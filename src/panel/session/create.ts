@@ -206,6 +206,7 @@ export function createSession(ports: Ports): Session {
       return bringBack({ ...ports, keeper, library }, at);
     },
     taught: async () => (await ports.takes()).read(),
+    taughtInAll: async () => (await ports.takes()).all(),
     bringTaught: async (brought, how) => (await import('./bringing.ts')).bringTaught(await ports.takes(), brought, how),
     eraseHeard: async () => (await import('./erasing.ts')).eraseHeard({ ...ports, keeper, library, live }),
     backUp: () => library.backUp(now()),

@@ -34,7 +34,7 @@ import type { SweepState } from '../../sweep/state.ts';
 import type { Understood } from '../../sweep/understood.ts';
 import type { ArrowDisplay } from '../../sweep/verdict.ts';
 import type { Moment, Seconds, Steps } from '../../units.ts';
-import type { Take } from '../../voice/ownWords/take.ts';
+import type { OwnWords, Take } from '../../voice/ownWords/take.ts';
 
 /** `owner`: this panel may run a sweep. `follower`: another window runs it, this one shows it. `asking`: not yet known. */
 export type Role = 'owner' | 'follower' | 'asking';
@@ -247,8 +247,10 @@ export interface Session {
   changeSettings(patch: SettingsPatch): void;
   /** The patterns of the words the person taught. */
   taught(): Promise<Result<readonly Take[], TakesFault>>;
+  /** Those of every language. */
+  taughtInAll(): Promise<Result<readonly OwnWords[], TakesFault>>;
   /** Brings taught words in beside those here; a word taught in both stays, or is replaced. */
-  bringTaught(takes: readonly Take[], how: Bringing): Promise<Result<readonly Take[], TakesFault>>;
+  bringTaught(words: readonly OwnWords[], how: Bringing): Promise<Result<undefined, TakesFault>>;
   /** Erases every word that was heard and kept with the holds, also in the copies. */
   eraseHeard(): Promise<Result>;
   /** Last values travel between the person's computers, or no longer do. */

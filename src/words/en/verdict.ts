@@ -6,7 +6,7 @@ import { taught } from '../taught.ts';
 
 const SAID = { steady: 'solid', late: 'delayed', flicker: 'flicker', dark: 'nothing' } as const satisfies Record<Exclude<Light, 'untold'>, Word>;
 
-export const lightSaid = (light: Light): string => (light === 'untold' ? 'failed' : taught(SAID[light]));
+const lightSaid = (light: Light): string => (light === 'untold' ? 'failed' : taught(SAID[light]));
 
 export const arrowsSaid = (arrows: Arrows): string | null => (arrows === 'none' ? null : taught(arrows));
 

@@ -25,7 +25,7 @@ export const readBack = ({ light, arrows }: Verdict): string => [lightSaid(light
 
 export const LIGHT: Readonly<Record<Light, string>> = { steady: '安定', late: '遅れ', flicker: 'ちらつき', dark: '点灯なし', untold: '不安定' };
 
-export const ARROWS_SEEN: Readonly<Record<Arrows, string | null>> = {
+const ARROWS_SEEN: Readonly<Record<Arrows, string | null>> = {
   none: null,
   left: '左矢印',
   right: '右矢印',

@@ -2,7 +2,7 @@
 // nothing is brought in without a copy of what was there.
 import { describe, expect, test } from 'vitest';
 import { libraryWith, sweepRecord, T0 } from '../../logbook/libraryWith.ts';
-import type { Take } from '../../../src/voice/ownWords/take.ts';
+import { ownWordsOf, type Take } from '../../../src/voice/ownWords/take.ts';
 import { addKit } from './sweeping.ts';
 import { Computer, settle, type Window } from './world.ts';
 
@@ -34,9 +34,9 @@ describe('another logbook', () => {
     const take = (word: string, level: number): Take => ({ word, noise: Array(8).fill(level), frames: Array(64).fill(level) });
     const [mine, other] = [take('solid', 1), take('undo', 1)];
     computer.taught = [mine, other];
-    await window.session.bringTaught([take('solid', 2), take('left', 2)], 'merge');
+    await window.session.bringTaught([ownWordsOf('en-US', [take('solid', 2), take('left', 2)])], 'merge');
     expect(computer.taught).toEqual([mine, other, take('left', 2)]);
-    await window.session.bringTaught([take('solid', 3)], 'replace');
+    await window.session.bringTaught([ownWordsOf('en-US', [take('solid', 3)])], 'replace');
     expect(computer.taught).toEqual([take('solid', 3), other, take('left', 2)]);
   });
 

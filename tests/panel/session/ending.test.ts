@@ -84,5 +84,5 @@ test('before the finish nothing can be marked, and that is said', async () => {
   const { window } = await sweeping();
   await window.tell('entered');
   expect(window.session.entries.value).toEqual([]);
-  expect(window.session.heard.value?.became).toBe('There is no result yet. To end the sweep as it stands, say finish.');
+  expect(window.session.heard.value?.became).toBe('There is no result yet. To end the sweep as it stands, say “finish”.');
 });

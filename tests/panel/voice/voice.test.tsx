@@ -215,7 +215,7 @@ describe('the sound check', () => {
 
   test.each([
     [{ tones: 'stands still', speech: 'said' }, SOUND.standsStill],
-    [{ tones: 'sounded', speech: 'no voice' }, SOUND.mute],
+    [{ tones: 'sounded', speech: 'no voice' }, SOUND.mute('English')],
     [{ tones: 'off', speech: 'said' }, SOUND.speechOnly],
     [{ tones: 'sounded', speech: 'off' }, SOUND.tonesOnly],
   ] as const)('where %o came of it, one sentence says what is so and what to do', async (heard, sentence) => {

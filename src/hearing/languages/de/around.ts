@@ -15,8 +15,11 @@ const phrases = (lines: string): readonly string[] =>
 const COURTESIES = phrases(`
   bitte, bitte schön, bitte sehr, danke, danke schön, dankeschön, danke sehr, vielen dank
   okay, ok, okey, gut, na gut, alles klar, also, so, ja, jo, jawohl, genau, na, naja, na ja, tja, nun, und, dann, doch, einfach, moment
+  nein, nee
   hm, hmm, mhm, aha, ach, ach so, ähm, äh, öhm, öh, eh
   bitte mal, doch mal, dann mal, bitte einmal, kannst du, kannst du mal, kannst du bitte, können sie, könntest du, könnten sie, würdest du, würden sie, kann ich, darf ich, lass uns
+  entschuldigung, entschuldige, verzeihung, pardon, sorry
+  ich brauche, wir brauchen, ich hätte gern, ich hätte gerne
   ich möchte, ich will, ich würde, ich würde gern, ich würde gerne, gern, gerne, ich glaube, ich denke, ich meine, ich sage, ich sagte, sagen wir, würde ich sagen
   und so weiter, weiter so, und weiter
   setze den, setz den, stelle den, stell den
@@ -28,7 +31,7 @@ export const AROUND = {
   // What a statement is made of.
   frames: phrases(`
     es, er, sie, ist, ists, war, wars, ich, wir, bin, sind, habe, hab, habs, hat, hats, kam, kommt, sich, licht, pfeil, pfeile
-    ganz, sehr, etwas, leicht, ziemlich, eher, nur, kurz
+    ganz, sehr, etwas, leicht, ziemlich, eher, nur, kurz, kurze, alles
   `),
   // When and where.
   places: ['jetzt', 'da', 'hier', 'dort', 'wieder', 'immer', 'noch'],

@@ -20,7 +20,7 @@ const SHORT: Rules = rules(`
 /** Consonants that shorten the vowel before them, with their sounds. */
 const CLOSING: Rules = rules(`
   cks 1s, ck 1, tz ts, sch 7, pf pf, pp p, bb b, tt t, dd d, gg g, ff f, ss s, mm m, nn n, ll l, rr @, nks 81s
-  nk 81, ngst 8st, ngs 8s, ng 8, nz nts, nd$ nt, nd nd, nt nt, ns ns, mp mp, mt mt, ls ls, ld$ lt, lt lt
+  nk 81, nx 81s, ngst 8st, ngs 8s, ng 8, nz nts, nd$ nt, nd nd, nt nt, ns ns, mp mp, mt mt, ls ls, ld$ lt, lt lt
   lz lts, lf lf, lb$ lp, lb lb, lk l1, lgt l1t, lg lg, rt @t, rk @1, rn @n, rm @m, rz @ts, rf @f, rch @7
   rg$ @1, st st, ft ft, kt 1t, x 1s
 `);
@@ -55,7 +55,7 @@ const STARTS: Rules = rules(`
 
 /** Inside the numbers, which are written in one word. */
 const NUMBERS: Rules = rules(`
-  funf fqnf, fuenf fqnf, zwolf ts9clf, zwoelf ts9clf, acht aht, sechs 0x1s, siebz 0ipts, sieben 0ibun
+  funf fqnf, fumf fqnf, fuenf fqnf, zwolf ts9clf, zwoelf ts9clf, acht aht, sechs 0x1s, siebz 0ipts, sieben 0ibun
   hundert hqndrt, tausend tk0unt, unde qndu, und qnt
 `);
 
@@ -84,6 +84,8 @@ export const ENDINGS: Pronunciation['endings'] = [
   ['es', 'us'],
   ['em', 'um'],
   ['s', 's'],
+  // "Flackernd" of "flackert".
+  ['nd', 'nt'],
 ];
 
 /** Beginnings that leave the stress to the next syllable, where they are no part of the stem: "gesagt", not "gestern". */

@@ -39,6 +39,6 @@ export const ALSO: Record<Word, readonly string[]> = {
     'próxima',
     'próxima lente',
   ],
-  back: ['para atrás', 'hacia atrás', 'paso atrás', 'regresa', 'regresar'],
+  back: [...['ve', 'vuelve', 'volver', 'vamos'].map((going) => `${going} atrás`), 'para atrás', 'hacia atrás', 'paso atrás', 'regresa', 'regresar'],
   'far view': ['verlo en grande', 'vista grande', 'vista lejana', 'ver de lejos', 'desde lejos'],
 };

@@ -12,6 +12,7 @@ const COURTESIES: readonly string[] = [
   'eh, e, em, ehm, emm, eem, eeh, ejem, mm, mmm, hm, hmm, mhm, ah, oh, ay, uh, uy, um, uf, o sea, y',
   'a ver, veamos, vamos a ver, oye, oiga, digamos, solo, ahora, otra vez, de nuevo',
   'me puedes, me podrías, serías tan amable de, sería tan amable de, puedes, puede, podrías, podría, quieres, quiero, quisiera, querría, me gustaría, te importa, haz el favor de',
+  'necesito, necesitamos, de hecho',
   'creo, creo que, yo creo, yo creo que, creo yo, diría yo, diría, diría que, yo diría que, digo, digo que, dije, he dicho, me parece, me parece que, parece que',
 ].flatMap((several) => several.split(', '));
 
@@ -21,7 +22,7 @@ export const AROUND = {
   // What a statement is made of; "no" turns it round and stays.
   frames: [
     'es, era, fue, son, eran, está, están, estaba, estaban, estuvo, estado, ha, han, he, hay, hubo, sido, sale, salió, queda, quedó',
-    'se, me, le, te, yo, eso, esto, esta, ese, este, esa, a, que, muy, flecha, flechas',
+    'se, me, le, te, yo, eso, esto, esta, ese, este, esa, a, que, muy, flecha, flechas, foco, enfoque',
   ].flatMap((several) => several.split(', ')),
   // When and where.
   places: ['ahora', 'aquí', 'ahí', 'allí', 'acá', 'allá', 'ya', 'todavía'],

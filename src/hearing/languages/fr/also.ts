@@ -75,7 +75,7 @@ export const ALSO: Record<Word, readonly string[]> = {
   ],
   shifted: ['décaler', 'décalé maintenant', 'c’est décalé', 'il s’est décalé', 'ça s’est décalé', 'décalage', 'déplacé'],
   finish: ['terminer', 'terminé', 'on termine', 'je termine', 'termine ici', 'finir', 'on finit'],
-  help: ['aide', 'aide moi', 'aidez moi', 'à l’aide', 'de l’aide', 'besoin d’aide'],
+  help: ['aide', 'aider', 'm’aider', 'aide moi', 'aidez moi', 'à l’aide', 'de l’aide', 'besoin d’aide'],
   entered: ['saisie', 'c’est saisi', 'valeur saisie', 'la valeur est saisie', 'inscrit', 'c’est inscrit', 'enregistré', 'c’est enregistré', 'marque', 'marqué'],
   next: ['suivante', 'étape suivante', 'objectif suivant', 'le suivant', 'au suivant', 'prochaine étape', 'prochain objectif'],
   back: ['précédente', 'étape précédente', 'retour', 'reviens', 'revenir', 'en arrière', 'retour en arrière'],

@@ -1,8 +1,8 @@
 // French: signs, and what stands around a command or a value.
 import type { SaysNothing } from '../heardLanguage.ts';
 
-/** Words for the sign of a correction. */
-export const SIGNS = { plus: ['plus', 'positif'], minus: ['moins', 'négatif'] } as const;
+/** Words for the sign of a correction; the end of "plus" is said or not. */
+export const SIGNS = { plus: ['plus', 'plu', 'positif'], minus: ['moins', 'négatif'] } as const;
 
 /** What people say to whoever they tell something, and while they think, before it or after it. */
 const COURTESIES: readonly string[] = [
@@ -148,5 +148,9 @@ export const SETTING: readonly string[] = [
   'réglage',
   'correction',
   'passe à',
+  'passe sur',
+  'va à',
+  'va sur',
   'à',
+  'sur',
 ];

@@ -7,6 +7,7 @@ aide Xd
 au w
 ben bAn
 ca sa
+cale 1alE
 ce su
 cent sOn
 ces se

@@ -20,8 +20,7 @@ const vowelOf = (kana: string): string | undefined => Object.keys(ROWS).find((vo
 export const inHiragana = (text: string): string =>
   text
     .replace(/[ァ-ヶ]/g, (kana) => String.fromCharCode(kana.charCodeAt(0) - KATAKANA))
-    .replace(/([ぁ-ゖ])[ー〜~]+(?![ぁ-ゖ])/g, '$1')
+    .replace(/([ぁ-ゖ])[ー〜~っぁぃぅぇぉ]+(?![ぁ-ゖ])/g, '$1')
     .replace(/[ゔぢづ]/g, (kana) => SAME[kana] ?? kana)
-    .replace(/([ぁ-ゖ])[ー〜~]+/g, (_, kana: string) => kana + (LONG[vowelOf(kana) ?? ''] ?? ''))
-    .replace(/([ぁ-ゖ])([ぁぃぅぇぉ])/g, (pair, kana: string, small: string) => (vowelOf(kana) === SMALL[small] ? kana + SMALL[small] : pair))
-    .replace(/っ(?![ぁ-ゖ])/g, '');
+    .replace(/([ぁ-ゖ])[ー〜~]+/g, (_, kana: string) => kana + (kana === 'ん' ? kana : (LONG[vowelOf(kana) ?? ''] ?? '')))
+    .replace(/([ぁ-ゖ])([ぁぃぅぇぉ])/g, (pair, kana: string, small: string) => (vowelOf(kana) === SMALL[small] ? kana + SMALL[small] : pair));

@@ -2,6 +2,7 @@
 // does, as listeners and recognisers often miss how long it was, and a doubled consonant as a single one.
 import type { Pronunciation } from '../pronunciation.ts';
 import { ROWS } from './hiragana.ts';
+import { UNREAD } from './readings.ts';
 
 const VOWELS = ['O', 'I', 'Q', 'X', 'W'] as const;
 
@@ -64,9 +65,6 @@ const alsoLong = ([kana, sounds]: readonly [string, string]): (readonly [string,
 
 /** Words in the Latin script are read as Japanese writes itself in it. */
 const LATIN = [...'abcdefghijklmnopqrstuvwxyz'].map((letter, at) => [letter, 'Ob1dXfghI31@mnWp1@stQb#s$0'.charAt(at)] as const);
-
-/** Stands for a character that cannot be read: two syllables that are like none. */
-export const UNREAD = '々';
 
 export const LETTERS: Pronunciation['letters'] = [
   // The last vowel is not voiced.

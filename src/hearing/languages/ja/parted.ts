@@ -16,6 +16,12 @@ const phrases: readonly string[] = [
   [SIGNS.plus, SIGNS.minus, SETTING, SETTING_BEHIND, courtesies, articles, frames, places].flat(),
   [QUESTION.openings, QUESTION.everyday, QUESTION.closings, QUESTION.fillers, ['てん', 'レンズ']].flat(),
 ].flat();
+/** Of a number that is said in another way, the usual one; what is a single kana is told by what stands before it. */
+const usual = new Map(
+  Array.from({ length: LARGEST }, (_, at) => otherWays(at + 1).map((way) => [way, sayWhole(at + 1)] as const))
+    .flat()
+    .filter(([way]) => way.length > 1),
+);
 const numbers = new Set(Array.from({ length: LARGEST + 1 }, (_, whole) => [sayWhole(whole), ...otherWays(whole)]).flat());
 const known = new Set([...phrases.map(inKana), ...numbers]);
 const longest = Math.max(...[...known].map((word) => word.length));
@@ -27,12 +33,14 @@ const PIECE = 0.1;
 const KANA = 1;
 const LONGEST_PIECE = 4;
 /** No piece begins with one of these. */
-const DEPENDENT = 'ぁぃぅぇぉっゃゅょん';
+const DEPENDENT = 'ぁぃぅぇぉっゃゅょ';
 const SHORT_NUMBERS = ['に', 'し', 'ご', 'く'];
+/** What ends a sentence, or stands behind a word, begins none. */
+const ENDINGS = ['ね', 'よ', 'な', 'さ', 'わ', 'だ', 'で'];
 /** Short words that stand beside numbers. */
 const BESIDE_NUMBERS = ['です', 'みり', 'てん', 'の', 'を', 'と', 'から'];
 
-function words(run: string): string {
+function words(run: string, beginsPart: boolean): string {
   const best: { cost: number; from: number }[] = [{ cost: 0, from: 0 }];
   for (let end = 1; end <= run.length; end++) {
     let here = { cost: Infinity, from: 0 };
@@ -52,23 +60,24 @@ function words(run: string): string {
   }
   const found: string[] = [];
   for (let end = run.length; end > 0; end = best[end]?.from ?? 0) found.unshift(run.slice(best[end]?.from ?? 0, end));
-  return together(found).join(' ');
+  return together(found, beginsPart).join(' ');
 }
 
 /**
  * A number of one kana may be a particle or an ending: it is none behind a piece that is no word. And what is short beside a number in
  * kana may be a part of it that was misheard, whatever else it means: "じゅうな" may have been "じゅうなな".
  */
-function together(found: readonly string[]): string[] {
+function together(found: readonly string[], beginsPart: boolean): string[] {
   const joined: string[] = [];
   let isNumber = false;
   for (const [at, word] of found.entries()) {
     const before = joined.at(-1);
-    const behindPiece = SHORT_NUMBERS.includes(word) && before !== undefined && !known.has(before);
+    const behindPiece: boolean = SHORT_NUMBERS.includes(word) && before !== undefined && !known.has(before);
     const behindNumber: boolean = isNumber && isShort(word);
+    const behindEnding = beginsPart && at === 1 && ENDINGS.includes(found[0] ?? '');
     const beforeNumber = numbers.has(word) && at > 0 && isShort(found[at - 1] ?? '');
-    if (before !== undefined && (behindPiece || behindNumber || beforeNumber)) joined.splice(-1, 1, before + word);
-    else joined.push(word);
+    if (before !== undefined && (behindPiece || behindNumber || beforeNumber || behindEnding)) joined.splice(-1, 1, before + word);
+    else joined.push(usual.get(word) ?? word);
     isNumber = numbers.has(word) || behindNumber;
   }
   return joined;
@@ -82,10 +91,14 @@ const DECIMAL = new RegExp(`(${Object.keys(BEFORE_POINT).join('|')})てん(?=${A
 
 const SIGN_TOWARDS = new RegExp(`(${[SIGNS.plus[0], SIGNS.minus[0]].map(inKana).join('|')})(?:${TOWARDS})(?=\\s*\\d)`, 'g');
 
+/** Zero has no sign to be known by, so what sets it is moved before it: "ゼロにセット". */
+const ZERO_SET = new RegExp(`^\\s*(${[sayWhole(0), ...otherWays(0), '0'].join('|')})(?:${SETTING_BEHIND.map(inKana).join('|')})(?![ぁ-ゖ])`, 'g');
+
 export const parted = (text: string): string =>
   inKana(text)
     .replace(DECIMAL, (_, short: string) => `${BEFORE_POINT[short]}てん`)
     .replace(SIGN_TOWARDS, '$1 ')
+    .replace(ZERO_SET, `${inKana(TAUGHT.set)} $1`)
     // Right behind figures it is no two: "プラス5に".
     .replace(/(\d)に(?![ぁ-ゖ])/g, '$1 ')
-    .replace(/[ぁ-ゖ々]+/g, (run) => ` ${words(run)} `);
+    .replace(/[ぁ-ゖ々]+/g, (run: string, at: number, whole: string) => ` ${words(run, !/\d$/.test(whole.slice(0, at)))} `);

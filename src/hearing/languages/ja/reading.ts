@@ -1,8 +1,7 @@
 // Japanese: what a recogniser wrote, in hiragana, figures and Latin letters. Words that matter are known by their spelling, numbers
 // become figures, and any other character is read as it is inside words.
 import { inHiragana } from './hiragana.ts';
-import { UNREAD } from './letters.ts';
-import { READINGS } from './readings.ts';
+import { READINGS, UNREAD } from './readings.ts';
 import { SPELLINGS } from './spellings.ts';
 
 const linesOf = (list: string): string[][] =>
@@ -25,9 +24,10 @@ const known = new RegExp(
 const DIGITS = '〇一二三四五六七八九';
 const UNITS: Readonly<Record<string, number>> = { 十: 10, 百: 100, 千: 1000 };
 
-/** "二十一" is 21, and "二一" are two digits. */
-function inFigures(number: string): string {
-  if (!/[十百千]/.test(number)) return [...number.replace(/零/g, '〇')].map((digit) => DIGITS.indexOf(digit)).join(' ');
+/** One number after another: "七十二百" are two, and so are "二一". */
+const NUMBER = /(?:[^十百千]?千)?(?:[^十百千]?百)?(?:[^十百千]?十)?(?:[^十百千](?![十百千]))?/g;
+
+function sizeOf(number: string): number {
   let [whole, digit] = [0, 0];
   for (const character of number) {
     const unit = UNITS[character];
@@ -35,8 +35,10 @@ function inFigures(number: string): string {
     else whole += Math.max(1, digit) * unit;
     if (unit !== undefined) digit = 0;
   }
-  return String(whole + digit);
+  return whole + digit;
 }
+
+const inFigures = (numbers: string): string => (numbers.match(NUMBER) ?? []).filter(Boolean).map(sizeOf).join(' ');
 
 const PLAIN = /[\u3400-\u9fff\uf900-\ufaff]/gu;
 

@@ -14,6 +14,7 @@ const heard = (word: Word): HeardWord => ({ say: TAUGHT[word], also: ALSO[word],
 export const JAPANESE_WRITTEN: Vocabulary = {
   tag: JAPANESE_TAG,
   parted,
+  deniesBehind: true,
   words: Object.fromEntries(WORDS.map((word) => [word, heard(word)])) as Record<Word, HeardWord>,
   signs: SIGNS,
   setting: SETTING,

@@ -1,0 +1,167 @@
+// Spanish transcripts by someone who had seen the taught words and nothing else of how Spanish is heard. By the sounds of the language, from
+// memory: "b" is "v", "h" is silent, "z" and soft "c" are "s" in half the world, "ll" is "y", "s" and "d" fade at the end and "d" between
+// vowels ("guardao"), "n" before p, b, m is "m", vowels that meet run together, a weak first syllable is lost, accents come and go,
+// "l" and "r" change places at the end of a syllable.
+import { parts, said, type Unseen } from './transcript.ts';
+
+export const SPANISH_UNSEEN: Unseen = {
+  lenses: [
+    ['Corvid 85', 85],
+    ['Orrin 35', 35],
+    ['Corvid 135', 135],
+    ['Orrin 50', 50],
+    ['Corvid 24-70', 70],
+  ],
+  told: [
+    ...said(
+      'judging',
+      'solid',
+      'Firme. / Está firme. / firmes / firma / firme firme / Sí, firme. / firmé / irme / Muy firme. / Eh, firme. / Pues firme. / fir me / filme',
+    ),
+    ...said(
+      'judging',
+      'delayed',
+      'Demora. / con demora / Se demora. / demoras / de mora / demoro / emora / De Mora / Hay demora. / demora demora / Bueno, demora.',
+    ),
+    ...said('judging', 'delayed', 'demorra / Se ha demorado.'),
+    ...said(
+      'holding',
+      'flicker',
+      'Parpadea. / parpadeo / Parpadeando. / parpaea / par padea / para padea / Está parpadeando. / parpadean / arpadea / Sí, parpadea.',
+    ),
+    ...said('holding', 'flicker', 'parpade / parpadea parpadea / barpadea'),
+    ...said(
+      'judging',
+      'nothing',
+      'Sin luz. / sin luces / sinluz / sin lus / Está sin luz. / sin lu / en luz / simluz / si luz / sin luz sin luz / Eh, sin luz.',
+    ),
+    ...said(
+      'judging',
+      'left',
+      'Izquierda. / A la izquierda. / Flecha izquierda. / izquierdo / isquierda / esquierda / quierda / izquierda izquierda / Flecha a la izquierda.',
+    ),
+    ...said(
+      'judging',
+      'right',
+      'Derecha. / A la derecha. / Flecha derecha. / derecho / drecha / erecha / de recha / Derecha, sí. / derechas / derecha derecha',
+    ),
+    ...said(
+      'judging',
+      'balanced',
+      'Parejas. / pareja / Están parejas. / Las dos parejas. / parejo / par ejas / Flechas parejas. / parejas parejas / varejas / aparejas',
+    ),
+    ...said(
+      'judging',
+      'lopsided',
+      'Torcidas. / torcida / Están torcidas. / torsidas / torcías / Flechas torcidas. / tor cidas / orcidas / torcidos / torcidas torcidas',
+    ),
+    ...said('judging', ['flicker', 'left'], 'Parpadea izquierda. / parpadea a la izquierda / parpadea, flecha izquierda'),
+    ...said('judging', ['delayed', 'right'], 'Demora derecha. / demora, a la derecha / derecha, demora'),
+    ...said('judging', ['solid', 'balanced'], 'Firme, parejas. / firme y parejas / firme pareja'),
+    ...said(
+      'dialling',
+      'holding',
+      'Mantengo. / Lo mantengo. / man tengo / mantenga / Ya mantengo. / antengo / mantengo mantengo / Vale, mantengo. / mal tengo / Mantengo pulsado.',
+    ),
+    ...said('dialling', 'holding', 'Manteniendo. / más tengo'),
+    ...said(
+      'dialling',
+      'undo',
+      'Deshacer. / des hacer / de hacer / desacer / deshaz / Deshazlo. / Deshacer eso. / Quiero deshacer. / deshace / es hacer / desaser',
+    ),
+    ...said('judging', 'undo', 'Por favor, deshacer. / dehacer / Deshacerlo.'),
+    ...said('judging', 'repeat', 'Repite. / Repite, por favor. / Repítelo. / repita / repito / Repetir. / re pite / repite repite / epite / repites'),
+    ...said('dialling', 'repeat', 'A ver, repite. / ¿Puedes repetir? / ¿Me lo repites?'),
+    ...said(
+      'dialling',
+      'pause',
+      'Pausa. / Una pausa. / Haz una pausa. / pausas / pausar / pauza / Pausa, por favor. / pauso / ausa / pausa pausa / Vale, pausa.',
+    ),
+    ...said(
+      'paused',
+      'resume',
+      'Retoma. / retomar / Retomamos. / Retoma, por favor. / re toma / retomo / retomas / etoma / Vale, retoma. / Retómalo. / reto más',
+    ),
+    ...said('dialling', 'skip', 'Omite. / Omítelo. / omitir / Omite este. / o mite / omito / omita / homite / mite / Eh, omite. / omites'),
+    ...said(
+      'offered',
+      'accept',
+      'Acepto. / acepta / Aceptar. / Lo acepto. / Sí, acepto. / a cepto / aceptó / asepto / cepto / acepto acepto / aceto / aceptado / excepto',
+    ),
+    ...said(
+      'offered',
+      'go on',
+      'Prosigue. / prosigo / Proseguir. / pro sigue / Prosigue, por favor. / prosiga / por sigue / prosige / posigue / Y prosigue. / Prosigamos.',
+    ),
+    ...said(
+      'checking',
+      'same',
+      'Intacto. / Está intacto. / in tacto / Sigue intacto. / intacta / intato / en tacto / impacto / tacto / Intacto, sí. / Todo intacto.',
+    ),
+    ...said(
+      'checking',
+      'shifted',
+      'Movido. / Se ha movido. / movío / mo vido / movida / mobido / Está movido. / Se movió. / ovido / movido movido / mo bido / El foco se ha movido.',
+    ),
+    ...said(
+      'dialling',
+      'finish',
+      'Termina. / Terminar. / Terminamos. / termino / Termina ya. / ter mina / Termina, por favor. / ermina / terminó / Vale, termina.',
+    ),
+    ...said('holding', 'help', 'Ayuda. / Ayúdame. / Ayuda, por favor. / alluda / hay uda / yuda / ayuda ayuda / aiuda / Eh, ayuda. / a Yuda / Necesito ayuda.'),
+    ...said(
+      'finished',
+      'entered',
+      'Guardado. / Ya está guardado. / guardao / guardada / Está guardado. / guar dado / uardado / Lo he guardado. / aguardado / Guardado ya.',
+    ),
+    ...said('finished', 'next', 'Siguiente. / El siguiente. / sigiente / si guiente / Siguiente, por favor. / Siguiente objetivo. / iguiente / siguente'),
+    ...said('set-up', 'next', 'Siguiente. / Siguiente paso. / Vale, siguiente. / El siguiente paso.'),
+    ...said('set-up', 'back', 'Atrás. / a tras / Hacia atrás. / Para atrás. / Un paso atrás. / tras / Vuelve atrás. / Atrás, por favor. / atras / atrá'),
+    ...said(
+      'dialling',
+      'far view',
+      'En grande. / engrande / Ponlo en grande. / en gran de / n grande / En grande, por favor. / un grande / in grande / Ver en grande. / en grandes',
+    ),
+    ...said('dialling', 6, 'Más seis. / +6 / más 6 / mas seis / Pon más seis. / ma seis / En más seis. / Pon +6'),
+    ...said('dialling', -12, 'Menos doce. / −12 / -12 / menos 12 / Pon menos doce. / menos dose / Eh, menos doce. / meno doce / Menos uno dos.'),
+    ...said('dialling', 10, 'más diez / más dies / Pon mas 10'),
+    ...said('dialling', -4, 'Ponlo en menos cuatro. / Pon menos cuatro, por favor. / con menos cuatro / Por menos cuatro / Negativo cuatro.'),
+    ...said('offered', -16, 'menos dieciséis / menos diez y seis / -16 / menos diesiseis'),
+    ...said('dialling', 18, 'Más dieciocho. / más diez y ocho / +18, por favor'),
+    ...said('offered', 0, 'Pon cero. / Pon 0 / Ponlo en cero. / pon sero'),
+    ...said('dialling', -5, 'A menos cinco. / menos sinco / Menos 5, vale.'),
+    ...said('dialling', 3, 'Positivo tres. / Pon el valor en más tres. / Bueno, más tres.'),
+    ...said('dialling', -20, 'Menos veinte. / -20 / menos beinte'),
+    ...said('dialling', -1, 'menos uno / Menos un. / Menos 1.'),
+    ...said(
+      'dialling',
+      { sought: 'Corvid 85' },
+      'Consulta 85. / Consulta ochenta y cinco. / Consulta el Corvid 85. / con sulta 85 / consultas 85 / Consulta Corbid 85 / Consulta Covid 85',
+    ),
+    ...said(
+      'offered',
+      { sought: 'Orrin 35' },
+      'Consulta Orrin 35. / Consulta treinta y cinco milímetros. / Por favor, consulta el 35. / Consulta Orin treinta y cinco / Eh, consulta 35 / insulta 35',
+    ),
+    ...said(
+      'finished',
+      { sought: 'Corvid 135' },
+      'Consulta 135. / Consulta ciento treinta y cinco. / Consúltame el 135 milímetros. / Consulta el Corvid ciento treinta y cinco.',
+    ),
+    ...said('dialling', { sought: 'Orrin 50' }, 'Consulta el 50. / Haz una consulta, 50 milímetros. / Consulta el Orrin cincuenta. / onsulta 50'),
+    ...said('finished', { sought: 'Corvid 24-70' }, 'Consulta 24-70. / Consulta veinticuatro setenta. / Consultar el 24 70'),
+    ...said('finished', { nextLens: 'Orrin 35' }, 'Siguiente objetivo Orrin 35 / Siguiente lente, Orrin treinta y cinco'),
+  ],
+  room: parts([
+    '¿Qué hora es? / ¿Has visto la tapa? / Apaga la luz, por favor. / Ahora voy. / De hecho, sí. / Exacto / No, así no va. / Luego te llamo. / Seguimos mañana.',
+    'Gira a la derecha en la próxima calle. / A la izquierda de la puerta está la maleta. / Me da igual. / ¿Me aguantas el trípode? / La batería está vacía.',
+    'Buenos días / ¿Diga? / Hasta mañana / Y entonces me dijo que no venía. / Un momento / Hoy tendremos cielos nubosos y cinco grados. / Esta noche, menos cinco grados en la sierra.',
+    'Son las doce, las once en Canarias. / Hay retenciones en la autopista. / Taller, dígame, ¿en qué puedo ayudarle? / Su cámara estará lista en dos semanas.',
+    'Abrimos hasta las ocho. / Gracias por su llamada. / ¿Café? / Con leche, gracias. / ¿Dónde está el destornillador? / Déjalo en la mesa. / ¡Cuidado con el cristal!',
+    'La pila cuesta doce euros. / Cuarenta y ocho / Hace buen tiempo. / Voy al banco a la hora de comer. / Ha perdido las llaves. / Dile que espere. / No lo sé. / Bueno',
+    'Dale la vuelta a la cámara. / Este objetivo es de un cliente. / Esa ventana da mucha luz. / Cierra la puerta. / ¿Quién ha llamado? / Genial / Quizás / Nada',
+    'Ponte ahí un momento. / La factura ya está pagada. / Nos vemos el miércoles. / Creo que la impresora se ha atascado. / Ah, claro / Muchas gracias / Tarde',
+    'El fin de semana se hizo largo. / Tres cervezas y un agua / ¿Nos queda papel? / El tornillo está flojo. / Han cambiado la cita al viernes. / Pues eso',
+    'Vengo en bicicleta. / Los niños están de vacaciones. / Y ahora, música de los ochenta. / Suena bien. / Espera, que ya casi estoy.',
+  ]),
+};
