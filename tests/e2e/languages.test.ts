@@ -18,7 +18,7 @@ test.for([
   ['the bench and every step of its walk', benchAndWalk, storedShop(Date.now())],
   ['the trainer', trainer, {}],
   ['the pages in tabs of their own', pages, storedShop(Date.now())],
-] as const)('%s', async ([, route, stored]) => {
+] as const)('%s', { timeout: 240_000 }, async ([, route, stored]) => {
   const began = performance.now();
   const tour = await setOut(stored, murmuring(onTestFinished));
   await route(tour);

@@ -16,7 +16,7 @@ test.for([
   ['the kit with its forms, and the files', kitAndFiles, storedShop(Date.now())],
   ['the bench and every step of its walk', benchAndWalk, storedShop(Date.now())],
   ['the pages in tabs of their own', pages, storedShop(Date.now())],
-] as const)('%s', async ([, route, stored]) => {
+] as const)('%s', { timeout: 240_000 }, async ([, route, stored]) => {
   const tour = await begin(stored, murmuring(onTestFinished), 'rtl');
   await route(tour);
   expect(found(tour)).toEqual([]);
