@@ -112,16 +112,16 @@ describe('a table of results', { timeout: 60_000 }, () => {
     );
     expect(rows).toHaveLength(1);
     expect(faults).toEqual([
-      { line: 3, heading: 'value', fault: { is: 'no number', cell: 'six' } },
-      { line: 5, heading: 'date', fault: { is: 'no date', cell: '03/04/2026' } },
-      { line: 6, heading: 'lens', fault: { is: 'empty' } },
-      { line: 7, heading: 'distance (mm)', fault: { is: 'two numbers', cell: '1,750', thousands: '1750', decimal: '1.750' } },
+      { line: 3, column: 'value', fault: { is: 'no number', cell: 'six' } },
+      { line: 5, column: 'at', fault: { is: 'no date', cell: '03/04/2026' } },
+      { line: 6, column: 'lens', fault: { is: 'empty' } },
+      { line: 7, column: 'distance', fault: { is: 'two numbers', cell: '1,750', thousands: '1750', decimal: '1.750' } },
     ]);
-    expect(faults.map(words('files').table.line)).toEqual([
+    expect(faults.map((fault) => words('files').table.line(fault, fault.column === 'distance' ? 'mm away' : fault.column))).toEqual([
       'Line 3, value: “six” is not a number.',
-      'Line 5, date: “03/04/2026” is not a date. Write it as year-month-day, such as 2026-03-04.',
+      'Line 5, date (“at”): “03/04/2026” is not a date. Write it as year-month-day, such as 2026-03-04.',
       'Line 6, lens: It is empty. Every line needs it.',
-      'Line 7, distance (mm): “1,750” can be read in two ways. Write 1750 or 1.750.',
+      'Line 7, distance (“mm away”): “1,750” can be read in two ways. Write 1750 or 1.750.',
     ]);
   });
 

@@ -115,11 +115,15 @@ describe('ten thousand damaged backups and ten thousand damaged tables', { timeo
       fc.property(hostile, (text) => {
         const read = readTable(text);
         expect(read.ok ? 'Read.' : ofTable.fault(read.fault)).toMatch(SENTENCE);
-        const rows = read.ok ? readRows(read.value, guessMapping(read.value.headings)) : { rows: [], faults: [] };
+        const mapping = read.ok ? guessMapping(read.value.headings) : [];
+        const rows = read.ok ? readRows(read.value, mapping) : { rows: [], faults: [] };
         const plan = planTable(library, rows, T0);
         planned += rows.rows.length;
         unpolluted();
-        for (const fault of plan.faults) expect(ofTable.line(fault)).toMatch(/^Line [\d,]+(, [^:]+)?: .+\.$/s);
+        for (const fault of plan.faults) {
+          const heading = read.ok ? (read.value.headings[mapping.findIndex((column) => column?.key === fault.column)] ?? null) : null;
+          expect(ofTable.line(fault, heading)).toMatch(/^Line [\d,]+(, [^:]+)?: .+\.$/s);
+        }
         expect([v.is(Library, plan.library), formulasIn(plan.library)]).toEqual([true, []]);
       }),
       { numRuns: 10_000 },

@@ -97,11 +97,11 @@ function readRow(cells: readonly string[], mapping: Mapping, decimal: Table['dec
     const cell = cells[index] ?? '';
     if (!column || cell === '') continue;
     const value = column.read(cell, decimal);
-    if (!value.ok) return failed({ heading: column.heading, fault: value.fault });
+    if (!value.ok) return failed({ column: column.key, fault: value.fault });
     read[column.key] = value.value;
   }
   const lacking = COLUMNS.find(({ key, needed }) => needed && (read[key] ?? '') === '');
-  if (lacking) return failed({ heading: lacking.heading, fault: { is: 'empty' } });
+  if (lacking) return failed({ column: lacking.key, fault: { is: 'empty' } });
   return got({ ...EMPTY_ROW, ...read } as Row);
 }
 

@@ -53,7 +53,7 @@ export class Computer {
   /** The disk refuses every write. */
   full = false;
   /** The browser's, best liked first. */
-  languages: readonly string[] = ['en-US'];
+  languages: readonly string[] = ['en-GB'];
   readonly log: string[] = [];
   readonly windows: Window[] = [];
   holder: Window | null = null;
