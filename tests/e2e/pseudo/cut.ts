@@ -1,5 +1,5 @@
-// What a page shows that does not fit: messages cut off, drawn over the edge of what frames them, squeezed to a letter or two a line, or
-// wider than the page.
+// What a page shows that does not fit: messages cut off, drawn over one another or over the edge of what frames them, squeezed to a letter
+// or two a line, or wider than the page.
 import type { Page } from 'puppeteer-core';
 
 /** One line a fault, with the first words of the message; `bracketed`: only messages of the longer language are looked at. */
@@ -9,6 +9,7 @@ export const cutIn = (page: Page, where: string, bracketed = true): Promise<stri
       const faults: string[] = [];
       const over = document.documentElement.scrollWidth - innerWidth;
       if (over > 0) faults.push(`${name}: ${over} px too wide`);
+      const lines: { text: string; line: DOMRect }[] = [];
       const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
       for (let node = walker.nextNode(); node; node = walker.nextNode()) {
         const text = node.textContent?.trim() ?? '';
@@ -22,6 +23,7 @@ export const cutIn = (page: Page, where: string, bracketed = true): Promise<stri
         const written = range.getBoundingClientRect();
         // For a screen reader alone.
         if (written.width <= 2 || element.closest('.visually-hidden, .unseen')) continue;
+        if (!isLaidOver(element)) lines.push(...[...range.getClientRects()].map((line) => ({ text, line })));
         // A few letters a line are no words any more.
         const letter = Number.parseFloat(getComputedStyle(element).fontSize);
         if (written.width < 3 * letter && written.height > 6 * letter)
@@ -41,7 +43,24 @@ export const cutIn = (page: Page, where: string, bracketed = true): Promise<stri
           }
         }
       }
+      for (const [at, { text, line }] of lines.entries()) {
+        const under = lines.slice(at + 1).find((other) => other.text !== text && isOver(line, other.line));
+        if (under) faults.push(`${name}: “${text.slice(0, 40)}” is drawn over “${under.text.slice(0, 40)}”`);
+      }
       return faults;
+
+      /** What is laid over the rest on purpose. */
+      function isLaidOver(element: Element): boolean {
+        for (let at: Element | null = element; at; at = at.parentElement) if (/absolute|fixed|sticky/.test(getComputedStyle(at).position)) return true;
+        return false;
+      }
+
+      /** By a third of a line's height, and more than a letter's width. */
+      function isOver(a: DOMRect, b: DOMRect): boolean {
+        const width = Math.min(a.right, b.right) - Math.max(a.left, b.left);
+        const height = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top);
+        return width > 6 && height > Math.min(a.height, b.height) / 3;
+      }
     },
     where,
     bracketed,
