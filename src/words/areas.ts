@@ -1,4 +1,5 @@
 // The areas of the catalogue: the sentences that are read together, each with its interface.
+import type { AboutWords } from './aboutWords.ts';
 import type { BenchWords } from './benchWords.ts';
 import type { CardWords } from './cardWords.ts';
 import type { CautionsWords } from './cautionsWords.ts';
@@ -46,6 +47,7 @@ import type { WorkshopWords } from './workshopWords.ts';
 
 /** The areas and what each can say. */
 export interface Words {
+  readonly about: AboutWords;
   readonly bench: BenchWords;
   readonly card: CardWords;
   readonly cautions: CautionsWords;

@@ -2,6 +2,7 @@
 const firstSweep = () => import('./firstSweep.ts');
 
 export const areas = {
+  about: () => import('./about.ts'),
   bench: () => import('./bench.ts'),
   card: () => import('./card.ts'),
   cautions: () => import('./cautions.ts'),

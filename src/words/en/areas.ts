@@ -4,6 +4,7 @@ import type { AreasOf } from '../areas.ts';
 const firstSweep = () => import('./firstSweep.ts');
 
 export const areas: AreasOf = {
+  about: () => import('./about.ts'),
   bench: () => import('./bench.ts'),
   card: () => import('./card.ts'),
   cautions: () => import('./cautions.ts'),

@@ -3,6 +3,7 @@
 const firstSweep = () => import('./firstSweep.ts');
 
 export const areas = {
+  about: () => import('./about.ts'),
   bench: () => import('./bench.ts'),
   cautions: () => import('./cautions.ts'),
   conditions: async () => ({ words: (await firstSweep()).conditions }),

@@ -1,0 +1,36 @@
+// German: what Sweepbook is, and what is new in it.
+import type { AboutWords } from '../aboutWords.ts';
+
+export const words: AboutWords = {
+  title: 'Über Sweepbook',
+  version: (version) => `Version ${version}`,
+  news: {
+    title: 'Neues',
+    of: [
+      {
+        version: '0.1.0',
+        lines: [
+          'Die erste Version: Durchläufe per Sprache, Taste oder mit einem Taster, und ein Logbuch aller Objektive.',
+          'Aufnahmen prüfen einen Wert. Eine Übungskamera zeigt, was das Licht alles tun kann.',
+          'Auf Deutsch, Englisch, Französisch, Japanisch und Spanisch.',
+        ],
+      },
+    ],
+  },
+  privacy: {
+    title: 'Datenschutz',
+    sentences: [
+      'Was Sie eingeben und messen, bleibt in diesem Browser auf diesem Computer.',
+      'Sweepbook verschickt von sich aus nichts und liest keine der Seiten, die Sie besuchen.',
+      'Nur wenn Sie es einschalten, bringt Ihr Browserkonto die letzten Werte auf Ihre anderen Computer, und die Spracherkennung des Browsers hört mit.',
+    ],
+  },
+  licences: { title: 'Lizenzen', about: 'Sweepbook enthält Teile von anderen. Deren Lizenzen liegen bei.', open: 'Lizenzen lesen' },
+  fault: {
+    title: 'Fehler melden',
+    about:
+      'Der Bericht enthält die Einstellungen, die Versionen, die Sprachen und wie viel gespeichert ist. Namen der Ausrüstung, Seriennummern und Notizen enthält er nicht.',
+    give: 'Es wird nichts verschickt: Geben Sie die Datei der Person, die Ihnen hilft.',
+    save: 'Fehlerbericht speichern',
+  },
+};
