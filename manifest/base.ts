@@ -30,6 +30,8 @@ export const base = {
   default_locale: 'en',
   icons: { 16: 'icons/16.png', 32: 'icons/32.png', 48: 'icons/48.png', 128: 'icons/128.png' },
   action: toolbarButton,
+  /** The settings, as the browser's own list of extensions offers them: the panel in a tab, at that screen. */
+  options_ui: { page: 'panel.html#settings', open_in_tab: true },
   /** Typed into the address bar before what is looked up. */
   omnibox: { keyword: 'sb' },
   content_security_policy: { extension_pages: contentPolicy },

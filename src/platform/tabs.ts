@@ -7,6 +7,9 @@ type HearingPage = 'microphone.html' | 'microphone.html#ask' | 'hearing.html' | 
 type Licences = 'licences.txt';
 export type Page = HearingPage | Licences | `${'card' | 'entering' | 'target' | 'workshop'}.html#${string}`;
 
+/** What the address of this page asks for, behind its #. */
+export const askedFor = (): string => location.hash.slice(1);
+
 export function openPage(path: Page): void {
   void browser.tabs.create({ url: browser.runtime.getURL(path) });
 }

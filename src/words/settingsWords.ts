@@ -33,6 +33,8 @@ export interface SettingsWords {
     /** On a slider, for those who hear the screen. */
     readonly seconds: (time: Seconds) => string;
   };
+  /** What opens the panel; `where`: in a browser whose own page no extension may open. */
+  readonly shortcut: { readonly title: string; readonly change: string; readonly where: string };
   readonly sound: {
     readonly speak: string;
     readonly tones: Required<Option>;

@@ -8,8 +8,9 @@ import { watchFocus } from './focusKept.ts';
 
 watchFocus();
 
-export async function show(session: FakeSession): Promise<FakeSession> {
-  render(<App session={session} />);
+/** `asked`: the screen that the address asks for. */
+export async function show(session: FakeSession, asked = ''): Promise<FakeSession> {
+  render(<App session={session} asked={asked} />);
   await act(() => session.ready);
   await act(() => session.ready);
   await partsRead();

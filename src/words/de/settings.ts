@@ -41,6 +41,11 @@ export const words: SettingsWords = {
     toDial: (time) => `Zeit zum Einstellen: ${write.unit(time, 'second')}`,
     seconds: (time) => write.unit(time, 'second'),
   },
+  shortcut: {
+    title: 'Tastenkürzel zum Öffnen',
+    change: 'Tastenkürzel ändern',
+    where: 'Es wird in der Add-ons-Verwaltung des Browsers geändert, hinter dem Zahnrad.',
+  },
   sound: {
     speak: 'Jeden Wert sprechen',
     tones: { label: 'Töne', note: 'Wenn eine Probe beginnt und endet und wenn eine Antwort notiert oder abgelehnt wird.' },

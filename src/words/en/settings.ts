@@ -38,6 +38,11 @@ export const words: SettingsWords = {
     toDial: (time) => `Time to dial: ${write.unit(time, 'second')}`,
     seconds: (time) => write.unit(time, 'second'),
   },
+  shortcut: {
+    title: 'Shortcut that opens the panel',
+    change: 'Change the shortcut',
+    where: 'It is changed in the browser’s add-ons manager, behind the cog.',
+  },
   sound: {
     speak: 'Speak every value',
     tones: { label: 'Tones', note: 'When a hold begins and ends, and when an answer is noted or refused.' },

@@ -41,6 +41,11 @@ export const words: SettingsWords = {
     toDial: (time) => `Tiempo para poner el valor: ${write.unit(time, 'second')}`,
     seconds: (time) => write.unit(time, 'second'),
   },
+  shortcut: {
+    title: 'Atajo de teclado que abre el panel',
+    change: 'Cambiar el atajo',
+    where: 'Se cambia en la página de complementos del navegador, en el icono del engranaje.',
+  },
   sound: {
     speak: 'Decir cada valor',
     tones: { label: 'Tonos', note: 'Al empezar y terminar una prueba, y al anotar o rechazar una respuesta.' },

@@ -41,6 +41,11 @@ export const words: SettingsWords = {
     toDial: (time) => `Temps de réglage : ${write.unit(time, 'second')}`,
     seconds: (time) => write.unit(time, 'second'),
   },
+  shortcut: {
+    title: 'Raccourci clavier qui ouvre le panneau',
+    change: 'Changer le raccourci',
+    where: 'Il se change sur la page des extensions du navigateur, derrière la roue dentée.',
+  },
   sound: {
     speak: 'Dire chaque valeur',
     tones: { label: 'Signaux', note: 'Au début et à la fin d’un essai, et quand une réponse est notée ou refusée.' },

@@ -41,6 +41,11 @@ export const words: SettingsWords = {
     toDial: (time) => `値を合わせる時間：${write.unit(time, 'second')}`,
     seconds: (time) => write.unit(time, 'second'),
   },
+  shortcut: {
+    title: 'パネルを開くショートカットキー',
+    change: 'ショートカットキーを変更',
+    where: 'ブラウザーのアドオン管理画面で、歯車のアイコンから変更します。',
+  },
   sound: {
     speak: '値を読み上げる',
     tones: { label: '合図音', note: '半押しの開始と終了、判定を受け付けたときと受け付けないときに鳴ります。' },
