@@ -44,7 +44,7 @@ const settingsOf = ({ manner, voice, sound, loudness, soundChecked, logbook, tra
   sound,
   loudness,
   soundChecked,
-  logbook: { days: logbook.days, carried: logbook.sync !== null },
+  logbook: { days: logbook.days, carried: logbook.sync !== null, remind: logbook.remind },
   training: { rounds: training.rounds.length, own: training.own },
   coached,
   language,

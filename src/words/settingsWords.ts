@@ -63,6 +63,7 @@ export interface SettingsWords {
     readonly months: (count: number) => string;
     readonly years: (count: number) => string;
   };
+  readonly backup: { readonly title: string; readonly remind: Required<Option> };
   readonly computers: { readonly title: string; readonly carry: Required<Option> };
   readonly listening: {
     readonly title: string;

@@ -16,6 +16,7 @@ export type SettingName =
   | 'tones'
   | 'sound check'
   | 'due again'
+  | 'backup'
   | 'computers'
   | 'listening'
   | 'hearing check'
@@ -38,7 +39,7 @@ type Labelled = Readonly<Record<string, { readonly label: string; readonly note?
 
 /** In the order of the screen. */
 export function namedSettings({ manner }: Settings): readonly NamedSetting[] {
-  const { working, shortcut, sound, look, language, again, computers, listening } = words('settings');
+  const { working, shortcut, sound, look, language, again, backup, computers, listening } = words('settings');
   const { care, cares, order, orders } = words('manner');
   const check = words('sound');
   // Of a person's own pace no time is set; any stands for it.
@@ -60,6 +61,7 @@ export function namedSettings({ manner }: Settings): readonly NamedSetting[] {
     { is: 'language', page: 'language', label: language.screens, says: LANGUAGES.map(ownName) },
     { is: 'voice language', page: 'language', label: language.voice, says: [language.asScreens, language.note, ...LANGUAGES.map(ownName)] },
     { is: 'due again', page: 'logbook', label: again.after, says: [again.title] },
+    { is: 'backup', page: 'logbook', label: backup.remind.label, says: [backup.title, backup.remind.note] },
     { is: 'computers', page: 'logbook', label: computers.carry.label, says: [computers.title, computers.carry.note] },
   ];
 }

@@ -7,6 +7,7 @@ import { FirstFieldOfDraft } from './firstField.tsx';
 
 /** Read while what is stored is being read, with its look-up, so that what was typed by then is understood. */
 export const Begin = late(async () => (await Promise.all([import('./begin.tsx'), import('./finding.ts')]))[0].Begin, 'start', 'told', 'logbook', 'lookUp');
+const BackupLine = late(async () => (await import('./backupLine.tsx')).BackupLine, 'start', 'files');
 const NameIt = late(async () => (await import('./nameIt.tsx')).NameIt, 'start', 'told');
 const PhotographsLink = late(async () => (await import('./photographsLink.tsx')).PhotographsLink, 'start');
 const PracticeLink = late(async () => (await import('./practiceLink.tsx')).PracticeLink, 'start');
@@ -28,6 +29,7 @@ export function StartScreen({ ready }: { readonly ready: boolean }) {
           <NameIt />
           <PracticeLink />
           <PhotographsLink />
+          {session.records.value.length + session.byHand.value.length > 0 && <BackupLine />}
           {!session.settings.value.soundChecked && <SoundCheck quiet />}
         </>
       )}

@@ -81,6 +81,10 @@ export const words: SettingsWords = {
     months: (count) => write.count(count, { one: '# Monat', other: '# Monaten' }),
     years: (count) => write.count(count, { one: '# Jahr', other: '# Jahren' }),
   },
+  backup: {
+    title: 'Sicherung',
+    remind: { label: 'An die Sicherung erinnern', note: 'Nach fünf neuen Messungen oder nach 30 Tagen. Wird Sweepbook entfernt, ist das Logbuch gelöscht.' },
+  },
   computers: {
     title: 'Ihre anderen Computer',
     carry: {

@@ -75,6 +75,10 @@ export const words: SettingsWords = {
     months: (count) => write.count(count, { one: '# month', other: '# months' }),
     years: (count) => write.count(count, { one: '# year', other: '# years' }),
   },
+  backup: {
+    title: 'Backup',
+    remind: { label: 'Remind me of a backup', note: 'After five new records, or after 30 days. When Sweepbook is uninstalled, the logbook is deleted.' },
+  },
   computers: {
     title: 'Your other computers',
     carry: {

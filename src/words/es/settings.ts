@@ -81,6 +81,13 @@ export const words: SettingsWords = {
     months: (count) => write.count(count, { one: '# mes', other: '# meses' }),
     years: (count) => write.count(count, { one: '# año', other: '# años' }),
   },
+  backup: {
+    title: 'Copia de seguridad',
+    remind: {
+      label: 'Recordarme la copia de seguridad',
+      note: 'Después de cinco barridos nuevos o de 30 días. Al desinstalar Sweepbook se borra el cuaderno.',
+    },
+  },
   computers: {
     title: 'Sus otros dispositivos',
     carry: {

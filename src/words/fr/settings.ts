@@ -81,6 +81,10 @@ export const words: SettingsWords = {
     months: (count) => write.count(count, { other: '# mois' }),
     years: (count) => write.count(count, { one: '# an', other: '# ans' }),
   },
+  backup: {
+    title: 'Sauvegarde',
+    remind: { label: 'Me rappeler la sauvegarde', note: 'Après cinq nouvelles fiches ou au bout de 30 jours. Désinstaller Sweepbook efface le carnet.' },
+  },
   computers: {
     title: 'Vos autres ordinateurs',
     carry: {

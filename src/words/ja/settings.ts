@@ -78,6 +78,10 @@ export const words: SettingsWords = {
     months: (count) => `${write.number(count)}か月`,
     years: (count) => `${write.number(count)}年`,
   },
+  backup: {
+    title: 'バックアップ',
+    remind: { label: 'バックアップを促す', note: '新しい記録が5件になったとき、または30日たったときに表示します。Sweepbookを削除すると、記録帳も消えます。' },
+  },
   computers: {
     title: 'ほかのコンピューター',
     carry: {
