@@ -43,6 +43,7 @@ import type { ToldWords } from './toldWords.ts';
 import type { TrainingWords } from './trainingWords.ts';
 import type { TroubleWords } from './troubleWords.ts';
 import type { VoiceWords } from './voiceWords.ts';
+import type { WelcomeWords } from './welcomeWords.ts';
 import type { WorkshopWords } from './workshopWords.ts';
 
 /** The areas and what each can say. */
@@ -91,6 +92,7 @@ export interface Words {
   readonly training: TrainingWords;
   readonly trouble: TroubleWords;
   readonly voice: VoiceWords;
+  readonly welcome: WelcomeWords;
   readonly workshop: WorkshopWords;
 }
 export type Area = keyof Words;

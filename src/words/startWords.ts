@@ -32,6 +32,8 @@ export interface StartWords {
     readonly uninstall: string;
     readonly notNow: string;
   };
+  /** After an update; leads to what is new. */
+  readonly updated: (version: string) => string;
   readonly unnamed: {
     readonly label: string;
     readonly waits: (lens: string, value: Steps | null) => string;

@@ -20,6 +20,8 @@ export type ChromiumOptions = {
   throttled?: boolean;
   /** A window on the screen. */
   headful?: boolean;
+  /** The page that a first install opens stays; otherwise it is closed, as it stands in the way. */
+  welcome?: boolean;
 };
 
 export type Chromium = {
@@ -59,6 +61,7 @@ export async function launchChromium(options: ChromiumOptions = {}): Promise<Chr
     ignoreDefaultArgs: [...(options.audible ? muting : []), ...(options.throttled ? unthrottling : [])],
     defaultViewport: null,
   });
+  if (!options.welcome) closeWelcome(browser);
   const target = await browser.waitForTarget(isOurWorker, { timeout: 15_000 });
   const worker = await target.worker();
   if (worker === null) throw new Error('The extension started no service worker.');
@@ -97,6 +100,18 @@ export async function launchChromium(options: ChromiumOptions = {}): Promise<Chr
 
 function isOurWorker(target: Target): boolean {
   return target.type() === 'service_worker' && target.url().startsWith('chrome-extension://');
+}
+
+function closeWelcome(browser: Browser): void {
+  const close = async (target: Target): Promise<void> => {
+    if (target.type() !== 'page' || !target.url().endsWith('/welcome.html')) return;
+    await target
+      .page()
+      .then((page) => page?.close())
+      .catch(() => undefined);
+  };
+  for (const event of ['targetcreated', 'targetchanged'] as const) browser.on(event, (target) => void close(target));
+  for (const target of browser.targets()) void close(target);
 }
 
 async function clickToolbar(browser: Browser, extensionId: string): Promise<{ panel: Page; clicked: number }> {

@@ -34,6 +34,7 @@ export const words: StartWords = {
     uninstall: 'Wird Sweepbook entfernt, ist das Logbuch gelöscht.',
     notNow: 'Nicht jetzt',
   },
+  updated: (version) => `Sweepbook ist jetzt ${version}: Neues`,
   unnamed: {
     label: 'Benennen',
     waits: (lens, value) => `${lens} (${value === null ? 'kein Wert' : writeSteps(value)}) hat noch keinen Namen.`,

@@ -48,5 +48,6 @@ export const areas: AreasOf = {
   training: () => import('./training.ts'),
   trouble: async () => ({ words: (await firstSweep()).trouble }),
   voice: () => import('./voice.ts'),
+  welcome: () => import('./welcome.ts'),
   workshop: () => import('./workshop.ts'),
 };

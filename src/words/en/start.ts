@@ -32,6 +32,7 @@ export const words: StartWords = {
     uninstall: 'When Sweepbook is uninstalled, the logbook is deleted.',
     notNow: 'Not now',
   },
+  updated: (version) => `Sweepbook is now ${version}: what is new`,
   unnamed: {
     label: 'Name it',
     waits: (lens, value) => `${lens} (${value === null ? 'no value' : writeSteps(value)}) has no name yet.`,

@@ -47,5 +47,6 @@ export const areas = {
   hearing: () => import('./hearing.ts'),
   microphone: () => import('./microphone.ts'),
   paper: () => import('./paper.ts'),
+  welcome: () => import('./welcome.ts'),
   workshop: () => import('./workshop.ts'),
 };

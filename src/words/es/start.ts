@@ -34,6 +34,7 @@ export const words: StartWords = {
     uninstall: 'Al desinstalar Sweepbook se borra el cuaderno.',
     notNow: 'Ahora no',
   },
+  updated: (version) => `Sweepbook es ahora la ${version}: novedades`,
   unnamed: {
     label: 'Poner nombre',
     waits: (lens, value) => `${lens} (${value === null ? 'sin valor' : writeSteps(value)}) aún no tiene nombre.`,

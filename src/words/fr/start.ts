@@ -34,6 +34,7 @@ export const words: StartWords = {
     uninstall: 'Désinstaller Sweepbook efface le carnet.',
     notNow: 'Pas maintenant',
   },
+  updated: (version) => `Sweepbook passe à la version ${version} : nouveautés`,
   unnamed: {
     label: 'Le nommer',
     waits: (lens, value) => `${lens} (${value === null ? 'sans valeur' : writeSteps(value)}) n’a pas encore de nom.`,

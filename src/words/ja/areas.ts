@@ -46,5 +46,6 @@ export const areas = {
   training: () => import('./training.ts'),
   trouble: async () => ({ words: (await firstSweep()).trouble }),
   voice: () => import('./voice.ts'),
+  welcome: () => import('./welcome.ts'),
   workshop: () => import('./workshop.ts'),
 };

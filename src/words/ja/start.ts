@@ -34,6 +34,7 @@ export const words: StartWords = {
     uninstall: 'Sweepbookを削除すると、記録帳も消えます。',
     notNow: 'あとで',
   },
+  updated: (version) => `Sweepbookが${version}になりました：新しい点`,
   unnamed: {
     label: '名前を付ける',
     waits: (lens, value) => `${lens}（${value === null ? '値なし' : writeSteps(value)}）に、まだ名前がありません。`,
