@@ -1,5 +1,6 @@
 // What the two browsers' manifests have in common. Permissions are the least that works: the sweep and the logbook are
-// kept on this computer (`storage`) without a ceiling that could drop them (`unlimitedStorage`). No page is ever read.
+// kept on this computer (`storage`) without a ceiling that thousands of records reach (`unlimitedStorage`,
+// docs/decisions/unlimited-storage.md). No page is ever read.
 import packageJson from '../package.json' with { type: 'json' };
 
 /** Alt+Shift+S is among the keys both browsers really assign; Alt+Shift+A, B, C, N, P and R are silently left unassigned. */

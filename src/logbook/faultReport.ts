@@ -19,13 +19,14 @@ export interface Circumstances {
 export const writeFaultReport = (now: Circumstances): string => `${JSON.stringify(faultReport(now), null, 2)}\n`;
 
 const faultReport = ({ at, versions, languages, settings, library, backup, mishaps }: Circumstances) => ({
-  sweepbook: 'fault report',
-  made: new Date(at).toISOString(),
+  sweepbook: 'fault-report',
+  /** In milliseconds since 1970, as in a backup. */
+  made: at,
   versions,
   languages,
   settings: settingsOf(settings),
   kept: countsOf(library),
-  backup: backup === null ? null : new Date(backup).toISOString(),
+  backup,
   mishaps: mishaps.map((id) => id.split(':')[0]),
 });
 

@@ -51,10 +51,11 @@ test('it tells versions, languages, the backup and how much is kept', () => {
     entries: [{ id: 'e' }],
   });
   expect(JSON.parse(writeFaultReport(now({ library, backup: moment(0) })))).toMatchObject({
-    sweepbook: 'fault report',
+    sweepbook: 'fault-report',
     versions: { panel: '0.1.0', browser: 'Heron 5' },
     languages: { screens: 'de', voice: 'en' },
     kept: { version: 3, bodies: 1, lenses: 2, converters: 0, situations: 1, records: 2, practised: 1, byHand: 0, entries: 1, notes: 0, proofs: 0 },
-    backup: '1970-01-01T00:00:00.000Z',
+    made: T0,
+    backup: 0,
   });
 });
