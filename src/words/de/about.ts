@@ -20,9 +20,9 @@ export const words: AboutWords = {
   privacy: {
     title: 'Datenschutz',
     sentences: [
-      'Was Sie eingeben und messen, bleibt in diesem Browser auf diesem Computer.',
+      'Was Sie eintragen und messen, bleibt in diesem Browser auf diesem Computer.',
       'Sweepbook verschickt von sich aus nichts und liest keine der Seiten, die Sie besuchen.',
-      'Nur wenn Sie es einschalten, bringt Ihr Browserkonto die letzten Werte auf Ihre anderen Computer, und die Spracherkennung des Browsers hört mit.',
+      'Zwei Dinge verlassen ihn nur, wenn Sie es einschalten: die letzten Werte über Ihr Browserkonto, und Ihre Stimme, wo die Spracherkennung des Browsers sie an ihren Hersteller schickt.',
     ],
   },
   licences: { title: 'Lizenzen', about: 'Sweepbook enthält Teile von anderen. Deren Lizenzen liegen bei.', open: 'Lizenzen lesen' },

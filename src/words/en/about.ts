@@ -22,7 +22,7 @@ export const words: AboutWords = {
     sentences: [
       'What you enter and measure stays in this browser, on this computer.',
       'Sweepbook sends nothing anywhere by itself and reads none of the pages you visit.',
-      'Only if you switch it on, your browser account carries the last values to your other computers, and the browser’s own recogniser hears your voice.',
+      'Two things leave it only once you switch them on: the last values, through your browser account, and your voice, where the browser’s own recogniser sends it to its maker.',
     ],
   },
   licences: { title: 'Licences', about: 'Sweepbook contains parts made by others. Their licences come with it.', open: 'Read the licences' },

@@ -20,9 +20,9 @@ export const words: AboutWords = {
   privacy: {
     title: 'Privacidad',
     sentences: [
-      'Lo que usted introduce y mide se queda en este navegador, en este dispositivo.',
+      'Lo que usted escribe y mide se queda en este navegador, en este dispositivo.',
       'Sweepbook no envía nada por su cuenta ni lee ninguna de las páginas que visita.',
-      'Solo si usted lo activa, su cuenta del navegador lleva los últimos valores a sus otros dispositivos, y el reconocimiento de voz del navegador le oye.',
+      'Solo salen de él dos cosas, y solo si usted las activa: los últimos valores, por su cuenta del navegador, y su voz, donde el reconocimiento de voz del navegador la envía a su fabricante.',
     ],
   },
   licences: { title: 'Licencias', about: 'Sweepbook contiene partes hechas por otros. Sus licencias vienen incluidas.', open: 'Leer las licencias' },

@@ -20,9 +20,9 @@ export const words: AboutWords = {
   privacy: {
     title: 'Confidentialité',
     sentences: [
-      'Ce que vous saisissez et mesurez reste dans ce navigateur, sur cet ordinateur.',
+      'Ce que vous indiquez et mesurez reste dans ce navigateur, sur cet ordinateur.',
       'Sweepbook n’envoie rien de lui-même et ne lit aucune des pages que vous visitez.',
-      'Seulement si vous l’activez, votre compte du navigateur porte les dernières valeurs sur vos autres ordinateurs, et la reconnaissance vocale du navigateur entend votre voix.',
+      'Deux choses n’en sortent que si vous les activez : les dernières valeurs, par votre compte du navigateur, et votre voix, là où la reconnaissance vocale du navigateur l’envoie à son éditeur.',
     ],
   },
   licences: { title: 'Licences', about: 'Sweepbook contient des éléments faits par d’autres. Leurs licences sont jointes.', open: 'Lire les licences' },
