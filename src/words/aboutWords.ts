@@ -3,6 +3,8 @@
 export interface AboutWords {
   readonly title: string;
   readonly version: (version: string) => string;
+  /** One line on the start after an update, which leads to what is new. */
+  readonly updated: (version: string) => string;
   readonly news: {
     readonly title: string;
     /** Newest first; a version that nobody would notice has no line here. */

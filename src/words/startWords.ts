@@ -25,15 +25,6 @@ export interface StartWords {
   readonly byHand: string;
   readonly photographs: string;
   readonly practice: { readonly open: string; readonly note: string };
-  /** The reminder of a backup. */
-  readonly backup: {
-    readonly label: string;
-    readonly unsaved: (count: number) => string;
-    readonly uninstall: string;
-    readonly notNow: string;
-  };
-  /** After an update; leads to what is new. */
-  readonly updated: (version: string) => string;
   readonly unnamed: {
     readonly label: string;
     readonly waits: (lens: string, value: Steps | null) => string;

@@ -9,7 +9,8 @@ import { LANGUAGES } from '../../src/language.ts';
 const read = (path: string): string => readFileSync(path, 'utf8');
 
 test('every permission has its reason, and in which browser it is asked for', () => {
-  const [inChromium, inFirefox] = [chromiumManifest.permissions ?? [], firefoxManifest.permissions ?? []];
+  const inChromium: readonly string[] = chromiumManifest.permissions ?? [];
+  const inFirefox: readonly string[] = firefoxManifest.permissions ?? [];
   const asked = [...new Set([...inChromium, ...inFirefox])].map((name) => [
     name,
     !inFirefox.includes(name) ? 'Chromium' : !inChromium.includes(name) ? 'Firefox' : 'both',

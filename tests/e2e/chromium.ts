@@ -20,8 +20,6 @@ export type ChromiumOptions = {
   throttled?: boolean;
   /** A window on the screen. */
   headful?: boolean;
-  /** The page that a first install opens stays; otherwise it is closed, as it stands in the way. */
-  welcome?: boolean;
 };
 
 export type Chromium = {
@@ -61,7 +59,8 @@ export async function launchChromium(options: ChromiumOptions = {}): Promise<Chr
     ignoreDefaultArgs: [...(options.audible ? muting : []), ...(options.throttled ? unthrottling : [])],
     defaultViewport: null,
   });
-  if (!options.welcome) closeWelcome(browser);
+  // What a first install opens would stand in the way.
+  closeWelcome(browser);
   const target = await browser.waitForTarget(isOurWorker, { timeout: 15_000 });
   const worker = await target.worker();
   if (worker === null) throw new Error('The extension started no service worker.');
@@ -102,9 +101,12 @@ function isOurWorker(target: Target): boolean {
   return target.type() === 'service_worker' && target.url().startsWith('chrome-extension://');
 }
 
+/** The first such page: a test may open it again to look at it. */
 function closeWelcome(browser: Browser): void {
+  let closed = false;
   const close = async (target: Target): Promise<void> => {
-    if (target.type() !== 'page' || !target.url().endsWith('/welcome.html')) return;
+    if (closed || target.type() !== 'page' || !target.url().endsWith('/welcome.html')) return;
+    closed = true;
     await target
       .page()
       .then((page) => page?.close())

@@ -7,20 +7,20 @@ import { useSession } from '../useSession.ts';
 
 export function BackupLine() {
   const session = useSession();
-  const say = words('start').backup;
+  const { reminder: say, backup } = words('files');
   const [said, setSaid] = useState('');
   const { remind, putOff } = session.settings.value.logbook;
   const library = { records: session.records.value, byHand: session.byHand.value };
   const unsaved = remind ? earnedReminder(library, session.backedUp.value, putOff, session.clock()) : null;
   if (unsaved === null) return said ? <p role="alert">{said}</p> : null;
-  const write = async (): Promise<void> => setSaid((await saveBackup(session)) ? '' : words('files').backup.withoutWords);
+  const write = async (): Promise<void> => setSaid((await saveBackup(session)) ? '' : backup.withoutWords);
   return (
     <section class="notice" aria-label={say.label}>
       <p class="small">{say.unsaved(unsaved)}</p>
       <p class="small">{say.uninstall}</p>
       <div class="row">
         <button type="button" onClick={() => void write()}>
-          {words('files').backup.write}
+          {backup.write}
         </button>
         <button type="button" onClick={() => session.changeSettings({ logbook: { putOff: session.clock() } })}>
           {say.notNow}

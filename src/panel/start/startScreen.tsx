@@ -8,12 +8,12 @@ import { useUpdated } from './useUpdated.ts';
 
 /** Read while what is stored is being read, with its look-up, so that what was typed by then is understood. */
 export const Begin = late(async () => (await Promise.all([import('./begin.tsx'), import('./finding.ts')]))[0].Begin, 'start', 'told', 'logbook', 'lookUp');
-const BackupLine = late(async () => (await import('./backupLine.tsx')).BackupLine, 'start', 'files');
+const BackupLine = late(async () => (await import('./backupLine.tsx')).BackupLine, 'files');
 const NameIt = late(async () => (await import('./nameIt.tsx')).NameIt, 'start', 'told');
 const PhotographsLink = late(async () => (await import('./photographsLink.tsx')).PhotographsLink, 'start');
 const PracticeLink = late(async () => (await import('./practiceLink.tsx')).PracticeLink, 'start');
 const SoundCheck = late(async () => (await import('../voice/soundCheck.tsx')).SoundCheck, 'sound', 'settings');
-const Updated = late(async () => (await import('./updated.tsx')).Updated, 'start');
+const Updated = late(async () => (await import('./updated.tsx')).Updated, 'about');
 const Unfinished = late(async () => (await import('./unfinished.tsx')).Unfinished, 'start', 'told');
 
 /** Until what is stored has been read, what is true anyway stands alone. */

@@ -7,7 +7,7 @@ export function Updated() {
   return (
     <p>
       <button type="button" class="link" onClick={() => way.go({ at: 'about' })}>
-        {words('start').updated(session.installed.version())}
+        {words('about').updated(session.installed.version())}
       </button>
     </p>
   );

@@ -4,6 +4,7 @@ import type { AboutWords } from '../aboutWords.ts';
 export const words: AboutWords = {
   title: 'Über Sweepbook',
   version: (version) => `Version ${version}`,
+  updated: (version) => `Sweepbook ist jetzt ${version}: Neues`,
   news: {
     title: 'Neues',
     of: [

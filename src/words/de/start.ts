@@ -28,13 +28,6 @@ export const words: StartWords = {
   byHand: 'Stattdessen einen Wert von Hand eintragen',
   photographs: 'Mit Aufnahmen prüfen',
   practice: { open: 'Übungskamera', note: 'Hier zuerst Licht und Wörter üben.' },
-  backup: {
-    label: 'Sicherung',
-    unsaved: (count) => write.count(count, { one: '# Messung ist in keiner Sicherung.', other: '# Messungen sind in keiner Sicherung.' }),
-    uninstall: 'Wird Sweepbook entfernt, ist das Logbuch gelöscht.',
-    notNow: 'Nicht jetzt',
-  },
-  updated: (version) => `Sweepbook ist jetzt ${version}: Neues`,
   unnamed: {
     label: 'Benennen',
     waits: (lens, value) => `${lens} (${value === null ? 'kein Wert' : writeSteps(value)}) hat noch keinen Namen.`,

@@ -4,6 +4,7 @@ import type { AboutWords } from '../aboutWords.ts';
 export const words: AboutWords = {
   title: 'About Sweepbook',
   version: (version) => `Version ${version}`,
+  updated: (version) => `Sweepbook is now ${version}: what is new`,
   news: {
     title: 'What is new',
     of: [

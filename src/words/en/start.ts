@@ -26,13 +26,6 @@ export const words: StartWords = {
   byHand: 'Put a value in by hand instead',
   photographs: 'Check with photographs',
   practice: { open: 'Practice camera', note: 'Learn the light and the words on this screen first.' },
-  backup: {
-    label: 'Backup',
-    unsaved: (count) => write.count(count, { one: '# record is in no backup.', other: '# records are in no backup.' }),
-    uninstall: 'When Sweepbook is uninstalled, the logbook is deleted.',
-    notNow: 'Not now',
-  },
-  updated: (version) => `Sweepbook is now ${version}: what is new`,
   unnamed: {
     label: 'Name it',
     waits: (lens, value) => `${lens} (${value === null ? 'no value' : writeSteps(value)}) has no name yet.`,

@@ -4,6 +4,7 @@ import type { AboutWords } from '../aboutWords.ts';
 export const words: AboutWords = {
   title: 'Acerca de Sweepbook',
   version: (version) => `Versión ${version}`,
+  updated: (version) => `Sweepbook es ahora la ${version}: novedades`,
   news: {
     title: 'Novedades',
     of: [

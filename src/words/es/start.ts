@@ -27,14 +27,6 @@ export const words: StartWords = {
   byHand: 'Introducir un valor a mano',
   photographs: 'Comprobar con fotos',
   practice: { open: 'Cámara de práctica', note: 'Conozca primero la luz y las palabras en esta pantalla.' },
-  backup: {
-    label: 'Copia de seguridad',
-    unsaved: (count) =>
-      write.count(count, { one: '# barrido no está en ninguna copia de seguridad.', other: '# barridos no están en ninguna copia de seguridad.' }),
-    uninstall: 'Al desinstalar Sweepbook se borra el cuaderno.',
-    notNow: 'Ahora no',
-  },
-  updated: (version) => `Sweepbook es ahora la ${version}: novedades`,
   unnamed: {
     label: 'Poner nombre',
     waits: (lens, value) => `${lens} (${value === null ? 'sin valor' : writeSteps(value)}) aún no tiene nombre.`,

@@ -4,6 +4,7 @@ import type { AboutWords } from '../aboutWords.ts';
 export const words: AboutWords = {
   title: 'À propos de Sweepbook',
   version: (version) => `Version ${version}`,
+  updated: (version) => `Sweepbook passe à la version ${version} : nouveautés`,
   news: {
     title: 'Nouveautés',
     of: [

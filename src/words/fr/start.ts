@@ -28,13 +28,6 @@ export const words: StartWords = {
   byHand: 'Noter plutôt une valeur à la main',
   photographs: 'Contrôle par photos',
   practice: { open: 'Simulateur', note: 'Pour apprendre d’abord le témoin et les mots sur cet écran.' },
-  backup: {
-    label: 'Sauvegarde',
-    unsaved: (count) => write.count(count, { one: '# fiche n’est dans aucune sauvegarde.', other: '# fiches ne sont dans aucune sauvegarde.' }),
-    uninstall: 'Désinstaller Sweepbook efface le carnet.',
-    notNow: 'Pas maintenant',
-  },
-  updated: (version) => `Sweepbook passe à la version ${version} : nouveautés`,
   unnamed: {
     label: 'Le nommer',
     waits: (lens, value) => `${lens} (${value === null ? 'sans valeur' : writeSteps(value)}) n’a pas encore de nom.`,

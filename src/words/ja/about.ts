@@ -4,6 +4,7 @@ import type { AboutWords } from '../aboutWords.ts';
 export const words: AboutWords = {
   title: 'Sweepbookについて',
   version: (version) => `バージョン${version}`,
+  updated: (version) => `Sweepbookが${version}になりました：新しい点`,
   news: {
     title: '新しい点',
     of: [

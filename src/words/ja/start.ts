@@ -28,13 +28,6 @@ export const words: StartWords = {
   byHand: '測定せずに値を手入力',
   photographs: '写真で検証',
   practice: { open: '練習用カメラ', note: 'まず、この画面でランプの見え方と言葉に慣れてください。' },
-  backup: {
-    label: 'バックアップ',
-    unsaved: (count) => `${write.number(count)}件の記録が、まだバックアップに入っていません。`,
-    uninstall: 'Sweepbookを削除すると、記録帳も消えます。',
-    notNow: 'あとで',
-  },
-  updated: (version) => `Sweepbookが${version}になりました：新しい点`,
   unnamed: {
     label: '名前を付ける',
     waits: (lens, value) => `${lens}（${value === null ? '値なし' : writeSteps(value)}）に、まだ名前がありません。`,
