@@ -8,6 +8,8 @@ export default defineConfig({
     include: ['tests/**/*.test.{ts,tsx}'],
     exclude: ['tests/e2e/**', 'tests/bench/**', 'tests/play/**'],
     passWithNoTests: false,
+    // No test may need another before it. The seed is told as a run begins; `npm run unit -- --sequence.seed=N` has the same order again.
+    sequence: { shuffle: { files: true, tests: true } },
     // Whole sweeps are played, and the machine may have other work: a test that hangs ends, a slow one does not.
     testTimeout: 30_000,
     setupFiles: ['tests/words/allRead.ts'],

@@ -13,6 +13,7 @@ const SPOKEN = [
   'firstVoice',
   'voiceFaults',
   'voiceScreens',
+  'spokenLanguages',
 ].map((name) => `tests/e2e/${name}.test.ts`);
 
 export default defineConfig({

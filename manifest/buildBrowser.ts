@@ -4,10 +4,11 @@ import { existsSync } from 'node:fs';
 import { cp, mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import { build, type Plugin } from 'esbuild';
-import { bundleEarly, bundlePage, optionsFor, PANEL } from './bundles.ts';
+import { bundleEarly, bundlePage, bundleTabs, optionsFor, PANEL } from './bundles.ts';
 import { chromiumManifest, chromiumTarget } from './chromium.ts';
 import { drawnPanel } from './drawnPanel.ts';
 import { firefoxManifest, firefoxTarget } from './firefox.ts';
+import { licencesOf } from './licences.ts';
 import { loadingOf } from './loading.ts';
 import { shortLists } from './shortLists.ts';
 
@@ -24,7 +25,7 @@ async function pagesIn(folder: string): Promise<string[]> {
     .map((name) => join(folder, name));
 }
 
-const pages = [...(await pagesIn('src/panel')), ...(await pagesIn('src/pages'))];
+const tabs = await pagesIn('src/pages');
 const panel = await drawnPanel(await readFile(PANEL, 'utf8'));
 
 /** `plugins`: what changes a source on its way, for a build that tests look at. */
@@ -34,7 +35,7 @@ export async function buildBrowser(name: keyof typeof BROWSERS, out: string, plu
   await mkdir(join(out, 'icons'), { recursive: true });
   const options = { ...optionsFor(out, target), plugins: [...plugins, shortLists] };
   // A background script has no imports, nor has what runs on the audio thread or in a worker: each is one file.
-  await build({
+  const alone = await build({
     ...options,
     entryPoints: [
       'src/background/background.ts',
@@ -43,17 +44,15 @@ export async function buildBrowser(name: keyof typeof BROWSERS, out: string, plu
       'src/platform/pictures/practiceWorker.ts',
     ],
   });
-  await bundleEarly(options);
-  for (const page of pages) {
-    const { metafile } = await bundlePage(page, options);
-    if (page !== PANEL) {
-      await cp(page, join(out, basename(page)));
-      continue;
-    }
-    await writeFile(`${out}.json`, JSON.stringify(loadingOf(metafile, join(out, 'early.js'), join(out, 'panel.js')), null, 2));
-    await writeFile(join(out, basename(page)), panel);
-  }
+  const early = await bundleEarly(options);
+  const { metafile } = await bundlePage(PANEL, options);
+  await writeFile(`${out}.json`, JSON.stringify(loadingOf(metafile, join(out, 'early.js'), join(out, 'panel.js')), null, 2));
+  await writeFile(join(out, basename(PANEL)), panel);
+  const inTabs = await bundleTabs(tabs, options);
+  for (const page of tabs) await cp(page, join(out, basename(page)));
   for (const size of Object.values(manifest.icons ?? {})) await cp(size, join(out, size));
   await cp('manifest/_locales', join(out, '_locales'), { recursive: true });
+  const inputs = [alone.metafile, early.metafile, metafile, inTabs.metafile].flatMap((one) => Object.keys(one.inputs));
+  await writeFile(join(out, 'licences.txt'), await licencesOf(inputs));
   await writeFile(join(out, 'manifest.json'), `${JSON.stringify(manifest, null, 2)}\n`);
 }

@@ -10,6 +10,9 @@ export const PANEL = 'src/panel/panel.html';
 /** The part that reads what is stored, as soon as the panel's script is there. */
 const READ_NEXT = 'src/panel/session/desk.ts';
 
+type Options = BuildOptions & { readonly metafile: true };
+type Bundled = BuildResult<{ metafile: true }>;
+
 export const optionsFor = (out: string, target: string) =>
   ({
     entryNames: '[name]',
@@ -24,23 +27,36 @@ export const optionsFor = (out: string, target: string) =>
     supported: { 'regexp-unicode-property-escapes': true },
     jsx: 'automatic',
     jsxImportSource: 'preact',
+    // What was bundled: its licences go with it.
+    metafile: true,
+    // Where packages lie behind a link, the paths that go into the names of the files must not say where it leads.
+    preserveSymlinks: true,
     legalComments: 'none',
     logLevel: 'warning',
   }) satisfies BuildOptions;
 
-export function bundlePage(page: string, options: BuildOptions): Promise<BuildResult<{ metafile: true }>> {
+/** The pages in tabs share their parts: none is waited for as the panel is. */
+export const bundleTabs = (pages: readonly string[], options: Options): Promise<Bundled> =>
+  build({ ...options, entryPoints: pages.flatMap(sourcesOf), plugins: [...(options.plugins ?? []), polyfillAsModule], splitting: true });
+
+/** The script and the style of a page. */
+function sourcesOf(page: string): string[] {
   const stem = page.slice(0, -'.html'.length);
-  const entryPoints = [`${stem}.ts`, `${stem}.tsx`, `${stem}.css`].filter((path) => existsSync(path));
+  return [`${stem}.ts`, `${stem}.tsx`, `${stem}.css`].filter((path) => existsSync(path));
+}
+
+export function bundlePage(page: string, options: Options): Promise<Bundled> {
+  const entryPoints = sourcesOf(page);
   const plugins = [
     ...(options.plugins ?? []),
     polyfillAsModule,
     ...entryPoints.filter((path) => !path.endsWith('.css')).map((script) => leaningOn(script, page === PANEL ? READ_NEXT : null)),
   ];
-  return build({ ...options, entryPoints, plugins, splitting: true, metafile: true });
+  return build({ ...options, entryPoints, plugins, splitting: true });
 }
 
 /** One file, so that nothing else is read before it runs. */
-export const bundleEarly = (options: BuildOptions): Promise<BuildResult> =>
+export const bundleEarly = (options: Options): Promise<Bundled> =>
   build({ ...options, entryPoints: ['src/panel/early/early.ts'], plugins: [...(options.plugins ?? []), leavingOut('panel')] });
 
 /** The page's script is a file of its own, which lies beside this one. */

@@ -26,7 +26,7 @@ await build({
   packages: 'external',
   platform: 'node',
   format: 'esm',
-  target: 'node20',
+  target: 'node22',
   sourcemap: 'inline',
   logLevel: 'warning',
 });

@@ -21,6 +21,6 @@ test('the README says in three sentences where sound goes, and is honest about t
   expect(section).toContain('may its maker have the sound sent to a server of theirs');
 });
 
-test('the README names two commands that do everything on a fresh machine', () => {
-  expect(readme.match(/^ {4}npm ci && npm .*$/gm)).toEqual(['    npm ci && npm run try', '    npm ci && npm test']);
+test('the README names three commands that do everything on a fresh machine', () => {
+  expect(readme.match(/^ {4}npm ci && npm .*$/gm)).toEqual(['    npm ci && npm run try', '    npm ci && npm test', '    npm ci && npm run pack']);
 });

@@ -4,7 +4,7 @@ import type * as v from 'valibot';
 import { failed, got, type Result } from '../result.ts';
 import type { BenchFault } from './fault.ts';
 import { fits } from './fits.ts';
-import { numbersIn, thousandsPointed } from './writtenNumber.ts';
+import { numbersIn, signed, thousandsPointed } from './writtenNumber.ts';
 
 type Range<Value> = v.GenericSchema<unknown, Value>;
 
@@ -26,14 +26,13 @@ export function readLikely(likely: Range<number>, text: string, otherwise: Bench
 
 /** The numbers in the range that the text can mean, or else all that it can. */
 function meantIn(range: Range<unknown>, text: string): readonly number[] {
-  const [, sign = '', digits = ''] = /^([-+\u2212]?)(.*)$/s.exec(text.trim()) ?? [];
-  const signed = (number: number): number => (sign === '' || sign === '+' ? number : -number);
+  const { sign, digits } = signed(text);
   const inRange = (number: number): boolean => fits(range, number).ok;
-  const ways = numbersIn(digits).map(signed);
+  const ways = numbersIn(digits).map((number) => sign * number);
   const fitting = ways.filter(inRange);
   if (fitting.length > 0) return fitting;
   const thousands = thousandsPointed(digits);
-  return thousands !== null && inRange(signed(thousands)) ? [signed(thousands)] : ways;
+  return thousands !== null && inRange(sign * thousands) ? [sign * thousands] : ways;
 }
 
 const twoNumbers = (text: string, meant: readonly number[]) => {

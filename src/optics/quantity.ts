@@ -2,7 +2,7 @@
 // each range is wider than any bench needs, so that only a slip falls outside it.
 import * as v from 'valibot';
 import type { PlainFault } from './fault.ts';
-import { numbersIn, thousandsPointed } from './writtenNumber.ts';
+import { halfWidth, numbersIn, signed, thousandsPointed } from './writtenNumber.ts';
 
 const within = <const Name extends string>(name: Name, least: number, most: number, otherwise: PlainFault) =>
   v.pipe(v.number(otherwise), v.minValue(least, otherwise), v.maxValue(most, otherwise), v.brand(name));
@@ -36,13 +36,16 @@ export const fromRadians = (angle: number): Degrees => degrees((angle * 180) / M
 
 /** A number as a person types it: a point or a comma before the decimals; null when it is none, or when it can mean two. */
 export function readNumber(text: string): number | null {
-  const [, sign = '', digits = ''] = /^([-+\u2212]?)(.*)$/s.exec(text.trim()) ?? [];
+  const { sign, digits } = signed(text);
   const [one, ...others] = numbersIn(digits);
-  return one === undefined || others.length > 0 ? null : sign === '' || sign === '+' ? one : -one;
+  return one === undefined || others.length > 0 ? null : sign * one;
 }
 
 /** How many: a comma or a point before exactly three digits parts thousands. Null when it is no number. */
-export const readCount = (text: string): number | null => thousandsPointed(text.trim()) ?? numbersIn(text.trim()).at(-1) ?? null;
+export function readCount(text: string): number | null {
+  const digits = halfWidth(text);
+  return thousandsPointed(digits) ?? numbersIn(digits).at(-1) ?? null;
+}
 
 /** At most so many decimals, without idle zeros, and a true minus. */
 export function writeNumber(value: number, decimals: number): string {

@@ -1,7 +1,7 @@
 // A length as a person writes it, with or without its unit: "4.25 m", "4,25", "175 cm", "1,750 mm", "5.74 ft", "5 ft 9 in",
-// `5' 9"`, "1 m 75". One foot is 304.8 mm exactly (international yard and pound agreement, 1959). A comma before exactly three
+// `5' 9"`, "1 m 75"; its unit in any language of the panel. One foot is 304.8 mm exactly (international yard and pound agreement, 1959). A comma before exactly three
 // digits may part thousands or begin the decimals: then both lengths are given, and the caller's range says which can be meant.
-import { numbersIn } from './writtenNumber.ts';
+import { halfWidth, numbersIn } from './writtenNumber.ts';
 
 const MILLIMETRES_IN = { mm: 1, cm: 10, m: 1000, in: 25.4, ft: 304.8 } as const;
 export type LengthUnit = keyof typeof MILLIMETRES_IN;
@@ -19,11 +19,11 @@ export interface LengthRead {
 export const inUnit = (millimetres: number, unit: LengthUnit): number => millimetres / MILLIMETRES_IN[unit];
 
 const SPELLINGS: readonly (readonly [LengthUnit, string])[] = [
-  ['mm', 'mm|millimet(?:re|er)s?'],
-  ['cm', 'cm|centimet(?:re|er)s?'],
-  ['m', 'm|met(?:re|er)s?'],
-  ['ft', "ft\\.?|foot|feet|'"],
-  ['in', 'in\\.?|inch(?:es)?|"'],
+  ['mm', 'mm|millimet(?:re|er)s?|millimètres?|mil[ií]metros?|ミリ(?:メートル)?'],
+  ['cm', 'cm|centimet(?:re|er)s?|zentimeter|centimètres?|cent[ií]metros?|センチ(?:メートル)?'],
+  ['m', 'm|met(?:re|er)s?|mètres?|metros?|メートル'],
+  ['ft', "ft\\.?|foot|feet|'|fu(?:ß|ss)|pi\\.?|pieds?|pies?|フィート"],
+  ['in', 'in\\.?|inch(?:es)?|"|zoll|po\\.?|pouces?|pulg\\.?|pulgadas?|インチ'],
 ];
 const UNIT = SPELLINGS.map(([, spelling]) => spelling).join('|');
 const NUMBER = '\\d[\\d.,]*(?: \\d{3}(?!\\d)[\\d.,]*)*|[.,]\\d+';
@@ -54,10 +54,9 @@ const single = (value: number, unit: LengthUnit): LengthRead => ({
   millimetres: value * MILLIMETRES_IN[unit],
 });
 
-/** Small letters, one kind of blank, one sign each for feet and inches. */
+/** Small letters of half width, one kind of blank, one sign each for feet and inches. */
 const tidy = (text: string): string =>
-  text
-    .trim()
+  halfWidth(text)
     .toLowerCase()
     .replace(/\s+/g, ' ')
     .replace(/[\u2032\u2019]/g, "'")

@@ -1,6 +1,20 @@
 // What the digits that a person typed can mean. Of a comma and a point the later one begins the decimals, and a point by itself
 // always does, unless no such number can be meant. A comma before exactly three digits may part thousands or begin the decimals:
-// whoever asks must tell. Blanks part thousands and nothing else.
+// whoever asks must tell. Blanks part thousands and nothing else. Full-width digits and signs, as a Japanese keyboard gives them, are digits
+// and signs.
+
+/** In half-width characters, with every minus the same: a keyboard for kana gives a long vowel in its place. */
+export const halfWidth = (typed: string): string =>
+  typed
+    .normalize('NFKC')
+    .trim()
+    .replace(/^[\u2212\u30fc]/, '-');
+
+/** The sign that stands before a number, and the rest. */
+export function signed(typed: string): { readonly sign: 1 | -1; readonly digits: string } {
+  const [, sign = '', digits = ''] = /^([-+]?)(.*)$/s.exec(halfWidth(typed)) ?? [];
+  return { sign: sign === '-' ? -1 : 1, digits };
+}
 
 /** Each number without a sign that the text can mean, the one with decimals first; none where it is no number. */
 export function numbersIn(written: string): readonly number[] {

@@ -11,12 +11,17 @@ import { now } from '../platform/clock.ts';
 import { store } from '../platform/storage.ts';
 import { writeSteps } from '../sweep/scale.ts';
 import { readWords, words } from '../words/catalogue.ts';
+import { countryInUse } from '../words/countryInUse.ts';
+import { run } from '../words/run.ts';
 import { wearPageLanguages } from './pageLanguage.ts';
 import { PrintButton } from './printButton.tsx';
 
-/** CSS knows A4 by name, but not A6 (CSS Paged Media 3, 7.1). */
-const PAPER = { A6: 'size: 105mm 148mm; margin: 8mm', A4: 'size: 210mm 297mm; margin: 18mm' } as const;
-const SIZES = ['A6', 'A4'] as const;
+/** CSS knows A4 and Letter by name, but not A6 (CSS Paged Media 3, 7.1). */
+const PAPER = {
+  A6: 'size: 105mm 148mm; margin: 8mm',
+  A4: 'size: 210mm 297mm; margin: 18mm',
+  Letter: 'size: letter; margin: 18mm',
+} as const;
 
 /** The size of the paper: the one rule that changes, and a style in the page itself is not allowed. */
 const paper = new CSSStyleSheet();
@@ -29,15 +34,15 @@ function CardPage({ card }: { readonly card: Card }) {
   return (
     <main>
       <div class="controls">
-        {SIZES.map((one) => (
+        {(['A6', countryInUse.value.paper] as const).map((one) => (
           <label key={one} class="option">
-            <input type="radio" name="size" checked={one === size} onChange={() => setSize(one)} /> {one}
+            <input type="radio" name="size" checked={one === size} onChange={() => setSize(one)} /> {words('paper').sizes[one]}
           </label>
         ))}
         <PrintButton />
       </div>
       <h1>{card.body}</h1>
-      <p class="muted">{say.about(card.serial, now()).join(' ')}</p>
+      <p class="muted">{run(say.about(card.serial, now()))}</p>
       {card.lenses.length === 0 && <p>{say.empty}</p>}
       {card.lenses.map(({ name, serial, lines }) => (
         <section key={name + (serial ?? '')}>

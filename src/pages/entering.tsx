@@ -12,6 +12,7 @@ import { PlaceBands, PlaceView } from '../panel/entering/placeView.tsx';
 import { now } from '../platform/clock.ts';
 import { store } from '../platform/storage.ts';
 import { readWords, words } from '../words/catalogue.ts';
+import { run } from '../words/run.ts';
 import { wearPageLanguages } from './pageLanguage.ts';
 import { PrintButton } from './printButton.tsx';
 
@@ -24,7 +25,7 @@ function EnteringPage({ advice, weighing }: { readonly advice: Advice; readonly 
         <PrintButton />
       </div>
       <h1>{page.title(advice)}</h1>
-      <p class="muted">{page.about(advice, now()).join(' ')}</p>
+      <p class="muted">{run(page.about(advice, now()))}</p>
       {places.map((place) => (
         <section key={place.converter?.id ?? ''} class="place">
           <h2>{place.converter ? behind(place.converter.name) : bare}</h2>
@@ -34,7 +35,7 @@ function EnteringPage({ advice, weighing }: { readonly advice: Advice; readonly 
           <ul>
             {place.evidence.map((evidence) => (
               <li key={evidence.band.id} class="small">
-                {page.evidence(evidence, weighing.by === 'use' ? (weighing.use.get(evidence.band.id) ?? 1) : null).join(' ')}
+                {run(page.evidence(evidence, weighing.by === 'use' ? (weighing.use.get(evidence.band.id) ?? 1) : null))}
               </li>
             ))}
           </ul>

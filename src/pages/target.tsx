@@ -10,6 +10,7 @@ import { PAPERS, sheets, type PaperName } from '../optics/print/sheets.ts';
 import { drawTarget, SCALE } from '../optics/print/target.ts';
 import { got, type Result } from '../result.ts';
 import { readWords, words } from '../words/catalogue.ts';
+import { countryInUse } from '../words/countryInUse.ts';
 import { wearPageLanguages } from './pageLanguage.ts';
 import { PrintButton } from './printButton.tsx';
 
@@ -44,7 +45,7 @@ const NAMES = Object.keys(PAPERS) as readonly PaperName[];
 
 function TargetPage({ order }: { readonly order: TargetOrder | null }) {
   const say = words('print').page;
-  const [paper, setPaper] = useState<PaperName>(order?.paper ?? 'A4');
+  const [paper, setPaper] = useState<PaperName>(order?.paper ?? countryInUse.value.paper);
   const pages = order && drawn(order, paper);
   const saying = pages === null ? say.noOrder : pages.ok ? say.drawn(pages.value.target.length) : say.fault(pages.fault);
   return (

@@ -38,7 +38,7 @@ export function neighbour(scale: Scale, value: Steps, direction: 1 | -1): Steps 
   return isOnScale(scale, next) ? next : null;
 }
 
-/** A correction as it is written: always with its sign, and a true minus. */
+/** A correction as it is written: always with its sign, and a true minus. Whole: what may lie between two corrections is for `write.signed`. */
 export function writeSteps(value: number): string {
   if (value === 0) return '0';
   return value > 0 ? `+${value}` : `\u2212${Math.abs(value)}`;

@@ -37,7 +37,7 @@ export type StrictMatch = (candidates: readonly Guess[], allowed: readonly Word[
 export function strictMatcherFor(language: Vocabulary): StrictMatch {
   const { words: taught } = language;
   const { wordsOf, correctionIn } = correctionsIn(language);
-  const spelt = language.parted ? (phrase: string): string => wordsOf(phrase).join(' ') : (phrase: string): string => phrase;
+  const spelt = (phrase: string): string => wordsOf(phrase).join(' ');
   const set = spelt(taught.set.say);
   const said = new Map(WORDS.map((word) => [word, new Set([taught[word].say, ...taught[word].also].map(spelt))]));
 

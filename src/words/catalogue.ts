@@ -67,8 +67,9 @@ export const words = <Name extends Area>(area: Name): Words[Name] => wordsIn(inU
 export const aloud = <Name extends Area>(area: Name): Words[Name] => wordsIn(inUse.value.voice, area);
 
 /** What is said in the one language and shown in the other; where both are said alike, one sentence is enough. */
-export const saidAndShown = <Name extends Area>(area: Name, make: (words: Words[Name]) => InWords | string): InWords => {
-  const [spoken, written] = [make(aloud(area)), make(words(area))];
+export const saidAndShown = <Name extends Area>(area: Name, make: (words: Words[Name], language: Language) => InWords | string): InWords => {
+  const { screens, voice } = inUse.value;
+  const [spoken, written] = [make(aloud(area), voice), make(words(area), screens)];
   return {
     spoken: typeof spoken === 'string' ? spoken : spoken.spoken,
     written: typeof written === 'string' ? written : written.written,

@@ -2,8 +2,10 @@
 import type { BackupFault } from '../logbook/backup/backup.ts';
 import type { Title } from '../logbook/backup/items.ts';
 import type { Compared, RestorePlan } from '../logbook/backup/restore.ts';
+import type { Column } from '../logbook/csv/columns.ts';
 import type { LineFault, TableFault } from '../logbook/csv/fault.ts';
 import type { TablePlan } from '../logbook/csv/planTable.ts';
+import type { ListName } from '../logbook/library.ts';
 import type { SetAside } from '../logbook/readLibrary.ts';
 import type { Moment } from '../units.ts';
 
@@ -13,7 +15,6 @@ export interface FilesWords {
   /** Below what a file is chosen for. */
   readonly drop: string;
   readonly unread: string;
-  readonly more: (count: number) => string;
   readonly backup: {
     readonly title: string;
     /** What a backup holds, and what it does not. */
@@ -37,7 +38,9 @@ export interface FilesWords {
     readonly taught: (count: number) => string;
     readonly conflict: string;
     readonly each: string;
-    readonly item: (title: Title, is: Exclude<Compared, 'same'>) => string;
+    readonly item: (list: ListName, title: Title, is: Exclude<Compared, 'same'>) => string;
+    /** Items that are not drawn. */
+    readonly more: (count: number) => string;
     readonly aside: (why: SetAside['why']) => string;
     readonly join: string;
     readonly replace: string;
@@ -55,9 +58,14 @@ export interface FilesWords {
     readonly meanings: string;
     readonly passedOver: string;
     readonly column: (number: number) => string;
-    readonly missing: (headings: readonly string[]) => string;
+    /** What a column is, and its heading in the tables that are written here. */
+    readonly meaning: (column: Pick<Column, 'key' | 'heading'>) => string;
+    readonly missing: (meanings: readonly string[]) => string;
     readonly plan: (plan: TablePlan) => readonly string[];
-    readonly line: (fault: LineFault) => string;
+    /** `heading`: of that column in the file; null where it has none. */
+    readonly line: (fault: LineFault, heading: string | null) => string;
+    /** Lines with faults that are not drawn. */
+    readonly more: (count: number) => string;
     readonly bring: string;
     readonly done: string;
   };

@@ -10,5 +10,5 @@ export function ownName(language: Language): string {
   return name.charAt(0).toLocaleUpperCase(language) + name.slice(1);
 }
 
-/** What is spoken and understood, in the language of the screens: "German". */
-export const voiceNamed = (): string => nameIn(inUse.value.voice, inUse.value.screens);
+/** What is spoken and understood, in the language of the sentence that names it, or else of the screens: "German". */
+export const voiceNamed = (language: Language = inUse.value.screens): string => nameIn(inUse.value.voice, language);

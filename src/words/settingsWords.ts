@@ -9,6 +9,9 @@ interface Option {
   readonly note?: string;
 }
 
+/** How old a measurement may be. */
+export type Age = { readonly in: 'months' | 'years'; readonly count: number };
+
 export interface SettingsWords {
   readonly title: string;
   readonly find: { readonly label: string; readonly found: (count: number) => string };
@@ -22,7 +25,8 @@ export interface SettingsWords {
     /** Both by their own names; `voice`: null where it is that of the screens. */
     readonly language: (screens: string, voice: string | null) => string;
     /** `after`: the age at which a measurement is due; null for one that is no choice of the list. */
-    readonly logbook: (after: string | null, carried: boolean) => string;
+    /** `after`: when a measurement is due again. */
+    readonly logbook: (after: Age | null, carried: boolean) => string;
   };
   readonly working: {
     readonly holdTime: (time: Seconds) => string;
@@ -60,8 +64,8 @@ export interface SettingsWords {
   readonly again: {
     readonly title: string;
     readonly after: string;
-    readonly months: (count: number) => string;
-    readonly years: (count: number) => string;
+    /** In a list of its own, beside `after`. */
+    readonly age: (age: Age) => string;
   };
   readonly backup: { readonly title: string; readonly remind: Required<Option> };
   readonly computers: { readonly title: string; readonly carry: Required<Option> };

@@ -9,6 +9,8 @@ export interface VoiceWords {
   readonly markDeaf: Readonly<Record<Deaf, string>>;
   /** In the mark's second line. */
   readonly markSilent: Readonly<Record<'mute' | 'off', string>>;
+  /** The mark and what a press does, for those who hear the screen: begins as the mark is written. */
+  readonly marked: (shown: readonly string[], press: string) => string;
   /** Read to those who hear the screen, before what a press does. */
   readonly means: Readonly<Record<State, string>>;
   /** What is so, and what to do. */
@@ -45,6 +47,8 @@ export interface VoiceWords {
     readonly checkHearing: string;
     readonly again: string;
     readonly teach: (taught: number, of: number) => string;
+    /** What will be said in the lesson. */
+    readonly lesson: (words: readonly string[]) => string;
     readonly openLesson: string;
   };
 }

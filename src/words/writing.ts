@@ -1,6 +1,8 @@
 // Numbers, dates, lists and plurals as a language writes them. The only user of Intl, so that no sentence mixes the
 // browser's language with its own. Formatters are made when first wanted: making one takes longer than using it.
+import { inUnit, type DistanceUnit } from '../optics/writtenLength.ts';
 import type { Millimetres, Moment, Seconds } from '../units.ts';
+import { countryInUse } from './countryInUse.ts';
 
 /** The units that quantities are written in, by their names in Intl (ECMA-402, sanctioned single units). */
 type Unit = 'meter' | 'centimeter' | 'millimeter' | 'foot' | 'inch' | 'second' | 'minute' | 'hour' | 'day' | 'month' | 'celsius' | 'degree';
@@ -18,8 +20,8 @@ export interface Write {
   percent(share: number, digits?: number): string;
   /** 1000 ft without a comma: typed as it is written, it must not be taken for 1 ft. */
   unit(value: number, unit: Unit, digits?: number): string;
-  /** Metres, to the centimetre below ten and to the decimetre above. */
-  metres(length: Millimetres): string;
+  /** How far off something stands, in what is usual in the person's country unless told otherwise; hundredths below ten, tenths below a hundred. */
+  distance(length: Millimetres, unit?: DistanceUnit): string;
   millimetres(length: Millimetres): string;
   /** "40 secs", "2 mins 5 secs", "1 hr 10 mins". */
   duration(time: Seconds): string;
@@ -37,6 +39,8 @@ export interface Write {
   /** The form for this count, with `#` standing for the number: `{ one: '# hold', other: '# holds' }`. */
   count(count: number, forms: Forms, digits?: number): string;
 }
+
+const DAY = { day: 'numeric', month: 'short', year: 'numeric' } as const;
 
 export function writing(language: string): Write {
   const numbers = made((options: Intl.NumberFormatOptions) => new Intl.NumberFormat(language, options));
@@ -60,17 +64,20 @@ export function writing(language: string): Write {
     percent,
     signed: (value, digits = 0) => format(value, { maximumFractionDigits: digits, signDisplay: 'exceptZero' }),
     chance: (share) => percent(Math.min(99, Math.floor(share * 100)) / 100),
-    metres: (length) => unit(length / 1000, 'meter', length < 10_000 ? 2 : 1),
+    distance(length, name = countryInUse.value.unit) {
+      const value = inUnit(length, name);
+      return unit(value, name === 'm' ? 'meter' : 'foot', value < 10 ? 2 : value < 100 ? 1 : 0);
+    },
     millimetres: (length) => unit(length, 'millimeter'),
     duration: (time) =>
       durationOf(time)
         .map(([value, name]) => unit(value, name))
         .join(' '),
-    day: (when) => dates({ day: 'numeric', month: 'short', year: 'numeric' }).format(when),
-    dayAndTime: (when) => dates({ day: 'numeric', month: 'short', year: 'numeric', hour: 'numeric', minute: '2-digit' }).format(when),
+    day: (when) => dates(DAY).format(when),
+    dayAndTime: (when) => dates({ ...DAY, hour: 'numeric', minute: '2-digit' }).format(when),
     month: (when) => dates({ month: 'long', timeZone: 'UTC' }).format(when),
     monthAndYear: (when) => dates({ month: 'long', year: 'numeric', timeZone: 'UTC' }).format(when),
-    dayAndSecond: (when) => dates({ dateStyle: 'medium', timeStyle: 'medium' }).format(when),
+    dayAndSecond: (when) => dates({ ...DAY, hour: 'numeric', minute: '2-digit', second: '2-digit' }).format(when),
     list: (items) => lists({ type: 'conjunction' }).format(items),
     choice: (items) => lists({ type: 'disjunction' }).format(items),
     // The form goes by what is written: 1.04 to a tenth is "1".

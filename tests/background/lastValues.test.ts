@@ -7,12 +7,12 @@ import { libraryWith, T0 } from '../logbook/libraryWith.ts';
 const library = libraryWith({ entries: [{ id: 'e', value: 6 }] });
 const [entry] = library.entries;
 
-function addressBar() {
+function addressBar(liked = 'en-GB') {
   const stored: Record<string, unknown> = { version: 3, [KEY.kit]: library.kit, [entryKey('e')]: entry };
   const lastValues = createLastValues(
     () => Promise.resolve({ ...stored }),
     () => T0,
-    () => ['en-US'],
+    () => [liked],
   );
   return { stored, lastValues };
 }
@@ -20,6 +20,11 @@ function addressBar() {
 test('a few letters answer with the value in the camera', async () => {
   const { lastValues } = addressBar();
   expect(await lastValues.answer('85 velde')).toEqual(['+6  Orrin 85 f/1.8 · Velde M1 · 85 mm · 4.25 m']);
+});
+
+test('in feet where the country measures in them', async () => {
+  expect(await addressBar('en-US').lastValues.answer('85 velde')).toEqual(['+6  Orrin 85 f/1.8 · Velde M1 · 85 mm · 13.9 ft']);
+  expect(await addressBar('en-CA').lastValues.answer('85 velde')).toEqual(['+6  Orrin 85 f/1.8 · Velde M1 · 85 mm · 4.25 m']);
 });
 
 test('a whole question answers too', async () => {
@@ -45,7 +50,7 @@ test('a store that cannot be read is said, and tried again', async () => {
   const lastValues = createLastValues(
     () => (fails ? Promise.reject(new Error('gone')) : Promise.resolve({})),
     () => T0,
-    () => ['en-US'],
+    () => ['en-GB'],
   );
   expect(await lastValues.answer('85')).toEqual(['The logbook cannot be read just now. Open the panel.']);
   fails = false;

@@ -43,6 +43,9 @@ const sandbox = process.getuid?.() === 0 ? ['--no-sandbox'] : [];
 /** Nothing that calls home. */
 const quiet = ['--disable-gpu', '--disable-quic', '--disable-background-networking', '--disable-component-update', '--disable-sync', '--no-first-run'];
 
+/** Of a country that measures in metres. */
+const metric = ['--accept-lang=en-GB'];
+
 const muting = ['--mute-audio'];
 const unthrottling = ['--disable-background-timer-throttling', '--disable-backgrounding-occluded-windows', '--disable-renderer-backgrounding'];
 
@@ -55,7 +58,7 @@ export async function launchChromium(options: ChromiumOptions = {}): Promise<Chr
     enableExtensions: [resolve(options.extension ?? 'dist/chromium')],
     userDataDir: profile,
     env: { ...process.env, ...options.env },
-    args: [...sandbox, ...quiet, ...(options.args ?? [])],
+    args: [...sandbox, ...quiet, ...metric, ...(options.args ?? [])],
     ignoreDefaultArgs: [...(options.audible ? muting : []), ...(options.throttled ? unthrottling : [])],
     defaultViewport: null,
   });

@@ -32,6 +32,8 @@ export type Firefox = {
 const address = '6f1b6a5e-5e0c-4a36-9d5b-5f3e0a7c2d41';
 
 const prefs = {
+  // Of a country that measures in metres.
+  'intl.accept_languages': 'en-GB',
   'extensions.webextensions.uuids': JSON.stringify({ [firefoxAddOnId]: address }),
   // An add-on from a folder is forgotten at every restart; its storage must not be.
   'extensions.webextensions.keepStorageOnUninstall': true,

@@ -11,7 +11,7 @@ import { storedShop } from './library/shop.ts';
 import { murmuring } from './murmuring.ts';
 import { giveBytes } from './pictureFiles.ts';
 import { pngFile } from './pngFile.ts';
-import { enter, go, reopen, settled, shows, untilScreen, untilStart } from './pseudo/tour.ts';
+import { enter, go, reopen, settled, shows, untilScreen, untilStart } from './routes/tour.ts';
 import { press, type, until, untilPhase, untilText } from './seat.ts';
 import { gapSweep, oddSweep, practiceSweep, putUnderWay, sweepIn } from './underWay.ts';
 

@@ -39,7 +39,7 @@ export function pictureFile(name: string): `${string}.png` {
 }
 
 /** Saves the whole page as dist/screenshots/NAME.png and returns it. */
-export const picture = (page: Page, name: string): Promise<Uint8Array> => page.screenshot({ path: pictureFile(name), fullPage: true });
+export const picture = (page: Page, name: string): Promise<Uint8Array> => page.screenshot({ path: pictureFile(name), fullPage: true, optimizeForSpeed: true });
 
 /** Opens a room of the screen, counted from 0; others that share its name close. False where there is none. */
 export const openRoom = (page: Page, room: number): Promise<boolean> =>

@@ -51,3 +51,19 @@ export const brokenWords = (page: Page): Promise<string[]> =>
     }
     return broken;
   });
+
+/** What stands in an empty field and does not fit into it. */
+export const cutPlaceholders = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const pen = document.createElement('canvas').getContext('2d');
+    return [...document.querySelectorAll('input')].flatMap((field) => {
+      if (!pen || field.value !== '' || field.placeholder === '' || !field.checkVisibility()) return [];
+      const { paddingInlineStart, paddingInlineEnd } = getComputedStyle(field);
+      const { fontWeight, fontSize, fontFamily } = getComputedStyle(field, '::placeholder');
+      pen.font = `${fontWeight} ${fontSize} ${fontFamily}`;
+      // At the end of a search the browser keeps a place for what empties it.
+      const kept = Number.parseFloat(paddingInlineStart) + Number.parseFloat(paddingInlineEnd) + (field.type === 'search' ? 16 : 0);
+      const over = pen.measureText(field.placeholder).width - (field.clientWidth - kept);
+      return over > 1 ? [`“${field.placeholder}” is ${Math.round(over)} px too long for its field`] : [];
+    });
+  });

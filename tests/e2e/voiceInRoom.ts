@@ -1,7 +1,7 @@
 // A person with a voice of their own, 1–3 m from the microphone in a room with a fan: teaches words there, and says them
 // again from other places of such rooms.
 import { join } from 'node:path';
-import { chanceFrom } from '../bench/hearing/chance.ts';
+import { chanceFrom, type Chance } from '../bench/hearing/chance.ts';
 import { scaled, speechLevel } from '../bench/hearing/loudness.ts';
 import { pink } from '../bench/hearing/noises.ts';
 import { heardIn, rooms, type Room } from '../bench/hearing/room.ts';
@@ -27,6 +27,23 @@ const MANNERS = [
   { pace: 154, pitch: 52 },
 ] as const;
 
+/** What is taught of a word that is read so, by this voice in the first of these rooms. */
+export function takesOf(word: string, read: string, voice: string, seed: number): Take[] {
+  const [place] = rooms(4, seed, rate, [0.25, 0.5]);
+  if (!place) throw new Error('There is no room.');
+  return takesIn(place, chanceFrom(seed), word, read, voice);
+}
+
+function takesIn(room: Room, chance: Chance, word: string, read: string, voice: string): Take[] {
+  return MANNERS.map((manner) => {
+    const samples = saidAlone({ say: read, voice, ...manner });
+    const said = recording([{ samples, label: word, room, pause: 1 }], rate, TEACHING_DECIBELS, chance);
+    const take = new TakeRecording(rate).push(said.samples);
+    if (!take?.stretch) throw new Error(`“${word}” was not heard.`);
+    return takeOf(word, take.stretch);
+  });
+}
+
 export class VoiceInRoom {
   private readonly places: readonly Room[];
   private readonly chance;
@@ -44,13 +61,7 @@ export class VoiceInRoom {
   }
 
   teach(word: string): Take[] {
-    return MANNERS.map((manner) => {
-      const samples = saidAlone({ say: word, voice: this.voice, ...manner });
-      const said = recording([{ samples, label: word, room: this.place(0), pause: 1 }], rate, TEACHING_DECIBELS, this.chance);
-      const take = new TakeRecording(rate).push(said.samples);
-      if (!take?.stretch) throw new Error(`“${word}” was not heard.`);
-      return takeOf(word, take.stretch);
-    });
+    return takesIn(this.place(0), this.chance, word, word, this.voice);
   }
 
   /** The fan, until the room is closed. */

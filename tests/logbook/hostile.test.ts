@@ -10,6 +10,7 @@ import { planRestore } from '../../src/logbook/backup/restore.ts';
 import { planTable } from '../../src/logbook/csv/planTable.ts';
 import { readCsv } from '../../src/logbook/csv/csv.ts';
 import { guessMapping, readRows, readTable } from '../../src/logbook/csv/readTable.ts';
+import { WITH_COMMAS, WITH_SEMICOLONS } from '../../src/logbook/csv/style.ts';
 import { writeTable } from '../../src/logbook/csv/writeTable.ts';
 import { Library } from '../../src/logbook/library.ts';
 import { takeInCopies } from '../../src/logbook/sync/unpack.ts';
@@ -24,7 +25,7 @@ const library = libraryWith({
 });
 const before = canonical(library);
 const backup = writeBackup(library, T0);
-const table = writeTable(library);
+const tables = [WITH_COMMAS, WITH_SEMICOLONS].map((style) => writeTable(library, style));
 
 const POISON = '"__proto__":{"polluted":true},"constructor":{"prototype":{"polluted":true}},';
 const unpolluted = () => {
@@ -58,7 +59,7 @@ const mutated = (text: string, pieces: readonly string[]): fc.Arbitrary<string> 
 
 /** Whatever came in, the table that goes out again holds nothing that a spreadsheet would run. */
 const formulasIn = (whole: Library): string[] => {
-  const lines = readCsv(writeTable(whole));
+  const lines = readCsv(writeTable(whole, WITH_COMMAS));
   const cells = lines.ok ? lines.value.flatMap((line) => line.cells) : ['=unread'];
   return cells.filter((cell) => /^\s*[=+\-@\t\r]/.test(cell) && !/^-?\d+(\.\d+)?(e[+-]\d+)?$/.test(cell));
 };
@@ -108,17 +109,21 @@ describe('ten thousand damaged backups and ten thousand damaged tables', { timeo
 
   it('are tables that are read in part or refused, with the line of every fault, and give a valid logbook', () => {
     const pieces = ['"', '""', ',', ';', '\r\n', '\n', '\t', '=1+1', '@x', '1,234', '03/04/2026', '__proto__', '\uFEFF', 'e', '-'];
-    const hostile = mutated(table, pieces);
+    const hostile = fc.oneof(...tables.map((table) => mutated(table, pieces)));
     let planned = 0;
     fc.assert(
       fc.property(hostile, (text) => {
         const read = readTable(text);
         expect(read.ok ? 'Read.' : ofTable.fault(read.fault)).toMatch(SENTENCE);
-        const rows = read.ok ? readRows(read.value, guessMapping(read.value.headings)) : { rows: [], faults: [] };
+        const mapping = read.ok ? guessMapping(read.value.headings) : [];
+        const rows = read.ok ? readRows(read.value, mapping) : { rows: [], faults: [] };
         const plan = planTable(library, rows, T0);
         planned += rows.rows.length;
         unpolluted();
-        for (const fault of plan.faults) expect(ofTable.line(fault)).toMatch(/^Line [\d,]+(, [^:]+)?: .+\.$/s);
+        for (const fault of plan.faults) {
+          const heading = read.ok ? (read.value.headings[mapping.findIndex((column) => column?.key === fault.column)] ?? null) : null;
+          expect(ofTable.line(fault, heading)).toMatch(/^Line [\d,]+(, [^:]+)?: .+\.$/s);
+        }
         expect([v.is(Library, plan.library), formulasIn(plan.library)]).toEqual([true, []]);
       }),
       { numRuns: 10_000 },

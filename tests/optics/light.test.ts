@@ -20,6 +20,10 @@ describe('exposure as cameras write it', () => {
     ['0"5', 0.5],
     ['2 s', 2],
     ['30\u2033', 30],
+    ['１／１２５', 1 / 125],
+    ['2秒', 2],
+    ['2 Sek.', 2],
+    ['0,5 segundos', 0.5],
   ])('the shutter "%s" is %d s', (text, expected) => expect(value(readShutter(text))).toBeCloseTo(expected, 12));
 
   it.each(['2', '', '1/0', 'bulb', '-4', '0'])('the shutter "%s" is asked again', (text) => {

@@ -21,6 +21,8 @@ describe('a number within a range', () => {
     ['\u22121,000', -2000, -20, -1000],
     ['0,030', 0.001, 0.2, 0.03],
     ['12,5', 1, 1000, 12.5],
+    ['－１２', -20, 20, -12],
+    ['１．５', 1, 20, 1.5],
   ])('"%s" from %d to %d is %d', (text, least, most, expected) => expect(value(readWithin(between(least, most), text))).toBe(expected));
 
   it.each([

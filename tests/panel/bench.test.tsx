@@ -4,16 +4,21 @@
 import { cleanup, fireEvent, screen, waitFor, within } from '@testing-library/preact';
 import { act } from 'preact/test-utils';
 import { afterEach, expect, test } from 'vitest';
+import { countryAmong } from '../../src/country.ts';
 import { BenchRecord } from '../../src/optics/setUp/reading.ts';
 import { Plan } from '../../src/sweep/plan.ts';
 import * as v from 'valibot';
 import { EMPTY_KIT, newBody, newConverter, newLens, type Kit } from '../../src/kit/kit.ts';
 import { failed } from '../../src/result.ts';
 import { millimetres, moment } from '../../src/units.ts';
+import { countryInUse } from '../../src/words/countryInUse.ts';
 import { FakeSession, PLAN } from './fakeSession.ts';
 import { click, key, phase, show, text, type, lookUp, toTheBench } from './show.tsx';
 
-afterEach(cleanup);
+afterEach(() => {
+  cleanup();
+  countryInUse.value = countryAmong([]);
+});
 
 const enter = (label: string, typed: string) => act(() => void type(label, typed));
 const press = (name: string | RegExp) => act(() => void click(name));
@@ -226,6 +231,17 @@ test('another lens begins with empty readings; what belongs to the room and the 
   expect(readings.map((label) => screen.getByLabelText<HTMLInputElement>(label).value)).toEqual(['', '', '']);
   expect(screen.getByLabelText<HTMLInputElement>('Enough from, EV at ISO 100').value).toBe('6');
   expect(text()).toContain('Yours1.75 m');
+});
+
+test('until a person chooses, unit and paper are those of their country', async () => {
+  countryInUse.value = countryAmong(['en-US']);
+  const session = await atTheBench();
+  expect(text()).toContain('13.9 ft from the film plane, 50 focal lengths.');
+  await enter('Widest aperture', '1.8');
+  await press('Open the page to print');
+  expect(session.asked.join()).toContain(encodeURIComponent('"paper":"Letter"'));
+  await act(() => void fireEvent.change(screen.getByLabelText('Distances in'), { target: { value: 'm' } }));
+  expect(text()).toContain('4.25 m from the film plane, 50 focal lengths.');
 });
 
 test('the page to print is opened for this rig', async () => {

@@ -8,7 +8,7 @@ import { newLens } from '../../src/kit/kit.ts';
 import { moment } from '../../src/units.ts';
 import { jpegFile, tiffFile, VELDE } from '../kit/photographFile.ts';
 import { FakeSession, KIT } from './fakeSession.ts';
-import { click, partsRead, show, text, type } from './show.tsx';
+import { click, partsRead, PATIENCE, show, text, type } from './show.tsx';
 
 afterEach(cleanup);
 
@@ -80,7 +80,7 @@ test('a photograph is offered field by field, and only what is ticked is taken',
     () =>
       void fireEvent.change(screen.getByLabelText('A photograph'), { target: { files: [new File([new Uint8Array(jpegFile(tiffFile(VELDE)))], 'one.jpg')] } }),
   );
-  await vi.waitFor(() => expect(text()).toContain('Use ticked details'));
+  await vi.waitFor(() => expect(text()).toContain('Use ticked details'), PATIENCE);
   await act(() => void fireEvent.click(screen.getByLabelText(/^Body serial number/)));
   await press('Use ticked details');
   expect(session.kit.value.bodies.map(({ serial }) => serial)).toContain('004711');
@@ -91,5 +91,5 @@ test('a file that is no photograph is told in a sentence', async () => {
   await kit();
   const file = new File(['words'], 'note.jpg');
   await act(() => void fireEvent.change(screen.getByLabelText('A photograph'), { target: { files: [file] } }));
-  await vi.waitFor(() => expect(text()).toContain('This file is no photograph that can be read here'));
+  await vi.waitFor(() => expect(text()).toContain('This file is no photograph that can be read here'), PATIENCE);
 });

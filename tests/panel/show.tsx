@@ -1,5 +1,5 @@
 // Draws the panel over a session in memory, and finds on it what a person would look for.
-import { fireEvent, render, screen, within } from '@testing-library/preact';
+import { configure, fireEvent, render, screen, within } from '@testing-library/preact';
 import { act } from 'preact/test-utils';
 import { vi } from 'vitest';
 import { App } from '../../src/panel/app.tsx';
@@ -7,6 +7,10 @@ import type { FakeSession } from './fakeSession.ts';
 import { watchFocus } from './focusKept.ts';
 
 watchFocus();
+
+/** Milliseconds. Whichever test comes first waits for what it reads on demand, on a busy machine for seconds. */
+export const PATIENCE = 20_000;
+configure({ asyncUtilTimeout: PATIENCE });
 
 /** `asked`: the screen that the address asks for. */
 export async function show(session: FakeSession, asked = ''): Promise<FakeSession> {

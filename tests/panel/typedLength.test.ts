@@ -11,6 +11,13 @@ test.each([
   ['0,125', 0.125],
   ['1 000', 1000],
   ['4.', 4],
+  ['１２', 12],
+  ['＋６', 6],
+  ['－６', -6],
+  ['\u2212６', -6],
+  ['ー６', -6],
+  ['０．５', 0.5],
+  ['１，０００', 1000],
 ] as const)('the number “%s” is %d', (typed, value) => {
   expect(typedNumber(typed)).toBe(value);
 });
@@ -47,6 +54,8 @@ test.each([
   ['5 ft 9 in; 12 ft', [1753, 3658]],
   ['4 100', [4000, 100_000]],
   ['', []],
+  ['２、４．２５ ｍ', [2000, 4250]],
+  ['２　４', [2000, 4000]],
 ] as const)('“%s” is each of its distances, once', (typed, distances) => expect(typedDistances(typed)).toEqual(distances));
 
 test.each(['2 far', '2 1750', '4 m and 5 m'])('in “%s” one is none', (typed) => expect(typedDistances(typed)).toBeNull());

@@ -1,6 +1,6 @@
 // Contract of what is written and what is typed: quantities as a photographer writes them, numbers as anybody types them.
 import { describe, expect, test } from 'vitest';
-import { metresTyped } from '../../src/panel/words/metresTyped.ts';
+import { distanceTyped } from '../../src/panel/words/distanceTyped.ts';
 import { typedNumber } from '../../src/panel/words/typedNumber.ts';
 import { stepped, typedValue } from '../../src/panel/sweep/typedValue.ts';
 import { USUAL_SCALE, type Scale } from '../../src/sweep/scale.ts';
@@ -15,7 +15,7 @@ test.each([
   [10_000, '10'],
   [12_340, '12.3'],
 ] as const)('%d mm stand in a field for metres as %s', (length, written) => {
-  expect(metresTyped(millimetres(length))).toBe(written);
+  expect(distanceTyped(millimetres(length))).toBe(written);
 });
 
 describe('numbers that are typed', () => {

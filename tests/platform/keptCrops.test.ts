@@ -1,8 +1,11 @@
 // Contract of the crops' store: what is kept comes back, what is erased does not, and what is not two crops is told and left.
 import 'fake-indexeddb/auto';
-import { createStore, get, set } from 'idb-keyval';
-import { expect, test } from 'vitest';
+import { clear, createStore, get, set } from 'idb-keyval';
+import { beforeEach, expect, test } from 'vitest';
 import { keptCrops } from '../../src/platform/keptCrops.ts';
+
+const database = createStore('sweepbook-crops', 'pairs');
+beforeEach(() => clear(database));
 
 const shot = new Blob(['shot'], { type: 'image/png' });
 
@@ -26,7 +29,6 @@ test('what is erased is gone, also a second time', async () => {
 });
 
 test('what is not two crops is told, and left as it is', async () => {
-  const database = createStore('sweepbook-crops', 'pairs');
   await set('spoilt', { reference: 'none', shot: 7 }, database);
   expect(await keptCrops.read('spoilt')).toEqual({ ok: false, fault: 'crops unread' });
   expect(await get('spoilt', database)).toEqual({ reference: 'none', shot: 7 });

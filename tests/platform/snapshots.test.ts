@@ -1,9 +1,12 @@
 // Contract of the copies: the last ten, newest first, and an empty or spoilt database is no fault of the store.
 import 'fake-indexeddb/auto';
-import { set, createStore } from 'idb-keyval';
-import { expect, test } from 'vitest';
+import { clear, createStore, set } from 'idb-keyval';
+import { beforeEach, expect, test } from 'vitest';
 import { snapshots } from '../../src/platform/snapshots.ts';
 import { moment } from '../../src/units.ts';
+
+const database = createStore('sweepbook', 'snapshots');
+beforeEach(() => clear(database));
 
 const day = (count: number) => moment(1_000_000 + count * 86_400_000);
 
@@ -19,6 +22,6 @@ test('the last ten are kept, newest first', async () => {
 });
 
 test('a copy that does not fit, or is gone, is a fault', async () => {
-  await set(day(20), { half: 'a copy' }, createStore('sweepbook', 'snapshots'));
+  await set(day(20), { half: 'a copy' }, database);
   for (const at of [day(20), day(99)]) expect(await snapshots.read(at)).toEqual({ ok: false, fault: 'copy unread' });
 });

@@ -1,9 +1,12 @@
 // Contract of the taught words' store: what two windows add is all there, and what cannot be read is left as it is.
 import 'fake-indexeddb/auto';
-import { createStore, get, set } from 'idb-keyval';
-import { expect, test } from 'vitest';
+import { clear, createStore, get, set } from 'idb-keyval';
+import { beforeEach, expect, test } from 'vitest';
 import { takesIn } from '../../src/platform/takes.ts';
 import type { Take } from '../../src/voice/ownWords/take.ts';
+
+const database = createStore('sweepbook-words', 'own');
+beforeEach(() => clear(database));
 
 const takes = takesIn(() => 'en-US');
 const take = (word: string): Take => ({ word, noise: Array.from({ length: 8 }, () => -100), frames: Array.from({ length: 64 }, () => -60) });
@@ -16,7 +19,6 @@ test('what a lesson and a sweep add at the same time is all kept, and told apart
 });
 
 test('takes that cannot be read are told and left, unless they are taught anew', async () => {
-  const database = createStore('sweepbook-words', 'own');
   await set('taught', 'spoilt', database);
   expect(await takes.change((now) => now && [...now, learned])).toMatchObject({ ok: false, fault: 'not read' });
   expect(await get('taught', database)).toBe('spoilt');

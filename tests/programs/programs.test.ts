@@ -23,7 +23,7 @@ test('on a bare machine everything is missing, and one sentence names all of it 
   expect(missing(ALL)).toEqual(ALL);
   const sentence = whatIsMissing(missing(ALL));
   for (const name of ALL) expect(sentence).toContain(name);
-  expect(sentence).toContain('apt-get install chromium firefox-esr espeak-ng pulseaudio pulseaudio-utils openssl');
+  expect(sentence).toContain('apt-get install chromium firefox-esr espeak-ng pulseaudio pulseaudio-utils openssl fonts-ipafont-gothic');
   expect(sentence).not.toContain('\n');
 });
 
@@ -31,6 +31,13 @@ test('a program is found by any of its commands', () => {
   put('chromium-browser');
   expect(program('chromium')).toBe(join(folder, 'chromium-browser'));
   expect(missing(['chromium', 'openssl'])).toEqual(['openssl']);
+});
+
+test('a font is there when fontconfig lists one for its language', () => {
+  writeFileSync(join(folder, 'fc-list'), '#!/bin/sh\n[ "$1" = :lang=ja ] && echo /fonts/gothic.ttf\n', { mode: 0o755 });
+  expect(program('a Japanese font')).toBe('/fonts/gothic.ttf');
+  writeFileSync(join(folder, 'fc-list'), '#!/bin/sh\n');
+  expect(missing(['a Japanese font'])).toEqual(['a Japanese font']);
 });
 
 test('a file that cannot be run is not the program', () => {

@@ -1,14 +1,12 @@
 // Contract of the strict matcher: words understood now are taken, doubt is asked about, other talk is left alone.
 import { describe, expect, test } from 'vitest';
-import { WORDS, type Word } from '../../src/sweep/inputs.ts';
+import type { Word } from '../../src/sweep/inputs.ts';
 import { understood } from '../../src/sweep/understood.ts';
 import { ENGLISH_WRITTEN } from '../../src/hearing/languages/en/vocabulary.ts';
 import { strictMatcherFor, type Match } from '../../src/voice/matching.ts';
-import { TAUGHT } from '../../src/hearing/languages/en/words.ts';
 import { inPhase } from '../sweep/staged.ts';
 
 const match = strictMatcherFor(ENGLISH_WRITTEN);
-const PHASES = ['dialling', 'holding', 'judging', 'offered', 'paused', 'checking', 'finished'] as const;
 const HOLDING = understood(inPhase('holding')).words;
 const PLAIN_HOLDING = understood(inPhase('holding', { arrows: 'absent' })).words;
 const DIALLING = understood(inPhase('dialling')).words;
@@ -25,27 +23,6 @@ const interim = (allowed: readonly Word[], ...texts: string[]): Match =>
     allowed,
     false,
   );
-
-describe('the vocabulary', () => {
-  const phrases = (word: Word) => [TAUGHT[word], ...ENGLISH_WRITTEN.words[word].also];
-
-  test.each(PHASES)('in %s no phrase begins the phrase of another word, so that one may be taken early', (phase) => {
-    for (const one of understood(inPhase(phase)).words) {
-      for (const other of understood(inPhase(phase)).words) {
-        if (one === other) continue;
-        const clashes = phrases(one).filter((said) => phrases(other).some((longer) => `${longer} `.startsWith(`${said} `)));
-        expect({ one, other, clashes }).toEqual({ one, other, clashes: [] });
-      }
-    }
-  });
-
-  test('every phrase is taken as its word', () => {
-    for (const word of WORDS) {
-      if (word === 'set') continue;
-      for (const said of phrases(word)) expect(final([word], said)).toMatchObject({ is: 'taken', words: TAUGHT[word] });
-    }
-  });
-});
 
 test('case, stops and spaces of the recogniser do not matter', () => {
   expect(final(HOLDING, ' Solid. ')).toMatchObject({ is: 'taken', words: 'solid' });

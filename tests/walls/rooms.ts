@@ -10,7 +10,7 @@ export const ROOMS = table({
   units: { holds: ['src/units.ts', 'src/storedUnits.ts'], knows: [] },
   calendar: { holds: ['src/calendar.ts'], knows: ['units'] },
   result: { holds: ['src/result.ts'], knows: [] },
-  language: { holds: ['src/language.ts'], knows: [] },
+  language: { holds: ['src/language.ts', 'src/country.ts'], knows: [] },
   'a stored sweep': {
     holds: [
       'src/sweep/scale.ts',
@@ -157,7 +157,6 @@ export const ROOMS = table({
       'the bench',
       'photographs',
       'optics/setUp',
-      'voice/ownWords',
       'voice',
       'logbook/plan',
       'logbook',
@@ -176,6 +175,7 @@ export const ROOMS = table({
     holds: ['src/pages'],
     knows: [
       'result',
+      'language',
       'a stored sweep',
       'optics',
       'optics/print',

@@ -1,6 +1,8 @@
 // Contract of how a language writes numbers, dates, lists and plurals (CLDR by way of Intl; forms of English from memory).
 import { expect, test } from 'vitest';
 import { millimetres, moment, seconds } from '../../src/units.ts';
+import { write as french } from '../../src/words/fr/write.ts';
+import { write as japanese } from '../../src/words/ja/write.ts';
 import { writing } from '../../src/words/writing.ts';
 
 const english = writing('en-GB');
@@ -23,7 +25,11 @@ test('a chance is rounded down and never all', () => {
 });
 
 test('lengths and times carry their unit, as fine as they matter', () => {
-  expect([english.metres(millimetres(4250)), english.metres(millimetres(12_340)), english.millimetres(millimetres(85))]).toEqual(['4.25 m', '12.3 m', '85 mm']);
+  expect([english.distance(millimetres(4250)), english.distance(millimetres(12_340)), english.millimetres(millimetres(85))]).toEqual([
+    '4.25 m',
+    '12.3 m',
+    '85 mm',
+  ]);
   expect([english.duration(seconds(40)), english.duration(seconds(125)), english.duration(seconds(4200))]).toEqual([
     '40 secs',
     '2 mins 5 secs',
@@ -40,6 +46,27 @@ test('lengths and times carry their unit, as fine as they matter', () => {
 test('a day is written in the language of the sentence, whatever the browser speaks', () => {
   const when = moment(Date.UTC(2026, 10, 28, 12));
   expect([english.day(when), german.day(when)]).toEqual(['28 Nov 2026', '28. Nov. 2026']);
+});
+
+test('the first of a month is an ordinal in French, and no other day is', () => {
+  const [first, eleventh] = [1, 11].map((day) => moment(new Date(2026, 2, day, 9, 5, 7).getTime()));
+  if (first === undefined || eleventh === undefined) throw new Error('Two days are asked for.');
+  expect([french.day(first), french.day(eleventh)]).toEqual(['1er mars 2026', '11 mars 2026']);
+  expect([french.dayAndTime(first), french.dayAndSecond(first)]).toEqual(['1er mars 2026, 9:05', '1er mars 2026, 9:05:07']);
+});
+
+test('a date with its seconds begins as every date of its language', () => {
+  const when = moment(new Date(2026, 10, 28, 9, 5, 7).getTime());
+  for (const { day, dayAndTime, dayAndSecond } of [english, german, french, japanese]) {
+    expect(dayAndTime(when).startsWith(day(when))).toBe(true);
+    expect(dayAndSecond(when)).toBe(`${dayAndTime(when)}:07`);
+  }
+  expect(japanese.dayAndSecond(when)).toBe('2026年11月28日 9:05:07');
+});
+
+test('Japanese puts no space between a number and a counter, and one before the letters of a unit', () => {
+  expect([japanese.unit(5, 'second'), japanese.unit(1.5, 'degree', 1), japanese.duration(seconds(4200))]).toEqual(['5秒', '1.5度', '1時間10分']);
+  expect([japanese.distance(millimetres(4250)), japanese.millimetres(millimetres(85))]).toEqual(['4.25 m', '85 mm']);
 });
 
 test('lists and plurals follow the language', () => {

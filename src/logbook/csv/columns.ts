@@ -5,6 +5,7 @@ import { readMoment, readCellNumber, readCellText, writeMoment, writeCellNumber,
 import type { CellFault } from './fault.ts';
 import { PHOTOGRAPHED, SHOWED } from './photographed.ts';
 import type { Row } from './row.ts';
+import type { DecimalMark } from './style.ts';
 
 export interface Column {
   readonly key: keyof Row;
@@ -13,8 +14,9 @@ export interface Column {
   readonly also: readonly string[];
   /** Must a line have something here? */
   readonly needed: boolean;
-  readonly write: (row: Row) => string;
-  readonly read: (cell: string) => Result<Row[keyof Row], CellFault>;
+  readonly write: (row: Row, decimal: DecimalMark) => string;
+  /** `decimal`: what numbers have in this table, null where it may be either. */
+  readonly read: (cell: string, decimal: ',' | null) => Result<Row[keyof Row], CellFault>;
 }
 
 type KeysOf<Value> = { [Key in keyof Row]: Row[Key] extends Value ? Key : never }[keyof Row];
@@ -45,9 +47,9 @@ const number = (key: NumberKey, heading: string, also: readonly string[] = [], n
   heading,
   also,
   needed,
-  write: (row) => (row[key] === null ? '' : writeCellNumber(row[key])),
-  read: (cell) => {
-    const read = readCellNumber(cell);
+  write: (row, decimal) => (row[key] === null ? '' : writeCellNumber(row[key], decimal)),
+  read: (cell, decimal) => {
+    const read = readCellNumber(cell, decimal);
     return read.ok ? got(read.value * times) : read;
   },
 });

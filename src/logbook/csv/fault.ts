@@ -1,5 +1,6 @@
 // What may be wrong with a table that comes in, as data: with the file, with a line, with a cell.
 import type { NamedFault } from '../unfit.ts';
+import type { Row } from './row.ts';
 
 /** `cell`: what stands in it. */
 export type CellFault =
@@ -12,12 +13,13 @@ export type CellFault =
   | { readonly is: 'no correction'; readonly value: number }
   | { readonly is: 'unfit'; readonly fault: NamedFault };
 
-/** `line` is counted from 1 in the file; `heading`: of its column, null where it is about the whole line. */
+/** `line` is counted from 1 in the file; `column`: what it is about, null where that is the whole line. */
 export interface LineFault {
   readonly line: number;
-  readonly heading: string | null;
+  readonly column: keyof Row | null;
   readonly fault: CellFault;
 }
 
 export type TableFault =
-  { readonly is: 'open quote'; readonly line: number } | { readonly is: 'empty' } | { readonly is: 'too many lines'; readonly most: number };
+  /** A quote that never closes, or one where none may stand. */
+  { readonly is: 'open quote' | 'stray quote'; readonly line: number } | { readonly is: 'empty' } | { readonly is: 'too many lines'; readonly most: number };

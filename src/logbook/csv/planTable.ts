@@ -89,7 +89,7 @@ function placeRow(kit: Kit, row: Row, now: Moment): Result<Placed, RowFault> {
   };
   const converter = row.converter === null ? null : matching(kit.converters, row.converter, null);
   if (converter === undefined) {
-    return failed({ heading: headingOf('converter'), fault: { is: 'no such converter', converter: row.converter ?? '' } });
+    return failed({ column: 'converter', fault: { is: 'no such converter', converter: row.converter ?? '' } });
   }
   const { focalLength, distance } = row;
   const wanted = { body: body.id, lens: lens.id, converter: converter?.id ?? null, focalLength, distance };
@@ -125,8 +125,12 @@ function recordOf(row: Row, id: string, { situation, pairing }: Placed, now: Mom
     conditions: { told: moment(0), light, temperature, firmware, note },
   };
   const { low, high, value } = row;
-  for (const [key, step] of Object.entries({ low, high, value })) {
-    if (step !== null && !v.is(Steps, step)) return failed({ heading: headingOf(key), fault: { is: 'no correction', value: step } });
+  for (const [column, step] of [
+    ['low', low],
+    ['high', high],
+    ['value', value],
+  ] as const) {
+    if (step !== null && !v.is(Steps, step)) return failed({ column, fault: { is: 'no correction', value: step } });
   }
   const band = low !== null && high !== null;
   const chosen = value ?? (band ? Math.trunc((low + high) / 2) : null);
@@ -146,10 +150,10 @@ const withItem = <Item extends { id: string }>(items: readonly Item[], item: Ite
   items.some(({ id }) => id === item.id) ? [...items] : [...items, item];
 const namesIn = (kit: Kit): string[] => [...kit.bodies, ...kit.lenses].map(({ name }) => name);
 
-/** What does not fit, under the heading it came from: the last part of its path is the key of a column. */
+/** What does not fit, and the column it came from: the last part of its path is the key of a column. */
 function faultOf(issue: v.BaseIssue<unknown>): RowFault {
   const { field, fault } = unfitIn(issue);
-  return { heading: headingOf(field?.split('.').at(-1)), fault: { is: 'unfit', fault } };
+  return { column: columnOf(field?.split('.').at(-1)), fault: { is: 'unfit', fault } };
 }
 
-const headingOf = (key: string | undefined): string | null => COLUMNS.find((column) => column.key === key)?.heading ?? null;
+const columnOf = (key: string | undefined): keyof Row | null => COLUMNS.find((column) => column.key === key)?.key ?? null;

@@ -3,13 +3,17 @@
 import { failed, got, type Result } from '../../result.ts';
 import { ALSO_READ, COLUMNS, type Column } from './columns.ts';
 import { readCsv, type CsvLine } from './csv.ts';
+import { delimiterOf } from './delimiter.ts';
 import type { LineFault, TableFault } from './fault.ts';
 import { NOT_PHOTOGRAPHED } from './photographed.ts';
 import type { Row } from './row.ts';
+import { decimalIn } from './style.ts';
 
 export interface Table {
   readonly headings: readonly string[];
   readonly lines: readonly CsvLine[];
+  /** What its numbers have, null where it may be either. */
+  readonly decimal: ',' | null;
 }
 
 /** For each heading the column it means, or null for one that is passed over. */
@@ -23,12 +27,13 @@ export interface ReadRows {
 const MOST_LINES = 100_000;
 
 export function readTable(text: string): Result<Table, TableFault> {
-  const lines = readCsv(text);
+  const delimiter = delimiterOf(text);
+  const lines = readCsv(text, delimiter);
   if (!lines.ok) return lines;
   const [headings, ...rest] = lines.value;
   if (!headings || rest.length === 0) return failed({ is: 'empty' });
   if (rest.length > MOST_LINES) return failed({ is: 'too many lines', most: MOST_LINES });
-  return got({ headings: headings.cells, lines: rest });
+  return got({ headings: headings.cells, lines: rest, decimal: decimalIn(delimiter) });
 }
 
 /** The mapping that the headings themselves suggest; each column is meant once. */
@@ -51,7 +56,7 @@ export function readRows(table: Table, mapping: Mapping): ReadRows {
   const rows: { line: number; row: Row }[] = [];
   const faults: LineFault[] = [];
   for (const { line, cells } of table.lines) {
-    const row = readRow(cells, mapping);
+    const row = readRow(cells, mapping, table.decimal);
     if (row.ok) rows.push({ line, row: row.value });
     else faults.push({ line, ...row.fault });
   }
@@ -86,17 +91,17 @@ const EMPTY_ROW: Row = {
   ...NOT_PHOTOGRAPHED,
 };
 
-function readRow(cells: readonly string[], mapping: Mapping): Result<Row, Omit<LineFault, 'line'>> {
+function readRow(cells: readonly string[], mapping: Mapping, decimal: Table['decimal']): Result<Row, Omit<LineFault, 'line'>> {
   const read: Partial<Record<keyof Row, Row[keyof Row]>> = {};
   for (const [index, column] of mapping.entries()) {
     const cell = cells[index] ?? '';
     if (!column || cell === '') continue;
-    const value = column.read(cell);
-    if (!value.ok) return failed({ heading: column.heading, fault: value.fault });
+    const value = column.read(cell, decimal);
+    if (!value.ok) return failed({ column: column.key, fault: value.fault });
     read[column.key] = value.value;
   }
   const lacking = COLUMNS.find(({ key, needed }) => needed && (read[key] ?? '') === '');
-  if (lacking) return failed({ heading: lacking.heading, fault: { is: 'empty' } });
+  if (lacking) return failed({ column: lacking.key, fault: { is: 'empty' } });
   return got({ ...EMPTY_ROW, ...read } as Row);
 }
 

@@ -62,16 +62,3 @@ export function leaningSquare(middle: Point, box: number, angle: number): Shape 
   });
   return { kind: 'polygon', corners: [corner(-1, -1), corner(1, -1), corner(1, 1), corner(-1, 1)], ink: 'black' };
 }
-
-/** Words over several lines, cut at spaces so that a line of letters of this size stays within the width. */
-export function wrapWords(words: string, size: number, width: number): string[] {
-  // Common sans-serif letters are on average half as wide as their line is high; a little more to be safe.
-  const most = Math.max(4, Math.floor(width / (size * 0.55)));
-  const lines: string[] = [];
-  for (const word of words.split(/\s+/).flatMap((long) => long.match(new RegExp(`.{1,${most}}`, 'gu')) ?? [])) {
-    const last = lines.at(-1);
-    if (last !== undefined && last.length + 1 + word.length <= most) lines[lines.length - 1] = `${last} ${word}`;
-    else lines.push(word);
-  }
-  return lines;
-}

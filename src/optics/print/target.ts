@@ -3,7 +3,8 @@
 // a photograph, and on their leaning edges and those of the square in the middle it measures sharpness; the corners are for
 // squareness, the scale for the print's true size and for the magnification.
 import { millimetres, type Millimetres } from '../../units.ts';
-import { leaningSquare, rectangle, text, wrapWords, type Drawing, type Point, type Shape } from './drawing.ts';
+import { leaningSquare, rectangle, text, type Drawing, type Point, type Shape } from './drawing.ts';
+import { wrapWords } from './wrapWords.ts';
 import type { TargetMeasure } from './measure.ts';
 import { drawMark } from './marks.ts';
 import { mosaic } from './mosaic.ts';

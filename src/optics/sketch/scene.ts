@@ -1,6 +1,7 @@
 // A sketch of the rig as data: strokes and labels in units of its view box, one to a pixel of the screen. The order is the
 // painting order.
-import { wrapWords, type Point } from '../print/drawing.ts';
+import type { Point } from '../print/drawing.ts';
+import { lettersIn, wrapWords } from '../print/wrapWords.ts';
 
 export type RigPart = 'axis' | 'ray' | 'depth' | 'allowed' | 'camera' | 'lens' | 'measure' | 'print' | 'field' | 'ramp' | 'lamp';
 
@@ -44,7 +45,7 @@ const BASE = 13;
 /** Words within a strip of the sketch, broken into as many lines as they need. */
 export function label(of: Label['of'], words: string, anchor: Label['anchor'], strip: Pick<Bounds, 'x' | 'y' | 'width'>): Label {
   const lines = wrapWords(words, LINE, strip.width);
-  const width = Math.min(strip.width, LETTER * Math.max(...lines.map((line) => line.length), 0));
+  const width = Math.min(strip.width, LETTER * Math.max(...lines.map(lettersIn), 0));
   const free = strip.width - width;
   const x = strip.x + { start: 0, middle: free / 2, end: free }[anchor];
   const at = { x: x + { start: 0, middle: width / 2, end: width }[anchor], y: strip.y + BASE };

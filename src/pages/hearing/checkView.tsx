@@ -2,6 +2,7 @@
 // words that a sweep needs come first.
 import type { TaughtGroup } from './groups.ts';
 import { words } from '../../words/catalogue.ts';
+import { run } from '../../words/run.ts';
 import type { Check } from './check.ts';
 import { TAKES_A_WORD } from './lesson.ts';
 import { openRoomOf, roomsOf } from './rooms.ts';
@@ -53,7 +54,7 @@ function Words({ check, groups }: Props) {
   return (
     <section aria-labelledby="words">
       <h2 id="words">{words('hearing').own.title}</h2>
-      <p>{words('hearing').own.about(TAKES_A_WORD).join(' ')}</p>
+      <p>{run(words('hearing').own.about(TAKES_A_WORD))}</p>
       <div class="rooms">
         {rooms.map((room) => (
           <TaughtRoom key={room.is} room={room} check={check} takes={takes} open={room.is === open} />

@@ -4,8 +4,9 @@ import type { StepSize } from '../../photographs/focusError.ts';
 import type { StepWorth } from '../../optics/stepWorth.ts';
 import type { DistanceUnit } from '../../optics/writtenLength.ts';
 import { entryOf, type BenchEntries, type BenchEntry } from './entry.ts';
+import { countryInUse } from '../../words/countryInUse.ts';
 import type { BenchStore } from './typed.ts';
-import { KIT_TRAITS, USUAL_PICKS, USUAL_VALUES, type KitTraits, type Picks } from './untyped.ts';
+import { KIT_TRAITS, usualPicks, USUAL_VALUES, type KitTraits, type Picks } from './untyped.ts';
 import { IN_UNIT, READ, writtenFor, type Quantity, type BenchValues } from './values.ts';
 
 /** All that stands there. */
@@ -16,7 +17,7 @@ export interface Entered extends BenchEntries {
 export function enteredAt(bench: BenchStore): Entered {
   const { known, picks: picked } = bench.value;
   const entries: Partial<BenchEntries> = { ...known?.entries, ...bench.value.entries };
-  const picks = { ...USUAL_PICKS, ...known?.picks, ...picked };
+  const picks = { ...usualPicks(countryInUse.value), ...known?.picks, ...picked };
   const worth = measuredWorthAt(bench);
   const values: Partial<BenchValues> = { ...USUAL_VALUES, ...known?.values, ...(worth !== null && { worth }) };
   const standing = <Name extends Quantity>(name: Name): BenchEntry<BenchValues[Name]> | null => {

@@ -1,7 +1,7 @@
 // Whose rig stands at the bench. What was measured on one rig is not true of the next: another lens, another end or
 // another distance begins with empty readings, while what belongs to the room, the body and the person's habits stays.
 import type { Millimetres } from '../../units.ts';
-import { metresTyped } from '../words/metresTyped.ts';
+import { distanceTyped } from '../words/distanceTyped.ts';
 import type { KitTraits, Picks } from './untyped.ts';
 import type { Quantity } from './values.ts';
 import type { BenchSubject } from './subject.ts';
@@ -34,7 +34,7 @@ export function standFor(bench: BenchStore, subject: BenchSubject, measured: Mil
 /** The same lens, where it stood or where the bench measured that it stands. */
 function stands(rig: BenchSubject, subject: BenchSubject, measured: Millimetres | null): boolean {
   if (rig.lens !== subject.lens || rig.focalLength !== subject.focalLength) return false;
-  return rig.distance === subject.distance || (measured !== null && metresTyped(measured) === metresTyped(subject.distance));
+  return rig.distance === subject.distance || (measured !== null && distanceTyped(measured, 'm') === distanceTyped(subject.distance, 'm'));
 }
 
 const only = <Of extends object>(all: Partial<Of>, names: readonly (keyof Of)[]): Partial<Of> =>

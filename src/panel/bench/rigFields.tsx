@@ -71,7 +71,9 @@ function Distances({ subject, reckoned }: Standing) {
   const say = words('bench').distance;
   const { bench, start } = useSurroundings();
   const { distance, unit, focalLength, faults } = reckoned;
-  const measured = enteredAt(bench).distance?.read.ok === true && !faults.reach && distance !== subject.distance;
+  // What is written alike is one distance: 13.9 ft may be read off where 4.25 m were meant.
+  const written = (length: Millimetres): string => writtenFor('distance', length, unit);
+  const measured = enteredAt(bench).distance?.read.ok === true && !faults.reach && written(distance) !== written(subject.distance);
   const usual = Math.round(usualDistance(focalLength)) === Math.round(distance);
   const toUsual = (): void => {
     typeInto(bench, 'distance', '');

@@ -1,4 +1,5 @@
 // What stands at the bench before anything is entered or picked there, and what can be picked.
+import type { Country } from '../../country.ts';
 import type { Lighting, Mains } from '../../optics/lamps.ts';
 import { USUAL_LIGHT } from '../../optics/light.ts';
 import type { MeasuredFrom } from '../../optics/measuredFrom.ts';
@@ -32,17 +33,18 @@ export interface Picks {
   readonly version: SetUpCase['version'];
 }
 
-export const USUAL_PICKS: Picks = {
-  unit: 'm',
+/** Where a person has chosen nothing: unit and paper as their country has them. */
+export const usualPicks = ({ unit, paper }: Country): Picks => ({
+  unit,
   from: 'film plane',
   sensor: writeSensor(FULL_FRAME),
   confusion: 'diagonal',
   lighting: 'daylight',
   mains: '50',
   squareBy: 'mirror',
-  paper: 'A4',
+  paper,
   version: 'long',
-};
+});
 
 /** What the kit has, as far as the set-up walk depends on it. */
 export const KIT_TRAITS = {

@@ -4,6 +4,7 @@ import { FourLights } from '../lights/fourLights.tsx';
 import { CameraButton, PanelSwitch } from './buttonsDrawing.tsx';
 import type { Coached } from './coaching.ts';
 import { words } from '../../words/catalogue.ts';
+import { space } from '../../words/run.ts';
 
 export function Coach({ coached }: { readonly coached: Coached }) {
   const say = words('firstHold').coach;
@@ -24,7 +25,9 @@ export function Coach({ coached }: { readonly coached: Coached }) {
       )}
       {coached.shows === 'phase' && (
         <p>
-          <b>{say.steps[coached.phase].now}</b> {say.steps[coached.phase].press}
+          <b>{say.steps[coached.phase].now}</b>
+          {space()}
+          {say.steps[coached.phase].press}
         </p>
       )}
       {coached.shows === 'lights' && <p>{say.lights}</p>}

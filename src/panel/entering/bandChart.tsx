@@ -1,6 +1,7 @@
 // The bands and what would be entered, drawn. The table below says the same in figures.
 import type { MemoryPlace } from '../../logbook/entering/advice.ts';
 import { words } from '../../words/catalogue.ts';
+import { run } from '../../words/run.ts';
 import { Levels } from '../parts/levels.tsx';
 import { useWidth } from '../strip/useWidth.ts';
 import { bandPlotOf } from './bandPlot.ts';
@@ -31,7 +32,7 @@ export function BandChart({ place }: { readonly place: MemoryPlace }) {
               </text>
             ))}
           </svg>
-          <p class="muted small">{(place.two ? chart.two : chart.one[plot.along]).join(' ')}</p>
+          <p class="muted small">{run(place.two ? chart.two : chart.one[plot.along])}</p>
         </>
       )}
     </div>

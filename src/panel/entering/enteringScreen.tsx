@@ -3,6 +3,7 @@ import { useMemo, useState } from 'preact/hooks';
 import { adviceOnEntering, type MemoryPlace } from '../../logbook/entering/advice.ts';
 import type { Weighing } from '../../logbook/entering/oneValue.ts';
 import { words } from '../../words/catalogue.ts';
+import { run } from '../../words/run.ts';
 import { EnterForm, type EnterProps } from '../logbook/enterForm.tsx';
 import { useShelf } from '../logbook/useShelf.ts';
 import { Heading } from '../parts/heading.tsx';
@@ -35,7 +36,7 @@ export function EnteringScreen({ id }: { readonly id: string }) {
   return (
     <>
       <Heading onBack={() => way.back()}>{say.title}</Heading>
-      <p class="muted small">{say.about(advice).join(' ')}</p>
+      <p class="muted small">{run(say.about(advice))}</p>
       <button type="button" class="link" onClick={() => session.openPage(`entering.html#${writeAsked({ situation: id, weighing })}`)}>
         {say.toPrint}
       </button>

@@ -9,6 +9,7 @@ import { widestAt } from '../../kit/lens.ts';
 import { writeSteps } from '../../sweep/scale.ts';
 import type { Steps } from '../../units.ts';
 import { words } from '../../words/catalogue.ts';
+import { run } from '../../words/run.ts';
 import { BandChart } from './bandChart.tsx';
 
 interface Props {
@@ -21,7 +22,7 @@ export function PlaceView({ place, lens }: Props) {
   const { one, two, missingEnd, uncounted, shown, byPictures } = place;
   return (
     <>
-      {place.converter && <p class="muted small">{say.converter(fNumberOf(lens, place.converter.factor)).join(' ')}</p>}
+      {place.converter && <p class="muted small">{run(say.converter(fNumberOf(lens, place.converter.factor)))}</p>}
       <Values place={place} />
       {!one && !byPictures && <p>{say.unknown}</p>}
       <Shown shown={shown} />
@@ -53,7 +54,7 @@ export function PlaceBands({ place }: Pick<Props, 'place'>) {
       )}
       {two?.middles.map((middle) => (
         <p key={middle.band.id} class="small">
-          {say.middle(middle).join(' ')}
+          {run(say.middle(middle))}
         </p>
       ))}
     </>
@@ -98,7 +99,7 @@ function Shown({ shown }: Pick<MemoryPlace, 'shown'>) {
     <section class="small" aria-label={say.title}>
       {shown.map((there) => (
         <Fragment key={there.subject.situation}>
-          {there.bracket && <p class={there.bracket.is === 'differ' ? 'fault' : ''}>{say.bracket(there).join(' ')}</p>}
+          {there.bracket && <p class={there.bracket.is === 'differ' ? 'fault' : ''}>{run(say.bracket(there))}</p>}
           {there.check && <p class={there.check.found === 'shifted' ? 'fault' : ''}>{say.check(there)}</p>}
         </Fragment>
       ))}
@@ -125,7 +126,7 @@ function Trade({ options }: { readonly options: readonly Choice[] }) {
         <h3>{title}</h3>
         <ul>
           {options.map((one) => (
-            <li key={one.value}>{option(one).join(' ')}</li>
+            <li key={one.value}>{run(option(one))}</li>
           ))}
         </ul>
       </div>

@@ -1,8 +1,10 @@
 // Out and in: a backup of everything, tables of the results, and the copies this browser keeps by itself.
 import { useState } from 'preact/hooks';
+import { styleFor } from '../../logbook/csv/style.ts';
 import { writeTable } from '../../logbook/csv/writeTable.ts';
 import { isoOf } from '../../calendar.ts';
 import { saveFile } from '../../platform/files.ts';
+import { likedLanguages } from '../../platform/language.ts';
 import { words } from '../../words/catalogue.ts';
 import type { Library } from '../../logbook/library.ts';
 import { libraryIn } from '../session/libraryIn.ts';
@@ -40,7 +42,10 @@ export function FilesScreen() {
       <section class="card" aria-labelledby="table">
         <h2 id="table">{table.title}</h2>
         <p class="small">{table.about}</p>
-        <button type="button" onClick={() => saveFile(`sweepbook-results-${day()}.csv`, 'text/csv', writeTable(libraryIn(session)))}>
+        <button
+          type="button"
+          onClick={() => saveFile(`sweepbook-results-${day()}.csv`, 'text/csv', writeTable(libraryIn(session), styleFor(likedLanguages()[0])))}
+        >
           {table.write}
         </button>
         <TableIn />

@@ -4,6 +4,7 @@ import { readBackup, type ReadBackup } from '../../logbook/backup/backup.ts';
 import { planRestore } from '../../logbook/backup/restore.ts';
 import { readText } from '../../platform/files.ts';
 import { words } from '../../words/catalogue.ts';
+import { run } from '../../words/run.ts';
 import { libraryIn } from '../session/libraryIn.ts';
 import { ChooseFile } from '../parts/chooseFile.tsx';
 import type { Bringing } from '../session/session.ts';
@@ -16,7 +17,7 @@ const countOf = (taught: ReadBackup['words']): number =>
   taught.map(({ takes }) => new Set(takes.map(({ word }) => word)).size).reduce((sum, count) => sum + count, 0);
 
 export function Restore() {
-  const { restore: say, unread, more } = words('files');
+  const { restore: say, unread } = words('files');
   const session = useSession();
   const [backup, setBackup] = useState<ReadBackup | null>(null);
   const [said, setSaid] = useState('');
@@ -41,19 +42,19 @@ export function Restore() {
       {said && <p role="alert">{said}</p>}
       {backup && plan && (
         <div class="stack">
-          <p>{say.plan(backup.made, plan).join(' ')}</p>
+          <p>{run(say.plan(backup.made, plan))}</p>
           {backup.words.length > 0 && <p>{say.taught(countOf(backup.words))}</p>}
           {plan.counts.conflict > 0 && <p class="small">{say.conflict}</p>}
           <details>
             <summary>{say.each}</summary>
             <ul>
               {plan.items
-                .flatMap(({ list, id, title, is }) => (is === 'same' ? [] : [{ key: `${list} ${id}`, sentence: say.item(title, is) }]))
+                .flatMap(({ list, id, title, is }) => (is === 'same' ? [] : [{ key: `${list} ${id}`, sentence: say.item(list, title, is) }]))
                 .slice(0, MOST_SHOWN)
                 .map(({ key, sentence }) => (
                   <li key={key}>{sentence}</li>
                 ))}
-              {plan.items.length - plan.counts.same > MOST_SHOWN && <li>{more(plan.items.length - plan.counts.same - MOST_SHOWN)}</li>}
+              {plan.items.length - plan.counts.same > MOST_SHOWN && <li>{say.more(plan.items.length - plan.counts.same - MOST_SHOWN)}</li>}
               {plan.invalid.slice(0, MOST_SHOWN).map(({ why }, index) => (
                 <li key={index}>{say.aside(why)}</li>
               ))}

@@ -6,6 +6,7 @@ import { planTable } from '../../logbook/csv/planTable.ts';
 import { guessMapping, missingFrom, readRows, readTable, type Mapping, type Table } from '../../logbook/csv/readTable.ts';
 import { readText } from '../../platform/files.ts';
 import { words } from '../../words/catalogue.ts';
+import { run } from '../../words/run.ts';
 import { useLibrary } from '../logbook/useShelf.ts';
 import { ChooseFile } from '../parts/chooseFile.tsx';
 import { Choose } from '../parts/choose.tsx';
@@ -51,17 +52,18 @@ interface PlanProps extends Chosen {
 }
 
 function Plan({ table, mapping, onMapped, onBring }: PlanProps) {
-  const { table: say, more } = words('files');
+  const { table: say } = words('files');
   const session = useSession();
   const library = useLibrary();
   const plan = useMemo(() => planTable(library, readRows(table, mapping), session.clock()), [library, session, table, mapping]);
   const missing = missingFrom(mapping);
-  const options = [{ value: PASSED_OVER, label: say.passedOver }, ...MEANINGS.map(({ heading }) => ({ value: heading, label: heading }))];
+  const options = [{ value: PASSED_OVER, label: say.passedOver }, ...MEANINGS.map((column) => ({ value: column.heading, label: say.meaning(column) }))];
+  const headingOf = (key: string | null): string | null => table.headings[mapping.findIndex((column) => column?.key === key)] ?? null;
   const mapped = (index: number, heading: string): Mapping =>
     mapping.map((column, at) => (at === index ? (MEANINGS.find((one) => one.heading === heading) ?? null) : column));
   return (
     <div class="stack">
-      {missing.length > 0 && <p class="fault">{say.missing(missing.map(({ heading }) => heading))}</p>}
+      {missing.length > 0 && <p class="fault">{say.missing(missing.map(say.meaning))}</p>}
       <details>
         <summary>{say.meanings}</summary>
         <div class="stack">
@@ -76,13 +78,13 @@ function Plan({ table, mapping, onMapped, onBring }: PlanProps) {
           ))}
         </div>
       </details>
-      <p>{say.plan(plan).join(' ')}</p>
+      <p>{run(say.plan(plan))}</p>
       {plan.faults.length > 0 && (
         <ul>
           {plan.faults.slice(0, MOST_SHOWN).map((fault) => (
-            <li key={fault.line}>{say.line(fault)}</li>
+            <li key={fault.line}>{say.line(fault, headingOf(fault.column))}</li>
           ))}
-          {plan.faults.length > MOST_SHOWN && <li>{more(plan.faults.length - MOST_SHOWN)}</li>}
+          {plan.faults.length > MOST_SHOWN && <li>{say.more(plan.faults.length - MOST_SHOWN)}</li>}
         </ul>
       )}
       <button type="button" class="chief" disabled={plan.added === 0} onClick={() => onBring(plan.library)}>

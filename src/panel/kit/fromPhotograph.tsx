@@ -7,6 +7,7 @@ import { FIRST_BYTES, readPhotograph, type Photograph } from '../../kit/photogra
 import { readStart } from '../../platform/files.ts';
 import { failed } from '../../result.ts';
 import { words } from '../../words/catalogue.ts';
+import { run } from '../../words/run.ts';
 import { ChooseFile } from '../parts/chooseFile.tsx';
 import { Tick } from '../parts/tick.tsx';
 import { useSurroundings } from '../useSession.ts';
@@ -65,7 +66,7 @@ export function FromPhotograph() {
       {said && <p role="alert">{said}</p>}
       {read && (
         <>
-          <p class="small">{say.read(read, body?.name ?? null, lens?.name ?? null).join(' ')}</p>
+          <p class="small">{run(say.read(read, body?.name ?? null, lens?.name ?? null))}</p>
           {offers.map((offer) => (
             <Tick
               key={`${offer.to} ${offer.field}`}

@@ -1,7 +1,10 @@
 // A lens. Two copies of one lens are two of these, told apart by their serials.
 import { useState } from 'preact/hooks';
 import { newLens, type Lens } from '../../kit/kit.ts';
+import { inUnit } from '../../optics/writtenLength.ts';
+import type { Millimetres } from '../../units.ts';
 import { words } from '../../words/catalogue.ts';
+import { countryInUse } from '../../words/countryInUse.ts';
 import { Field } from '../parts/field.tsx';
 import { FieldRow } from '../parts/fieldRow.tsx';
 import { useSession } from '../useSession.ts';
@@ -21,7 +24,7 @@ export function LensScreen({ id }: { readonly id: string }) {
     to: asText(opened.focal?.to),
     widestFrom: asText(opened.widest?.from),
     widestTo: asText(opened.widest?.to),
-    closest: asText(opened.closest === null ? null : opened.closest / 1000),
+    closest: closestOf(opened),
   });
   const change = (field: keyof typeof typed) => (text: string) => setTyped({ ...typed, [field]: text });
   const field = (label: string, of: keyof typeof typed) => ({ label, text: typed[of], onTyped: change(of) });
@@ -33,7 +36,7 @@ export function LensScreen({ id }: { readonly id: string }) {
       serial: asWords(typed.serial),
       focal: both(lengthOrNull(typed.from), lengthOrNull(typed.to)),
       widest: both(asNumber(typed.widestFrom), asNumber(typed.widestTo)),
-      closest: typed.closest.trim() === '' ? null : typedDistance(typed.closest),
+      closest: typed.closest === closestOf(opened) ? opened.closest : typedDistanceOrNull(typed.closest),
     }) as Lens;
   return (
     <KitForm list="lenses" title={opened.name || lists.lens.unnamed} opened={opened} typed={lens}>
@@ -64,3 +67,7 @@ const lengthOrNull = (text: string): number | null => (text.trim() === '' ? null
 
 const both = (first: number | null, last: number | null): { from: number | null; to: number | null } | null =>
   first === null && last === null ? null : { from: first, to: last ?? first };
+
+/** What stands in its field; left so, it is still as long as it was. */
+const closestOf = ({ closest }: Lens): string => asText(closest === null ? null : Number(inUnit(closest, countryInUse.value.unit).toFixed(3)));
+const typedDistanceOrNull = (text: string): Millimetres | null => (text.trim() === '' ? null : typedDistance(text));

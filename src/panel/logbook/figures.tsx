@@ -2,6 +2,7 @@
 import { combine, estimateOf } from '../../logbook/combined.ts';
 import type { Shelved } from '../../logbook/shelf.ts';
 import { words } from '../../words/catalogue.ts';
+import { run } from '../../words/run.ts';
 import { ScreenRoom } from '../parts/room.tsx';
 
 export function Figures({ shelved: { measured, history } }: { readonly shelved: Shelved }) {
@@ -27,7 +28,7 @@ export function Figures({ shelved: { measured, history } }: { readonly shelved: 
         <div class="stack">
           <h3>{say.repeated.title(all.count)}</h3>
           <p>{say.repeated.centre(all.random)}</p>
-          <p class="small">{say.repeated.scatter(all).join(' ')}</p>
+          <p class="small">{run(say.repeated.scatter(all))}</p>
         </div>
       )}
     </ScreenRoom>

@@ -4,6 +4,7 @@ import { combine, compare, estimateOf, sweepsDiffer } from '../../logbook/combin
 import type { Measured } from '../../logbook/measured.ts';
 import { TroubleNote } from '../trouble/troubleNote.tsx';
 import { words } from '../../words/catalogue.ts';
+import { run } from '../../words/run.ts';
 
 export function Repeated({ measured }: { readonly measured: readonly Measured[] }) {
   const say = words('situation').repeated;
@@ -16,7 +17,7 @@ export function Repeated({ measured }: { readonly measured: readonly Measured[] 
     <section class="card" aria-labelledby="repeated">
       <h2 id="repeated">{say.title(estimates.length)}</h2>
       {!trouble && <p>{say.centre(all.random)}</p>}
-      <p>{say.last(compare(before, last)).join(' ')}</p>
+      <p>{run(say.last(compare(before, last)))}</p>
       {trouble && <TroubleNote found={trouble} />}
     </section>
   );

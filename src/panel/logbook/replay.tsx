@@ -4,6 +4,7 @@ import type { Journal } from '../../sweep/event.ts';
 import { stagesOf, type ReplayedStage } from '../../sweep/replayed.ts';
 import { Strip } from '../strip/strip.tsx';
 import { words } from '../../words/catalogue.ts';
+import { run } from '../../words/run.ts';
 import { stopsOf } from './narrowing.ts';
 import { NarrowingDrawing } from './narrowingDrawing.tsx';
 import { useFilm } from './useFilm.ts';
@@ -28,7 +29,7 @@ function Stages({ journal }: { readonly journal: Journal }) {
   const { at, plays, show, turn } = useFilm(last);
   const [stage, stop] = [stages[at], stops[at]];
   if (!stage || !stop) return null;
-  const told = [happened(stage), say.sure(stop.interval)].join(' ');
+  const told = run([happened(stage), say.sure(stop.interval)]);
   return (
     <section class="stack" aria-label={say.title}>
       <div class="field">

@@ -7,6 +7,7 @@ import { proofOfOne } from '../../photographs/series/proofsOf.ts';
 import type { SeriesPicture } from '../../photographs/series/seriesPicture.ts';
 import type { WithInterval } from '../../photographs/withInterval.ts';
 import { words } from '../../words/catalogue.ts';
+import { run, space } from '../../words/run.ts';
 import { ScreenRoom } from '../parts/room.tsx';
 import { useSession } from '../useSession.ts';
 import { EdgeCrops } from './edgeCrops.tsx';
@@ -127,7 +128,9 @@ function InWords({ reading: { target, focus } }: { readonly reading: PictureRead
     <>
       {headline !== undefined && (
         <p>
-          <strong>{headline}</strong> {more.join(' ')}
+          <strong>{headline}</strong>
+          {space()}
+          {run(more)}
         </p>
       )}
       {target.ok && <p>{say.target(target.value)}</p>}

@@ -6,6 +6,7 @@ import type { Turns } from '../../photographs/series/turns.ts';
 import type { WithInterval } from '../../photographs/withInterval.ts';
 import type { BroughtPicture } from '../../platform/pictures/bridge.ts';
 import { words } from '../../words/catalogue.ts';
+import { run } from '../../words/run.ts';
 import { ScreenRoom } from '../parts/room.tsx';
 import { useFirstOf } from './firstPictures.tsx';
 import { PictureFaults } from './pictureFaults.tsx';
@@ -72,7 +73,7 @@ function Told({ picture, out, step, beside }: ToldProps) {
   return (
     <>
       {out && <p class="fault">{words('series').out[out]}</p>}
-      {focus.ok && target.ok && <p>{say.focus(focus.value, target.value.motion).slice(0, 2).join(' ')}</p>}
+      {focus.ok && target.ok && <p>{run(say.focus(focus.value, target.value.motion).slice(0, 2))}</p>}
       <PictureFaults picture={is.value} />
       {beside && !out && <SideBySide reference={beside} shot={is.value} />}
       <details>

@@ -1,6 +1,7 @@
 // The plan of a job: made from the kit, then worked off from top to bottom, and picked up again where it stood.
 import { useState } from 'preact/hooks';
 import { words } from '../../words/catalogue.ts';
+import { run } from '../../words/run.ts';
 import { Heading } from '../parts/heading.tsx';
 import { useSurroundings } from '../useSession.ts';
 import { PlanForm } from './planForm.tsx';
@@ -30,7 +31,7 @@ export function PlanScreen() {
   return (
     <>
       <Heading onBack={() => way.back()}>{say.title}</Heading>
-      <output>{progressInWords(now)}</output>
+      <output>{run(progressInWords(now, words('plan')))}</output>
       <progress aria-label={say.measured} max={now.progress.stations.length} value={now.progress.done} />
       {next && session.sweep.value === null && (
         <button type="button" class="chief" onClick={() => void begin()}>

@@ -5,7 +5,7 @@ import { typedDistance } from '../words/typedLength.ts';
 /** Each distance once; null where one of them is none. */
 export function typedDistances(text: string): readonly Millimetres[] | null {
   const distances = text
-    .split(/;|,\s+/)
+    .split(/[;；、]|[,，]\s+/)
     .map((part) => part.trim())
     .filter((part) => part !== '')
     .flatMap(oneOrMore);
@@ -15,5 +15,5 @@ export function typedDistances(text: string): readonly Millimetres[] | null {
 /** "5 ft 9 in" is one; where a part is none as a whole, each number in it begins another. */
 function oneOrMore(part: string): readonly Millimetres[] {
   const whole = typedDistance(part);
-  return Number.isFinite(whole) ? [whole] : part.split(/\s+(?=[\d.,])/).map(typedDistance);
+  return Number.isFinite(whole) ? [whole] : part.split(/\s+(?=[\d０-９.,．，])/).map(typedDistance);
 }

@@ -3,7 +3,6 @@ import { useMemo } from 'preact/hooks';
 import type { Shelved } from '../../logbook/shelf.ts';
 import { progressOf, type Progress } from '../../logbook/plan/jobPlan.ts';
 import { paceOf, type SweepTime } from '../../logbook/plan/pace.ts';
-import { words } from '../../words/catalogue.ts';
 import type { PlanWords } from '../../words/planWords.ts';
 import { useShelf } from '../logbook/useShelf.ts';
 import { useSession } from '../useSession.ts';
@@ -27,7 +26,7 @@ export function usePlanNow(): PlanNow | null {
   }, [plan, kit, records, shelf]);
 }
 
-export function progressInWords({ progress: { done, stations, next, left }, shelved }: PlanNow, say: PlanWords = words('plan')): string {
+export function progressInWords({ progress: { done, stations, next, left }, shelved }: PlanNow, say: PlanWords): readonly string[] {
   const subject = (next && shelved.get(next.id)?.subject) ?? null;
-  return say.progress({ done, all: stations.length, left, next: subject }).join(' ');
+  return say.progress({ done, all: stations.length, left, next: subject });
 }

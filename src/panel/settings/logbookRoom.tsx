@@ -3,7 +3,7 @@ import { Choose } from '../parts/choose.tsx';
 import { ScreenRoom } from '../parts/room.tsx';
 import { Tick } from '../parts/tick.tsx';
 import { words } from '../../words/catalogue.ts';
-import type { SettingsWords } from '../../words/settingsWords.ts';
+import type { Age } from '../../words/settingsWords.ts';
 import { useSession } from '../useSession.ts';
 import { Setting } from './setting.tsx';
 
@@ -11,14 +11,14 @@ export function LogbookRoom() {
   const session = useSession();
   const { again, backup, computers, pages, states } = words('settings');
   const { days, sync, remind } = session.settings.value.logbook;
-  const age = AGES.find((one) => one.days === days);
+  const old = AGES.find((one) => one.days === days);
   return (
-    <ScreenRoom name="settings" title={pages.logbook} state={states.logbook(age ? age.label(again) : null, sync !== null)}>
+    <ScreenRoom name="settings" title={pages.logbook} state={states.logbook(old?.age ?? null, sync !== null)}>
       <Setting is="due again">
         <h3>{again.title}</h3>
         <Choose
           label={again.after}
-          options={AGES.map((one) => ({ value: String(one.days), label: one.label(again) }))}
+          options={AGES.map((one) => ({ value: String(one.days), label: again.age(one.age) }))}
           chosen={String(days)}
           onChoose={(chosen) => session.changeSettings({ logbook: { days: Number(chosen) } })}
         />
@@ -35,9 +35,9 @@ export function LogbookRoom() {
   );
 }
 
-const AGES: readonly { readonly days: number; readonly label: (say: SettingsWords['again']) => string }[] = [
-  { days: 90, label: ({ months }) => months(3) },
-  { days: 180, label: ({ months }) => months(6) },
-  { days: 365, label: ({ years }) => years(1) },
-  { days: 730, label: ({ years }) => years(2) },
+const AGES: readonly { readonly days: number; readonly age: Age }[] = [
+  { days: 90, age: { in: 'months', count: 3 } },
+  { days: 180, age: { in: 'months', count: 6 } },
+  { days: 365, age: { in: 'years', count: 1 } },
+  { days: 730, age: { in: 'years', count: 2 } },
 ];

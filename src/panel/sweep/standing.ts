@@ -8,7 +8,7 @@ import type { Outcome } from '../../sweep/end/outcome.ts';
 import { holdsToCome } from '../../sweep/end/remaining.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { standing } from '../../sweep/toEnter.ts';
-import { words } from '../../words/catalogue.ts';
+import type { SweepWords } from '../../words/sweepWords.ts';
 
 export interface SweepStanding {
   /** Null where nothing can be said of it. */
@@ -25,11 +25,12 @@ type Known = Pick<SweepState, 'belief' | 'holds' | 'plan' | 'troubles'> & {
 /** A centre less likely than this is not worth naming yet. */
 const WORTH_NAMING = 0.3;
 
-export function sweepStandingOf({ belief, holds, plan, troubles, offered, checking }: Known): SweepStanding {
+type Say = SweepWords['standing'];
+
+export function sweepStandingOf({ belief, holds, plan, troubles, offered, checking }: Known, say: Say): SweepStanding {
   const made = holds.length;
-  const say = words('sweep').standing;
   const count = say.holds(made);
-  if (offered) return { centre: centreFound(findingOf(offered, troubles)), wanted: count };
+  if (offered) return { centre: centreFound(findingOf(offered, troubles), say), wanted: count };
   if (standing(troubles).length > 0 || checking) return { centre: null, wanted: count };
   const enough = readiness(belief, heldValues(holds), plan.manner.care);
   const near = nearestKnown(belief);
@@ -46,6 +47,6 @@ function nearestKnown(belief: SweepState['belief']): ReturnType<typeof surestVal
   return surest.within < WORTH_NAMING ? null : surest;
 }
 
-function centreFound(finding: ReturnType<typeof findingOf>): string | null {
-  return finding.is === 'sure' ? words('sweep').standing.centre(finding.outcome.centre) : null;
+function centreFound(finding: ReturnType<typeof findingOf>, say: Say): string | null {
+  return finding.is === 'sure' ? say.centre(finding.outcome.centre) : null;
 }

@@ -51,7 +51,11 @@ export function SweepScreen({ sweep }: { readonly sweep: SweepState }) {
   const { belief, holds, plan, troubles, phase } = sweep;
   const offered = phase.name === 'offered' ? phase.outcome : null;
   const checking = phase.name === 'checking';
-  const standing = useMemo(() => sweepStandingOf({ belief, holds, plan, troubles, offered, checking }), [belief, holds, plan, troubles, offered, checking]);
+  const say = sentences('sweep').standing;
+  const standing = useMemo(
+    () => sweepStandingOf({ belief, holds, plan, troubles, offered, checking }, say),
+    [belief, holds, plan, troubles, offered, checking, say],
+  );
   const following = session.role.value !== 'owner';
   const coached = useCoaching(sweep, !following);
   /** For the whole of a sweep: the last coached hold must not let the switch jump. */

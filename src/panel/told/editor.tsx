@@ -10,7 +10,7 @@ import { writeSteps } from '../../sweep/scale.ts';
 import type { ArrowDisplay } from '../../sweep/verdict.ts';
 import type { Description } from '../session/session.ts';
 import { useSession } from '../useSession.ts';
-import { metresTyped } from '../words/metresTyped.ts';
+import { distanceTyped } from '../words/distanceTyped.ts';
 import { typedDistance, typedFocalLength } from '../words/typedLength.ts';
 import { typedNumber } from '../words/typedNumber.ts';
 import { words } from '../../words/catalogue.ts';
@@ -47,7 +47,7 @@ export function Editor({ part, onDone, children, ...line }: Props) {
   /** True when nothing is left that does not fit. */
   const take = (): boolean => {
     if (!typed.isOpen()) return typed.fault.peek() === '';
-    const told = toldBy(part, typed.texts.peek());
+    const told = toldBy(part, typed.texts.peek(), line);
     if (told === null) return true;
     const fits = tell(told);
     if (fits) typed.took();
@@ -229,14 +229,14 @@ function typedOf(part: Part, { parts, onBody: { scale } }: Line): readonly strin
     case 'length':
       return [parts.focalLength === null ? '' : String(parts.focalLength)];
     case 'distance':
-      return [parts.distance === null ? '' : metresTyped(parts.distance)];
+      return [parts.distance === null ? '' : distanceTyped(parts.distance)];
     case 'scale':
       return [writeSteps(scale.min), writeSteps(scale.max), String(scale.step)];
   }
 }
 
-/** What the fields tell; null where they tell nothing. */
-function toldBy(part: Part, [first = '', second = '', third = '']: readonly string[]): Description | null {
+/** What the fields tell; null where they tell nothing. A distance that was left as it stood is still as long as it was. */
+function toldBy(part: Part, [first = '', second = '', third = '']: readonly string[], line: Line): Description | null {
   switch (part) {
     case 'body':
       return first.trim() === '' ? null : { body: { name: first } };
@@ -245,6 +245,7 @@ function toldBy(part: Part, [first = '', second = '', third = '']: readonly stri
     case 'length':
       return first.trim() === '' ? null : { focalLength: typedFocalLength(first) };
     case 'distance':
+      if (first === typedOf(part, line)[0]) return { distance: line.parts.distance };
       return { distance: first.trim() === '' ? null : typedDistance(first) };
     case 'scale':
       return { scale: { min: typedNumber(first), max: typedNumber(second), step: typedNumber(third) } };

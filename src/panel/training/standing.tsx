@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import { ENOUGH_FOR_LAPSES, lapseOf, reliabilityOf } from '../../practice/training/score.ts';
 import { Tick } from '../parts/tick.tsx';
 import { words } from '../../words/catalogue.ts';
+import { run } from '../../words/run.ts';
 import { useSession } from '../useSession.ts';
 
 export function TrainingStanding() {
@@ -21,8 +22,8 @@ export function TrainingStanding() {
   return (
     <section class="card" aria-labelledby="reliability">
       <h2 id="reliability">{say.title}</h2>
-      <p>{say.reliability(reliability).join(' ')}</p>
-      <p class="muted small">{say.kept(rounds.length, last.at).join(' ')}</p>
+      <p>{run(say.reliability(reliability))}</p>
+      <p class="muted small">{run(say.kept(rounds.length, last.at))}</p>
       {lapse === null ? (
         <p class="small">{say.tooFew(ENOUGH_FOR_LAPSES, reliability.of)}</p>
       ) : (

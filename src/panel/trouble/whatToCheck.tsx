@@ -1,6 +1,7 @@
 // The button that brings the checks into view and reads them.
 import { words } from '../../words/catalogue.ts';
 import { inUse } from '../../words/inUse.ts';
+import { closed, run } from '../../words/run.ts';
 import { useSession } from '../useSession.ts';
 
 /** Where the checks of the screen stand. */
@@ -14,7 +15,7 @@ export function WhatToCheck() {
     heading.scrollIntoView({ block: 'start' });
     heading.focus({ preventScroll: true });
     const checks = heading.parentElement?.querySelectorAll('li') ?? [];
-    const written = [heading, ...checks].map(({ textContent }) => textContent?.replace(/[^.:?。：？]$/, '$&.') ?? '').join(' ');
+    const written = run([heading, ...checks].map(({ textContent }) => closed(textContent ?? '')));
     const { screens, voice } = inUse.peek();
     // A voice of another language would garble what is shown.
     session.say({ spoken: screens === voice ? written : '', written });

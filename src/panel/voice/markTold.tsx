@@ -10,6 +10,7 @@ import { MarkShape } from './markShape.tsx';
 import { markStateOf, type MarkState } from './markState.ts';
 import { toSheet } from './toSheet.ts';
 import { words } from '../../words/catalogue.ts';
+import { run } from '../../words/run.ts';
 import { voiceNamed } from '../../words/named.ts';
 import type { VoiceWords } from '../../words/voiceWords.ts';
 
@@ -19,12 +20,10 @@ export function MarkTold() {
   const say = words('voice');
   const { voice, sound } = session.settings.value;
   const silent = !voice.speak && !sound ? 'off' : session.mute.value ? 'mute' : null;
-  const means = [
+  const means = run([
     state.is === 'deaf' ? say.deaf[state.why] : say.means[state.is],
     silent && (silent === 'off' ? words('sound').off : words('sound').mute(voiceNamed())),
-  ]
-    .filter(Boolean)
-    .join(' ');
+  ]);
   const shown = [wordOf(state), ...(silent ? [say.markSilent[silent]] : [])];
   const helps = pressOn(state);
   return (
@@ -35,7 +34,7 @@ export function MarkTold() {
         data-voice={state.is}
         data-deaf={state.is === 'deaf' ? state.why : undefined}
         title={means}
-        aria-label={`${shown.join(' ')}: ${say.press[helps]}`}
+        aria-label={say.marked(shown, say.press[helps])}
         onClick={({ currentTarget }) => {
           if (helps === 'sheet') return toSheet(session, way);
           // Where the person stays, the next press of a key is for the sweep again.

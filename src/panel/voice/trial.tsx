@@ -6,6 +6,7 @@ import { useSession } from '../useSession.ts';
 import { Download } from './download.tsx';
 import { useMarkState } from './markTold.tsx';
 import { words } from '../../words/catalogue.ts';
+import { run } from '../../words/run.ts';
 
 const WORDS = ['holding', 'solid', 'delayed', 'flicker', 'nothing', 'undo', 'accept'] as const satisfies readonly Word[];
 
@@ -39,9 +40,7 @@ export function Trial() {
   );
   return (
     <>
-      <p>
-        {sheet.on} {session.sweep.value ? '' : sheet.begin}
-      </p>
+      <p>{run([sheet.on, !session.sweep.value && sheet.begin])}</p>
       {state.is === 'deaf' ? (
         <>
           <p>{deaf[state.why]}</p>
@@ -61,11 +60,7 @@ export function Trial() {
       ) : (
         <output class="trial">{heard ? sheet.heard(heard) : sheet.trial}</output>
       )}
-      {listen !== 'off' && (
-        <p class="muted small">
-          {goes[listen]} {sheet.once}
-        </p>
-      )}
+      {listen !== 'off' && <p class="muted small">{run([goes[listen], sheet.once])}</p>}
       <button type="button" class="link" onClick={() => session.openPage('hearing.html')}>
         {sheet.checkHearing}
       </button>

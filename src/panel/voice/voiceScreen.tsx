@@ -78,7 +78,7 @@ function Step({ stage, ask }: Props) {
       return (
         <>
           <output>{words('voice').sheet.teach(stage.taught, FIRST_COUNT)}</output>
-          <p>{firstWordsIn(vocabulary()).join(', ')}</p>
+          <p>{words('voice').sheet.lesson(firstWordsIn(vocabulary()))}</p>
           <button type="button" class="chief" onClick={() => session.openPage('hearing.html#first')}>
             {words('voice').sheet.openLesson}
           </button>

@@ -2,12 +2,13 @@
 // asks again.
 import { readDistance, readFocalLength } from '../../optics/length.ts';
 import { millimetres, type Millimetres } from '../../units.ts';
+import { countryInUse } from '../../words/countryInUse.ts';
 
 const NONE = millimetres(Number.NaN);
 
-/** A bare number is in metres. */
+/** A bare number is in the unit that the country measures in. */
 export function typedDistance(text: string): Millimetres {
-  const read = readDistance(text, 'm');
+  const read = readDistance(text, countryInUse.value.unit);
   return read.ok ? millimetres(Math.round(read.value)) : NONE;
 }
 

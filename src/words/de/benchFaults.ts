@@ -1,5 +1,6 @@
 // German: what does not fit at the bench, and what to do about it.
 import type { BenchFault, PlainFault } from '../../optics/fault.ts';
+import { byUnit } from '../countryInUse.ts';
 import { distance, FROM } from './lengths.ts';
 import { write } from './write.ts';
 
@@ -8,7 +9,9 @@ const PLAIN: Readonly<Record<PlainFault, string>> = {
   'no factor': 'Geben Sie den auf dem Konverter gravierten Faktor an, von 1 bis 3, zum Beispiel 1,4.',
   'no focal length': 'Geben Sie die Brennweite in Millimetern an, von 4 bis 2000.',
   'focal length unread': 'Geben Sie die Brennweite in Millimetern an, zum Beispiel 85.',
-  'no distance': 'Geben Sie die Entfernung in Metern an, von 0,05 bis 500.',
+  get 'no distance'() {
+    return byUnit({ m: 'Geben Sie die Entfernung in Metern an, von 0,05 bis 500.', ft: 'Geben Sie die Entfernung in Fuß an, von 0,17 bis 1640.' });
+  },
   'no measured distance': 'Geben Sie die gemessene Entfernung an.',
   'no reach': 'Geben Sie in Millimetern an, wie weit die Vorderkante des Objektivs von der Sensormarke entfernt ist, von 1 bis 1000.',
   'no magnification': 'Geben Sie den Abbildungsmaßstab als Größe auf dem Sensor durch Größe der Tafel an, von 0,0002 bis 10. Lebensgröße ist 1.',

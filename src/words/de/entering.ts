@@ -135,7 +135,7 @@ export const words: EnteringWords = {
       'Gestrichelt: wenn es nach ihrem Logarithmus geht.',
       'Ein hohler Balken erreicht die Linie nicht.',
     ],
-    mark: { 'focal length': long, distance: (distance) => write.metres(millimetres(distance)) },
+    mark: { 'focal length': long, distance: (distance) => write.distance(millimetres(distance)) },
   },
   page: {
     title: ({ body, lens }) => pair({ lens: lens.name, body: body.name }),

@@ -1,5 +1,6 @@
 // German: what does not fit a field of the kit, in a form or in a file.
 import type { FieldFault } from '../../kit/fault.ts';
+import { byUnit } from '../countryInUse.ts';
 
 export const FIELD_FAULT: Readonly<Record<FieldFault, string>> = {
   'no name': 'Geben Sie einen Namen an, an dem Sie es wiedererkennen.',
@@ -8,7 +9,9 @@ export const FIELD_FAULT: Readonly<Record<FieldFault, string>> = {
   'engraving too long': 'Höchstens 60 Zeichen.',
   'note too long': 'Höchstens 2000 Zeichen.',
   'no focal length': 'Geben Sie die Brennweite in Millimetern an, von 4 bis 2000.',
-  'no distance': 'Geben Sie die Entfernung in Metern an, von 0,05 bis 500.',
+  get 'no distance'() {
+    return byUnit({ m: 'Geben Sie die Entfernung in Metern an, von 0,05 bis 500.', ft: 'Geben Sie die Entfernung in Fuß an, von 0,17 bis 1640.' });
+  },
   'no sensor size': 'Geben Sie Breite und Höhe des Sensors in Millimetern an.',
   'sensor too small': 'Ein Sensor ist mindestens 4\u00a0mm breit und hoch.',
   'sensor too large': 'Ein Sensor ist höchstens 70\u00a0mm breit und hoch.',

@@ -1,7 +1,7 @@
 // German: backups, tables, and the copies that the browser keeps.
 import type { FilesWords } from '../filesWords.ts';
 import { brings, item, setAside } from './restoring.ts';
-import { lineFault } from './tableFaults.ts';
+import { columnSaid, lineFault } from './tableFaults.ts';
 import { write } from './write.ts';
 
 const UNCHANGED = 'Noch ist nichts geändert.';
@@ -10,7 +10,6 @@ export const words: FilesWords = {
   title: 'Sicherung und Tabellen',
   drop: 'Auswählen oder hier ablegen.',
   unread: 'Diese Datei ist nicht lesbar. Prüfen Sie, ob es sie noch gibt, und wählen Sie sie neu.',
-  more: (count) => `und noch ${write.number(count)}`,
   backup: {
     title: 'Sicherung',
     about: 'Sie enthält die Ausrüstung, das Logbuch und die angelernten Wörter, nicht aber die kleinen Ausschnitte von Aufnahmen.',
@@ -40,6 +39,7 @@ export const words: FilesWords = {
     conflict: 'Beim Zusammenführen werden widersprüchliche Messungen beide behalten. Bei widersprüchlicher Ausrüstung zählt die spätere Änderung.',
     each: 'Jeder Eintrag',
     item,
+    more: (count) => write.count(count, { one: 'und noch # Eintrag', other: 'und noch # Einträge' }),
     aside: setAside,
     join: 'Mit dem Bestand zusammenführen',
     replace: 'Alles hier ersetzen',
@@ -57,6 +57,8 @@ export const words: FilesWords = {
       switch (fault.is) {
         case 'open quote':
           return `Zeile ${write.number(fault.line)}: Ein Anführungszeichen ist nicht geschlossen. Schließen Sie es und wählen Sie die Datei neu.`;
+        case 'stray quote':
+          return `Zeile ${write.number(fault.line)}: Mitten in einem Feld steht ein Anführungszeichen. Entfernen Sie es und wählen Sie die Datei neu.`;
         case 'empty':
           return 'Diese Tabelle ist leer. Sie braucht eine Kopfzeile und eine Zeile für jeden Wert.';
         case 'too many lines':
@@ -66,13 +68,15 @@ export const words: FilesWords = {
     meanings: 'Was jede Spalte bedeutet',
     passedOver: 'nicht benutzt',
     column: (number) => `Spalte ${write.number(number)}`,
-    missing: (headings) => `Wählen Sie, welche Spalten dies bedeuten: ${write.list(headings)}.`,
+    meaning: ({ key, heading }) => columnSaid(key, heading),
+    missing: (meanings) => `Wählen Sie, welche Spalten dies bedeuten: ${write.list(meanings)}.`,
     plan: ({ added, same, withoutValue, faults, newKit }) => [
       `${write.list([`${write.number(added)} neu`, `${write.number(same)} schon hier`, `${write.number(withoutValue)} ohne Wert`, `${write.number(faults.length)} mit Fehler`])}.`,
       ...(newKit.length === 0 ? [] : [`Neu in der Ausrüstung: ${write.list(newKit)}.`]),
       UNCHANGED,
     ],
     line: lineFault,
+    more: (count) => write.count(count, { one: 'und noch # Zeile mit Fehler', other: 'und noch # Zeilen mit Fehlern' }),
     bring: 'Hereinholen, was passt',
     done: 'Die Tabelle ist im Logbuch.',
   },

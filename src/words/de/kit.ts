@@ -1,6 +1,7 @@
 // German: the kit.
 import type { Lens } from '../../kit/lens.ts';
 import type { KitList, SavingFault } from '../../kit/change.ts';
+import { byUnit } from '../countryInUse.ts';
 import type { KitWords } from '../kitWords.ts';
 import { FIELD_FAULT } from './fieldFaults.ts';
 import { write } from './write.ts';
@@ -57,7 +58,9 @@ export const words: KitWords = {
     remembers: { label: 'Wie viele Objektive es sich merkt', hint: 'Lassen Sie es leer, wenn Sie es nicht wissen. Es steht im Handbuch.' },
     focal: { legend: 'Brennweite, mm', hint: 'Lassen Sie die längste leer, wenn es kein Zoom ist.', from: 'kürzeste', to: 'längste' },
     widest: { legend: 'Größte Blende, f/', from: 'bei der kürzesten', to: 'bei der längsten' },
-    closest: 'Kürzeste Entfernung, m',
+    get closest() {
+      return byUnit({ m: 'Kürzeste Entfernung, m', ft: 'Kürzeste Entfernung, ft' });
+    },
     factor: 'Faktor',
   },
   arrows: {
@@ -108,7 +111,7 @@ export const words: KitWords = {
         taken !== null && `Aufgenommen am ${write.day(taken)}.`,
         focalLength !== null && `Mit ${write.millimetres(focalLength)}.`,
         aperture !== null && `f/${write.number(aperture, 1)}.`,
-        distance !== null && `Fokussiert auf ${write.metres(distance)}.`,
+        distance !== null && `Fokussiert auf ${write.distance(distance)}.`,
         body === null ? 'Das Gehäuse ist noch nicht in Ihrer Ausrüstung.' : `Gehäuse in Ihrer Ausrüstung: ${body}.`,
         lens === null ? 'Das Objektiv ist noch nicht in Ihrer Ausrüstung.' : `Objektiv in Ihrer Ausrüstung: ${lens}.`,
       ].filter((sentence) => sentence !== false),
@@ -125,7 +128,7 @@ export const words: KitWords = {
         case 'focalLength':
           return `Brennweite: ${write.millimetres(offer.value)}`;
         case 'distance':
-          return `Entfernung: ${write.metres(offer.value)}`;
+          return `Entfernung: ${write.distance(offer.value)}`;
       }
     },
     body: 'Gehäuse',

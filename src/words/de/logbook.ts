@@ -29,10 +29,14 @@ function due(reason: DueReason): string {
     case 're-check':
       return `In der letzten Nachprüfung war das Licht bei ${writeSteps(reason.value)}, dem eingestellten Wert, nicht stabil.`;
     case 'drift':
-      return write.count(reason.apart, {
-        one: 'Die letzten zwei Messungen liegen # Stufe auseinander.',
-        other: 'Die letzten zwei Messungen liegen # Stufen auseinander.',
-      });
+      return write.count(
+        reason.apart,
+        {
+          one: 'Die letzten zwei Messungen liegen # Stufe auseinander.',
+          other: 'Die letzten zwei Messungen liegen # Stufen auseinander.',
+        },
+        1,
+      );
     case 'photographs':
       return `Aufnahmen zeigten eine Abweichung: Bei ${writeSteps(reason.value)} lag die Schärfe ${focusFell(reason.bias)}.`;
   }

@@ -31,7 +31,7 @@ const nothing = 'Im Logbuch passt nichts.';
 const first = (one: Shelved): readonly string[] => (one.measured?.service ? [best(one), 'Die Kombination muss in die Werkstatt.'] : [best(one)]);
 
 const inLine = ({ subject: { lens, body, focalLength, distance }, value }: Shelved): string =>
-  `${value === null ? 'kein Wert' : writeSteps(value)}  ${line([lens, body, write.millimetres(focalLength), write.metres(millimetres(distance))])}`;
+  `${value === null ? 'kein Wert' : writeSteps(value)}  ${line([lens, body, write.millimetres(focalLength), write.distance(millimetres(distance))])}`;
 
 export const words: LookUpWords = {
   answer: ([one, ...more]) =>
@@ -39,7 +39,9 @@ export const words: LookUpWords = {
       ? nothing
       : [
           ...first(one),
-          ...(more.length === 0 ? [] : [write.count(more.length, { one: 'Ein weiteres auf dem Bildschirm.', other: '# weitere auf dem Bildschirm.' })]),
+          ...(more.length === 0
+            ? []
+            : [write.count(more.length, { one: 'Eine weitere Situation auf dem Bildschirm.', other: '# weitere Situationen auf dem Bildschirm.' })]),
         ].join(' '),
   listed: ([one, ...more]) =>
     one === undefined ? nothing : [...first(one), ...(more.length === 0 ? [] : [`Außerdem: ${more.map(inLine).join('; ')}.`])].join(' '),

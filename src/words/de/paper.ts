@@ -1,4 +1,4 @@
 // German: what every page for paper says.
 import type { PaperWords } from '../paperWords.ts';
 
-export const words: PaperWords = { print: 'Drucken' };
+export const words: PaperWords = { print: 'Drucken', sizes: { A6: 'A6', A4: 'A4', Letter: 'Letter' } };

@@ -224,7 +224,7 @@ export const words: PhotographsWords = {
       `${write.number(width)} × ${write.number(height)} Pixel`,
       camera !== null && camera.focalLength !== null && write.millimetres(camera.focalLength),
       camera !== null && camera.aperture !== null && `f/${write.number(camera.aperture, 1)}`,
-      camera !== null && camera.distance !== null && write.metres(camera.distance),
+      camera !== null && camera.distance !== null && write.distance(camera.distance),
       camera !== null && camera.taken !== null && write.dayAndTime(camera.taken),
     ]),
 };

@@ -2,6 +2,7 @@
 import type { Change } from '../../logbook/plan/changes.ts';
 import { writeSteps } from '../../sweep/scale.ts';
 import { seconds, type Seconds } from '../../units.ts';
+import { byUnit } from '../countryInUse.ts';
 import { line } from '../line.ts';
 import type { PlanWords } from '../planWords.ts';
 import { place } from './subject.ts';
@@ -31,9 +32,18 @@ export const words: PlanWords = {
     zooms: 'Zooms',
     ends: { both: 'Beide Enden', wide: 'Nur Weitwinkel', tele: 'Nur Tele' },
     distances: {
-      label: 'Entfernungen, m',
-      hint: 'Zum Beispiel „2,5 8“. Leer bedeutet je fünfzig Brennweiten.',
-      fault: 'Geben Sie Entfernungen in Metern an, von 0,05 bis 500, mit einem Leerzeichen dazwischen.',
+      get label() {
+        return byUnit({ m: 'Entfernungen, m', ft: 'Entfernungen, ft' });
+      },
+      get hint() {
+        return byUnit({ m: 'Zum Beispiel „2,5 8“. Leer bedeutet je fünfzig Brennweiten.', ft: 'Zum Beispiel „8 25“. Leer bedeutet je fünfzig Brennweiten.' });
+      },
+      get fault() {
+        return byUnit({
+          m: 'Geben Sie Entfernungen in Metern an, von 0,05 bis 500, mit einem Leerzeichen dazwischen.',
+          ft: 'Geben Sie Entfernungen in Fuß an, von 0,17 bis 1640, mit einem Leerzeichen dazwischen.',
+        });
+      },
     },
     make: 'Plan erstellen',
     fault: (fault) => {

@@ -18,7 +18,7 @@ function reading(one: BenchReading): string {
     case 'print':
       return `gedruckte Skala: ${write.number(one.measured, 1)} mm statt ${write.number(one.drawn)} mm`;
     case 'distance':
-      return `Entfernung: ${write.metres(one.distance)} ab ${FROM[one.from]}`;
+      return `Entfernung: ${write.distance(one.distance)} ab ${FROM[one.from]}`;
     case 'light':
       return `Beleuchtung: LW ${write.number(one.ev, 1)} bei ISO 100`;
     case 'mirror':

@@ -68,7 +68,20 @@ function titled(title: Title): string {
   }
 }
 
-export const item = (title: Title, is: Exclude<Compared, 'same'>): string => IS[is](titled(title));
+/** What it is, behind its name. */
+const KIND: Readonly<Record<ListName, string>> = {
+  bodies: 'Gehäuse',
+  lenses: 'Objektiv',
+  converters: 'Konverter',
+  situations: 'Situation',
+  records: 'Durchlauf',
+  byHand: 'von Hand eingetragener Wert',
+  entries: 'eingestellter Wert',
+  notes: 'Notiz',
+  proofs: 'Prüfung mit Aufnahmen',
+};
+
+export const item = (list: ListName, title: Title, is: Exclude<Compared, 'same'>): string => IS[is](`${titled(title)} (${KIND[list]})`);
 
 export function setAside(why: SetAside['why']): string {
   switch (why.is) {

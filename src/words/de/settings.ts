@@ -2,7 +2,7 @@
 import type { Settings, Theme } from '../../settings.ts';
 import type { Pace } from '../../sweep/manner.ts';
 import { line } from '../line.ts';
-import type { SettingsWords } from '../settingsWords.ts';
+import type { Age, SettingsWords } from '../settingsWords.ts';
 import { LISTENING_MEANS } from './listening.ts';
 import { write } from './write.ts';
 
@@ -15,20 +15,29 @@ const LISTENS: Readonly<Record<Settings['voice']['listen'], string>> = {
 };
 const LOOKS: Readonly<Record<Theme, string>> = { system: 'wie das System', light: 'hell', dark: 'dunkel', dim: 'gedämpft', red: 'rot' };
 
+const AGE: Readonly<Record<Age['in'], Parameters<typeof write.count>[1]>> = {
+  months: { one: '# Monat', other: '# Monate' },
+  years: { one: '# Jahr', other: '# Jahre' },
+};
+const age = ({ in: unit, count }: Age): string => write.count(count, AGE[unit]);
+/** After "nach". */
+const AGES: typeof AGE = { months: { one: '# Monat', other: '# Monaten' }, years: { one: '# Jahr', other: '# Jahren' } };
+
 export const words: SettingsWords = {
   title: 'Einstellungen',
   find: {
     label: 'Einstellung suchen',
     found: (count) => (count === 0 ? 'Keine Einstellung passt. Versuchen Sie ein anderes Wort.' : `${write.number(count)} gefunden`),
   },
-  pages: { working: 'Ablauf', sound: 'Ton', voice: 'Sprache', look: 'Anzeige', language: 'Sprachen', logbook: 'Logbuch' },
+  pages: { working: 'Ablauf', sound: 'Ton', voice: 'Spracheingabe', look: 'Anzeige', language: 'Sprache', logbook: 'Logbuch' },
   states: {
     working: (care, { holdTime, pace }) => line([care, write.unit(holdTime, 'second'), PACED[pace.set]]),
     sound: (speaks, tones) => line([speaks ? 'spricht jeden Wert' : 'spricht nicht', tones ? 'Töne' : 'keine Töne']),
     voice: (listen) => LISTENS[listen],
     look: (theme, far) => line([LOOKS[theme], far && 'Fernsicht']),
     language: (screens, voice) => line([screens, voice !== null && `gesprochen: ${voice}`]),
-    logbook: (after, carried) => line([after !== null && `wieder fällig nach ${after}`, carried && 'zwischen Ihren Computern abgeglichen']),
+    logbook: (after, carried) =>
+      line([after !== null && `wieder fällig nach ${write.count(after.count, AGES[after.in])}`, carried && 'zwischen Ihren Computern abgeglichen']),
   },
   working: {
     holdTime: (time) => `Haltezeit: ${write.unit(time, 'second')}`,
@@ -77,9 +86,8 @@ export const words: SettingsWords = {
   },
   again: {
     title: 'Wieder fällig',
-    after: 'Eine Messung veraltet nach',
-    months: (count) => write.count(count, { one: '# Monat', other: '# Monaten' }),
-    years: (count) => write.count(count, { one: '# Jahr', other: '# Jahren' }),
+    after: 'Eine Messung gilt',
+    age,
   },
   backup: {
     title: 'Sicherung',

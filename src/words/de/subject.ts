@@ -10,7 +10,7 @@ interface Lengths {
 
 /** "85 mm auf 4,25 m". */
 export const place = ({ focalLength, distance }: Lengths): string =>
-  `${write.millimetres(millimetres(focalLength))} auf ${write.metres(millimetres(distance))}`;
+  `${write.millimetres(millimetres(focalLength))} auf ${write.distance(millimetres(distance))}`;
 
 export const pair = ({ lens, body }: { readonly lens: string; readonly body: string }): string => `${lens} an ${body}`;
 

@@ -1,5 +1,6 @@
 // German: whose sweep it is.
 import { writeSteps } from '../../sweep/scale.ts';
+import { byUnit } from '../countryInUse.ts';
 import { line } from '../line.ts';
 import type { Part, ToldWords } from '../toldWords.ts';
 import { place } from './subject.ts';
@@ -22,7 +23,7 @@ export const words: ToldWords = {
   chip: {
     lens: (lens, converter) => (converter === null ? lens : `${lens} + ${converter}`),
     length: write.millimetres,
-    distance: write.metres,
+    distance: (length) => write.distance(length),
     scale: ({ min, max, step }) => (step === 1 ? `${writeSteps(min)}…${writeSteps(max)}` : `${writeSteps(min)}…${writeSteps(max)}, je ${write.number(step)}`),
     all: line,
   },
@@ -37,7 +38,9 @@ export const words: ToldWords = {
     ends: 'Welches Ende des Zooms?',
   },
   distance: {
-    field: 'Entfernung zur Tafel, m',
+    get field() {
+      return byUnit({ m: 'Entfernung zur Tafel, m', ft: 'Entfernung zur Tafel, ft' });
+    },
     hint: 'Nehmen Sie die Entfernung, auf die Sie fotografieren. Bleibt das Feld leer, sind es 50 Brennweiten, wie allgemein üblich.',
   },
   scale: { legend: 'Korrektur\u00adbereich', from: 'Von', to: 'bis', step: 'Schritt' },

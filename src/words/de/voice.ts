@@ -1,4 +1,5 @@
 // German: what the microphone mark and the voice sheet say, and what is said of a deaf ear.
+import { voiceNamed } from '../named.ts';
 import { taught } from '../taught.ts';
 import type { VoiceWords } from '../voiceWords.ts';
 import { words as first } from './first.ts';
@@ -38,6 +39,7 @@ export const words: VoiceWords = {
     unread: 'neu öffnen',
   },
   markSilent: { mute: 'ohne Stimme', off: 'Ton aus' },
+  marked: (shown, press) => `${shown.join(' ')}: ${press}`,
   means: {
     off: 'Die Sprache ist aus.',
     ready: 'Die Sprache ist an und hört zu, solange ein Durchlauf läuft.',
@@ -65,7 +67,9 @@ export const words: VoiceWords = {
     'to be downloaded': 'Der Browser kann Wörter auf diesem Computer erkennen, sobald er das Nötige heruntergeladen hat.',
     'being downloaded': 'Der Browser lädt herunter, was er zum Erkennen auf diesem Computer braucht. Das Zuhören beginnt dann von selbst.',
     'not usable': 'Der Browser erlaubt seine Spracherkennung hier nicht. Erlauben Sie sie in den Einstellungen des Browsers oder lernen Sie eigene Wörter an.',
-    'no language': 'Die Spracherkennung des Browsers kann die eingestellte Sprache hier nicht. Lernen Sie stattdessen eigene Wörter an.',
+    get 'no language'() {
+      return `Die Spracherkennung des Browsers versteht hier kein ${voiceNamed('de')}. Lernen Sie stattdessen eigene Wörter an.`;
+    },
     'no words': 'Es sind noch keine Wörter angelernt. Lernen Sie die sieben Wörter eines Durchlaufs an.',
     'words unreadable': 'Die angelernten Wörter sind nicht lesbar. Lernen Sie sie in der Hörprüfung neu an.',
     'no sound': 'Dieser Browser gibt keinen Ton vom Mikrofon weiter. Tasten, Pedal und Maus können alles.',
@@ -87,7 +91,9 @@ export const words: VoiceWords = {
     'to be downloaded': 'Ich höre Sie nicht: Die Spracherkennung ist nicht heruntergeladen.',
     'being downloaded': 'Ich höre Sie noch nicht: Die Spracherkennung wird heruntergeladen.',
     'not usable': 'Ich höre Sie nicht: Die Spracherkennung ist hier nicht erlaubt.',
-    'no language': 'Ich höre Sie nicht: Die Spracherkennung kann die Sprache nicht.',
+    get 'no language'() {
+      return `Ich höre Sie nicht: Die Spracherkennung versteht kein ${voiceNamed('de')}.`;
+    },
     'no words': 'Ich höre Sie nicht: Es sind keine Wörter angelernt.',
     'words unreadable': 'Ich höre Sie nicht: Die angelernten Wörter sind nicht lesbar.',
     'no sound': 'Ich höre Sie nicht: Der Browser gibt keinen Ton weiter.',
@@ -144,6 +150,7 @@ export const words: VoiceWords = {
     again: 'Erneut versuchen',
     teach: (learnt: number, of: number) =>
       `${write.number(learnt)} von ${write.number(of)} Wörtern sind angelernt. Jedes wird fünfmal gesagt, zusammen dauert das keine zwei Minuten. Hier geht es von selbst weiter.`,
+    lesson: (said) => said.map((word) => `„${word}“`).join(', '),
     openLesson: 'Sieben Wörter anlernen',
   },
 };

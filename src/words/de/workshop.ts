@@ -41,7 +41,7 @@ export const words: WorkshopWords = {
   },
   named: (name, serial) => (serial === null ? name : `${name}, ${serial}`),
   length: write.millimetres,
-  distance: write.metres,
+  distance: (length) => write.distance(length),
   range: within,
   day: write.day,
   sense: 'Eine höhere Korrektur verlegt die Schärfe von der Kamera weg.',

@@ -1,5 +1,6 @@
 // English: what does not fit at the bench, and what to do about it.
 import type { BenchFault, PlainFault } from '../../optics/fault.ts';
+import { byUnit } from '../countryInUse.ts';
 import { distance, FROM } from './lengths.ts';
 import { write } from './write.ts';
 
@@ -8,7 +9,9 @@ const PLAIN: Readonly<Record<PlainFault, string>> = {
   'no factor': 'Enter the factor engraved on the converter, from 1 to 3, such as 1.4.',
   'no focal length': 'Enter the focal length in millimetres, from 4 to 2000.',
   'focal length unread': 'Enter the focal length in millimetres, such as 85.',
-  'no distance': 'Enter the distance in metres, from 0.05 to 500.',
+  get 'no distance'() {
+    return byUnit({ m: 'Enter the distance in metres, from 0.05 to 500.', ft: 'Enter the distance in feet, from 0.17 to 1640.' });
+  },
   'no measured distance': 'Enter the distance you measured.',
   'no reach': 'Enter how far the front of the lens is from the film-plane mark in millimetres, from 1 to 1000.',
   'no magnification': 'Enter the magnification as size on the sensor over size of the target, from 0.0002 to 10. Life size is 1.',

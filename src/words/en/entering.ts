@@ -31,7 +31,7 @@ const CHECK = 'Check it with photographs there.';
 
 const long = (focalLength: number): string => write.millimetres(millimetres(focalLength));
 const where = ({ band }: Fit): string => place(band);
-const missed = (fit: Fit): string => `${where(fit)} (${write.count(fit.past, { one: '# step past the end', other: '# steps past the end' })})`;
+const missed = (fit: Fit): string => `${where(fit)} (${write.count(fit.past, { one: '# step past the end', other: '# steps past the end' }, 1)})`;
 
 function lies(linear: Fit, logarithmic: Fit): readonly string[] {
   if (linear.inside && logarithmic.inside) return ['Both lie in its band.'];
@@ -124,7 +124,7 @@ export const words: EnteringWords = {
       'Dashed: if it goes by its logarithm.',
       'A hollow bar does not reach the line.',
     ],
-    mark: { 'focal length': long, distance: (distance) => write.metres(millimetres(distance)) },
+    mark: { 'focal length': long, distance: (distance) => write.distance(millimetres(distance)) },
   },
   page: {
     title: ({ body, lens }) => pair({ lens: lens.name, body: body.name }),

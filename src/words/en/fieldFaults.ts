@@ -1,5 +1,6 @@
 // English: what does not fit a field of the kit, in a form or in a file.
 import type { FieldFault } from '../../kit/fault.ts';
+import { byUnit } from '../countryInUse.ts';
 
 export const FIELD_FAULT: Readonly<Record<FieldFault, string>> = {
   'no name': 'Give it a name you will recognise.',
@@ -8,7 +9,9 @@ export const FIELD_FAULT: Readonly<Record<FieldFault, string>> = {
   'engraving too long': 'Use at most 60 characters.',
   'note too long': 'Use at most 2000 characters.',
   'no focal length': 'Enter the focal length in millimetres, from 4 to 2000.',
-  'no distance': 'Enter the distance in metres, from 0.05 to 500.',
+  get 'no distance'() {
+    return byUnit({ m: 'Enter the distance in metres, from 0.05 to 500.', ft: 'Enter the distance in feet, from 0.17 to 1640.' });
+  },
   'no sensor size': 'Enter the width and height of the sensor in millimetres.',
   'sensor too small': 'A sensor is at least 4 mm wide and high.',
   'sensor too large': 'A sensor is at most 70 mm wide and high.',

@@ -1,7 +1,7 @@
 // English: backups, tables, and the copies that the browser keeps.
 import type { FilesWords } from '../filesWords.ts';
 import { brings, item, setAside } from './restoring.ts';
-import { lineFault } from './tableFaults.ts';
+import { columnSaid, lineFault } from './tableFaults.ts';
 import { write } from './write.ts';
 
 const UNCHANGED = 'Nothing is changed yet.';
@@ -10,7 +10,6 @@ export const words: FilesWords = {
   title: 'Backup and tables',
   drop: 'Choose it, or drop it here.',
   unread: 'This file cannot be read. Check that it is still there, then choose it again.',
-  more: (count) => `and ${write.number(count)} more`,
   backup: {
     title: 'Backup',
     about: 'It holds the kit, the logbook and the words you taught. The small crops kept of photographs are not in it.',
@@ -40,6 +39,7 @@ export const words: FilesWords = {
     conflict: 'If you join them, records in conflict are both kept. For kit in conflict, the later change counts.',
     each: 'Each of them',
     item,
+    more: (count) => write.count(count, { one: 'and # more item', other: 'and # more items' }),
     aside: setAside,
     join: 'Join it with what is here',
     replace: 'Replace everything here',
@@ -56,6 +56,8 @@ export const words: FilesWords = {
       switch (fault.is) {
         case 'open quote':
           return `Line ${write.number(fault.line)}: a quotation mark is not closed. Close it, then choose the file again.`;
+        case 'stray quote':
+          return `Line ${write.number(fault.line)}: a quotation mark stands in the middle of a field. Remove it, then choose the file again.`;
         case 'empty':
           return 'This table is empty. It needs a line of headings and one line for each value.';
         case 'too many lines':
@@ -65,13 +67,15 @@ export const words: FilesWords = {
     meanings: 'What each heading means',
     passedOver: 'not used',
     column: (number) => `Column ${write.number(number)}`,
-    missing: (headings) => `Choose which headings mean these: ${write.list(headings)}.`,
+    meaning: ({ key, heading }) => columnSaid(key, heading),
+    missing: (meanings) => `Choose which headings mean these: ${write.list(meanings)}.`,
     plan: ({ added, same, withoutValue, faults, newKit }) => [
       `${write.list([`${write.number(added)} new`, `${write.number(same)} already here`, `${write.number(withoutValue)} without a value`, `${write.number(faults.length)} with a fault`])}.`,
       ...(newKit.length === 0 ? [] : [`New in the kit: ${write.list(newKit)}.`]),
       UNCHANGED,
     ],
     line: lineFault,
+    more: (count) => write.count(count, { one: 'and # more line with a fault', other: 'and # more lines with faults' }),
     bring: 'Bring in what fits',
     done: 'The table is in the logbook.',
   },

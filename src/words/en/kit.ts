@@ -1,11 +1,23 @@
 // English: the kit.
 import type { Lens } from '../../kit/lens.ts';
 import type { KitList } from '../../kit/change.ts';
+import { byUnit } from '../countryInUse.ts';
 import type { KitWords } from '../kitWords.ts';
 import { FIELD_FAULT } from './fieldFaults.ts';
 import { write } from './write.ts';
 
-const ITEM: Readonly<Record<KitList, string>> = { bodies: 'body', lenses: 'lens', converters: 'converter', situations: 'situation' };
+const THIS: Readonly<Record<KitList, string>> = {
+  bodies: 'This body',
+  lenses: 'This lens',
+  converters: 'This converter',
+  situations: 'This situation',
+};
+
+const LACKS = {
+  body: 'Choose a body for this situation first.',
+  lens: 'Choose a lens for this situation first.',
+  converter: 'Choose a converter for this situation first.',
+} as const;
 
 const named = (lenses: readonly Pick<Lens, 'name' | 'serial'>[]): string =>
   write.list(lenses.map(({ name, serial }) => (serial === null ? name : `${name} (${serial})`)));
@@ -46,7 +58,9 @@ export const words: KitWords = {
     remembers: { label: 'How many lenses it remembers', hint: 'Leave it empty if you do not know. It is in the manual.' },
     focal: { legend: 'Focal length, mm', hint: 'Leave the longest empty if the lens does not zoom.', from: 'shortest', to: 'longest' },
     widest: { legend: 'Widest aperture, f/', from: 'at the shortest', to: 'at the longest' },
-    closest: 'Closest focus, m',
+    get closest() {
+      return byUnit({ m: 'Closest focus, m', ft: 'Closest focus, ft' });
+    },
     factor: 'Factor',
   },
   arrows: {
@@ -90,7 +104,7 @@ export const words: KitWords = {
         taken !== null && `Taken on ${write.day(taken)}.`,
         focalLength !== null && `At ${write.millimetres(focalLength)}.`,
         aperture !== null && `f/${write.number(aperture, 1)}.`,
-        distance !== null && `Focused at ${write.metres(distance)}.`,
+        distance !== null && `Focused at ${write.distance(distance)}.`,
         body === null ? 'The body is not in your kit yet.' : `Body in your kit: ${body}.`,
         lens === null ? 'The lens is not in your kit yet.' : `Lens in your kit: ${lens}.`,
       ].filter((sentence) => sentence !== false),
@@ -107,7 +121,7 @@ export const words: KitWords = {
         case 'focalLength':
           return `Focal length: ${write.millimetres(offer.value)}`;
         case 'distance':
-          return `Distance: ${write.metres(offer.value)}`;
+          return `Distance: ${write.distance(offer.value)}`;
       }
     },
     body: 'Body',
@@ -117,11 +131,11 @@ export const words: KitWords = {
   unsaved: (fault) => {
     switch (fault.is) {
       case 'changed elsewhere':
-        return `This ${ITEM[fault.list]} was changed in another window. Open it again, then make your change.`;
+        return `${THIS[fault.list]} was changed in another window. Open it again, then make your change.`;
       case 'gone':
-        return `This ${ITEM[fault.list]} is no longer here. Reload the list.`;
+        return `${THIS[fault.list]} is no longer here. Reload the list.`;
       case 'situation lacks':
-        return `Choose a ${fault.what} for this situation first.`;
+        return LACKS[fault.what];
     }
   },
 };

@@ -1,6 +1,6 @@
 // English: lengths around the target, which run from hairs to metres, and where they are measured from.
 import type { MeasuredFrom } from '../../optics/measuredFrom.ts';
-import { inUnit, type DistanceUnit } from '../../optics/writtenLength.ts';
+import type { DistanceUnit } from '../../optics/writtenLength.ts';
 import type { Millimetres } from '../../units.ts';
 import { write } from './write.ts';
 
@@ -8,10 +8,7 @@ import { write } from './write.ts';
 const digits = (value: number): number => (value < 10 ? 2 : value < 100 ? 1 : 0);
 
 /** "4.25 m", "13.9 ft". */
-export function distance(length: Millimetres, unit: DistanceUnit): string {
-  const value = inUnit(length, unit);
-  return write.unit(value, unit === 'm' ? 'meter' : 'foot', digits(value));
-}
+export const distance = (length: Millimetres, unit: DistanceUnit): string => write.distance(length, unit);
 
 /** Millimetres below a metre. */
 export function nearTarget(length: Millimetres | 'infinite', unit: DistanceUnit): string {

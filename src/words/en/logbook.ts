@@ -18,8 +18,8 @@ function due(reason: DueReason): string {
   switch (reason.why) {
     case 'age':
       return reason.days < 60
-        ? `Last measured ${write.count(reason.days, { one: '# day ago', other: '# days ago' })}.`
-        : `Last measured ${write.number(Math.floor(reason.days / DAYS_IN_A_MONTH))} months ago.`;
+        ? write.count(reason.days, { one: 'Last measured # day ago.', other: 'Last measured # days ago.' })
+        : write.count(Math.floor(reason.days / DAYS_IN_A_MONTH), { one: 'Last measured # month ago.', other: 'Last measured # months ago.' });
     case 'firmware':
       return since('New firmware', reason.note);
     case 'service':
@@ -29,7 +29,7 @@ function due(reason: DueReason): string {
     case 're-check':
       return `In the last re-check, the light was not steady at ${writeSteps(reason.value)}, the value entered.`;
     case 'drift':
-      return `The last two measurements are ${write.count(reason.apart, { one: '# step apart', other: '# steps apart' })}.`;
+      return `The last two measurements are ${write.count(reason.apart, { one: '# step apart', other: '# steps apart' }, 1)}.`;
     case 'photographs':
       return `Photographs showed a shift: at ${writeSteps(reason.value)}, focus fell ${focusFell(reason.bias)}.`;
   }

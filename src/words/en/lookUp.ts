@@ -31,11 +31,16 @@ const nothing = 'Nothing in the logbook fits.';
 const first = (one: Shelved): readonly string[] => (one.measured?.service ? [best(one), 'The pair needs service.'] : [best(one)]);
 
 const inLine = ({ subject: { lens, body, focalLength, distance }, value }: Shelved): string =>
-  `${value === null ? 'no value' : writeSteps(value)}  ${line([lens, body, write.millimetres(focalLength), write.metres(millimetres(distance))])}`;
+  `${value === null ? 'no value' : writeSteps(value)}  ${line([lens, body, write.millimetres(focalLength), write.distance(millimetres(distance))])}`;
 
 export const words: LookUpWords = {
   answer: ([one, ...more]) =>
-    one === undefined ? nothing : [...first(one), ...(more.length === 0 ? [] : [`${write.number(more.length)} more on screen.`])].join(' '),
+    one === undefined
+      ? nothing
+      : [
+          ...first(one),
+          ...(more.length === 0 ? [] : [write.count(more.length, { one: '# more situation is on screen.', other: '# more situations are on screen.' })]),
+        ].join(' '),
   listed: ([one, ...more]) =>
     one === undefined ? nothing : [...first(one), ...(more.length === 0 ? [] : [`Also: ${more.map(inLine).join('; ')}.`])].join(' '),
   line: inLine,

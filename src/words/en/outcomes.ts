@@ -32,7 +32,7 @@ function band({ low, high, centre, chosen, other, within, ends }: BandOutcome): 
   if (ends === 'believed') return { spoken, written: `${enter} At least one end of the band was not seen.` };
   const from = low === high ? `The band is ${writeSteps(low)} alone.` : `The band runs from ${writeSteps(low)} to ${writeSteps(high)}.`;
   if (other === null) return { spoken, written: `${enter} ${from}` };
-  return { spoken, written: `${enter} ${from} Its centre lies at ${writeSteps(centre)}, between two values: ${writeSteps(other)} is as good.` };
+  return { spoken, written: `${enter} ${from} Its centre lies at ${write.signed(centre, 1)}, between two values: ${writeSteps(other)} is as good.` };
 }
 
 function pastTheLimit({ side, visible, bound }: Extract<Outcome, { found: 'past the limit' }>): InWords {
@@ -40,7 +40,7 @@ function pastTheLimit({ side, visible, bound }: Extract<Outcome, { found: 'past 
     return { spoken: 'Every value is steady.', written: 'The light is steady at every value, so the centre cannot be found.' };
   }
   const limit = 2 * bound - visible;
-  const least = side === 'high' ? `${writeSteps(bound)} or higher` : `${writeSteps(bound)} or lower`;
+  const least = side === 'high' ? `${write.signed(bound, 1)} or higher` : `${write.signed(bound, 1)} or lower`;
   return {
     spoken: `The band runs past ${sayCorrection(limit)}.`,
     written: `One end of the band is at ${writeSteps(visible)}. The other lies past ${writeSteps(limit)}, the last correction. The centre is ${least}.`,
@@ -48,11 +48,11 @@ function pastTheLimit({ side, visible, bound }: Extract<Outcome, { found: 'past 
 }
 
 function carriedOver({ visible, centre, interval, chosen, inside, service, ends }: CarriedOutcome): InWords {
-  const from = writeSteps(Math.floor(2 * interval.from) / 2);
-  const to = writeSteps(Math.ceil(2 * interval.to) / 2);
+  const from = write.signed(Math.floor(2 * interval.from) / 2, 1);
+  const to = write.signed(Math.ceil(2 * interval.to) / 2, 1);
   const measured = [
     visible === null ? 'In sharp focus the light was steady at no value.' : `In sharp focus one end of the band is at ${writeSteps(visible)}.`,
-    `Half the width, measured with the focus set aside, puts the centre at about ${writeSteps(centre)} (${from} to ${to}, ${write.percent(0.95)} sure).`,
+    `Half the width, measured with the focus set aside, puts the centre at about ${write.signed(centre, 1)} (${from} to ${to}, ${write.percent(0.95)} sure).`,
     ...(ends === 'believed' ? ['At least one end of that width was not seen.'] : []),
   ].join(' ');
   if (!service) return { spoken: sentences(sayCorrection(chosen)), written: `The value to enter is ${writeSteps(chosen)}. ${measured}` };

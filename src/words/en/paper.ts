@@ -1,4 +1,4 @@
 // English: what every page for paper says.
 import type { PaperWords } from '../paperWords.ts';
 
-export const words: PaperWords = { print: 'Print' };
+export const words: PaperWords = { print: 'Print', sizes: { A6: 'A6', A4: 'A4', Letter: 'Letter' } };

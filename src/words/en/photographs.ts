@@ -134,7 +134,8 @@ function undone({ ramp, depth, step }: FocusReading, measured: WithInterval | nu
 }
 
 const AT: Readonly<Record<EdgeReading['edge']['at'], string>> = { middle: 'Middle', corner: 'Corner' };
-const edgeName = ({ edge }: EdgeReading): string => `${AT[edge.at]}, ${edge.runs} edge`;
+const RUNS: Readonly<Record<EdgeReading['edge']['runs'], string>> = { upright: 'upright edge', level: 'level edge' };
+const edgeName = ({ edge }: EdgeReading): string => `${AT[edge.at]}, ${RUNS[edge.runs]}`;
 
 export const words: PhotographsWords = {
   title: 'Check with photographs',
@@ -219,7 +220,7 @@ export const words: PhotographsWords = {
       `${write.number(width)} × ${write.number(height)} pixels`,
       camera !== null && camera.focalLength !== null && write.millimetres(camera.focalLength),
       camera !== null && camera.aperture !== null && `f/${write.number(camera.aperture, 1)}`,
-      camera !== null && camera.distance !== null && write.metres(camera.distance),
+      camera !== null && camera.distance !== null && write.distance(camera.distance),
       camera !== null && camera.taken !== null && write.dayAndTime(camera.taken),
     ]),
 };

@@ -2,6 +2,7 @@
 import type { Change } from '../../logbook/plan/changes.ts';
 import { writeSteps } from '../../sweep/scale.ts';
 import { seconds, type Seconds } from '../../units.ts';
+import { byUnit } from '../countryInUse.ts';
 import { line } from '../line.ts';
 import type { PlanWords } from '../planWords.ts';
 import { place } from './subject.ts';
@@ -31,9 +32,18 @@ export const words: PlanWords = {
     zooms: 'Zooms',
     ends: { both: 'Both ends', wide: 'Wide end only', tele: 'Tele end only' },
     distances: {
-      label: 'Distances, m',
-      hint: 'Such as 2.5 8. Leave empty for fifty focal lengths each.',
-      fault: 'Enter distances in metres, from 0.05 to 500, with a space between them.',
+      get label() {
+        return byUnit({ m: 'Distances, m', ft: 'Distances, ft' });
+      },
+      get hint() {
+        return byUnit({ m: 'Such as 2.5 8. Leave empty for fifty focal lengths each.', ft: 'Such as 8 25. Leave empty for fifty focal lengths each.' });
+      },
+      get fault() {
+        return byUnit({
+          m: 'Enter distances in metres, from 0.05 to 500, with a space between them.',
+          ft: 'Enter distances in feet, from 0.17 to 1640, with a space between them.',
+        });
+      },
     },
     make: 'Make the plan',
     fault: (fault) => {

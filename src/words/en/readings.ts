@@ -18,7 +18,7 @@ function reading(one: BenchReading): string {
     case 'print':
       return `printed scale: ${write.number(one.measured, 1)} mm instead of ${write.number(one.drawn)} mm`;
     case 'distance':
-      return `distance: ${write.metres(one.distance)} from ${FROM[one.from]}`;
+      return `distance: ${write.distance(one.distance)} from ${FROM[one.from]}`;
     case 'light':
       return `light: EV ${write.number(one.ev, 1)} at ISO 100`;
     case 'mirror':

@@ -68,7 +68,20 @@ function titled(title: Title): string {
   }
 }
 
-export const item = (title: Title, is: Exclude<Compared, 'same'>): string => IS[is](titled(title));
+/** What it is, behind its name. */
+const KIND: Readonly<Record<ListName, string>> = {
+  bodies: 'body',
+  lenses: 'lens',
+  converters: 'converter',
+  situations: 'situation',
+  records: 'sweep',
+  byHand: 'value put in by hand',
+  entries: 'entry',
+  notes: 'note',
+  proofs: 'check with photographs',
+};
+
+export const item = (list: ListName, title: Title, is: Exclude<Compared, 'same'>): string => IS[is](`${titled(title)} (${KIND[list]})`);
 
 export function setAside(why: SetAside['why']): string {
   switch (why.is) {

@@ -12,7 +12,7 @@ const angle = (degrees: number): string => inDegrees(degrees, degrees < 1 ? 2 : 
 export const words: RigWords = {
   views: { 'from the side': 'From the side', 'from above': 'From above', 'at the target': 'At the target, larger' },
   stands: (length, multiple, unit) =>
-    `${distance(length, unit)}, ${write.count(Number(multiple.toFixed(multiple < 10 ? 1 : 0)), { one: '# focal length', other: '# focal lengths' })}`,
+    `${distance(length, unit)}, ${write.count(Number(multiple.toFixed(multiple < 10 ? 1 : 0)), { one: '# focal length', other: '# focal lengths' }, 1)}`,
   light: {
     found: (ev, verdict) => `Light: EV ${write.number(ev, 1)}, ${LIGHT[verdict]}`,
     wanted: (least) => `Light: EV ${write.number(least, 1)} or more`,

@@ -2,7 +2,7 @@
 import type { Settings, Theme } from '../../settings.ts';
 import type { Pace } from '../../sweep/manner.ts';
 import { line } from '../line.ts';
-import type { SettingsWords } from '../settingsWords.ts';
+import type { Age, SettingsWords } from '../settingsWords.ts';
 import { LISTENING_MEANS } from './listening.ts';
 import { write } from './write.ts';
 
@@ -15,6 +15,12 @@ const LISTENS: Readonly<Record<Settings['voice']['listen'], string>> = {
 };
 const LOOKS: Readonly<Record<Theme, string>> = { system: 'as the system', light: 'light', dark: 'dark', dim: 'dim', red: 'red' };
 
+const AGE: Readonly<Record<Age['in'], Parameters<typeof write.count>[1]>> = {
+  months: { one: '# month', other: '# months' },
+  years: { one: '# year', other: '# years' },
+};
+const age = ({ in: unit, count }: Age): string => write.count(count, AGE[unit]);
+
 export const words: SettingsWords = {
   title: 'Settings',
   find: { label: 'Find a setting', found: (count) => (count === 0 ? 'No setting fits. Try another word.' : `${write.number(count)} found`) },
@@ -25,7 +31,7 @@ export const words: SettingsWords = {
     voice: (listen) => LISTENS[listen],
     look: (theme, far) => line([LOOKS[theme], far && 'far view']),
     language: (screens, voice) => line([screens, voice !== null && `spoken: ${voice}`]),
-    logbook: (after, carried) => line([after !== null && `due again after ${after}`, carried && 'carried between your computers']),
+    logbook: (after, carried) => line([after !== null && `due again after ${age(after)}`, carried && 'carried between your computers']),
   },
   working: {
     holdTime: (time) => `Hold time: ${write.unit(time, 'second')}`,
@@ -72,8 +78,7 @@ export const words: SettingsWords = {
   again: {
     title: 'Due again',
     after: 'A measurement is old after',
-    months: (count) => write.count(count, { one: '# month', other: '# months' }),
-    years: (count) => write.count(count, { one: '# year', other: '# years' }),
+    age,
   },
   backup: {
     title: 'Backup',

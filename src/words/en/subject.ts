@@ -9,7 +9,8 @@ interface Lengths {
 }
 
 /** "85 mm at 4.25 m". */
-export const place = ({ focalLength, distance }: Lengths): string => `${write.millimetres(millimetres(focalLength))} at ${write.metres(millimetres(distance))}`;
+export const place = ({ focalLength, distance }: Lengths): string =>
+  `${write.millimetres(millimetres(focalLength))} at ${write.distance(millimetres(distance))}`;
 
 export const pair = ({ lens, body }: { readonly lens: string; readonly body: string }): string => `${lens} on ${body}`;
 

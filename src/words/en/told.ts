@@ -1,5 +1,6 @@
 // English: whose sweep it is.
 import { writeSteps } from '../../sweep/scale.ts';
+import { byUnit } from '../countryInUse.ts';
 import { line } from '../line.ts';
 import type { Part, ToldWords } from '../toldWords.ts';
 import { place } from './subject.ts';
@@ -15,7 +16,7 @@ export const words: ToldWords = {
   chip: {
     lens: (lens, converter) => (converter === null ? lens : `${lens} + ${converter}`),
     length: write.millimetres,
-    distance: write.metres,
+    distance: (length) => write.distance(length),
     scale: ({ min, max, step }) => (step === 1 ? `${writeSteps(min)}…${writeSteps(max)}` : `${writeSteps(min)}…${writeSteps(max)} by ${write.number(step)}`),
     all: line,
   },
@@ -30,7 +31,9 @@ export const words: ToldWords = {
     ends: 'Which end of the zoom?',
   },
   distance: {
-    field: 'Distance to the target, m',
+    get field() {
+      return byUnit({ m: 'Distance to the target, m', ft: 'Distance to the target, ft' });
+    },
     hint: 'Use the distance you shoot at. If left empty, it is 50 focal lengths, which is common practice.',
   },
   scale: { legend: 'Range of corrections', from: 'From', to: 'to', step: 'step' },

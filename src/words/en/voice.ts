@@ -1,6 +1,7 @@
 // English: what the microphone mark and the voice sheet say, and what is said of a deaf ear.
 import type { VoiceWords } from '../voiceWords.ts';
 import { words as first } from './first.ts';
+import { voiceNamed } from '../named.ts';
 import { taught } from '../taught.ts';
 
 export const words: VoiceWords = {
@@ -28,7 +29,9 @@ export const words: VoiceWords = {
     'to be downloaded': 'to download',
     'being downloaded': 'downloading',
     'not usable': 'not usable',
-    'no language': 'no English',
+    get 'no language'() {
+      return `no ${voiceNamed('en')}`;
+    },
     'no words': 'no words yet',
     'words unreadable': 'teach again',
     'no sound': 'no sound in',
@@ -37,6 +40,7 @@ export const words: VoiceWords = {
     unread: 'reopen panel',
   },
   markSilent: { mute: 'not spoken', off: 'sound off' },
+  marked: (shown, press) => `${shown.join(' ')}: ${press}`,
   means: {
     off: 'Voice is off.',
     ready: 'Voice is on and listens while a sweep runs.',
@@ -62,7 +66,9 @@ export const words: VoiceWords = {
     'to be downloaded': 'The browser can recognise words on this computer once it has downloaded what that takes.',
     'being downloaded': 'The browser downloads what it takes to recognise words on this computer. Listening then begins by itself.',
     'not usable': 'The browser does not allow its recogniser here. Allow it in the browser’s settings, or teach your own words instead.',
-    'no language': 'The browser’s recogniser does not know English here. Teach your own words instead.',
+    get 'no language'() {
+      return `The browser’s recogniser does not know ${voiceNamed('en')} here. Teach your own words instead.`;
+    },
     'no words': 'No words are taught yet. Teach the seven words of a sweep.',
     'words unreadable': 'The words you taught cannot be read. Teach them again in the hearing check.',
     'no sound': 'This browser hands over no sound from the microphone. Keys, the pedal and the pointer do everything.',
@@ -84,7 +90,9 @@ export const words: VoiceWords = {
     'to be downloaded': 'I cannot hear you: the recogniser is not downloaded.',
     'being downloaded': 'I cannot hear you yet: the recogniser is being downloaded.',
     'not usable': 'I cannot hear you: the recogniser is not allowed here.',
-    'no language': 'I cannot hear you: the recogniser does not know English.',
+    get 'no language'() {
+      return `I cannot hear you: the recogniser does not know ${voiceNamed('en')}.`;
+    },
     'no words': 'I cannot hear you: no words are taught.',
     'words unreadable': 'I cannot hear you: the taught words cannot be read.',
     'no sound': 'I cannot hear you: the browser hands over no sound.',
@@ -141,6 +149,7 @@ export const words: VoiceWords = {
     again: 'Try again',
     teach: (taught: number, of: number) =>
       `${taught} of ${of} words are taught. Each is said five times, which takes under two minutes in all. This goes on by itself.`,
+    lesson: (said) => said.map((word) => `“${word}”`).join(', '),
     openLesson: 'Teach the seven words',
   },
 };

@@ -1,5 +1,6 @@
 // Spanish: what does not fit at the bench, and what to do about it.
 import type { BenchFault, PlainFault } from '../../optics/fault.ts';
+import { byUnit } from '../countryInUse.ts';
 import { distance, FROM } from './lengths.ts';
 import { write } from './write.ts';
 
@@ -8,7 +9,9 @@ const PLAIN: Readonly<Record<PlainFault, string>> = {
   'no factor': 'Indique el factor grabado en el convertidor, de 1 a 3, por ejemplo 1,4.',
   'no focal length': 'Indique la distancia focal en milímetros, de 4 a 2000.',
   'focal length unread': 'Indique la distancia focal en milímetros, por ejemplo 85.',
-  'no distance': 'Indique la distancia en metros, de 0,05 a 500.',
+  get 'no distance'() {
+    return byUnit({ m: 'Indique la distancia en metros, de 0,05 a 500.', ft: 'Indique la distancia en pies, de 0,17 a 1640.' });
+  },
   'no measured distance': 'Indique la distancia que ha medido.',
   'no reach': 'Indique en milímetros cuánto hay de la marca del plano focal al frente del objetivo, de 1 a 1000.',
   'no magnification': 'Indique la ampliación: tamaño en el sensor dividido por tamaño en la diana, de 0,0002 a 10. El tamaño natural es 1.',

@@ -31,7 +31,8 @@ const CHECK = 'Compruébelo allí con fotos.';
 
 const long = (focalLength: number): string => write.millimetres(millimetres(focalLength));
 const where = ({ band }: Fit): string => place(band);
-const missed = (fit: Fit): string => `${where(fit)} (${write.count(fit.past, { one: '# paso más allá del extremo', other: '# pasos más allá del extremo' })})`;
+const missed = (fit: Fit): string =>
+  `${where(fit)} (${write.count(fit.past, { one: '# paso más allá del extremo', other: '# pasos más allá del extremo' }, 1)})`;
 
 function lies(linear: Fit, logarithmic: Fit): readonly string[] {
   if (linear.inside && logarithmic.inside) return ['Los dos caen en su banda.'];
@@ -128,7 +129,7 @@ export const words: EnteringWords = {
       'Línea de trazos: si se guía por su logaritmo.',
       'Una barra hueca no llega a la línea.',
     ],
-    mark: { 'focal length': long, distance: (distance) => write.metres(millimetres(distance)) },
+    mark: { 'focal length': long, distance: (distance) => write.distance(millimetres(distance)) },
   },
   page: {
     title: ({ body, lens }) => pair({ lens: lens.name, body: body.name }),

@@ -1,5 +1,6 @@
 // Spanish: what does not fit a field of the kit, in a form or in a file.
 import type { FieldFault } from '../../kit/fault.ts';
+import { byUnit } from '../countryInUse.ts';
 
 export const FIELD_FAULT: Readonly<Record<FieldFault, string>> = {
   'no name': 'Póngale un nombre que pueda reconocer.',
@@ -8,7 +9,9 @@ export const FIELD_FAULT: Readonly<Record<FieldFault, string>> = {
   'engraving too long': 'Use 60 caracteres como máximo.',
   'note too long': 'Use 2000 caracteres como máximo.',
   'no focal length': 'Indique la distancia focal en milímetros, de 4 a 2000.',
-  'no distance': 'Indique la distancia en metros, de 0,05 a 500.',
+  get 'no distance'() {
+    return byUnit({ m: 'Indique la distancia en metros, de 0,05 a 500.', ft: 'Indique la distancia en pies, de 0,17 a 1640.' });
+  },
   'no sensor size': 'Indique la anchura y la altura del sensor en milímetros.',
   'sensor too small': 'Un sensor mide al menos 4 mm de ancho y de alto.',
   'sensor too large': 'Un sensor mide 70 mm de ancho y de alto como máximo.',

@@ -1,7 +1,7 @@
 // Spanish: backups, tables, and the copies that the browser keeps.
 import type { FilesWords } from '../filesWords.ts';
 import { brings, item, setAside } from './restoring.ts';
-import { lineFault } from './tableFaults.ts';
+import { columnSaid, lineFault } from './tableFaults.ts';
 import { write } from './write.ts';
 
 const UNCHANGED = 'Aún no se ha cambiado nada.';
@@ -10,7 +10,6 @@ export const words: FilesWords = {
   title: 'Copias y tablas',
   drop: 'Elíjalo o suéltelo aquí.',
   unread: 'No se puede leer este archivo. Compruebe que siga en su sitio y vuelva a elegirlo.',
-  more: (count) => `y ${write.number(count)} más`,
   backup: {
     title: 'Copia de seguridad',
     about: 'Contiene el equipo, el cuaderno y sus palabras propias. Los pequeños recortes guardados de las fotos no están en ella.',
@@ -41,6 +40,7 @@ export const words: FilesWords = {
     conflict: 'Al unir, de los barridos en conflicto se conservan los dos. Del equipo en conflicto vale el cambio más reciente.',
     each: 'Uno por uno',
     item,
+    more: (count) => write.count(count, { one: 'y # elemento más', other: 'y # elementos más' }),
     aside: setAside,
     join: 'Unir con lo que hay aquí',
     replace: 'Sustituir todo lo de aquí',
@@ -57,6 +57,8 @@ export const words: FilesWords = {
       switch (fault.is) {
         case 'open quote':
           return `Línea ${write.number(fault.line)}: hay unas comillas sin cerrar. Ciérrelas y vuelva a elegir el archivo.`;
+        case 'stray quote':
+          return `Línea ${write.number(fault.line)}: hay unas comillas en medio de un campo. Quítelas y vuelva a elegir el archivo.`;
         case 'empty':
           return 'Esta tabla está vacía. Necesita una línea de encabezados y una línea por cada valor.';
         case 'too many lines':
@@ -66,7 +68,8 @@ export const words: FilesWords = {
     meanings: 'Qué significa cada encabezado',
     passedOver: 'sin usar',
     column: (number) => `Columna ${write.number(number)}`,
-    missing: (headings) => `Elija qué encabezados significan esto: ${write.list(headings)}.`,
+    meaning: ({ key, heading }) => columnSaid(key, heading),
+    missing: (meanings) => `Elija qué encabezados significan esto: ${write.list(meanings)}.`,
     plan: ({ added, same, withoutValue, faults, newKit }) => [
       `${write.list([
         write.count(added, { one: '# nueva', other: '# nuevas' }),
@@ -78,6 +81,7 @@ export const words: FilesWords = {
       UNCHANGED,
     ],
     line: lineFault,
+    more: (count) => write.count(count, { one: 'y # línea más con fallos', other: 'y # líneas más con fallos' }),
     bring: 'Importar lo válido',
     done: 'La tabla está en el cuaderno.',
   },

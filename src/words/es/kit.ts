@@ -1,6 +1,7 @@
 // Spanish: the kit.
 import type { Lens } from '../../kit/lens.ts';
 import type { KitList } from '../../kit/change.ts';
+import { byUnit } from '../countryInUse.ts';
 import type { KitWords } from '../kitWords.ts';
 import { FIELD_FAULT } from './fieldFaults.ts';
 import { write } from './write.ts';
@@ -57,7 +58,9 @@ export const words: KitWords = {
     remembers: { label: 'Cuántos objetivos recuerda', hint: 'Déjelo vacío si no lo sabe. Está en el manual.' },
     focal: { legend: 'Distancia focal, mm', hint: 'Deje vacía la máxima si no es un zoom.', from: 'mínima', to: 'máxima' },
     widest: { legend: 'Abertura máxima, f/', from: 'en angular', to: 'en tele' },
-    closest: 'Distancia mínima, m',
+    get closest() {
+      return byUnit({ m: 'Distancia mínima, m', ft: 'Distancia mínima, ft' });
+    },
     factor: 'Factor',
   },
   arrows: {
@@ -104,7 +107,7 @@ export const words: KitWords = {
         taken !== null && `Tomada el ${write.day(taken)}.`,
         focalLength !== null && `A ${write.millimetres(focalLength)}.`,
         aperture !== null && `f/${write.number(aperture, 1)}.`,
-        distance !== null && `Enfocada a ${write.metres(distance)}.`,
+        distance !== null && `Enfocada a ${write.distance(distance)}.`,
         body === null ? 'El cuerpo aún no está en su equipo.' : `Cuerpo de su equipo: ${body}.`,
         lens === null ? 'El objetivo aún no está en su equipo.' : `Objetivo de su equipo: ${lens}.`,
       ].filter((sentence) => sentence !== false),
@@ -121,7 +124,7 @@ export const words: KitWords = {
         case 'focalLength':
           return `Distancia focal: ${write.millimetres(offer.value)}`;
         case 'distance':
-          return `Distancia: ${write.metres(offer.value)}`;
+          return `Distancia: ${write.distance(offer.value)}`;
       }
     },
     body: 'Cuerpo',

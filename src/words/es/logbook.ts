@@ -29,7 +29,7 @@ function due(reason: DueReason): string {
     case 're-check':
       return `En la última revisión, la luz no estuvo fija con ${writeSteps(reason.value)}, el valor introducido.`;
     case 'drift':
-      return `Las dos últimas mediciones difieren en ${write.count(reason.apart, { one: '# paso', other: '# pasos' })}.`;
+      return `Las dos últimas mediciones difieren en ${write.count(reason.apart, { one: '# paso', other: '# pasos' }, 1)}.`;
     case 'photographs':
       return `Las fotos mostraron una desviación: con ${writeSteps(reason.value)}, el enfoque quedó ${focusFell(reason.bias)}.`;
   }

@@ -31,11 +31,18 @@ const nothing = 'Nada del cuaderno coincide.';
 const first = (one: Shelved): readonly string[] => (one.measured?.service ? [best(one), 'El conjunto necesita servicio técnico.'] : [best(one)]);
 
 const inLine = ({ subject: { lens, body, focalLength, distance }, value }: Shelved): string =>
-  `${value === null ? 'sin valor' : writeSteps(value)}  ${line([lens, body, write.millimetres(focalLength), write.metres(millimetres(distance))])}`;
+  `${value === null ? 'sin valor' : writeSteps(value)}  ${line([lens, body, write.millimetres(focalLength), write.distance(millimetres(distance))])}`;
 
 export const words: LookUpWords = {
   answer: ([one, ...more]) =>
-    one === undefined ? nothing : [...first(one), ...(more.length === 0 ? [] : [`${write.number(more.length)} más en la pantalla.`])].join(' '),
+    one === undefined
+      ? nothing
+      : [
+          ...first(one),
+          ...(more.length === 0
+            ? []
+            : [write.count(more.length, { one: 'Hay # situación más en la pantalla.', other: 'Hay # situaciones más en la pantalla.' })]),
+        ].join(' '),
   listed: ([one, ...more]) =>
     one === undefined ? nothing : [...first(one), ...(more.length === 0 ? [] : [`También: ${more.map(inLine).join('; ')}.`])].join(' '),
   line: inLine,

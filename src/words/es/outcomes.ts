@@ -38,7 +38,7 @@ function band({ low, high, centre, chosen, other, within, ends }: BandOutcome): 
   if (ends === 'believed') return { spoken, written: `${enter} Al menos un extremo de la banda no se ha visto.` };
   const from = low === high ? `La banda es solo ${writeSteps(low)}.` : `La banda va de ${writeSteps(low)} a ${writeSteps(high)}.`;
   if (other === null) return { spoken, written: `${enter} ${from}` };
-  return { spoken, written: `${enter} ${from} Su centro está en ${writeSteps(centre)}, entre dos valores: ${writeSteps(other)} es igual de bueno.` };
+  return { spoken, written: `${enter} ${from} Su centro está en ${write.signed(centre, 1)}, entre dos valores: ${writeSteps(other)} es igual de bueno.` };
 }
 
 function pastTheLimit({ side, visible, bound }: Extract<Outcome, { found: 'past the limit' }>): InWords {
@@ -46,7 +46,7 @@ function pastTheLimit({ side, visible, bound }: Extract<Outcome, { found: 'past 
     return { spoken: 'Luz fija con todos los valores.', written: 'La luz está fija con todos los valores, así que no se puede hallar el centro.' };
   }
   const limit = 2 * bound - visible;
-  const least = side === 'high' ? `${writeSteps(bound)} o más` : `${writeSteps(bound)} o menos`;
+  const least = side === 'high' ? `${write.signed(bound, 1)} o más` : `${write.signed(bound, 1)} o menos`;
   return {
     spoken: `La banda sigue más allá de ${sayCorrection(limit)}.`,
     written: `Un extremo de la banda está en ${writeSteps(visible)}. El otro queda más allá de ${writeSteps(limit)}, la última corrección. El centro es ${least}.`,
@@ -54,13 +54,13 @@ function pastTheLimit({ side, visible, bound }: Extract<Outcome, { found: 'past 
 }
 
 function carriedOver({ visible, centre, interval, chosen, inside, service, ends }: CarriedOutcome): InWords {
-  const from = writeSteps(Math.floor(2 * interval.from) / 2);
-  const to = writeSteps(Math.ceil(2 * interval.to) / 2);
+  const from = write.signed(Math.floor(2 * interval.from) / 2, 1);
+  const to = write.signed(Math.ceil(2 * interval.to) / 2, 1);
   const measured = [
     visible === null
       ? 'Con el enfoque nítido, la luz no estuvo fija con ningún valor.'
       : `Con el enfoque nítido, un extremo de la banda está en ${writeSteps(visible)}.`,
-    `La mitad del ancho, medido con el enfoque desviado, sitúa el centro hacia ${writeSteps(centre)} (de ${from} a ${to}, ${write.percent(0.95)} de confianza).`,
+    `La mitad del ancho, medido con el enfoque desviado, sitúa el centro hacia ${write.signed(centre, 1)} (de ${from} a ${to}, ${write.percent(0.95)} de confianza).`,
     ...(ends === 'believed' ? ['Al menos un extremo de ese ancho no se ha visto.'] : []),
   ].join(' ');
   if (!service) return { spoken: sentences(sayCorrection(chosen)), written: `El valor que hay que introducir es ${writeSteps(chosen)}. ${measured}` };

@@ -1,4 +1,4 @@
 // Spanish: what every page for paper says.
 import type { PaperWords } from '../paperWords.ts';
 
-export const words: PaperWords = { print: 'Imprimir' };
+export const words: PaperWords = { print: 'Imprimir', sizes: { A6: 'A6', A4: 'A4', Letter: 'Carta' } };

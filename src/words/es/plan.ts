@@ -2,6 +2,7 @@
 import type { Change } from '../../logbook/plan/changes.ts';
 import { writeSteps } from '../../sweep/scale.ts';
 import { seconds, type Seconds } from '../../units.ts';
+import { byUnit } from '../countryInUse.ts';
 import { line } from '../line.ts';
 import type { PlanWords } from '../planWords.ts';
 import { place } from './subject.ts';
@@ -33,9 +34,21 @@ export const words: PlanWords = {
     zooms: 'Zooms',
     ends: { both: 'Ambos extremos', wide: 'Solo angular', tele: 'Solo tele' },
     distances: {
-      label: 'Distancias, m',
-      hint: 'Por ejemplo, 2,5 8. Vacío: cincuenta distancias focales en cada caso.',
-      fault: 'Indique las distancias en metros, de 0,05 a 500, separadas por un espacio.',
+      get label() {
+        return byUnit({ m: 'Distancias, m', ft: 'Distancias, ft' });
+      },
+      get hint() {
+        return byUnit({
+          m: 'Por ejemplo, 2,5 8. Vacío: cincuenta distancias focales en cada caso.',
+          ft: 'Por ejemplo, 8 25. Vacío: cincuenta distancias focales en cada caso.',
+        });
+      },
+      get fault() {
+        return byUnit({
+          m: 'Indique las distancias en metros, de 0,05 a 500, separadas por un espacio.',
+          ft: 'Indique las distancias en pies, de 0,17 a 1640, separadas por un espacio.',
+        });
+      },
     },
     make: 'Hacer el plan',
     fault: (fault) => {

@@ -18,7 +18,7 @@ function reading(one: BenchReading): string {
     case 'print':
       return `escala impresa: ${write.number(one.measured, 1)} mm en lugar de ${write.number(one.drawn)} mm`;
     case 'distance':
-      return `distancia: ${write.metres(one.distance)} desde ${FROM[one.from]}`;
+      return `distancia: ${write.distance(one.distance)} desde ${FROM[one.from]}`;
     case 'light':
       return `luz: EV ${write.number(one.ev, 1)} a ISO 100`;
     case 'mirror':

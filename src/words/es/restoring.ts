@@ -68,7 +68,20 @@ function titled(title: Title): string {
   }
 }
 
-export const item = (title: Title, is: Exclude<Compared, 'same'>): string => IS[is](titled(title));
+/** What it is, behind its name. */
+const KIND: Readonly<Record<ListName, string>> = {
+  bodies: 'cuerpo',
+  lenses: 'objetivo',
+  converters: 'convertidor',
+  situations: 'situación',
+  records: 'barrido',
+  byHand: 'valor a mano',
+  entries: 'valor introducido',
+  notes: 'nota',
+  proofs: 'comprobación con fotos',
+};
+
+export const item = (list: ListName, title: Title, is: Exclude<Compared, 'same'>): string => IS[is](`${titled(title)} (${KIND[list]})`);
 
 export function setAside(why: SetAside['why']): string {
   switch (why.is) {

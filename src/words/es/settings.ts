@@ -2,7 +2,7 @@
 import type { Settings, Theme } from '../../settings.ts';
 import type { Pace } from '../../sweep/manner.ts';
 import { line } from '../line.ts';
-import type { SettingsWords } from '../settingsWords.ts';
+import type { Age, SettingsWords } from '../settingsWords.ts';
 import { LISTENING_MEANS } from './listening.ts';
 import { write } from './write.ts';
 
@@ -14,6 +14,12 @@ const LISTENS: Readonly<Record<Settings['voice']['listen'], string>> = {
   browser: 'el navegador',
 };
 const LOOKS: Readonly<Record<Theme, string>> = { system: 'como el sistema', light: 'claros', dark: 'oscuros', dim: 'tenues', red: 'rojo' };
+
+const AGE: Readonly<Record<Age['in'], Parameters<typeof write.count>[1]>> = {
+  months: { one: '# mes', other: '# meses' },
+  years: { one: '# año', other: '# años' },
+};
+const age = ({ in: unit, count }: Age): string => write.count(count, AGE[unit]);
 
 export const words: SettingsWords = {
   title: 'Ajustes',
@@ -28,7 +34,7 @@ export const words: SettingsWords = {
     voice: (listen) => LISTENS[listen],
     look: (theme, far) => line([LOOKS[theme], far && 'vista lejana']),
     language: (screens, voice) => line([screens, voice !== null && `hablado: ${voice}`]),
-    logbook: (after, carried) => line([after !== null && `pendiente a los ${after}`, carried && 'compartido entre sus dispositivos']),
+    logbook: (after, carried) => line([after !== null && `pendiente al cabo de ${age(after)}`, carried && 'compartido entre sus dispositivos']),
   },
   working: {
     holdTime: (time) => `Duración de la prueba: ${write.unit(time, 'second')}`,
@@ -77,9 +83,8 @@ export const words: SettingsWords = {
   },
   again: {
     title: 'Volver a medir',
-    after: 'Una medición caduca a los',
-    months: (count) => write.count(count, { one: '# mes', other: '# meses' }),
-    years: (count) => write.count(count, { one: '# año', other: '# años' }),
+    after: 'Una medición es válida durante',
+    age,
   },
   backup: {
     title: 'Copia de seguridad',

@@ -1,6 +1,8 @@
 // Spanish: what is wrong with a line of a table that comes in.
 import type { CellFault, LineFault } from '../../logbook/csv/fault.ts';
 import type { NamedFault } from '../../logbook/unfit.ts';
+import { columnNamed, type ColumnNames } from '../columnNamed.ts';
+import { COLUMN } from './columns.ts';
 import { CONDITION_FAULT } from './conditionFaults.ts';
 import { FIELD_FAULT } from './fieldFaults.ts';
 import { write } from './write.ts';
@@ -36,5 +38,9 @@ function cellFault(fault: CellFault): string {
   }
 }
 
-export const lineFault = ({ line, heading, fault }: LineFault): string =>
-  heading === null ? `Línea ${write.number(line)}: ${cellFault(fault)}` : `Línea ${write.number(line)}, ${heading}: ${cellFault(fault)}`;
+/** What it is, and beside it its heading in the file. */
+export const columnSaid = (column: keyof ColumnNames, heading: string | null): string =>
+  columnNamed(COLUMN[column], heading, (name, own) => `${name} (${quoted(own)})`);
+
+export const lineFault = ({ line, column, fault }: LineFault, heading: string | null): string =>
+  column === null ? `Línea ${write.number(line)}: ${cellFault(fault)}` : `Línea ${write.number(line)}, ${columnSaid(column, heading)}: ${cellFault(fault)}`;

@@ -1,5 +1,6 @@
 // Spanish: whose sweep it is.
 import { writeSteps } from '../../sweep/scale.ts';
+import { byUnit } from '../countryInUse.ts';
 import { line } from '../line.ts';
 import type { Part, ToldWords } from '../toldWords.ts';
 import { place } from './subject.ts';
@@ -15,7 +16,7 @@ export const words: ToldWords = {
   chip: {
     lens: (lens, converter) => (converter === null ? lens : `${lens} + ${converter}`),
     length: write.millimetres,
-    distance: write.metres,
+    distance: (length) => write.distance(length),
     scale: ({ min, max, step }) =>
       step === 1 ? `${writeSteps(min)}…${writeSteps(max)}` : `${writeSteps(min)}…${writeSteps(max)} de ${write.number(step)} en ${write.number(step)}`,
     all: line,
@@ -31,7 +32,9 @@ export const words: ToldWords = {
     ends: '¿Qué extremo del zoom?',
   },
   distance: {
-    field: 'Distancia a la diana, m',
+    get field() {
+      return byUnit({ m: 'Distancia a la diana, m', ft: 'Distancia a la diana, ft' });
+    },
     hint: 'Use la distancia a la que suele fotografiar. Si lo deja vacío, son 50 distancias focales, lo habitual.',
   },
   scale: { legend: 'Rango de corrección', from: 'De', to: 'a', step: 'paso' },

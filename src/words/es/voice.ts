@@ -1,4 +1,5 @@
 // Spanish: what the microphone mark and the voice sheet say, and what is said of a deaf ear.
+import { voiceNamed } from '../named.ts';
 import { taught } from '../taught.ts';
 import type { VoiceWords } from '../voiceWords.ts';
 import { words as first } from './first.ts';
@@ -28,7 +29,9 @@ export const words: VoiceWords = {
     'to be downloaded': 'descargar',
     'being downloaded': 'descargando',
     'not usable': 'no permitido',
-    'no language': 'sin idioma',
+    get 'no language'() {
+      return `sin ${voiceNamed('es')}`;
+    },
     'no words': 'sin palabras',
     'words unreadable': 'ilegibles',
     'no sound': 'sin sonido',
@@ -37,6 +40,7 @@ export const words: VoiceWords = {
     unread: 'reabra panel',
   },
   markSilent: { mute: 'no se dice', off: 'sin sonido' },
+  marked: (shown, press) => `${shown.join(' ')}: ${press}`,
   means: {
     off: 'Voz desactivada.',
     ready: 'La voz está activada y escucha durante el barrido.',
@@ -63,7 +67,9 @@ export const words: VoiceWords = {
     'to be downloaded': 'El navegador puede reconocer palabras en este dispositivo en cuanto descargue lo necesario.',
     'being downloaded': 'El navegador descarga lo necesario para reconocer palabras en este dispositivo. Después la escucha empieza sola.',
     'not usable': 'El navegador no permite aquí su reconocimiento de voz. Permítalo en los ajustes del navegador o enseñe sus palabras propias.',
-    'no language': 'El reconocimiento de voz del navegador no conoce aquí su idioma. Enseñe sus palabras propias.',
+    get 'no language'() {
+      return `El reconocimiento de voz del navegador no conoce aquí el ${voiceNamed('es')}. Enseñe sus palabras propias.`;
+    },
     'no words': 'Aún no hay palabras enseñadas. Enseñe las siete palabras de un barrido.',
     'words unreadable': 'No se pueden leer sus palabras propias. Vuelva a enseñarlas en la prueba de escucha.',
     'no sound': 'Este navegador no entrega el sonido del micrófono. Todo se hace con las teclas, el pedal y el puntero.',
@@ -85,7 +91,9 @@ export const words: VoiceWords = {
     'to be downloaded': 'No le oigo: falta descargar el reconocimiento de voz.',
     'being downloaded': 'Aún no le oigo: se descarga el reconocimiento de voz.',
     'not usable': 'No le oigo: el reconocimiento de voz no está permitido aquí.',
-    'no language': 'No le oigo: el reconocimiento de voz no conoce su idioma.',
+    get 'no language'() {
+      return `No le oigo: el reconocimiento de voz no conoce el ${voiceNamed('es')}.`;
+    },
     'no words': 'No le oigo: no hay palabras enseñadas.',
     'words unreadable': 'No le oigo: no se pueden leer sus palabras.',
     'no sound': 'No le oigo: el navegador no entrega sonido.',
@@ -142,6 +150,7 @@ export const words: VoiceWords = {
     again: 'Reintentar',
     teach: (done: number, of: number) =>
       `${done} de ${of} palabras enseñadas. Cada una se dice cinco veces, en total menos de dos minutos. Lo demás sigue solo.`,
+    lesson: (said) => said.map((word) => `«${word}»`).join(', '),
     openLesson: 'Enseñar las siete palabras',
   },
 };

@@ -42,7 +42,7 @@ export const words: WorkshopWords = {
   },
   named: (name, serial) => (serial === null ? name : `${name}, ${serial}`),
   length: write.millimetres,
-  distance: write.metres,
+  distance: (length) => write.distance(length),
   range: ({ min, max, step }) =>
     step === 1 ? `de ${writeSteps(min)} a ${writeSteps(max)}` : `de ${writeSteps(min)} a ${writeSteps(max)} en pasos de ${write.number(step)}`,
   day: write.day,

@@ -1,5 +1,6 @@
 // French: what does not fit at the bench, and what to do about it.
 import type { BenchFault, PlainFault } from '../../optics/fault.ts';
+import { byUnit } from '../countryInUse.ts';
 import { distance, FROM } from './lengths.ts';
 import { write } from './write.ts';
 
@@ -8,7 +9,9 @@ const PLAIN: Readonly<Record<PlainFault, string>> = {
   'no factor': 'Indiquez le facteur gravé sur le multiplicateur, de 1 à 3, par exemple 1,4.',
   'no focal length': 'Indiquez la focale en millimètres, de 4 à 2000.',
   'focal length unread': 'Indiquez la focale en millimètres, par exemple 85.',
-  'no distance': 'Indiquez la distance en mètres, de 0,05 à 500.',
+  get 'no distance'() {
+    return byUnit({ m: 'Indiquez la distance en mètres, de 0,05 à 500.', ft: 'Indiquez la distance en pieds, de 0,17 à 1640.' });
+  },
   'no measured distance': 'Indiquez la distance que vous avez mesurée.',
   'no reach': 'Indiquez en millimètres, de 1 à 1000, la longueur du repère du plan focal à l’avant de l’objectif.',
   'no magnification': 'Indiquez le grandissement : taille sur le capteur divisée par taille de la mire, de 0,0002 à 10. La grandeur nature est 1.',

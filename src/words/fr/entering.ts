@@ -33,7 +33,7 @@ const SURE = `sûr à ${write.percent(0.95)}`;
 
 const long = (focalLength: number): string => write.millimetres(millimetres(focalLength));
 const where = ({ band }: Fit): string => place(band);
-const missed = (fit: Fit): string => `${where(fit)} (${write.count(fit.past, { other: '# pas au-delà de l’extrémité' })})`;
+const missed = (fit: Fit): string => `${where(fit)} (${write.count(fit.past, { other: '# pas au-delà de l’extrémité' }, 1)})`;
 
 function lies(linear: Fit, logarithmic: Fit): readonly string[] {
   if (linear.inside && logarithmic.inside) return ['Les deux valeurs sont dans sa bande.'];
@@ -133,7 +133,7 @@ export const words: EnteringWords = {
       'Tirets : s’il suit son logarithme.',
       'Une barre creuse n’atteint pas le trait.',
     ],
-    mark: { 'focal length': long, distance: (distance) => write.metres(millimetres(distance)) },
+    mark: { 'focal length': long, distance: (distance) => write.distance(millimetres(distance)) },
   },
   page: {
     title: ({ body, lens }) => pair({ lens: lens.name, body: body.name }),

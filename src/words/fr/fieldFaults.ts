@@ -1,5 +1,6 @@
 // French: what does not fit a field of the kit, in a form or in a file.
 import type { FieldFault } from '../../kit/fault.ts';
+import { byUnit } from '../countryInUse.ts';
 
 export const FIELD_FAULT: Readonly<Record<FieldFault, string>> = {
   'no name': 'Donnez-lui un nom que vous reconnaîtrez.',
@@ -8,7 +9,9 @@ export const FIELD_FAULT: Readonly<Record<FieldFault, string>> = {
   'engraving too long': 'Écrivez au plus 60 caractères.',
   'note too long': 'Écrivez au plus 2000 caractères.',
   'no focal length': 'Indiquez la focale en millimètres, de 4 à 2000.',
-  'no distance': 'Indiquez la distance en mètres, de 0,05 à 500.',
+  get 'no distance'() {
+    return byUnit({ m: 'Indiquez la distance en mètres, de 0,05 à 500.', ft: 'Indiquez la distance en pieds, de 0,17 à 1640.' });
+  },
   'no sensor size': 'Indiquez la largeur et la hauteur du capteur en millimètres.',
   'sensor too small': 'Un capteur a au moins 4 mm de largeur et de hauteur.',
   'sensor too large': 'Un capteur a au plus 70 mm de largeur et de hauteur.',

@@ -1,7 +1,7 @@
 // French: backups, tables, and the copies that the browser keeps.
 import type { FilesWords } from '../filesWords.ts';
 import { brings, item, setAside } from './restoring.ts';
-import { lineFault } from './tableFaults.ts';
+import { columnSaid, lineFault } from './tableFaults.ts';
 import { write } from './write.ts';
 
 const UNCHANGED = 'Rien n’est encore modifié.';
@@ -10,7 +10,6 @@ export const words: FilesWords = {
   title: 'Sauvegarde et tableaux',
   drop: 'Choisissez-le, ou déposez-le ici.',
   unread: 'Ce fichier ne peut pas être lu. Vérifiez qu’il existe toujours, puis choisissez-le de nouveau.',
-  more: (count) => write.count(count, { one: 'et # autre', other: 'et # autres' }),
   backup: {
     title: 'Sauvegarde',
     about: 'Elle contient le matériel, le carnet et les mots appris. Les petits extraits gardés des photos n’y sont pas.',
@@ -40,6 +39,7 @@ export const words: FilesWords = {
     conflict: 'Si vous réunissez les deux, les fiches en conflit sont toutes gardées. Pour le matériel, la modification la plus récente l’emporte.',
     each: 'Le détail',
     item,
+    more: (count) => write.count(count, { one: 'et # autre élément', other: 'et # autres éléments' }),
     aside: setAside,
     join: 'Réunir avec ce qui est ici',
     replace: 'Remplacer tout ce qui est ici',
@@ -56,6 +56,8 @@ export const words: FilesWords = {
       switch (fault.is) {
         case 'open quote':
           return `Ligne ${write.number(fault.line)} : un guillemet n’est pas fermé. Fermez-le, puis choisissez de nouveau le fichier.`;
+        case 'stray quote':
+          return `Ligne ${write.number(fault.line)} : un guillemet se trouve au milieu d’un champ. Supprimez-le, puis choisissez de nouveau le fichier.`;
         case 'empty':
           return 'Ce tableau est vide. Il lui faut une ligne d’en-têtes et une ligne par valeur.';
         case 'too many lines':
@@ -65,7 +67,8 @@ export const words: FilesWords = {
     meanings: 'Ce que signifie chaque en-tête',
     passedOver: 'non utilisé',
     column: (number) => `Colonne ${write.number(number)}`,
-    missing: (headings) => `Choisissez les en-têtes qui signifient : ${write.list(headings)}.`,
+    meaning: ({ key, heading }) => columnSaid(key, heading),
+    missing: (meanings) => `Choisissez les en-têtes qui signifient : ${write.list(meanings)}.`,
     plan: ({ added, same, withoutValue, faults, newKit }) => [
       `Lignes : ${write.list([
         write.count(added, { one: '# nouvelle', other: '# nouvelles' }),
@@ -77,6 +80,7 @@ export const words: FilesWords = {
       UNCHANGED,
     ],
     line: lineFault,
+    more: (count) => write.count(count, { one: 'et # autre ligne avec une erreur', other: 'et # autres lignes avec une erreur' }),
     bring: 'Importer ce qui convient',
     done: 'Le tableau est dans le carnet.',
   },

@@ -6,7 +6,7 @@ export const words: FirstWords = {
   places: 'Plus',
   place: { logbook: 'Carnet', plan: 'Programme', kit: 'Matériel', settings: 'Paramètres', help: 'Aide' },
   field: 'Chercher un objectif, ou en nommer un nouveau',
-  placeholder: 'Objectif, connu ou nouveau',
+  placeholder: 'Objectif connu ou nouveau',
   start: 'Démarrer',
   back: 'Retour',
   dismiss: 'Fermer',

@@ -1,6 +1,7 @@
 // French: the kit.
 import type { Lens } from '../../kit/lens.ts';
 import type { KitList } from '../../kit/change.ts';
+import { byUnit } from '../countryInUse.ts';
 import type { KitWords } from '../kitWords.ts';
 import { FIELD_FAULT } from './fieldFaults.ts';
 import { write } from './write.ts';
@@ -65,7 +66,9 @@ export const words: KitWords = {
     remembers: { label: 'Nombre d’objectifs mémorisés', hint: 'Laissez vide si vous ne le savez pas. C’est dans le mode d’emploi.' },
     focal: { legend: 'Focale, mm', hint: 'Laissez la plus longue vide si l’objectif n’est pas un zoom.', from: 'plus courte', to: 'plus longue' },
     widest: { legend: 'Ouverture maximale, f/', from: 'à la plus courte', to: 'à la plus longue' },
-    closest: 'Distance minimale, m',
+    get closest() {
+      return byUnit({ m: 'Distance minimale, m', ft: 'Distance minimale, pi' });
+    },
     factor: 'Facteur',
   },
   arrows: {
@@ -112,7 +115,7 @@ export const words: KitWords = {
         taken !== null && `Prise le ${write.day(taken)}.`,
         focalLength !== null && `À ${write.millimetres(focalLength)}.`,
         aperture !== null && `f/${write.number(aperture, 1)}.`,
-        distance !== null && `Mise au point à ${write.metres(distance)}.`,
+        distance !== null && `Mise au point à ${write.distance(distance)}.`,
         body === null ? 'Le boîtier n’est pas encore dans votre matériel.' : `Boîtier de votre matériel : ${body}.`,
         lens === null ? 'L’objectif n’est pas encore dans votre matériel.' : `Objectif de votre matériel : ${lens}.`,
       ].filter((sentence) => sentence !== false),
@@ -129,7 +132,7 @@ export const words: KitWords = {
         case 'focalLength':
           return `Focale : ${write.millimetres(offer.value)}`;
         case 'distance':
-          return `Distance : ${write.metres(offer.value)}`;
+          return `Distance : ${write.distance(offer.value)}`;
       }
     },
     body: 'Boîtier',

@@ -8,10 +8,7 @@ import { write } from './write.ts';
 const digits = (value: number): number => (value < 10 ? 2 : value < 100 ? 1 : 0);
 
 /** "4,25 m", "13,9 pi". */
-export function distance(length: Millimetres, unit: DistanceUnit): string {
-  const value = inUnit(length, unit);
-  return write.unit(value, unit === 'm' ? 'meter' : 'foot', digits(value));
-}
+export const distance = (length: Millimetres, unit: DistanceUnit): string => write.distance(length, unit);
 
 /** The same as it is said: a voice does not read the sign of the foot. */
 export function distanceAloud(length: Millimetres, unit: DistanceUnit): string {

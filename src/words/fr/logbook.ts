@@ -31,7 +31,7 @@ function due(reason: DueReason): string {
     case 're-check':
       return `À la dernière vérification rapide, le témoin n’était pas fixe à ${writeSteps(reason.value)}, la valeur saisie.`;
     case 'drift':
-      return `Les deux dernières mesures diffèrent de ${write.count(reason.apart, { other: '# pas' })}.`;
+      return `Les deux dernières mesures diffèrent de ${write.count(reason.apart, { other: '# pas' }, 1)}.`;
     case 'photographs':
       return `Des photos ont montré un décalage : à ${writeSteps(reason.value)}, le point est tombé ${focusFell(reason.bias)}.`;
   }

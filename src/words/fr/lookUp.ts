@@ -31,13 +31,16 @@ const nothing = 'Rien dans le carnet ne correspond.';
 const first = (one: Shelved): readonly string[] => (one.measured?.service ? [best(one), 'Le couple doit passer en atelier.'] : [best(one)]);
 
 const inLine = ({ subject: { lens, body, focalLength, distance }, value }: Shelved): string =>
-  `${value === null ? 'sans valeur' : writeSteps(value)}  ${line([lens, body, write.millimetres(focalLength), write.metres(millimetres(distance))])}`;
+  `${value === null ? 'sans valeur' : writeSteps(value)}  ${line([lens, body, write.millimetres(focalLength), write.distance(millimetres(distance))])}`;
 
 export const words: LookUpWords = {
   answer: ([one, ...more]) =>
     one === undefined
       ? nothing
-      : [...first(one), ...(more.length === 0 ? [] : [write.count(more.length, { one: '# autre à l’écran.', other: '# autres à l’écran.' })])].join(' '),
+      : [
+          ...first(one),
+          ...(more.length === 0 ? [] : [write.count(more.length, { one: '# autre configuration à l’écran.', other: '# autres configurations à l’écran.' })]),
+        ].join(' '),
   listed: ([one, ...more]) =>
     one === undefined ? nothing : [...first(one), ...(more.length === 0 ? [] : [`Aussi : ${more.map(inLine).join(' ; ')}.`])].join(' '),
   line: inLine,

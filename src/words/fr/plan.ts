@@ -2,6 +2,7 @@
 import type { Change } from '../../logbook/plan/changes.ts';
 import { writeSteps } from '../../sweep/scale.ts';
 import { seconds, type Seconds } from '../../units.ts';
+import { byUnit } from '../countryInUse.ts';
 import { line } from '../line.ts';
 import type { PlanWords } from '../planWords.ts';
 import { place } from './subject.ts';
@@ -31,9 +32,21 @@ export const words: PlanWords = {
     zooms: 'Zooms',
     ends: { both: 'Les deux bouts', wide: 'Grand-angle seul', tele: 'Télé seul' },
     distances: {
-      label: 'Distances, m',
-      hint: 'Par exemple 2,5 8. Laissez vide pour 50 fois la focale de chacun.',
-      fault: 'Indiquez les distances en mètres, de 0,05 à 500, séparées par un espace.',
+      get label() {
+        return byUnit({ m: 'Distances, m', ft: 'Distances, pi' });
+      },
+      get hint() {
+        return byUnit({
+          m: 'Par exemple 2,5 8. Laissez vide pour 50 fois la focale de chacun.',
+          ft: 'Par exemple 8 25. Laissez vide pour 50 fois la focale de chacun.',
+        });
+      },
+      get fault() {
+        return byUnit({
+          m: 'Indiquez les distances en mètres, de 0,05 à 500, séparées par un espace.',
+          ft: 'Indiquez les distances en pieds, de 0,17 à 1640, séparées par un espace.',
+        });
+      },
     },
     make: 'Établir le programme',
     fault: (fault) => {

@@ -18,7 +18,7 @@ function reading(one: BenchReading): string {
     case 'print':
       return `échelle imprimée : ${write.number(one.measured, 1)} mm au lieu de ${write.number(one.drawn)} mm`;
     case 'distance':
-      return `distance : ${write.metres(one.distance)} ${FROM[one.from]}`;
+      return `distance : ${write.distance(one.distance)} ${FROM[one.from]}`;
     case 'light':
       return `lumière : EV ${write.number(one.ev, 1)} à 100 ISO`;
     case 'mirror':

@@ -68,7 +68,20 @@ function titled(title: Title): string {
   }
 }
 
-export const item = (title: Title, is: Exclude<Compared, 'same'>): string => IS[is](titled(title));
+/** What it is, behind its name. */
+const KIND: Readonly<Record<ListName, string>> = {
+  bodies: 'boîtier',
+  lenses: 'objectif',
+  converters: 'multiplicateur',
+  situations: 'configuration',
+  records: 'balayage',
+  byHand: 'valeur notée à la main',
+  entries: 'saisie',
+  notes: 'note',
+  proofs: 'contrôle par photos',
+};
+
+export const item = (list: ListName, title: Title, is: Exclude<Compared, 'same'>): string => IS[is](`${titled(title)} (${KIND[list]})`);
 
 export function setAside(why: SetAside['why']): string {
   switch (why.is) {

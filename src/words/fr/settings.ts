@@ -2,7 +2,7 @@
 import type { Settings, Theme } from '../../settings.ts';
 import type { Pace } from '../../sweep/manner.ts';
 import { line } from '../line.ts';
-import type { SettingsWords } from '../settingsWords.ts';
+import type { Age, SettingsWords } from '../settingsWords.ts';
 import { LISTENING_MEANS } from './listening.ts';
 import { write } from './write.ts';
 
@@ -14,6 +14,12 @@ const LISTENS: Readonly<Record<Settings['voice']['listen'], string>> = {
   browser: 'la reconnaissance du navigateur',
 };
 const LOOKS: Readonly<Record<Theme, string>> = { system: 'comme le système', light: 'clair', dark: 'sombre', dim: 'tamisé', red: 'rouge' };
+
+const AGE: Readonly<Record<Age['in'], Parameters<typeof write.count>[1]>> = {
+  months: { other: '# mois' },
+  years: { one: '# an', other: '# ans' },
+};
+const age = ({ in: unit, count }: Age): string => write.count(count, AGE[unit]);
 
 export const words: SettingsWords = {
   title: 'Paramètres',
@@ -28,7 +34,7 @@ export const words: SettingsWords = {
     voice: (listen) => LISTENS[listen],
     look: (theme, far) => line([LOOKS[theme], far && 'vue de loin']),
     language: (screens, voice) => line([screens, voice !== null && `parlé : ${voice}`]),
-    logbook: (after, carried) => line([after !== null && `à remesurer après ${after}`, carried && 'partagé entre vos ordinateurs']),
+    logbook: (after, carried) => line([after !== null && `à remesurer après ${age(after)}`, carried && 'partagé entre vos ordinateurs']),
   },
   working: {
     holdTime: (time) => `Durée de maintien : ${write.unit(time, 'second')}`,
@@ -78,8 +84,7 @@ export const words: SettingsWords = {
   again: {
     title: 'À remesurer',
     after: 'Une mesure est ancienne après',
-    months: (count) => write.count(count, { other: '# mois' }),
-    years: (count) => write.count(count, { one: '# an', other: '# ans' }),
+    age,
   },
   backup: {
     title: 'Sauvegarde',

@@ -1,5 +1,6 @@
 // French: whose sweep it is.
 import { writeSteps } from '../../sweep/scale.ts';
+import { byUnit } from '../countryInUse.ts';
 import { line } from '../line.ts';
 import type { Part, ToldWords } from '../toldWords.ts';
 import { place } from './subject.ts';
@@ -15,7 +16,7 @@ export const words: ToldWords = {
   chip: {
     lens: (lens, converter) => (converter === null ? lens : `${lens} + ${converter}`),
     length: write.millimetres,
-    distance: write.metres,
+    distance: (length) => write.distance(length),
     scale: ({ min, max, step }) => (step === 1 ? `${writeSteps(min)}…${writeSteps(max)}` : `${writeSteps(min)}…${writeSteps(max)} par ${write.number(step)}`),
     all: line,
   },
@@ -30,7 +31,9 @@ export const words: ToldWords = {
     ends: 'Quelle extrémité du zoom ?',
   },
   distance: {
-    field: 'Distance de la mire, m',
+    get field() {
+      return byUnit({ m: 'Distance de la mire, m', ft: 'Distance de la mire, pi' });
+    },
     hint: 'Choisissez la distance à laquelle vous photographiez. Si le champ reste vide, c’est 50 fois la focale, selon l’usage.',
   },
   scale: { legend: 'Plage de corrections', from: 'De', to: 'à', step: 'pas' },

@@ -1,7 +1,14 @@
 // French: what the microphone mark and the voice sheet say, and what is said of a deaf ear.
+import { voiceNamed } from '../named.ts';
 import { taught } from '../taught.ts';
 import type { VoiceWords } from '../voiceWords.ts';
 import { words as first } from './first.ts';
+
+/** « l’anglais », « le français ». */
+const theVoice = (): string => {
+  const name = voiceNamed('fr');
+  return /^[aeiouyéèh]/i.test(name) ? `l’${name}` : `le ${name}`;
+};
 
 export const words: VoiceWords = {
   mark: {
@@ -37,6 +44,7 @@ export const words: VoiceWords = {
     unread: 'à rouvrir',
   },
   markSilent: { mute: 'non parlé', off: 'son coupé' },
+  marked: (shown, press) => `${shown.join(' ')} : ${press}`,
   means: {
     off: 'La voix est coupée.',
     ready: 'La voix est active et le panneau écoute pendant un balayage.',
@@ -65,7 +73,9 @@ export const words: VoiceWords = {
     'being downloaded': 'Le navigateur télécharge ce qu’il faut pour reconnaître les mots sur cet ordinateur. L’écoute commence alors d’elle-même.',
     'not usable':
       'Le navigateur n’autorise pas sa reconnaissance vocale ici. Autorisez-la dans les paramètres du navigateur, ou apprenez plutôt vos propres mots au panneau.',
-    'no language': 'La reconnaissance vocale du navigateur ne connaît pas ici la langue de vos mots. Apprenez plutôt vos propres mots au panneau.',
+    get 'no language'() {
+      return `La reconnaissance vocale du navigateur ne connaît pas ${theVoice()} ici. Apprenez plutôt vos propres mots au panneau.`;
+    },
     'no words': 'Aucun mot n’est encore appris. Apprenez au panneau les sept mots d’un balayage.',
     'words unreadable': 'Les mots appris ne peuvent pas être lus. Refaites leur apprentissage dans le test d’écoute.',
     'no sound': 'Ce navigateur ne transmet pas le son du micro. Les touches, la pédale et le pointeur font tout.',
@@ -87,7 +97,9 @@ export const words: VoiceWords = {
     'to be downloaded': 'Je n’entends pas : la reconnaissance n’est pas téléchargée.',
     'being downloaded': 'Je n’entends pas encore : la reconnaissance se télécharge.',
     'not usable': 'Je n’entends pas : la reconnaissance n’est pas autorisée ici.',
-    'no language': 'Je n’entends pas : la reconnaissance ne connaît pas cette langue.',
+    get 'no language'() {
+      return `Je n’entends pas : la reconnaissance ne connaît pas ${theVoice()}.`;
+    },
     'no words': 'Je n’entends pas : aucun mot n’est appris.',
     'words unreadable': 'Je n’entends pas : les mots appris sont illisibles.',
     'no sound': 'Je n’entends pas : le navigateur ne transmet pas le son.',
@@ -144,6 +156,7 @@ export const words: VoiceWords = {
     again: 'Réessayer',
     teach: (taughtWords: number, of: number) =>
       `${taughtWords} mots sur ${of} sont appris. Chacun se dit cinq fois, moins de deux minutes en tout. La suite vient d’elle-même.`,
+    lesson: (said) => said.map((word) => `« ${word} »`).join(', '),
     openLesson: 'Apprendre les sept mots',
   },
 };

@@ -40,7 +40,7 @@ export const words: WorkshopWords = {
   },
   named: (name, serial) => (serial === null ? name : `${name}, ${serial}`),
   length: write.millimetres,
-  distance: write.metres,
+  distance: (length) => write.distance(length),
   range: ({ min, max, step }) =>
     step === 1 ? `${writeSteps(min)} à ${writeSteps(max)}` : `${writeSteps(min)} à ${writeSteps(max)} par pas de ${write.number(step)}`,
   day: write.day,

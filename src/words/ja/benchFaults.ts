@@ -1,5 +1,6 @@
 // Japanese: what does not fit at the bench, and what to do about it.
 import type { BenchFault, PlainFault } from '../../optics/fault.ts';
+import { byUnit } from '../countryInUse.ts';
 import { distance, FROM } from './lengths.ts';
 import { write } from './write.ts';
 
@@ -8,7 +9,9 @@ const PLAIN: Readonly<Record<PlainFault, string>> = {
   'no factor': 'コンバーターに刻まれた倍率を、1.4のように1〜3の範囲で入力してください。',
   'no focal length': '焦点距離を4〜2000 mmの範囲で入力してください。',
   'focal length unread': '焦点距離を85のようにミリメートルで入力してください。',
-  'no distance': '距離を0.05〜500 mの範囲で入力してください。',
+  get 'no distance'() {
+    return byUnit({ m: '距離を0.05〜500 mの範囲で入力してください。', ft: '距離を0.17〜1640 ftの範囲で入力してください。' });
+  },
   'no measured distance': '実測した距離を入力してください。',
   'no reach': '距離基準マークからレンズ先端までの長さを、1〜1000 mmの範囲で入力してください。',
   'no magnification': '撮影倍率（センサー上の大きさ÷実物の大きさ）を0.0002〜10の範囲で入力してください。等倍は1です。',

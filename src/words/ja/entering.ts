@@ -31,7 +31,7 @@ const CHECK = 'そこで写真による検証をしてください。';
 
 const long = (focalLength: number): string => write.millimetres(millimetres(focalLength));
 const where = ({ band }: Fit): string => place(band);
-const missed = (fit: Fit): string => `${where(fit)}（端から${write.number(fit.past)}ステップ外）`;
+const missed = (fit: Fit): string => `${where(fit)}（端から${write.number(fit.past, 1)}ステップ外）`;
 
 function lies(linear: Fit, logarithmic: Fit): readonly string[] {
   if (linear.inside && logarithmic.inside) return ['どちらもその安定域に入ります。'];
@@ -123,7 +123,7 @@ export const words: EnteringWords = {
       '破線：焦点距離の対数に比例させる場合。',
       '中抜きの棒は、線に届かない安定域です。',
     ],
-    mark: { 'focal length': long, distance: (distance) => write.metres(millimetres(distance)) },
+    mark: { 'focal length': long, distance: (distance) => write.distance(millimetres(distance)) },
   },
   page: {
     title: ({ body, lens }) => pair({ lens: lens.name, body: body.name }),

@@ -1,5 +1,6 @@
 // Japanese: what does not fit a field of the kit, in a form or in a file.
 import type { FieldFault } from '../../kit/fault.ts';
+import { byUnit } from '../countryInUse.ts';
 
 export const FIELD_FAULT: Readonly<Record<FieldFault, string>> = {
   'no name': '見分けのつく名前を付けてください。',
@@ -8,7 +9,9 @@ export const FIELD_FAULT: Readonly<Record<FieldFault, string>> = {
   'engraving too long': '60文字以内にしてください。',
   'note too long': '2000文字以内にしてください。',
   'no focal length': '焦点距離を4〜2000 mmの範囲で入力してください。',
-  'no distance': '距離を0.05〜500 mの範囲で入力してください。',
+  get 'no distance'() {
+    return byUnit({ m: '距離を0.05〜500 mの範囲で入力してください。', ft: '距離を0.17〜1640 ftの範囲で入力してください。' });
+  },
   'no sensor size': 'センサーの幅と高さをミリメートルで入力してください。',
   'sensor too small': 'センサーの幅と高さは4 mm以上です。',
   'sensor too large': 'センサーの幅と高さは70 mm以下です。',

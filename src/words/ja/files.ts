@@ -1,7 +1,7 @@
 // Japanese: backups, tables, and the copies that the browser keeps.
 import type { FilesWords } from '../filesWords.ts';
 import { brings, item, setAside } from './restoring.ts';
-import { lineFault } from './tableFaults.ts';
+import { columnSaid, lineFault } from './tableFaults.ts';
 import { write } from './write.ts';
 
 const UNCHANGED = 'まだ何も変更していません。';
@@ -10,7 +10,6 @@ export const words: FilesWords = {
   title: 'バックアップと表',
   drop: '選ぶか、ここにドロップ。',
   unread: 'このファイルを読み込めません。元の場所にあるか確かめて、選び直してください。',
-  more: (count) => `ほか${write.number(count)}件`,
   backup: {
     title: 'バックアップ',
     about: '機材、記録帳、登録した言葉が入ります。写真の切り出し画像は入りません。',
@@ -39,6 +38,7 @@ export const words: FilesWords = {
     conflict: '統合すると、食い違う記録は両方残ります。食い違う機材は、あとから変更したほうを使います。',
     each: '内訳',
     item,
+    more: (count) => `ほか${write.number(count)}件`,
     aside: setAside,
     join: 'ここの内容と統合する',
     replace: 'すべて置き換える',
@@ -55,6 +55,8 @@ export const words: FilesWords = {
       switch (fault.is) {
         case 'open quote':
           return `${write.number(fault.line)}行目の引用符が閉じていません。閉じてから、ファイルを選び直してください。`;
+        case 'stray quote':
+          return `${write.number(fault.line)}行目で、項目の途中に引用符があります。削除してから、ファイルを選び直してください。`;
         case 'empty':
           return 'この表は空です。見出しの行と、値ごとに1行が必要です。';
         case 'too many lines':
@@ -64,13 +66,15 @@ export const words: FilesWords = {
     meanings: '見出しの意味',
     passedOver: '使わない',
     column: (number) => `${write.number(number)}列目`,
-    missing: (headings) => `次の項目にあたる見出しを選んでください：${write.list(headings)}。`,
+    meaning: ({ key, heading }) => columnSaid(key, heading),
+    missing: (meanings) => `次の項目にあたる見出しを選んでください：${write.list(meanings)}。`,
     plan: ({ added, same, withoutValue, faults, newKit }) => [
       `${write.list([`新規${write.number(added)}件`, `既存${write.number(same)}件`, `値なし${write.number(withoutValue)}件`, `問題あり${write.number(faults.length)}件`])}。`,
       ...(newKit.length === 0 ? [] : [`新しい機材：${write.list(newKit)}。`]),
       UNCHANGED,
     ],
     line: lineFault,
+    more: (count) => `ほかに問題のある行${write.number(count)}行`,
     bring: '合うものを取り込む',
     done: '表を記録帳に取り込みました。',
   },

@@ -1,6 +1,7 @@
 // Japanese: the kit.
 import type { Lens } from '../../kit/lens.ts';
 import type { KitList } from '../../kit/change.ts';
+import { byUnit } from '../countryInUse.ts';
 import type { KitWords } from '../kitWords.ts';
 import { FIELD_FAULT } from './fieldFaults.ts';
 import { write } from './write.ts';
@@ -47,7 +48,9 @@ export const words: KitWords = {
     remembers: { label: '記憶できるレンズの数', hint: '不明なら空欄にします。説明書に書かれています。' },
     focal: { legend: '焦点距離、mm', hint: '単焦点レンズでは、最長を空欄にします。', from: '最短', to: '最長' },
     widest: { legend: '開放絞り、f/', from: '最短側', to: '最長側' },
-    closest: '最短撮影距離、m',
+    get closest() {
+      return byUnit({ m: '最短撮影距離、m', ft: '最短撮影距離、ft' });
+    },
     factor: '倍率',
   },
   arrows: {
@@ -91,7 +94,7 @@ export const words: KitWords = {
         taken !== null && `撮影日：${write.day(taken)}。`,
         focalLength !== null && `焦点距離：${write.millimetres(focalLength)}。`,
         aperture !== null && `絞り：f/${write.number(aperture, 1)}。`,
-        distance !== null && `撮影距離：${write.metres(distance)}。`,
+        distance !== null && `撮影距離：${write.distance(distance)}。`,
         body === null ? 'ボディはまだ機材にありません。' : `機材のボディ：${body}。`,
         lens === null ? 'レンズはまだ機材にありません。' : `機材のレンズ：${lens}。`,
       ].filter((sentence) => sentence !== false),
@@ -108,7 +111,7 @@ export const words: KitWords = {
         case 'focalLength':
           return `焦点距離：${write.millimetres(offer.value)}`;
         case 'distance':
-          return `距離：${write.metres(offer.value)}`;
+          return `距離：${write.distance(offer.value)}`;
       }
     },
     body: 'ボディ',

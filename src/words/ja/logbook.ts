@@ -27,7 +27,7 @@ function due(reason: DueReason): string {
     case 're-check':
       return `前回の再確認で、設定済みの${writeSteps(reason.value)}ではランプが安定しませんでした。`;
     case 'drift':
-      return `最近2回の測定に${write.number(reason.apart)}ステップの差があります。`;
+      return `最近2回の測定に${write.number(reason.apart, 1)}ステップの差があります。`;
     case 'photographs':
       return `写真でずれが見つかりました。${writeSteps(reason.value)}でのピント位置は${focusFell(reason.bias)}です。`;
   }

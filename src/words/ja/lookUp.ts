@@ -30,10 +30,11 @@ const nothing = '記録帳に合うものがありません。';
 const first = (one: Shelved): string => together(best(one), one.measured?.service && 'サービスでの点検が必要です。');
 
 const inLine = ({ subject: { lens, body, focalLength, distance }, value }: Shelved): string =>
-  `${value === null ? '値なし' : writeSteps(value)}  ${line([lens, body, write.millimetres(focalLength), write.metres(millimetres(distance))])}`;
+  `${value === null ? '値なし' : writeSteps(value)}  ${line([lens, body, write.millimetres(focalLength), write.distance(millimetres(distance))])}`;
 
 export const words: LookUpWords = {
-  answer: ([one, ...more]) => (one === undefined ? nothing : together(first(one), more.length > 0 && `ほかに${write.number(more.length)}件が画面にあります。`)),
+  answer: ([one, ...more]) =>
+    one === undefined ? nothing : together(first(one), more.length > 0 && `ほかに${write.number(more.length)}件の組み合わせが画面にあります。`),
   listed: ([one, ...more]) => (one === undefined ? nothing : together(first(one), more.length > 0 && `ほかに：${more.map(inLine).join('、')}。`)),
   line: inLine,
   tryFewer: '記録帳に合うものがありません。文字を減らして試してください。',

@@ -32,7 +32,7 @@ function band({ low, high, centre, chosen, other, within, ends }: BandOutcome): 
   if (ends === 'believed') return { spoken, written: `${enter}安定域の少なくとも一方の端は確認していません。` };
   const from = low === high ? `安定域は${writeSteps(low)}だけです。` : `安定域は${writeSteps(low)}〜${writeSteps(high)}です。`;
   if (other === null) return { spoken, written: `${enter}${from}` };
-  return { spoken, written: `${enter}${from}中心は${writeSteps(centre)}で、2つの値の間にあります。${writeSteps(other)}でも同じです。` };
+  return { spoken, written: `${enter}${from}中心は${write.signed(centre, 1)}で、2つの値の間にあります。${writeSteps(other)}でも同じです。` };
 }
 
 function pastTheLimit({ side, visible, bound }: Extract<Outcome, { found: 'past the limit' }>): InWords {
@@ -40,7 +40,7 @@ function pastTheLimit({ side, visible, bound }: Extract<Outcome, { found: 'past 
     return { spoken: 'どの値でも安定しています。', written: 'どの値でもランプが安定しているため、中心を求められません。' };
   }
   const limit = 2 * bound - visible;
-  const least = side === 'high' ? `${writeSteps(bound)}以上` : `${writeSteps(bound)}以下`;
+  const least = side === 'high' ? `${write.signed(bound, 1)}以上` : `${write.signed(bound, 1)}以下`;
   return {
     spoken: `安定域は${sayCorrection(limit)}の先まで続いています。`,
     written: `安定域の一方の端は${writeSteps(visible)}です。もう一方は、限界の${writeSteps(limit)}の先にあります。中心は${least}です。`,
@@ -48,11 +48,11 @@ function pastTheLimit({ side, visible, bound }: Extract<Outcome, { found: 'past 
 }
 
 function carriedOver({ visible, centre, interval, chosen, inside, service, ends }: CarriedOutcome): InWords {
-  const from = writeSteps(Math.floor(2 * interval.from) / 2);
-  const to = writeSteps(Math.ceil(2 * interval.to) / 2);
+  const from = write.signed(Math.floor(2 * interval.from) / 2, 1);
+  const to = write.signed(Math.ceil(2 * interval.to) / 2, 1);
   const measured = [
     visible === null ? 'ピントが合った状態では、安定する値がありませんでした。' : `ピントが合った状態では、安定域の一方の端は${writeSteps(visible)}です。`,
-    `ピントをずらして測った幅の半分から、中心は約${writeSteps(centre)}（95%区間${from}〜${to}）と推定されます。`,
+    `ピントをずらして測った幅の半分から、中心は約${write.signed(centre, 1)}（95%区間${from}〜${to}）と推定されます。`,
     ...(ends === 'believed' ? ['その幅の少なくとも一方の端は確認していません。'] : []),
   ].join('');
   if (!service) return { spoken: sentences(sayCorrection(chosen)), written: `設定する値は${writeSteps(chosen)}です。${measured}` };

@@ -1,4 +1,4 @@
 // Japanese: what every page for paper says.
 import type { PaperWords } from '../paperWords.ts';
 
-export const words: PaperWords = { print: '印刷' };
+export const words: PaperWords = { print: '印刷', sizes: { A6: 'A6', A4: 'A4', Letter: 'レター' } };

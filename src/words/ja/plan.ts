@@ -2,6 +2,7 @@
 import type { Change } from '../../logbook/plan/changes.ts';
 import { writeSteps } from '../../sweep/scale.ts';
 import { seconds, type Seconds } from '../../units.ts';
+import { byUnit } from '../countryInUse.ts';
 import { line } from '../line.ts';
 import type { PlanWords } from '../planWords.ts';
 import { place } from './subject.ts';
@@ -31,9 +32,18 @@ export const words: PlanWords = {
     zooms: 'ズーム',
     ends: { both: '両端', wide: '広角端のみ', tele: '望遠端のみ' },
     distances: {
-      label: '距離、m',
-      hint: '例：2.5 8。空欄なら、それぞれ焦点距離の50倍です。',
-      fault: '0.05〜500の距離をメートルで、空白で区切って入力してください。',
+      get label() {
+        return byUnit({ m: '距離、m', ft: '距離、ft' });
+      },
+      get hint() {
+        return byUnit({ m: '例：2.5 8。空欄なら、それぞれ焦点距離の50倍です。', ft: '例：8 25。空欄なら、それぞれ焦点距離の50倍です。' });
+      },
+      get fault() {
+        return byUnit({
+          m: '0.05〜500の距離をメートルで、空白で区切って入力してください。',
+          ft: '0.17〜1640の距離をフィートで、空白で区切って入力してください。',
+        });
+      },
     },
     make: '計画を作成',
     fault: (fault) => {

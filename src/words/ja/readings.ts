@@ -18,7 +18,7 @@ function reading(one: BenchReading): string {
     case 'print':
       return `基準目盛：${write.number(one.measured, 1)} mm（設計値${write.number(one.drawn)} mm）`;
     case 'distance':
-      return `距離：${FROM[one.from]}から${write.metres(one.distance)}`;
+      return `距離：${FROM[one.from]}から${write.distance(one.distance)}`;
     case 'light':
       return `明るさ：EV ${write.number(one.ev, 1)}（ISO 100）`;
     case 'mirror':

@@ -56,7 +56,7 @@ function titled(title: Title): string {
   }
 }
 
-export const item = (title: Title, is: Exclude<Compared, 'same'>): string => IS[is](titled(title));
+export const item = (list: ListName, title: Title, is: Exclude<Compared, 'same'>): string => IS[is](`${titled(title)}（${ITEM[list]}）`);
 
 export function setAside(why: SetAside['why']): string {
   switch (why.is) {

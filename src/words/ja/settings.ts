@@ -2,7 +2,7 @@
 import type { Settings, Theme } from '../../settings.ts';
 import type { Pace } from '../../sweep/manner.ts';
 import { line } from '../line.ts';
-import type { SettingsWords } from '../settingsWords.ts';
+import type { Age, SettingsWords } from '../settingsWords.ts';
 import { LISTENING_MEANS } from './listening.ts';
 import { write } from './write.ts';
 
@@ -14,6 +14,8 @@ const LISTENS: Readonly<Record<Settings['voice']['listen'], string>> = {
   browser: 'ブラウザーの音声認識',
 };
 const LOOKS: Readonly<Record<Theme, string>> = { system: 'システムに合わせる', light: '明るい', dark: '暗い', dim: '減光', red: '赤' };
+
+const age = ({ in: unit, count }: Age): string => `${write.number(count)}${unit === 'years' ? '年' : 'か月'}`;
 
 export const words: SettingsWords = {
   title: '設定',
@@ -28,7 +30,7 @@ export const words: SettingsWords = {
     voice: (listen) => LISTENS[listen],
     look: (theme, far) => line([LOOKS[theme], far && '大画面表示']),
     language: (screens, voice) => line([screens, voice !== null && `音声：${voice}`]),
-    logbook: (after, carried) => line([after !== null && `${after}で要再測定`, carried && 'コンピューター間で共有']),
+    logbook: (after, carried) => line([after !== null && `${age(after)}で要再測定`, carried && 'コンピューター間で共有']),
   },
   working: {
     holdTime: (time) => `半押し時間：${write.unit(time, 'second')}`,
@@ -75,8 +77,7 @@ export const words: SettingsWords = {
   again: {
     title: '要再測定',
     after: '測定の有効期間',
-    months: (count) => `${write.number(count)}か月`,
-    years: (count) => `${write.number(count)}年`,
+    age,
   },
   backup: {
     title: 'バックアップ',

@@ -10,7 +10,7 @@ interface Lengths {
 
 /** 「85 mm・距離4.25 m」. */
 export const place = ({ focalLength, distance }: Lengths): string =>
-  `${write.millimetres(millimetres(focalLength))}・距離${write.metres(millimetres(distance))}`;
+  `${write.millimetres(millimetres(focalLength))}・距離${write.distance(millimetres(distance))}`;
 
 export const pair = ({ lens, body }: { readonly lens: string; readonly body: string }): string => `${body}と${lens}`;
 

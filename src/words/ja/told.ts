@@ -1,4 +1,5 @@
 // Japanese: whose sweep it is.
+import { byUnit } from '../countryInUse.ts';
 import { line } from '../line.ts';
 import type { Part, ToldWords } from '../toldWords.ts';
 import { place, within } from './subject.ts';
@@ -14,7 +15,7 @@ export const words: ToldWords = {
   chip: {
     lens: (lens, converter) => (converter === null ? lens : `${lens} + ${converter}`),
     length: write.millimetres,
-    distance: write.metres,
+    distance: (length) => write.distance(length),
     scale: within,
     all: line,
   },
@@ -29,7 +30,9 @@ export const words: ToldWords = {
     ends: 'ズームのどちらの端ですか？',
   },
   distance: {
-    field: 'ターゲットまでの距離、m',
+    get field() {
+      return byUnit({ m: 'ターゲットまでの距離、m', ft: 'ターゲットまでの距離、ft' });
+    },
     hint: 'ふだん撮影する距離を入力します。空欄なら、慣例どおり焦点距離の50倍です。',
   },
   scale: { legend: '補正範囲', from: '下限', to: '上限', step: '刻み' },

@@ -1,4 +1,5 @@
 // Japanese: what the microphone mark and the voice sheet say, and what is said of a deaf ear.
+import { voiceNamed } from '../named.ts';
 import { taught } from '../taught.ts';
 import type { VoiceWords } from '../voiceWords.ts';
 import { words as first } from './first.ts';
@@ -37,6 +38,7 @@ export const words: VoiceWords = {
     unread: '開き直す',
   },
   markSilent: { mute: '読み上げ不可', off: '音オフ' },
+  marked: (shown, press) => `${shown.join('、')}：${press}`,
   means: {
     off: '音声操作はオフです。',
     ready: '音声操作はオンで、測定中に聞き取ります。',
@@ -62,7 +64,9 @@ export const words: VoiceWords = {
     'to be downloaded': '必要なものをダウンロードすれば、このコンピューター上で音声を認識できます。',
     'being downloaded': '音声認識に必要なものをダウンロードしています。済むと、自動で聞き取りを始めます。',
     'not usable': 'ブラウザーがここでの音声認識を許可していません。ブラウザーの設定で許可するか、自分の言葉を登録してください。',
-    'no language': 'ブラウザーの音声認識が、聞き取りの言語に対応していません。代わりに、自分の言葉を登録してください。',
+    get 'no language'() {
+      return `ブラウザーの音声認識が、ここでは${voiceNamed('ja')}に対応していません。代わりに、自分の言葉を登録してください。`;
+    },
     'no words': 'まだ言葉が登録されていません。測定に使う7つの言葉を登録してください。',
     'words unreadable': '登録した言葉を読み込めません。聞き取りテストで登録し直してください。',
     'no sound': 'このブラウザーからはマイクの音を受け取れません。キー、ペダル、ポインターですべて操作できます。',
@@ -84,7 +88,9 @@ export const words: VoiceWords = {
     'to be downloaded': '聞き取れません。音声認識がダウンロードされていません。',
     'being downloaded': 'まだ聞き取れません。音声認識をダウンロード中です。',
     'not usable': '聞き取れません。音声認識が許可されていません。',
-    'no language': '聞き取れません。音声認識がこの言語に対応していません。',
+    get 'no language'() {
+      return `聞き取れません。音声認識が${voiceNamed('ja')}に対応していません。`;
+    },
     'no words': '聞き取れません。言葉が登録されていません。',
     'words unreadable': '聞き取れません。登録した言葉を読み込めません。',
     'no sound': '聞き取れません。ブラウザーから音が来ません。',
@@ -140,6 +146,7 @@ export const words: VoiceWords = {
     checkHearing: '聞き取りテスト：騒音、言葉の登録',
     again: '再試行',
     teach: (done: number, of: number) => `${of}語のうち${done}語が登録済みです。1語につき5回言い、全部で2分もかかりません。済むと自動で先へ進みます。`,
+    lesson: (said) => said.map((word) => `「${word}」`).join(''),
     openLesson: '7つの言葉を登録',
   },
 };

@@ -38,7 +38,7 @@ export const words: WorkshopWords = {
   },
   named: (name, serial) => (serial === null ? name : `${name}、${serial}`),
   length: write.millimetres,
-  distance: write.metres,
+  distance: (length) => write.distance(length),
   range: within,
   day: write.day,
   sense: '補正値を大きくすると、ピントはカメラから遠ざかります。',

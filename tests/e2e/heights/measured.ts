@@ -18,7 +18,12 @@ export async function measured(page: Page, screen: string): Promise<Measured> {
   await page.setViewport(WINDOW);
   await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))));
   await picture(page, `height-${screen}`);
-  return page.evaluate((name) => {
+  return sizeOf(page, screen);
+}
+
+/** As the window is now. */
+export const sizeOf = (page: Page, screen: string): Promise<Measured> =>
+  page.evaluate((name) => {
     /** The head of a screen leads elsewhere, and a notice tells of something else. */
     const shown = (what: string): HTMLElement | undefined =>
       [...document.querySelectorAll<HTMLElement>(what)].find(
@@ -41,11 +46,10 @@ export async function measured(page: Page, screen: string): Promise<Measured> {
         : null,
     };
   }, screen);
-}
 
-/** One line a screen that misses its bound. */
-export function misses({ screen, height, first }: Measured): string[] {
-  const bound = boundOf(screen);
+/** One line a screen that misses its bound, which may be so many times as high. */
+export function misses({ screen, height, first }: Measured, higher = 1): string[] {
+  const bound = boundOf(screen) * higher;
   return [
     ...(height > bound ? [`${screen} is ${height} px high, more than ${bound}`] : []),
     ...(first && first.lowerEdge > FIRST_PRESS ? [`${screen}: “${first.called}” ends at ${first.lowerEdge} px, below ${FIRST_PRESS}`] : []),

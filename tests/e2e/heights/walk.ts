@@ -1,7 +1,7 @@
 // A person who goes from screen to screen of the panel and measures each as it opens.
 import { onTestFinished } from 'vitest';
 import { launchChromium } from '../chromium.ts';
-import { settled, untilStart, type Tour } from '../pseudo/tour.ts';
+import { settled, untilStart, type Tour } from '../routes/tour.ts';
 import { seatAt } from '../seat.ts';
 import { misses, measured, tableOf, type Measured } from './measured.ts';
 
@@ -19,7 +19,7 @@ export async function setOut(stored: Readonly<Record<string, unknown>> = {}, arg
   await untilStart(seat);
   const all: Measured[] = [];
   onTestFinished(() => console.log(tableOf(all)));
-  return { chromium, page, seat, faults: [], seen: [], all };
+  return { chromium, page, seat, faults: [], seen: [], all, look: (tour, screen) => measure({ ...tour, all }, screen) };
 }
 
 export async function measure(walk: Walk, screen: string): Promise<void> {
@@ -35,4 +35,4 @@ export async function measurePage(walk: Walk, path: string, screen: string): Pro
 }
 
 /** What on the walk missed its bound. */
-export const missesOf = ({ all }: Walk): string[] => all.flatMap(misses);
+export const missesOf = ({ all }: Walk): string[] => all.flatMap((one) => misses(one));

@@ -7,7 +7,7 @@ import { App } from '../../../src/panel/app.tsx';
 import { drawn } from '../../../src/panel/early/drawn.tsx';
 import { holdInputs, type Held } from '../../../src/panel/early/held.ts';
 import { FakeSession } from '../fakeSession.ts';
-import { partsRead } from '../show.tsx';
+import { partsRead, PATIENCE } from '../show.tsx';
 
 let place: HTMLElement;
 let held: Held;
@@ -33,7 +33,7 @@ async function taken(session: FakeSession): Promise<void> {
 async function ready(session: FakeSession): Promise<void> {
   await act(() => session.ready);
   await partsRead();
-  await act(async () => void (await vi.waitUntil(() => !place.hidden)));
+  await act(async () => void (await vi.waitUntil(() => !place.hidden, PATIENCE)));
   await act(() => new Promise((go) => setTimeout(go)));
   await partsRead();
 }

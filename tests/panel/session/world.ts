@@ -1,6 +1,7 @@
 // A computer with windows, for tests of the session: fakes of our own ports only. Everything the ports are asked to do
 // is written to one log in order, so that a test can tell what came before what.
 import { vi } from 'vitest';
+import type { Languages } from '../../../src/language.ts';
 import { createSession } from '../../../src/panel/session/create.ts';
 import type { Ports } from '../../../src/panel/session/ports.ts';
 import type { Session } from '../../../src/panel/session/session.ts';
@@ -52,7 +53,7 @@ export class Computer {
   /** The disk refuses every write. */
   full = false;
   /** The browser's, best liked first. */
-  languages: readonly string[] = ['en-US'];
+  languages: readonly string[] = ['en-GB'];
   readonly log: string[] = [];
   readonly windows: Window[] = [];
   holder: Window | null = null;
@@ -103,6 +104,8 @@ export class Window {
   earOpen = false;
   earBy: RecognisedBy | null = null;
   deaf = 0;
+  /** The languages that the page says it is in. */
+  worn: Languages | null = null;
   /** The route of sound is kept awake. */
   routeAwake = false;
   readonly loudnesses: number[] = [];
@@ -168,7 +171,12 @@ export class Window {
       return Promise.resolve(got(undefined));
     };
     return {
-      languages: { liked: () => computer.languages, wear: () => undefined },
+      languages: {
+        liked: () => computer.languages,
+        wear: (languages) => {
+          this.worn = languages;
+        },
+      },
       store: {
         read: () => Promise.resolve(got(structuredClone(computer.disk))),
         write: (entries) =>

@@ -52,5 +52,5 @@ export const NAMING: Naming = {
     'nächster',
     'nächste',
   ],
-  noNames: ['objektiv', 'linse', 'schritt', 'bitte', 'mal', 'dem nächsten'],
+  noNames: ['objektiv', 'linse', 'schritt', 'ist', 'bitte', 'mal', 'dem nächsten'],
 };

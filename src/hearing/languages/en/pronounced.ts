@@ -1,7 +1,7 @@
 // English: the commonest words of speech whose sounds the rules for letters miss, as far as they, or a part of them, could be taken
 // for something that is told (longer words that are far from all of it are left to the rules), from the CMU Pronouncing Dictionary
 // (Copyright (C) 1993-2015 Carnegie Mellon University, free to use with this notice), rewritten one letter a sound (see
-// ../sounds.ts). Data, not code: the one file of its length.
+// ../sounds.ts); whence and on what terms: docs/pronunciations.md. Data, not code: the one file of its length.
 export const PRONOUNCED = `
 aaron X@un
 aback ubA1

@@ -6,9 +6,9 @@ import { finderOf, lookUpSpoken } from '../../../../src/logbook/search/finder.ts
 import { shelfOf } from '../../../../src/logbook/shelf.ts';
 import { asName, nameAfterNextIn } from '../../../../src/voice/nextLens.ts';
 import { libraryWith, T0 } from '../../../logbook/libraryWith.ts';
-import { heardIn } from './heardIn.ts';
+import { hearingIn } from '../heard.ts';
 
-const { questionIn } = heardIn(SPANISH);
+const { questionIn } = hearingIn(SPANISH);
 
 const LENSES = [
   ['85', 'Orrin 85', 85],
@@ -53,10 +53,6 @@ describe('a question', () => {
     ['cómo estaba el Orrin 35 con la Velde M1', ['at 35']],
   ])('"%s" finds what is asked for', (text, situations) => {
     expect(found(text)?.toSorted()).toEqual(situations.toSorted());
-  });
-
-  test('is one by its taught opening alone', () => {
-    expect(questionIn('consulta')).toBe('');
   });
 
   test.each([

@@ -1,30 +1,10 @@
-// Contract of German that is not meant for the panel: nothing is acted on, and hardly anything asked about. What is meant for the
-// logbook, or names the next lens, is found.
+// Contract of questions to the logbook in German, and of the next lens, in the many ways in which they are asked and written.
 import { describe, expect, test } from 'vitest';
 import { GERMAN } from '../../../../src/hearing/languages/de/german.ts';
-import { HEARD } from '../../../../src/hearing/languages.ts';
-import { WORDS } from '../../../../src/sweep/inputs.ts';
 import { asName, nameAfterNextIn } from '../../../../src/voice/nextLens.ts';
-import { hearingIn, MOMENTS } from './heardIn.ts';
-import { TALK } from './talk.ts';
+import { hearingIn } from '../heard.ts';
 
-const { heard, questionIn } = hearingIn(GERMAN);
-const moments = Object.entries(MOMENTS);
-
-describe('what people say to each other', () => {
-  test.each([...moments, ['all words at once', WORDS] as const])('is not acted on in %s', (_, allowed) => {
-    expect(TALK.filter((text) => heard(text, allowed).is === 'taken')).toEqual([]);
-  });
-
-  test('is asked about once in a hundred sentences at most', () => {
-    const asked = moments.flatMap(([, allowed]) => TALK.filter((text) => heard(text, allowed).is === 'unclear'));
-    expect(asked.length / (moments.length * TALK.length)).toBeLessThan(0.01);
-  });
-
-  test('is no question to the logbook', () => {
-    expect(TALK.filter((text) => questionIn(text, ['Orrin 85', 'Corvid 135']) !== null)).toEqual([]);
-  });
-});
+const { questionIn } = hearingIn(GERMAN);
 
 describe('a question to the logbook', () => {
   test.each([
@@ -73,9 +53,4 @@ test.each([
 ])('the next lens: "%s" names %s', (text, name) => {
   const found = nameAfterNextIn(GERMAN.naming)(text);
   expect(found && asName(found)).toBe(name);
-});
-
-test('German is what is heard where German is chosen', async () => {
-  expect(await HEARD.de.written()).toMatchObject({ tag: 'de-DE' });
-  expect(await HEARD.de.sounded()).toBe(GERMAN);
 });
