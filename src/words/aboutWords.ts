@@ -10,7 +10,7 @@ export interface AboutWords {
     /** Newest first; a version that nobody would notice has no line here. */
     readonly of: readonly { readonly version: string; readonly lines: readonly string[] }[];
   };
-  readonly privacy: { readonly title: string; readonly sentences: readonly [string, string, string] };
+  readonly privacy: { readonly title: string; readonly sentences: readonly string[] };
   readonly licences: { readonly title: string; readonly about: string; readonly open: string };
   readonly fault: {
     readonly title: string;
