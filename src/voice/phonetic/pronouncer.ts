@@ -6,9 +6,10 @@ import { VOWEL_LETTERS, type Phones } from '../../hearing/languages/sounds.ts';
 
 export type Pronounce = (word: string) => Phones;
 
-/** Gives any word its sounds. Words once asked are remembered. */
+/** Gives any word its sounds. Words once asked are remembered, apart from the listed ones: how a word sounds hangs on none that was asked before. */
 export function pronouncer(language: Pronunciation): Pronounce {
-  const known = new Map<string, Phones>(listedWords(language.words));
+  const listed = new Map<string, Phones>(listedWords(language.words));
+  const asked = new Map<string, Phones>();
   const rules = language.letters.map(([written, sounds]): Rule => {
     const [letters = '', next = ''] = written.split('/');
     return { letters, next, sounds };
@@ -18,7 +19,7 @@ export function pronouncer(language: Pronunciation): Pronounce {
     const plainly = (whole: string): Phones => stressed(byLetters(whole.replace(twice, '$1'), rules), language.weakly.test(whole) ? 'second' : language.stress);
     const fitting = language.endings.filter(([letters]) => word.endsWith(letters));
     for (const [letters, sounds, lost = ''] of fitting) {
-      const stem = known.get(word.slice(0, -letters.length) + lost);
+      const stem = listed.get(word.slice(0, -letters.length) + lost);
       if (stem !== undefined) return stem + sounds;
     }
     for (const [letters, sounds, lost] of fitting) {
@@ -28,8 +29,8 @@ export function pronouncer(language: Pronunciation): Pronounce {
     return plainly(word);
   };
   return (word) => {
-    let sounds = known.get(word);
-    if (sounds === undefined) known.set(word, (sounds = bySpelling(word)));
+    let sounds = listed.get(word) ?? asked.get(word);
+    if (sounds === undefined) asked.set(word, (sounds = bySpelling(word)));
     return sounds;
   };
 }

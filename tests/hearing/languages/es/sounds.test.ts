@@ -79,3 +79,10 @@ test('the far view is like nothing else that is said', () => {
   });
   expect(others.filter((other) => distance('en grande', other) <= 0.5)).toEqual([]);
 });
+
+test.each(['halla', 'haya', 'hola'])('"%s" sounds the same whatever was heard before it', (word) => {
+  const after = pronouncer(SPANISH.pronunciation);
+  for (let letters = 1; letters < word.length; letters++) after(word.slice(0, letters));
+  for (const listed of WORDS.flatMap((one) => [SPANISH.words[one].say, ...SPANISH.words[one].also])) bareWordsIn(SPANISH)(listed).forEach(after);
+  expect(after(word)).toBe(pronouncer(SPANISH.pronunciation)(word));
+});
