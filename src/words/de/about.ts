@@ -13,7 +13,6 @@ export const words: AboutWords = {
         lines: [
           'Die erste Version: Durchläufe per Sprache, Taste oder mit einem Taster, und ein Logbuch aller Objektive.',
           'Aufnahmen prüfen einen Wert. Eine Übungskamera zeigt, was das Licht alles tun kann.',
-          'Auf Deutsch, Englisch, Französisch, Japanisch und Spanisch.',
         ],
       },
     ],

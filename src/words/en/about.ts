@@ -13,7 +13,6 @@ export const words: AboutWords = {
         lines: [
           'The first version: sweeps by voice, by keys or with one switch, and a logbook of every lens.',
           'Photographs check a value. A practice camera shows what the light can do.',
-          'In English, German, Spanish, French and Japanese.',
         ],
       },
     ],

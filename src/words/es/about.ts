@@ -13,7 +13,6 @@ export const words: AboutWords = {
         lines: [
           'La primera versión: barridos con la voz, con teclas o con un pulsador, y un cuaderno de todos los objetivos.',
           'Las fotos comprueban un valor. Una cámara de práctica muestra lo que puede hacer la luz de enfoque.',
-          'En español, alemán, francés, inglés y japonés.',
         ],
       },
     ],

@@ -13,7 +13,6 @@ export const words: AboutWords = {
         lines: [
           'La première version : des balayages à la voix, au clavier ou avec un seul contacteur, et un carnet de tous les objectifs.',
           'Des photos contrôlent une valeur. Un simulateur montre ce que le témoin peut faire.',
-          'En français, allemand, anglais, espagnol et japonais.',
         ],
       },
     ],
