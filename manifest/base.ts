@@ -1,5 +1,6 @@
 // What the two browsers' manifests have in common. Permissions are the least that works: the sweep and the logbook are
-// kept on this computer (`storage`) without a ceiling that could drop them (`unlimitedStorage`). No page is ever read.
+// kept on this computer (`storage`) without a ceiling that thousands of records reach (`unlimitedStorage`,
+// docs/decisions/unlimited-storage.md). No page is ever read.
 import packageJson from '../package.json' with { type: 'json' };
 
 /** Alt+Shift+S is among the keys both browsers really assign; Alt+Shift+A, B, C, N, P and R are silently left unassigned. */
@@ -30,6 +31,8 @@ export const base = {
   default_locale: 'en',
   icons: { 16: 'icons/16.png', 32: 'icons/32.png', 48: 'icons/48.png', 128: 'icons/128.png' },
   action: toolbarButton,
+  /** The settings, as the browser's own list of extensions offers them: the panel in a tab, at that screen. */
+  options_ui: { page: 'panel.html#settings', open_in_tab: true },
   /** Typed into the address bar before what is looked up. */
   omnibox: { keyword: 'sb' },
   content_security_policy: { extension_pages: contentPolicy },

@@ -2,6 +2,7 @@
 import * as v from 'valibot';
 import { LANGUAGES } from './language.ts';
 import { TrainingRound } from './practice/training/round.ts';
+import { Moment } from './storedUnits.ts';
 import { Manner } from './sweep/manner.ts';
 
 /** More would say little: only the newest count. */
@@ -43,8 +44,12 @@ export const Settings = v.object({
       days: v.pipe(v.number(), v.integer(), v.minValue(7), v.maxValue(3650)),
       /** Under which name this computer's last values travel through the browser's sync; null where they do not. */
       sync: v.optional(v.nullable(v.pipe(v.string(), v.minLength(1), v.maxLength(60))), null),
+      /** The person is reminded of a backup. */
+      remind: v.optional(v.fallback(v.boolean(), true), true),
+      /** When that was last put off. */
+      putOff: v.optional(v.fallback(v.nullable(Moment), null), null),
     }),
-    { days: 365, sync: null },
+    { days: 365, sync: null, remind: true, putOff: null },
   ),
   training: v.optional(
     v.object({

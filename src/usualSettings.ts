@@ -8,7 +8,7 @@ export const USUAL_SETTINGS: Settings = {
   sound: true,
   loudness: 1,
   soundChecked: false,
-  logbook: { days: 365, sync: null },
+  logbook: { days: 365, sync: null, remind: true, putOff: null },
   training: { rounds: [], own: false },
   coached: 0,
   language: { screens: 'browser', voice: 'screens' },

@@ -1,14 +1,16 @@
-// Opens the panel from the toolbar button and from the shortcut, answers in the address bar, and marks the button while a
+// Opens the panel from the toolbar button and from the shortcut, says after the first install where these are, answers in the address bar, and marks the button while a
 // sweep is under way. It keeps nothing that it cannot read again, so the browser may stop it at any time.
 import { KEY } from '../logbook/keys.ts';
-import { mark, message, onStored, onTyped, opensPanel, readStored } from '../platform/addressBar.ts';
+import { mark, message, onStored, onTyped, opensPanel, opensWelcome, readStored } from '../platform/addressBar.ts';
 import { now } from '../platform/clock.ts';
 import { likedLanguages } from '../platform/language.ts';
-import { onToolbarButton, sidebar, sidePanel } from '../platform/toolbar.ts';
+import { onFirstInstall, onToolbarButton, sidebar, sidePanel } from '../platform/toolbar.ts';
 import { createLastValues } from './lastValues.ts';
 
 if (sidePanel) {
   void sidePanel.setPanelBehavior({ openPanelOnActionClick: true });
+  // Firefox says by itself where the button is.
+  onFirstInstall(opensWelcome);
 } else {
   // Firefox counts the click as the person's wish only until the first await: toggle at once.
   onToolbarButton(() => void sidebar?.toggle());

@@ -32,14 +32,17 @@ interface Props {
   readonly session: Session;
   /** Where the panel takes over a page in which something may have been pressed. */
   readonly held?: Held;
+  /** The screen that the address asks for: the browser's list of extensions leads to the settings. */
+  readonly asked?: string;
 }
 
-export function App({ session, held }: Props) {
+export function App({ session, held, asked }: Props) {
   const around = useMemo(() => ({ session, way: newWay(), start: newDraft(), bench: newBench() }), [session]);
   const { way } = around;
   const sweep = session.sweep.value;
   useWhereTheSweepIs(session, way);
   const ready = useReady(session, held);
+  useAsked(asked, ready, session, way);
   useTheme(session, ready);
   useFocusStays();
   const place = way.place.value;
@@ -90,6 +93,16 @@ function useReady(session: Session, held: Held | undefined): boolean {
   }, [ready, session, held]);
   return ready;
 }
+
+/** Once, to the screen that was asked for, unless a sweep is under way here. */
+function useAsked(asked: string | undefined, ready: boolean, session: Session, way: Way): void {
+  useEffect(() => {
+    const sweeping = session.sweep.peek() !== null && session.role.peek() === 'owner';
+    if (ready && asked === SETTINGS.at && !sweeping) way.home(SETTINGS);
+  }, [asked, ready, session, way]);
+}
+
+const SETTINGS = { at: 'settings' } as const;
 
 /** Until the settings have been read, the panel wears what it wore last. */
 function useTheme(session: Session, ready: boolean): void {

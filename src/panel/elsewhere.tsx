@@ -2,12 +2,13 @@
 import { late } from './parts/late.tsx';
 import type { Place } from './route.ts';
 
+const AboutScreen = late(async () => (await import('./about/aboutScreen.tsx')).AboutScreen, 'about');
 const BenchScreen = late(async () => (await import('./bench/benchScreen.tsx')).BenchScreen, 'bench', 'cautions', 'print', 'rig');
 const BodyScreen = late(async () => (await import('./kit/bodyScreen.tsx')).BodyScreen, 'kit');
 const ConverterScreen = late(async () => (await import('./kit/converterScreen.tsx')).ConverterScreen, 'kit');
 const EnteringScreen = late(async () => (await import('./entering/enteringScreen.tsx')).EnteringScreen, 'entering', 'entered', 'conditions', 'kit');
 const FilesScreen = late(async () => (await import('./files/filesScreen.tsx')).FilesScreen, 'files');
-const HelpScreen = late(async () => (await import('./help/helpScreen.tsx')).HelpScreen, 'help', 'firstHold', 'sweep');
+const HelpScreen = late(async () => (await import('./help/helpScreen.tsx')).HelpScreen, 'about', 'help', 'firstHold', 'sweep');
 const KitScreen = late(async () => (await import('./kit/kitScreen.tsx')).KitScreen, 'kit');
 const LensScreen = late(async () => (await import('./kit/lensScreen.tsx')).LensScreen, 'kit');
 const LogbookScreen = late(async () => (await import('./logbook/logbookScreen.tsx')).LogbookScreen, 'logbook', 'lookUp');
@@ -32,7 +33,7 @@ const RecordScreen = late(
   'sweep',
   'trouble',
 );
-const SettingsScreen = late(async () => (await import('./settings/settingsScreen.tsx')).SettingsScreen, 'settings', 'manner', 'sound');
+const SettingsScreen = late(async () => (await import('./settings/settingsScreen.tsx')).SettingsScreen, 'about', 'settings', 'manner', 'sound');
 const SituationScreen = late(
   async () => (await import('./logbook/situationScreen.tsx')).SituationScreen,
   'situation',
@@ -87,6 +88,8 @@ export function Elsewhere({ place }: { readonly place: Place }) {
       return <WalkScreen />;
     case 'help':
       return <HelpScreen />;
+    case 'about':
+      return <AboutScreen />;
     case 'training':
       return <TrainingScreen />;
     case 'voice':

@@ -5,7 +5,21 @@ import { computed, signal, type ReadonlySignal } from '@preact/signals';
 export type Place =
   | {
       readonly at:
-        'start' | 'next' | 'practice' | 'sweep' | 'logbook' | 'kit' | 'plan' | 'files' | 'settings' | 'help' | 'bench' | 'walk' | 'training' | 'voice';
+        | 'start'
+        | 'next'
+        | 'practice'
+        | 'sweep'
+        | 'logbook'
+        | 'kit'
+        | 'plan'
+        | 'files'
+        | 'settings'
+        | 'help'
+        | 'about'
+        | 'bench'
+        | 'walk'
+        | 'training'
+        | 'voice';
     }
   | { readonly at: 'record' | 'entering' | KitPlace; readonly id: string }
   /** `situation`: of the pictures, where it is known. */

@@ -22,6 +22,9 @@ const described = (line: string): string =>
 /** An answer was chosen: the panel, in a tab, because no side panel may be opened from here. */
 export const opensPanel = (): void => chrome.omnibox.onInputEntered.addListener(() => void chrome.tabs.create({ url: chrome.runtime.getURL('panel.html') }));
 
+/** The page that says how the panel is opened. */
+export const opensWelcome = (): void => void chrome.tabs.create({ url: chrome.runtime.getURL('welcome.html') });
+
 /** What lies under this key, or everything. */
 export const readStored = (key: string | null): Promise<Record<string, unknown>> => chrome.storage.local.get(key);
 

@@ -1,4 +1,5 @@
 // The areas of the catalogue: the sentences that are read together, each with its interface.
+import type { AboutWords } from './aboutWords.ts';
 import type { BenchWords } from './benchWords.ts';
 import type { CardWords } from './cardWords.ts';
 import type { CautionsWords } from './cautionsWords.ts';
@@ -42,10 +43,12 @@ import type { ToldWords } from './toldWords.ts';
 import type { TrainingWords } from './trainingWords.ts';
 import type { TroubleWords } from './troubleWords.ts';
 import type { VoiceWords } from './voiceWords.ts';
+import type { WelcomeWords } from './welcomeWords.ts';
 import type { WorkshopWords } from './workshopWords.ts';
 
 /** The areas and what each can say. */
 export interface Words {
+  readonly about: AboutWords;
   readonly bench: BenchWords;
   readonly card: CardWords;
   readonly cautions: CautionsWords;
@@ -89,6 +92,7 @@ export interface Words {
   readonly training: TrainingWords;
   readonly trouble: TroubleWords;
   readonly voice: VoiceWords;
+  readonly welcome: WelcomeWords;
   readonly workshop: WorkshopWords;
 }
 export type Area = keyof Words;

@@ -23,6 +23,13 @@ export interface FilesWords {
     readonly write: string;
     readonly withoutWords: string;
   };
+  /** The reminder of a backup, on the start. */
+  readonly reminder: {
+    readonly label: string;
+    readonly unsaved: (count: number) => string;
+    readonly uninstall: string;
+    readonly notNow: string;
+  };
   readonly restore: {
     readonly choose: string;
     readonly fault: Readonly<Record<BackupFault, string>>;

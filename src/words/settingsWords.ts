@@ -37,6 +37,8 @@ export interface SettingsWords {
     /** On a slider, for those who hear the screen. */
     readonly seconds: (time: Seconds) => string;
   };
+  /** What opens the panel; `where`: in a browser whose own page no extension may open. */
+  readonly shortcut: { readonly title: string; readonly change: string; readonly where: string };
   readonly sound: {
     readonly speak: string;
     readonly tones: Required<Option>;
@@ -65,6 +67,7 @@ export interface SettingsWords {
     /** In a list of its own, beside `after`. */
     readonly age: (age: Age) => string;
   };
+  readonly backup: { readonly title: string; readonly remind: Required<Option> };
   readonly computers: { readonly title: string; readonly carry: Required<Option> };
   readonly listening: {
     readonly title: string;

@@ -70,6 +70,14 @@ test('no screen beside the sweep has a fault, empty or in use', async () => {
     await back(page);
     await until(seat, 'the start', (seen) => seen.screen === 'start');
   }
+  await choose(seat, 'Settings');
+  await screen(page, 'settings');
+  await choose(seat, 'About Sweepbook');
+  await screen(page, 'about');
+  await look('about');
+  await back(page);
+  await back(page);
+  await until(seat, 'the start', (seen) => seen.screen === 'start');
 
   await putUnderWay(chromium, sweepIn('offered'));
   await untilPhase(seat, 'offered');
@@ -161,7 +169,7 @@ test('no screen of a logbook and kit of years has a fault', async () => {
   await page.locator('.voicemark').click();
   await says(page, 'Allow');
   await look('voice');
-  for (const tab of ['hearing', 'microphone', 'card']) {
+  for (const tab of ['hearing', 'microphone', 'card', 'welcome']) {
     const paper = await chromium.openTab(tab === 'card' ? 'card.html#b' : `${tab}.html`);
     await paper.waitForFunction(() => (document.querySelector('main')?.textContent ?? '').length > 60);
     found.push(...(await faults(paper, tab)));

@@ -62,6 +62,8 @@ export async function launchChromium(options: ChromiumOptions = {}): Promise<Chr
     ignoreDefaultArgs: [...(options.audible ? muting : []), ...(options.throttled ? unthrottling : [])],
     defaultViewport: null,
   });
+  // What a first install opens would stand in the way.
+  closeWelcome(browser);
   const target = await browser.waitForTarget(isOurWorker, { timeout: 15_000 });
   const worker = await target.worker();
   if (worker === null) throw new Error('The extension started no service worker.');
@@ -100,6 +102,21 @@ export async function launchChromium(options: ChromiumOptions = {}): Promise<Chr
 
 function isOurWorker(target: Target): boolean {
   return target.type() === 'service_worker' && target.url().startsWith('chrome-extension://');
+}
+
+/** The first such page: a test may open it again to look at it. */
+function closeWelcome(browser: Browser): void {
+  let closed = false;
+  const close = async (target: Target): Promise<void> => {
+    if (closed || target.type() !== 'page' || !target.url().endsWith('/welcome.html')) return;
+    closed = true;
+    await target
+      .page()
+      .then((page) => page?.close())
+      .catch(() => undefined);
+  };
+  for (const event of ['targetcreated', 'targetchanged'] as const) browser.on(event, (target) => void close(target));
+  for (const target of browser.targets()) void close(target);
 }
 
 async function clickToolbar(browser: Browser, extensionId: string): Promise<{ panel: Page; clicked: number }> {

@@ -43,6 +43,13 @@ test('the start and the screens beside a sweep, with nothing kept', async () => 
     await back(walk);
     await untilStart(seat);
   }
+  await openThe(walk, 'Settings');
+  await go(walk, 'About Sweepbook');
+  await untilScreen(walk, 'about');
+  await measure(walk, 'about');
+  await back(walk);
+  await back(walk);
+  await untilStart(seat);
   await go(walk, 'Practice camera');
   await measure(walk, 'practice');
   await go(walk, 'Practice pictures');

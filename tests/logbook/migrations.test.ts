@@ -57,8 +57,13 @@ describe('a store of version 2', () => {
     }
     expect([contents.kit, contents.backup]).toEqual([version2.kit, version2.backup]);
     // What was not yet there to be set has its usual value.
-    const { voice } = version2.settings;
-    expect(contents.settings).toEqual({ ...USUAL_SETTINGS, ...version2.settings, voice: { ...USUAL_SETTINGS.voice, ...voice } });
+    const { voice, logbook } = version2.settings;
+    expect(contents.settings).toEqual({
+      ...USUAL_SETTINGS,
+      ...version2.settings,
+      voice: { ...USUAL_SETTINGS.voice, ...voice },
+      logbook: { ...USUAL_SETTINGS.logbook, ...logbook },
+    });
   });
 });
 

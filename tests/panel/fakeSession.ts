@@ -329,6 +329,18 @@ export class FakeSession implements Session {
   }
 
   browserRecognises = true;
+  /** The version that was open last, and whether the browser's own shortcuts can be opened. */
+  seen: string | null = null;
+  shortcutsOpen = true;
+  get installed(): Session['installed'] {
+    return {
+      version: () => '0.1.0',
+      browser: () => 'Heron 5',
+      lastSeen: () => this.seen,
+      see: () => void (this.seen = '0.1.0'),
+      openShortcuts: this.shortcutsOpen ? () => void this.asked.push('shortcuts') : null,
+    };
+  }
   voices = (): Promise<readonly string[]> => Promise.resolve(['Fen', 'Moor']);
   openPage(page: string): void {
     this.asked.push(page);

@@ -102,6 +102,43 @@ describe('settings', () => {
   });
 });
 
+describe('the shortcut that opens the panel', () => {
+  test('is changed on the browser’s own page', async () => {
+    const session = await at('Settings');
+    await act(() => void click('Change the shortcut'));
+    expect(session.asked).toEqual(['shortcuts']);
+  });
+
+  test('where an extension may not open that page, it is said where it is', async () => {
+    const session = new FakeSession();
+    session.shortcutsOpen = false;
+    await at('Settings', session);
+    expect(screen.queryByText('Change the shortcut')).toBeNull();
+    expect(text()).toContain('in the browser’s add-ons manager, behind the cog');
+  });
+});
+
+describe('the settings as the browser’s list of extensions opens them', () => {
+  const opened = async (session: FakeSession): Promise<string | undefined> => {
+    await show(session, 'settings');
+    return screen.getByRole('main').dataset['screen'];
+  };
+
+  test('stand there at once, with the start behind them', async () => {
+    expect(await opened(new FakeSession())).toBe('settings');
+    await act(() => void click('Back'));
+    expect(screen.getByRole('main').dataset['screen']).toBe('start');
+  });
+
+  test('wait for a sweep that is under way here, and not for one that runs elsewhere', async () => {
+    expect(await opened(new FakeSession().open())).toBe('sweep');
+    cleanup();
+    const follower = new FakeSession().open();
+    follower.role.value = 'follower';
+    expect(await opened(follower)).toBe('settings');
+  });
+});
+
 describe('the search of the settings', () => {
   const find = (typed: string) => act(() => void type('Find a setting', typed));
   const found = (): string[] => [...document.querySelectorAll('search button')].map(({ textContent }) => textContent ?? '');

@@ -12,8 +12,9 @@ watchFocus();
 export const PATIENCE = 20_000;
 configure({ asyncUtilTimeout: PATIENCE });
 
-export async function show(session: FakeSession): Promise<FakeSession> {
-  render(<App session={session} />);
+/** `asked`: the screen that the address asks for. */
+export async function show(session: FakeSession, asked = ''): Promise<FakeSession> {
+  render(<App session={session} asked={asked} />);
   await act(() => session.ready);
   await act(() => session.ready);
   await partsRead();

@@ -39,7 +39,7 @@ export const ROOMS = table({
   sweep: { holds: ['src/sweep'], knows: ['units', 'a stored sweep', 'sweep/belief', 'sweep/end', 'sweep/next', 'sweep/trouble', 'sweep/transfer'] },
   kit: { holds: ['src/kit'], knows: ['units', 'calendar', 'result', 'a stored sweep'] },
   practice: { holds: ['src/practice'], knows: ['units', 'a stored sweep', 'sweep'] },
-  settings: { holds: ['src/settings.ts', 'src/usualSettings.ts'], knows: ['language', 'a stored sweep', 'practice'] },
+  settings: { holds: ['src/settings.ts', 'src/usualSettings.ts'], knows: ['units', 'language', 'a stored sweep', 'practice'] },
   optics: { holds: ['src/optics'], knows: ['units', 'result', 'a stored sweep', 'kit'] },
   'optics/print': { holds: ['src/optics/print'], knows: ['units', 'result', 'optics'] },
   'optics/sketch': { holds: ['src/optics/sketch'], knows: ['units', 'optics', 'optics/print'] },

@@ -18,6 +18,7 @@ export const ALIKE: Readonly<Record<Other, Readonly<Record<string, string>>>> = 
     Plan: 'a word of German',
     Pause: 'a word of German',
     Start: 'a word of German',
+    Version: 'a word of German',
   },
   es: {
     Sensor: 'the trade has this word',
@@ -41,6 +42,7 @@ export const ALIKE: Readonly<Record<Other, Readonly<Record<string, string>>>> = 
     Centre: 'a word of French',
     centre: 'a word of French',
     Corrections: 'a word of French',
+    Licences: 'a word of French',
   },
   ja: {},
 };

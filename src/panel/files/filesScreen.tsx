@@ -1,6 +1,5 @@
 // Out and in: a backup of everything, tables of the results, and the copies this browser keeps by itself.
 import { useState } from 'preact/hooks';
-import { writeBackup } from '../../logbook/backup/backup.ts';
 import { styleFor } from '../../logbook/csv/style.ts';
 import { writeTable } from '../../logbook/csv/writeTable.ts';
 import { isoOf } from '../../calendar.ts';
@@ -14,6 +13,7 @@ import { Heading } from '../parts/heading.tsx';
 import { useSurroundings } from '../useSession.ts';
 import { Copies } from './copies.tsx';
 import { Restore } from './restore.tsx';
+import { saveBackup } from './saveBackup.ts';
 import { TableIn } from './tableIn.tsx';
 
 export function FilesScreen() {
@@ -22,10 +22,7 @@ export function FilesScreen() {
   const made = session.backedUp.value;
   const [said, setSaid] = useState('');
   const write = async (): Promise<void> => {
-    const taught = await session.taughtInAll();
-    saveFile(`sweepbook-backup-${day()}.json`, 'application/json', writeBackup(libraryIn(session), session.clock(), taught.ok ? taught.value : []));
-    session.backUp();
-    setSaid(taught.ok ? '' : backup.withoutWords);
+    setSaid((await saveBackup(session)) ? '' : backup.withoutWords);
   };
   const day = (): string => isoOf(session.clock(), 'day');
   return (

@@ -1,5 +1,6 @@
 // The help: what is possible at this moment first; behind it, folded, everything that can be told, in the words, keys and presses that the
 // recogniser itself works with.
+import { ToAbout } from '../about/toAbout.tsx';
 import { Heading } from '../parts/heading.tsx';
 import { ScreenRoom } from '../parts/room.tsx';
 import { words } from '../../words/catalogue.ts';
@@ -29,6 +30,7 @@ export function HelpScreen() {
         <WordTable />
         <PressTable />
       </div>
+      <ToAbout />
     </>
   );
 }

@@ -76,7 +76,7 @@ export function LogbookScreen() {
             </form>
           </search>
           <Filters bodies={kit.bodies} filter={filter} onChange={setFilter} />
-          {reminder && <p class="notice small">{say.backUp(reminder)}</p>}
+          {reminder && session.settings.value.logbook.remind && <p class="notice small">{say.backUp(reminder)}</p>}
           {found.length === 0 ? (
             <p class="muted">{nothingFound(query, filter.show)}</p>
           ) : body && filter.show !== 'retired' ? (

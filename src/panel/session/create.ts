@@ -220,6 +220,7 @@ export function createSession(ports: Ports): Session {
     openPage: ports.openPage,
     voices: ports.speech.voices,
     browserRecognises: ports.browserRecognises,
+    installed: ports.installed,
     attend(attendant) {
       touched();
       attending.value = attendant;

@@ -3,6 +3,7 @@ import { createAlarms } from '../../platform/alarm.ts';
 import { newId, newSeed } from '../../platform/chance.ts';
 import { now } from '../../platform/clock.ts';
 import { browserRecogniser } from '../../platform/ear/available.ts';
+import { installed } from '../../platform/installed.ts';
 import { createOwnership } from '../../platform/ownership.ts';
 import { createSpeech } from '../../platform/speech.ts';
 import { store } from '../../platform/storage.ts';
@@ -34,6 +35,7 @@ export const openSession = (): Session =>
     takes: async () => (await import('../../platform/takes.ts')).takesIn(tag),
     browserRecognises: browserRecogniser() !== null,
     languages: { liked: likedLanguages, wear: wearLanguages },
+    installed,
     now,
     newId,
     newSeed,

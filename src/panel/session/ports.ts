@@ -3,6 +3,7 @@ import type { Alarms } from '../../platform/alarm.ts';
 import type { Microphone } from '../../platform/ear/asking.ts';
 import type { Ear } from '../../platform/ear/ear.ts';
 import type { EarOwner } from '../../platform/ear/owner.ts';
+import type { Installed } from '../../platform/installed.ts';
 import type { KeptCrops } from '../../platform/keptCrops.ts';
 import type { Ownership } from '../../platform/ownership.ts';
 import type { Snapshots } from '../../platform/snapshots.ts';
@@ -34,6 +35,7 @@ export interface Ports {
   readonly browserRecognises: boolean;
   /** Those that the person likes, as the browser tells it, best first; and those that the pages wear from now on. */
   readonly languages: { readonly liked: () => readonly string[]; readonly wear: (languages: Languages) => void };
+  readonly installed: Installed;
   readonly now: () => Moment;
   readonly newId: () => string;
   readonly newSeed: () => number;

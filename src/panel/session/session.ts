@@ -15,6 +15,7 @@ import type { HandDraft } from '../../logbook/recordByHand.ts';
 import type { Microphone } from '../../platform/ear/asking.ts';
 import type { Deaf } from '../../voice/deaf.ts';
 import type { EarState } from '../../platform/ear/owner.ts';
+import type { Installed } from '../../platform/installed.ts';
 import type { CropFault, CropPair } from '../../platform/keptCrops.ts';
 import type { CopyFault } from '../../platform/snapshots.ts';
 import type { Page } from '../../platform/tabs.ts';
@@ -258,7 +259,7 @@ export interface Session {
   /** Makes this panel the one that runs the sweep. */
   takeOver(): void;
   /**
-   * Opens the page that asks for the microphone, as a side panel cannot ask, the one that checks hearing, or
+   * Opens the page that asks for the microphone, as a side panel cannot ask, the one that checks hearing, the licences, or
    * one that prints: the card of a body, what to enter for a lens, the target of a situation.
    */
   openPage(page: Page): void;
@@ -270,6 +271,8 @@ export interface Session {
   trySound(): Promise<SoundHeard>;
   /** The browser has a recogniser of its own. */
   readonly browserRecognises: boolean;
+  /** What is installed, and what of it has been seen. */
+  readonly installed: Installed;
   /** The names of this computer's voices that speak the language, once the browser has found them. */
   voices(): Promise<readonly string[]>;
   /** From now on the attendant gets every word and press, until the returned function is called. */

@@ -1,4 +1,4 @@
-// When a measurement is due again, and whether last values travel to the person's other computers.
+// When a measurement is due again, whether a backup is reminded of, and whether last values travel to the person's other computers.
 import { Choose } from '../parts/choose.tsx';
 import { ScreenRoom } from '../parts/room.tsx';
 import { Tick } from '../parts/tick.tsx';
@@ -9,8 +9,8 @@ import { Setting } from './setting.tsx';
 
 export function LogbookRoom() {
   const session = useSession();
-  const { again, computers, pages, states } = words('settings');
-  const { days, sync } = session.settings.value.logbook;
+  const { again, backup, computers, pages, states } = words('settings');
+  const { days, sync, remind } = session.settings.value.logbook;
   const old = AGES.find((one) => one.days === days);
   return (
     <ScreenRoom name="settings" title={pages.logbook} state={states.logbook(old?.age ?? null, sync !== null)}>
@@ -22,6 +22,10 @@ export function LogbookRoom() {
           chosen={String(days)}
           onChoose={(chosen) => session.changeSettings({ logbook: { days: Number(chosen) } })}
         />
+      </Setting>
+      <Setting is="backup">
+        <h3>{backup.title}</h3>
+        <Tick {...backup.remind} on={remind} onChange={(on) => session.changeSettings({ logbook: { remind: on } })} />
       </Setting>
       <Setting is="computers">
         <h3>{computers.title}</h3>

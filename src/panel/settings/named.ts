@@ -11,10 +11,12 @@ export type SettingName =
   | 'order'
   | 'hold time'
   | 'pace'
+  | 'shortcut'
   | 'speech'
   | 'tones'
   | 'sound check'
   | 'due again'
+  | 'backup'
   | 'computers'
   | 'listening'
   | 'hearing check'
@@ -37,7 +39,7 @@ type Labelled = Readonly<Record<string, { readonly label: string; readonly note?
 
 /** In the order of the screen. */
 export function namedSettings({ manner }: Settings): readonly NamedSetting[] {
-  const { working, sound, look, language, again, computers, listening } = words('settings');
+  const { working, shortcut, sound, look, language, again, backup, computers, listening } = words('settings');
   const { care, cares, order, orders } = words('manner');
   const check = words('sound');
   // Of a person's own pace no time is set; any stands for it.
@@ -47,6 +49,7 @@ export function namedSettings({ manner }: Settings): readonly NamedSetting[] {
     { is: 'order', page: 'working', label: order, says: optionsOf(orders) },
     { is: 'hold time', page: 'working', label: working.holdTime(manner.holdTime), says: [working.holdTimeNote] },
     { is: 'pace', page: 'working', label: working.pace, says: [...optionsOf(working.paces), toDial] },
+    { is: 'shortcut', page: 'working', label: shortcut.title, says: [shortcut.change, shortcut.where] },
     { is: 'speech', page: 'sound', label: sound.speak, says: [sound.rate, sound.voice, sound.anyVoice, ...Object.values(sound.rates)] },
     { is: 'tones', page: 'sound', label: sound.tones.label, says: [sound.tones.note] },
     { is: 'sound check', page: 'sound', label: check.title, says: [check.loudness, check.play, check.off, check.switchOn] },
@@ -58,6 +61,7 @@ export function namedSettings({ manner }: Settings): readonly NamedSetting[] {
     { is: 'language', page: 'language', label: language.screens, says: LANGUAGES.map(ownName) },
     { is: 'voice language', page: 'language', label: language.voice, says: [language.asScreens, language.note, ...LANGUAGES.map(ownName)] },
     { is: 'due again', page: 'logbook', label: again.after, says: [again.title] },
+    { is: 'backup', page: 'logbook', label: backup.remind.label, says: [backup.title, backup.remind.note] },
     { is: 'computers', page: 'logbook', label: computers.carry.label, says: [computers.title, computers.carry.note] },
   ];
 }

@@ -1,5 +1,6 @@
 // The settings: how the person wants to work, how the panel speaks, sounds and listens, and how the logbook keeps. Each takes effect at
 // once; each page of them is a room to open, and a search leads into it.
+import { ToAbout } from '../about/toAbout.tsx';
 import { Heading } from '../parts/heading.tsx';
 import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
@@ -25,6 +26,7 @@ export function SettingsScreen() {
         <LanguageRoom />
         <LogbookRoom />
       </div>
+      <ToAbout />
     </>
   );
 }

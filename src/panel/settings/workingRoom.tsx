@@ -5,6 +5,7 @@ import { words } from '../../words/catalogue.ts';
 import { useSession } from '../useSession.ts';
 import { PacePick } from './pacePick.tsx';
 import { Setting } from './setting.tsx';
+import { Shortcut } from './shortcut.tsx';
 import { Slide } from './slide.tsx';
 
 export function WorkingRoom() {
@@ -32,6 +33,9 @@ export function WorkingRoom() {
       </Setting>
       <Setting is="pace">
         <PacePick />
+      </Setting>
+      <Setting is="shortcut">
+        <Shortcut />
       </Setting>
     </ScreenRoom>
   );

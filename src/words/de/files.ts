@@ -17,6 +17,12 @@ export const words: FilesWords = {
     write: 'Sicherung schreiben',
     withoutWords: 'Die Sicherung ist geschrieben, aber ohne die angelernten Wörter. Sie sind gerade nicht lesbar.',
   },
+  reminder: {
+    label: 'Sicherung',
+    unsaved: (count) => write.count(count, { one: '# Messung ist in keiner Sicherung.', other: '# Messungen sind in keiner Sicherung.' }),
+    uninstall: 'Wird Sweepbook entfernt, ist das Logbuch gelöscht.',
+    notNow: 'Nicht jetzt',
+  },
   restore: {
     choose: 'Sicherung zurückholen',
     fault: {

@@ -50,6 +50,11 @@ export const words: SettingsWords = {
     toDial: (time) => `Zeit zum Einstellen: ${write.unit(time, 'second')}`,
     seconds: (time) => write.unit(time, 'second'),
   },
+  shortcut: {
+    title: 'Tastenkürzel zum Öffnen',
+    change: 'Tastenkürzel ändern',
+    where: 'Es wird in der Add-ons-Verwaltung des Browsers geändert, hinter dem Zahnrad.',
+  },
   sound: {
     speak: 'Jeden Wert sprechen',
     tones: { label: 'Töne', note: 'Wenn eine Probe beginnt und endet und wenn eine Antwort notiert oder abgelehnt wird.' },
@@ -83,6 +88,10 @@ export const words: SettingsWords = {
     title: 'Wieder fällig',
     after: 'Eine Messung gilt',
     age,
+  },
+  backup: {
+    title: 'Sicherung',
+    remind: { label: 'An die Sicherung erinnern', note: 'Nach fünf neuen Messungen oder nach 30 Tagen. Wird Sweepbook entfernt, ist das Logbuch gelöscht.' },
   },
   computers: {
     title: 'Ihre anderen Computer',

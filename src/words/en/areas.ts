@@ -4,6 +4,7 @@ import type { AreasOf } from '../areas.ts';
 const firstSweep = () => import('./firstSweep.ts');
 
 export const areas: AreasOf = {
+  about: () => import('./about.ts'),
   bench: () => import('./bench.ts'),
   card: () => import('./card.ts'),
   cautions: () => import('./cautions.ts'),
@@ -47,5 +48,6 @@ export const areas: AreasOf = {
   training: () => import('./training.ts'),
   trouble: async () => ({ words: (await firstSweep()).trouble }),
   voice: () => import('./voice.ts'),
+  welcome: () => import('./welcome.ts'),
   workshop: () => import('./workshop.ts'),
 };

@@ -17,6 +17,12 @@ export const words: FilesWords = {
     write: 'Write a backup file',
     withoutWords: 'The backup is written, but without the words you taught. They cannot be read just now.',
   },
+  reminder: {
+    label: 'Backup',
+    unsaved: (count) => write.count(count, { one: '# record is in no backup.', other: '# records are in no backup.' }),
+    uninstall: 'When Sweepbook is uninstalled, the logbook is deleted.',
+    notNow: 'Not now',
+  },
   restore: {
     choose: 'Bring a backup back in',
     fault: {

@@ -44,6 +44,11 @@ export const words: SettingsWords = {
     toDial: (time) => `Time to dial: ${write.unit(time, 'second')}`,
     seconds: (time) => write.unit(time, 'second'),
   },
+  shortcut: {
+    title: 'Shortcut that opens the panel',
+    change: 'Change the shortcut',
+    where: 'It is changed in the browser’s add-ons manager, behind the cog.',
+  },
   sound: {
     speak: 'Speak every value',
     tones: { label: 'Tones', note: 'When a hold begins and ends, and when an answer is noted or refused.' },
@@ -74,6 +79,10 @@ export const words: SettingsWords = {
     title: 'Due again',
     after: 'A measurement is old after',
     age,
+  },
+  backup: {
+    title: 'Backup',
+    remind: { label: 'Remind me of a backup', note: 'After five new records, or after 30 days. When Sweepbook is uninstalled, the logbook is deleted.' },
   },
   computers: {
     title: 'Your other computers',

@@ -3,6 +3,7 @@
 const firstSweep = () => import('./firstSweep.ts');
 
 export const areas = {
+  about: () => import('./about.ts'),
   bench: () => import('./bench.ts'),
   cautions: () => import('./cautions.ts'),
   conditions: async () => ({ words: (await firstSweep()).conditions }),
@@ -46,5 +47,6 @@ export const areas = {
   hearing: () => import('./hearing.ts'),
   microphone: () => import('./microphone.ts'),
   paper: () => import('./paper.ts'),
+  welcome: () => import('./welcome.ts'),
   workshop: () => import('./workshop.ts'),
 };

@@ -17,6 +17,13 @@ export const words: FilesWords = {
     write: 'Hacer una copia',
     withoutWords: 'La copia de seguridad está hecha, pero sin sus palabras propias. Ahora no se pueden leer.',
   },
+  reminder: {
+    label: 'Copia de seguridad',
+    unsaved: (count) =>
+      write.count(count, { one: '# barrido no está en ninguna copia de seguridad.', other: '# barridos no están en ninguna copia de seguridad.' }),
+    uninstall: 'Al desinstalar Sweepbook se borra el cuaderno.',
+    notNow: 'Ahora no',
+  },
   restore: {
     choose: 'Recuperar una copia',
     fault: {

@@ -47,6 +47,11 @@ export const words: SettingsWords = {
     toDial: (time) => `Tiempo para poner el valor: ${write.unit(time, 'second')}`,
     seconds: (time) => write.unit(time, 'second'),
   },
+  shortcut: {
+    title: 'Atajo de teclado que abre el panel',
+    change: 'Cambiar el atajo',
+    where: 'Se cambia en la página de complementos del navegador, en el icono del engranaje.',
+  },
   sound: {
     speak: 'Decir cada valor',
     tones: { label: 'Tonos', note: 'Al empezar y terminar una prueba, y al anotar o rechazar una respuesta.' },
@@ -80,6 +85,13 @@ export const words: SettingsWords = {
     title: 'Volver a medir',
     after: 'Una medición es válida durante',
     age,
+  },
+  backup: {
+    title: 'Copia de seguridad',
+    remind: {
+      label: 'Recordarme la copia de seguridad',
+      note: 'Después de cinco barridos nuevos o de 30 días. Al desinstalar Sweepbook se borra el cuaderno.',
+    },
   },
   computers: {
     title: 'Sus otros dispositivos',

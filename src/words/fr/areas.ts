@@ -2,6 +2,7 @@
 const firstSweep = () => import('./firstSweep.ts');
 
 export const areas = {
+  about: () => import('./about.ts'),
   bench: () => import('./bench.ts'),
   card: () => import('./card.ts'),
   cautions: () => import('./cautions.ts'),
@@ -45,5 +46,6 @@ export const areas = {
   training: () => import('./training.ts'),
   trouble: async () => ({ words: (await firstSweep()).trouble }),
   voice: () => import('./voice.ts'),
+  welcome: () => import('./welcome.ts'),
   workshop: () => import('./workshop.ts'),
 };

@@ -17,6 +17,12 @@ export const words: FilesWords = {
     write: 'Faire une sauvegarde',
     withoutWords: 'La sauvegarde est faite, mais sans les mots appris. Ils ne peuvent pas être lus pour l’instant.',
   },
+  reminder: {
+    label: 'Sauvegarde',
+    unsaved: (count) => write.count(count, { one: '# fiche n’est dans aucune sauvegarde.', other: '# fiches ne sont dans aucune sauvegarde.' }),
+    uninstall: 'Désinstaller Sweepbook efface le carnet.',
+    notNow: 'Pas maintenant',
+  },
   restore: {
     choose: 'Rétablir une sauvegarde',
     fault: {

@@ -47,6 +47,11 @@ export const words: SettingsWords = {
     toDial: (time) => `Temps de réglage : ${write.unit(time, 'second')}`,
     seconds: (time) => write.unit(time, 'second'),
   },
+  shortcut: {
+    title: 'Raccourci clavier qui ouvre le panneau',
+    change: 'Changer le raccourci',
+    where: 'Il se change sur la page des extensions du navigateur, derrière la roue dentée.',
+  },
   sound: {
     speak: 'Dire chaque valeur',
     tones: { label: 'Signaux', note: 'Au début et à la fin d’un essai, et quand une réponse est notée ou refusée.' },
@@ -80,6 +85,10 @@ export const words: SettingsWords = {
     title: 'À remesurer',
     after: 'Une mesure est ancienne après',
     age,
+  },
+  backup: {
+    title: 'Sauvegarde',
+    remind: { label: 'Me rappeler la sauvegarde', note: 'Après cinq nouvelles fiches ou au bout de 30 jours. Désinstaller Sweepbook efface le carnet.' },
   },
   computers: {
     title: 'Vos autres ordinateurs',

@@ -17,6 +17,12 @@ export const words: FilesWords = {
     write: 'バックアップを作成',
     withoutWords: 'バックアップを作成しましたが、登録した言葉は今読み込めないため、入っていません。',
   },
+  reminder: {
+    label: 'バックアップ',
+    unsaved: (count) => `${write.number(count)}件の記録が、まだバックアップに入っていません。`,
+    uninstall: 'Sweepbookを削除すると、記録帳も消えます。',
+    notNow: 'あとで',
+  },
   restore: {
     choose: 'バックアップから取り込む',
     fault: {

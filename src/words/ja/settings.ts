@@ -43,6 +43,11 @@ export const words: SettingsWords = {
     toDial: (time) => `値を合わせる時間：${write.unit(time, 'second')}`,
     seconds: (time) => write.unit(time, 'second'),
   },
+  shortcut: {
+    title: 'パネルを開くショートカットキー',
+    change: 'ショートカットキーを変更',
+    where: 'ブラウザーのアドオン管理画面で、歯車のアイコンから変更します。',
+  },
   sound: {
     speak: '値を読み上げる',
     tones: { label: '合図音', note: '半押しの開始と終了、判定を受け付けたときと受け付けないときに鳴ります。' },
@@ -73,6 +78,10 @@ export const words: SettingsWords = {
     title: '要再測定',
     after: '測定の有効期間',
     age,
+  },
+  backup: {
+    title: 'バックアップ',
+    remind: { label: 'バックアップを促す', note: '新しい記録が5件になったとき、または30日たったときに表示します。Sweepbookを削除すると、記録帳も消えます。' },
   },
   computers: {
     title: 'ほかのコンピューター',

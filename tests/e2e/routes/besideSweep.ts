@@ -23,6 +23,16 @@ export async function besideSweep(tour: Tour): Promise<void> {
     await go(tour, 'Back');
     await untilStart(seat);
   }
+  await go(tour, 'Settings');
+  await untilScreen(tour, 'settings');
+  await settled(tour);
+  await go(tour, 'About Sweepbook');
+  await untilScreen(tour, 'about');
+  await settled(tour);
+  await at(tour, 'about');
+  await go(tour, 'Back');
+  await go(tour, 'Back');
+  await untilStart(seat);
   await go(tour, 'Practice camera');
   await settled(tour);
   await at(tour, 'practice');

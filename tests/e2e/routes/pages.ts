@@ -30,6 +30,7 @@ export async function pages(tour: Tour): Promise<void> {
   await visit(tour, 'workshop.html#r3', 'workshop');
   await visit(tour, `target.html#${writeOrder(ORDER)}`, 'target');
   await visit(tour, 'target.html', 'target-none');
+  await visit(tour, 'welcome.html', 'welcome');
   await visit(tour, 'microphone.html', 'microphone');
   await visit(tour, 'hearing.html', 'hearing');
   await visit(tour, 'hearing.html', 'hearing-listening', listen);

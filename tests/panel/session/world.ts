@@ -325,6 +325,7 @@ export class Window {
           erase: () => Promise.resolve(got(undefined)),
         }),
       browserRecognises: true,
+      installed: { version: () => '0.1.0', browser: () => 'Heron 5', lastSeen: () => null, see: () => undefined, openShortcuts: null },
       now: () => computer.time,
       newId: () => `id-${++ids}`,
       newSeed: () => 7,

@@ -1,0 +1,39 @@
+// Contract of what the stores are given: every permission has its reason and none is named that is not asked for, each language has its
+// listing, and its short text is the description that the browsers show.
+import { readdirSync, readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { chromiumManifest } from '../../manifest/chromium.ts';
+import { firefoxManifest } from '../../manifest/firefox.ts';
+import { LANGUAGES } from '../../src/language.ts';
+
+const read = (path: string): string => readFileSync(path, 'utf8');
+
+test('every permission has its reason, and in which browser it is asked for', () => {
+  const inChromium: readonly string[] = chromiumManifest.permissions ?? [];
+  const inFirefox: readonly string[] = firefoxManifest.permissions ?? [];
+  const asked = [...new Set([...inChromium, ...inFirefox])].map((name) => [
+    name,
+    !inFirefox.includes(name) ? 'Chromium' : !inChromium.includes(name) ? 'Firefox' : 'both',
+  ]);
+  const named = [...read('store/permissions.md').matchAll(/^\| `(\w+)` \| (\w+) \| (.{40,}) \|$/gm)].map(([, name, where]) => [name, where]);
+  expect(named.toSorted()).toEqual(asked.toSorted());
+});
+
+test('the declaration of data is that of the manifest', () => {
+  const declared = firefoxManifest.browser_specific_settings?.gecko?.data_collection_permissions;
+  expect(declared).toEqual({ required: ['none'] });
+  expect(read('store/data.md')).toContain('{ required: ["none"] }');
+});
+
+test('there is one listing for each language', () => {
+  expect(readdirSync('store/listing').toSorted()).toEqual(LANGUAGES.map((language) => `${language}.md`).toSorted());
+});
+
+test.each(LANGUAGES)('the listing in %s has the short text that the browsers show, and a long one that says what may leave the computer', (language) => {
+  const [, short = '', long = ''] = /## Short\n\n(.+)\n\n## Long\n\n([\s\S]+)$/.exec(read(`store/listing/${language}.md`)) ?? [];
+  const { description } = JSON.parse(read(`manifest/_locales/${language}/messages.json`)) as { description: { message: string } };
+  expect(short).toBe(description.message);
+  expect(short.length).toBeLessThanOrEqual(132);
+  expect(long.length).toBeGreaterThan(400);
+  expect(long).toMatch(/server|servidor|serveur|サーバー/i);
+});
