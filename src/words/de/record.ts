@@ -28,8 +28,8 @@ export const words: RecordWords = {
   conditions: {
     open: (noted) => (noted ? 'Helligkeit, Temperatur oder Notiz ändern' : 'Helligkeit, Temperatur und mehr notieren'),
     form: 'Wie es war',
-    save: 'Beim Durchlauf sichern',
-    saved: 'Gesichert.',
+    save: 'Beim Durchlauf speichern',
+    saved: 'Gespeichert.',
   },
   replay: {
     open: 'Probe für Probe ansehen',

@@ -36,7 +36,7 @@ const COUNTED: readonly (readonly [keyof RestorePlan['counts'], (count: string) 
   ['same', (count) => `${count} wie hier`],
   ['newer', (count) => `${count} neuer als hier`],
   ['older', (count) => `${count} älter als hier`],
-  ['conflict', (count) => `${count} im Widerspruch zu hier`],
+  ['conflict', (count) => `${count} widersprüchlich`],
   ['invalid', (count) => `${count} nicht lesbar`],
 ];
 
@@ -44,7 +44,7 @@ const IS: Readonly<Record<Exclude<Compared, 'same'>, (title: string) => string>>
   new: (title) => `${title}: neu`,
   newer: (title) => `${title}: neuer als hier`,
   older: (title) => `${title}: älter als hier`,
-  conflict: (title) => `${title}: im Widerspruch zu hier`,
+  conflict: (title) => `${title}: widersprüchlich`,
 };
 
 /** What the backup holds, and what is only here. */
