@@ -24,7 +24,7 @@ export const words: HelpWords = {
       late: { seen: 'Kam verzögert', counts: 'knapp außerhalb' },
       flicker: { seen: 'Ging aus, auch nur einmal', counts: 'außerhalb' },
       dark: { seen: 'Ging nie an', counts: 'weit außerhalb' },
-      untold: { seen: 'Hielt irgendwie nicht', counts: 'außerhalb' },
+      untold: { seen: 'Hielt nicht', counts: 'außerhalb' },
     },
     note:
       'Ein kleines Dreieck neben einem Zeichen ist ein Pfeil im Sucher. Stabiles Licht mit nur einem Pfeil zählt als außerhalb. ' +
