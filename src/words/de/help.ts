@@ -86,7 +86,7 @@ export const words: HelpWords = {
       offered: 'Wenn die Seitenleiste ein Ergebnis anbietet',
       paused: 'In der Pause',
       checking: 'Bei der Frage nach dem Fokus',
-      turning: 'Wenn der Fokus zu drehen ist',
+      turning: 'Wenn der Ring zu drehen ist',
       finished: 'Beim Ergebnis',
     },
   },

@@ -77,7 +77,7 @@ export const words: LogbookWords = {
       ? `Von ${write.count(reminder.unsaved, RECORDS)} gibt es noch keine Sicherung. Schreiben Sie jetzt eine.`
       : `Die neueste Sicherung ist ${write.count(reminder.days, { one: '# Tag', other: '# Tage' })} alt, ihr ${write.count(reminder.unsaved, { one: 'fehlt # Messung', other: 'fehlen # Messungen' })}. Schreiben Sie jetzt eine neue.`,
   noValue: 'kein Wert',
-  more: (count) => `Mehr von ${write.number(count)} zeigen`,
+  more: (count) => `Weitere von ${write.number(count)} zeigen`,
   details: (subject) => line([place(subject), subject.body]),
   standing: ({ state, at, value, measured }) => {
     if (state === 'never measured' || at === null) return 'nie gemessen';

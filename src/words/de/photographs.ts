@@ -150,7 +150,7 @@ export const words: PhotographsWords = {
     fault: 'Geben Sie die Länge der gedruckten Skala in Millimetern an, von 50 bis 200, zum Beispiel 94.',
   },
   pictures: 'Hereingeholte Bilder',
-  more: (count) => `Mehr von ${write.number(count)} zeigen`,
+  more: (count) => `Weitere von ${write.number(count)} zeigen`,
   progress: (read, all) => `${write.number(read)} von ${write.count(all, { one: '# Bild', other: '# Bildern' })} gelesen.`,
   stage: {
     waiting: 'Wartet',

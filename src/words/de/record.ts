@@ -52,7 +52,7 @@ export const words: RecordWords = {
     begunAfresh: 'Der Fokus hatte sich verschoben, deshalb begann der Durchlauf von vorn.',
     ended: 'Das Ende des Durchlaufs.',
     checking: 'Die Proben widersprachen sich, deshalb war der Fokus zu prüfen.',
-    turning: 'Der Fokus war zu drehen.',
+    turning: 'Der Ring war zu drehen.',
     offered: 'Der Durchlauf bot ein Ergebnis an.',
     next: (value, why) => `Als Nächstes kam ${writeSteps(value)}: ${why}.`,
   },

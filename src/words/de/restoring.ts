@@ -92,7 +92,7 @@ export function setAside(why: SetAside['why']): string {
         ? `${ITEM[why.list]} ${write.number(why.at)} ist nicht lesbar.`
         : `${ITEM[why.list]} ${write.number(why.at)} ist nicht lesbar, wegen „${why.field.slice(0, 60)}“ darin.`;
     case 'same id':
-      return `${ITEM[why.list]} ${write.number(why.at)} bleibt weg, weil ein anderer Eintrag dieselbe Kennung hat.`;
+      return `${ITEM[why.list]} ${write.number(why.at)} wird ausgelassen, weil ein anderer Eintrag dieselbe Kennung hat.`;
     case 'taught words unread':
       return 'Die angelernten Wörter dieser Sicherung sind nicht lesbar. Lernen Sie sie in der Hörprüfung neu an.';
   }

@@ -112,18 +112,18 @@ export const words: SeriesWords = {
   result: 'Was die Bilder zusammen zeigen',
   wait: 'Das Ergebnis kommt, wenn alle Bilder gelesen sind.',
   out: {
-    'another body': 'Mit einem anderen Gehäuse aufgenommen. Es bleibt aus dieser Serie weg.',
-    'another lens': 'Mit einem anderen Objektiv aufgenommen. Es bleibt aus dieser Serie weg.',
-    'another focal length': 'Mit einer anderen Brennweite aufgenommen. Es bleibt aus dieser Serie weg.',
-    'another aperture': 'Mit einer anderen Blende aufgenommen. Es bleibt aus dieser Serie weg.',
-    'the same shot': 'Dieselbe Aufnahme ist schon da. Sie zählt einmal, dieses Bild bleibt weg.',
-    'another distance': 'Aus einer anderen Entfernung aufgenommen oder beschnitten. Es bleibt aus dieser Serie weg.',
+    'another body': 'Mit einem anderen Gehäuse aufgenommen. Es zählt in dieser Serie nicht.',
+    'another lens': 'Mit einem anderen Objektiv aufgenommen. Es zählt in dieser Serie nicht.',
+    'another focal length': 'Mit einer anderen Brennweite aufgenommen. Es zählt in dieser Serie nicht.',
+    'another aperture': 'Mit einer anderen Blende aufgenommen. Es zählt in dieser Serie nicht.',
+    'the same shot': 'Dieselbe Aufnahme ist schon da. Sie zählt nur einmal.',
+    'another distance': 'Aus einer anderen Entfernung aufgenommen oder beschnitten. Es zählt in dieser Serie nicht.',
   },
   shown: 'Was dieses Bild zeigt',
   each: {
     title: 'Jedes Bild',
     state: (count, out) =>
-      line([write.count(count, { one: '# Bild', other: '# Bilder' }), out > 0 && write.count(out, { one: '# bleibt weg', other: '# bleiben weg' })]),
+      line([write.count(count, { one: '# Bild', other: '# Bilder' }), out > 0 && write.count(out, { one: '# zählt nicht', other: '# zählen nicht' })]),
   },
   value: {
     label: 'Zu prüfender Wert',
@@ -146,8 +146,8 @@ export const words: SeriesWords = {
       title: 'Reihenfolge der Aufnahmen',
       steps: [
         LIVE_VIEW,
-        'Drehen Sie den Fokus weit nach nah, stellen Sie mit Autofokus durch den Sucher scharf und machen Sie ein Bild.',
-        'Drehen Sie den Fokus weit nach fern, stellen Sie mit Autofokus scharf und machen Sie ein Bild.',
+        'Drehen Sie den Fokusring weit nach nah, stellen Sie mit Autofokus durch den Sucher scharf und machen Sie ein Bild.',
+        'Drehen Sie den Fokusring weit nach fern, stellen Sie mit Autofokus scharf und machen Sie ein Bild.',
         'Und so fort, nah und fern im Wechsel, bis es sechs mit Autofokus sind.',
       ],
     },

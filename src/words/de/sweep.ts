@@ -83,7 +83,7 @@ export const words: SweepWords = {
       judging: 'Zeit ist um',
       paused: 'Pause',
       checking: 'Fokus prüfen',
-      turning: 'Fokus drehen',
+      turning: 'Ring drehen',
       enter: 'Fest einstellen',
       'past the limit': 'Jenseits der Grenze',
       'beyond the scale': 'Außerhalb',
@@ -128,7 +128,7 @@ export const words: SweepWords = {
     lookAside: 'Fassen Sie den Ring nicht an. Sehen Sie ins Livebild: Ist es noch so unscharf wie vorher?',
   },
   turnFocus: {
-    label: 'Fokus drehen',
+    label: 'Ring drehen',
     title: { first: 'Fokus verstellen', further: 'Ein wenig weiter', 'other way': 'Andersherum', back: 'Zu weit' },
     what: {
       first:
