@@ -30,7 +30,7 @@ async function bringIn(table: string): Promise<void> {
 test('in German', async () => {
   await changeLanguages({ screens: 'de', voice: 'de' });
   await bringIn('Kamera,lens,mm,distance (m),correction\nVelde M1,Orrin 85,85,4.25,six\n');
-  expect(text()).toContain('Wählen Sie, welche Spalten dies bedeuten: Gehäuse („body“).');
+  expect(text()).toContain('Wählen Sie noch eine Spalte für: Gehäuse („body“).');
   expect(screen.getAllByRole('option', { name: 'Brennweite („focal length (mm)“)' })).not.toHaveLength(0);
   expect(text()).toContain('Zeile 2, Wert („correction“):');
 });

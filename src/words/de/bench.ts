@@ -23,7 +23,7 @@ export const words: BenchWords = {
   empty: (length) => `Leer: ${write.number(length)}.`,
   measured: { m: 'Gemessene Entfernung, m', ft: 'Gemessene Entfernung, ft' },
   choices: CHOICES,
-  sensor: ({ width, height }) => `${write.number(width, 2)} × ${write.number(height, 2)} mm`,
+  sensor: ({ width, height }) => `${write.number(width, 2)} × ${write.number(height, 2)}\u00a0mm`,
   distance: {
     title: 'Entfernung',
     figures: ({ usual, shortest, yours, unit }) => [
@@ -50,15 +50,15 @@ export const words: BenchWords = {
         note: 'ab der Sensorebene',
       },
       { name: 'Fokustiefe', value: mm(atSensor, 3), note: `eine Viertelwelle Fehler sind ${mm(quarterWave, 3)}` },
-      { name: 'Hyperfokal', value: nearTarget(hyperfocal, unit) },
+      { name: 'Hyperfokal\u00addistanz', value: nearTarget(hyperfocal, unit) },
       { name: 'Erlaubte Unschärfe', value: mm(blur, 3), note: `das Airy-Scheibchen ist ${write.percent(airy)} davon` },
     ],
     step: (step, share, unit, by) =>
       `Eine Stufe versetzt die Schärfe an der Tafel um etwa ${nearTarget(step, unit)}, das sind ${write.percent(share)} der Schärfentiefe dahinter. ${STEP_FROM[by]}`,
     worthMeasured: 'Wie eine Stufenserie mit Aufnahmen es gemessen hat.',
     converted: (aperture, lensSteps, bodySteps) =>
-      `Mit dem Konverter ist die Blende f/${write.number(aperture, 1)}. Ein Fehler des Objektivs zählt ${write.number(lensSteps, 2)}-mal so viele Stufen, ` +
-      `einer des Gehäuses ${write.number(bodySteps, 2)}-mal so viele. Messen Sie das Objektiv mit dem Konverter deshalb gesondert.`,
+      `Mit dem Konverter ist die Blende f/${write.number(aperture, 1)}. Ein Fehler des Objektivs zählt ${write.number(lensSteps, 2)}\u2011mal so viele Stufen, ` +
+      `einer des Gehäuses ${write.number(bodySteps, 2)}\u2011mal so viele. Messen Sie das Objektiv mit dem Konverter deshalb gesondert.`,
   },
   target: {
     title: 'Testtafel',
@@ -76,7 +76,7 @@ export const words: BenchWords = {
     title: 'Ausrichtung',
     byEye: 'Hier genügt es, die Tafel nach Augenmaß parallel zum Sensor zu stellen.',
     allowed: (tilt, width, nearer) =>
-      `Die Tafel muss auf ${inDegrees(tilt, 1)} genau parallel zum Sensor stehen. Über ihre Breite von ${write.millimetres(width)} darf eine Kante ${write.millimetres(nearer)} näher sein als die andere.`,
+      `Die Tafel muss auf ${inDegrees(tilt, 1)} genau parallel zum Sensor stehen. Über ihre Breite von ${write.millimetres(width)} darf eine Kante ${mm(nearer, nearer < 10 ? 1 : 0)} näher sein als die andere.`,
     miss: {
       mirror: (pixels) => `Im Spiegel darf sich das Objektiv ${write.number(pixels)} Pixel neben der Mitte sehen.`,
       spot: (off) => `Der Lichtpunkt darf seine Quelle um ${write.millimetres(off)} verfehlen.`,

@@ -74,7 +74,7 @@ export function benchFault(fault: BenchFault): string {
     case 'nearer than its closest focus':
       return `${distance(fault.wanted, fault.unit)} ist näher, als dieses Objektiv scharfstellen kann. Stellen Sie die Tafel mindestens ${distance(fault.closest, fault.unit)} weit auf, gemessen ab der Sensormarke.`;
     case 'no focus so near':
-      return `Ein einfaches Objektiv mit ${write.number(fault.focalLength)} mm kann ${distance(fault.distance, 'm')} ab ${FROM[fault.from]} nicht scharfstellen. Messen Sie die Entfernung noch einmal oder messen Sie den Abbildungsmaßstab an der Skala der Tafel.`;
+      return `Ein einfaches Objektiv mit ${write.number(fault.focalLength)}\u00a0mm kann ${distance(fault.distance, 'm')} ab ${FROM[fault.from]} nicht scharfstellen. Messen Sie die Entfernung noch einmal oder messen Sie den Abbildungsmaßstab an der Skala der Tafel.`;
     case 'tilt too large':
       return `Das wäre eine Neigung von mehr als ${write.number(fault.most)}°. Messen Sie die Seiten noch einmal und prüfen Sie Größe und Entfernung der Tafel.`;
     case 'print misread':

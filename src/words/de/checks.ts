@@ -23,7 +23,7 @@ export const CHECKS: TroubleWords['checks'] = {
     'Wählen Sie Einzelautofokus statt Nachführung und achten Sie auf das Licht selbst, nicht auf den Piepton.',
     'Prüfen Sie, ob die Korrektur für dieses Objektiv eingeschaltet ist und das Gehäuse jeden eingestellten Wert behält.',
     'Prüfen Sie, ob nur das Messfeld auf der Tafel aktiv ist.',
-    'Die Schärfentiefe kann für den Korrekturbereich zu groß sein. Gehen Sie näher heran, zoomen Sie hinein, und nehmen Sie die größte Blende.',
+    'Die Schärfentiefe kann für den Korrekturbereich zu groß sein. Gehen Sie näher heran, zoomen Sie hinein und nehmen Sie die größte Blende.',
   ],
   'hole in the band': [
     'Erproben Sie die Werte der Lücke noch einmal. Ein Stoß oder ein Blinzeln verdirbt eine Probe.',

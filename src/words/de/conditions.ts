@@ -9,7 +9,7 @@ export const words: ConditionsWords = {
   fields: {
     day: { label: 'Datum', hint: 'Jahr, Monat und Tag, zum Beispiel 2026-03-04.' },
     temperature: { label: 'Temperatur, °C' },
-    light: { label: 'Helligkeit, LW bei ISO 100' },
+    light: { label: 'Helligkeit, LW bei ISO\u00a0100' },
     firmware: { label: 'Firmware des Gehäuses' },
     note: { label: 'Notiz' },
   },
@@ -22,7 +22,7 @@ export const words: ConditionsWords = {
     conditions === null
       ? ''
       : line([
-          conditions.light !== null && `LW ${write.number(conditions.light, 1)}`,
+          conditions.light !== null && `LW\u00a0${write.number(conditions.light, 1)}`,
           conditions.temperature !== null && write.unit(conditions.temperature, 'celsius', 1),
           conditions.firmware && `Firmware ${conditions.firmware}`,
           conditions.note,

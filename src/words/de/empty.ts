@@ -10,12 +10,12 @@ export const words: EmptyWords = {
     begin: 'Mit Objektiv beginnen',
   },
   plan: {
-    sentence: 'Ein Plan entsteht aus Ihrer Ausrüstung: was zu messen ist, so geordnet, dass das Stativ am wenigsten umzieht.',
+    sentence: 'Ein Plan entsteht aus Ihrer Ausrüstung: was zu messen ist, so geordnet, dass das Stativ am seltensten umzieht.',
     drawn: STATIONS,
     begin: 'Zur Ausrüstung',
   },
   planned: {
-    sentence: 'Wählen Sie, was zu messen ist. Der Plan ordnet es so, dass das Stativ am wenigsten umzieht und am wenigsten zu wechseln ist.',
+    sentence: 'Wählen Sie, was zu messen ist. Der Plan ordnet es so, dass das Stativ am seltensten umzieht und am wenigsten zu wechseln ist.',
     drawn: STATIONS,
   },
   kit: {

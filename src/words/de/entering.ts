@@ -101,7 +101,7 @@ export const words: EnteringWords = {
       ? `Nach der angegebenen Gewichtung liegt er außerhalb von ${write.number(outside)} der ${write.number(all)} Bänder.`
       : `Kein Wert liegt in allen ${write.number(all)} Bändern. Dieser liegt außerhalb von ${write.number(outside)}.`;
   },
-  table: { at: 'Gemessen bei', off: 'Daneben', share: 'Vom halben Band' },
+  table: { at: 'Gemessen bei', off: 'Dane\u00adben', share: 'Vom halben Band' },
   at: place,
   off: ({ error }) => write.signed(error, 1),
   share: ({ share, inside, past }) => (inside ? `${write.percent(share)}, im Band` : `${write.percent(share)}, um ${write.number(past, 1)} außerhalb`),
@@ -151,7 +151,7 @@ export const words: EnteringWords = {
       by === 'sweep' && holds !== null ? `${write.count(holds, { one: '# Probe', other: '# Proben' })}, ${write.day(at)}.` : `${CAME[by]}, ${write.day(at)}.`,
       ...(interval ? [`Mitte mit ${write.percent(0.95)} Sicherheit zwischen ${write.signed(interval.from, 1)} und ${write.signed(interval.to, 1)}.`] : []),
       ...(within === null ? [] : [`Auf eine Stufe genau: zu ${write.chance(within)} sicher.`]),
-      ...(use === null ? [] : [`Zählt ${write.number(use, 1)}.`]),
+      ...(use === null ? [] : [`Zählt ${write.number(use, 1)}\u2011fach.`]),
     ],
     lensGone: 'Dieses Objektiv ist nicht mehr in der Ausrüstung. Schließen Sie diese Seite und öffnen Sie sie vom Logbuch aus neu.',
     gone: 'Das ist nicht mehr in der Ausrüstung. Schließen Sie diese Seite und öffnen Sie sie vom Logbuch aus neu.',

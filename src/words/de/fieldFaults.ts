@@ -29,7 +29,7 @@ export const FIELD_FAULT: Readonly<Record<FieldFault, string>> = {
   'no highest correction': 'Geben Sie die größte Korrektur als ganze Zahl an, zum Beispiel 20.',
   'no step': 'Geben Sie als ganze Zahl ab 1 an, um wie viel ein Klick die Korrektur ändert.',
   'scale too short': 'Der Bereich braucht mindestens drei Korrekturen.',
-  'step does not divide': 'Die Schrittweite muss im Bereich aufgehen.',
+  'step does not divide': 'Die Stufe muss im Bereich aufgehen.',
   'arrows not chosen': 'Wählen Sie, was dieses Gehäuse neben dem Fokuslicht zeigt.',
   'does not fit': 'Das passt nicht. Prüfen Sie Ihre Angabe.',
 };

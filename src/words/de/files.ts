@@ -24,7 +24,7 @@ export const words: FilesWords = {
     notNow: 'Nicht jetzt',
   },
   restore: {
-    choose: 'Sicherung zurückholen',
+    choose: 'Sicherung einspielen',
     fault: {
       'too large': 'Diese Datei ist zu groß für eine Sicherung. Wählen Sie eine, die Sweepbook geschrieben hat.',
       'no backup': 'Das ist keine Sicherung. Wählen Sie eine Datei, die Sweepbook geschrieben hat.',
@@ -45,14 +45,14 @@ export const words: FilesWords = {
     replace: 'Alles hier ersetzen',
     leave: 'Alles lassen, wie es ist',
     done: 'Fertig. Unten liegt eine Kopie des vorherigen Stands.',
-    withoutWords: (why) => `Das Logbuch ist hereingeholt. ${why}`,
+    withoutWords: (why) => `Das Logbuch ist eingespielt. ${why}`,
   },
   table: {
     title: 'Tabelle',
     about:
       'Jede Messung, jeder eingestellte Wert und jede Prüfung mit Aufnahmen in einer Zeile, für eine Tabellenkalkulation. Die Proben stehen nur in der Sicherung.',
     write: 'Tabelle schreiben',
-    choose: 'Tabelle hereinholen',
+    choose: 'Tabelle einlesen',
     fault: (fault) => {
       switch (fault.is) {
         case 'open quote':
@@ -69,15 +69,15 @@ export const words: FilesWords = {
     passedOver: 'nicht benutzt',
     column: (number) => `Spalte ${write.number(number)}`,
     meaning: ({ key, heading }) => columnSaid(key, heading),
-    missing: (meanings) => `Wählen Sie, welche Spalten dies bedeuten: ${write.list(meanings)}.`,
+    missing: (meanings) => `Wählen Sie noch eine Spalte für: ${write.list(meanings)}.`,
     plan: ({ added, same, withoutValue, faults, newKit }) => [
-      `${write.list([`${write.number(added)} neu`, `${write.number(same)} schon hier`, `${write.number(withoutValue)} ohne Wert`, `${write.number(faults.length)} mit Fehler`])}.`,
+      `${write.list([`${write.number(added)} neu`, `${write.number(same)} schon hier`, `${write.number(withoutValue)} ohne Wert`, `${write.number(faults.length)} fehlerhaft`])}.`,
       ...(newKit.length === 0 ? [] : [`Neu in der Ausrüstung: ${write.list(newKit)}.`]),
       UNCHANGED,
     ],
     line: lineFault,
-    more: (count) => write.count(count, { one: 'und noch # Zeile mit Fehler', other: 'und noch # Zeilen mit Fehlern' }),
-    bring: 'Hereinholen, was passt',
+    more: (count) => write.count(count, { one: 'und noch # fehlerhafte Zeile', other: 'und noch # fehlerhafte Zeilen' }),
+    bring: 'Einlesen, was passt',
     done: 'Die Tabelle ist im Logbuch.',
   },
   copies: {

@@ -13,6 +13,6 @@ export const words: FirstWords = {
   announcement: 'Mitteilung',
   opening: 'Öffnet …',
   unread: 'Ein Teil der Seitenleiste ist nicht lesbar. Schließen Sie sie und öffnen Sie sie neu. Es geht nichts verloren.',
-  notRead: 'Das Gespeicherte wurde noch nicht gelesen, deshalb lässt sich nichts sichern. Schließen Sie diese Seitenleiste und öffnen Sie sie neu.',
+  notRead: 'Das Gespeicherte wurde noch nicht gelesen, deshalb lässt sich nichts speichern. Schließen Sie diese Seitenleiste und öffnen Sie sie neu.',
   mark: { word: 'Sprache aus', press: 'Sprache aus: einschalten' },
 };

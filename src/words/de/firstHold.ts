@@ -16,8 +16,8 @@ export const words: FirstHoldWords = {
   keptDouble: 'lang drücken, dann zweimal drücken',
   coach: {
     label: 'So läuft eine Probe',
-    camera: 'Der Auslöser der Kamera schaltet das Fokuslicht ein: halb drücken und halten.',
-    panel: 'Dieser Taster sagt nur der Seitenleiste Bescheid: zum Beginnen tippen, noch einmal tippen, wenn es nicht hält.',
+    camera: 'Den Auslöser der Kamera halb gedrückt halten: Das Fokuslicht geht an.',
+    panel: 'Dieser Taster meldet nur: zum Beginnen tippen, noch einmal, wenn es nicht hält.',
     lights: 'Achten Sie in der Probe auf eines davon:',
     firstAloud: 'Zum Beginnen den Taster antippen. Dann den Auslöser halb drücken und halten.',
     steps: {

@@ -10,7 +10,7 @@ const asking = (): string => vocabulary().question.openings[0] ?? '';
 
 export const words: HearingWords = {
   title: 'Hörprüfung',
-  stays: 'Ton wird auf diesem Computer verglichen. Er wird nie gespeichert oder gesendet.',
+  stays: 'Der Ton wird nur auf diesem Computer verglichen, nie gespeichert oder gesendet.',
   kept:
     'Von einem Wort, das Sie anlernen, bleibt sein Muster, aus dem sich nichts abspielen lässt. Das Muster bleibt in diesem Browser und kommt in ' +
     'eine Sicherung, wenn Sie eine schreiben.',
@@ -26,7 +26,7 @@ export const words: HearingWords = {
     },
     stand: 'Stellen Sie sich dorthin, wo Sie arbeiten werden, und sagen Sie ein Wort.',
     noSound: 'Dieser Browser kann den Ton des Mikrofons nicht weitergeben, Wörter lassen sich hier deshalb nicht anlernen.',
-    gone: 'Das Mikrofon ist weg. Schließen Sie es an, dann drücken Sie noch einmal auf die Schaltfläche.',
+    gone: 'Das Mikrofon fehlt. Schließen Sie es an, dann drücken Sie noch einmal auf die Schaltfläche.',
     muted: 'Das Mikrofon ist stummgeschaltet. Heben Sie das am Mikrofon oder in den Toneinstellungen des Systems auf.',
   },
   heard: {
@@ -37,10 +37,10 @@ export const words: HearingWords = {
   own: {
     title: 'Ihre Wörter',
     about: (takes) => [
-      `Sie sagen jedes Wort ${write.count(takes, { one: 'einmal', other: '#-mal' })}.`,
+      `Sie sagen jedes Wort ${write.count(takes, { one: 'einmal', other: '#\u2011mal' })}.`,
       'Für den Anfang genügen die sieben Wörter eines Durchlaufs. Was nicht angelernt ist, geht mit Tasten, Pedal oder Maus.',
     ],
-    learns: 'Die Seitenleiste kann auch aus richtigen Wörtern lernen. Schalten Sie das in den Einstellungen unter „Sprache“ ein.',
+    learns: 'Die Seitenleiste kann auch aus richtigen Wörtern lernen. Schalten Sie das in den Einstellungen unter „Spracheingabe“ ein.',
     group: (left, of) =>
       left === of
         ? write.count(of, { one: 'Dieses Wort anlernen', other: 'Diese # Wörter anlernen' })
@@ -53,8 +53,8 @@ export const words: HearingWords = {
       taught: 'angelernt',
       learned: (more) => `angelernt, ${write.number(more)} dazugelernt`,
     },
-    forgetLearned: 'Gelerntes vergessen, Angelerntes behalten',
-    learnedForgotten: 'Das Gelernte ist vergessen. Was Sie angelernt haben, ist alles noch da.',
+    forgetLearned: 'Gelerntes löschen, Angelerntes behalten',
+    learnedForgotten: 'Das Gelernte ist gelöscht. Was Sie angelernt haben, ist alles noch da.',
     erase: 'Alles Angelernte löschen',
     erased: 'Alles Angelernte ist gelöscht.',
     rooms: { sweep: 'Ein Durchlauf', walk: 'Geführter Aufbau', logbook: 'Das Logbuch', rest: 'Das Übrige' },

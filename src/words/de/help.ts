@@ -24,7 +24,7 @@ export const words: HelpWords = {
       late: { seen: 'Kam verzögert', counts: 'knapp außerhalb' },
       flicker: { seen: 'Ging aus, auch nur einmal', counts: 'außerhalb' },
       dark: { seen: 'Ging nie an', counts: 'weit außerhalb' },
-      untold: { seen: 'Hielt irgendwie nicht', counts: 'außerhalb' },
+      untold: { seen: 'Hielt nicht', counts: 'außerhalb' },
     },
     note:
       'Ein kleines Dreieck neben einem Zeichen ist ein Pfeil im Sucher. Stabiles Licht mit nur einem Pfeil zählt als außerhalb. ' +
@@ -86,7 +86,7 @@ export const words: HelpWords = {
       offered: 'Wenn die Seitenleiste ein Ergebnis anbietet',
       paused: 'In der Pause',
       checking: 'Bei der Frage nach dem Fokus',
-      turning: 'Wenn der Fokus zu drehen ist',
+      turning: 'Wenn der Ring zu drehen ist',
       finished: 'Beim Ergebnis',
     },
   },

@@ -34,7 +34,7 @@ export const words: KitWords = {
   },
   none: 'Noch leer.',
   retired: (count) => `Ausgemustert (${write.number(count)})`,
-  save: 'Sichern',
+  save: 'Speichern',
   retire: 'Ausmustern, Messungen behalten',
   bringBack: 'Wieder in Gebrauch nehmen',
   warning: (warning) => {
@@ -54,7 +54,7 @@ export const words: KitWords = {
     serial: 'Seriennummer',
     model: 'Modell, wie in seinen Aufnahmen',
     sensor: { legend: 'Sensor, mm', width: 'Breite', height: 'Höhe' },
-    scale: { legend: 'Korrektur\u00adbereich', from: 'Von', to: 'bis', step: 'Schritt' },
+    scale: { legend: 'Korrektur\u00adbereich', from: 'Von', to: 'bis', step: 'Stufe' },
     remembers: { label: 'Wie viele Objektive es sich merkt', hint: 'Lassen Sie es leer, wenn Sie es nicht wissen. Es steht im Handbuch.' },
     focal: { legend: 'Brennweite, mm', hint: 'Lassen Sie die längste leer, wenn es kein Zoom ist.', from: 'kürzeste', to: 'längste' },
     widest: { legend: 'Größte Blende, f/', from: 'bei der kürzesten', to: 'bei der längsten' },
@@ -78,7 +78,7 @@ export const words: KitWords = {
   },
   trigger: { label: 'Autofokus startet per', is: { 'half-press': 'Auslöser', 'rear button': 'Taste hinten' } },
   manualFocus: {
-    label: 'Auf manuell geschaltet wird',
+    label: 'Umschalten auf manuell',
     is: { 'not known': 'unbekannt', 'on the lens': 'am Objektiv', 'on the body': 'am Gehäuse', 'on both': 'an beiden' },
   },
   choices: 'Pfeile, Taste, Zooms, Exemplare',
@@ -89,8 +89,8 @@ export const words: KitWords = {
     what: 'Was geschehen ist',
     is: { firmware: 'Neue Firmware', service: 'Gewartet' },
     note: 'Notiz',
-    save: 'Notiz sichern',
-    saved: 'Gesichert. Was vorher gemessen wurde, ist wieder fällig.',
+    save: 'Notiz speichern',
+    saved: 'Gespeichert. Was vorher gemessen wurde, ist wieder fällig.',
   },
   photograph: {
     title: 'Angaben aus einer Aufnahme',
@@ -122,7 +122,7 @@ export const words: KitWords = {
         case 'serial':
           return offer.to === 'body' ? `Seriennummer des Gehäuses: ${offer.value}` : `Seriennummer des Objektivs: ${offer.value}`;
         case 'focal':
-          return `Brennweite des Objektivs: ${range(offer.value)} mm`;
+          return `Brennweite des Objektivs: ${range(offer.value)}\u00a0mm`;
         case 'widest':
           return `Größte Blende des Objektivs: f/${range(offer.value)}`;
         case 'focalLength':

@@ -76,8 +76,8 @@ export const words: LogbookWords = {
     reminder.is === 'none yet'
       ? `Von ${write.count(reminder.unsaved, RECORDS)} gibt es noch keine Sicherung. Schreiben Sie jetzt eine.`
       : `Die neueste Sicherung ist ${write.count(reminder.days, { one: '# Tag', other: '# Tage' })} alt, ihr ${write.count(reminder.unsaved, { one: 'fehlt # Messung', other: 'fehlen # Messungen' })}. Schreiben Sie jetzt eine neue.`,
-  noValue: 'keiner',
-  more: (count) => `Mehr von ${write.number(count)} zeigen`,
+  noValue: 'kein Wert',
+  more: (count) => `Weitere von ${write.number(count)} zeigen`,
   details: (subject) => line([place(subject), subject.body]),
   standing: ({ state, at, value, measured }) => {
     if (state === 'never measured' || at === null) return 'nie gemessen';

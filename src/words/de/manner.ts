@@ -5,12 +5,12 @@ export const words: MannerWords = {
   care: 'Sorgfalt',
   cares: {
     quick: { label: 'Zügig', note: 'Endet, sobald die Mitte auf eine Stufe sicher ist. Etwa 9 Proben, anderthalb Minuten.' },
-    standard: { label: 'Normal', note: 'Auch beide Enden des Bandes werden gesehen. Etwa 10 Proben, unter zwei Minuten.' },
-    thorough: { label: 'Gründlich', note: 'Die Werte an beiden Enden werden wiederholt, bis sie sicher sind. Etwa 13 Proben, zwei Minuten.' },
+    standard: { label: 'Normal', note: 'Zeigt auch beide Enden des Bandes. Etwa 10 Proben, unter zwei Minuten.' },
+    thorough: { label: 'Gründlich', note: 'Wiederholt die Werte an beiden Enden, bis sie sicher sind. Etwa 13 Proben, zwei Minuten.' },
   },
   order: 'Vorgehen',
   orders: {
-    fewest: { label: 'Wenige Proben', note: 'Jeder Wert ist der, der in Ihrer Zeit am meisten verrät.' },
-    outward: { label: 'Stufe für Stufe', note: 'Ein Wert nach dem anderen, nach außen, sodass Sie sehen, wie sich das Licht ändert. Braucht mehr Proben.' },
+    fewest: { label: 'Wenige Proben', note: 'Immer der Wert, dessen Probe am meisten verrät.' },
+    outward: { label: 'Stufe für Stufe', note: 'Ein Wert nach dem anderen, von innen nach außen: Sie sehen, wie sich das Licht ändert. Braucht mehr Proben.' },
   },
 };

@@ -3,7 +3,7 @@ import type { MicrophoneWords } from '../microphoneWords.ts';
 import { LISTENING_MEANS } from './listening.ts';
 
 export const NO_MICROPHONE = {
-  'no microphone': 'Kein Mikrofon antwortet. Schließen Sie eines an, dann drücken Sie noch einmal auf die Schaltfläche.',
+  'no microphone': 'Es meldet sich kein Mikrofon. Schließen Sie eines an, dann drücken Sie noch einmal auf die Schaltfläche.',
   'in use':
     'Das Mikrofon lässt sich nicht öffnen, weil ein anderes Programm es belegt. Schließen Sie dieses, dann drücken Sie noch einmal auf die Schaltfläche.',
 } as const;

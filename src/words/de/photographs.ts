@@ -119,8 +119,8 @@ const focusSentences = ({ is, ramp }: FocusReading, motion: Motion = { is: 'alik
 function focusFigures(focus: FocusReading, measured: WithInterval | null): readonly string[] {
   const { ramp, depth, share } = focus;
   return [
-    `Fokusfehler ${write.signed(ramp.error, 1)} mm, ${write.percent(0.95)} zwischen ${write.signed(ramp.interval.low, 1)} und ${write.signed(ramp.interval.high, 1)} mm; minus ist davor.`,
-    `Schärfentiefe: ${lengthAtTarget(depth.front)} davor, ${depth.behind === 'infinite' ? 'unbegrenzt' : lengthAtTarget(depth.behind)} dahinter. Der Fokusfehler sind ${write.percent(share)} der Schärfentiefe auf seiner Seite.`,
+    `Fokusfehler ${write.signed(ramp.error, 1)}\u00a0mm, ${write.percent(0.95)} zwischen ${write.signed(ramp.interval.low, 1)} und ${write.signed(ramp.interval.high, 1)}\u00a0mm; minus ist davor.`,
+    `Schärfentiefe: ${lengthAtTarget(depth.front)} davor, ${depth.behind === 'infinite' ? 'unbegrenzt' : lengthAtTarget(depth.behind)} dahinter. Der Fokusfehler beträgt ${write.percent(share)} der Schärfentiefe auf seiner Seite.`,
     `Geringste Unschärfe: ${write.number(ramp.leastBlur, 2)} Pixel. Sie wächst ${write.number(ramp.growth, 2)}-mal so schnell, wie von diesem Objektiv zu erwarten.`,
     ...undone(focus, measured),
   ];
@@ -150,7 +150,7 @@ export const words: PhotographsWords = {
     fault: 'Geben Sie die Länge der gedruckten Skala in Millimetern an, von 50 bis 200, zum Beispiel 94.',
   },
   pictures: 'Hereingeholte Bilder',
-  more: (count) => `Mehr von ${write.number(count)} zeigen`,
+  more: (count) => `Weitere von ${write.number(count)} zeigen`,
   progress: (read, all) => `${write.number(read)} von ${write.count(all, { one: '# Bild', other: '# Bildern' })} gelesen.`,
   stage: {
     waiting: 'Wartet',
@@ -187,7 +187,7 @@ export const words: PhotographsWords = {
   moved,
   sharpened: 'Dieses Bild wurde geschärft, seine MTF50 schmeichelt dem Objektiv. Schalten Sie das Schärfen in der Kamera aus.',
   unslanted: (roll) =>
-    `Die Tafel ist um ${write.unit(Math.abs(roll), 'degree')} ${roll < 0 ? 'gegen den' : 'im'} Uhrzeigersinn verdreht, ihre Kanten verlaufen deshalb entlang der Pixel und lassen sich nicht messen. Richten Sie sie gerade.`,
+    `Die Tafel ist um ${write.unit(Math.abs(roll), 'degree')} ${roll < 0 ? 'gegen den' : 'im'} Uhrzeigersinn verdreht, ihre Kanten verlaufen deshalb entlang der Pixel und lassen sich nicht messen. Richten Sie sie gerade aus.`,
   unstated:
     'Dieser Datei fehlen die Kameradaten, ein Beschnitt würde nicht bemerkt. Wurde sie beschnitten, holen Sie das Bild so herein, wie die Kamera es aufgenommen hat.',
   crops: 'Kanten bei 100\u00a0%',
@@ -216,8 +216,7 @@ export const words: PhotographsWords = {
     erase: 'Wieder löschen',
     noSituation: 'Um das zu behalten, öffnen Sie das Logbuch, wählen Sie die Situation und holen Sie die Bilder von dort aus herein.',
     noValue: 'Um das zu behalten, geben Sie oben den zu prüfenden Wert an.',
-    another:
-      'Dieses Bild wurde mit anderem Gehäuse, anderem Objektiv oder anderer Brennweite aufgenommen, als diese Situation sie hat. Hier lässt es sich nicht behalten.',
+    another: 'Dieses Bild passt nicht zu dieser Situation: Gehäuse, Objektiv oder Brennweite sind andere. Hier lässt es sich nicht behalten.',
   },
   camera: ({ width, height }, camera) =>
     line([

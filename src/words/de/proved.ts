@@ -42,7 +42,7 @@ function shownFacts(proof: Proof): readonly (string | false)[] {
       return [
         `Schärfe ${focusFell(proof.bias)}`,
         `Streuung der Aufnahmen ${lengthAtTarget(proof.repeatability)}`,
-        proof.nearLessFar !== null && `nah minus fern ${write.signed(proof.nearLessFar.value, 1)} mm`,
+        proof.nearLessFar !== null && `nah minus fern ${write.signed(proof.nearLessFar.value, 1)}\u00a0mm`,
         !proof.reference && 'ohne Aufnahme im Livebild',
       ];
     case 'bracket':

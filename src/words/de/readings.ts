@@ -16,11 +16,11 @@ function reading(one: BenchReading): string {
     case 'old value':
       return `vorher gespeicherte Korrektur: ${writeSteps(one.value)}`;
     case 'print':
-      return `gedruckte Skala: ${write.number(one.measured, 1)} mm statt ${write.number(one.drawn)} mm`;
+      return `gedruckte Skala: ${write.number(one.measured, 1)}\u00a0mm statt ${write.number(one.drawn)}\u00a0mm`;
     case 'distance':
       return `Entfernung: ${write.distance(one.distance)} ab ${FROM[one.from]}`;
     case 'light':
-      return `Beleuchtung: LW ${write.number(one.ev, 1)} bei ISO 100`;
+      return `Beleuchtung: LW\u00a0${write.number(one.ev, 1)} bei ISO\u00a0100`;
     case 'mirror':
       return `Neigung nach dem Spiegel: ${inDegrees(one.tilt, 2)}`;
     case 'spot':
@@ -28,7 +28,7 @@ function reading(one: BenchReading): string {
     case 'sides':
       return `Neigung nach den vier Seiten: ${inDegrees(one.tilt, 1)} ± ${inDegrees(2 * one.uncertainty, 1)}`;
     case 'magnification':
-      return `Skala in der Aufnahme: ${write.number(one.pixels)} Pixel für ${write.number(one.length, 1)} mm`;
+      return `Skala in der Aufnahme: ${write.number(one.pixels)} Pixel für ${write.number(one.length, 1)}\u00a0mm`;
     case 'temperature':
       return `Temperatur: ${write.unit(one.celsius, 'celsius')}`;
     case 'live view':

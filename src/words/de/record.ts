@@ -28,8 +28,8 @@ export const words: RecordWords = {
   conditions: {
     open: (noted) => (noted ? 'Helligkeit, Temperatur oder Notiz ändern' : 'Helligkeit, Temperatur und mehr notieren'),
     form: 'Wie es war',
-    save: 'Beim Durchlauf sichern',
-    saved: 'Gesichert.',
+    save: 'Beim Durchlauf speichern',
+    saved: 'Gespeichert.',
   },
   replay: {
     open: 'Probe für Probe ansehen',
@@ -52,7 +52,7 @@ export const words: RecordWords = {
     begunAfresh: 'Der Fokus hatte sich verschoben, deshalb begann der Durchlauf von vorn.',
     ended: 'Das Ende des Durchlaufs.',
     checking: 'Die Proben widersprachen sich, deshalb war der Fokus zu prüfen.',
-    turning: 'Der Fokus war zu drehen.',
+    turning: 'Der Ring war zu drehen.',
     offered: 'Der Durchlauf bot ein Ergebnis an.',
     next: (value, why) => `Als Nächstes kam ${writeSteps(value)}: ${why}.`,
   },

@@ -36,7 +36,7 @@ const COUNTED: readonly (readonly [keyof RestorePlan['counts'], (count: string) 
   ['same', (count) => `${count} wie hier`],
   ['newer', (count) => `${count} neuer als hier`],
   ['older', (count) => `${count} älter als hier`],
-  ['conflict', (count) => `${count} im Widerspruch zu hier`],
+  ['conflict', (count) => `${count} widersprüchlich`],
   ['invalid', (count) => `${count} nicht lesbar`],
 ];
 
@@ -44,7 +44,7 @@ const IS: Readonly<Record<Exclude<Compared, 'same'>, (title: string) => string>>
   new: (title) => `${title}: neu`,
   newer: (title) => `${title}: neuer als hier`,
   older: (title) => `${title}: älter als hier`,
-  conflict: (title) => `${title}: im Widerspruch zu hier`,
+  conflict: (title) => `${title}: widersprüchlich`,
 };
 
 /** What the backup holds, and what is only here. */
@@ -92,7 +92,7 @@ export function setAside(why: SetAside['why']): string {
         ? `${ITEM[why.list]} ${write.number(why.at)} ist nicht lesbar.`
         : `${ITEM[why.list]} ${write.number(why.at)} ist nicht lesbar, wegen „${why.field.slice(0, 60)}“ darin.`;
     case 'same id':
-      return `${ITEM[why.list]} ${write.number(why.at)} bleibt weg, weil ein anderer Eintrag dieselbe Kennung hat.`;
+      return `${ITEM[why.list]} ${write.number(why.at)} wird ausgelassen, weil ein anderer Eintrag dieselbe Kennung hat.`;
     case 'taught words unread':
       return 'Die angelernten Wörter dieser Sicherung sind nicht lesbar. Lernen Sie sie in der Hörprüfung neu an.';
   }

@@ -14,8 +14,8 @@ export const words: RigWords = {
   stands: (length, multiple, unit) =>
     `${distance(length, unit)}, ${write.count(Number(multiple.toFixed(multiple < 10 ? 1 : 0)), { one: '# Brennweite', other: '# Brennweiten' }, 1)}`,
   light: {
-    found: (ev, verdict) => `Beleuchtung: LW ${write.number(ev, 1)}, ${LIGHT[verdict]}`,
-    wanted: (least) => `Beleuchtung: ab LW ${write.number(least, 1)}`,
+    found: (ev, verdict) => `Beleuchtung: LW\u00a0${write.number(ev, 1)}, ${LIGHT[verdict]}`,
+    wanted: (least) => `Beleuchtung: ab LW\u00a0${write.number(least, 1)}`,
   },
   square: (allowed, tilt) => (tilt === null ? `Parallel auf ${angle(allowed)} genau` : `Um ${angle(tilt)} geneigt, erlaubt sind ${angle(allowed)}`),
   squareByEye: 'Nach Augenmaß',

@@ -14,7 +14,7 @@ import { write } from './write.ts';
 const SHOTS = { one: '# Aufnahme', other: '# Aufnahmen' };
 const MORE_SHOTS = { one: '# weitere Aufnahme', other: '# weitere Aufnahmen' };
 
-const inMillimetres = ({ low, high }: WithInterval): string => `${write.percent(0.95)} zwischen ${write.signed(low, 1)} und ${write.signed(high, 1)} mm`;
+const inMillimetres = ({ low, high }: WithInterval): string => `${write.percent(0.95)} zwischen ${write.signed(low, 1)} und ${write.signed(high, 1)}\u00a0mm`;
 
 function checkTold(series: CheckSeries, value: Steps | null, scale: Scale, step: WithInterval | null): readonly string[] {
   const { check } = series;
@@ -112,18 +112,18 @@ export const words: SeriesWords = {
   result: 'Was die Bilder zusammen zeigen',
   wait: 'Das Ergebnis kommt, wenn alle Bilder gelesen sind.',
   out: {
-    'another body': 'Mit einem anderen Gehäuse aufgenommen. Es bleibt aus dieser Serie weg.',
-    'another lens': 'Mit einem anderen Objektiv aufgenommen. Es bleibt aus dieser Serie weg.',
-    'another focal length': 'Mit einer anderen Brennweite aufgenommen. Es bleibt aus dieser Serie weg.',
-    'another aperture': 'Mit einer anderen Blende aufgenommen. Es bleibt aus dieser Serie weg.',
-    'the same shot': 'Dieselbe Aufnahme ist schon da. Sie zählt einmal, dieses Bild bleibt weg.',
-    'another distance': 'Aus einer anderen Entfernung aufgenommen oder beschnitten. Es bleibt aus dieser Serie weg.',
+    'another body': 'Mit einem anderen Gehäuse aufgenommen. Es zählt in dieser Serie nicht.',
+    'another lens': 'Mit einem anderen Objektiv aufgenommen. Es zählt in dieser Serie nicht.',
+    'another focal length': 'Mit einer anderen Brennweite aufgenommen. Es zählt in dieser Serie nicht.',
+    'another aperture': 'Mit einer anderen Blende aufgenommen. Es zählt in dieser Serie nicht.',
+    'the same shot': 'Dieselbe Aufnahme ist schon da. Sie zählt nur einmal.',
+    'another distance': 'Aus einer anderen Entfernung aufgenommen oder beschnitten. Es zählt in dieser Serie nicht.',
   },
   shown: 'Was dieses Bild zeigt',
   each: {
     title: 'Jedes Bild',
     state: (count, out) =>
-      line([write.count(count, { one: '# Bild', other: '# Bilder' }), out > 0 && write.count(out, { one: '# bleibt weg', other: '# bleiben weg' })]),
+      line([write.count(count, { one: '# Bild', other: '# Bilder' }), out > 0 && write.count(out, { one: '# zählt nicht', other: '# zählen nicht' })]),
   },
   value: {
     label: 'Zu prüfender Wert',
@@ -146,19 +146,19 @@ export const words: SeriesWords = {
       title: 'Reihenfolge der Aufnahmen',
       steps: [
         LIVE_VIEW,
-        'Drehen Sie den Fokus weit nach nah, stellen Sie mit Autofokus durch den Sucher scharf und machen Sie ein Bild.',
-        'Drehen Sie den Fokus weit nach fern, stellen Sie mit Autofokus scharf und machen Sie ein Bild.',
-        'So weiter, nah und fern im Wechsel, bis es sechs mit Autofokus sind.',
+        'Drehen Sie den Fokusring weit nach nah, stellen Sie mit Autofokus durch den Sucher scharf und machen Sie ein Bild.',
+        'Drehen Sie den Fokusring weit nach fern, stellen Sie mit Autofokus scharf und machen Sie ein Bild.',
+        'Und so fort, nah und fern im Wechsel, bis es sechs mit Autofokus sind.',
       ],
     },
     part: { title: 'Fokussiert', options: { 'live view': 'Im Livebild', near: 'Von nah', far: 'Von fern', 'left out': 'Weglassen' } },
     none: 'Noch ist kein Bild mit Autofokus brauchbar.',
     told: checkTold,
     figures: ({ check, shots, reference, depth }) => [
-      `${write.count(shots, SHOTS)} mit Autofokus. Mittelwert ${write.signed(check.bias.value, 1)} mm${Number.isFinite(check.bias.high) ? `, ${inMillimetres(check.bias)}` : ''}; minus ist davor.`,
+      `${write.count(shots, SHOTS)} mit Autofokus. Mittelwert ${write.signed(check.bias.value, 1)}\u00a0mm${Number.isFinite(check.bias.high) ? `, ${inMillimetres(check.bias)}` : ''}; minus ist davor.`,
       `Wiederholgenauigkeit: ${lengthAtTarget(check.repeatability)}, als Standardabweichung.`,
-      ...(check.nearLessFar === null ? [] : [`Nah minus fern: ${write.signed(check.nearLessFar.value, 1)} mm, ${inMillimetres(check.nearLessFar)}.`]),
-      ...(reference === null ? [] : [`Livebild: ${write.signed(reference.value, 1)} mm, ${inMillimetres(reference)}. Das ist vom Mittelwert abgezogen.`]),
+      ...(check.nearLessFar === null ? [] : [`Nah minus fern: ${write.signed(check.nearLessFar.value, 1)}\u00a0mm, ${inMillimetres(check.nearLessFar)}.`]),
+      ...(reference === null ? [] : [`Livebild: ${write.signed(reference.value, 1)}\u00a0mm, ${inMillimetres(reference)}. Das ist vom Mittelwert abgezogen.`]),
       `Schärfentiefe: ${lengthAtTarget(depth.front)} davor, ${depth.behind === 'infinite' ? 'unbegrenzt' : lengthAtTarget(depth.behind)} dahinter. Bestätigt ist, was sicher höchstens die Hälfte davon braucht.`,
     ],
   },
@@ -185,16 +185,16 @@ export const words: SeriesWords = {
     apart: (names) => `${write.list(names)} ${names.length === 1 ? 'liegt weit von der Linie und zählt kaum' : 'liegen weit von der Linie und zählen kaum'}.`,
     figures: ({ shots, reference }, { measure: { step, scatter, atZero } }) => [
       `${write.count(shots.length, SHOTS)} mit Autofokus.`,
-      `Eine Stufe: ${write.number(step.value, 2)} mm, ${write.percent(0.95)} zwischen ${write.number(step.low, 2)} und ${write.number(step.high, 2)} mm.`,
+      `Eine Stufe: ${write.number(step.value, 2)}\u00a0mm, ${write.percent(0.95)} zwischen ${write.number(step.low, 2)} und ${write.number(step.high, 2)}\u00a0mm.`,
       `Beim Wert 0 liegt die Schärfe ${lengthAtTarget(atZero)} ${sideOfTarget(atZero)}. Eine Aufnahme streut um ${lengthAtTarget(scatter)} um die Linie, als Standardabweichung.`,
       ...(reference === null
         ? []
-        : [`Livebild: ${write.signed(reference.value, 1)} mm, ${inMillimetres(reference)}. Die Mitte ist dort, wo die Linie ihm begegnet.`]),
+        : [`Livebild: ${write.signed(reference.value, 1)}\u00a0mm, ${inMillimetres(reference)}. Die Mitte ist dort, wo die Linie ihm begegnet.`]),
     ],
     chart: {
       title: 'Lage der Schärfe bei jedem Wert',
       said: ({ measure: { centre, step } }) =>
-        `Die Linie steigt um ${write.number(step.value, 1)} mm je Stufe und erreicht die Tafel bei ${write.signed(centre.value, 1)}.`,
+        `Die Linie steigt um ${write.number(step.value, 1)}\u00a0mm je Stufe und erreicht die Tafel bei ${write.signed(centre.value, 1)}.`,
       behind: 'dahinter',
       inFront: 'davor',
     },

@@ -25,7 +25,7 @@ export const words: SessionWords = {
   },
   bringing: {
     notCopied:
-      'Was hier ist, ließ sich nicht vorher kopieren, deshalb wurde nichts hereingeholt. Schaffen Sie Platz auf der Festplatte und versuchen Sie es noch einmal.',
+      'Was hier ist, ließ sich nicht vorher kopieren, deshalb wurde nichts eingespielt. Schaffen Sie Platz auf der Festplatte und versuchen Sie es noch einmal.',
     tooNew: 'Diese Kopie stammt von einem neueren Sweepbook. Aktualisieren Sie dieses und versuchen Sie es noch einmal.',
   },
   sync: {
@@ -91,7 +91,7 @@ export const words: SessionWords = {
     'beside the panel': 'nicht angenommen, weil die Seitenleiste gerade sprach. Sagen Sie es noch einmal.',
   },
   untold: {
-    noScale: 'Geben Sie den Korrekturbereich mit drei ganzen Zahlen an: von, bis und Schritt.',
+    noScale: 'Geben Sie den Korrekturbereich mit drei ganzen Zahlen an: von, bis und Stufe.',
     noSweep: 'Dieser Durchlauf lässt sich hier nicht ändern. Führt ihn ein anderes Fenster, übernehmen Sie ihn zuerst.',
     holdFirst: 'Schließen Sie zuerst diese Probe ab, dann geben Sie es noch einmal an.',
     offTheScale: (value) =>

@@ -2,6 +2,7 @@
 import type { StepOf } from '../../optics/setUp/step.ts';
 import type { StepId } from '../../optics/setUp/stepIds.ts';
 import type { Each, SetUpWords } from '../setUpWords.ts';
+import { sentences } from './sentence.ts';
 import { DRAWN } from './stepsDrawn.ts';
 import { SHOWN } from './stepsShown.ts';
 import { SPOKEN } from './stepsSpoken.ts';
@@ -12,7 +13,7 @@ const DONE = 'Aufgebaut. Bereit für die erste Probe.';
 const of = <Id extends StepId>(each: Each, step: StepOf<Id> & { readonly id: Id }): string => each[step.id](step);
 
 export const words: SetUpWords = {
-  title: 'Geführter Aufbau',
+  title: 'Aufbau',
   progress: {
     label: 'Fortschritt',
     at: (step, all) => `Schritt ${write.number(step)} von ${write.number(all)}`,
@@ -26,8 +27,8 @@ export const words: SetUpWords = {
     label: 'Schritt',
     before: 'Schon erledigt.',
     liveView: { ask: 'Ist das Livebild so scharf wie möglich?', sharp: 'Ja, scharf', not: 'Noch nicht' },
-    keep: 'Ablesung behalten',
-    kept: (reading) => `Behalten: ${reading}`,
+    keep: 'Ablesung notieren',
+    kept: (reading) => sentences('notiert', reading),
   },
   done: {
     label: 'Aufgebaut',

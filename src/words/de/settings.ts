@@ -82,7 +82,7 @@ export const words: SettingsWords = {
     browser: (language) => `Wie der Browser: ${language}`,
     voice: 'Sprechen und verstehen',
     asScreens: 'Sprache der Anzeige',
-    note: 'Eingesprochene Wörter gehören zu ihrer Sprache.',
+    note: 'Angelernte Wörter gehören zu ihrer Sprache.',
   },
   again: {
     title: 'Wieder fällig',
@@ -104,7 +104,7 @@ export const words: SettingsWords = {
     },
   },
   listening: {
-    title: 'Sprache',
+    title: 'Spracheingabe',
     by: 'Auf meine Wörter hören',
     recognisers: {
       off: { label: 'Nein', note: 'Tasten, Pedal und Maus können alles.' },
@@ -123,7 +123,7 @@ export const words: SettingsWords = {
     },
     learn: {
       label: 'Aus richtigen Wörtern lernen',
-      note: 'Ein Wort, das angenommen und nicht zurückgenommen wurde, ist ab dem nächsten Durchlauf leichter zu erkennen. Die Hörprüfung kann das Gelernte vergessen.',
+      note: 'Ein Wort, das angenommen und nicht zurückgenommen wurde, ist ab dem nächsten Durchlauf leichter zu erkennen. In der Hörprüfung lässt sich das Gelernte löschen.',
     },
     check: 'Hörprüfung: Mikrofon, Geräusche, Wörter anlernen',
     kept: 'Die in einem Durchlauf gehörten Wörter bleiben bei seinen Proben, in diesem Browser und in Sicherungen. Ton wird nie gespeichert.',

@@ -54,7 +54,7 @@ export const words: SituationWords = {
       const values = measured.map(({ chosen, found }) => (chosen === null ? NO_VALUE[found] : writeSteps(chosen)));
       const shownValues = values.length > NEWEST ? ['\u2026', ...values.slice(-NEWEST)] : values;
       const since = measured[0] ? ` seit ${write.monthAndYear(measured[0].at)}` : '';
-      return `${write.count(measured.length, { one: 'Einmal', other: '#-mal' })} gemessen${since}: ${shownValues.join(', ')}`;
+      return `${write.count(measured.length, { one: 'Einmal', other: '#\u2011mal' })} gemessen${since}: ${shownValues.join(', ')}`;
     },
     notDue: 'Noch nicht wieder fällig.',
     moreReasons: (count) => write.count(count, { one: 'Ein weiterer Grund', other: '# weitere Gründe' }),
@@ -138,8 +138,8 @@ export const words: SituationWords = {
     centre: (centre) => `Die Mitte ist ${write.signed(centre, 1)}.`,
     which: 'Zwei Werte liegen gleich nah an der Mitte. Welchen haben Sie genommen?',
     value: 'Wert jetzt',
-    save: 'Wert sichern',
-    saved: 'Im Logbuch gesichert.',
+    save: 'Wert speichern',
+    saved: 'Im Logbuch gespeichert.',
     choice: writeSteps,
   },
 };

@@ -10,7 +10,7 @@ export const words: SoundWords = {
   percent: (value: number) => `${value}\u00a0%`,
   playing: 'Ein steigender Ton beginnt eine Probe, ein fallender beendet sie. Dann wird ein Wert gesprochen.',
   get heard() {
-    return `Haben Sie zwei Töne und „${correctionSaid(6)}“ gehört? Wenn nicht, stellen Sie den Computer lauter, oder wählen Sie einen anderen Ausgang.`;
+    return `Haben Sie zwei Töne und „${correctionSaid(6)}“ gehört? Wenn nicht, stellen Sie den Computer lauter oder wählen Sie einen anderen Ausgang.`;
   },
   done: 'Fertig',
   tonesOnly: 'Haben Sie zwei Töne gehört? Die Stimme ist aus, Werte werden nur gezeigt.',

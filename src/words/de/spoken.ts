@@ -105,7 +105,7 @@ function holdAgain(value: Steps, why: 'unanswered' | 'cut off'): InWords {
 const DISAGREE: Readonly<Record<Rival | 'none', string>> = {
   none: 'Die Proben widersprechen sich.',
   drifting: 'Die Proben widersprechen sich: Der Fokus hat sich verschoben, oder das Band driftet.',
-  play: 'Die Proben widersprechen sich: Der Fokus hat sich verschoben, oder die Drehrichtung zählt.',
+  play: 'Die Proben widersprechen sich: Der Fokus hat sich verschoben, oder die Einstellrichtung zählt.',
 };
 
 const TURN: Readonly<Record<TurnWay, string>> = {
@@ -135,7 +135,7 @@ const NOT_NOW: Readonly<Record<NotNow, () => InWords>> = {
     spoken: `${capital(taught('shifted'))}?`,
     written: `Drehen Sie zuerst im Livebild den Fokusring. Dann sagen Sie „${taught('shifted')}“.`,
   }),
-  'nothing to check': () => ({ spoken: 'Nichts zu prüfen.', written: 'Der Fokus steht gerade nicht in Frage.' }),
+  'nothing to check': () => ({ spoken: 'Nichts zu prüfen.', written: 'Am Fokus ist gerade nichts zu prüfen.' }),
   'nothing to enter': () => ({ spoken: 'Es gibt keinen Wert.', written: 'Dieses Ergebnis gibt keinen Wert zum Einstellen.' }),
   'not offered': () => ({
     spoken: 'Noch nicht so weit.',

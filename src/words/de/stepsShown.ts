@@ -22,7 +22,7 @@ export const SHOWN: Each = {
       mirror:
         'Legen Sie einen kleinen Spiegel flach auf die Mitte der Tafel. Drehen Sie die Tafel, bis sich das Objektiv in der Mitte des Livebilds spiegelt. Geben Sie an, wie weit daneben es bleibt.',
       sides: 'Messen Sie im Livebild die vier Seiten zwischen den Eckmarken und geben Sie sie an. Drehen Sie die Tafel, wie die Seitenleiste es sagt.',
-      spot: 'Niemand darf am Sucher sein. Senden Sie den Lichtpunkt von der Seite des Objektivs zum Spiegel. Drehen Sie die Tafel, bis er zu seiner Quelle zurückkommt. Geben Sie an, wie weit daneben er bleibt.',
+      spot: 'Niemand darf am Sucher sein. Richten Sie den Lichtpunkt vom Objektiv aus auf den Spiegel. Drehen Sie die Tafel, bis er zu seiner Quelle zurückkommt. Geben Sie an, wie weit daneben er bleibt.',
     })[by],
   stabiliser: ({ at }) =>
     ({
@@ -40,7 +40,7 @@ export const SHOWN: Each = {
   'critical focus': ({ by }) =>
     by === 'live view'
       ? 'Drehen Sie im voll vergrößerten Livebild bei größter Blende den Ring über die schärfste Stelle hinaus und zu ihr zurück. Dreimal dieselbe Stelle ist genaue Schärfe.'
-      : 'Fotografieren Sie die Tafel mit jedes Mal um eine Spur verdrehtem Ring. Vergleichen Sie in voller Größe und gehen Sie zur schärfsten Stelle zurück. Zweimal dieselbe Stelle ist genaue Schärfe.',
+      : 'Fotografieren Sie die Tafel mehrmals, den Ring jedes Mal eine Spur weitergedreht. Vergleichen Sie in voller Größe und gehen Sie zur schärfsten Stelle zurück. Zweimal dieselbe Stelle ist genaue Schärfe.',
   magnification: () =>
     'Fotografieren Sie die Tafel. Zählen Sie in voller Größe die Pixel, über die sich ihre Skala erstreckt, und geben Sie sie an. Daraus folgt der wahre Abbildungsmaßstab.',
   'hold focus': ({ at }) =>

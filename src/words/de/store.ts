@@ -5,8 +5,8 @@ export const words: StoreWords = {
   fault: ({ is, why }) =>
     is === 'not read'
       ? `Das Gespeicherte ist nicht lesbar (${why ?? 'keine Antwort'}). Schließen Sie diese Seitenleiste und öffnen Sie sie neu.`
-      : `Gerade lässt sich nichts sichern (${why ?? 'keine Antwort'}). Lassen Sie diese Seitenleiste offen und schaffen Sie Platz auf der Festplatte. ` +
-        'Alles ist hier festgehalten und wird gesichert, sobald es geht.',
+      : `Gerade lässt sich nichts speichern (${why ?? 'keine Antwort'}). Lassen Sie diese Seitenleiste offen und schaffen Sie Platz auf der Festplatte. ` +
+        'Alles ist hier festgehalten und wird gespeichert, sobald es geht.',
   tryNow: 'Jetzt versuchen',
   taught: {
     'not read': 'Die angelernten Wörter sind nicht lesbar. Lernen Sie sie in der Hörprüfung neu an. Alles andere ist unberührt.',

@@ -16,4 +16,4 @@ export const pair = ({ lens, body }: { readonly lens: string; readonly body: str
 
 /** "von −20 bis +20". */
 export const within = ({ min, max, step }: Scale): string =>
-  step === 1 ? `von ${writeSteps(min)} bis ${writeSteps(max)}` : `von ${writeSteps(min)} bis ${writeSteps(max)}, Schrittweite ${write.number(step)}`;
+  step === 1 ? `von ${writeSteps(min)} bis ${writeSteps(max)}` : `von ${writeSteps(min)} bis ${writeSteps(max)}, in Stufen von ${write.number(step)}`;

@@ -13,6 +13,7 @@ import { write } from './write.ts';
 const CARE: Readonly<Record<Care, string>> = { quick: 'zügige', standard: 'normale', thorough: 'gründliche' };
 
 const HOLDS = { one: '# Probe', other: '# Proben' };
+const STEPS = { one: '# Stufe', other: '# Stufen' };
 
 const WANTED = { centre: 'Mitte noch nicht sicher', ends: 'beide Enden noch zu sehen' } as const;
 
@@ -82,7 +83,7 @@ export const words: SweepWords = {
       judging: 'Zeit ist um',
       paused: 'Pause',
       checking: 'Fokus prüfen',
-      turning: 'Fokus drehen',
+      turning: 'Ring drehen',
       enter: 'Fest einstellen',
       'past the limit': 'Jenseits der Grenze',
       'beyond the scale': 'Außerhalb',
@@ -92,7 +93,7 @@ export const words: SweepWords = {
     thenWait: 'dann das Zählen abwarten',
     already: 'steht schon',
     way: (clicks, direction, from) =>
-      direction === 'up' ? `${write.number(clicks)} hoch von ${writeSteps(from)}` : `${write.number(clicks)} runter von ${writeSteps(from)}`,
+      direction === 'up' ? `${write.count(clicks, STEPS)} über ${writeSteps(from)}` : `${write.count(clicks, STEPS)} unter ${writeSteps(from)}`,
     left: (seconds) => ({ figure: write.number(seconds), unit: write.count(seconds, { one: 'Sekunde übrig', other: 'Sekunden übrig' }) }),
     steady: 'Stabil?',
     paused: 'der Durchlauf wartet',
@@ -111,7 +112,7 @@ export const words: SweepWords = {
         : `Genug für ${CARE[care]} Sorgfalt. Annehmen oder weiter halten.`,
     asItStands: 'Annehmen oder weiter halten.',
     noMoreHolds: 'Weitere Proben helfen nicht.',
-    firstThis: 'Beheben Sie zuerst das. Weitere Proben allein helfen nicht.',
+    firstThis: 'Beheben Sie das zuerst. Weitere Proben allein helfen nicht.',
   },
   standing: {
     anywhere: 'Mitte noch unbekannt',
@@ -127,11 +128,11 @@ export const words: SweepWords = {
     lookAside: 'Fassen Sie den Ring nicht an. Sehen Sie ins Livebild: Ist es noch so unscharf wie vorher?',
   },
   turnFocus: {
-    label: 'Fokus drehen',
+    label: 'Ring drehen',
     title: { first: 'Fokus verstellen', further: 'Ein wenig weiter', 'other way': 'Andersherum', back: 'Zu weit' },
     what: {
       first:
-        'Drehen Sie den Ring im Livebild ein wenig, bis die Tafel gerade unscharf ist. Die Richtung ist zunächst gleich: Die Proben zeigen, welche stimmt.',
+        'Drehen Sie den Ring im Livebild ein wenig, bis die Tafel gerade unscharf ist. Die Richtung ist zunächst gleichgültig: Die Proben zeigen, welche stimmt.',
       further: 'Die Richtung stimmt. Drehen Sie den Ring im Livebild ein wenig weiter.',
       'other way':
         'Das Band liegt weiter weg als zuvor. Drehen Sie den Ring zurück, über die Schärfe hinaus, bis es auf der anderen Seite gerade unscharf ist.',
@@ -143,14 +144,14 @@ export const words: SweepWords = {
   setValue: {
     title: 'Anderen Wert wählen',
     value: 'Wert',
-    up: 'Eine Stufe hoch',
-    down: 'Eine Stufe runter',
+    up: 'Eine Stufe höher',
+    down: 'Eine Stufe tiefer',
     set: 'Wählen',
     cancel: 'Abbrechen',
     offTheScale: ({ min, max, step }) =>
       step === 1
         ? `Geben Sie eine ganze Zahl von ${writeSteps(min)} bis ${writeSteps(max)} an.`
-        : `Geben Sie einen Wert von ${writeSteps(min)} bis ${writeSteps(max)} an, Schrittweite ${write.number(step)}.`,
+        : `Geben Sie einen Wert von ${writeSteps(min)} bis ${writeSteps(max)} an, in Stufen von ${write.number(step)}.`,
   },
   heard: { label: 'Zuletzt gehört', none: 'Noch keine Antwort', told, became },
   understood: { answers: 'Antworten, die jetzt gelten', arrows: 'Pfeile der letzten Probe', asides: 'Außerdem möglich' },

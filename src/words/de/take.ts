@@ -15,7 +15,7 @@ function fault(word: string, found: TakeFault): string {
     case 'too short':
       return `Das war zu kurz für „${word}“. Sagen Sie es noch einmal.`;
     case 'too quiet':
-      return `„${word}“ hob sich kaum vom Geräusch ab. Kommen Sie näher, sprechen Sie lauter, oder schalten Sie den Lüfter aus, und sagen Sie es noch einmal.`;
+      return `„${word}“ hob sich kaum vom Geräusch ab. Kommen Sie näher, sprechen Sie lauter oder schalten Sie den Lüfter aus. Dann sagen Sie es noch einmal.`;
     case 'too like another word':
       return `Das klang eher wie „${found.other}“ als wie „${word}“. Sagen Sie es noch einmal oder wählen Sie ein anderes Wort.`;
     case 'unlike the other takes':

@@ -41,9 +41,9 @@ export const words: ToldWords = {
     get field() {
       return byUnit({ m: 'Entfernung zur Tafel, m', ft: 'Entfernung zur Tafel, ft' });
     },
-    hint: 'Nehmen Sie die Entfernung, auf die Sie fotografieren. Bleibt das Feld leer, sind es 50 Brennweiten, wie allgemein üblich.',
+    hint: 'Nehmen Sie die Entfernung, aus der Sie fotografieren. Bleibt das Feld leer, sind es 50 Brennweiten, wie allgemein üblich.',
   },
-  scale: { legend: 'Korrektur\u00adbereich', from: 'Von', to: 'bis', step: 'Schritt' },
+  scale: { legend: 'Korrektur\u00adbereich', from: 'Von', to: 'bis', step: 'Stufe' },
   arrows: {
     label: 'Pfeile neben dem Fokuslicht',
     is: {
@@ -59,7 +59,7 @@ export const words: ToldWords = {
     details: line([focalLength !== null && write.millimetres(focalLength), body?.name ?? null]) || 'Benennen Sie es, bevor Sie das Ergebnis verlassen',
   }),
   whose: {
-    title: 'Wessen Ergebnis ist das?',
+    title: 'Wozu gehört das Ergebnis?',
     body: 'Gehäuse',
     lens: 'Objektiv, mit Brennweite',
     length: 'Brennweite, mm',

@@ -43,7 +43,7 @@ function counts(hold: TrainingHold): string {
 export const words: TrainingWords = {
   title: 'Auge schulen',
   about:
-    'Zehn Proben von zwei Sekunden am Übungslicht. Antworten Sie wie in einem Durchlauf: mit Sprache, Taste, Maus oder dem Taster. ' +
+    'Zehn Proben von zwei Sekunden am Übungslicht. Antworten Sie wie in einem Durchlauf: mit Wort, Taste, Maus oder Taster. ' +
     'Nach zwei richtigen Antworten in Folge sind verzögerte und flackernde Lichter schwerer zu sehen, nach einer falschen leichter.',
   begin: 'Runde beginnen',
   another: 'Noch eine Runde',
@@ -86,10 +86,10 @@ export const words: TrainingWords = {
     own: {
       label: 'Meine Zuverlässig\u00adkeit benutzen',
       note: (lapse) =>
-        `Ab dem nächsten Durchlauf rechnet er mit ${write.percent(lapse, 1)} verdorbenen Proben von Ihnen statt mit den üblichen ${write.percent(0.02)}.`,
+        `Ab dem nächsten Durchlauf wird mit ${write.percent(lapse, 1)} verdorbenen Proben gerechnet statt mit den üblichen ${write.percent(0.02)}.`,
     },
-    forget: 'Meine Runden vergessen',
-    forgetNow: 'Vergessen',
+    forget: 'Meine Runden löschen',
+    forgetNow: 'Löschen',
     keep: 'Behalten',
   },
 };

@@ -15,7 +15,7 @@ const NAMES: Readonly<Record<Named['trouble'], string>> = {
   'focus moved': 'Fokus verschoben',
   'verdicts misjudged': 'Antworten, die nicht passen',
   'band drifts': 'Das Band driftet',
-  play: 'Die Drehrichtung zählt',
+  play: 'Die Einstellrichtung zählt',
   'sweeps differ': 'Abweichende Durchläufe',
 };
 
@@ -38,18 +38,18 @@ function seen(found: Trouble): string {
         ? `Die Antwort bei ${writeSteps(found.values[0] ?? 0)} passt nicht zu den anderen. Sie zählt nicht.`
         : `Die Antworten bei ${write.list(found.values.map(writeSteps))} passen nicht zu den anderen. Sie zählen nicht.`;
     case 'band drifts':
-      return `Das Band wandert etwa ${inSteps(Math.abs(found.rate))} in der Minute. Die Mitte ist dort, wo es jetzt liegt.`;
+      return `Das Band wandert um etwa ${inSteps(Math.abs(found.rate))} in der Minute. Die Mitte ist dort, wo es jetzt liegt.`;
     case 'play':
-      return `Nach dem Drehen aufwärts liegt das Band etwa ${inSteps(2 * found.size)} anders als nach dem Drehen abwärts. Die Mitte liegt dazwischen.`;
+      return `Aufwärts eingestellt liegt das Band um etwa ${inSteps(2 * found.size)} anders als abwärts. Die Mitte liegt dazwischen.`;
     case 'focus moved':
       return found.seen ? 'Im Livebild hatte sich der Fokus verschoben.' : drifted(found);
   }
 }
 
 const ARROWS: Readonly<Record<ArrowsContradict['how'], string>> = {
-  'turned round': 'Die Pfeile weisen anders herum, als die Ausrüstung es für dieses Gehäuse angibt.',
+  'turned round': 'Die Pfeile weisen andersherum, als die Ausrüstung es für dieses Gehäuse angibt.',
   'turned midway': 'Die Pfeile wiesen zuerst in die eine, dann in die andere Richtung.',
-  'by chance': 'Die Pfeile weisen nach oben und unten, gleich was das Licht tut.',
+  'by chance': 'Die Pfeile weisen mal höher, mal tiefer, was auch immer das Licht tut.',
 };
 
 function evidence(found: Named): string {
@@ -68,15 +68,15 @@ function evidence(found: Named): string {
     case 'arrows contradict the lights':
       return `Gegen Pfeile, die weisen wie angegeben, steht es ${odds(found)}.`;
     case 'verdicts misjudged':
-      return `Dass es Fehlantworten sind, steht ${odds(found)}.`;
+      return `Für Fehlantworten steht es ${odds(found)}.`;
     case 'band drifts':
       return `Gegen ein Band, das bleibt, steht es ${odds(found)}.`;
     case 'play':
-      return `Gegen ein Band, das in beiden Drehrichtungen gleich liegt, steht es ${odds(found)}.`;
+      return `Gegen ein Band, das in beiden Einstellrichtungen gleich liegt, steht es ${odds(found)}.`;
     case 'focus moved':
-      return `Dass er sich verschoben hat, steht ${odds(found)}, am ehesten nach Probe ${write.number(found.afterHold)}.`;
+      return `Für einen verschobenen Fokus steht es ${odds(found)}, am ehesten nach Probe ${write.number(found.afterHold)}.`;
     case 'sweeps differ':
-      return `Sie liegen ${inSteps(found.apart)} auseinander. Zufall erklärt mit ${write.percent(0.95)} Sicherheit bis zu ${inSteps(found.allowed)}. Dass sie voneinander abweichen, steht ${odds(found)}.`;
+      return `Sie liegen ${inSteps(found.apart)} auseinander. Zufall erklärt mit ${write.percent(0.95)} Sicherheit bis zu ${inSteps(found.allowed)}. Für eine Abweichung steht es ${odds(found)}.`;
   }
 }
 

@@ -10,5 +10,5 @@ export const TROUBLE_SAID: Readonly<Record<Trouble['trouble'], string>> = {
   'focus moved': 'Der Fokus hat sich verschoben.',
   'verdicts misjudged': 'Einige Antworten passen nicht zu den anderen.',
   'band drifts': 'Das Band driftet.',
-  play: 'Die Drehrichtung macht einen Unterschied.',
+  play: 'Die Einstellrichtung zählt.',
 };

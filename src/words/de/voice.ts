@@ -41,26 +41,26 @@ export const words: VoiceWords = {
   markSilent: { mute: 'ohne Stimme', off: 'Ton aus' },
   marked: (shown, press) => `${shown.join(' ')}: ${press}`,
   means: {
-    off: 'Die Sprache ist aus.',
-    ready: 'Die Sprache ist an und hört zu, solange ein Durchlauf läuft.',
-    begun: 'Die Sprache ist aus, bis sie eingerichtet ist.',
+    off: 'Die Spracheingabe ist aus.',
+    ready: 'Die Spracheingabe ist an: Zugehört wird, solange ein Durchlauf läuft.',
+    begun: 'Die Spracheingabe ist aus, bis sie eingerichtet ist.',
     asking: 'Der Browser fragt, ob das Mikrofon benutzt werden darf.',
     opening: 'Das Mikrofon wird geöffnet.',
-    listening: 'Sie hört zu.',
+    listening: 'Die Seitenleiste hört zu.',
     speaking: 'Die Seitenleiste spricht und hört solange nicht zu.',
-    'opens when pressed': 'Sie hört zu, wenn der Taster gedrückt wird.',
+    'opens when pressed': 'Die Seitenleiste hört zu, wenn Sie den Taster drücken.',
   },
   deaf: {
-    'no microphone': 'Kein Mikrofon antwortet. Schließen Sie eines an. Das Zuhören beginnt dann von selbst.',
+    'no microphone': 'Es meldet sich kein Mikrofon. Schließen Sie eines an. Das Zuhören beginnt dann von selbst.',
     'not asked': 'Der Browser hat das Mikrofon noch nicht erlaubt. Erlauben Sie es. Das Zuhören beginnt dann von selbst.',
     blocked: 'Das Mikrofon ist für Sweepbook gesperrt. Die Mikrofonseite zeigt, wie Sie es wieder erlauben.',
     'in use': 'Das Mikrofon lässt sich nicht öffnen, weil ein anderes Programm es belegt. Schließen Sie dieses. Das Zuhören beginnt dann von selbst.',
     muted: 'Das Mikrofon ist stummgeschaltet. Heben Sie das am Mikrofon oder in den Toneinstellungen des Systems auf.',
     silent: 'Vom Mikrofon kommt gar nichts. Schalten Sie es ein oder wählen Sie im Browser oder im System ein anderes. Das Zuhören beginnt dann von selbst.',
     'no service':
-      'Die Spracherkennung des Browsers antwortet nicht. Prüfen Sie das Netz oder lernen Sie eigene Wörter an. Sie wird von selbst weiter versucht.',
+      'Die Spracherkennung des Browsers antwortet nicht. Prüfen Sie das Netz oder lernen Sie eigene Wörter an. Die Seitenleiste versucht es von selbst weiter.',
     'no network':
-      'Das Netz ist weg, und die Spracherkennung des Browsers braucht es. Die Tasten gehen weiter. Ist das Netz wieder da, hört sie von selbst wieder zu.',
+      'Die Spracherkennung des Browsers braucht das Netz, und es fehlt. Mit Tasten geht es weiter. Ist das Netz wieder da, beginnt das Zuhören von selbst.',
     'no recogniser': 'Dieser Browser hat keine eigene Spracherkennung. Lernen Sie stattdessen eigene Wörter an.',
     'not on this computer':
       'Der Browser hat auf diesem Computer keine Spracherkennung bereit. Lernen Sie eigene Wörter an oder wählen Sie die Spracherkennung des Browsers, die den Ton womöglich versendet.',
@@ -85,7 +85,7 @@ export const words: VoiceWords = {
     muted: 'Ich höre Sie nicht: Das Mikrofon ist stummgeschaltet.',
     silent: 'Ich höre Sie nicht: Vom Mikrofon kommt nichts.',
     'no service': 'Ich höre Sie nicht: Die Spracherkennung antwortet nicht.',
-    'no network': 'Ich höre Sie nicht: Das Netz ist weg.',
+    'no network': 'Ich höre Sie nicht: kein Netz.',
     'no recogniser': 'Ich höre Sie nicht: Dieser Browser hat keine Spracherkennung.',
     'not on this computer': 'Ich höre Sie nicht: Auf diesem Computer ist keine Spracherkennung bereit.',
     'to be downloaded': 'Ich höre Sie nicht: Die Spracherkennung ist nicht heruntergeladen.',
@@ -103,7 +103,7 @@ export const words: VoiceWords = {
   },
   hearsAgain: 'Ich höre Sie wieder.',
   press: {
-    sheet: 'Sprache öffnen',
+    sheet: 'Spracheingabe öffnen',
     allow: 'Mikrofon erlauben',
     page: 'Mikrofonseite öffnen',
     teach: 'Eigene Wörter anlernen',
@@ -117,9 +117,9 @@ export const words: VoiceWords = {
     own: 'Ihre Wörter werden auf diesem Computer mit den angelernten verglichen. Kein Ton verlässt ihn, und keiner wird gespeichert.',
   },
   sheet: {
-    title: 'Sprache',
+    title: 'Spracheingabe',
     get offered() {
-      return `Sagen Sie „${taught('holding')}“, „${taught('solid')}“, „${taught('flicker')}“, statt Tasten zu drücken. Tasten, Pedal und Maus gehen weiterhin.`;
+      return `Sagen Sie „${taught('holding')}“, „${taught('solid')}“, „${taught('flicker')}“, statt Tasten zu drücken. Tasten, Pedal und Maus bleiben.`;
     },
     allow: 'Erlauben',
     allowAndTeach: 'Erlauben, dann sieben Wörter anlernen',
@@ -131,10 +131,10 @@ export const words: VoiceWords = {
     asking: 'Der Browser fragt, ob Sweepbook das Mikrofon benutzen darf. Antworten Sie dort mit „Zulassen“ oder „Erlauben“. Hier geht es von selbst weiter.',
     once: 'Wenn Sie es nur für dieses Mal erlauben, lassen Sie den Tab bei der Arbeit offen, denn die Erlaubnis endet mit ihm.',
     askAgain: 'Erneut fragen',
-    refused: 'Das Mikrofon ist für Sweepbook gesperrt, die Sprache bleibt aus. Sonst ändert sich nichts.',
+    refused: 'Das Mikrofon ist für Sweepbook gesperrt, die Spracheingabe bleibt aus. Sonst ändert sich nichts.',
     howToUnblock: 'Zeigen, wie man es erlaubt',
-    leaveOff: 'Sprache aus lassen',
-    on: 'Die Sprache ist an.',
+    leaveOff: 'Ausgeschaltet lassen',
+    on: 'Die Spracheingabe ist an.',
     get trial() {
       return `Probieren Sie es aus, wenn Sie mögen: Sagen Sie „${taught('solid')}“.`;
     },
@@ -145,7 +145,7 @@ export const words: VoiceWords = {
     get toSweep() {
       return `Zurück zum Durchlauf, dann „${taught('resume')}“ sagen`;
     },
-    switchOff: 'Sprache ausschalten',
+    switchOff: 'Sprach\u00adeingabe ausschalten',
     checkHearing: 'Hörprüfung: Geräusche, Wörter anlernen',
     again: 'Erneut versuchen',
     teach: (learnt: number, of: number) =>

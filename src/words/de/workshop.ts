@@ -45,9 +45,9 @@ export const words: WorkshopWords = {
   range: within,
   day: write.day,
   sense: 'Eine höhere Korrektur verlegt die Schärfe von der Kamera weg.',
-  table: { hold: 'Probe', value: 'Wert', light: 'Licht', arrows: 'Pfeile', counts: 'Zählt als' },
+  table: { hold: 'Nr.', value: 'Wert', light: 'Licht', arrows: 'Pfeile', counts: 'Zählt als' },
   number: (hold) => write.number(hold),
-  light: LIGHT,
+  light: { ...LIGHT, late: 'verzö\u00adgert', flicker: 'fla\u00adckernd' },
   arrows: { none: '', left: 'links', right: 'rechts', balanced: 'beide gleich', lopsided: 'ungleich' },
-  counts: { in: 'im Band', out: 'außerhalb' },
+  counts: { in: 'im Band', out: 'außer\u00adhalb' },
 };
