@@ -40,7 +40,7 @@ export const words: FirstHoldWords = {
   },
   lights: {
     title: 'Ce que peut faire le témoin',
-    open: 'les quatre états',
+    open: 'Les quatre états du témoin',
     close: 'Masquer les quatre états',
     does: { steady: 'S’allume aussitôt et tient.', late: 'S’allume en retard.', flicker: 'S’éteint, même une fois.', dark: 'Ne s’allume jamais.' },
     when: { steady: 'après le signal', late: 'pendant l’essai', flicker: 'pendant l’essai', dark: 'pendant l’essai' },

@@ -159,8 +159,8 @@ export const words: SeriesWords = {
       `${write.count(shots, SHOTS)} avec l’autofocus. Moyenne ${write.signed(check.bias.value, 1)} mm${Number.isFinite(check.bias.high) ? `, ${inMillimetres(check.bias)}` : ''} ; moins est devant.`,
       `Répétabilité : ${lengthAtTarget(check.repeatability)}, en écart type.`,
       ...(check.nearLessFar === null ? [] : [`Près moins loin : ${write.signed(check.nearLessFar.value, 1)} mm, ${inMillimetres(check.nearLessFar)}.`]),
-      ...(reference === null ? [] : [`Visée écran : ${write.signed(reference.value, 1)} mm, ${inMillimetres(reference)}. C’est retranché de la moyenne.`]),
-      `Profondeur de champ : ${lengthAtTarget(depth.front)} devant, ${depth.behind === 'infinite' ? 'jusqu’à l’infini' : lengthAtTarget(depth.behind)} derrière. Est confirmé ce qui n’en prend sûrement pas plus de la moitié.`,
+      ...(reference === null ? [] : [`Visée écran : ${write.signed(reference.value, 1)} mm, ${inMillimetres(reference)}. Elle est retranchée de la moyenne.`]),
+      `Profondeur de champ : ${lengthAtTarget(depth.front)} devant, ${depth.behind === 'infinite' ? 'jusqu’à l’infini' : lengthAtTarget(depth.behind)} derrière. La valeur est confirmée si l’écart n’en prend sûrement pas plus de la moitié.`,
     ],
   },
   bracket: {

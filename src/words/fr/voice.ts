@@ -3,6 +3,7 @@ import { voiceNamed } from '../named.ts';
 import { taught } from '../taught.ts';
 import type { VoiceWords } from '../voiceWords.ts';
 import { words as first } from './first.ts';
+import { write } from './write.ts';
 
 /** « l’anglais », « le français ». */
 const theVoice = (): string => {
@@ -155,7 +156,7 @@ export const words: VoiceWords = {
     checkHearing: 'Test d’écoute : bruit et apprentissage de vos mots',
     again: 'Réessayer',
     teach: (taughtWords: number, of: number) =>
-      `${taughtWords} mots sur ${of} sont appris. Chacun se dit cinq fois, moins de deux minutes en tout. La suite vient d’elle-même.`,
+      `${write.count(taughtWords, { one: `# mot sur ${of} est appris`, other: `# mots sur ${of} sont appris` })}. Chacun se dit cinq fois, moins de deux minutes en tout. La suite vient d’elle-même.`,
     lesson: (said) => said.map((word) => `« ${word} »`).join(', '),
     openLesson: 'Apprendre les sept mots',
   },
