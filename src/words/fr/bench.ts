@@ -67,7 +67,7 @@ export const words: BenchWords = {
         ? 'L’impression est à la bonne taille.'
         : `L’impression est sortie à ${write.percent(factor, 1)}. Imprimez-la de nouveau à ${write.percent(1)}, sans ajustement à la page. Ou gardez-la : les tailles sont calculées avec ${write.percent(factor, 1)}.`,
   },
-  light: { title: 'Lumière', finer: 'Lampes, et ce qui suffit', verdict: lightFound },
+  light: { title: 'Lumière', finer: 'Lampes et seuils', verdict: lightFound },
   square: {
     title: 'Parallélisme',
     byEye: 'Ici, il suffit d’aligner la mire à vue d’œil.',

@@ -72,9 +72,9 @@ export function benchFault(fault: BenchFault): string {
     case 'focal length in metres':
       return `${write.number(fault.typed, 3)} semble être en mètres. Indiquez la focale en millimètres, ici ${write.number(fault.meant)}.`;
     case 'nearer than its closest focus':
-      return `${distance(fault.wanted, fault.unit)} est plus près que ne peut faire le point cet objectif. Placez la mire à ${distance(fault.closest, fault.unit)} ou plus loin, mesurés depuis le repère du plan focal.`;
+      return `Cet objectif ne fait pas le point à ${distance(fault.wanted, fault.unit)}. Placez la mire à ${distance(fault.closest, fault.unit)} au moins du repère du plan focal.`;
     case 'no focus so near':
-      return `Un simple objectif de ${write.number(fault.focalLength)} mm ne peut pas faire le point à ${distance(fault.distance, 'm')} ${FROM[fault.from]}. Mesurez de nouveau la distance, ou mesurez le grandissement sur l’échelle de la mire.`;
+      return `Un objectif simple de ${write.number(fault.focalLength)} mm ne peut pas faire le point à ${distance(fault.distance, 'm')} ${FROM[fault.from]}. Mesurez de nouveau la distance, ou mesurez le grandissement sur l’échelle de la mire.`;
     case 'tilt too large':
       return `L’inclinaison dépasserait ${write.number(fault.most)}°. Mesurez de nouveau les côtés, et vérifiez la taille et la distance de la mire.`;
     case 'print misread':

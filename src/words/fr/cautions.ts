@@ -12,7 +12,7 @@ const HARM: Readonly<Record<Harm, string>> = {
   tripod: 'Écartez entièrement les jambes du trépied. Suspendez-y un poids bas s’il risque de basculer.',
   'hot lamps': 'Les lampes chauffent. Tenez-les loin du papier, des tissus et des mains, et laissez-les refroidir avant de les déplacer.',
   mirror: 'Ne laissez jamais le miroir renvoyer le soleil ou une lampe dans l’objectif ou dans un œil. Cherchez d’abord le reflet en visée écran ou de côté.',
-  'edges of the mirror': 'Attention aux bords du miroir ; fixez-le pour qu’il ne puisse pas tomber.',
+  'edges of the mirror': 'Les bords du miroir coupent. Fixez-le pour qu’il ne puisse pas tomber.',
   laser: 'N’employez qu’un laser de classe 1 ou 2 (CEI 60825-1). Ne regardez jamais son faisceau ni son reflet, et ne l’allumez jamais avec un œil au viseur.',
   'laser on the sensor': 'Tenez le faisceau du laser et son reflet hors de l’objectif. Il peut endommager le capteur.',
 };
@@ -26,7 +26,7 @@ export const words: CautionsWords = {
 function caution(one: Caution): string {
   switch (one.is) {
     case 'service':
-      return 'Une correction ne guérit qu’un écart constant. Pour un écart au-delà de la plage de corrections, un objectif abîmé ou une netteté inégale, adressez-vous au service après-vente de la marque.';
+      return 'Une correction n’annule qu’un écart constant. Pour un écart au-delà de la plage de corrections, un objectif abîmé ou une netteté inégale, adressez-vous au service après-vente de la marque.';
     case 'lamps on the mains': {
       const { hertz } = flicker(one.mains);
       return `Sur un secteur à ${write.number(one.mains)} Hz, les lampes scintillent ${write.number(hertz)} fois par seconde. Si le témoin clignote, prenez une lampe sans scintillement, et exposez les photos pendant 1/${hertz} s ou plus.`;

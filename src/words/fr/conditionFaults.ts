@@ -2,7 +2,7 @@
 import type { ConditionFault } from '../../logbook/conditions.ts';
 
 export const CONDITION_FAULT: Readonly<Record<ConditionFault, string>> = {
-  'no light': 'Indiquez la lumière par un indice de lumination, par exemple 9.',
+  'no light': 'Indiquez la lumière en EV à 100 ISO, par exemple 9.',
   'light too low': 'La lumière est d’au moins EV \u221210.',
   'light too high': 'La lumière est d’au plus EV 24.',
   'no temperature': 'Indiquez la température en degrés Celsius.',

@@ -10,21 +10,21 @@ export const words: EmptyWords = {
     begin: 'Commencer par un objectif',
   },
   plan: {
-    sentence: 'Le programme part de votre matériel : que mesurer, dans l’ordre qui déplace le moins le trépied.',
+    sentence: 'Le programme part de votre matériel : ce qu’il faut mesurer, dans l’ordre qui déplace le moins le trépied.',
     drawn: STATIONS,
     begin: 'Vers le matériel',
   },
   planned: {
-    sentence: 'Choisissez que mesurer : le programme le met dans l’ordre qui déplace le moins le trépied et change le moins de matériel.',
+    sentence: 'Choisissez ce qu’il faut mesurer : le programme le met dans l’ordre qui déplace le moins le trépied et change le moins de matériel.',
     drawn: STATIONS,
   },
   kit: {
-    sentence: 'Vos boîtiers et objectifs figureront ici, pour que chaque valeur soit gardée avec ce à quoi elle appartient.',
+    sentence: 'Vos boîtiers et objectifs figureront ici, et chaque valeur sera gardée avec eux.',
     drawn: 'Dessin : un boîtier et un objectif qui s’y monte.',
     begin: 'Ajouter un boîtier',
   },
   photographs: {
-    sentence: 'Photographiez la mire imprimée avec l’autofocus, à pleine ouverture, sans accentuation, et importez les images ici.',
+    sentence: 'Photographiez avec l’autofocus la mire imprimée, à pleine ouverture et sans accentuation, puis importez les images ici.',
     drawn: 'Dessin : une image de la mire et de la rampe, avec un trait là où le point est tombé.',
   },
   files: {

@@ -7,6 +7,6 @@ export const words: EnteredWords = {
   title: 'Saisie dans l’appareil',
   value: 'Valeur dans l’appareil',
   offTheScale: (scale) => `Indiquez une correction ${within(scale)}.`,
-  mark: 'Noter comme saisi',
-  marked: (value) => `Noté : ${writeSteps(value)} est dans l’appareil.`,
+  mark: 'Marquer cette valeur',
+  marked: (value) => `${writeSteps(value)} est marqué comme saisi.`,
 };

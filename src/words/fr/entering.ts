@@ -87,7 +87,7 @@ export const words: EnteringWords = {
     weightOf: (band, converter) => (converter ? `Usage à ${place(band)}, avec multiplicateur` : `Usage à ${place(band)}`),
     noUse: 'Indiquez combien elle sert, de 0 à 100. D’ici là, elle compte pour 1.',
   },
-  unknown: 'Aucune bande n’est encore connue ici. Mesurez-la, ou notez à la main les deux extrémités d’une bande.',
+  unknown: 'Aucune bande n’est encore connue ici. Mesurez-en une, ou notez à la main ses deux extrémités.',
   missingEnd: (focalLength) =>
     `Ce boîtier mémorise une valeur à chaque extrémité d’un zoom. Mesurez aussi à ${long(focalLength)}. D’ici là, voici une seule valeur pour tout.`,
   enter: 'Saisissez',
@@ -104,8 +104,8 @@ export const words: EnteringWords = {
   off: ({ error }) => write.signed(error, 1),
   share: ({ share, inside, past }) => (inside ? `${write.percent(share)}, dedans` : `${write.percent(share)}, dehors de ${write.number(past, 1)}`),
   middle: ({ band, linear, logarithmic }) => [
-    `À ${place(band)}, entre les extrémités, le boîtier prendrait ${write.signed(linear.value, 1)} s’il suit la focale, et ${write.signed(logarithmic.value, 1)} s’il suit son logarithme.`,
-    'Les marques ne publient pas lequel des deux.',
+    `À ${place(band)}, entre les extrémités, le boîtier prend ${write.signed(linear.value, 1)} s’il suit la focale, et ${write.signed(logarithmic.value, 1)} s’il suit son logarithme.`,
+    'Les marques ne disent pas lequel des deux.',
     `Mesuré : ${write.signed(band.centre, 1)}.`,
     ...lies(linear, logarithmic),
   ],
@@ -129,7 +129,7 @@ export const words: EnteringWords = {
     },
     two: [
       'Barres : les bandes, selon la focale.',
-      'Trait : ce que prendrait le boîtier s’il suit la focale.',
+      'Trait : ce que prend le boîtier s’il suit la focale.',
       'Tirets : s’il suit son logarithme.',
       'Une barre creuse n’atteint pas le trait.',
     ],
@@ -143,7 +143,7 @@ export const words: EnteringWords = {
       `Imprimé le ${write.day(printed)}.`,
       'Saisissez la valeur comme le dit le mode d’emploi de l’appareil, puis contrôlez-la par photos.',
     ],
-    restsOn: (weighed) => (weighed ? 'Ce qui la fonde, pondéré par l’usage' : 'Ce qui la fonde'),
+    restsOn: (weighed) => (weighed ? 'Mesures à l’appui, par usage' : 'Mesures à l’appui'),
     evidence: ({ band, measured: { at, by, holds, interval, within } }, use) => [
       `${place(band)} : bande de ${writeSteps(band.low)} à ${writeSteps(band.high)}.`,
       by === 'sweep' && holds !== null ? `${write.count(holds, { one: '# essai', other: '# essais' })}, ${write.day(at)}.` : `${CAME[by]}, ${write.day(at)}.`,

@@ -8,7 +8,7 @@ const UNCHANGED = 'Rien n’est encore modifié.';
 
 export const words: FilesWords = {
   title: 'Sauvegarde et tableaux',
-  drop: 'Choisissez-le, ou déposez-le ici.',
+  drop: 'Choisissez le fichier, ou déposez-le ici.',
   unread: 'Ce fichier ne peut pas être lu. Vérifiez qu’il existe toujours, puis choisissez-le de nouveau.',
   backup: {
     title: 'Sauvegarde',
@@ -50,7 +50,7 @@ export const words: FilesWords = {
   table: {
     title: 'Tableau',
     about: 'Chaque mesure, saisie et contrôle par photos sur une ligne, pour un tableur. Les essais ne sont que dans la sauvegarde.',
-    write: 'Écrire un tableau',
+    write: 'Exporter un tableau',
     choose: 'Importer un tableau',
     fault: (fault) => {
       switch (fault.is) {
@@ -88,7 +88,7 @@ export const words: FilesWords = {
     title: 'Copies dans ce navigateur',
     none: 'Il n’y en a pas encore.',
     unread: 'Les copies quotidiennes ne peuvent pas être lues. Les données n’en souffrent pas.',
-    bringBack: (at) => `Rétablir ${write.dayAndSecond(at)}`,
+    bringBack: (at) => `Rétablir celle du ${write.dayAndSecond(at)}`,
     done: 'Tout est comme à ce moment-là.',
   },
 };

@@ -16,8 +16,8 @@ export const words: FirstHoldWords = {
   keptDouble: 'appui long, puis double appui',
   coach: {
     label: 'Déroulement d’un essai',
-    camera: 'Le déclencheur allume le témoin : appuyez à mi-course et maintenez.',
-    panel: 'Ce contacteur ne parle qu’au panneau : un appui bref pour commencer, un autre si le témoin ne tient pas.',
+    camera: 'Le déclencheur à mi-course allume le témoin : maintenez-le.',
+    panel: 'Ce contacteur n’agit que sur le panneau : appuyez pour commencer, et en cas d’échec.',
     lights: 'Guettez l’un de ces cas pendant l’essai :',
     firstAloud: 'Un appui bref sur le contacteur pour commencer. Puis le déclencheur à mi-course, maintenu.',
     steps: {
@@ -40,9 +40,9 @@ export const words: FirstHoldWords = {
   },
   lights: {
     title: 'Ce que peut faire le témoin',
-    open: 'les quatre états',
+    open: 'Les quatre états du témoin',
     close: 'Masquer les quatre états',
-    does: { steady: 'S’allume aussitôt, et le reste.', late: 'S’allume en retard.', flicker: 'S’éteint, même une fois.', dark: 'Ne s’allume jamais.' },
+    does: { steady: 'S’allume aussitôt et tient.', late: 'S’allume en retard.', flicker: 'S’éteint, même une fois.', dark: 'Ne s’allume jamais.' },
     when: { steady: 'après le signal', late: 'pendant l’essai', flicker: 'pendant l’essai', dark: 'pendant l’essai' },
     after: 'après',
   },

@@ -27,7 +27,7 @@ export const words: HearingWords = {
     stand: 'Placez-vous là où vous travaillerez, et dites un mot.',
     noSound: 'Ce navigateur ne transmet pas le son du micro : aucun mot ne peut être appris ici.',
     gone: 'Le micro a disparu. Branchez-le, puis appuyez de nouveau sur le bouton.',
-    muted: 'Le micro est coupé. Rétablissez-le sur le micro ou dans les paramètres de son du système.',
+    muted: 'Le micro est coupé. Réactivez-le par son bouton ou dans les paramètres de son du système.',
   },
   heard: {
     noWord: 'Quelque chose a été entendu, mais aucun mot appris.',

@@ -16,7 +16,7 @@ export const words: HelpWords = {
     watch: 'Suivre le balayage de l’autre fenêtre',
   },
   lights: {
-    title: 'Sens du témoin',
+    title: 'Ce que dit le témoin',
     light: 'Témoin',
     counts: 'Compte',
     is: {
@@ -97,6 +97,6 @@ export const words: HelpWords = {
       'Faites une mise au point rigoureuse en visée écran, à pleine ouverture. Passez ensuite l’objectif en manuel et ne touchez plus la bague.',
       'Si le boîtier fait le point au bouton arrière, maintenez ce bouton au lieu du déclencheur.',
     ],
-    manual: 'En cas de différence, suivez le mode d’emploi de votre appareil.',
+    manual: 'Si le mode d’emploi de votre appareil dit autre chose, suivez-le.',
   },
 };

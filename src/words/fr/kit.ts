@@ -53,16 +53,16 @@ export const words: KitWords = {
     }
     const lenses = named(warning.lenses);
     return warning.surely
-      ? `${body} ne distingue pas ces objectifs : ${lenses}. Ils partagent une seule valeur mémorisée : saisissez celle de l’objectif en service.`
+      ? `${body} ne distingue pas ces objectifs : ${lenses}. Ils partagent une seule valeur mémorisée : saisissez celle de l’objectif monté.`
       : `Ces objectifs partagent peut-être une seule valeur mémorisée sur ${body} : ${lenses}. Consultez son mode d’emploi, puis indiquez-le dans le matériel.`;
   },
   fields: {
     name: 'Nom',
     yourName: 'Le nom que vous lui donnez.',
     serial: 'Numéro de série',
-    model: 'Modèle, comme dans ses photos',
+    model: 'Modèle inscrit dans ses photos',
     sensor: { legend: 'Capteur, mm', width: 'largeur', height: 'hauteur' },
-    scale: { legend: 'Plage de corrections', from: 'De', to: 'à', step: 'pas' },
+    scale: { legend: 'Plage de corrections', from: 'de', to: 'à', step: 'pas' },
     remembers: { label: 'Nombre d’objectifs mémorisés', hint: 'Laissez vide si vous ne le savez pas. C’est dans le mode d’emploi.' },
     focal: { legend: 'Focale, mm', hint: 'Laissez la plus longue vide si l’objectif n’est pas un zoom.', from: 'plus courte', to: 'plus longue' },
     widest: { legend: 'Ouverture maximale, f/', from: 'à la plus courte', to: 'à la plus longue' },

@@ -4,6 +4,7 @@ import { writeSteps } from '../../sweep/scale.ts';
 import { line } from '../line.ts';
 import type { LogbookWords } from '../logbookWords.ts';
 import { focusFell } from './focusFell.ts';
+import { uncapital } from './sentence.ts';
 import { place } from './subject.ts';
 import { write } from './write.ts';
 
@@ -105,8 +106,3 @@ export const words: LogbookWords = {
   },
   day: write.day,
 };
-
-/** After a colon a sentence goes on small. */
-function uncapital(sentence: string): string {
-  return sentence.charAt(0).toLowerCase() + sentence.slice(1);
-}

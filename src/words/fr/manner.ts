@@ -10,7 +10,7 @@ export const words: MannerWords = {
   },
   order: 'Méthode',
   orders: {
-    fewest: { label: 'Le moins d’essais', note: 'Chaque valeur est celle qui apprend le plus pour votre temps.' },
-    outward: { label: 'Pas à pas', note: 'Une valeur après l’autre, vers l’extérieur, pour voir changer le témoin. Demande plus d’essais.' },
+    fewest: { label: 'Le moins d’essais', note: 'Chaque valeur est celle qui renseigne le plus vite.' },
+    outward: { label: 'Pas à pas', note: 'De proche en proche, des deux côtés, pour voir changer le témoin. Demande plus d’essais.' },
   },
 };

@@ -30,15 +30,15 @@ export const words: PlanWords = {
     lenses: 'Objectifs',
     converters: 'Aussi avec',
     zooms: 'Zooms',
-    ends: { both: 'Les deux bouts', wide: 'Grand-angle seul', tele: 'Télé seul' },
+    ends: { both: 'Les deux extrémités', wide: 'Grand-angle seul', tele: 'Télé seul' },
     distances: {
       get label() {
         return byUnit({ m: 'Distances, m', ft: 'Distances, pi' });
       },
       get hint() {
         return byUnit({
-          m: 'Par exemple 2,5 8. Laissez vide pour 50 fois la focale de chacun.',
-          ft: 'Par exemple 8 25. Laissez vide pour 50 fois la focale de chacun.',
+          m: 'Par exemple 2,5 8. Laissez vide pour 50 fois chaque focale.',
+          ft: 'Par exemple 8 25. Laissez vide pour 50 fois chaque focale.',
         });
       },
       get fault() {

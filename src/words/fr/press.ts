@@ -5,7 +5,7 @@ export const press: SweepWords['press'] = {
   is: { short: 'appui', double: 'double appui', long: 'appui long' },
   means: {
     solid: 'il était fixe',
-    delayed: 'il s’est allumé tard',
+    delayed: 'il s’est allumé en retard',
     flicker: 'il a clignoté',
     nothing: 'il est resté éteint',
     failed: 'il n’a pas tenu',

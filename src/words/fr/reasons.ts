@@ -20,7 +20,9 @@ export function reason({ value, reason: why }: Suggestion): string {
     case 'beyond':
       return why.side === 'above' ? `au-dessus de ${landmark(why.of)}` : `au-dessous de ${landmark(why.of)}`;
     case 'surer':
-      return why.of.light === 'untold' ? 'encore une fois, par sûreté, après un échec' : `encore une fois, par sûreté : le témoin y était ${lightOf(why.of)}`;
+      return why.of.light === 'untold'
+        ? 'encore une fois, par sécurité, après un échec'
+        : `encore une fois, par sécurité : le témoin y était ${lightOf(why.of)}`;
     case 'again':
       return 'encore une fois, car la dernière réponse y était inattendue';
     case 'end':

@@ -23,7 +23,7 @@ const SERVICE = 'Si le résultat est encore le même, confiez le couple au servi
 
 export const words: ResultWords = {
   region: 'Résultat',
-  placed: (found, within) => `décalée exprès depuis ${writeSteps(found)}, qui est sûr à ${write.chance(within)}, à un pas près`,
+  placed: (found, within) => `décalée exprès depuis ${writeSteps(found)}, sûr à ${write.chance(within)}, à un pas près`,
   between: (value, other) =>
     `Le centre est entre ${writeSteps(value)} et ${writeSteps(other)}, et les essais ne préfèrent ni l’un ni l’autre. ${writeSteps(value)} est plus près de zéro.`,
   headline: {
@@ -40,7 +40,7 @@ export const words: ResultWords = {
     place: (at) => write.signed(at, 1),
     band: 'Bande',
     range: (low, high) => (low === high ? writeSteps(low) : `${writeSteps(low)} à ${writeSteps(high)}`),
-    endsNotSeen: 'les deux extrémités n’ont pas été essayées des deux côtés',
+    endsNotSeen: 'une extrémité au moins n’a pas été essayée des deux côtés',
     seenInFocus: 'Vu au point net',
     visible,
     halfWidth: 'Demi-largeur',
@@ -73,9 +73,9 @@ export const words: ResultWords = {
     enterMeanwhile: (value) => `En attendant la révision, saisissez la valeur ${writeSteps(value)} dans l’appareil pour cet objectif. Marquez-la ensuite.`,
     marked: (value) => `${writeSteps(value)} est marqué comme saisi dans l’appareil.`,
     check:
-      'Contrôlez la valeur par photos : six photos dont le point est fait au viseur, après avoir déréglé la bague tantôt vers le plus près, tantôt vers l’infini, comparées à une dont le point est fait en visée écran.',
+      'Contrôlez la valeur par photos : six prises avec l’autofocus au viseur, et une au point fait en visée écran. Avant chacune des six, tournez la bague, tantôt vers le plus près, tantôt vers l’infini.',
     photographs: 'Contrôler par photos',
-    focusAgain: 'Refaites une mise au point rigoureuse en visée écran. La bague est encore décalée.',
+    focusAgain: 'Refaites une mise au point rigoureuse en visée écran : elle est encore décalée.',
     service:
       'Montrez la page pour l’atelier à un service agréé par la marque. Ne démontez ni l’objectif ni le boîtier : un réglage à la main peut les laisser en plus mauvais état.',
     mark: 'Marquer comme saisi',

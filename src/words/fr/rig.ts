@@ -10,7 +10,7 @@ const LIGHT: Readonly<Record<LightVerdict, string>> = { 'too dim': 'trop sombre'
 const angle = (degrees: number): string => inDegrees(degrees, degrees < 1 ? 2 : 1);
 
 export const words: RigWords = {
-  views: { 'from the side': 'De côté', 'from above': 'De dessus', 'at the target': 'À la mire, agrandi' },
+  views: { 'from the side': 'Vue de côté', 'from above': 'Vue de dessus', 'at the target': 'À la mire, agrandie' },
   stands: (length, multiple, unit) => `${distance(length, unit)}, ${write.number(multiple, multiple < 10 ? 1 : 0)} fois la focale`,
   light: {
     found: (ev, verdict) => `Lumière : EV ${write.number(ev, 1)}, ${LIGHT[verdict]}`,

@@ -56,7 +56,7 @@ function undone({ check: { bias }, depth, step: estimate }: CheckSeries, value: 
 function waysTold({ check: { nearLessFar } }: CheckSeries): readonly string[] {
   if (nearLessFar === null || (nearLessFar.low <= 0 && nearLessFar.high >= 0)) return [];
   const farther = nearLessFar.value > 0 ? 'plus loin' : 'plus près';
-  return [`La direction d’où vient la mise au point compte : venant de près, elle tombe ${lengthWithin(nearLessFar)} ${farther} que venant de loin.`];
+  return [`Le sens d’où vient le point compte : venant de près, il tombe ${lengthWithin(nearLessFar)} ${farther} que venant de loin.`];
 }
 
 function bracketTold({ measure, joined, band }: BracketTold, scale: Scale): readonly string[] {
@@ -140,15 +140,15 @@ export const words: SeriesWords = {
     reference: (upright) => `Visée écran, ${edge(upright)}`,
     shot: (upright) => `Cette image, ${edge(upright)}`,
   },
-  noReference: 'Aucune image n’a été mise au point en visée écran : une rampe un peu de travers passerait pour un décalage. Prenez-en une.',
+  noReference: 'Aucune image n’a été mise au point en visée écran : une rampe un peu de travers passerait pour un décalage. Prenez aussi cette image.',
   figures: 'Chiffres de la série',
   check: {
     order: {
       title: 'L’ordre des vues',
       steps: [
         LIVE_VIEW,
-        'Tournez la bague loin vers le plus près, faites le point avec l’autofocus au viseur, et prenez une image.',
-        'Tournez la bague loin vers l’infini, faites le point avec l’autofocus, et prenez une image.',
+        'Tournez la bague franchement vers le plus près, faites le point avec l’autofocus au viseur, et prenez une image.',
+        'Tournez la bague franchement vers l’infini, faites le point avec l’autofocus, et prenez une image.',
         'Continuez de près et de loin, tour à tour, jusqu’à six images avec l’autofocus.',
       ],
     },
@@ -159,8 +159,8 @@ export const words: SeriesWords = {
       `${write.count(shots, SHOTS)} avec l’autofocus. Moyenne ${write.signed(check.bias.value, 1)} mm${Number.isFinite(check.bias.high) ? `, ${inMillimetres(check.bias)}` : ''} ; moins est devant.`,
       `Répétabilité : ${lengthAtTarget(check.repeatability)}, en écart type.`,
       ...(check.nearLessFar === null ? [] : [`Près moins loin : ${write.signed(check.nearLessFar.value, 1)} mm, ${inMillimetres(check.nearLessFar)}.`]),
-      ...(reference === null ? [] : [`Visée écran : ${write.signed(reference.value, 1)} mm, ${inMillimetres(reference)}. C’est retranché de la moyenne.`]),
-      `Profondeur de champ : ${lengthAtTarget(depth.front)} devant, ${depth.behind === 'infinite' ? 'jusqu’à l’infini' : lengthAtTarget(depth.behind)} derrière. Est confirmé ce qui n’en prend sûrement pas plus de la moitié.`,
+      ...(reference === null ? [] : [`Visée écran : ${write.signed(reference.value, 1)} mm, ${inMillimetres(reference)}. Elle est retranchée de la moyenne.`]),
+      `Profondeur de champ : ${lengthAtTarget(depth.front)} devant, ${depth.behind === 'infinite' ? 'jusqu’à l’infini' : lengthAtTarget(depth.behind)} derrière. La valeur est confirmée si l’écart n’en prend sûrement pas plus de la moitié.`,
     ],
   },
   bracket: {

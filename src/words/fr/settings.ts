@@ -8,7 +8,7 @@ import { write } from './write.ts';
 
 const PACED: Readonly<Record<Pace['set'], string>> = { own: 'rythme libre', counted: 'rythme compté' };
 const LISTENS: Readonly<Record<Settings['voice']['listen'], string>> = {
-  off: 'non',
+  off: 'coupée',
   own: 'mes mots appris',
   here: 'le navigateur, sur cet ordinateur',
   browser: 'la reconnaissance du navigateur',
@@ -42,7 +42,7 @@ export const words: SettingsWords = {
     pace: 'Rythme',
     paces: {
       own: { label: 'Libre', note: 'Un appui ou un mot commence chaque essai.' },
-      counted: { label: 'Compté', note: 'Après le temps de réglage, trois tops décomptent et l’essai commence.' },
+      counted: { label: 'Compté', note: 'Le temps de régler, trois signaux, et l’essai commence.' },
     },
     toDial: (time) => `Temps de réglage : ${write.unit(time, 'second')}`,
     seconds: (time) => write.unit(time, 'second'),
@@ -56,7 +56,7 @@ export const words: SettingsWords = {
     speak: 'Dire chaque valeur',
     tones: { label: 'Signaux', note: 'Au début et à la fin d’un essai, et quand une réponse est notée ou refusée.' },
     rate: 'Débit de la voix',
-    rates: { slow: 'lent', own: 'celui de la voix', brisk: 'vif', fast: 'rapide' },
+    rates: { slow: 'lent', own: 'normal', brisk: 'soutenu', fast: 'rapide' },
     voice: 'Voix de synthèse',
     anyVoice: 'au choix de l’ordinateur',
   },
@@ -79,7 +79,7 @@ export const words: SettingsWords = {
     browser: (language) => `Celle du navigateur : ${language}`,
     voice: 'Parler et comprendre',
     asScreens: 'La langue de l’affichage',
-    note: 'Les mots que vous avez enseignés appartiennent à leur langue.',
+    note: 'Un mot appris ne vaut que dans sa langue.',
   },
   again: {
     title: 'À remesurer',
@@ -102,10 +102,10 @@ export const words: SettingsWords = {
   },
   listening: {
     title: 'Voix',
-    by: 'Écouter mes mots',
+    by: 'Reconnaître mes mots',
     recognisers: {
       off: { label: 'Non', note: 'Les touches, la pédale et le pointeur font tout.' },
-      own: { label: 'Par mes mots appris', note: 'Rien ne quitte cet ordinateur. L’apprentissage se fait dans le test d’écoute.' },
+      own: { label: 'D’après mes mots appris', note: 'Rien ne quitte cet ordinateur. L’apprentissage se fait dans le test d’écoute.' },
       here: { label: 'Par le navigateur, sur cet ordinateur seulement', note: 'Seulement là où le navigateur est prêt. Rien n’est téléchargé.' },
       browser: { label: 'Par la reconnaissance vocale du navigateur', note: LISTENING_MEANS },
     },
@@ -120,7 +120,7 @@ export const words: SettingsWords = {
     },
     learn: {
       label: 'Retenir les mots justes à l’usage',
-      note: 'Un mot pris, et non annulé, aide à le reconnaître dès le balayage suivant. Le test d’écoute permet d’oublier ce qui a été retenu.',
+      note: 'Un mot noté et non annulé aide à le reconnaître dès le balayage suivant. Le test d’écoute permet d’oublier ce qui a été retenu.',
     },
     check: 'Test d’écoute : micro, bruit et apprentissage de vos mots',
     kept: 'Les mots entendus pendant un balayage sont gardés avec ses essais, dans ce navigateur et dans les sauvegardes. Le son n’est jamais gardé.',

@@ -69,7 +69,7 @@ export const words: SituationWords = {
         proofs.length > 0 && write.count(proofs.length, { one: '# contrôle par photos', other: '# contrôles par photos' }),
       ]) || 'rien encore',
     entering: 'Saisie',
-    inCamera: (value) => (value === null ? 'rien de saisi encore' : `${writeSteps(value)} est dans l’appareil`),
+    inCamera: (value) => (value === null ? 'pas encore de saisie' : `${writeSteps(value)} est dans l’appareil`),
     others: 'Autres configurations de cet objectif',
     situations: (count) => write.count(count, { one: '# configuration', other: '# configurations' }),
     figures: 'Chiffres',
@@ -124,7 +124,7 @@ export const words: SituationWords = {
     differ: 'les balayages diffèrent',
     scatter: ({ q, freedom, i2, tau2 }) => [
       `Dispersion Q ${write.number(q, 1)} pour ${write.number(freedom)}.`,
-      `${write.percent(i2)} en dépasse le hasard.`,
+      `Le hasard n’en explique pas ${write.percent(i2)}.`,
       `Entre balayages : ${stepsOf(Math.sqrt(tau2))}.`,
     ],
   },

@@ -16,7 +16,7 @@ export const words: SoundWords = {
     return `Avez-vous entendu deux signaux et ${said()} ? Sinon, montez le son de l’ordinateur, ou choisissez une autre sortie.`;
   },
   done: 'Terminé',
-  tonesOnly: 'Avez-vous entendu deux signaux ? La voix est coupée : les valeurs sont seulement affichées.',
+  tonesOnly: 'Avez-vous entendu deux signaux ? Les valeurs ne sont pas dites, seulement affichées.',
   get speechOnly() {
     return `Avez-vous entendu ${said()} ? Les signaux sont coupés : rien ne sonne au début ni à la fin d’un essai.`;
   },
@@ -24,6 +24,6 @@ export const words: SoundWords = {
   mute: (language) =>
     `Le navigateur ne trouve pas de voix en ${language} sur cet ordinateur : tout est affiché, avec les signaux, mais rien n’est dit. ` +
     'Pour l’entendre, installez une voix dans les paramètres vocaux du système.',
-  off: 'Les signaux et la voix sont coupés : seul l’écran dit quand un essai commence et finit.',
+  off: 'Ni signaux ni valeurs dites : seul l’écran montre quand un essai commence et finit.',
   switchOn: 'Activer les deux',
 };

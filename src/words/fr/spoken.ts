@@ -176,7 +176,7 @@ export const words: SpokenWords = {
       spoken: `${capital(input.told === 'set' ? spelled(input.value) : heard)} ?`,
       written: `Était-ce « ${heard} » ? Si oui, redites-le. Sinon, dites ${quoted('undo')} ou un autre mot.`,
     }),
-    notTaken: { spoken: 'Non pris.', written: 'Cela n’a pas été pris. Dites ce que c’était.' },
+    notTaken: { spoken: 'Non noté.', written: 'Cela n’a pas été noté. Dites ce que c’était.' },
     sayAgain: { spoken: 'Redites-le.', written: 'Ce n’était pas clair. Redites-le.' },
   },
   mark: {

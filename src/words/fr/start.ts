@@ -27,7 +27,7 @@ export const words: StartWords = {
   bench: 'Monter le banc',
   byHand: 'Noter plutôt une valeur à la main',
   photographs: 'Contrôle par photos',
-  practice: { open: 'Simulateur', note: 'Pour apprendre d’abord le témoin et les mots sur cet écran.' },
+  practice: { open: 'Simulateur', note: 'Pour découvrir d’abord le témoin et les mots sur cet écran.' },
   unnamed: {
     label: 'Le nommer',
     waits: (lens, value) => `${lens} (${value === null ? 'sans valeur' : writeSteps(value)}) n’a pas encore de nom.`,

@@ -91,7 +91,7 @@ export const words: SweepWords = {
       'beyond the scale': 'Hors plage',
       nothing: 'Jamais fixe',
     },
-    thenPress: 'puis à mi-course',
+    thenPress: 'puis mi-course',
     thenWait: 'puis attendez le décompte',
     already: 'déjà réglé',
     way: (clicks, direction, from) =>

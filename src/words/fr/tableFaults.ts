@@ -5,6 +5,7 @@ import { columnNamed, type ColumnNames } from '../columnNamed.ts';
 import { COLUMN } from './columns.ts';
 import { CONDITION_FAULT } from './conditionFaults.ts';
 import { FIELD_FAULT } from './fieldFaults.ts';
+import { uncapital } from './sentence.ts';
 import { write } from './write.ts';
 
 const NAMED: Readonly<Record<NamedFault, string>> = {
@@ -28,7 +29,7 @@ function cellFault(fault: CellFault): string {
     case 'none of these':
       return `${quoted(fault.cell)} n’est aucune de ces valeurs : ${write.choice(fault.options)}.`;
     case 'empty':
-      return 'C’est vide. Il en faut une à chaque ligne.';
+      return 'Valeur absente. Il en faut une à chaque ligne.';
     case 'no such converter':
       return `Ajoutez d’abord ${quoted(fault.converter)} au matériel, avec son facteur.`;
     case 'no correction':
@@ -43,4 +44,6 @@ export const columnSaid = (column: keyof ColumnNames, heading: string | null): s
   columnNamed(COLUMN[column], heading, (name, own) => `${name} (${quoted(own)})`);
 
 export const lineFault = ({ line, column, fault }: LineFault, heading: string | null): string =>
-  column === null ? `Ligne ${write.number(line)} : ${cellFault(fault)}` : `Ligne ${write.number(line)}, ${columnSaid(column, heading)} : ${cellFault(fault)}`;
+  column === null
+    ? `Ligne ${write.number(line)} : ${uncapital(cellFault(fault))}`
+    : `Ligne ${write.number(line)}, ${columnSaid(column, heading)} : ${uncapital(cellFault(fault))}`;

@@ -29,6 +29,6 @@ export const words: TakeWords = {
   heard: {
     good: 'On vous entend bien.',
     enough: 'On vous entend, mais certains mots seront peut-être redemandés. Plus près, ce serait mieux.',
-    'too faint': 'La pièce est trop bruyante pour cette distance. Rapprochez-vous, ou prenez le contacteur.',
+    'too faint': 'La pièce est trop bruyante pour cette distance. Rapprochez-vous, ou utilisez le contacteur.',
   },
 };

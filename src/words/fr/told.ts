@@ -36,7 +36,7 @@ export const words: ToldWords = {
     },
     hint: 'Choisissez la distance à laquelle vous photographiez. Si le champ reste vide, c’est 50 fois la focale, selon l’usage.',
   },
-  scale: { legend: 'Plage de corrections', from: 'De', to: 'à', step: 'pas' },
+  scale: { legend: 'Plage de corrections', from: 'de', to: 'à', step: 'pas' },
   arrows: {
     label: 'Flèches à côté du témoin',
     is: { absent: 'Sans flèches', 'right-is-up': 'Flèche droite : monter, vers +', 'right-is-down': 'Flèche droite : descendre, vers \u2212' },

@@ -37,7 +37,7 @@ const keysOf = (record: Readonly<Record<Slip, unknown>>): readonly Slip[] => Obj
 function counts(hold: TrainingHold): string {
   if (namedRight(hold)) return 'Juste.';
   if (!countedRight(hold)) return 'Non.';
-  return hold.told === 'untold' ? 'Juste, il n’a pas tenu.' : 'Juste, il n’a pas tenu, mais d’une autre façon.';
+  return hold.told === 'untold' ? 'Juste : il n’a pas tenu.' : 'Juste : il n’a pas tenu, mais d’une autre façon.';
 }
 
 export const words: TrainingWords = {
@@ -73,8 +73,8 @@ export const words: TrainingWords = {
   standing: {
     title: 'Votre fiabilité',
     reliability: ({ right, of, low, high, reached }) => [
-      `${write.count(right, { one: `# essai facile sur ${write.number(of)} bien compté`, other: `# essais faciles sur ${write.number(of)} bien comptés` })}.`,
-      `Donc, de ${write.percent(Math.floor(low * 100) / 100)} à ${write.percent(Math.ceil(high * 100) / 100)} de vos essais sont bien comptés, sûr à ${write.percent(0.95)}.`,
+      `${write.count(right, { one: `# essai facile sur ${write.number(of)} bien jugé`, other: `# essais faciles sur ${write.number(of)} bien jugés` })}.`,
+      `Donc, de ${write.percent(Math.floor(low * 100) / 100)} à ${write.percent(Math.ceil(high * 100) / 100)} de vos essais sont bien jugés, sûr à ${write.percent(0.95)}.`,
       reached ? 'C’est assez fiable pour un balayage.' : `Pour un balayage, le plus petit chiffre doit atteindre ${write.percent(RELIABLE)}.`,
     ],
     kept: (rounds, newest) => [
@@ -86,7 +86,7 @@ export const words: TrainingWords = {
     own: {
       label: 'Utiliser ma propre fiabilité',
       note: (lapse) =>
-        `Dès le prochain balayage, il est tenu compte de ${write.percent(lapse, 1)} d’essais gâchés de votre part, au lieu de ${write.percent(0.02)} d’ordinaire.`,
+        `Dès le prochain balayage, il est tenu compte de ${write.percent(lapse, 1)} d’essais gâchés de votre part, au lieu des ${write.percent(0.02)} habituels.`,
     },
     forget: 'Oublier mes séries',
     forgetNow: 'Les oublier',

@@ -96,6 +96,6 @@ export const words: TroubleWords = {
     open: 'À vérifier',
     title: 'À vérifier, le plus probable d’abord',
     figures: 'Chiffres',
-    manual: 'En cas de différence, suivez le mode d’emploi de votre appareil.',
+    manual: 'Si le mode d’emploi de votre appareil dit autre chose, suivez-le.',
   },
 };

@@ -3,6 +3,7 @@ import { voiceNamed } from '../named.ts';
 import { taught } from '../taught.ts';
 import type { VoiceWords } from '../voiceWords.ts';
 import { words as first } from './first.ts';
+import { write } from './write.ts';
 
 /** « l’anglais », « le français ». */
 const theVoice = (): string => {
@@ -14,7 +15,7 @@ export const words: VoiceWords = {
   mark: {
     off: first.mark.word,
     ready: 'voix active',
-    begun: 'pas réglée',
+    begun: 'à configurer',
     asking: 'demande',
     opening: 'ouverture',
     listening: 'à l’écoute',
@@ -43,12 +44,12 @@ export const words: VoiceWords = {
     'another window': 'ailleurs',
     unread: 'à rouvrir',
   },
-  markSilent: { mute: 'non parlé', off: 'son coupé' },
+  markSilent: { mute: 'panneau muet', off: 'son coupé' },
   marked: (shown, press) => `${shown.join(' ')} : ${press}`,
   means: {
     off: 'La voix est coupée.',
     ready: 'La voix est active et le panneau écoute pendant un balayage.',
-    begun: 'La voix est coupée tant qu’elle n’est pas réglée.',
+    begun: 'La voix reste coupée tant qu’elle n’est pas configurée.',
     asking: 'Le navigateur demande si le micro peut être utilisé.',
     opening: 'Le micro s’ouvre.',
     listening: 'À l’écoute.',
@@ -60,7 +61,7 @@ export const words: VoiceWords = {
     'not asked': 'Le navigateur n’a pas encore autorisé le micro. Autorisez-le. L’écoute commence alors d’elle-même.',
     blocked: 'Le micro est bloqué pour Sweepbook. La page du micro montre comment l’autoriser de nouveau.',
     'in use': 'Le micro ne peut pas être ouvert, car un autre programme l’utilise. Fermez ce programme. L’écoute commence alors d’elle-même.',
-    muted: 'Le micro est coupé. Rétablissez-le sur le micro ou dans les paramètres de son du système.',
+    muted: 'Le micro est coupé. Réactivez-le par son bouton ou dans les paramètres de son du système.',
     silent: 'Aucun son ne vient du micro. Allumez-le, ou choisissez-en un autre dans le navigateur ou le système. L’écoute commence alors d’elle-même.',
     'no service':
       'La reconnaissance vocale du navigateur ne répond pas. Vérifiez le réseau, ou apprenez vos propres mots au panneau. Elle réessaie d’elle-même.',
@@ -120,7 +121,7 @@ export const words: VoiceWords = {
       'Vos mots sont reconnus par la reconnaissance vocale du navigateur, et il se peut que son éditeur envoie le son à l’un de ses serveurs. ' +
       'Sweepbook lui-même ne garde aucun son et n’en envoie aucun.',
     here: 'Vos mots sont reconnus par le navigateur sur cet ordinateur. Aucun son n’en sort, aucun n’est gardé.',
-    own: 'Vos mots sont comparés, sur cet ordinateur, à la façon dont vous les avez appris au panneau. Aucun son n’en sort, aucun n’est gardé.',
+    own: 'Sur cet ordinateur, vos mots sont comparés à ceux que vous avez appris au panneau. Aucun son n’en sort, aucun n’est gardé.',
   },
   sheet: {
     title: 'Voix',
@@ -155,7 +156,7 @@ export const words: VoiceWords = {
     checkHearing: 'Test d’écoute : bruit et apprentissage de vos mots',
     again: 'Réessayer',
     teach: (taughtWords: number, of: number) =>
-      `${taughtWords} mots sur ${of} sont appris. Chacun se dit cinq fois, moins de deux minutes en tout. La suite vient d’elle-même.`,
+      `${write.count(taughtWords, { one: `# mot sur ${of} est appris`, other: `# mots sur ${of} sont appris` })}. Chacun se dit cinq fois, moins de deux minutes en tout. La suite vient d’elle-même.`,
     lesson: (said) => said.map((word) => `« ${word} »`).join(', '),
     openLesson: 'Apprendre les sept mots',
   },

@@ -17,7 +17,7 @@ export const words: WorkshopWords = {
     focused: (holdTime) =>
       'Le point a été fait en visée écran, image agrandie, à pleine ouverture, sur une mire parallèle au capteur, puis laissé tel quel. Les corrections ont été réglées ' +
       `l’une après l’autre et, chaque fois, le témoin de mise au point a été observé pendant ${write.count(holdTime, { one: '# seconde', other: '# secondes' })} d’appui à mi-course.`,
-    counts: 'Une valeur compte dedans si le témoin s’est allumé aussitôt et l’est resté. Ces valeurs forment une seule bande. La correction en est le milieu.',
+    counts: 'Une valeur compte dedans si le témoin s’est allumé aussitôt et a tenu. Ces valeurs forment une seule bande. La correction en est le milieu.',
     aside:
       'La bande dépasse la plage de corrections : sa largeur a donc été mesurée une fois de plus avec la mise au point légèrement décalée. Au point net, le centre est à la moitié ' +
       'de cette largeur de l’extrémité vue. L’intervalle tient compte de l’hésitation du témoin aux extrémités.',
