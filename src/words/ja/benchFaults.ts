@@ -29,7 +29,7 @@ const PLAIN: Readonly<Record<PlainFault, string>> = {
   'no iso speed': 'ISO感度を、カメラの表示どおり400のように入力してください。',
   'no shutter': 'シャッター速度を、1秒未満なら1/125、秒単位なら2"のように入力してください。',
   'no light value': 'カメラのISO感度、絞り、シャッター速度を読み直してください。そのような明るさの部屋はありません。',
-  'plenty below fine': '「十二分」は「十分」より大きくしてください。',
+  'plenty below fine': '余裕のある明るさは、十分とする明るさより大きくしてください。',
   'no angle': '角度を\u221290〜90度の範囲で入力してください。',
   'no reflection': '原寸の写真で、反射像が中央から何画素ずれているか入力してください。',
   'no offset on the sensor': 'センサー上のずれをミリメートルで入力してください。',

@@ -22,7 +22,7 @@ export const BENCH_FIELD: BenchWords['field'] = {
   metered: '絞り',
   shutter: 'シャッター',
   fine: '十分とする明るさ（EV、ISO 100）',
-  plenty: '十二分とする明るさ（EV、ISO 100）',
+  plenty: '余裕のある明るさ（EV、ISO 100）',
   lighting: '光源',
   mains: '電源',
   squareBy: '確認方法',
