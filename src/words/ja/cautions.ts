@@ -18,7 +18,7 @@ const HARM: Readonly<Record<Harm, string>> = {
 
 export const words: CautionsWords = {
   title: '注意',
-  takeCare: 'けがに注意。',
+  takeCare: '注意。',
   caution,
 };
 

@@ -13,7 +13,7 @@ const named = (lenses: readonly Pick<Lens, 'name' | 'serial'>[]): string =>
   write.list(lenses.map(({ name, serial }) => (serial === null ? name : `${name}（${serial}）`)));
 
 const range = ({ from, to }: { readonly from: number; readonly to: number }): string =>
-  from === to ? write.number(from, 1) : `${write.number(from, 1)}\u2013${write.number(to, 1)}`;
+  from === to ? write.number(from, 1) : `${write.number(from, 1)}〜${write.number(to, 1)}`;
 
 export const words: KitWords = {
   title: '機材',
