@@ -11,7 +11,7 @@ const mm = (length: number, digits: number): string => write.unit(length, 'milli
 
 export const words: BenchWords = {
   title: '測定環境',
-  focalLength: '焦点距離、mm',
+  focalLength: '焦点距離（mm）',
   missing: {
     'no focal length': '焦点距離を85のようにミリメートルで入力してください。',
     untold: '先に、この測定の焦点距離を入力してください。値の上の「焦点距離」を押します。',
@@ -21,7 +21,7 @@ export const words: BenchWords = {
   field: BENCH_FIELD,
   hint: HINT,
   empty: (length) => `空欄なら${write.number(length)}。`,
-  measured: { m: '実測の距離、m', ft: '実測の距離、ft' },
+  measured: { m: '実測の距離（m）', ft: '実測の距離（ft）' },
   choices: CHOICES,
   sensor: ({ width, height }) => `${write.number(width, 2)} × ${write.number(height, 2)} mm`,
   distance: {
@@ -71,7 +71,7 @@ export const words: BenchWords = {
     title: '正対',
     byEye: 'ここでは、ターゲットの正対は目測で足ります。',
     allowed: (tilt, width, nearer) =>
-      `ターゲットの傾きは${inDegrees(tilt, 1)}以内にしてください。幅${write.millimetres(width)}の両端で、カメラからの距離の差を${write.millimetres(nearer)}以内に収めます。`,
+      `ターゲットの傾きは${inDegrees(tilt, 1)}以内にしてください。幅${write.millimetres(width)}の両端で、カメラからの距離の差を${mm(nearer, nearer < 1 ? 2 : 1)}以内に収めます。`,
     miss: {
       mirror: (pixels) => `鏡に映るレンズは、画面中央から${write.number(pixels)}画素までずれてもかまいません。`,
       spot: (off) => `戻ってくる光点は、光源から${write.millimetres(off)}までずれてもかまいません。`,

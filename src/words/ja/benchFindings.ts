@@ -22,7 +22,7 @@ export const stands: BenchWords['distance']['stands'] = (at, least, unit) =>
 const ENOUGH: Readonly<Record<LightVerdict, string>> = {
   'too dim': '位相差AFには暗すぎます。照明を足すか近づけて、カメラの値を読み直してください。',
   fine: '十分な明るさです。',
-  plenty: '十二分な明るさです。',
+  plenty: '余裕のある明るさです。',
 };
 
 export const lightFound: BenchWords['light']['verdict'] = ({ ev, onGrey, onPaper, verdict, flickers }) => {

@@ -18,14 +18,14 @@ const HARM: Readonly<Record<Harm, string>> = {
 
 export const words: CautionsWords = {
   title: '注意',
-  takeCare: 'けがに注意。',
+  takeCare: '注意。',
   caution,
 };
 
 function caution(one: Caution): string {
   switch (one.is) {
     case 'service':
-      return '補正で直るのは、一定のずれだけです。補正範囲を越えるずれ、レンズの破損、片ぼけは、メーカーのサービスに相談してください。';
+      return '補正で直るのは、一定のずれだけです。補正範囲を超えるずれ、レンズの破損、片ぼけは、メーカーのサービスに相談してください。';
     case 'lamps on the mains': {
       const { hertz } = flicker(one.mains);
       return `${write.number(one.mains)} Hzの商用電源の照明は、1秒間に${write.number(hertz)}回ちらつきます。合焦ランプが揺らぐなら、ちらつかない照明を使い、写真は1/${hertz}秒以上で撮影してください。`;

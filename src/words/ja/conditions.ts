@@ -8,8 +8,8 @@ export const words: ConditionsWords = {
   open: '日付、明るさ、温度、メモ',
   fields: {
     day: { label: '日付', hint: '2026-03-04のように、年、月、日の順。' },
-    temperature: { label: '温度、°C' },
-    light: { label: '明るさ、EV（ISO 100）' },
+    temperature: { label: '温度（°C）' },
+    light: { label: '明るさ（EV、ISO 100）' },
     firmware: { label: 'ボディのファームウェア' },
     note: { label: 'メモ' },
   },

@@ -97,7 +97,7 @@ export const words: EnteringWords = {
   off: ({ error }) => write.signed(error, 1),
   share: ({ share, inside, past }) => (inside ? `${write.percent(share)}、域内` : `${write.percent(share)}、端から${write.number(past, 1)}外`),
   middle: ({ band, linear, logarithmic }) => [
-    `両端の間の${place(band)}では、ボディが焦点距離に比例させるなら${write.signed(linear.value, 1)}、焦点距離の対数に比例させるなら${write.signed(logarithmic.value, 1)}を使います。`,
+    `両端の間の${place(band)}では、ボディは、値を焦点距離に比例させるなら${write.signed(linear.value, 1)}、その対数に比例させるなら${write.signed(logarithmic.value, 1)}を使います。`,
     'どちらであるか、メーカーは公表していません。',
     `測定値は${write.signed(band.centre, 1)}です。`,
     ...lies(linear, logarithmic),
@@ -119,7 +119,7 @@ export const words: EnteringWords = {
     },
     two: [
       '棒：焦点距離ごとの安定域。',
-      '線：ボディが焦点距離に比例させる場合の値。',
+      '線：値を焦点距離に比例させる場合。',
       '破線：焦点距離の対数に比例させる場合。',
       '中抜きの棒は、線に届かない安定域です。',
     ],

@@ -27,7 +27,7 @@ export const FIELD_FAULT: Readonly<Record<FieldFault, string>> = {
   'factor too large': '倍率は4以下です。',
   'no lowest correction': '補正値の下限を\u221220のような整数で入力してください。',
   'no highest correction': '補正値の上限を20のような整数で入力してください。',
-  'no step': '1クリックで動く補正値の数を、1以上の整数で入力してください。',
+  'no step': '刻みを1以上の整数で入力してください。',
   'scale too short': '補正範囲には3つ以上の補正値が必要です。',
   'step does not divide': '補正範囲を割り切れる刻みにしてください。',
   'arrows not chosen': 'このボディが合焦ランプの両脇に何を表示するか選んでください。',

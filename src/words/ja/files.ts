@@ -75,7 +75,7 @@ export const words: FilesWords = {
     ],
     line: lineFault,
     more: (count) => `ほかに問題のある行${write.number(count)}行`,
-    bring: '合うものを取り込む',
+    bring: '問題のない行を取り込む',
     done: '表を記録帳に取り込みました。',
   },
   copies: {

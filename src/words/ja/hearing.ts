@@ -13,7 +13,7 @@ export const words: HearingWords = {
   kept: '登録した言葉から残すのは音の特徴だけで、再生はできません。特徴はこのブラウザーに残り、バックアップを作成するとそこにも入ります。',
   room: {
     title: '部屋',
-    level: '音量',
+    level: '入力音量',
     listen: '聞き取り開始',
     toListen: 'ボタンを押すと、Sweepbookにマイクの使用を許可するか、ブラウザーが尋ねます。',
     refused: {
@@ -68,7 +68,7 @@ export const words: HearingWords = {
           return `「${taught('set')}、${vocabulary().signs.minus[0]}、1、2」で値を選び、「${lookUp()}、8、5」で記録帳を調べます。`;
         },
       },
-      rest: { name: 'その他の言葉', for: '一時停止、スキップ、続行など、測定中のそのほかの操作です。' },
+      rest: { name: 'その他の言葉', for: '一時停止、スキップなど、測定中のそのほかの操作です。' },
       lenses: {
         name: '自分のレンズ',
         get for() {

@@ -5,7 +5,7 @@ import { taught, vocabulary } from '../taught.ts';
 export const words: HelpWords = {
   title: 'ヘルプ',
   about:
-    'パネルが値を示します。カメラをその値に合わせ、半押しして、その間ずっと合焦ランプを見てください。そして、見えたとおりに答えます。' +
+    'パネルが値を示します。カメラをその値に合わせ、半押しの間ずっと合焦ランプを見て、見えたとおりに答えてください。' +
     'パネルは、ランプが安定する値の中心を求めます。',
   now: {
     title: '今できること',
@@ -21,14 +21,14 @@ export const words: HelpWords = {
     counts: '扱い',
     is: {
       steady: { seen: 'すぐに点き、途切れない', counts: '域内' },
-      late: { seen: '遅れて点いた', counts: '域外、近い' },
-      flicker: { seen: '一度でも消えた', counts: '域外' },
-      dark: { seen: '一度も点かなかった', counts: '域外、遠い' },
-      untold: { seen: '何らかの形で不安定', counts: '域外' },
+      late: { seen: '遅れて点く', counts: '域外、近い' },
+      flicker: { seen: '一度でも消える', counts: '域外' },
+      dark: { seen: '一度も点かない', counts: '域外、遠い' },
+      untold: { seen: '不安定（種類は不明）', counts: '域外' },
     },
     note:
       '印の横の小さな三角は、ファインダーの矢印です。ランプが安定していても、矢印が片方だけなら域外に数えます。' +
-      '安定と数えるのは、半押しの時間がすべて過ぎたときだけです。',
+      '安定と数えるのは、半押し時間が終わったときだけです。',
   },
   spoken: {
     title: '言葉とキー',
@@ -54,7 +54,7 @@ export const words: HelpWords = {
       resume: '測定を再開する',
       skip: 'この値をスキップする',
       accept: '示された結果を確定する',
-      'go on': '終える前に半押しを続ける',
+      'go on': '終了せずに半押しを続ける',
       set: '自分で値を選ぶ',
       same: 'ピントは変わらない',
       shifted: 'ピントがずれた',

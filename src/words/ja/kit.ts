@@ -13,7 +13,7 @@ const named = (lenses: readonly Pick<Lens, 'name' | 'serial'>[]): string =>
   write.list(lenses.map(({ name, serial }) => (serial === null ? name : `${name}（${serial}）`)));
 
 const range = ({ from, to }: { readonly from: number; readonly to: number }): string =>
-  from === to ? write.number(from, 1) : `${write.number(from, 1)}\u2013${write.number(to, 1)}`;
+  from === to ? write.number(from, 1) : `${write.number(from, 1)}〜${write.number(to, 1)}`;
 
 export const words: KitWords = {
   title: '機材',
@@ -40,16 +40,16 @@ export const words: KitWords = {
   },
   fields: {
     name: '名前',
-    yourName: '自分で分かる名前。',
+    yourName: '見分けのつく名前。',
     serial: '製造番号',
     model: '機種名（写真の記録のとおり）',
-    sensor: { legend: 'センサー、mm', width: '幅', height: '高さ' },
+    sensor: { legend: 'センサー（mm）', width: '幅', height: '高さ' },
     scale: { legend: '補正範囲', from: '下限', to: '上限', step: '刻み' },
     remembers: { label: '記憶できるレンズの数', hint: '不明なら空欄にします。説明書に書かれています。' },
-    focal: { legend: '焦点距離、mm', hint: '単焦点レンズでは、最長を空欄にします。', from: '最短', to: '最長' },
-    widest: { legend: '開放絞り、f/', from: '最短側', to: '最長側' },
+    focal: { legend: '焦点距離（mm）', hint: '単焦点レンズでは、最長を空欄にします。', from: '最短', to: '最長' },
+    widest: { legend: '開放絞り（F値）', from: '最短側', to: '最長側' },
     get closest() {
-      return byUnit({ m: '最短撮影距離、m', ft: '最短撮影距離、ft' });
+      return byUnit({ m: '最短撮影距離（m）', ft: '最短撮影距離（ft）' });
     },
     factor: '倍率',
   },
@@ -72,8 +72,8 @@ export const words: KitWords = {
     what: '出来事',
     is: { firmware: 'ファームウェア更新', service: '修理・点検' },
     note: 'メモ',
-    save: 'メモを保存',
-    saved: '保存しました。以前の測定は要再測定になります。',
+    save: '記録する',
+    saved: '記録しました。以前の測定は要再測定になります。',
   },
   photograph: {
     title: '写真から情報を取り込む',

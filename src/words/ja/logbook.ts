@@ -51,7 +51,7 @@ export const words: LogbookWords = {
       'not entered': '測定済み、未設定',
       retired: '使用終了',
     },
-    temperature: { label: '現在の温度、°C', hint: '温度が大きく違うときに測定した値は、要再測定になります。' },
+    temperature: { label: '現在の温度（°C）', hint: '温度が大きく違うときに測定した値は、要再測定になります。' },
   },
   nothing: {
     of: {

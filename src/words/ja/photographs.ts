@@ -110,7 +110,7 @@ const HEADLINE: Readonly<Record<FocusReading['is'], string>> = {
 /** What is in focus is not sharp where the camera moved, which is told beside it. */
 const focusSentences = ({ is, ramp }: FocusReading, motion: Motion = { is: 'alike' }): readonly string[] => [
   is === 'sharp' && motion.is === 'moved' ? 'ピントは合っています。' : HEADLINE[is],
-  ramp.lies === 'on the target' ? '判別できる限り、ピントはターゲット上です。' : `ピント位置は${sideOfTarget(ramp.error)}${lengthAtTarget(ramp.error)}です。`,
+  ramp.lies === 'on the target' ? '分かる限り、ピントはターゲット上です。' : `ピント位置は${sideOfTarget(ramp.error)}${lengthAtTarget(ramp.error)}です。`,
   `95%区間：${reached(ramp.interval)}。`,
 ];
 
@@ -143,7 +143,7 @@ export const words: PhotographsWords = {
   stays: 'このコンピューター上で読み取り、どこにも送らず、保存もしません。',
   practise: '練習用の画像で試す',
   printed: {
-    label: '印刷した基準目盛の実寸、mm',
+    label: '印刷した基準目盛の実寸（mm）',
     hint: '設計値は100。違う場合は、画像を取り込む前に入力してください。',
     fault: '印刷した基準目盛の長さを、94のように50〜200 mmの範囲で入力してください。',
   },

@@ -28,12 +28,12 @@ export const words: PlanWords = {
   form: {
     bodies: 'ボディ',
     lenses: 'レンズ',
-    converters: '併用',
+    converters: '併用するコンバーター',
     zooms: 'ズーム',
     ends: { both: '両端', wide: '広角端のみ', tele: '望遠端のみ' },
     distances: {
       get label() {
-        return byUnit({ m: '距離、m', ft: '距離、ft' });
+        return byUnit({ m: '距離（m）', ft: '距離（ft）' });
       },
       get hint() {
         return byUnit({ m: '例：2.5 8。空欄なら、それぞれ焦点距離の50倍です。', ft: '例：8 25。空欄なら、それぞれ焦点距離の50倍です。' });
@@ -53,19 +53,19 @@ export const words: PlanWords = {
         case 'no lens':
           return 'レンズを1本以上選んでください。';
         case 'no focal length':
-          return `先に機材で${fault.lens}の焦点距離を入力してから、選び直してください。`;
+          return `機材で${fault.lens}の焦点距離を入力してから、選び直してください。`;
       }
     },
     unfit: '選択内容が正しくありません。確かめてください。',
   },
   measured: '測定済み',
   next: '次を測定',
-  underWay: '測定中です。先に最初の画面から終了してください。',
+  underWay: '測定中です。先に最初の画面で終了してください。',
   anew: '計画を作り直す',
   pace: ({ perSweep, sweeps }) =>
     sweeps === 0
-      ? `一度測定を終えるまで、所要時間は1回${minutes(perSweep)}という目安です。`
-      : `所要時間は、これまでのペース（1回${minutes(perSweep)}）によります。`,
+      ? `最初の測定を終えるまで、所要時間は1回${minutes(perSweep)}として計算します。`
+      : `所要時間は、これまでのペース（1回${minutes(perSweep)}）で計算します。`,
   progress: ({ done, all, left, next }) =>
     next === null
       ? [`${write.number(all)}件中${write.number(done)}件を測定しました。`, '計画は完了です。']

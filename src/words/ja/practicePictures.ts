@@ -16,7 +16,7 @@ export const words: PracticePicturesWords = {
   picture: (number) => `練習用の画像${write.number(number)}`,
   another: '別の練習用カメラ',
   truth: {
-    title: 'この練習用カメラの正体',
+    title: 'この練習用カメラの真の値',
     told: (centre, step) => `真の中心は${write.signed(centre, 1)}です。1ステップで、ピントはターゲットの位置で${write.unit(step, 'millimeter', 1)}動きます。`,
   },
 };

@@ -25,12 +25,12 @@ export const words: RecordWords = {
   replay: {
     open: '半押しごとに再生',
     title: '再生',
-    at: (step, last) => `再生：${write.number(last)}のうち${write.number(step)}`,
+    at: (step, last) => `再生：${write.number(step)}/${write.number(last)}`,
     earlier: '前へ',
     later: '次へ',
     play: '再生',
     halt: '一時停止',
-    sure: (known) => `中心は${interval(known)}です（信頼度95%）。`,
+    sure: (known) => `中心の95%区間は${interval(known)}です。`,
     narrowing: (first, last) => `推定の絞り込み：中心は、最初の半押しの前は${interval(first)}、最後は${interval(last)}でした。`,
     opened: '最初の半押しの前。',
     held: ({ number, value, light, arrows, counts }) => {

@@ -11,7 +11,7 @@ import { write } from './write.ts';
 const visible = (end: Steps | null): string => (end === null ? '安定する値なし' : `${writeSteps(end)}から限界まで安定`);
 
 function service({ chosen, centre, inside }: CarriedOutcome): string {
-  const past = `中心は約${write.signed(centre, 1)}で、このボディの限界の${writeSteps(chosen)}を越えています。`;
+  const past = `中心は約${write.signed(centre, 1)}で、このボディの限界の${writeSteps(chosen)}を超えています。`;
   return inside ? `${past}限界の値でもランプは安定します。` : `${past}どの補正値でもランプは安定しません。`;
 }
 

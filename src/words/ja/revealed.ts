@@ -19,7 +19,7 @@ export function factRevealed(fact: RevealedFact): string {
     case 'held':
       return `この練習用カメラの安定域は${between(fact.low, fact.high)}、真の中心は${at((fact.low + fact.high) / 2)}です。`;
     case 'made wrong':
-      return `${MADE[fact.how]}${fact.named ? '測定はこれを見つけました。' : '測定では、見つけられるほど多くは現れませんでした。'}`;
+      return `${MADE[fact.how]}${fact.named ? '測定で見つかりました。' : '測定では、見つかるほど多く現れませんでした。'}`;
     case 'gap':
       return `安定域は${between(fact.low, fact.high)}で、${between(fact.from, fact.to)}では不安定です。`;
     case 'moved':

@@ -4,7 +4,7 @@ import type { RigWords } from '../rigWords.ts';
 import { distance, inDegrees, nearTarget } from './lengths.ts';
 import { write } from './write.ts';
 
-const LIGHT: Readonly<Record<LightVerdict, string>> = { 'too dim': '暗すぎ', fine: '十分', plenty: '十二分' };
+const LIGHT: Readonly<Record<LightVerdict, string>> = { 'too dim': '暗すぎ', fine: '十分', plenty: '余裕あり' };
 
 /** As fine as the least that may matter: a tenth of a degree, or a hundredth of one where that is all there is. */
 const angle = (degrees: number): string => inDegrees(degrees, degrees < 1 ? 2 : 1);

@@ -91,7 +91,7 @@ export const words: SessionWords = {
   untold: {
     noScale: '補正範囲の下限、上限、刻みを整数で入力してください。',
     noSweep: 'この測定はここでは変更できません。別のウィンドウで測定中なら、先に引き継いでください。',
-    holdFirst: '先にこの半押しを終えてから、入力し直してください。',
+    holdFirst: 'この半押しを終えてから、入力し直してください。',
     offTheScale: (value) =>
       `${writeSteps(value)}は半押し済みで、この範囲に入っていません。その半押しを取り消すか、${writeSteps(value)}を含む範囲にしてください。`,
     arrowsSeen: 'これまでの半押しに矢印が含まれています。先にその半押しを取り消すか、矢印ありのままにしてください。',
@@ -111,7 +111,7 @@ export const words: SessionWords = {
     'no width': 'その測定には、推定に使える幅がありません。この組み合わせを測定し直してください。',
   },
   unbegun: {
-    'under way': '測定中です。先に終了するか、中断してください。',
+    'under way': '測定中です。先に終了するか、最初の画面に戻ってください。',
     'begun elsewhere': '別のウィンドウで測定が始まりました。先にそちらを終了してください。',
   },
   practice: { body: '練習用カメラ', lens: '練習用レンズ' },

@@ -12,7 +12,7 @@ const DONE = '準備ができました。最初の半押しへ進めます。';
 const of = <Id extends StepId>(each: Each, step: StepOf<Id> & { readonly id: Id }): string => each[step.id](step);
 
 export const words: SetUpWords = {
-  title: '準備ガイド',
+  title: '準備\u200bガイド',
   progress: { label: '進み具合', at: (step, all) => `手順${write.number(step)}/${write.number(all)}`, done: 'すべての手順が済みました' },
   noAperture: '先に、測定環境で開放絞りを入力してください。',
   speak: (what) => (what === 'done' ? DONE : of(SPOKEN, what)),

@@ -33,7 +33,7 @@ function prompt(one: Prompt): InWords {
     case 'too early':
       return tooEarly(Math.max(1, Math.ceil(one.left)));
     case 'did it hold':
-      return { spoken: '安定でしたか？', written: `${writeSteps(one.value)}の時間が終わりました。ランプは安定していましたか？` };
+      return { spoken: '安定していましたか？', written: `${writeSteps(one.value)}の時間が終わりました。ランプは安定していましたか？` };
     case 'hold again':
       return holdAgain(one.value, one.why);
     case 'offer': {
@@ -118,7 +118,7 @@ const TURN: Readonly<Record<TurnWay, string>> = {
 const NOT_NOW: Readonly<Record<NotNow, () => InWords>> = {
   'hold first': () => ({ spoken: '先に半押しです。', written: '半押しが始まっていません。先に始めてください。' }),
   'hold under way': () => ({ spoken: '半押し中です。', written: '半押しの途中です。先に判定するか、取り消してください。' }),
-  'answer first': () => ({ spoken: '安定でしたか？', written: '先に、ランプがどう見えたかを答えてください。' }),
+  'answer first': () => ({ spoken: '安定していましたか？', written: '先に、ランプがどう見えたかを答えてください。' }),
   'off the scale': () => ({ spoken: '補正範囲外です。', written: 'このボディにその補正値はありません。補正範囲から選んでください。' }),
   paused: () => ({ spoken: '一時停止中です。', written: '測定は一時停止中です。先に再開してください。' }),
   'not paused': () => ({ spoken: '一時停止していません。', written: '測定は一時停止していません。' }),

@@ -12,9 +12,9 @@ export const words: StartWords = {
     none: 'なし',
     more: (count) => `記録帳にほか${write.number(count)}件`,
   },
-  startWith: (lens) => `開始：${lens}`,
+  startWith: (lens) => `「${lens}」で開始`,
   startNew: (lens) => `新しいレンズ「${lens}」で開始`,
-  unfit: '入力に不備があります。直すか、その欄でEscapeキーを押してください。',
+  unfit: '入力に不備があります。直すか、その欄でEscキーを押してください。',
   noName: '名前がなくても始められます。ほかの情報も、いつでも追加できます。',
   last: {
     label: '前回のレンズ',

@@ -21,17 +21,17 @@ export const words: ToldWords = {
   },
   done: '完了',
   fewer: '閉じる',
-  body: { choose: 'ボディ', another: '別のボディ…', name: 'ボディの名前', hint: '自分で分かる名前を付けてください。' },
+  body: { choose: 'ボディ', another: '別のボディ…', name: 'ボディの名前', hint: '見分けのつく名前を付けてください。' },
   lens: { choose: 'レンズ', another: '別のレンズ…', name: 'レンズの名前', hint: '「Corvid 85」のように、焦点距離も入れてください。' },
   length: {
-    field: '焦点距離、mm',
+    field: '焦点距離（mm）',
     hint: 'レンズに刻まれた値。',
     converted: 'レンズに刻まれた値（コンバーターなし）。',
     ends: 'ズームのどちらの端ですか？',
   },
   distance: {
     get field() {
-      return byUnit({ m: 'ターゲットまでの距離、m', ft: 'ターゲットまでの距離、ft' });
+      return byUnit({ m: 'ターゲットまでの距離（m）', ft: 'ターゲットまでの距離（ft）' });
     },
     hint: 'ふだん撮影する距離を入力します。空欄なら、慣例どおり焦点距離の50倍です。',
   },
@@ -50,7 +50,7 @@ export const words: ToldWords = {
     title: 'どのレンズの結果ですか？',
     body: 'ボディ',
     lens: 'レンズ（焦点距離も）',
-    length: '焦点距離、mm',
+    length: '焦点距離（mm）',
     hint: '例：「Corvid 85 f/1.8」。',
     ends: 'ズームのどちらの端でしたか？',
     keep: 'この名前で保存',

@@ -16,10 +16,10 @@ const WAS: Readonly<Record<TrainingLight, string>> = {
 
 /** The costly ones first. */
 const SLIPS: Readonly<Record<Slip, string>> = {
-  lateAsSteady: '遅れを、安定と判定',
-  flickerAsSteady: 'ちらつきを、安定と判定',
-  darkAsSteady: '点灯なしを、安定と判定',
-  steadyAsFailing: '安定を、不安定と判定',
+  lateAsSteady: '遅れを安定と判定',
+  flickerAsSteady: 'ちらつきを安定と判定',
+  darkAsSteady: '点灯なしを安定と判定',
+  steadyAsFailing: '安定を不安定と判定',
   wrongKind: '不安定の種類違い',
 };
 
@@ -73,7 +73,7 @@ export const words: TrainingWords = {
   standing: {
     title: '判定の確かさ',
     reliability: ({ right, of, low, high, reached }) => [
-      `見分けやすい半押し${write.number(of)}回中、${write.number(right)}回を正しく判定しました。`,
+      `見分けやすい半押し${write.number(of)}回中${write.number(right)}回で、安定か不安定かを正しく判定しました。`,
       `正しく判定できる割合は、95%区間で${write.percent(Math.floor(low * 100) / 100)}〜${write.percent(Math.ceil(high * 100) / 100)}です。`,
       reached ? '測定には十分な確かさです。' : `測定に使うには、区間の下限が${write.percent(RELIABLE)}に達する必要があります。`,
     ],

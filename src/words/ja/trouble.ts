@@ -47,7 +47,7 @@ function seen(found: Trouble): string {
 const ARROWS: Readonly<Record<ArrowsContradict['how'], string>> = {
   'turned round': '矢印の向きが、機材で指定したこのボディの向きと逆です。',
   'turned midway': '矢印の向きが、途中で逆になりました。',
-  'by chance': '矢印が、ランプと無関係に上や下を指しています。',
+  'by chance': '矢印の向きが、ランプと関係なく変わります。',
 };
 
 function evidence(found: Named): string {
