@@ -28,7 +28,7 @@ export const words: BenchWords = {
     title: 'Distancia',
     figures: ({ usual, shortest, yours, unit }) => [
       { name: 'Uso general', value: `${distance(usual, unit)}, 50 focales` },
-      { name: 'Sala corta', value: `desde ${distance(shortest, unit)}, 25 focales` },
+      { name: 'Sala pequeña', value: `desde ${distance(shortest, unit)}, 25 focales` },
       { name: 'La suya', value: distance(yours, unit) },
     ],
     stands,
@@ -71,7 +71,7 @@ export const words: BenchWords = {
     title: 'Escuadra',
     byEye: 'Aquí basta con poner la diana a escuadra a ojo.',
     allowed: (tilt, width, nearer) =>
-      `La diana debe estar a escuadra con un margen de ${inDegrees(tilt, 1)}. En sus ${write.millimetres(width)} de ancho, un borde puede estar ${write.millimetres(nearer)} más cerca que el otro.`,
+      `La diana debe estar a escuadra con un margen de ${inDegrees(tilt, 1)}. En sus ${write.millimetres(width)} de ancho, un borde puede estar ${mm(nearer, 1)} más cerca que el otro.`,
     miss: {
       mirror: (pixels) => `En el espejo, el objetivo puede verse a ${write.count(pixels, { one: '# píxel', other: '# píxeles' })} del centro.`,
       spot: (off) => `El punto de luz puede volver a ${write.millimetres(off)} de su origen.`,
@@ -89,7 +89,7 @@ export const words: BenchWords = {
   },
   walk: {
     title: 'Montaje guiado',
-    what: 'Un paso cada vez, dicho y mostrado. Lo que marque y lea se guarda con el barrido.',
+    what: 'Cada paso se dice y se muestra. Lo que marque y lea se guarda con el barrido.',
     kit: 'Qué tiene el equipo',
     traits: {
       bodyStabiliser: 'Estabilizador en el cuerpo',
@@ -101,6 +101,6 @@ export const words: BenchWords = {
       heavy: 'Objetivo con pie de trípode',
     },
     notYet: 'Para empezar, indique arriba la abertura máxima y corrija lo que está señalado.',
-    begin: 'Recorrer el montaje',
+    begin: 'Empezar el montaje',
   },
 };

@@ -10,8 +10,8 @@ const HARM: Readonly<Record<Harm, string>> = {
   leads: 'Lleve los cables junto a la pared o péguelos al suelo, para que nadie tropiece y tire el montaje.',
   tripod: 'Abra del todo las patas del trípode. Si pudiera volcar, cuelgue un peso en la parte baja.',
   'hot lamps': 'Las lámparas se calientan. Manténgalas lejos de papel, tela y manos, y deje que se enfríen antes de moverlas.',
-  mirror: 'Nunca deje que el espejo lance el sol o una lámpara al objetivo o a un ojo. Busque antes el reflejo en la vista en vivo o desde un lado.',
-  'edges of the mirror': 'Cuidado con los bordes del espejo; fíjelo de modo que no pueda caerse.',
+  mirror: 'Nunca deje que el espejo refleje el sol o una lámpara hacia el objetivo o un ojo. Busque antes el reflejo en la vista en vivo o desde un lado.',
+  'edges of the mirror': 'Los bordes del espejo cortan. Fíjelo de modo que no pueda caerse.',
   laser: 'Use solo un láser de clase 1 o 2 (IEC 60825-1). No mire nunca a su haz ni a su reflejo, y no lo tenga nunca encendido con un ojo en el visor.',
   'laser on the sensor': 'Mantenga el haz del láser y su reflejo fuera del objetivo. Puede dañar el sensor.',
 };

@@ -12,7 +12,7 @@ export const words: EmptyWords = {
   plan: {
     sentence: 'El plan sale de su equipo: qué medir, en el orden que menos mueve el trípode.',
     drawn: STATIONS,
-    begin: 'Al equipo',
+    begin: 'Ir al equipo',
   },
   planned: {
     sentence: 'Elija qué medir, y el plan lo pone en el orden que menos mueve el trípode y menos cambia el equipo.',

@@ -100,7 +100,7 @@ export const words: EnteringWords = {
   off: ({ error }) => write.signed(error, 1),
   share: ({ share, inside, past }) => (inside ? `${write.percent(share)}, dentro` : `${write.percent(share)}, fuera por ${write.number(past, 1)}`),
   middle: ({ band, linear, logarithmic }) => [
-    `A ${place(band)}, entre los extremos, el cuerpo usaría ${write.signed(linear.value, 1)} si se guía por la distancia focal y ${write.signed(logarithmic.value, 1)} si se guía por su logaritmo.`,
+    `A ${place(band)}, entre los extremos, el cuerpo usa ${write.signed(linear.value, 1)} si se guía por la distancia focal y ${write.signed(logarithmic.value, 1)} si se guía por su logaritmo.`,
     'Los fabricantes no publican cuál de los dos.',
     `Medido: ${write.signed(band.centre, 1)}.`,
     ...lies(linear, logarithmic),
@@ -125,7 +125,7 @@ export const words: EnteringWords = {
     },
     two: [
       'Barras: las bandas, por distancia focal.',
-      'Línea: lo que usaría el cuerpo si se guía por la distancia focal.',
+      'Línea: lo que usa el cuerpo si se guía por la distancia focal.',
       'Línea de trazos: si se guía por su logaritmo.',
       'Una barra hueca no llega a la línea.',
     ],

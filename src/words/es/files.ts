@@ -8,7 +8,7 @@ const UNCHANGED = 'Aún no se ha cambiado nada.';
 
 export const words: FilesWords = {
   title: 'Copias y tablas',
-  drop: 'Elíjalo o suéltelo aquí.',
+  drop: 'Elíjala o suéltela aquí.',
   unread: 'No se puede leer este archivo. Compruebe que siga en su sitio y vuelva a elegirlo.',
   backup: {
     title: 'Copia de seguridad',
@@ -27,11 +27,11 @@ export const words: FilesWords = {
   restore: {
     choose: 'Recuperar una copia',
     fault: {
-      'too large': 'Este archivo es demasiado grande para ser una copia de seguridad. Elija uno escrito por Sweepbook.',
-      'no backup': 'Esto no es una copia de seguridad. Elija un archivo escrito por Sweepbook.',
+      'too large': 'Este archivo es demasiado grande para ser una copia de seguridad. Elija uno creado por Sweepbook.',
+      'no backup': 'Esto no es una copia de seguridad. Elija un archivo creado por Sweepbook.',
       damaged: 'Este archivo está incompleto o dañado. Elija otra copia de seguridad.',
-      'no logbook': 'Este archivo no contiene ningún cuaderno. Elija uno escrito por Sweepbook.',
-      'no version': 'El cuaderno de este archivo no indica su versión. Elija un archivo escrito por Sweepbook.',
+      'no logbook': 'Este archivo no contiene ningún cuaderno. Elija uno creado por Sweepbook.',
+      'no version': 'El cuaderno de este archivo no indica su versión. Elija un archivo creado por Sweepbook.',
       newer: 'Esta copia de seguridad es de un Sweepbook más nuevo. Actualice antes este.',
     },
     plan: (made, plan) => [`Hecha el ${write.day(made)}.`, ...brings(plan), UNCHANGED],
@@ -51,7 +51,7 @@ export const words: FilesWords = {
   table: {
     title: 'Tabla',
     about: 'Cada medición, valor introducido y comprobación con fotos en una línea, para una hoja de cálculo. Las pruebas solo están en la copia de seguridad.',
-    write: 'Escribir una tabla',
+    write: 'Exportar una tabla',
     choose: 'Importar una tabla',
     fault: (fault) => {
       switch (fault.is) {
@@ -72,7 +72,7 @@ export const words: FilesWords = {
     missing: (meanings) => `Elija qué encabezados significan esto: ${write.list(meanings)}.`,
     plan: ({ added, same, withoutValue, faults, newKit }) => [
       `${write.list([
-        write.count(added, { one: '# nueva', other: '# nuevas' }),
+        write.count(added, { one: '# línea nueva', other: '# líneas nuevas' }),
         `${write.number(same)} ya aquí`,
         `${write.number(withoutValue)} sin valor`,
         `${write.number(faults.length)} con algún fallo`,

@@ -9,15 +9,15 @@ export const words: FirstHoldWords = {
   },
   asked: {
     short: '¿Ya ha parpadeado? Si es así, pulse otra vez. Si no, mantenga.',
-    double: '¿Ha llegado tarde? Si es así, pulse otra vez dos veces. Si no, mantenga.',
-    long: '¿Está apagada? Si es así, pulse largo otra vez. Si no, mantenga.',
+    double: '¿Ha llegado tarde? Si es así, otras dos pulsaciones. Si no, mantenga.',
+    long: '¿Está apagada? Si es así, otra pulsación larga. Si no, mantenga.',
     kept: (undoable) => `Toque para empezar y mantenga pulsado solo el botón de la cámara.${undoable ? ' Pulse dos veces para deshacer.' : ''}`,
   },
-  keptDouble: 'pulsar largo y luego dos veces',
+  keptDouble: 'pulsación larga y luego dos',
   coach: {
     label: 'Cómo es una prueba',
-    camera: 'El botón de la cámara enciende la luz de enfoque: púlselo a medias y manténgalo.',
-    panel: 'Este pulsador solo informa al panel: toque para empezar y otra vez si la luz falla.',
+    camera: 'A medias, el botón de la cámara enciende la luz de enfoque: manténgalo.',
+    panel: 'Este pulsador informa al panel: toque al empezar y si la luz falla.',
     lights: 'Durante la prueba, fíjese en cuál de estas ve:',
     firstAloud: 'Toque el pulsador para empezar. Luego pulse a medias el botón de la cámara y manténgalo.',
     steps: {
@@ -34,7 +34,7 @@ export const words: FirstHoldWords = {
       judging: {
         now: 'Fin del tiempo: suelte el botón de la cámara.',
         press: 'Toque el pulsador si la luz siguió encendida. Manténgalo un momento si la luz falló.',
-        aloud: 'Toque si la luz siguió encendida. Pulse largo si falló.',
+        aloud: 'Toque si la luz siguió encendida. Pulsación larga si falló.',
       },
     },
   },

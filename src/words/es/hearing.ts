@@ -13,8 +13,8 @@ export const words: HearingWords = {
   title: 'Prueba de escucha',
   stays: 'El sonido se compara en este dispositivo. Nunca se guarda ni se envía.',
   kept:
-    'De una palabra que enseña se guarda su patrón, del que no se puede reproducir nada. El patrón queda en este navegador y, cuando hace ' +
-    'una copia de seguridad, también en ella.',
+    'De cada palabra enseñada se guarda solo un patrón, que no se puede volver a oír. Queda en este navegador y en las copias de seguridad ' +
+    'que usted haga.',
   room: {
     title: 'La sala',
     level: 'Nivel',
@@ -27,7 +27,7 @@ export const words: HearingWords = {
     },
     stand: 'Póngase donde va a trabajar y diga una palabra.',
     noSound: 'Este navegador no puede entregar el sonido del micrófono, así que aquí no se pueden enseñar palabras.',
-    gone: 'El micrófono ha desaparecido. Conéctelo y pulse otra vez el botón.',
+    gone: 'El micrófono se ha desconectado. Conéctelo y pulse otra vez el botón.',
     muted: 'El micrófono está silenciado. Actívelo en el propio micrófono o en los ajustes de sonido del sistema.',
   },
   heard: {
@@ -63,7 +63,7 @@ export const words: HearingWords = {
     get groups() {
       return {
         sweep: { name: 'Un barrido', for: 'Basta para un barrido entero, de la primera prueba al valor aceptado.' },
-        walk: { name: 'El montaje', for: `Recorrer el montaje. «${taught('repeat')}» también dice otra vez un valor.` },
+        walk: { name: 'El montaje', for: `Para el montaje guiado. Con «${taught('repeat')}» también se oye otra vez un valor.` },
         arrows: { name: 'Flechas', for: 'Para cuerpos que muestran flechas junto a la luz de enfoque.' },
         values: {
           name: 'Valores y cuaderno',
@@ -81,7 +81,7 @@ export const words: HearingWords = {
     takes: (done, of) => `${write.number(done)} de ${write.number(of)}`,
     begin: 'Dígalo como lo dirá junto a la cámara, con silencio antes y después.',
     taught: (word) => `«${word}» ya está enseñada.`,
-    allTaught: 'Todas las palabras están enseñadas. Vuelva al panel. Abajo hay más palabras que enseñar.',
+    allTaught: 'La lección está terminada. Vuelva al panel. Abajo hay más palabras que enseñar.',
     stop: 'Parar',
   },
 };

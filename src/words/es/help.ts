@@ -52,7 +52,7 @@ export const words: HelpWords = {
       repeat: 'repite lo dicho',
       pause: 'el barrido espera',
       resume: 'el barrido continúa',
-      skip: 'deja fuera este valor',
+      skip: 'salta este valor',
       accept: 'acepta lo que se ofrece',
       'go on': 'sigue probando antes de terminar',
       set: 'pone un valor a su elección',

@@ -97,8 +97,8 @@ export const words: KitWords = {
     used: 'Los datos están en el equipo.',
     fault: {
       gone: 'No se puede leer este archivo. Compruebe que siga en su sitio y vuelva a elegirlo.',
-      'no photograph': 'Este archivo no es una foto que se pueda leer aquí. Elija un JPEG tal como lo escribió la cámara.',
-      'no camera data': 'Esta foto no contiene datos de la cámara. Elija una tal como la escribió la cámara.',
+      'no photograph': 'Este archivo no es una foto que se pueda leer aquí. Elija un JPEG tal como lo guardó la cámara.',
+      'no camera data': 'Esta foto no contiene datos de la cámara. Elija una tal como la guardó la cámara.',
       'camera data unread': 'No se pueden leer los datos de la cámara en esta foto. Elija otra.',
     },
     openSituation: 'Abrir su situación en el cuaderno',

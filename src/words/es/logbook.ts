@@ -73,7 +73,7 @@ export const words: LogbookWords = {
       ? `Aún no hay copia de seguridad de ${write.count(reminder.unsaved, RECORDS)}. Haga una ahora.`
       : `La última copia de seguridad tiene ${write.count(reminder.days, { one: '# día', other: '# días' })} y ${write.count(reminder.unsaved, { one: 'le falta # barrido', other: 'le faltan # barridos' })}. Haga una nueva ahora.`,
   noValue: 'ninguno',
-  more: (count) => `Mostrar más de ${write.number(count)}`,
+  more: (count) => `Mostrar más (hay ${write.number(count)})`,
   details: (subject) => line([place(subject), subject.body]),
   standing: ({ state, at, value, measured }) => {
     if (state === 'never measured' || at === null) return 'sin medir';
@@ -89,7 +89,7 @@ export const words: LogbookWords = {
     }
   },
   due,
-  dueAgain: (reason) => `Pendiente de volver a medir: ${due(reason)}`,
+  dueAgain: (reason) => `Pendiente de volver a medir. ${due(reason)}`,
   result: (outcome) => {
     switch (outcome.found) {
       case 'band':

@@ -10,7 +10,7 @@ export const words: MannerWords = {
   },
   order: 'Modo de trabajo',
   orders: {
-    fewest: { label: 'Menos pruebas', note: 'Cada valor es el que más dice en el menor tiempo.' },
+    fewest: { label: 'Menos pruebas', note: 'Cada valor es el que más aclara en menos tiempo.' },
     outward: { label: 'Paso a paso', note: 'Un valor tras otro, hacia fuera, para ver cómo cambia la luz. Requiere más pruebas.' },
   },
 };

@@ -44,9 +44,9 @@ function notFound(fault: FindFault): string {
     case 'print too small':
       return 'La diana es demasiado pequeña en esta foto. Acérquese o imprima una mayor.';
     case 'print too tilted':
-      return `La diana está girada ${write.unit(fault.tilt, 'degree')}. Póngala a escuadra con la cámara.`;
+      return `La diana está inclinada ${write.unit(fault.tilt, 'degree')}. Póngala a escuadra con la cámara.`;
     case 'older print':
-      return 'Esta diana es de antes de que las dianas tuvieran marcas para encontrarlas, así que no se puede medir. Imprima una nueva.';
+      return 'Esta diana es anterior a las que llevan marcas, así que no se puede medir. Imprima una nueva.';
     case 'marks unread':
       return 'No se pueden leer las marcas de la diana. Ilumínela por igual, despeje la vista, enfoque cerca de ella y desactive en la cámara el realce de nitidez.';
     case 'picture blown':
@@ -73,7 +73,7 @@ function noFocus(fault: FocusUntold): string {
     case 'no ramp':
       return noRamp(fault.why);
     case 'camera unknown':
-      return `Para saber dónde quedó el enfoque hace falta conocer ${write.list(fault.lacking.map((each) => LACKING[each]))}. Complete el cuerpo y el objetivo en el equipo, y añada la foto tal como la escribió la cámara.`;
+      return `Para saber dónde quedó el enfoque hace falta conocer ${write.list(fault.lacking.map((each) => LACKING[each]))}. Complete el cuerpo y el objetivo en el equipo, y añada la foto tal como la guardó la cámara.`;
     case 'not the whole picture':
       return 'Esta foto no tiene la forma del sensor, así que está recortada o es una captura de pantalla. Añada la foto entera, tal como la tomó la cámara.';
     case 'cropped':
@@ -121,7 +121,7 @@ function focusFigures(focus: FocusReading, measured: WithInterval | null): reado
   return [
     `Error de enfoque ${write.signed(ramp.error, 1)} mm, ${write.percent(0.95)} entre ${write.signed(ramp.interval.low, 1)} y ${write.signed(ramp.interval.high, 1)} mm; menos es delante.`,
     `Profundidad de campo: ${lengthAtTarget(depth.front)} delante, ${depth.behind === 'infinite' ? 'sin fin' : lengthAtTarget(depth.behind)} detrás. El error de enfoque es el ${write.percent(share)} de la profundidad de su lado.`,
-    `Desenfoque donde es menor: ${write.number(ramp.leastBlur, 2)} píxeles. Crece ${write.number(ramp.growth, 2)} veces tan deprisa como se espera de este objetivo.`,
+    `Desenfoque donde es menor: ${write.number(ramp.leastBlur, 2)} píxeles. Crece a ${write.number(ramp.growth, 2)} veces el ritmo que se espera de este objetivo.`,
     ...undone(focus, measured),
   ];
 }
@@ -150,7 +150,7 @@ export const words: PhotographsWords = {
     fault: 'Indique la longitud de la escala impresa en milímetros, de 50 a 200, por ejemplo 94.',
   },
   pictures: 'Fotos añadidas',
-  more: (count) => `Mostrar más de ${write.number(count)}`,
+  more: (count) => `Mostrar más (hay ${write.number(count)})`,
   progress: (read, all) => `${write.number(read)} de ${write.count(all, { one: '# foto leída', other: '# fotos leídas' })}.`,
   stage: {
     waiting: 'En espera',
@@ -175,7 +175,7 @@ export const words: PhotographsWords = {
     const stands =
       tilt < 3
         ? 'Se ha encontrado la diana, y está a escuadra con la cámara.'
-        : `Se ha encontrado la diana, pero está girada unos ${write.unit(tilt, 'degree')}. Póngala a escuadra con la cámara.`;
+        : `Se ha encontrado la diana, pero está inclinada unos ${write.unit(tilt, 'degree')}. Póngala a escuadra con la cámara.`;
     return resized === null
       ? stands
       : `${stands} Este archivo se redimensionó al ${write.percent(resized)} de lo que tomó la cámara, y eso cambia la nitidez. Añada la foto tal como la tomó la cámara.`;
@@ -204,7 +204,7 @@ export const words: PhotographsWords = {
         ? `${edgeName(reading)}: MTF50 ${write.number(reading.measure.value.mtf50, 3)} ciclos por píxel, ${write.percent(0.95)} entre ${write.number(reading.measure.value.interval.low, 3)} y ${write.number(reading.measure.value.interval.high, 3)}.`
         : `${edgeName(reading)}: ${EDGE_FAULT[reading.measure.fault.is]}.`,
     target: ({ scale, roll, tilt }) =>
-      `${write.number(scale, 2)} píxeles por milímetro, girada ${write.unit(Math.round(roll * 10) / 10, 'degree', 1)} en su plano y ${write.unit(tilt, 'degree', 1)} respecto a la cámara.`,
+      `${write.number(scale, 2)} píxeles por milímetro, girada ${write.unit(Math.round(roll * 10) / 10, 'degree', 1)} en su plano e inclinada ${write.unit(tilt, 'degree', 1)} respecto a la cámara.`,
     focus: focusFigures,
   },
   keep: {

@@ -10,7 +10,7 @@ export const words: PracticeWords = {
     'Un cuerpo y un objetivo simulados, con su luz de enfoque en esta pantalla. Ejercite la vista, las palabras y el pulsador. Al final muestra su banda verdadera.',
   arrows: 'Con flechas junto a la luz',
   past: 'Con una banda que se sale del rango de corrección',
-  odd: 'Tiene algún defecto: descubra cuál',
+  odd: 'Con algún defecto: descubra cuál',
   begin: 'Practicar',
   train: 'Ejercitar la vista',
   pictures: 'Fotos de práctica',

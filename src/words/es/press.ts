@@ -2,7 +2,7 @@
 import type { SweepWords } from '../sweepWords.ts';
 
 export const press: SweepWords['press'] = {
-  is: { short: 'pulsar', double: 'pulsar 2 veces', long: 'pulsar largo' },
+  is: { short: 'pulsación', double: 'dos pulsaciones', long: 'pulsación larga' },
   means: {
     solid: 'estuvo fija',
     delayed: 'llegó tarde',

@@ -30,8 +30,8 @@ export const words: PrintWords = {
     papers: { A4: 'A4', Letter: 'Carta' },
     drawn: (sheets) =>
       `${write.count(sheets, {
-        one: 'La diana está en una hoja y la rampa en la última.',
-        other: 'La diana está en # hojas, que se unen por sus marcas, y la rampa en la última.',
+        one: 'La diana está en una hoja; la rampa, en la última.',
+        other: 'La diana está en # hojas, que se unen por sus marcas; la rampa, en la última.',
       })} Imprima al ${write.percent(1)}, sin ajustar a la página, sin márgenes ni encabezados. Después mida la escala con una regla. No tape los cuadrados con puntos: con ellos se miden las fotos de las hojas.`,
     noOrder: 'Esta página no sabe qué diana dibujar. Ábrala desde el banco, en el panel.',
     fault: benchFault,

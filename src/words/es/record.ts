@@ -37,7 +37,7 @@ export const words: RecordWords = {
     at: (step, last) => `Repaso: ${write.number(step)} de ${write.number(last)}`,
     earlier: 'Anterior',
     later: 'Siguiente',
-    play: 'Ver',
+    play: 'Reproducir',
     halt: 'Pausa',
     sure: (interval) => `El centro está ${between(interval)}, con un ${write.percent(0.95)} de confianza.`,
     narrowing: (first, last) => `Cómo se fue precisando: el centro estaba ${between(first)} antes de la primera prueba y ${between(last)} al final.`,
@@ -54,6 +54,6 @@ export const words: RecordWords = {
     checking: 'Las pruebas se contradecían, así que el barrido pidió revisar el enfoque.',
     turning: 'El barrido pidió girar el enfoque.',
     offered: 'El barrido ofreció terminar.',
-    next: (value, why) => `Siguió ${writeSteps(value)}: ${why}.`,
+    next: (value, why) => `Después, ${writeSteps(value)}: ${why}.`,
   },
 };

@@ -92,7 +92,7 @@ export const words: ResultWords = {
     practice: 'La cámara de práctica gira sola su anillo y después muestra su banda verdadera.',
     steps: [
       'Deje la cámara, el objetivo y la diana como están.',
-      'En la vista en vivo, gire un poco el anillo de enfoque, hasta que justo se pierda la nitidez. Si era el sentido contrario, el panel lo dice.',
+      'En la vista en vivo, gire un poco el anillo de enfoque, lo justo para perder la nitidez. Si era el sentido contrario, el panel lo dice.',
       'Haga el barrido como antes y no toque entretanto el anillo.',
       'Después vuelva a hacer el enfoque crítico.',
     ],

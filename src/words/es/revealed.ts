@@ -18,7 +18,7 @@ export function factRevealed(fact: RevealedFact): string {
     case 'held':
       return `Esta cámara de práctica da luz fija de ${at(fact.low)} a ${at(fact.high)}. Su centro verdadero es ${at((fact.low + fact.high) / 2)}.`;
     case 'made wrong':
-      return `${MADE[fact.how]} ${fact.named ? 'El barrido lo señaló.' : 'El barrido no lo encontró las veces suficientes para señalarlo.'}`;
+      return `${MADE[fact.how]} ${fact.named ? 'El barrido lo señaló.' : 'El barrido no lo vio las veces suficientes para señalarlo.'}`;
     case 'gap':
       return `Su banda va de ${at(fact.low)} a ${at(fact.high)} y falla de ${at(fact.from)} a ${at(fact.to)}.`;
     case 'moved':

@@ -27,9 +27,9 @@ export const words: SetUpWords = {
   },
   done: {
     label: 'Montado',
-    tooLate: 'Ya se hizo la primera prueba, así que el montaje no se guarda con este barrido. Recórralo antes del siguiente.',
+    tooLate: 'Ya se hizo la primera prueba, así que el montaje no se guarda con este barrido. Hágalo antes del siguiente.',
   },
-  leadsTo: 'A la primera prueba',
+  leadsTo: 'Ir a la primera prueba',
   means: 'hecho: paso siguiente',
   also: 'También vale ahora',
 };

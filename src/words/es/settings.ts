@@ -13,7 +13,7 @@ const LISTENS: Readonly<Record<Settings['voice']['listen'], string>> = {
   here: 'el navegador, en este dispositivo',
   browser: 'el navegador',
 };
-const LOOKS: Readonly<Record<Theme, string>> = { system: 'como el sistema', light: 'claros', dark: 'oscuros', dim: 'tenues', red: 'rojo' };
+const LOOKS: Readonly<Record<Theme, string>> = { system: 'como el sistema', light: 'claros', dark: 'oscuros', dim: 'tenues', red: 'rojos' };
 
 const AGE: Readonly<Record<Age['in'], Parameters<typeof write.count>[1]>> = {
   months: { one: '# mes', other: '# meses' },
@@ -67,7 +67,7 @@ export const words: SettingsWords = {
       light: { label: 'Claros' },
       dark: { label: 'Oscuros' },
       dim: { label: 'Tenues', note: 'Para un estudio a oscuras: nada deslumbra.' },
-      red: { label: 'Rojo', note: 'Solo rojo, para que la vista siga hecha a la oscuridad.' },
+      red: { label: 'Rojos', note: 'Solo rojo, para que la vista siga hecha a la oscuridad.' },
     },
     far: {
       label: 'Vista lejana',
@@ -118,7 +118,7 @@ export const words: SettingsWords = {
       always: { label: 'Durante el barrido' },
       pressed: {
         label: 'Al tocar el pulsador',
-        note: 'Para salas ruidosas. Mantenga o toque el pulsador y hable. Entonces no hace nada más.',
+        note: 'Para salas ruidosas. Mantenga o toque el pulsador, que ya no hace nada más, y hable.',
       },
     },
     learn: {

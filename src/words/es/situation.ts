@@ -125,7 +125,7 @@ export const words: SituationWords = {
     ],
     differ: 'los barridos difieren',
     scatter: ({ q, freedom, i2, tau2 }) => [
-      `Dispersión Q ${write.number(q, 1)} para ${write.number(freedom)}.`,
+      `Dispersión Q ${write.number(q, 1)}, con ${write.count(freedom, { one: '# grado', other: '# grados' })} de libertad.`,
       `El ${write.percent(i2)} de ella es más que azar.`,
       `Entre barridos: ${stepsOf(Math.sqrt(tau2))}.`,
     ],
@@ -138,7 +138,7 @@ export const words: SituationWords = {
     one: 'Un extremo',
     other: 'Otro extremo',
     centre: (centre) => `El centro es ${write.signed(centre, 1)}.`,
-    which: 'Dos valores están igual de cerca del centro. ¿Cuál ha tomado?',
+    which: 'Dos valores están igual de cerca del centro. ¿Cuál ha elegido?',
     value: 'Valor ahora',
     save: 'Guardar el valor',
     saved: 'Guardado en el cuaderno.',

@@ -111,7 +111,7 @@ const DISAGREE: Readonly<Record<Rival | 'none', string>> = {
 };
 
 const TURN: Readonly<Record<TurnWay, string>> = {
-  first: 'En la vista en vivo, gire un poco el anillo de enfoque, hasta que justo se pierda la nitidez.',
+  first: 'En la vista en vivo, gire un poco el anillo de enfoque, lo justo para perder la nitidez.',
   further: 'Ese es el sentido. Gire un poco más.',
   'other way': 'Sentido contrario. Vuelva atrás, pasando por el punto nítido.',
   back: 'Demasiado. Retroceda la mitad.',

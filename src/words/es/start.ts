@@ -11,7 +11,7 @@ export const words: StartWords = {
     more: (count) => `${write.number(count)} más en el cuaderno`,
   },
   startWith: (lens) => `Empezar: ${lens}`,
-  startNew: (lens) => `Nuevo, «${lens}»: empezar`,
+  startNew: (lens) => `Empezar: «${lens}», nuevo`,
   unfit: 'Algo de lo escrito aún no es válido. Cámbielo o pulse Escape en su campo.',
   noName: 'El nombre no hace falta. Lo demás puede añadirlo cuando quiera.',
   last: {
@@ -45,7 +45,7 @@ export const words: StartWords = {
     title: 'Objetivo siguiente',
     field: 'Nombre del objetivo siguiente',
     placeholder: 'Nombre del objetivo',
-    hint: 'Con su distancia focal, por ejemplo «Corvid 85». Intro lo empieza.',
+    hint: 'Con su distancia focal, por ejemplo «Corvid 85». Intro para empezar.',
     planned: 'El siguiente del plan',
     plan: 'Ver el plan',
   },

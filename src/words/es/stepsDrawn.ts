@@ -2,8 +2,8 @@
 import type { SetUpWords } from '../setUpWords.ts';
 
 export const DRAWN: SetUpWords['pictures'] = {
-  'lamp on the screen': 'Dibujo: la lámpara en el panel.',
-  'stored value': 'Dibujo: la escala de correcciones en el dorso de la cámara, con la guardada señalada.',
+  'lamp on the screen': 'Dibujo: la luz de práctica en el panel.',
+  'stored value': 'Dibujo: las correcciones en el dorso de la cámara, con la guardada señalada.',
   level: 'Dibujo: la cámara nivelada en su trípode.',
   converter: 'Dibujo: el convertidor entre el cuerpo y el objetivo.',
   'zoom ring': 'Dibujo: el anillo del zoom, girado hasta su marca.',
@@ -19,7 +19,7 @@ export const DRAWN: SetUpWords['pictures'] = {
   'open aperture': 'Dibujo: el diafragma, abierto del todo.',
   'rear button': 'Dibujo: un dedo en el botón de atrás.',
   thermometer: 'Dibujo: un termómetro y un reloj.',
-  'value set': 'Dibujo: la escala de correcciones en el dorso de la cámara, mientras se pone un valor.',
+  'value set': 'Dibujo: las correcciones en el dorso de la cámara, mientras se pone un valor.',
   'live-view magnifier': 'Dibujo: la vista en vivo, ampliada.',
   'three photographs': 'Dibujo: tres fotos, la del medio más nítida.',
   'scale in a photograph': 'Dibujo: la escala en una foto, de un extremo al otro.',

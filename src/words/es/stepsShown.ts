@@ -5,7 +5,7 @@ import type { Each } from '../setUpWords.ts';
 import { write } from './write.ts';
 
 export const SHOWN: Each = {
-  practice: () => 'Con la cámara de práctica no hay nada que montar. Mire la lámpara de la pantalla como miraría la luz de enfoque.',
+  practice: () => 'Con la cámara de práctica no hay nada que montar. Mire la luz de la pantalla como miraría la de enfoque.',
   'old value': () => 'Indique la corrección que la cámara tiene guardada para este cuerpo y este objetivo. Así siempre podrá volver a ella.',
   tripod: () =>
     'Ponga la cámara en un trípode firme y apriete todos sus bloqueos. Use un disparador remoto para las fotos y, si tiene media pulsación, también para las pruebas.',

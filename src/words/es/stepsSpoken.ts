@@ -5,9 +5,9 @@ import type { Each } from '../setUpWords.ts';
 import { write } from './write.ts';
 
 export const SPOKEN: Each = {
-  practice: () => 'La cámara de práctica no requiere montaje: mire la lámpara de la pantalla.',
+  practice: () => 'La cámara de práctica no requiere montaje: mire la luz de la pantalla.',
   'old value': () => 'Anote la corrección guardada ahora.',
-  tripod: () => 'Cámara en un trípode firme, disparo con mando.',
+  tripod: () => 'Cámara en un trípode firme, con disparador remoto.',
   converter: ({ factor }) => `Monte el convertidor de ${write.number(factor, 2)} aumentos.`,
   zoom: ({ focalLength }) => `Zoom a ${write.number(focalLength)} milímetros.`,
   target: () => 'Fije la diana plana, con su centro a la altura del objetivo.',

@@ -108,7 +108,7 @@ export const words: SweepWords = {
     thenWait: 'y espere la cuenta',
     already: 'ya está puesto',
     way: (clicks, direction, from) =>
-      direction === 'up' ? `${write.number(clicks)} arriba desde ${writeSteps(from)}` : `${write.number(clicks)} abajo desde ${writeSteps(from)}`,
+      direction === 'up' ? `suba ${write.number(clicks)} desde ${writeSteps(from)}` : `baje ${write.number(clicks)} desde ${writeSteps(from)}`,
     left: (seconds) => ({ figure: write.number(seconds), unit: write.count(seconds, { one: 'segundo', other: 'segundos' }) }),
     steady: '¿Fija?',
     paused: 'el barrido espera',
@@ -148,14 +148,14 @@ export const words: SweepWords = {
     title: { first: 'Desvíe el enfoque', further: 'Un poco más', 'other way': 'Sentido contrario', back: 'Demasiado' },
     what: {
       first:
-        'En la vista en vivo, gire un poco el anillo, hasta que la diana pierda justo la nitidez. Gírelo en cualquier sentido: las pruebas dirán cuál es el bueno.',
+        'En la vista en vivo, gire un poco el anillo, lo justo para que la diana pierda la nitidez. Gírelo en cualquier sentido: las pruebas dirán cuál es el bueno.',
       further: 'Era el sentido bueno. En la vista en vivo, gire el anillo un poco más.',
       'other way':
         'La banda queda más lejos que antes. Gire el anillo hacia atrás, pase por el punto nítido y pare en cuanto se pierda la nitidez por el otro lado.',
       back: 'La banda se sale por el otro lado. Retroceda con el anillo más o menos la mitad hacia el punto nítido.',
     },
     leaveIt: 'Después no toque el anillo hasta que termine este barrido.',
-    practice: 'Con un objetivo real giraría el anillo en la vista en vivo, hasta perder justo la nitidez. La cámara de práctica gira sola el suyo.',
+    practice: 'Con un objetivo real giraría el anillo en la vista en vivo, lo justo para perder la nitidez. La cámara de práctica gira sola el suyo.',
   },
   setValue: {
     title: 'Poner otro valor',

@@ -5,6 +5,7 @@ import { columnNamed, type ColumnNames } from '../columnNamed.ts';
 import { COLUMN } from './columns.ts';
 import { CONDITION_FAULT } from './conditionFaults.ts';
 import { FIELD_FAULT } from './fieldFaults.ts';
+import { small } from './sentence.ts';
 import { write } from './write.ts';
 
 const NAMED: Readonly<Record<NamedFault, string>> = {
@@ -43,4 +44,6 @@ export const columnSaid = (column: keyof ColumnNames, heading: string | null): s
   columnNamed(COLUMN[column], heading, (name, own) => `${name} (${quoted(own)})`);
 
 export const lineFault = ({ line, column, fault }: LineFault, heading: string | null): string =>
-  column === null ? `Línea ${write.number(line)}: ${cellFault(fault)}` : `Línea ${write.number(line)}, ${columnSaid(column, heading)}: ${cellFault(fault)}`;
+  column === null
+    ? `Línea ${write.number(line)}: ${small(cellFault(fault))}`
+    : `Línea ${write.number(line)}, ${columnSaid(column, heading)}: ${small(cellFault(fault))}`;

@@ -38,7 +38,7 @@ const keysOf = <Value>(record: Readonly<Record<Slip, Value>>): readonly Slip[] =
 function counts(hold: TrainingHold): string {
   if (namedRight(hold)) return 'Bien.';
   if (!countedRight(hold)) return 'No.';
-  return hold.told === 'untold' ? 'Bien, falló.' : 'Bien, falló, pero de otro modo.';
+  return hold.told === 'untold' ? 'Bien: falló.' : 'Bien: falló, pero de otro modo.';
 }
 
 export const words: TrainingWords = {
@@ -83,7 +83,7 @@ export const words: TrainingWords = {
       'Cuentan las ocho últimas y, de ellas, solo las luces que se ven con claridad.',
     ],
     tooFew: (enough, sofar) =>
-      `Con ${write.count(enough, { one: '# prueba clara', other: '# pruebas claras' })}, un barrido puede tener en cuenta sus propios errores. Hasta ahora hay ${write.number(sofar)}.`,
+      `Con ${write.count(enough, { one: '# prueba clara', other: '# pruebas claras' })}, un barrido puede tener en cuenta los errores de usted. Hasta ahora hay ${write.number(sofar)}.`,
     own: {
       label: 'Usar mi propia fiabilidad',
       note: (lapse) =>

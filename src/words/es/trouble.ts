@@ -15,7 +15,7 @@ const NAMES: Readonly<Record<Named['trouble'], string>> = {
   'focus moved': 'El enfoque se ha movido',
   'verdicts misjudged': 'Respuestas que no concuerdan',
   'band drifts': 'Una banda que se desplaza',
-  play: 'Influye el sentido de giro',
+  play: 'Influye el sentido',
   'sweeps differ': 'Los barridos difieren',
 };
 
@@ -72,7 +72,7 @@ function evidence(found: Named): string {
     case 'band drifts':
       return `Probabilidades en contra de una banda quieta: ${odds(found)}.`;
     case 'play':
-      return `Probabilidades en contra de que la banda sea la misma en los dos sentidos de giro: ${odds(found)}.`;
+      return `Probabilidades en contra de que la banda sea la misma al subir y al bajar: ${odds(found)}.`;
     case 'focus moved':
       return `Probabilidades de que se haya movido: ${odds(found)}; lo más probable, después de la prueba ${write.number(found.afterHold)}.`;
     case 'sweeps differ':
