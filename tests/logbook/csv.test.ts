@@ -168,7 +168,7 @@ describe('a table of results', { timeout: 60_000 }, () => {
       [3, 1.75, 20.5],
       [5, 4250, 20.5],
     ]);
-    expect(faults).toEqual([{ line: 4, heading: 'distance (mm)', fault: { is: 'two numbers', cell: '1.750', thousands: '1750', decimal: '1,750' } }]);
+    expect(faults).toEqual([{ line: 4, column: 'distance', fault: { is: 'two numbers', cell: '1.750', thousands: '1750', decimal: '1,750' } }]);
   });
 
   it.each([

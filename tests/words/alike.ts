@@ -4,7 +4,7 @@ import type { Language } from '../../src/language.ts';
 type Other = Exclude<Language, 'en'>;
 
 /** Names, and what stands for a unit: the same everywhere. */
-export const NAMES = /Corvid 85|Sweepbook|\bA4\b|\bLetter\b/g;
+export const NAMES = /Corvid 85|Sweepbook|\bA[46]\b|\bLetter\b/g;
 export const UNITS = /(?<!\p{L})(mm|cm|m|s|h|min|ft|in|Hz|ISO|EV|MB|kB)(?!\p{L})/gu;
 
 /** Sentences, without names, numbers and signs, that are words of both languages. */
