@@ -30,7 +30,7 @@ export default [
   { name: 'panel, script loaded at once', path: atOnce, gzip: true, limit: '40 kB' },
   { name: 'panel, all its script', path: [...atOnce, ...onDemand, ...languages.en.words], gzip: true, limit: '291 kB' },
   { name: 'panel, what listening adds', path: [...listening, ...languages.en.heard, 'dist/chromium/sampler.js'], gzip: true, limit: '64 kB' },
-  ...['de', 'es', 'fr', 'ja'].flatMap((language) => ofLanguage(language, languages[language])),
+  ...Object.entries(languages).flatMap(([language, parts]) => (language === 'en' ? [] : ofLanguage(language, parts))),
   { name: 'what reads pictures', path: 'dist/chromium/pictureWorker.js', gzip: true, limit: '28.5 kB' },
   { name: 'what takes practice pictures', path: 'dist/chromium/practiceWorker.js', gzip: true, limit: '12 kB' },
   { name: 'panel, style', path: 'dist/chromium/panel.css', gzip: true, limit: '9 kB' },

@@ -12,7 +12,7 @@ export const LISTENING: ReadonlySet<string> = new Set([
   'src/platform/ear/ownWords.ts',
 ]);
 
-/** Of every language: what the voice sheet says, and its sounds. */
-const OF_EVERY_LANGUAGE = /^src\/(?:words\/\w\w\/voice|hearing\/languages\/\w\w\/(?:english|german|spanish|french|japanese))\.ts$/;
+/** Of every language: what the voice sheet says, and its sounds, which are the one part beside what is written. */
+const OF_EVERY_LANGUAGE = /^src\/(?:words\/\w\w\/voice|hearing\/languages\/\w\w\/(?!vocabulary\.)\w+)\.ts$/;
 
 export const isForListening = (part: string): boolean => LISTENING.has(part) || OF_EVERY_LANGUAGE.test(part);

@@ -1,5 +1,6 @@
 // The rooms of the program and which may know which, lowest first: a room knows only rooms above it in this table, so no
 // two can ever know each other. An import of a type is knowing, too. DEVELOPERS.md draws the same table.
+import { LANGUAGES } from '../../src/language.ts';
 
 /** `holds`: folders with all below them, and single files; of two that fit a file, the longer one counts. */
 type Table<Name extends string> = { readonly [Each in Name]: { readonly holds: readonly string[]; readonly knows: readonly NoInfer<Name>[] } };
@@ -49,7 +50,7 @@ export const ROOMS = table({
   'optics/setUp': { holds: ['src/optics/setUp'], knows: ['units', 'a stored sweep', 'kit', 'optics'] },
   'hearing/languages': { holds: ['src/hearing/languages'], knows: ['sweep'] },
   'each language': {
-    holds: ['en', 'de', 'es', 'fr', 'ja'].map((language) => `src/hearing/languages/${language}`),
+    holds: LANGUAGES.map((language) => `src/hearing/languages/${language}`),
     knows: ['sweep', 'hearing/languages'],
   },
   hearing: { holds: ['src/hearing'], knows: ['language', 'hearing/languages', 'each language'] },
