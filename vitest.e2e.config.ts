@@ -22,6 +22,7 @@ export default defineConfig({
     testTimeout: 120_000,
     hookTimeout: 60_000,
     retry: 0,
+    setupFiles: ['tests/e2e/wordsToSay.ts'],
     projects: [
       { extends: true, test: { name: 'spoken', include: SPOKEN, maxWorkers: 1, sequence: { groupOrder: 0 } } },
       {

@@ -103,7 +103,7 @@ describe('what is found at the bench', () => {
       /marks on the board at least 844 mm apart both ways, or use the mirror\.$/,
     );
     expect(bench.square.allowed(degrees(2), mm(180), mm(6.28))).toBe(
-      'The target must be square to within 2°. Across its 180 mm, one edge may stand 6 mm nearer than the other.',
+      'The target must be square to within 2°. Across its 180 mm, one edge may stand 6.3 mm nearer than the other.',
     );
   });
 

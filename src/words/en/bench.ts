@@ -71,7 +71,7 @@ export const words: BenchWords = {
     title: 'Squareness',
     byEye: 'Here it is enough to set the target square by eye.',
     allowed: (tilt, width, nearer) =>
-      `The target must be square to within ${inDegrees(tilt, 1)}. Across its ${write.millimetres(width)}, one edge may stand ${write.millimetres(nearer)} nearer than the other.`,
+      `The target must be square to within ${inDegrees(tilt, 1)}. Across its ${write.millimetres(width)}, one edge may stand ${write.unit(nearer, 'millimeter', nearer < 10 ? 1 : 0)} nearer than the other.`,
     miss: {
       mirror: (pixels) => `In the mirror, the lens may see itself ${write.count(pixels, { one: '# pixel', other: '# pixels' })} off the middle.`,
       spot: (off) => `A returning spot may miss its source by ${write.millimetres(off)}.`,
