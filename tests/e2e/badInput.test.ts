@@ -89,7 +89,7 @@ test('with no voice on the computer a sentence says so, nothing moves, and every
   const seat = seatAt(await chromium.openPanel());
   await beginWith(seat, KIT);
   const before = await topOfSwitch(seat);
-  await untilText(seat, 'The browser finds no voice on this computer, so everything is shown, with tones, but not spoken.');
+  await untilText(seat, 'The browser finds no voice for English on this computer, so everything is shown, with tones, but not spoken.');
   expect(await topOfSwitch(seat)).toBe(before);
   expect((await hold(seat, 'nothing')).announcement).toMatch(/^Nothing\. Set /);
   expect(await seat.evaluate(() => document.querySelector('.voicemark')?.textContent?.trim())).toBe('voice off not spoken');
