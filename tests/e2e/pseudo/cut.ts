@@ -9,6 +9,7 @@ export const cutIn = (page: Page, where: string, bracketed = true): Promise<stri
       const faults: string[] = [];
       const over = document.documentElement.scrollWidth - innerWidth;
       if (over > 0) faults.push(`${name}: ${over} px too wide`);
+      const LARGE = 40;
       const lines: { text: string; line: DOMRect }[] = [];
       const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
       for (let node = walker.nextNode(); node; node = walker.nextNode()) {
@@ -23,9 +24,10 @@ export const cutIn = (page: Page, where: string, bracketed = true): Promise<stri
         const written = range.getBoundingClientRect();
         // For a screen reader alone.
         if (written.width <= 2 || element.closest('.visually-hidden, .unseen')) continue;
-        if (!isLaidOver(element)) lines.push(...[...range.getClientRects()].map((line) => ({ text, line })));
-        // A few letters a line are no words any more.
         const letter = Number.parseFloat(getComputedStyle(element).fontSize);
+        // The line of a large figure is higher than what is drawn of it.
+        if (letter < LARGE && !isLaidOver(element)) lines.push(...[...range.getClientRects()].map((line) => ({ text, line })));
+        // A few letters a line are no words any more.
         if (written.width < 3 * letter && written.height > 6 * letter)
           faults.push(`${name}: “${text.slice(0, 50)}” is squeezed to ${Math.round(written.width)} px`);
         for (let frame: Element | null = element; frame && frame !== document.body; frame = frame.parentElement) {
