@@ -4,7 +4,7 @@ import type { Settings } from '../settings.ts';
 import type { Moment } from '../units.ts';
 import type { Library } from './library.ts';
 
-export interface Circumstances {
+export interface Reported {
   readonly at: Moment;
   readonly versions: { readonly panel: string; readonly browser: string };
   readonly languages: { readonly screens: string; readonly voice: string };
@@ -16,9 +16,9 @@ export interface Circumstances {
 }
 
 /** The text of the file. */
-export const writeFaultReport = (now: Circumstances): string => `${JSON.stringify(faultReport(now), null, 2)}\n`;
+export const writeFaultReport = (now: Reported): string => `${JSON.stringify(faultReport(now), null, 2)}\n`;
 
-const faultReport = ({ at, versions, languages, settings, library, backup, mishaps }: Circumstances) => ({
+const faultReport = ({ at, versions, languages, settings, library, backup, mishaps }: Reported) => ({
   sweepbook: 'fault-report',
   /** In milliseconds since 1970, as in a backup. */
   made: at,

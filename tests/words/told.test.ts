@@ -24,7 +24,7 @@ const TOLD: Readonly<Record<Language, Told>> = {
     item: 'Orrin 85 (Objektiv): neu',
     moreItems: 'und noch 3 Einträge',
     moreLines: 'und noch 1 Zeile mit Fehler',
-    missing: 'Wählen Sie, welche Spalten dies bedeuten: Gehäuse („body“) und Brennweite („focal length (mm)“).',
+    missing: 'Wählen Sie noch eine Spalte für: Gehäuse („body“) und Brennweite („focal length (mm)“).',
     line: 'Zeile 4, Brennweite („length“): ',
   },
   es: {

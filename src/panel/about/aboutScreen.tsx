@@ -29,6 +29,14 @@ export function AboutScreen() {
           </div>
         ))}
       </section>
+      <section class="card" aria-labelledby="fault">
+        <h2 id="fault">{fault.title}</h2>
+        <p class="small">{fault.about}</p>
+        <p class="small">{fault.give}</p>
+        <button type="button" onClick={() => saveReport(session)}>
+          {fault.save}
+        </button>
+      </section>
       <section class="card" aria-labelledby="privacy">
         <h2 id="privacy">{privacy.title}</h2>
         {privacy.sentences.map((sentence) => (
@@ -42,14 +50,6 @@ export function AboutScreen() {
         <p class="small">{licences.about}</p>
         <button type="button" onClick={() => session.openPage('licences.txt')}>
           {licences.open}
-        </button>
-      </section>
-      <section class="card" aria-labelledby="fault">
-        <h2 id="fault">{fault.title}</h2>
-        <p class="small">{fault.about}</p>
-        <p class="small">{fault.give}</p>
-        <button type="button" onClick={() => saveReport(session)}>
-          {fault.save}
         </button>
       </section>
     </>
