@@ -23,7 +23,7 @@ const TOLD: Readonly<Record<Language, Told>> = {
   de: {
     item: 'Orrin 85 (Objektiv): neu',
     moreItems: 'und noch 3 Einträge',
-    moreLines: 'und noch 1 Zeile mit Fehler',
+    moreLines: 'und noch 1 fehlerhafte Zeile',
     missing: 'Wählen Sie noch eine Spalte für: Gehäuse („body“) und Brennweite („focal length (mm)“).',
     line: 'Zeile 4, Brennweite („length“): ',
   },
