@@ -18,7 +18,7 @@ export interface Plot {
   readonly trend: (Trend & { readonly path: string; readonly doubt: string }) | null;
   /** Where months or years begin. */
   readonly months: readonly number[];
-  /** The first and the last day, below the ends. */
+  /** The first and the last day, below the ends; in a narrow chart the last alone. */
   readonly days: readonly { readonly x: number; readonly at: Moment; readonly anchor: 'start' | 'end' }[];
   /** Through the values entered, as they stood in the camera. */
   readonly inForce: string;
@@ -27,6 +27,8 @@ export interface Plot {
 const HEIGHT = 160;
 /** Room below for the days. */
 const DAYS = 18;
+/** Pixels: in less the two days would lie over each other, and the last one tells more. */
+const BOTH_DAYS = 230;
 const LEFT = 34;
 const EDGE = 10;
 
@@ -55,10 +57,7 @@ export function plotOf({ measured, entries }: History, width: number): Plot | nu
     drift: trend ? '' : pathOf(known.map(({ at, value }) => [x(at), y(value)])),
     trend: trend && { ...trend, ...drawn(trend, x, y) },
     months: monthsBetween(first as Moment, last as Moment, width - LEFT - EDGE).map(x),
-    days: [
-      { x: LEFT, at: first as Moment, anchor: 'start' },
-      { x: width - EDGE, at: last as Moment, anchor: 'end' },
-    ],
+    days: [...(width < BOTH_DAYS ? [] : [{ x: LEFT, at: first as Moment, anchor: 'start' } as const]), { x: width - EDGE, at: last as Moment, anchor: 'end' }],
     entered,
     inForce:
       entered.map((point, index) => (index === 0 ? `M${point.x} ${point.y}` : `H${point.x}V${point.y}`)).join('') +
