@@ -40,7 +40,7 @@ test('the sheet from the offer to the trial, refused, and by taught words', asyn
   const { chromium, page, origin } = await open([fake, file, ...service.args]);
   const seat = seatAt(page);
   await playSound(page);
-  await untilText(seat, 'no voice on this computer');
+  await untilText(seat, 'no voice for English on this computer');
   expect(await faults(page, 'voice-sound-check')).toEqual([]);
   await page.locator('::-p-aria([name="Done"][role="button"])').click();
 
