@@ -14,8 +14,14 @@ export function rememberedLanguages(): Languages {
 }
 
 /** The page says its language: by that the browser breaks lines, and a screen reader speaks. */
-export function wearLanguages({ screens, voice }: Languages): void {
-  document.documentElement.lang = screens;
+export function sayLanguage({ screens }: Languages): void {
+  if (document.documentElement.lang !== screens) document.documentElement.lang = screens;
+}
+
+/** The same, and remembered from now on. */
+export function wearLanguages(languages: Languages): void {
+  const { screens, voice } = languages;
+  sayLanguage(languages);
   try {
     localStorage.setItem(REMEMBERED, `${screens} ${voice}`);
   } catch {

@@ -4,7 +4,7 @@
 // hidden, and the panel shows what is true when it knows it.
 import type { KEY } from '../../logbook/keys.ts';
 import { isStored } from '../../platform/isStored.ts';
-import { rememberedLanguages, wearLanguages } from '../../platform/language.ts';
+import { rememberedLanguages, sayLanguage } from '../../platform/language.ts';
 import { wearRememberedTheme } from '../../platform/theme.ts';
 import { holdInputs } from './held.ts';
 
@@ -15,7 +15,8 @@ const LIVE = 'live' satisfies (typeof KEY)['live'];
 const NO_FRAME = 250;
 
 wearRememberedTheme();
-wearLanguages(rememberedLanguages());
+// Remembering takes the disk, which must wait until the first frame is drawn.
+sayLanguage(rememberedLanguages());
 const place = document.querySelector<HTMLElement>('#panel');
 if (place) void open(place);
 
