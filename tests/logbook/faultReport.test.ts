@@ -1,7 +1,7 @@
 // Contract of the fault report: it counts what is kept, and no word that a person wrote is in it.
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { writeFaultReport, type Circumstances } from '../../src/logbook/faultReport.ts';
+import { writeFaultReport, type Reported } from '../../src/logbook/faultReport.ts';
 import { moment } from '../../src/units.ts';
 import { USUAL_SETTINGS } from '../../src/usualSettings.ts';
 import { anyLibrary } from './anyLibrary.ts';
@@ -17,7 +17,7 @@ const signed = <Part>(part: Part): Part => {
   return Object.fromEntries(Object.entries(part).map(([key, value]) => [key, signed(value)])) as Part;
 };
 
-const now = (more: Partial<Circumstances> = {}): Circumstances => ({
+const now = (more: Partial<Reported> = {}): Reported => ({
   at: T0,
   versions: { panel: '0.1.0', browser: 'Heron 5' },
   languages: { screens: 'de', voice: 'en' },
