@@ -2,6 +2,7 @@
 // person the wrong way; zero needs none.
 import type { Vocabulary } from '../hearing/languages/heardLanguage.ts';
 import { steps, type Steps } from '../units.ts';
+import { asIs, withoutAccents } from './asWritten.ts';
 import { numberForms } from './numberForms.ts';
 
 export interface Corrections {
@@ -24,7 +25,7 @@ export function correctionsIn({ signs, numbers, misheardNumbers: { spellings }, 
   const sizes = new Map<string, number>();
   /** Also without accents, as the matcher by sound hands them on. */
   const know = (words: string, size: number): void => {
-    for (const spelt of [words, words.normalize('NFKD').replace(/[\u0300-\u036f]/g, '')]) sizes.set(wordsOf(spelt).join(' '), size);
+    for (const spelt of [words, withoutAccents(words)]) sizes.set(wordsOf(spelt).join(' '), size);
   };
   for (let digit = 0; digit < 10; digit++) know(`${say(0)} ${say(digit)}`, digit);
   for (const { words, size } of numberForms(numbers)) know(words, size);
@@ -45,5 +46,3 @@ export function correctionsIn({ signs, numbers, misheardNumbers: { spellings }, 
     },
   };
 }
-
-const asIs = (text: string): string => text;

@@ -1,5 +1,6 @@
 // A recogniser's text as plain words: its marks, accents and figures undone, whichever way it chose to write them.
 import type { Vocabulary } from '../../hearing/languages/heardLanguage.ts';
+import { asIs, withoutAccents } from '../asWritten.ts';
 
 const MINUS = '[-\\u2010-\\u2015\\u2212]';
 
@@ -27,18 +28,14 @@ export const bareWordsIn =
   (phrase) =>
     wordsOf(parted(phrase));
 
-const asIs = (text: string): string => text;
-
 const wordsOf = (phrase: string): string[] =>
   folded(phrase)
     .split(/[^\p{L}\p{N}]+/u)
     .filter(Boolean);
 
 const folded = (text: string): string =>
-  text
-    .normalize('NFKD')
+  withoutAccents(text)
     .toLowerCase()
-    .replace(/[\u0300-\u036f]/g, '')
     .replace(/['\u2018\u2019]/g, '')
     // What other scripts compose of a letter and its mark is whole again.
     .normalize('NFC');
