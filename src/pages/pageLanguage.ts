@@ -1,6 +1,6 @@
 // What every page in a tab of its own begins with: it is in the languages that the panel wore last, with the measures of the country.
 import { countryAmong } from '../country.ts';
-import { likedLanguages, rememberedLanguages, wearLanguages } from '../platform/language.ts';
+import { likedLanguages, rememberedLanguages, sayLanguage } from '../platform/language.ts';
 import { changeLanguages } from '../words/catalogue.ts';
 import { countryInUse } from '../words/countryInUse.ts';
 
@@ -8,6 +8,6 @@ import { countryInUse } from '../words/countryInUse.ts';
 export function wearPageLanguages(): Promise<void> {
   const languages = rememberedLanguages();
   countryInUse.value = countryAmong(likedLanguages());
-  wearLanguages(languages);
+  sayLanguage(languages);
   return changeLanguages(languages);
 }
