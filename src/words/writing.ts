@@ -22,7 +22,11 @@ export interface Write {
   unit(value: number, unit: Unit, digits?: number): string;
   /** How far off something stands, in what is usual in the person's country unless told otherwise; hundredths below ten, tenths below a hundred. */
   distance(length: Millimetres, unit?: DistanceUnit): string;
+  /** The same where it may be a hair: millimetres below a metre. */
+  nearby(length: Millimetres, unit: DistanceUnit): string;
   millimetres(length: Millimetres): string;
+  /** 2.5°. */
+  degrees(angle: number, digits: number): string;
   /** "40 secs", "2 mins 5 secs", "1 hr 10 mins". */
   duration(time: Seconds): string;
   /** 28 Nov 2026. */
@@ -40,6 +44,9 @@ export interface Write {
   count(count: number, forms: Forms, digits?: number): string;
 }
 
+/** Digits after the point: centimetres matter below ten, not above a hundred. */
+export const lengthDigits = (value: number): number => (value < 10 ? 2 : value < 100 ? 1 : 0);
+
 const DAY = { day: 'numeric', month: 'short', year: 'numeric' } as const;
 
 export function writing(language: string): Write {
@@ -56,6 +63,10 @@ export function writing(language: string): Write {
   const number = (value: number, digits = 0): string => format(value, { maximumFractionDigits: digits });
   const unit = (value: number, name: Unit, digits = 0): string =>
     format(value, { style: 'unit', unit: name, unitDisplay: 'short', maximumFractionDigits: digits, useGrouping: 'min2' });
+  const distance = (length: Millimetres, name: DistanceUnit = countryInUse.value.unit): string => {
+    const value = inUnit(length, name);
+    return unit(value, name === 'm' ? 'meter' : 'foot', lengthDigits(value));
+  };
   const percent = (share: number, digits = 0): string => format(share, { style: 'percent', maximumFractionDigits: digits });
 
   return {
@@ -64,11 +75,10 @@ export function writing(language: string): Write {
     percent,
     signed: (value, digits = 0) => format(value, { maximumFractionDigits: digits, signDisplay: 'exceptZero' }),
     chance: (share) => percent(Math.min(99, Math.floor(share * 100)) / 100),
-    distance(length, name = countryInUse.value.unit) {
-      const value = inUnit(length, name);
-      return unit(value, name === 'm' ? 'meter' : 'foot', value < 10 ? 2 : value < 100 ? 1 : 0);
-    },
+    distance,
+    nearby: (length, name) => (length >= 1000 ? distance(length, name) : unit(length, 'millimeter', lengthDigits(length))),
     millimetres: (length) => unit(length, 'millimeter'),
+    degrees: (angle, digits) => `${number(angle, digits)}\u00b0`,
     duration: (time) =>
       durationOf(time)
         .map(([value, name]) => unit(value, name))

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readDistance, readFocalLength } from '../../src/optics/length.ts';
 import { millimetres as mm } from '../../src/units.ts';
-import { distance as writeDistance } from '../../src/words/en/lengths.ts';
+import { write } from '../../src/words/en/write.ts';
 import { fault, value } from './value.ts';
 
 describe('distances as people write them', () => {
@@ -62,14 +62,14 @@ describe('distances as people write them', () => {
   });
 
   it('35 mm times fifty prints as 1.75 m and 5.74 ft (common practice)', () => {
-    expect(writeDistance(mm(1750), 'm')).toBe('1.75 m');
-    expect(writeDistance(mm(1750), 'ft')).toBe('5.74 ft');
+    expect(write.distance(mm(1750), 'm')).toBe('1.75 m');
+    expect(write.distance(mm(1750), 'ft')).toBe('5.74 ft');
   });
 
   it('what is written is read back to the digits shown, in both units', () => {
     fc.assert(
       fc.property(fc.double({ min: 200, max: 30_000, noNaN: true }), fc.constantFrom('m', 'ft'), (distance, unit) => {
-        const back = value(readDistance(writeDistance(mm(distance), unit), unit));
+        const back = value(readDistance(write.distance(mm(distance), unit), unit));
         // Half a hundredth below ten, half a tenth above.
         expect(Math.abs(back - distance)).toBeLessThan(distance < (unit === 'm' ? 10_000 : 3048) ? 5.1 : 51);
       }),
@@ -156,7 +156,7 @@ describe('every length that is written is read back', () => {
     fc.assert(
       // From 0.17 ft, the least that the sentence for feet allows.
       fc.property(fc.integer({ min: 52, max: 499_000 }), fc.constantFrom('m', 'ft'), (distance, unit) => {
-        const written = writeDistance(mm(distance), unit);
+        const written = write.distance(mm(distance), unit);
         const inUnit = Number(written.split(' ')[0]);
         expect(value(readDistance(written, unit === 'm' ? 'ft' : 'm'))).toBeCloseTo(inUnit * (unit === 'm' ? 1000 : 304.8), 6);
       }),

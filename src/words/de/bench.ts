@@ -4,7 +4,7 @@ import { line } from '../line.ts';
 import { benchFault } from './benchFaults.ts';
 import { CHOICES, BENCH_FIELD, HINT } from './benchFields.ts';
 import { bySides, focus, lightFound, stands, STEP_FROM, tilted } from './benchFindings.ts';
-import { inDegrees, distance, nearTarget } from './lengths.ts';
+import { nearTarget } from './lengths.ts';
 import { write } from './write.ts';
 
 const mm = (length: number, digits: number): string => write.unit(length, 'millimeter', digits);
@@ -27,12 +27,12 @@ export const words: BenchWords = {
   distance: {
     title: 'Entfernung',
     figures: ({ usual, shortest, yours, unit }) => [
-      { name: 'Allgemein', value: `${distance(usual, unit)}, 50 Brennweiten` },
-      { name: 'Kurzer Raum', value: `ab ${distance(shortest, unit)}, 25 Brennweiten` },
-      { name: 'Ihre', value: distance(yours, unit) },
+      { name: 'Allgemein', value: `${write.distance(usual, unit)}, 50 Brennweiten` },
+      { name: 'Kurzer Raum', value: `ab ${write.distance(shortest, unit)}, 25 Brennweiten` },
+      { name: 'Ihre', value: write.distance(yours, unit) },
     ],
     stands,
-    use: (length, unit) => `${distance(length, unit)} im Durchlauf benutzen`,
+    use: (length, unit) => `${write.distance(length, unit)} im Durchlauf benutzen`,
     useUsual: '50 Brennweiten benutzen',
   },
   depth: {
@@ -46,7 +46,7 @@ export const words: BenchWords = {
       { name: 'dahinter', value: nearTarget(behind, unit) },
       {
         name: 'Scharf',
-        value: `${distance(near, unit)} bis ${far === 'infinite' ? 'unendlich' : distance(far, unit)}`,
+        value: `${write.distance(near, unit)} bis ${far === 'infinite' ? 'unendlich' : write.distance(far, unit)}`,
         note: 'ab der Sensorebene',
       },
       { name: 'Fokustiefe', value: mm(atSensor, 3), note: `eine Viertelwelle Fehler sind ${mm(quarterWave, 3)}` },
@@ -76,7 +76,7 @@ export const words: BenchWords = {
     title: 'Ausrichtung',
     byEye: 'Hier genügt es, die Tafel nach Augenmaß parallel zum Sensor zu stellen.',
     allowed: (tilt, width, nearer) =>
-      `Die Tafel muss auf ${inDegrees(tilt, 1)} genau parallel zum Sensor stehen. Über ihre Breite von ${write.millimetres(width)} darf eine Kante ${mm(nearer, nearer < 10 ? 1 : 0)} näher sein als die andere.`,
+      `Die Tafel muss auf ${write.degrees(tilt, 1)} genau parallel zum Sensor stehen. Über ihre Breite von ${write.millimetres(width)} darf eine Kante ${mm(nearer, nearer < 10 ? 1 : 0)} näher sein als die andere.`,
     miss: {
       mirror: (pixels) => `Im Spiegel darf sich das Objektiv ${write.number(pixels)} Pixel neben der Mitte sehen.`,
       spot: (off) => `Der Lichtpunkt darf seine Quelle um ${write.millimetres(off)} verfehlen.`,

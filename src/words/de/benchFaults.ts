@@ -1,7 +1,7 @@
 // German: what does not fit at the bench, and what to do about it.
 import type { BenchFault, PlainFault } from '../../optics/fault.ts';
 import { byUnit } from '../countryInUse.ts';
-import { distance, FROM } from './lengths.ts';
+import { FROM } from './lengths.ts';
 import { write } from './write.ts';
 
 const PLAIN: Readonly<Record<PlainFault, string>> = {
@@ -72,9 +72,9 @@ export function benchFault(fault: BenchFault): string {
     case 'focal length in metres':
       return `${write.number(fault.typed, 3)} sieht nach Metern aus. Geben Sie die Brennweite in Millimetern an, hier ${write.number(fault.meant)}.`;
     case 'nearer than its closest focus':
-      return `${distance(fault.wanted, fault.unit)} ist näher, als dieses Objektiv scharfstellen kann. Stellen Sie die Tafel mindestens ${distance(fault.closest, fault.unit)} weit auf, gemessen ab der Sensormarke.`;
+      return `${write.distance(fault.wanted, fault.unit)} ist näher, als dieses Objektiv scharfstellen kann. Stellen Sie die Tafel mindestens ${write.distance(fault.closest, fault.unit)} weit auf, gemessen ab der Sensormarke.`;
     case 'no focus so near':
-      return `Ein einfaches Objektiv mit ${write.number(fault.focalLength)}\u00a0mm kann ${distance(fault.distance, 'm')} ab ${FROM[fault.from]} nicht scharfstellen. Messen Sie die Entfernung noch einmal oder messen Sie den Abbildungsmaßstab an der Skala der Tafel.`;
+      return `Ein einfaches Objektiv mit ${write.number(fault.focalLength)}\u00a0mm kann ${write.distance(fault.distance, 'm')} ab ${FROM[fault.from]} nicht scharfstellen. Messen Sie die Entfernung noch einmal oder messen Sie den Abbildungsmaßstab an der Skala der Tafel.`;
     case 'tilt too large':
       return `Das wäre eine Neigung von mehr als ${write.number(fault.most)}°. Messen Sie die Seiten noch einmal und prüfen Sie Größe und Entfernung der Tafel.`;
     case 'print misread':

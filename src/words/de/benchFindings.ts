@@ -4,7 +4,7 @@ import type { Edge, Finer, Tilt } from '../../optics/fourSides.ts';
 import type { LightVerdict } from '../../optics/light.ts';
 import type { StepSize } from '../../photographs/focusError.ts';
 import type { BenchWords } from '../benchWords.ts';
-import { inDegrees, distance, nearTarget } from './lengths.ts';
+import { nearTarget } from './lengths.ts';
 import { write } from './write.ts';
 import { millimetres, type Millimetres } from '../../units.ts';
 
@@ -17,7 +17,7 @@ const GOOD_FOR: Readonly<Record<BenchDistance['stands'], (least: string) => stri
 };
 
 export const stands: BenchWords['distance']['stands'] = (at, least, unit) =>
-  `${distance(at.distance, unit)} ab der Sensorebene, ${write.number(at.multiple, at.multiple < 10 ? 1 : 0)} Brennweiten. ${GOOD_FOR[at.stands](distance(least, unit))}`;
+  `${write.distance(at.distance, unit)} ab der Sensorebene, ${write.number(at.multiple, at.multiple < 10 ? 1 : 0)} Brennweiten. ${GOOD_FOR[at.stands](write.distance(least, unit))}`;
 
 const ENOUGH: Readonly<Record<LightVerdict, string>> = {
   'too dim': 'Zu dunkel für einen sicheren Autofokus. Nehmen Sie mehr Licht oder stellen Sie die Lampen näher, dann lesen Sie die Kamera noch einmal ab.',
@@ -40,7 +40,7 @@ const TURN_UNTIL = {
 };
 
 export const tilted: BenchWords['square']['tilted'] = (by, tilt, steps, square) =>
-  `Um ${inDegrees(tilt, 2)} geneigt, ${COST(steps)}. ${square ? 'Parallel genug.' : TURN_UNTIL[by]}`;
+  `Um ${write.degrees(tilt, 2)} geneigt, ${COST(steps)}. ${square ? 'Parallel genug.' : TURN_UNTIL[by]}`;
 
 const EDGE: Readonly<Record<Edge, string>> = {
   left: 'ihre linke Kante',
@@ -60,7 +60,7 @@ function finer(how: Finer): string {
   }
 }
 
-const tiltBySides = (tilt: Tilt): string => `Um ${inDegrees(tilt.whole, 1)} ± ${inDegrees(2 * tilt.uncertainty, 1)} geneigt.`;
+const tiltBySides = (tilt: Tilt): string => `Um ${write.degrees(tilt.whole, 1)} ± ${write.degrees(2 * tilt.uncertainty, 1)} geneigt.`;
 
 export const bySides: BenchWords['square']['bySides'] = (tilt, allowed, found) => {
   switch (found.verdict) {
@@ -69,7 +69,7 @@ export const bySides: BenchWords['square']['bySides'] = (tilt, allowed, found) =
     case 'turn':
       return `${tiltBySides(tilt)} Drehen Sie die Tafel so, dass ${write.list(found.away.map((edge) => EDGE[edge]))} weiter von der Kamera weg ${found.away.length === 1 ? 'rückt' : 'rücken'}.`;
     case 'cannot tell':
-      return `${tiltBySides(tilt)} Das ist zu grob, um ${inDegrees(allowed, 1)} zu erkennen. ${finer(found.finer)}`;
+      return `${tiltBySides(tilt)} Das ist zu grob, um ${write.degrees(allowed, 1)} zu erkennen. ${finer(found.finer)}`;
   }
 };
 

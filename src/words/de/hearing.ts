@@ -2,7 +2,7 @@
 import type { HearingWords } from '../hearingWords.ts';
 import { taught, vocabulary } from '../taught.ts';
 import { NO_MICROPHONE } from './microphone.ts';
-import { capital } from './sentence.ts';
+import { capital } from '../run.ts';
 import { write } from './write.ts';
 
 /** What a question to the logbook begins with. */

@@ -2,7 +2,6 @@
 import type { SheetLabels } from '../../optics/print/sheets.ts';
 import type { PrintWords } from '../printWords.ts';
 import { benchFault } from './benchFaults.ts';
-import { distance } from './lengths.ts';
 import { pair } from './subject.ts';
 import { write } from './write.ts';
 
@@ -19,7 +18,7 @@ const sheetsOf = (name: string): SheetLabels => ({
 export const words: PrintWords = {
   whose: ({ lens, body, focalLength, distance: length, unit, day }) => [
     ...(lens && body ? [pair({ lens, body })] : [lens || body].filter(Boolean)),
-    `${write.millimetres(focalLength)} auf ${distance(length, unit)}, ${write.day(day)}`,
+    `${write.millimetres(focalLength)} auf ${write.distance(length, unit)}, ${write.day(day)}`,
   ],
   sizes: (bar, scale) => `Balken ${write.number(bar, 2)}\u00a0mm. Skala unten: ${write.number(scale)}\u00a0mm.`,
   scale: (scale) => `${write.number(scale)}\u00a0mm zwischen den Außenkanten der Endmarken`,

@@ -2,7 +2,7 @@
 import { writeSteps } from '../../sweep/scale.ts';
 import type { BenchReading } from '../../optics/setUp/reading.ts';
 import type { ReadingsWords } from '../readingsWords.ts';
-import { inDegrees, FROM } from './lengths.ts';
+import { FROM } from './lengths.ts';
 import { write } from './write.ts';
 
 export const words: ReadingsWords = {
@@ -22,11 +22,11 @@ function reading(one: BenchReading): string {
     case 'light':
       return `Beleuchtung: LW\u00a0${write.number(one.ev, 1)} bei ISO\u00a0100`;
     case 'mirror':
-      return `Neigung nach dem Spiegel: ${inDegrees(one.tilt, 2)}`;
+      return `Neigung nach dem Spiegel: ${write.degrees(one.tilt, 2)}`;
     case 'spot':
-      return `Neigung nach dem Lichtpunkt: ${inDegrees(one.tilt, 2)}`;
+      return `Neigung nach dem Lichtpunkt: ${write.degrees(one.tilt, 2)}`;
     case 'sides':
-      return `Neigung nach den vier Seiten: ${inDegrees(one.tilt, 1)} ± ${inDegrees(2 * one.uncertainty, 1)}`;
+      return `Neigung nach den vier Seiten: ${write.degrees(one.tilt, 1)} ± ${write.degrees(2 * one.uncertainty, 1)}`;
     case 'magnification':
       return `Skala in der Aufnahme: ${write.number(one.pixels)} Pixel für ${write.number(one.length, 1)}\u00a0mm`;
     case 'temperature':

@@ -1,18 +1,18 @@
 // German: the drawing of the rig.
 import type { LightVerdict } from '../../optics/light.ts';
 import type { RigWords } from '../rigWords.ts';
-import { distance, inDegrees, nearTarget } from './lengths.ts';
+import { nearTarget } from './lengths.ts';
 import { write } from './write.ts';
 
 const LIGHT: Readonly<Record<LightVerdict, string>> = { 'too dim': 'zu dunkel', fine: 'genug', plenty: 'reichlich' };
 
 /** As fine as the least that may matter: a tenth of a degree, or a hundredth of one where that is all there is. */
-const angle = (degrees: number): string => inDegrees(degrees, degrees < 1 ? 2 : 1);
+const angle = (degrees: number): string => write.degrees(degrees, degrees < 1 ? 2 : 1);
 
 export const words: RigWords = {
   views: { 'from the side': 'Von der Seite', 'from above': 'Von oben', 'at the target': 'An der Tafel, größer' },
   stands: (length, multiple, unit) =>
-    `${distance(length, unit)}, ${write.count(Number(multiple.toFixed(multiple < 10 ? 1 : 0)), { one: '# Brennweite', other: '# Brennweiten' }, 1)}`,
+    `${write.distance(length, unit)}, ${write.count(Number(multiple.toFixed(multiple < 10 ? 1 : 0)), { one: '# Brennweite', other: '# Brennweiten' }, 1)}`,
   light: {
     found: (ev, verdict) => `Beleuchtung: LW\u00a0${write.number(ev, 1)}, ${LIGHT[verdict]}`,
     wanted: (least) => `Beleuchtung: ab LW\u00a0${write.number(least, 1)}`,

@@ -1,9 +1,7 @@
-// German: short phrases as sentences of their own. "Flackern, links. Plus sechs."
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+// German: phrases as sentences of their own, "Flackern, links. Plus sechs.", and sentences one after another.
+import { runIn, sentencesIn } from '../run.ts';
 
-/** Those that are not there are passed over. */
-export const sentences = (...phrases: readonly (string | null)[]): string =>
-  phrases
-    .filter((phrase) => phrase !== null)
-    .map((phrase) => `${capital(phrase)}.`)
-    .join(' ');
+export const sentences = (...phrases: readonly (string | null)[]): string => sentencesIn('de', phrases);
+
+/** Whole sentences one after another. */
+export const together = (...parts: readonly (string | false | null | undefined)[]): string => runIn('de', parts);

@@ -1,6 +1,6 @@
 // German: each step of the set-up walk as it is shown, in a few short sentences.
 import { writeSteps } from '../../sweep/scale.ts';
-import { FROM, distance } from './lengths.ts';
+import { FROM } from './lengths.ts';
 import type { Each } from '../setUpWords.ts';
 import { write } from './write.ts';
 
@@ -14,7 +14,7 @@ export const SHOWN: Each = {
   target: () => 'Befestigen Sie die Tafel flach auf einem festen, senkrechten Brett oder an der Wand. Ihre Mittelmarke liegt auf Höhe der Objektivmitte.',
   print: () => 'Messen Sie die gedruckte Skala zwischen den Außenkanten ihrer Endmarken und geben Sie die Länge an.',
   distance: ({ distance: length, from, unit }) =>
-    `Stellen Sie die Tafel ${distance(length, unit)} ab ${from === 'film plane' ? 'der Sensormarke am Gehäuse' : FROM[from]} auf. Geben Sie die gemessene Entfernung an.`,
+    `Stellen Sie die Tafel ${write.distance(length, unit)} ab ${from === 'film plane' ? 'der Sensormarke am Gehäuse' : FROM[from]} auf. Geben Sie die gemessene Entfernung an.`,
   light: () =>
     'Beleuchten Sie die Tafel von beiden Seiten gleichmäßig und ohne Reflexe. Geben Sie ISO, Blende und Verschlusszeit an, die die Kamera dafür zeigt.',
   square: ({ by }) =>

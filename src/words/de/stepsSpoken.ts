@@ -1,6 +1,6 @@
 // German: each step of the set-up walk as it is spoken, in one short sentence.
 import { sayCorrection } from '../../hearing/languages/de/sayCorrection.ts';
-import { FROM, distance } from './lengths.ts';
+import { FROM } from './lengths.ts';
 import type { Each } from '../setUpWords.ts';
 import { write } from './write.ts';
 
@@ -12,7 +12,7 @@ export const SPOKEN: Each = {
   zoom: ({ focalLength }) => `Zoom auf ${write.number(focalLength)} Millimeter.`,
   target: () => 'Tafel flach aufhängen, ihre Mitte auf Objektivhöhe.',
   print: () => 'Die gedruckte Skala messen.',
-  distance: ({ distance: length, from, unit }) => `Tafel auf ${distance(length, unit)} ab ${FROM[from]}.`,
+  distance: ({ distance: length, from, unit }) => `Tafel auf ${write.distance(length, unit)} ab ${FROM[from]}.`,
   light: () => 'Tafel gleichmäßig beleuchten, Belichtung ablesen.',
   square: ({ by }) =>
     ({

@@ -4,7 +4,7 @@ import { line } from '../line.ts';
 import { benchFault } from './benchFaults.ts';
 import { CHOICES, BENCH_FIELD, HINT } from './benchFields.ts';
 import { bySides, focus, lightFound, stands, STEP_FROM, tilted } from './benchFindings.ts';
-import { inDegrees, distance, nearTarget } from './lengths.ts';
+import { nearTarget } from './lengths.ts';
 import { write } from './write.ts';
 
 const mm = (length: number, digits: number): string => write.unit(length, 'millimeter', digits);
@@ -27,12 +27,12 @@ export const words: BenchWords = {
   distance: {
     title: 'Distance',
     figures: ({ usual, shortest, yours, unit }) => [
-      { name: 'General use', value: `${distance(usual, unit)}, 50 focal lengths` },
-      { name: 'Short room', value: `from ${distance(shortest, unit)}, 25 focal lengths` },
-      { name: 'Yours', value: distance(yours, unit) },
+      { name: 'General use', value: `${write.distance(usual, unit)}, 50 focal lengths` },
+      { name: 'Short room', value: `from ${write.distance(shortest, unit)}, 25 focal lengths` },
+      { name: 'Yours', value: write.distance(yours, unit) },
     ],
     stands,
-    use: (length, unit) => `Use ${distance(length, unit)} for the sweep`,
+    use: (length, unit) => `Use ${write.distance(length, unit)} for the sweep`,
     useUsual: 'Use 50 focal lengths',
   },
   depth: {
@@ -44,7 +44,7 @@ export const words: BenchWords = {
       { name: 'Depth of field', value: nearTarget(total, unit) },
       { name: 'in front', value: nearTarget(front, unit) },
       { name: 'behind', value: nearTarget(behind, unit) },
-      { name: 'Sharp', value: `${distance(near, unit)} to ${far === 'infinite' ? 'infinity' : distance(far, unit)}`, note: 'from the film plane' },
+      { name: 'Sharp', value: `${write.distance(near, unit)} to ${far === 'infinite' ? 'infinity' : write.distance(far, unit)}`, note: 'from the film plane' },
       { name: 'Depth of focus', value: mm(atSensor, 3), note: `a quarter wave of error is ${mm(quarterWave, 3)}` },
       { name: 'Hyperfocal', value: nearTarget(hyperfocal, unit) },
       { name: 'Blur allowed', value: mm(blur, 3), note: `the Airy disc is ${write.percent(airy)} of it` },
@@ -71,7 +71,7 @@ export const words: BenchWords = {
     title: 'Squareness',
     byEye: 'Here it is enough to set the target square by eye.',
     allowed: (tilt, width, nearer) =>
-      `The target must be square to within ${inDegrees(tilt, 1)}. Across its ${write.millimetres(width)}, one edge may stand ${write.unit(nearer, 'millimeter', nearer < 10 ? 1 : 0)} nearer than the other.`,
+      `The target must be square to within ${write.degrees(tilt, 1)}. Across its ${write.millimetres(width)}, one edge may stand ${write.unit(nearer, 'millimeter', nearer < 10 ? 1 : 0)} nearer than the other.`,
     miss: {
       mirror: (pixels) => `In the mirror, the lens may see itself ${write.count(pixels, { one: '# pixel', other: '# pixels' })} off the middle.`,
       spot: (off) => `A returning spot may miss its source by ${write.millimetres(off)}.`,

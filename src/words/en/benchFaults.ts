@@ -1,7 +1,7 @@
 // English: what does not fit at the bench, and what to do about it.
 import type { BenchFault, PlainFault } from '../../optics/fault.ts';
 import { byUnit } from '../countryInUse.ts';
-import { distance, FROM } from './lengths.ts';
+import { FROM } from './lengths.ts';
 import { write } from './write.ts';
 
 const PLAIN: Readonly<Record<PlainFault, string>> = {
@@ -72,9 +72,9 @@ export function benchFault(fault: BenchFault): string {
     case 'focal length in metres':
       return `${write.number(fault.typed, 3)} looks like metres. Enter the focal length in millimetres, here ${write.number(fault.meant)}.`;
     case 'nearer than its closest focus':
-      return `${distance(fault.wanted, fault.unit)} is nearer than this lens can focus. Put the target at ${distance(fault.closest, fault.unit)} or farther, measured from the film-plane mark.`;
+      return `${write.distance(fault.wanted, fault.unit)} is nearer than this lens can focus. Put the target at ${write.distance(fault.closest, fault.unit)} or farther, measured from the film-plane mark.`;
     case 'no focus so near':
-      return `A plain ${write.number(fault.focalLength)} mm lens cannot focus at ${distance(fault.distance, 'm')} from ${FROM[fault.from]}. Measure the distance again, or measure the magnification on the scale of the target.`;
+      return `A plain ${write.number(fault.focalLength)} mm lens cannot focus at ${write.distance(fault.distance, 'm')} from ${FROM[fault.from]}. Measure the distance again, or measure the magnification on the scale of the target.`;
     case 'tilt too large':
       return `That would be a tilt of more than ${write.number(fault.most)}°. Measure the sides again, and check the size and distance of the target.`;
     case 'print misread':

@@ -4,7 +4,7 @@ import type { Edge, Finer, Tilt } from '../../optics/fourSides.ts';
 import type { LightVerdict } from '../../optics/light.ts';
 import type { StepSize } from '../../photographs/focusError.ts';
 import type { BenchWords } from '../benchWords.ts';
-import { inDegrees, distance, nearTarget } from './lengths.ts';
+import { nearTarget } from './lengths.ts';
 import { write } from './write.ts';
 import { millimetres, type Millimetres } from '../../units.ts';
 
@@ -17,7 +17,7 @@ const GOOD_FOR: Readonly<Record<BenchDistance['stands'], (least: string) => stri
 };
 
 export const stands: BenchWords['distance']['stands'] = (at, least, unit) =>
-  `${distance(at.distance, unit)} from the film plane, ${write.number(at.multiple, at.multiple < 10 ? 1 : 0)} focal lengths. ${GOOD_FOR[at.stands](distance(least, unit))}`;
+  `${write.distance(at.distance, unit)} from the film plane, ${write.number(at.multiple, at.multiple < 10 ? 1 : 0)} focal lengths. ${GOOD_FOR[at.stands](write.distance(least, unit))}`;
 
 const ENOUGH: Readonly<Record<LightVerdict, string>> = {
   'too dim': 'Too dim for good phase detection. Add light or bring the lamps nearer, then read the camera again.',
@@ -39,7 +39,7 @@ const TURN_UNTIL = {
 };
 
 export const tilted: BenchWords['square']['tilted'] = (by, tilt, steps, square) =>
-  `Tilted ${inDegrees(tilt, 2)}, ${COST(steps)}. ${square ? 'Square enough.' : TURN_UNTIL[by]}`;
+  `Tilted ${write.degrees(tilt, 2)}, ${COST(steps)}. ${square ? 'Square enough.' : TURN_UNTIL[by]}`;
 
 const EDGE: Readonly<Record<Edge, string>> = { left: 'its left edge', right: 'its right edge', top: 'its top edge', bottom: 'its bottom edge' };
 
@@ -54,7 +54,7 @@ function finer(how: Finer): string {
   }
 }
 
-const tiltBySides = (tilt: Tilt): string => `Tilted ${inDegrees(tilt.whole, 1)}, give or take ${inDegrees(2 * tilt.uncertainty, 1)}.`;
+const tiltBySides = (tilt: Tilt): string => `Tilted ${write.degrees(tilt.whole, 1)}, give or take ${write.degrees(2 * tilt.uncertainty, 1)}.`;
 
 export const bySides: BenchWords['square']['bySides'] = (tilt, allowed, found) => {
   switch (found.verdict) {
@@ -63,7 +63,7 @@ export const bySides: BenchWords['square']['bySides'] = (tilt, allowed, found) =
     case 'turn':
       return `${tiltBySides(tilt)} Turn the target so that ${write.list(found.away.map((edge) => EDGE[edge]))} ${write.count(found.away.length, { one: 'goes', other: 'go' })} away from the camera.`;
     case 'cannot tell':
-      return `${tiltBySides(tilt)} That is too rough to tell ${inDegrees(allowed, 1)}. ${finer(found.finer)}`;
+      return `${tiltBySides(tilt)} That is too rough to tell ${write.degrees(allowed, 1)}. ${finer(found.finer)}`;
   }
 };
 

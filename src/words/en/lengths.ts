@@ -4,22 +4,10 @@ import type { DistanceUnit } from '../../optics/writtenLength.ts';
 import type { Millimetres } from '../../units.ts';
 import { write } from './write.ts';
 
-/** Centimetres matter below ten, not above a hundred. */
-const digits = (value: number): number => (value < 10 ? 2 : value < 100 ? 1 : 0);
-
-/** "4.25 m", "13.9 ft". */
-export const distance = (length: Millimetres, unit: DistanceUnit): string => write.distance(length, unit);
-
-/** Millimetres below a metre. */
-export function nearTarget(length: Millimetres | 'infinite', unit: DistanceUnit): string {
-  if (length === 'infinite') return 'no end';
-  return length >= 1000 ? distance(length, unit) : write.unit(length, 'millimeter', digits(length));
-}
+export const nearTarget = (length: Millimetres | 'infinite', unit: DistanceUnit): string => (length === 'infinite' ? 'no end' : write.nearby(length, unit));
 
 /** After "from". */
 export const FROM: Readonly<Record<MeasuredFrom, string>> = {
   'film plane': 'the film plane',
   'front of lens': 'the front of the lens',
 };
-
-export const inDegrees = (angle: number, decimals: number): string => `${write.number(angle, decimals)}\u00b0`;

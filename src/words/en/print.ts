@@ -2,7 +2,6 @@
 import type { SheetLabels } from '../../optics/print/sheets.ts';
 import type { PrintWords } from '../printWords.ts';
 import { benchFault } from './benchFaults.ts';
-import { distance } from './lengths.ts';
 import { pair } from './subject.ts';
 import { write } from './write.ts';
 
@@ -17,7 +16,7 @@ const sheetsOf = (name: string): SheetLabels => ({
 export const words: PrintWords = {
   whose: ({ lens, body, focalLength, distance: length, unit, day }) => [
     ...(lens && body ? [pair({ lens, body })] : [lens || body].filter(Boolean)),
-    `${write.millimetres(focalLength)} at ${distance(length, unit)}, ${write.day(day)}`,
+    `${write.millimetres(focalLength)} at ${write.distance(length, unit)}, ${write.day(day)}`,
   ],
   sizes: (bar, scale) => `Bars ${write.number(bar, 2)} mm. Scale below: ${write.number(scale)} mm.`,
   scale: (scale) => `${write.number(scale)} mm between the outer edges of the end marks`,

@@ -2,7 +2,7 @@
 import { writeSteps } from '../../sweep/scale.ts';
 import type { BenchReading } from '../../optics/setUp/reading.ts';
 import type { ReadingsWords } from '../readingsWords.ts';
-import { inDegrees, FROM } from './lengths.ts';
+import { FROM } from './lengths.ts';
 import { write } from './write.ts';
 
 export const words: ReadingsWords = {
@@ -22,11 +22,11 @@ function reading(one: BenchReading): string {
     case 'light':
       return `light: EV ${write.number(one.ev, 1)} at ISO 100`;
     case 'mirror':
-      return `tilt by the mirror: ${inDegrees(one.tilt, 2)}`;
+      return `tilt by the mirror: ${write.degrees(one.tilt, 2)}`;
     case 'spot':
-      return `tilt by the returning spot: ${inDegrees(one.tilt, 2)}`;
+      return `tilt by the returning spot: ${write.degrees(one.tilt, 2)}`;
     case 'sides':
-      return `tilt by the four sides: ${inDegrees(one.tilt, 1)}, give or take ${inDegrees(2 * one.uncertainty, 1)}`;
+      return `tilt by the four sides: ${write.degrees(one.tilt, 1)}, give or take ${write.degrees(2 * one.uncertainty, 1)}`;
     case 'magnification':
       return `scale in the photograph: ${write.number(one.pixels)} pixels for ${write.number(one.length, 1)} mm`;
     case 'temperature':

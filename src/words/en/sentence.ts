@@ -1,9 +1,7 @@
-// English: short phrases as sentences of their own. "Flicker, left. Plus six."
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+// English: phrases as sentences of their own, "Flicker, left. Plus six.", and sentences one after another.
+import { runIn, sentencesIn } from '../run.ts';
 
-/** Those that are not there are passed over. */
-export const sentences = (...phrases: readonly (string | null)[]): string =>
-  phrases
-    .filter((phrase) => phrase !== null)
-    .map((phrase) => `${capital(phrase)}.`)
-    .join(' ');
+export const sentences = (...phrases: readonly (string | null)[]): string => sentencesIn('en', phrases);
+
+/** Whole sentences one after another. */
+export const together = (...parts: readonly (string | false | null | undefined)[]): string => runIn('en', parts);

@@ -14,15 +14,14 @@ import type { SpokenWords } from '../spokenWords.ts';
 import { drifted } from './drift.ts';
 import { outcome } from './outcomes.ts';
 import { reason, startAloud } from './reasons.ts';
-import { capital, sentences } from './sentence.ts';
+import { capital } from '../run.ts';
+import { sentences, together } from './sentence.ts';
 import { TROUBLE_SAID } from './troubleSaid.ts';
 import { readBack } from './verdict.ts';
 import { write } from './write.ts';
 import { taught } from '../taught.ts';
 
 const both = (text: string): InWords => ({ spoken: text, written: text });
-
-const together = (...parts: readonly (string | null)[]): string => parts.filter(Boolean).join(' ');
 
 function prompt(one: Prompt): InWords {
   switch (one.say) {

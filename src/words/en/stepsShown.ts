@@ -1,6 +1,5 @@
 // English: each step of the set-up walk as it is shown, in a few short sentences.
 import { writeSteps } from '../../sweep/scale.ts';
-import { distance } from './lengths.ts';
 import type { Each } from '../setUpWords.ts';
 import { write } from './write.ts';
 
@@ -13,7 +12,7 @@ export const SHOWN: Each = {
   target: () => 'Fix the target flat on a firm, upright board or wall. Its centre mark is as high as the middle of the lens.',
   print: () => 'Measure the printed scale between the outer edges of its end marks, and enter the length.',
   distance: ({ distance: length, from, unit }) =>
-    `Put the target ${distance(length, unit)} from ${from === 'film plane' ? 'the film-plane mark on the body' : 'the front of the lens'}. Enter the distance you measured.`,
+    `Put the target ${write.distance(length, unit)} from ${from === 'film plane' ? 'the film-plane mark on the body' : 'the front of the lens'}. Enter the distance you measured.`,
   light: () => 'Light the target evenly from both sides without glare. Enter the ISO, aperture and shutter that the camera shows for it.',
   square: ({ by }) =>
     ({

@@ -1,5 +1,5 @@
 // English: each step of the set-up walk as it is spoken, in one short sentence.
-import { FROM, distance } from './lengths.ts';
+import { FROM } from './lengths.ts';
 import type { Each } from '../setUpWords.ts';
 import { write } from './write.ts';
 
@@ -14,7 +14,7 @@ export const SPOKEN: Each = {
   zoom: ({ focalLength }) => `Zoom to ${write.number(focalLength)} millimetres.`,
   target: () => 'Hang the target flat, its centre at lens height.',
   print: () => 'Measure the printed scale.',
-  distance: ({ distance: length, from, unit }) => `Target at ${distance(length, unit)} from ${FROM[from]}.`,
+  distance: ({ distance: length, from, unit }) => `Target at ${write.distance(length, unit)} from ${FROM[from]}.`,
   light: () => 'Light the target evenly, and read the exposure.',
   square: ({ by }) =>
     ({

@@ -4,7 +4,7 @@ import { line } from '../line.ts';
 import { benchFault } from './benchFaults.ts';
 import { CHOICES, BENCH_FIELD, HINT } from './benchFields.ts';
 import { bySides, focus, lightFound, stands, STEP_FROM, tilted } from './benchFindings.ts';
-import { inDegrees, distance, nearTarget } from './lengths.ts';
+import { nearTarget } from './lengths.ts';
 import { write } from './write.ts';
 
 const mm = (length: number, digits: number): string => write.unit(length, 'millimeter', digits);
@@ -27,12 +27,12 @@ export const words: BenchWords = {
   distance: {
     title: 'Distancia',
     figures: ({ usual, shortest, yours, unit }) => [
-      { name: 'Uso general', value: `${distance(usual, unit)}, 50 focales` },
-      { name: 'Sala pequeña', value: `desde ${distance(shortest, unit)}, 25 focales` },
-      { name: 'La suya', value: distance(yours, unit) },
+      { name: 'Uso general', value: `${write.distance(usual, unit)}, 50 focales` },
+      { name: 'Sala pequeña', value: `desde ${write.distance(shortest, unit)}, 25 focales` },
+      { name: 'La suya', value: write.distance(yours, unit) },
     ],
     stands,
-    use: (length, unit) => `Usar ${distance(length, unit)} en el barrido`,
+    use: (length, unit) => `Usar ${write.distance(length, unit)} en el barrido`,
     useUsual: 'Usar 50 focales',
   },
   depth: {
@@ -44,7 +44,11 @@ export const words: BenchWords = {
       { name: 'Profundidad de campo', value: nearTarget(total, unit) },
       { name: 'delante', value: nearTarget(front, unit) },
       { name: 'detrás', value: nearTarget(behind, unit) },
-      { name: 'Nítido', value: `de ${distance(near, unit)} a ${far === 'infinite' ? 'infinito' : distance(far, unit)}`, note: 'desde el plano focal' },
+      {
+        name: 'Nítido',
+        value: `de ${write.distance(near, unit)} a ${far === 'infinite' ? 'infinito' : write.distance(far, unit)}`,
+        note: 'desde el plano focal',
+      },
       { name: 'Profundidad de foco', value: mm(atSensor, 3), note: `un cuarto de onda de error son ${mm(quarterWave, 3)}` },
       { name: 'Hiperfocal', value: nearTarget(hyperfocal, unit) },
       { name: 'Desenfoque admitido', value: mm(blur, 3), note: `el disco de Airy es su ${write.percent(airy)}` },
@@ -71,7 +75,7 @@ export const words: BenchWords = {
     title: 'Escuadra',
     byEye: 'Aquí basta con poner la diana a escuadra a ojo.',
     allowed: (tilt, width, nearer) =>
-      `La diana debe estar a escuadra con un margen de ${inDegrees(tilt, 1)}. En sus ${write.millimetres(width)} de ancho, un borde puede estar ${mm(nearer, 1)} más cerca que el otro.`,
+      `La diana debe estar a escuadra con un margen de ${write.degrees(tilt, 1)}. En sus ${write.millimetres(width)} de ancho, un borde puede estar ${mm(nearer, 1)} más cerca que el otro.`,
     miss: {
       mirror: (pixels) => `En el espejo, el objetivo puede verse a ${write.count(pixels, { one: '# píxel', other: '# píxeles' })} del centro.`,
       spot: (off) => `El punto de luz puede volver a ${write.millimetres(off)} de su origen.`,

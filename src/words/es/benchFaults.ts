@@ -1,7 +1,7 @@
 // Spanish: what does not fit at the bench, and what to do about it.
 import type { BenchFault, PlainFault } from '../../optics/fault.ts';
 import { byUnit } from '../countryInUse.ts';
-import { distance, FROM } from './lengths.ts';
+import { FROM } from './lengths.ts';
 import { write } from './write.ts';
 
 const PLAIN: Readonly<Record<PlainFault, string>> = {
@@ -72,9 +72,9 @@ export function benchFault(fault: BenchFault): string {
     case 'focal length in metres':
       return `${write.number(fault.typed, 3)} parece estar en metros. Indique la distancia focal en milímetros, aquí ${write.number(fault.meant)}.`;
     case 'nearer than its closest focus':
-      return `${distance(fault.wanted, fault.unit)} es menos de lo que este objetivo puede enfocar. Ponga la diana a ${distance(fault.closest, fault.unit)} o más, medidos desde la marca del plano focal.`;
+      return `${write.distance(fault.wanted, fault.unit)} es menos de lo que este objetivo puede enfocar. Ponga la diana a ${write.distance(fault.closest, fault.unit)} o más, medidos desde la marca del plano focal.`;
     case 'no focus so near':
-      return `Un objetivo simple de ${write.number(fault.focalLength)} mm no puede enfocar a ${distance(fault.distance, 'm')} desde ${FROM[fault.from]}. Mida otra vez la distancia, o mida la ampliación en la escala de la diana.`;
+      return `Un objetivo simple de ${write.number(fault.focalLength)} mm no puede enfocar a ${write.distance(fault.distance, 'm')} desde ${FROM[fault.from]}. Mida otra vez la distancia, o mida la ampliación en la escala de la diana.`;
     case 'tilt too large':
       return `Eso sería una inclinación de más de ${write.number(fault.most)}°. Mida otra vez los lados y revise el tamaño y la distancia de la diana.`;
     case 'print misread':

@@ -4,7 +4,7 @@ import type { Edge, Finer, Tilt } from '../../optics/fourSides.ts';
 import type { LightVerdict } from '../../optics/light.ts';
 import type { StepSize } from '../../photographs/focusError.ts';
 import type { BenchWords } from '../benchWords.ts';
-import { inDegrees, distance, nearTarget } from './lengths.ts';
+import { nearTarget } from './lengths.ts';
 import { write } from './write.ts';
 import { millimetres, type Millimetres } from '../../units.ts';
 
@@ -17,7 +17,7 @@ const GOOD_FOR: Readonly<Record<BenchDistance['stands'], (least: string) => stri
 };
 
 export const stands: BenchWords['distance']['stands'] = (at, least, unit) =>
-  `${distance(at.distance, unit)} desde el plano focal, ${write.number(at.multiple, at.multiple < 10 ? 1 : 0)} focales. ${GOOD_FOR[at.stands](distance(least, unit))}`;
+  `${write.distance(at.distance, unit)} desde el plano focal, ${write.number(at.multiple, at.multiple < 10 ? 1 : 0)} focales. ${GOOD_FOR[at.stands](write.distance(least, unit))}`;
 
 const ENOUGH: Readonly<Record<LightVerdict, string>> = {
   'too dim': 'Luz escasa para una buena detección de fase. Añada luz o acerque las lámparas, y vuelva a leer la cámara.',
@@ -40,7 +40,7 @@ const TURN_UNTIL = {
 };
 
 export const tilted: BenchWords['square']['tilted'] = (by, tilt, steps, square) =>
-  `Inclinada ${inDegrees(tilt, 2)}, ${COST(steps)}. ${square ? 'Escuadra suficiente.' : TURN_UNTIL[by]}`;
+  `Inclinada ${write.degrees(tilt, 2)}, ${COST(steps)}. ${square ? 'Escuadra suficiente.' : TURN_UNTIL[by]}`;
 
 const EDGE: Readonly<Record<Edge, string>> = { left: 'el borde izquierdo', right: 'el borde derecho', top: 'el borde superior', bottom: 'el borde inferior' };
 
@@ -55,7 +55,7 @@ function finer(how: Finer): string {
   }
 }
 
-const tiltBySides = (tilt: Tilt): string => `Inclinada ${inDegrees(tilt.whole, 1)} ± ${inDegrees(2 * tilt.uncertainty, 1)}.`;
+const tiltBySides = (tilt: Tilt): string => `Inclinada ${write.degrees(tilt.whole, 1)} ± ${write.degrees(2 * tilt.uncertainty, 1)}.`;
 
 export const bySides: BenchWords['square']['bySides'] = (tilt, allowed, found) => {
   switch (found.verdict) {
@@ -64,7 +64,7 @@ export const bySides: BenchWords['square']['bySides'] = (tilt, allowed, found) =
     case 'turn':
       return `${tiltBySides(tilt)} Gire la diana para que ${write.list(found.away.map((edge) => EDGE[edge]))} se ${write.count(found.away.length, { one: 'aleje', other: 'alejen' })} de la cámara.`;
     case 'cannot tell':
-      return `${tiltBySides(tilt)} Es demasiado impreciso para distinguir ${inDegrees(allowed, 1)}. ${finer(found.finer)}`;
+      return `${tiltBySides(tilt)} Es demasiado impreciso para distinguir ${write.degrees(allowed, 1)}. ${finer(found.finer)}`;
   }
 };
 

@@ -2,7 +2,7 @@
 import { writeSteps } from '../../sweep/scale.ts';
 import type { BenchReading } from '../../optics/setUp/reading.ts';
 import type { ReadingsWords } from '../readingsWords.ts';
-import { inDegrees, FROM } from './lengths.ts';
+import { FROM } from './lengths.ts';
 import { write } from './write.ts';
 
 export const words: ReadingsWords = {
@@ -22,11 +22,11 @@ function reading(one: BenchReading): string {
     case 'light':
       return `luz: EV ${write.number(one.ev, 1)} a ISO 100`;
     case 'mirror':
-      return `inclinación con el espejo: ${inDegrees(one.tilt, 2)}`;
+      return `inclinación con el espejo: ${write.degrees(one.tilt, 2)}`;
     case 'spot':
-      return `inclinación con el punto de luz: ${inDegrees(one.tilt, 2)}`;
+      return `inclinación con el punto de luz: ${write.degrees(one.tilt, 2)}`;
     case 'sides':
-      return `inclinación por los cuatro lados: ${inDegrees(one.tilt, 1)} ± ${inDegrees(2 * one.uncertainty, 1)}`;
+      return `inclinación por los cuatro lados: ${write.degrees(one.tilt, 1)} ± ${write.degrees(2 * one.uncertainty, 1)}`;
     case 'magnification':
       return `escala en la foto: ${write.number(one.pixels)} píxeles para ${write.number(one.length, 1)} mm`;
     case 'temperature':

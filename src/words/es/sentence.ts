@@ -1,12 +1,7 @@
-// Spanish: short phrases as sentences of their own. "Parpadea, izquierda. Más seis."
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+// Spanish: phrases as sentences of their own, "Parpadea, izquierda. Más seis.", and sentences one after another.
+import { runIn, sentencesIn } from '../run.ts';
 
-/** As it stands after a colon. */
-export const small = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+export const sentences = (...phrases: readonly (string | null)[]): string => sentencesIn('es', phrases);
 
-/** Those that are not there are passed over. */
-export const sentences = (...phrases: readonly (string | null)[]): string =>
-  phrases
-    .filter((phrase) => phrase !== null)
-    .map((phrase) => `${capital(phrase)}.`)
-    .join(' ');
+/** Whole sentences one after another. */
+export const together = (...parts: readonly (string | false | null | undefined)[]): string => runIn('es', parts);

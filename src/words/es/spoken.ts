@@ -15,14 +15,13 @@ import { taught } from '../taught.ts';
 import { drifted } from './drift.ts';
 import { outcome } from './outcomes.ts';
 import { reason, startAloud } from './reasons.ts';
-import { capital, sentences } from './sentence.ts';
+import { capital } from '../run.ts';
+import { sentences, together } from './sentence.ts';
 import { TROUBLE_SAID } from './troubleSaid.ts';
 import { readBack } from './verdict.ts';
 import { write } from './write.ts';
 
 const both = (text: string): InWords => ({ spoken: text, written: text });
-
-const together = (...parts: readonly (string | null)[]): string => parts.filter(Boolean).join(' ');
 
 /** "¿Intacto o movido?", in the words to say. */
 const sameOrShifted = (): string => `¿${capital(taught('same'))} o ${taught('shifted')}?`;

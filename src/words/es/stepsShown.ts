@@ -1,6 +1,5 @@
 // Spanish: each step of the set-up walk as it is shown, in a few short sentences.
 import { writeSteps } from '../../sweep/scale.ts';
-import { distance } from './lengths.ts';
 import type { Each } from '../setUpWords.ts';
 import { write } from './write.ts';
 
@@ -15,7 +14,7 @@ export const SHOWN: Each = {
   target: () => 'Fije la diana plana en un tablero o una pared firmes y verticales. Su marca central queda a la altura del centro del objetivo.',
   print: () => 'Mida la escala impresa entre los bordes exteriores de sus marcas finales e indique la longitud.',
   distance: ({ distance: length, from, unit }) =>
-    `Ponga la diana a ${distance(length, unit)} desde ${from === 'film plane' ? 'la marca del plano focal del cuerpo' : 'el frente del objetivo'}. Indique la distancia que ha medido.`,
+    `Ponga la diana a ${write.distance(length, unit)} desde ${from === 'film plane' ? 'la marca del plano focal del cuerpo' : 'el frente del objetivo'}. Indique la distancia que ha medido.`,
   light: () => 'Ilumine la diana por igual desde ambos lados y sin reflejos. Indique el ISO, la abertura y la obturación que muestra la cámara.',
   square: ({ by }) =>
     ({

@@ -1,6 +1,6 @@
 // Spanish: each step of the set-up walk as it is spoken, in one short sentence.
 import { sayCorrection } from '../../hearing/languages/es/sayCorrection.ts';
-import { FROM, distance } from './lengths.ts';
+import { FROM } from './lengths.ts';
 import type { Each } from '../setUpWords.ts';
 import { write } from './write.ts';
 
@@ -12,7 +12,7 @@ export const SPOKEN: Each = {
   zoom: ({ focalLength }) => `Zoom a ${write.number(focalLength)} milímetros.`,
   target: () => 'Fije la diana plana, con su centro a la altura del objetivo.',
   print: () => 'Mida la escala impresa.',
-  distance: ({ distance: length, from, unit }) => `Diana a ${distance(length, unit)} desde ${FROM[from]}.`,
+  distance: ({ distance: length, from, unit }) => `Diana a ${write.distance(length, unit)} desde ${FROM[from]}.`,
   light: () => 'Ilumine la diana por igual y lea la exposición.',
   square: ({ by }) =>
     ({

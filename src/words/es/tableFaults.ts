@@ -5,7 +5,7 @@ import { columnNamed, type ColumnNames } from '../columnNamed.ts';
 import { COLUMN } from './columns.ts';
 import { CONDITION_FAULT } from './conditionFaults.ts';
 import { FIELD_FAULT } from './fieldFaults.ts';
-import { small } from './sentence.ts';
+import { small } from '../run.ts';
 import { write } from './write.ts';
 
 const NAMED: Readonly<Record<NamedFault, string>> = {

@@ -4,7 +4,7 @@ import { line } from '../line.ts';
 import { benchFault } from './benchFaults.ts';
 import { CHOICES, BENCH_FIELD, HINT } from './benchFields.ts';
 import { bySides, focus, lightFound, stands, STEP_FROM, tilted } from './benchFindings.ts';
-import { inDegrees, distance, nearTarget } from './lengths.ts';
+import { nearTarget } from './lengths.ts';
 import { write } from './write.ts';
 
 const mm = (length: number, digits: number): string => write.unit(length, 'millimeter', digits);
@@ -27,12 +27,12 @@ export const words: BenchWords = {
   distance: {
     title: 'Distance',
     figures: ({ usual, shortest, yours, unit }) => [
-      { name: 'Usage général', value: `${distance(usual, unit)}, 50 fois la focale` },
-      { name: 'Pièce courte', value: `dès ${distance(shortest, unit)}, 25 fois la focale` },
-      { name: 'La vôtre', value: distance(yours, unit) },
+      { name: 'Usage général', value: `${write.distance(usual, unit)}, 50 fois la focale` },
+      { name: 'Pièce courte', value: `dès ${write.distance(shortest, unit)}, 25 fois la focale` },
+      { name: 'La vôtre', value: write.distance(yours, unit) },
     ],
     stands,
-    use: (length, unit) => `Prendre ${distance(length, unit)} pour le balayage`,
+    use: (length, unit) => `Prendre ${write.distance(length, unit)} pour le balayage`,
     useUsual: 'Prendre 50 fois la focale',
   },
   depth: {
@@ -44,7 +44,7 @@ export const words: BenchWords = {
       { name: 'Profondeur de champ', value: nearTarget(total, unit) },
       { name: 'devant', value: nearTarget(front, unit) },
       { name: 'derrière', value: nearTarget(behind, unit) },
-      { name: 'Net', value: `${distance(near, unit)} à ${far === 'infinite' ? 'l’infini' : distance(far, unit)}`, note: 'depuis le plan focal' },
+      { name: 'Net', value: `${write.distance(near, unit)} à ${far === 'infinite' ? 'l’infini' : write.distance(far, unit)}`, note: 'depuis le plan focal' },
       { name: 'Profondeur de foyer', value: mm(atSensor, 3), note: `un quart d’onde d’erreur vaut ${mm(quarterWave, 3)}` },
       { name: 'Hyperfocale', value: nearTarget(hyperfocal, unit) },
       { name: 'Flou admis', value: mm(blur, 3), note: `la tache d’Airy en fait ${write.percent(airy)}` },
@@ -72,7 +72,7 @@ export const words: BenchWords = {
     title: 'Parallélisme',
     byEye: 'Ici, il suffit d’aligner la mire à vue d’œil.',
     allowed: (tilt, width, nearer) =>
-      `La mire doit être parallèle au capteur à ${inDegrees(tilt, 1)} près. Sur ses ${write.millimetres(width)}, un bord peut être plus proche que l’autre de ${write.millimetres(nearer)}.`,
+      `La mire doit être parallèle au capteur à ${write.degrees(tilt, 1)} près. Sur ses ${write.millimetres(width)}, un bord peut être plus proche que l’autre de ${write.millimetres(nearer)}.`,
     miss: {
       mirror: (pixels) => `Dans le miroir, l’objectif peut se voir à ${write.count(pixels, { one: '# pixel', other: '# pixels' })} du milieu.`,
       spot: (off) => `Une tache lumineuse renvoyée peut revenir à ${write.millimetres(off)} de sa source.`,

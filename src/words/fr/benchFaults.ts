@@ -1,7 +1,7 @@
 // French: what does not fit at the bench, and what to do about it.
 import type { BenchFault, PlainFault } from '../../optics/fault.ts';
 import { byUnit } from '../countryInUse.ts';
-import { distance, FROM } from './lengths.ts';
+import { FROM } from './lengths.ts';
 import { write } from './write.ts';
 
 const PLAIN: Readonly<Record<PlainFault, string>> = {
@@ -72,9 +72,9 @@ export function benchFault(fault: BenchFault): string {
     case 'focal length in metres':
       return `${write.number(fault.typed, 3)} semble être en mètres. Indiquez la focale en millimètres, ici ${write.number(fault.meant)}.`;
     case 'nearer than its closest focus':
-      return `Cet objectif ne fait pas le point à ${distance(fault.wanted, fault.unit)}. Placez la mire à ${distance(fault.closest, fault.unit)} au moins du repère du plan focal.`;
+      return `Cet objectif ne fait pas le point à ${write.distance(fault.wanted, fault.unit)}. Placez la mire à ${write.distance(fault.closest, fault.unit)} au moins du repère du plan focal.`;
     case 'no focus so near':
-      return `Un objectif simple de ${write.number(fault.focalLength)} mm ne peut pas faire le point à ${distance(fault.distance, 'm')} ${FROM[fault.from]}. Mesurez de nouveau la distance, ou mesurez le grandissement sur l’échelle de la mire.`;
+      return `Un objectif simple de ${write.number(fault.focalLength)} mm ne peut pas faire le point à ${write.distance(fault.distance, 'm')} ${FROM[fault.from]}. Mesurez de nouveau la distance, ou mesurez le grandissement sur l’échelle de la mire.`;
     case 'tilt too large':
       return `L’inclinaison dépasserait ${write.number(fault.most)}°. Mesurez de nouveau les côtés, et vérifiez la taille et la distance de la mire.`;
     case 'print misread':

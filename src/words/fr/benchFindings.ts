@@ -4,7 +4,7 @@ import type { Edge, Finer, Tilt } from '../../optics/fourSides.ts';
 import type { LightVerdict } from '../../optics/light.ts';
 import type { StepSize } from '../../photographs/focusError.ts';
 import type { BenchWords } from '../benchWords.ts';
-import { inDegrees, distance, nearTarget } from './lengths.ts';
+import { nearTarget } from './lengths.ts';
 import { write } from './write.ts';
 import { millimetres, type Millimetres } from '../../units.ts';
 
@@ -17,7 +17,7 @@ const GOOD_FOR: Readonly<Record<BenchDistance['stands'], (least: string) => stri
 };
 
 export const stands: BenchWords['distance']['stands'] = (at, least, unit) =>
-  `${distance(at.distance, unit)} du plan focal, ${write.number(at.multiple, at.multiple < 10 ? 1 : 0)} fois la focale. ${GOOD_FOR[at.stands](distance(least, unit))}`;
+  `${write.distance(at.distance, unit)} du plan focal, ${write.number(at.multiple, at.multiple < 10 ? 1 : 0)} fois la focale. ${GOOD_FOR[at.stands](write.distance(least, unit))}`;
 
 const ENOUGH: Readonly<Record<LightVerdict, string>> = {
   'too dim': 'Trop sombre pour une bonne détection de phase. Ajoutez de la lumière ou rapprochez les lampes, puis relevez de nouveau l’exposition.',
@@ -39,7 +39,7 @@ const TURN_UNTIL = {
 };
 
 export const tilted: BenchWords['square']['tilted'] = (by, tilt, steps, square) =>
-  `Inclinaison ${inDegrees(tilt, 2)}, ${COST(steps)}. ${square ? 'C’est assez parallèle.' : TURN_UNTIL[by]}`;
+  `Inclinaison ${write.degrees(tilt, 2)}, ${COST(steps)}. ${square ? 'C’est assez parallèle.' : TURN_UNTIL[by]}`;
 
 const EDGE: Readonly<Record<Edge, string>> = { left: 'son bord gauche', right: 'son bord droit', top: 'son bord haut', bottom: 'son bord bas' };
 
@@ -54,7 +54,7 @@ function finer(how: Finer): string {
   }
 }
 
-const tiltBySides = (tilt: Tilt): string => `Inclinaison ${inDegrees(tilt.whole, 1)}, à ${inDegrees(2 * tilt.uncertainty, 1)} près.`;
+const tiltBySides = (tilt: Tilt): string => `Inclinaison ${write.degrees(tilt.whole, 1)}, à ${write.degrees(2 * tilt.uncertainty, 1)} près.`;
 
 export const bySides: BenchWords['square']['bySides'] = (tilt, allowed, found) => {
   switch (found.verdict) {
@@ -63,7 +63,7 @@ export const bySides: BenchWords['square']['bySides'] = (tilt, allowed, found) =
     case 'turn':
       return `${tiltBySides(tilt)} Tournez la mire pour éloigner de l’appareil ${write.list(found.away.map((edge) => EDGE[edge]))}.`;
     case 'cannot tell':
-      return `${tiltBySides(tilt)} C’est trop grossier pour juger de ${inDegrees(allowed, 1)}. ${finer(found.finer)}`;
+      return `${tiltBySides(tilt)} C’est trop grossier pour juger de ${write.degrees(allowed, 1)}. ${finer(found.finer)}`;
   }
 };
 

@@ -1,7 +1,7 @@
 // French: the hearing check.
 import type { HearingWords } from '../hearingWords.ts';
 import { taught, vocabulary } from '../taught.ts';
-import { capital } from './sentence.ts';
+import { capital } from '../run.ts';
 import { NO_MICROPHONE } from './microphone.ts';
 import { write } from './write.ts';
 

@@ -4,7 +4,7 @@ import { writeSteps } from '../../sweep/scale.ts';
 import { line } from '../line.ts';
 import type { LogbookWords } from '../logbookWords.ts';
 import { focusFell } from './focusFell.ts';
-import { uncapital } from './sentence.ts';
+import { small } from '../run.ts';
 import { place } from './subject.ts';
 import { write } from './write.ts';
 
@@ -89,7 +89,7 @@ export const words: LogbookWords = {
     }
   },
   due,
-  dueAgain: (reason) => `À remesurer : ${uncapital(due(reason))}`,
+  dueAgain: (reason) => `À remesurer : ${small(due(reason))}`,
   result: (outcome) => {
     switch (outcome.found) {
       case 'band':

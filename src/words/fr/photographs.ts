@@ -10,7 +10,7 @@ import type { MarkName } from '../../optics/print/marks.ts';
 import { line } from '../line.ts';
 import type { PhotographsWords } from '../photographsWords.ts';
 import { BY_STEP, lengthAtTarget, sideOfTarget } from './focusFell.ts';
-import { capital } from './sentence.ts';
+import { capital } from '../run.ts';
 import { write } from './write.ts';
 
 const CROPS = { one: ' et # petit extrait', other: ' et # petits extraits' };

@@ -2,7 +2,7 @@
 import { writeSteps } from '../../sweep/scale.ts';
 import type { BenchReading } from '../../optics/setUp/reading.ts';
 import type { ReadingsWords } from '../readingsWords.ts';
-import { inDegrees, FROM } from './lengths.ts';
+import { FROM } from './lengths.ts';
 import { write } from './write.ts';
 
 export const words: ReadingsWords = {
@@ -22,11 +22,11 @@ function reading(one: BenchReading): string {
     case 'light':
       return `lumière : EV ${write.number(one.ev, 1)} à 100 ISO`;
     case 'mirror':
-      return `inclinaison par le miroir : ${inDegrees(one.tilt, 2)}`;
+      return `inclinaison par le miroir : ${write.degrees(one.tilt, 2)}`;
     case 'spot':
-      return `inclinaison par la tache renvoyée : ${inDegrees(one.tilt, 2)}`;
+      return `inclinaison par la tache renvoyée : ${write.degrees(one.tilt, 2)}`;
     case 'sides':
-      return `inclinaison par les quatre côtés : ${inDegrees(one.tilt, 1)}, à ${inDegrees(2 * one.uncertainty, 1)} près`;
+      return `inclinaison par les quatre côtés : ${write.degrees(one.tilt, 1)}, à ${write.degrees(2 * one.uncertainty, 1)} près`;
     case 'magnification':
       return `échelle dans la photo : ${write.number(one.pixels)} pixels pour ${write.number(one.length, 1)} mm`;
     case 'temperature':

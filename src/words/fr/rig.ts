@@ -1,17 +1,17 @@
 // French: the drawing of the rig.
 import type { LightVerdict } from '../../optics/light.ts';
 import type { RigWords } from '../rigWords.ts';
-import { distance, inDegrees, nearTarget } from './lengths.ts';
+import { nearTarget } from './lengths.ts';
 import { write } from './write.ts';
 
 const LIGHT: Readonly<Record<LightVerdict, string>> = { 'too dim': 'trop sombre', fine: 'suffisante', plenty: 'abondante' };
 
 /** As fine as the least that may matter: a tenth of a degree, or a hundredth of one where that is all there is. */
-const angle = (degrees: number): string => inDegrees(degrees, degrees < 1 ? 2 : 1);
+const angle = (degrees: number): string => write.degrees(degrees, degrees < 1 ? 2 : 1);
 
 export const words: RigWords = {
   views: { 'from the side': 'Vue de côté', 'from above': 'Vue de dessus', 'at the target': 'À la mire, agrandie' },
-  stands: (length, multiple, unit) => `${distance(length, unit)}, ${write.number(multiple, multiple < 10 ? 1 : 0)} fois la focale`,
+  stands: (length, multiple, unit) => `${write.distance(length, unit)}, ${write.number(multiple, multiple < 10 ? 1 : 0)} fois la focale`,
   light: {
     found: (ev, verdict) => `Lumière : EV ${write.number(ev, 1)}, ${LIGHT[verdict]}`,
     wanted: (least) => `Lumière : EV ${write.number(least, 1)} ou plus`,

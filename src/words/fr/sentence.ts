@@ -1,12 +1,7 @@
-// French: short phrases as sentences of their own. "Clignotant, gauche. Plus six."
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+// French: phrases as sentences of their own, "Clignotant, gauche. Plus six.", and sentences one after another.
+import { runIn, sentencesIn } from '../run.ts';
 
-/** After a colon a sentence goes on small. */
-export const uncapital = (sentence: string): string => sentence.charAt(0).toLowerCase() + sentence.slice(1);
+export const sentences = (...phrases: readonly (string | null)[]): string => sentencesIn('fr', phrases);
 
-/** Those that are not there are passed over. */
-export const sentences = (...phrases: readonly (string | null)[]): string =>
-  phrases
-    .filter((phrase) => phrase !== null)
-    .map((phrase) => `${capital(phrase)}.`)
-    .join(' ');
+/** Whole sentences one after another. */
+export const together = (...parts: readonly (string | false | null | undefined)[]): string => runIn('fr', parts);

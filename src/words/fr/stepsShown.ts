@@ -1,6 +1,6 @@
 // French: each step of the set-up walk as it is shown, in a few short sentences.
 import { writeSteps } from '../../sweep/scale.ts';
-import { distance, FROM } from './lengths.ts';
+import { FROM } from './lengths.ts';
 import type { Each } from '../setUpWords.ts';
 import { write } from './write.ts';
 
@@ -15,7 +15,7 @@ export const SHOWN: Each = {
   target: () => 'Fixez la mire bien à plat sur un support rigide et vertical ou sur un mur. Son repère central est à la hauteur du milieu de l’objectif.',
   print: () => 'Mesurez l’échelle imprimée entre les bords extérieurs de ses traits d’extrémité, et indiquez la longueur.',
   distance: ({ distance: length, from, unit }) =>
-    `Placez la mire à ${distance(length, unit)} ${from === 'film plane' ? 'du repère du plan focal du boîtier' : FROM[from]}. Indiquez la distance mesurée.`,
+    `Placez la mire à ${write.distance(length, unit)} ${from === 'film plane' ? 'du repère du plan focal du boîtier' : FROM[from]}. Indiquez la distance mesurée.`,
   light: () =>
     'Éclairez la mire régulièrement des deux côtés, sans reflets. Indiquez la sensibilité ISO, l’ouverture et la vitesse que l’appareil affiche pour elle.',
   square: ({ by }) =>

@@ -5,7 +5,7 @@ import { columnNamed, type ColumnNames } from '../columnNamed.ts';
 import { COLUMN } from './columns.ts';
 import { CONDITION_FAULT } from './conditionFaults.ts';
 import { FIELD_FAULT } from './fieldFaults.ts';
-import { uncapital } from './sentence.ts';
+import { small } from '../run.ts';
 import { write } from './write.ts';
 
 const NAMED: Readonly<Record<NamedFault, string>> = {
@@ -45,5 +45,5 @@ export const columnSaid = (column: keyof ColumnNames, heading: string | null): s
 
 export const lineFault = ({ line, column, fault }: LineFault, heading: string | null): string =>
   column === null
-    ? `Ligne ${write.number(line)} : ${uncapital(cellFault(fault))}`
-    : `Ligne ${write.number(line)}, ${columnSaid(column, heading)} : ${uncapital(cellFault(fault))}`;
+    ? `Ligne ${write.number(line)} : ${small(cellFault(fault))}`
+    : `Ligne ${write.number(line)}, ${columnSaid(column, heading)} : ${small(cellFault(fault))}`;

@@ -4,7 +4,7 @@ import { line } from '../line.ts';
 import { benchFault } from './benchFaults.ts';
 import { CHOICES, BENCH_FIELD, HINT } from './benchFields.ts';
 import { bySides, focus, lightFound, stands, STEP_FROM, tilted } from './benchFindings.ts';
-import { inDegrees, distance, nearTarget } from './lengths.ts';
+import { nearTarget } from './lengths.ts';
 import { write } from './write.ts';
 
 const mm = (length: number, digits: number): string => write.unit(length, 'millimeter', digits);
@@ -27,12 +27,12 @@ export const words: BenchWords = {
   distance: {
     title: '距離',
     figures: ({ usual, shortest, yours, unit }) => [
-      { name: '一般用', value: `${distance(usual, unit)}、焦点距離の50倍` },
-      { name: '狭い部屋', value: `${distance(shortest, unit)}以上、焦点距離の25倍` },
-      { name: '現在', value: distance(yours, unit) },
+      { name: '一般用', value: `${write.distance(usual, unit)}、焦点距離の50倍` },
+      { name: '狭い部屋', value: `${write.distance(shortest, unit)}以上、焦点距離の25倍` },
+      { name: '現在', value: write.distance(yours, unit) },
     ],
     stands,
-    use: (length, unit) => `測定に${distance(length, unit)}を使う`,
+    use: (length, unit) => `測定に${write.distance(length, unit)}を使う`,
     useUsual: '焦点距離の50倍を使う',
   },
   depth: {
@@ -44,7 +44,7 @@ export const words: BenchWords = {
       { name: '被写界深度', value: nearTarget(total, unit) },
       { name: '手前', value: nearTarget(front, unit) },
       { name: '奥', value: nearTarget(behind, unit) },
-      { name: '鮮明な範囲', value: `${distance(near, unit)}〜${far === 'infinite' ? '無限遠' : distance(far, unit)}`, note: '撮像面から' },
+      { name: '鮮明な範囲', value: `${write.distance(near, unit)}〜${far === 'infinite' ? '無限遠' : write.distance(far, unit)}`, note: '撮像面から' },
       { name: '焦点深度', value: mm(atSensor, 3), note: `4分の1波長の誤差は${mm(quarterWave, 3)}` },
       { name: '過焦点距離', value: nearTarget(hyperfocal, unit) },
       { name: '許容錯乱円', value: mm(blur, 3), note: `エアリーディスクはその${write.percent(airy)}` },
@@ -71,7 +71,7 @@ export const words: BenchWords = {
     title: '正対',
     byEye: 'ここでは、ターゲットの正対は目測で足ります。',
     allowed: (tilt, width, nearer) =>
-      `ターゲットの傾きは${inDegrees(tilt, 1)}以内にしてください。幅${write.millimetres(width)}の両端で、カメラからの距離の差を${mm(nearer, nearer < 1 ? 2 : 1)}以内に収めます。`,
+      `ターゲットの傾きは${write.degrees(tilt, 1)}以内にしてください。幅${write.millimetres(width)}の両端で、カメラからの距離の差を${mm(nearer, nearer < 1 ? 2 : 1)}以内に収めます。`,
     miss: {
       mirror: (pixels) => `鏡に映るレンズは、画面中央から${write.number(pixels)}画素までずれてもかまいません。`,
       spot: (off) => `戻ってくる光点は、光源から${write.millimetres(off)}までずれてもかまいません。`,

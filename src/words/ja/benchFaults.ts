@@ -1,7 +1,7 @@
 // Japanese: what does not fit at the bench, and what to do about it.
 import type { BenchFault, PlainFault } from '../../optics/fault.ts';
 import { byUnit } from '../countryInUse.ts';
-import { distance, FROM } from './lengths.ts';
+import { FROM } from './lengths.ts';
 import { write } from './write.ts';
 
 const PLAIN: Readonly<Record<PlainFault, string>> = {
@@ -72,9 +72,9 @@ export function benchFault(fault: BenchFault): string {
     case 'focal length in metres':
       return `${write.number(fault.typed, 3)}はメートルのようです。焦点距離をミリメートルで入力してください。この場合は${write.number(fault.meant)}です。`;
     case 'nearer than its closest focus':
-      return `${distance(fault.wanted, fault.unit)}は、このレンズの最短撮影距離より近すぎます。ターゲットを、距離基準マークから${distance(fault.closest, fault.unit)}以上離してください。`;
+      return `${write.distance(fault.wanted, fault.unit)}は、このレンズの最短撮影距離より近すぎます。ターゲットを、距離基準マークから${write.distance(fault.closest, fault.unit)}以上離してください。`;
     case 'no focus so near':
-      return `通常の${write.number(fault.focalLength)} mmレンズは、${FROM[fault.from]}から${distance(fault.distance, 'm')}ではピントが合いません。距離を測り直すか、ターゲットの基準目盛で撮影倍率を測ってください。`;
+      return `通常の${write.number(fault.focalLength)} mmレンズは、${FROM[fault.from]}から${write.distance(fault.distance, 'm')}ではピントが合いません。距離を測り直すか、ターゲットの基準目盛で撮影倍率を測ってください。`;
     case 'tilt too large':
       return `傾きが${write.number(fault.most)}°を超えます。4辺を測り直し、ターゲットの大きさと距離を確かめてください。`;
     case 'print misread':

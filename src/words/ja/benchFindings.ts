@@ -4,7 +4,7 @@ import type { Edge, Finer, Tilt } from '../../optics/fourSides.ts';
 import type { LightVerdict } from '../../optics/light.ts';
 import type { StepSize } from '../../photographs/focusError.ts';
 import type { BenchWords } from '../benchWords.ts';
-import { inDegrees, distance, nearTarget } from './lengths.ts';
+import { nearTarget } from './lengths.ts';
 import { write } from './write.ts';
 import { millimetres, type Millimetres } from '../../units.ts';
 
@@ -17,7 +17,7 @@ const GOOD_FOR: Readonly<Record<BenchDistance['stands'], (least: string) => stri
 };
 
 export const stands: BenchWords['distance']['stands'] = (at, least, unit) =>
-  `撮像面から${distance(at.distance, unit)}、焦点距離の${write.number(at.multiple, at.multiple < 10 ? 1 : 0)}倍です。${GOOD_FOR[at.stands](distance(least, unit))}`;
+  `撮像面から${write.distance(at.distance, unit)}、焦点距離の${write.number(at.multiple, at.multiple < 10 ? 1 : 0)}倍です。${GOOD_FOR[at.stands](write.distance(least, unit))}`;
 
 const ENOUGH: Readonly<Record<LightVerdict, string>> = {
   'too dim': '位相差AFには暗すぎます。照明を足すか近づけて、カメラの値を読み直してください。',
@@ -39,7 +39,7 @@ const TURN_UNTIL = {
 };
 
 export const tilted: BenchWords['square']['tilted'] = (by, tilt, steps, square) =>
-  `傾き${inDegrees(tilt, 2)}、${COST(steps)}です。${square ? '十分に正対しています。' : TURN_UNTIL[by]}`;
+  `傾き${write.degrees(tilt, 2)}、${COST(steps)}です。${square ? '十分に正対しています。' : TURN_UNTIL[by]}`;
 
 const EDGE: Readonly<Record<Edge, string>> = { left: '左端', right: '右端', top: '上端', bottom: '下端' };
 
@@ -54,7 +54,7 @@ function finer(how: Finer): string {
   }
 }
 
-const tiltBySides = (tilt: Tilt): string => `傾き${inDegrees(tilt.whole, 1)}（±${inDegrees(2 * tilt.uncertainty, 1)}）です。`;
+const tiltBySides = (tilt: Tilt): string => `傾き${write.degrees(tilt.whole, 1)}（±${write.degrees(2 * tilt.uncertainty, 1)}）です。`;
 
 export const bySides: BenchWords['square']['bySides'] = (tilt, allowed, found) => {
   switch (found.verdict) {
@@ -63,7 +63,7 @@ export const bySides: BenchWords['square']['bySides'] = (tilt, allowed, found) =
     case 'turn':
       return `${tiltBySides(tilt)}ターゲットの${write.list(found.away.map((edge) => EDGE[edge]))}がカメラから遠ざかるように、向きを変えてください。`;
     case 'cannot tell':
-      return `${tiltBySides(tilt)}${inDegrees(allowed, 1)}を判断するには粗すぎます。${finer(found.finer)}`;
+      return `${tiltBySides(tilt)}${write.degrees(allowed, 1)}を判断するには粗すぎます。${finer(found.finer)}`;
   }
 };
 

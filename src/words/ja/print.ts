@@ -2,7 +2,6 @@
 import type { SheetLabels } from '../../optics/print/sheets.ts';
 import type { PrintWords } from '../printWords.ts';
 import { benchFault } from './benchFaults.ts';
-import { distance } from './lengths.ts';
 import { pair } from './subject.ts';
 import { write } from './write.ts';
 
@@ -17,7 +16,7 @@ const sheetsOf = (name: string): SheetLabels => ({
 export const words: PrintWords = {
   whose: ({ lens, body, focalLength, distance: length, unit, day }) => [
     ...(lens && body ? [pair({ lens, body })] : [lens || body].filter(Boolean)),
-    `${write.millimetres(focalLength)}・距離${distance(length, unit)}、${write.day(day)}`,
+    `${write.millimetres(focalLength)}・距離${write.distance(length, unit)}、${write.day(day)}`,
   ],
   sizes: (bar, scale) => `線幅${write.number(bar, 2)} mm。下の基準目盛：${write.number(scale)} mm。`,
   scale: (scale) => `両端の印の外側から外側まで${write.number(scale)} mm`,

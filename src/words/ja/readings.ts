@@ -2,7 +2,7 @@
 import { writeSteps } from '../../sweep/scale.ts';
 import type { BenchReading } from '../../optics/setUp/reading.ts';
 import type { ReadingsWords } from '../readingsWords.ts';
-import { inDegrees, FROM } from './lengths.ts';
+import { FROM } from './lengths.ts';
 import { write } from './write.ts';
 
 export const words: ReadingsWords = {
@@ -22,11 +22,11 @@ function reading(one: BenchReading): string {
     case 'light':
       return `明るさ：EV ${write.number(one.ev, 1)}（ISO 100）`;
     case 'mirror':
-      return `鏡による傾き：${inDegrees(one.tilt, 2)}`;
+      return `鏡による傾き：${write.degrees(one.tilt, 2)}`;
     case 'spot':
-      return `光点による傾き：${inDegrees(one.tilt, 2)}`;
+      return `光点による傾き：${write.degrees(one.tilt, 2)}`;
     case 'sides':
-      return `4辺による傾き：${inDegrees(one.tilt, 1)}（±${inDegrees(2 * one.uncertainty, 1)}）`;
+      return `4辺による傾き：${write.degrees(one.tilt, 1)}（±${write.degrees(2 * one.uncertainty, 1)}）`;
     case 'magnification':
       return `写真の基準目盛：${write.number(one.length, 1)} mmが${write.number(one.pixels)}画素`;
     case 'temperature':

@@ -1,11 +1,7 @@
-// Japanese: short phrases as sentences of their own. 「ちらつき、左。プラス6。」
+// Japanese: phrases as sentences of their own, 「ちらつき、左。プラス6。」, and sentences one after another.
+import { runIn, sentencesIn } from '../run.ts';
 
-/** Those that are not there are passed over. */
-export const sentences = (...phrases: readonly (string | null)[]): string =>
-  phrases
-    .filter((phrase) => phrase !== null)
-    .map((phrase) => `${phrase}。`)
-    .join('');
+export const sentences = (...phrases: readonly (string | null)[]): string => sentencesIn('ja', phrases);
 
-/** Whole sentences one after another, without a space between them; those that are not there are passed over. */
-export const together = (...parts: readonly (string | false | null | undefined)[]): string => parts.filter(Boolean).join('');
+/** Whole sentences one after another. */
+export const together = (...parts: readonly (string | false | null | undefined)[]): string => runIn('ja', parts);

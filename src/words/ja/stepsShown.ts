@@ -1,6 +1,5 @@
 // Japanese: each step of the set-up walk as it is shown, in a few short sentences.
 import { writeSteps } from '../../sweep/scale.ts';
-import { distance } from './lengths.ts';
 import type { Each } from '../setUpWords.ts';
 import { write } from './write.ts';
 
@@ -14,7 +13,7 @@ export const SHOWN: Each = {
   target: () => 'ターゲットを、しっかり立てた板か壁に平らに固定します。中心のマークをレンズの中心と同じ高さにします。',
   print: () => '印刷した基準目盛を、両端の印の外側から外側まで測り、長さを入力してください。',
   distance: ({ distance: length, from, unit }) =>
-    `ターゲットを${from === 'film plane' ? 'ボディの距離基準マーク' : 'レンズ先端'}から${distance(length, unit)}に置きます。実測した距離を入力してください。`,
+    `ターゲットを${from === 'film plane' ? 'ボディの距離基準マーク' : 'レンズ先端'}から${write.distance(length, unit)}に置きます。実測した距離を入力してください。`,
   light: () => 'ターゲットを両側から、むらと反射のないように照らします。カメラが示すISO感度、絞り、シャッター速度を入力してください。',
   square: ({ by }) =>
     ({

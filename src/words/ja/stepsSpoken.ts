@@ -1,6 +1,6 @@
 // Japanese: each step of the set-up walk as it is spoken, in one short sentence.
 import { sayCorrection } from '../../hearing/languages/ja/sayCorrection.ts';
-import { FROM, distance } from './lengths.ts';
+import { FROM } from './lengths.ts';
 import type { Each } from '../setUpWords.ts';
 import { write } from './write.ts';
 
@@ -12,7 +12,7 @@ export const SPOKEN: Each = {
   zoom: ({ focalLength }) => `ズームを${write.number(focalLength)}ミリに合わせてください。`,
   target: () => 'ターゲットを平らに掛け、中心をレンズの高さにします。',
   print: () => '基準目盛を測ってください。',
-  distance: ({ distance: length, from, unit }) => `ターゲットを${FROM[from]}から${distance(length, unit)}に置いてください。`,
+  distance: ({ distance: length, from, unit }) => `ターゲットを${FROM[from]}から${write.distance(length, unit)}に置いてください。`,
   light: () => 'ターゲットをむらなく照らし、露出を読んでください。',
   square: ({ by }) =>
     ({
