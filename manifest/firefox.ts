@@ -5,7 +5,11 @@ import { base, openingKey } from './base.ts';
 /** The first version that tells the person what an add-on collects, which here is nothing, on every system. */
 const oldest = '142';
 
-export const firefoxAddOnId = 'sweepbook@sweepbook.invalid';
+/**
+ * By this Firefox knows the add-on for good: its storage and its updates hang on it. It names no domain, since the project has none. Chromium's
+ * store gives an id of its own.
+ */
+export const firefoxAddOnId = '{2439a256-79a3-4f34-9966-a8f116d47ee8}';
 
 export const firefoxManifest: Manifest.WebExtensionManifest = {
   ...base,
