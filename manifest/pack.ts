@@ -4,26 +4,15 @@
 import { createHash } from 'node:crypto';
 import { mkdir, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import packageJson from '../package.json' with { type: 'json' };
-import { buildBrowser } from './buildBrowser.ts';
-import { filesIn, sourcesIn } from './filesIn.ts';
-import { zipOf, type Packed } from './zip.ts';
+import { packed, PACKAGES } from './packed.ts';
 
 const OUT = 'dist/packages';
-
-async function write(what: string, files: readonly Packed[]): Promise<void> {
-  const name = `${packageJson.name}-${packageJson.version}-${what}.zip`;
-  const bytes = await zipOf(files);
-  await writeFile(join(OUT, name), bytes);
-  console.log(`${createHash('sha256').update(bytes).digest('hex')}  ${name}`);
-}
 
 await rm(OUT, { recursive: true, force: true });
 await mkdir(OUT, { recursive: true });
 const named = process.argv.slice(2);
-const isWanted = (what: string): boolean => named.length === 0 || named.includes(what);
-for (const browser of (['chromium', 'firefox'] as const).filter(isWanted)) {
-  await buildBrowser(browser, `dist/${browser}`);
-  await write(browser, await filesIn(`dist/${browser}`));
+for (const what of PACKAGES.filter((one) => named.length === 0 || named.includes(one))) {
+  const { name, bytes } = await packed(what, `dist/${what}`);
+  await writeFile(join(OUT, name), bytes);
+  console.log(`${createHash('sha256').update(bytes).digest('hex')}  ${name}`);
 }
-if (isWanted('source')) await write('source', await sourcesIn('.'));
