@@ -4,6 +4,9 @@ import type { Browser } from 'puppeteer-core';
 
 type Connection = { send: (method: string, params: object) => Promise<{ result: unknown }> };
 
+/** The driver has a WebDriver BiDi connection for Firefox but does not publish its type. */
+export const connectionOf = (browser: Browser): Connection => (browser as unknown as { connection: Connection }).connection;
+
 type Tree = { contexts: { context: string; url: string }[] };
 
 type Outcome = { type: 'success'; result: { type: string; value?: string } } | { type: 'exception'; exceptionDetails: { text: string } };
@@ -14,8 +17,7 @@ export type FirefoxWindow = {
 };
 
 export async function firefoxWindow(browser: Browser): Promise<FirefoxWindow> {
-  // The driver has a WebDriver BiDi connection for Firefox but does not publish its type.
-  const { connection } = browser as unknown as { connection: Connection };
+  const connection = connectionOf(browser);
   const tree = (await connection.send('browsingContext.getTree', { 'moz:scope': 'chrome' })).result as Tree;
   const context = tree.contexts.find(({ url }) => url.endsWith('/browser.xhtml'))?.context;
   if (context === undefined) throw new Error('Firefox shows no window.');

@@ -4,10 +4,13 @@ import puppeteer, { type Browser, type Page } from 'puppeteer-core';
 import { firefoxAddOnId } from '../../manifest/firefox.ts';
 import { program } from '../programs/programs.ts';
 import { openSidebar, type Sidebar } from './firefox-sidebar.ts';
+import { connectionOf } from './firefox-window.ts';
 import { cutPower } from './power-cut.ts';
 import { removeFolder, temporaryFolder } from './temporary.ts';
 
 export type FirefoxOptions = {
+  /** A package to install, where it is not the folder that was built. */
+  package?: string;
   /** A profile folder to keep, for tests that kill the browser and start it again; otherwise a throw-away one. */
   profile?: string;
   prefs?: Readonly<Record<string, string | number | boolean>>;
@@ -52,7 +55,8 @@ export async function launchFirefox(options: FirefoxOptions = {}): Promise<Firef
     extraPrefsFirefox: { ...prefs, ...options.prefs },
     defaultViewport: null,
   });
-  await browser.installExtension(resolve('dist/firefox'));
+  if (options.package === undefined) await browser.installExtension(resolve('dist/firefox'));
+  else await connectionOf(browser).send('webExtension.install', { extensionData: { type: 'archivePath', path: resolve(options.package) } });
 
   const clear = (): void => {
     if (options.profile === undefined) removeFolder(profile);
