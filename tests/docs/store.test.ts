@@ -1,10 +1,12 @@
 // Contract of what the stores are given: every permission has its reason and none is named that is not asked for, each language has its
-// listing, and its short text is the description that the browsers show.
+// listing, its short text is the description that the browsers show, and every picture has its sentence.
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { chromiumManifest } from '../../manifest/chromium.ts';
 import { firefoxManifest } from '../../manifest/firefox.ts';
 import { LANGUAGES } from '../../src/language.ts';
+import { captionsIn } from '../../store/pictures/captions.ts';
+import { STATES } from '../../store/pictures/states.ts';
 
 const read = (path: string): string => readFileSync(path, 'utf8');
 
@@ -30,10 +32,22 @@ test('there is one listing for each language', () => {
 });
 
 test.each(LANGUAGES)('the listing in %s has the short text that the browsers show, and a long one that says what may leave the computer', (language) => {
-  const [, short = '', long = ''] = /## Short\n\n(.+)\n\n## Long\n\n([\s\S]+)$/.exec(read(`store/listing/${language}.md`)) ?? [];
+  const [, short = '', long = ''] = /## Short\n\n(.+)\n\n## Long\n\n([\s\S]+?)\n\n## Pictures\n/.exec(read(`store/listing/${language}.md`)) ?? [];
   const { description } = JSON.parse(read(`manifest/_locales/${language}/messages.json`)) as { description: { message: string } };
   expect(short).toBe(description.message);
   expect(short.length).toBeLessThanOrEqual(132);
   expect(long.length).toBeGreaterThan(400);
   expect(long).toMatch(/server|servidor|serveur|サーバー/i);
+});
+
+test.each(LANGUAGES)('in %s each picture has one short sentence, and each sentence its picture', (language) => {
+  const captions = captionsIn(language);
+  expect([...captions.keys()]).toEqual(STATES.map(({ name }) => name));
+  for (const sentence of captions.values()) expect(sentence).toMatch(/^\S.{8,98}[.。]$/);
+  expect(new Set(captions.values()).size).toBe(STATES.length);
+});
+
+test('there are no more pictures than a store takes', () => {
+  // From memory: five in the store of Chromium.
+  expect(STATES.length).toBeLessThanOrEqual(5);
 });
