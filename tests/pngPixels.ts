@@ -17,7 +17,7 @@ export function pngPixels(file: Uint8Array): Pixels {
   if (depth !== 8 || (kind !== 2 && kind !== 6) || interlaced !== 0) throw new Error(`A PNG of depth ${depth} and colour type ${kind} is not read here.`);
   const channels = kind === 6 ? 4 : 3;
   const rows = unfiltered(inflateSync(Buffer.concat(partsOf(bytes, 'IDAT'))), width * channels, channels);
-  return { width, height, hasAlpha: kind === 6, at: (x, y) => [...(rows[y] ?? []).subarray(x * channels, (x + 1) * channels)] };
+  return { width, height, hasAlpha: kind === 6, at: (x, y) => [...(rows[y]?.subarray(x * channels, (x + 1) * channels) ?? [])] };
 }
 
 function partsOf(bytes: Buffer, wanted: string): Buffer[] {

@@ -7,7 +7,7 @@ import { FULL_FRAME, settingsFor, storedKit } from './kit.ts';
 import type { Place, State } from './states.ts';
 
 /** How wide the browser opens it, in CSS pixels. */
-export const WIDTH = 360;
+const WIDTH = 360;
 /** High enough for all of a screen. */
 const WHOLE = 2000;
 

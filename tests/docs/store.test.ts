@@ -4,6 +4,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { chromiumManifest } from '../../manifest/chromium.ts';
 import { firefoxManifest } from '../../manifest/firefox.ts';
+import packageJson from '../../package.json' with { type: 'json' };
 import { LANGUAGES } from '../../src/language.ts';
 import { captionsIn } from '../../store/pictures/captions.ts';
 import { STATES } from '../../store/pictures/states.ts';
@@ -25,6 +26,23 @@ test('the declaration of data is that of the manifest', () => {
   const declared = firefoxManifest.browser_specific_settings?.gecko?.data_collection_permissions;
   expect(declared).toEqual({ required: ['none'] });
   expect(read('store/data.md')).toContain('{ required: ["none"] }');
+});
+
+test('every page that may be opened in a tab is named', () => {
+  const pages = readdirSync('src/pages').filter((name) => name.endsWith('.html'));
+  const named = read('store/permissions.md').matchAll(/`(\w+\.html)`/g);
+  expect([...named].map(([, name]) => name).toSorted()).toEqual([...pages, 'panel.html'].toSorted());
+});
+
+test('what the reviewers are told to press stands on the screen, and the commands are there', () => {
+  const notes = read('store/reviewers.md').replaceAll('\n', ' ');
+  const english = readdirSync('src/words/en').map((name) => read(`src/words/en/${name}`));
+  const labels = [...notes.matchAll(/(?<!\[)"([^"]+)"(?!\])/g)].map(([, label = '']) => label);
+  expect(labels.length).toBeGreaterThanOrEqual(5);
+  expect(labels.filter((label) => !english.some((source) => source.includes(`'${label}'`)))).toEqual([]);
+  const commands = [...notes.matchAll(/npm run ([\w-]+)/g)].map(([, command = '']) => command);
+  expect(commands.filter((command) => !(command in packageJson.scripts))).toEqual([]);
+  expect(commands).toContain('pack');
 });
 
 test('there is one listing for each language', () => {
