@@ -15,9 +15,12 @@ export interface Place {
 export interface State {
   readonly name: 'hold' | 'outcome' | 'lenses' | 'bench' | 'photograph';
   readonly theme: 'light' | 'dark';
-  /** Finds its way in English; or, where time runs and it comes anew in every language, by keys alone. */
+  /** Finds its way in English; or, where time runs, by keys alone, as it comes anew in every language. */
   readonly come: (place: Place) => Promise<void>;
-  readonly anew?: boolean;
+  /** Time runs: the phase that must still stand when the picture is taken. */
+  readonly passing?: 'holding';
+  /** It leaves a record in the logbook, so it comes after the others. */
+  readonly records?: boolean;
   /** What is done last, in each language. */
   readonly atLast?: (place: Place) => Promise<void>;
   /** The element that the panel begins with, where it is scrolled. */
@@ -35,7 +38,7 @@ export const STATES: readonly State[] = [
   {
     name: 'hold',
     theme: 'dark',
-    anew: true,
+    passing: 'holding',
     come: async ({ panel, seat, reopen }) => {
       await reopen(sweepUnderWay(Date.now(), 6));
       await untilPhase(seat, 'dialling');
@@ -51,6 +54,7 @@ export const STATES: readonly State[] = [
   {
     name: 'outcome',
     theme: 'light',
+    records: true,
     come: async ({ panel, seat, reopen }) => {
       await reopen(sweepUnderWay(Date.now()));
       await untilPhase(seat, 'offered');
