@@ -1,7 +1,7 @@
 // Contract of the add-on's id: a store takes it, it stands in one place, and only Firefox is told of it.
-import { execFileSync } from 'node:child_process';
 import { expect, test } from 'vitest';
 import { chromiumManifest } from '../../manifest/chromium.ts';
+import { sourcesIn } from '../../manifest/filesIn.ts';
 import { firefoxAddOnId, firefoxManifest } from '../../manifest/firefox.ts';
 
 test('it is an id as a store takes it, and no place holder', () => {
@@ -16,8 +16,8 @@ test('the manifest of Firefox says it; in that of Chromium stands neither it nor
   expect(Object.keys(chromiumManifest)).not.toContain('key');
 });
 
-test('it is written in one file', () => {
+test('it is written in one file', async () => {
   const bare = firefoxAddOnId.replace(/[{}]/g, '');
-  const found = execFileSync('git', ['grep', '--untracked', '--fixed-strings', '--files-with-matches', bare], { encoding: 'utf8' });
-  expect(found.trim().split('\n')).toEqual(['manifest/firefox.ts']);
+  const found = (await sourcesIn('.')).filter(({ bytes }) => Buffer.from(bytes).includes(bare));
+  expect(found.map(({ name }) => name)).toEqual(['manifest/firefox.ts']);
 });
