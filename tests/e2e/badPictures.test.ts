@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { rigPicture } from '../photographs/rigPicture.ts';
 import { giveBytes, giveDrawn, giveNamed } from './pictureFiles.ts';
 import { BROWSERS, photographsIn } from './photographsSeat.ts';
-import { pngFile } from './pngFile.ts';
+import { pngFile } from '../pngPixels.ts';
 import { choose, look, press, until, type Seat } from './seat.ts';
 
 /** What stands in the card of each picture, by its name. */

@@ -10,7 +10,7 @@ import { giveFile, library } from './library/shelves.ts';
 import { storedShop } from './library/shop.ts';
 import { murmuring } from './murmuring.ts';
 import { giveBytes } from './pictureFiles.ts';
-import { pngFile } from './pngFile.ts';
+import { pngFile } from '../pngPixels.ts';
 import { enter, go, reopen, settled, shows, untilScreen, untilStart } from './routes/tour.ts';
 import { press, type, until, untilPhase, untilText } from './seat.ts';
 import { gapSweep, oddSweep, practiceSweep, putUnderWay, sweepIn } from './underWay.ts';

@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { rigPicture } from '../photographs/rigPicture.ts';
 import { giveBytes, giveDrawn } from './pictureFiles.ts';
 import { BROWSERS, giveShots, lookAtAllOf, photographsIn, photographsOfSituation } from './photographsSeat.ts';
-import { pngFile } from './pngFile.ts';
+import { pngFile } from '../pngPixels.ts';
 import { choose, look, press, until, untilText } from './seat.ts';
 
 /** The middle of a picture, as if it was cropped. */

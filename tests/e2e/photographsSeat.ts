@@ -7,7 +7,7 @@ import { launchChromium, type Chromium } from './chromium.ts';
 import { launchFirefox } from './firefox.ts';
 import { put, stored } from './library/shelves.ts';
 import { giveBytes } from './pictureFiles.ts';
-import { pngFile } from './pngFile.ts';
+import { pngFile } from '../pngPixels.ts';
 import { picture, wear } from './screens.ts';
 import { choose, seatAt, seatAtSidebar, until, untilText, type Seat } from './seat.ts';
 

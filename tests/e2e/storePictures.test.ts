@@ -8,8 +8,8 @@ import { MADE, makePictures } from '../../store/pictures/pictures.ts';
 import { pngPixels, type Pixels } from '../pngPixels.ts';
 import { removeFolder, temporaryFolder } from './temporary.ts';
 
-/** That with the longest words, and one of another script: the others differ in nothing but their sentences. */
-const LANGUAGES: readonly Language[] = ['de', 'ja'];
+/** That with the longest words: the others differ in nothing but their sentences. */
+const LANGUAGES: readonly Language[] = ['de'];
 /** Of the picture's area: no picture is all ground, and none is so full that its ground is gone. */
 const GROUND = { least: 0.15, most: 0.8 };
 /** Of a plain picture with a sentence and a panel. */

@@ -2,7 +2,7 @@
 // of a check, in the panel of a real Chromium and a real Firefox.
 import type { Page } from 'puppeteer-core';
 import { giveNamed } from '../../e2e/pictureFiles.ts';
-import { pngFile } from '../../e2e/pngFile.ts';
+import { pngFile } from '../../pngPixels.ts';
 import { choose, look, press, seatAt, until, untilText } from '../../e2e/seat.ts';
 import { most, shown, type Figure } from '../figure.ts';
 

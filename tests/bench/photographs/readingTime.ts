@@ -5,7 +5,7 @@ import { TRUE_SIZE } from '../../../src/optics/print/printCheck.ts';
 import type { ToWorker } from '../../../src/platform/pictures/bridge.ts';
 import { launchChromium } from '../../e2e/chromium.ts';
 import { launchFirefox } from '../../e2e/firefox.ts';
-import { pngFile } from '../../e2e/pngFile.ts';
+import { pngFile } from '../../pngPixels.ts';
 import { libraryWith } from '../../logbook/libraryWith.ts';
 import { RIG_SENSOR, rigPicture } from '../../photographs/rigPicture.ts';
 import { most, shown, type Family, type Figure } from '../figure.ts';
