@@ -59,9 +59,15 @@ function silence(seconds: number): Buffer {
   return Buffer.alloc(2 * Math.round(seconds * rate));
 }
 
+const said = new Map<string, Buffer>();
+
+/** The same words in the same voice sound alike every time: each is spoken once. */
 function spoken({ say, pace = 140, pitch = 50, voice = 'en' }: Utterance): Buffer {
-  const file = execFileSync(program('espeak-ng'), ['-v', voice, '-s', String(pace), '-p', String(pitch), '--stdout', say]);
-  return file.subarray(headerBytes);
+  const how = ['-v', voice, '-s', String(pace), '-p', String(pitch), '--stdout', say];
+  const key = JSON.stringify(how);
+  const samples = said.get(key) ?? execFileSync(program('espeak-ng'), how).subarray(headerBytes);
+  said.set(key, samples);
+  return samples;
 }
 
 /** A 16-bit mono WAV file around raw samples. */
