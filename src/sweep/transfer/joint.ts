@@ -23,16 +23,17 @@ const FAR = 1;
 /** The focus is turned by eye, maybe the wrong way: B's centre may lie anywhere, sooner inside; so many times the usual spread. */
 const ANYWHERE = 2;
 
-const known = new WeakMap<Transfer, Belief>();
+/** A sweep may be planned anew: what is known holds for the bands, the arrows and the memory that it was worked out on. */
+const known = new WeakMap<Transfer, Pick<Plan, 'arrows' | 'memory'> & { readonly belief: Belief }>();
 
 /** What series A says by itself, on bands that reach far past the limits; worked out once. */
 export function firstBelief({ scale, arrows, lapse, memory, transfer }: TransferPlan): Belief {
-  const before = known.get(transfer);
-  if (before) return before;
   const model = modelOf(scale, arrows !== 'absent', lapse, FAR);
+  const before = known.get(transfer);
+  if (before?.belief.model === model && before.arrows === arrows && before.memory === memory) return before.belief;
   const flat = beliefFrom(model, widthWeights(model, memory), lampShares(model, memory));
   const belief = transfer.holds.reduce((now, { value, verdict }) => weigh(now, value, read(verdict, arrows)).belief, flat);
-  known.set(transfer, belief);
+  known.set(transfer, { belief, arrows, memory });
   return belief;
 }
 

@@ -123,3 +123,12 @@ test('before its first hold the second series believes of the shape what the fir
     { numRuns: 30 },
   );
 }, 60_000);
+
+test('what the first series says is of the scale and the arrows that the sweep is planned on now', () => {
+  const holds: Seen[] = [{ value: 1, verdict: { light: 'flicker', arrows: 'left' } }];
+  const plan = planWith(holds, 'right-is-up');
+  firstBelief(plan);
+  const wider = { ...plan, scale: { ...SCALE, min: steps(-3), max: steps(3) } };
+  const turned = { ...plan, arrows: 'right-is-down' } as const;
+  for (const now of [wider, turned]) expect(firstBelief(now)).toEqual(firstBelief({ ...now, transfer: { ...now.transfer } }));
+});
