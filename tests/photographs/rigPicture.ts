@@ -17,8 +17,22 @@ interface Otherwise {
   readonly shot?: Partial<Pick<KeptShot, 'pose' | 'sensor' | 'development' | 'motion'>>;
 }
 
-/** With 85 mm at f/1.8, two metres away, focused so many millimetres behind the target. */
-export function rigPicture(focusError: number, { prints = 'both', printed = 1, shot: otherwise = {} }: Otherwise = {}): TakenPicture {
+const KEPT = 12;
+const kept = new Map<string, TakenPicture>();
+
+/** With 85 mm at f/1.8, two metres away, focused so many millimetres behind the target. One that was just taken is not taken again. */
+export function rigPicture(focusError: number, otherwise: Otherwise = {}): TakenPicture {
+  const key = JSON.stringify([focusError, otherwise]);
+  const picture = kept.get(key) ?? taken(focusError, otherwise);
+  kept.delete(key);
+  kept.set(key, picture);
+  const [oldest] = kept.keys();
+  if (kept.size > KEPT && oldest !== undefined) kept.delete(oldest);
+  // Who asks may paint over it.
+  return { ...picture, rgba: picture.rgba.slice() };
+}
+
+function taken(focusError: number, { prints = 'both', printed = 1, shot: otherwise = {} }: Otherwise): TakenPicture {
   const shot = { ...USUAL_SHOT, sensor: SENSOR, lens: { ...USUAL_SHOT.lens, focusError }, ...otherwise };
   const { sheets } = rigFor(shot, 2);
   const shown = sheets.slice(0, { both: 2, target: 1, none: 0 }[prints]);
