@@ -1,10 +1,10 @@
 // What is wrong with what a page shows, from the narrowest sidebar at twice the size of text to the side panel, in every theme that
 // it wears: what axe finds, what is too wide, cut off or too small to be pressed, words that are broken or hard to read, and what
-// shines in the dark. A picture of each is kept for people to look at.
+// shines in the dark. A picture of each is kept where it was asked for.
 import type { Page } from 'puppeteer-core';
 import { faultsBesideColours, contrastFaults } from './axe.ts';
 import { cutIn } from './pseudo/cut.ts';
-import { openRoom, picture, wear, type Theme } from './screens.ts';
+import { keep, openRoom, picture, wear, type Theme } from './screens.ts';
 import { shineOf } from './shine.ts';
 import { brokenWords, smallTargets, smallWords } from './sizes.ts';
 
@@ -36,23 +36,30 @@ export async function faults(page: Page, name: string): Promise<string[]> {
   for (const width of [WIDEST, ...WIDTHS]) {
     if (!isPanel && width < NARROWEST_TAB) continue;
     await show(page, width);
-    found.push(...(await cutIn(page, `${name} at ${width}`, false)));
-    if (width === WIDEST) continue;
-    add(`${width}`, await smallTargets(page));
-    if (width !== NARROWEST)
-      add(
-        `${width}`,
-        (await brokenWords(page)).map((word) => `“${word}” is broken`),
-      );
-    if (isFar) add(`${width}`, await smallWords(page, '[data-far="true"]'));
+    const isWidest = width === WIDEST;
+    const [cut, targets, broken, small] = await Promise.all([
+      cutIn(page, `${name} at ${width}`, false),
+      isWidest ? [] : smallTargets(page),
+      isWidest || width === NARROWEST ? [] : brokenWords(page),
+      isWidest || !isFar ? [] : smallWords(page, '[data-far="true"]'),
+    ]);
+    found.push(...cut);
+    add(`${width}`, targets);
+    add(
+      `${width}`,
+      broken.map((word) => `“${word}” is broken`),
+    );
+    add(`${width}`, small);
+    if (isWidest) continue;
     add(`${width}`, await faultsBesideColours(page));
-    if (width !== WIDTHS.at(-1)) await picture(page, `${name}-${width}-light`);
+    if (width !== WIDTHS.at(-1)) await keep(page, `${name}-${width}-light`);
   }
   for (const theme of isPaper ? PAPER : THEMES) {
     await wear(page, theme);
-    const seen = await picture(page, `${name}-360-${theme}`);
+    if (theme === 'dim' || theme === 'red')
+      add(theme, await shining(page, await picture(page, `${name}-360-${theme}`), theme === 'red' ? (isFar ? FAR_NOT_RED : 0) : 255));
+    else await keep(page, `${name}-360-${theme}`);
     add(theme, await contrastFaults(page, isFar ? FAR_CONTRAST : null));
-    if (theme === 'dim' || theme === 'red') add(theme, await shining(page, seen, theme === 'red' ? (isFar ? FAR_NOT_RED : 0) : 255));
   }
   await wear(page, 'light');
   return found;

@@ -8,7 +8,7 @@ import { launchFirefox } from './firefox.ts';
 import { put, stored } from './library/shelves.ts';
 import { giveBytes } from './pictureFiles.ts';
 import { pngFile } from '../pngPixels.ts';
-import { picture, wear } from './screens.ts';
+import { keep, wear } from './screens.ts';
 import { choose, seatAt, seatAtSidebar, until, untilText, type Seat } from './seat.ts';
 
 export const BROWSERS = ['Chromium', 'Firefox'] as const;
@@ -68,7 +68,7 @@ export async function lookAtAllOf(page: Page, name: string): Promise<void> {
     await page.setViewport({ width, height: 700 });
     for (const theme of ['dark', 'light'] as const) {
       await wear(page, theme);
-      await picture(page, `${name}-${width}-${theme}`);
+      await keep(page, `${name}-${width}-${theme}`);
       expect(await accessibilityFaults(page)).toEqual([]);
     }
     expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);

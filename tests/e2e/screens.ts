@@ -41,6 +41,14 @@ export function pictureFile(name: string): `${string}.png` {
 /** Saves the whole page as dist/screenshots/NAME.png and returns it. */
 export const picture = (page: Page, name: string): Promise<Uint8Array> => page.screenshot({ path: pictureFile(name), fullPage: true, optimizeForSpeed: true });
 
+/** Pictures for people to look at are kept where they were asked for (`npm run pictures`): taking them is most of what a tour costs. */
+const ARE_KEPT = process.env['KEEP_PICTURES'] !== undefined;
+
+/** Keeps such a picture. */
+export async function keep(page: Page, name: string): Promise<void> {
+  if (ARE_KEPT) await picture(page, name);
+}
+
 /** Opens a room of the screen, counted from 0; others that share its name close. False where there is none. */
 export const openRoom = (page: Page, room: number): Promise<boolean> =>
   page.$$eval(

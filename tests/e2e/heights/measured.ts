@@ -1,6 +1,6 @@
 // A screen measured as it opens: how high it is, and how far down the first thing stands that can be pressed or filled in.
 import type { Page } from 'puppeteer-core';
-import { picture } from '../screens.ts';
+import { keep } from '../screens.ts';
 import { boundOf, FIRST_PRESS } from './bounds.ts';
 
 /** Of the narrow side panel, in a low window. */
@@ -13,11 +13,11 @@ export interface Measured {
   readonly first: { readonly called: string; readonly lowerEdge: number } | null;
 }
 
-/** A picture of the screen is kept for people to look at. */
+/** A picture of the screen is kept where it was asked for. */
 export async function measured(page: Page, screen: string): Promise<Measured> {
   await page.setViewport(WINDOW);
   await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))));
-  await picture(page, `height-${screen}`);
+  await keep(page, `height-${screen}`);
   return sizeOf(page, screen);
 }
 

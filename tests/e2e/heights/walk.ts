@@ -19,7 +19,7 @@ export async function setOut(stored: Readonly<Record<string, unknown>> = {}, arg
   await untilStart(seat);
   const all: Measured[] = [];
   onTestFinished(() => console.log(tableOf(all)));
-  return { chromium, page, seat, faults: [], seen: [], all, look: (tour, screen) => measure({ ...tour, all }, screen) };
+  return { chromium, page, seat, seen: [], all, look: (tour, screen) => measure({ ...tour, all }, screen) };
 }
 
 export async function measure(walk: Walk, screen: string): Promise<void> {

@@ -1,5 +1,5 @@
 // The extension in a language that needs half as much room again (lengthened.ts), in a folder of its own.
-import { readdir, readFile, writeFile } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import type { Plugin } from 'esbuild';
 import { buildBrowser } from '../../../manifest/buildBrowser.ts';
@@ -19,11 +19,9 @@ const longer: Plugin = {
   },
 };
 
-/** Builds it for Chromium into `folder` and returns where it lies. `rtl`: as if it was written from right to left. */
-export async function inPseudoLanguage(folder: string, direction: 'ltr' | 'rtl'): Promise<string> {
+/** Builds it for Chromium into `folder` and returns where it lies. */
+export async function inPseudoLanguage(folder: string): Promise<string> {
   const out = join(folder, 'chromium');
   await buildBrowser('chromium', out, [longer]);
-  const pages = (await readdir(out)).filter((name) => name.endsWith('.html')).map((name) => join(out, name));
-  for (const page of pages) await writeFile(page, (await readFile(page, 'utf8')).replace('<html ', `<html dir="${direction}" `));
   return out;
 }

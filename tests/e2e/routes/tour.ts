@@ -9,13 +9,12 @@ import { putUnderWay } from '../underWay.ts';
 
 /** What may be looked for on a page; `again`: how to come to it once its address is opened anew. */
 type LookAt = (tour: Tour, name: string, again?: Way) => Promise<unknown>;
-type Way = (page: Page) => Promise<unknown>;
+export type Way = (page: Page) => Promise<unknown>;
 
 export interface Tour {
   readonly chromium: Chromium;
   page: Page;
   seat: Seat;
-  readonly faults: string[];
   readonly seen: string[];
   readonly look: LookAt;
 }
@@ -85,7 +84,10 @@ export const shows = async ({ page }: Tour, english: string): Promise<boolean> =
 
 /** A page in a tab of its own, and what is done there before it is looked at. */
 export async function visit(tour: Tour, path: string, name: string, way: Way = () => Promise.resolve()): Promise<void> {
+  const before = tour.page;
   tour.page = await tour.chromium.openTab(path);
+  // One that listens would go on doing so.
+  await before.close();
   const there = async (page: Page): Promise<void> => {
     await untilRead(page);
     await way(page);
