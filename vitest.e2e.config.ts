@@ -20,7 +20,18 @@ const SPOKEN = named(
 );
 
 /** What is asked of them is how soon something comes, or that presses are as long as they should be: no more than the cores there are. */
-const TIMED = named('oneSwitch', 'firstHold', 'recogniser', 'photographs', 'badPictures', 'firstPaint', 'firefoxHearing', 'ownWordsInLanguages', 'windows');
+const TIMED = named(
+  'oneSwitch',
+  'firstHold',
+  'recogniser',
+  'photographs',
+  'badPictures',
+  'firstPaint',
+  'firefoxHearing',
+  'ownWordsInLanguages',
+  'entered',
+  'windows',
+);
 
 /** Every screen is looked at and measured: what that takes does not matter to what is found. */
 const TOURS = named('accessibility', 'heights', 'languages', 'languagesInRooms', 'library/screens', 'benchDrawn', 'panel', 'target', 'library/card');
