@@ -7,6 +7,22 @@ export const canonical = (value: unknown): string =>
     typeof part === 'object' && part !== null && !Array.isArray(part) ? Object.fromEntries(Object.entries(part).sort(([a], [b]) => (a < b ? -1 : 1))) : part,
   );
 
+/** Whether two contents have one such text, found without writing it: thousands are compared at a time. */
+export function isSame(one: unknown, other: unknown): boolean {
+  if (one === other) return true;
+  if (typeof one !== 'object' || typeof other !== 'object' || one === null || other === null) return false;
+  if (Array.isArray(one) || Array.isArray(other)) {
+    return Array.isArray(one) && Array.isArray(other) && one.length === other.length && one.every((part, index) => isSame(part, other[index]));
+  }
+  const [here, there] = [fieldsOf(one), fieldsOf(other)];
+  return here.length === there.length && here.every(([name, part]) => isSame(part, (other as Fields)[name]));
+}
+
+type Fields = Readonly<Record<string, unknown>>;
+
+/** A field that is undefined is written nowhere. */
+const fieldsOf = (object: object): [string, unknown][] => Object.entries(object).filter(([, part]) => part !== undefined);
+
 /** 64 bits of a text in hexadecimal: FNV-1a from two starts. It tells contents apart; it protects nothing. */
 export const fingerprintOf = (text: string): string => fnv1a(text, 0x811c9dc5) + fnv1a(text, 0x01000193);
 

@@ -1,8 +1,20 @@
 // Under which keys everything lies on disk: one for the settings, the kit and the live sweep, and one for each record.
 import type { Moment } from '../units.ts';
 
-/** `backup`: when the newest backup file was written. `replaced`: when all of the logbook was last put in place of another. */
-export const KEY = { version: 'version', settings: 'settings', kit: 'kit', live: 'live', plan: 'plan', backup: 'backup', replaced: 'replaced' } as const;
+/**
+ * `backup`: when the newest backup file was written. `replaced`: when all of the logbook was last put in place of another.
+ * `bringing`: only while a large logbook is written in parts: when the copy of what was here before was taken.
+ */
+export const KEY = {
+  version: 'version',
+  settings: 'settings',
+  kit: 'kit',
+  live: 'live',
+  plan: 'plan',
+  backup: 'backup',
+  replaced: 'replaced',
+  bringing: 'bringing',
+} as const;
 
 export const PREFIX = { record: 'record:', byHand: 'by-hand:', entry: 'entry:', note: 'note:', proof: 'proof:' } as const;
 const SET_ASIDE = 'set-aside:';

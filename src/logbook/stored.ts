@@ -15,6 +15,7 @@ import { newestFirst } from './newestFirst.ts';
 import { JobPlan } from './plan/jobPlan.ts';
 import { ProofRecord } from './proofRecord.ts';
 import { LogRecord } from './record.ts';
+import { atOnce, type Stepwise } from '../stepwise.ts';
 
 /** All keys and values of the store, unchecked. */
 export type Stored = Readonly<Record<string, unknown>>;
@@ -54,17 +55,22 @@ export interface CheckedStore {
   readonly spoilt: readonly Spoilt[];
 }
 
-export function contentsOf(stored: Stored): CheckedStore {
+export const contentsOf = (stored: Stored): CheckedStore => atOnce(checkingContents(stored));
+
+/** The same, one key at a step. */
+export function* checkingContents(stored: Stored): Stepwise<CheckedStore> {
   const spoilt: Spoilt[] = [];
+  const keys = Object.keys(stored);
+  let done = 0;
   return {
     contents: {
       settings: checked(KEY.settings, Settings) ?? USUAL_SETTINGS,
       kit: checked(KEY.kit, Kit) ?? EMPTY_KIT,
-      records: newestFirst(all(PREFIX.record, LogRecord)),
-      byHand: all(PREFIX.byHand, HandRecord),
-      entries: all(PREFIX.entry, Entry),
-      notes: all(PREFIX.note, KitNote),
-      proofs: all(PREFIX.proof, ProofRecord),
+      records: newestFirst(yield* all(PREFIX.record, LogRecord)),
+      byHand: yield* all(PREFIX.byHand, HandRecord),
+      entries: yield* all(PREFIX.entry, Entry),
+      notes: yield* all(PREFIX.note, KitNote),
+      proofs: yield* all(PREFIX.proof, ProofRecord),
       live: checked(KEY.live, Journal),
       plan: checked(KEY.plan, JobPlan),
       backup: checked(KEY.backup, Moment),
@@ -72,9 +78,15 @@ export function contentsOf(stored: Stored): CheckedStore {
     spoilt,
   };
 
-  function all<Schema extends v.GenericSchema>(prefix: string, schema: Schema): v.InferOutput<Schema>[] {
-    const keys = Object.keys(stored).filter((key) => key.startsWith(prefix));
-    return keys.map((key) => checked(key, schema)).filter((item) => item !== null);
+  function* all<Schema extends v.GenericSchema>(prefix: string, schema: Schema): Stepwise<v.InferOutput<Schema>[]> {
+    const items: v.InferOutput<Schema>[] = [];
+    for (const key of keys) {
+      if (!key.startsWith(prefix)) continue;
+      const item = checked(key, schema);
+      if (item !== null) items.push(item);
+      yield { done: ++done, of: keys.length };
+    }
+    return items;
   }
 
   function checked<Schema extends v.GenericSchema>(key: string, schema: Schema): v.InferOutput<Schema> | null {

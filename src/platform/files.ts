@@ -1,9 +1,9 @@
 // Files the person chooses and files the panel writes. Nothing else of the disk is ever touched.
 import { failed, got, type Result } from '../result.ts';
 
-/** Hands the browser a file to save where it saves downloads. */
-export function saveFile(name: string, type: string, text: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type }));
+/** Hands the browser a file, told in pieces of its text, to save where it saves downloads. */
+export function saveFile(name: string, type: string, pieces: readonly string[]): void {
+  const address = URL.createObjectURL(new Blob([...pieces], { type }));
   const link = document.createElement('a');
   link.href = address;
   link.download = name;

@@ -1,10 +1,16 @@
 // storage.local: the truth of everything that must not be lost. A write counts only when the browser has acknowledged it;
 // one that fails, or is not answered in time, is an error value.
 import { failed, got, type Result } from '../result.ts';
+import type { HowFar } from '../stepwise.ts';
 import { browser } from './browser.ts';
 
-/** A write that takes longer than this is treated as failed; it may still arrive. */
+/** Milliseconds: a write that takes longer is treated as failed; it may still arrive. A large one may take so much more for each key. */
 const ANSWER_WITHIN = 3000;
+const FOR_EACH_KEY = 20;
+/** Keys that are read at a time: a few frames' work. */
+const PART = 250;
+/** Where a browser cannot read in parts, all of it. */
+const ALL_WITHIN = 120_000;
 
 /** `why`: what the browser says of it; null where it has not answered in time. */
 export interface StoreFault {
@@ -13,8 +19,8 @@ export interface StoreFault {
 }
 
 export interface Store {
-  /** Everything, as it lies there. */
-  read(): Promise<Result<Record<string, unknown>, StoreFault>>;
+  /** Everything, as it lies there when it has been read; `tell` is told how far that is. */
+  read(tell?: (far: HowFar) => void): Promise<Result<Record<string, unknown>, StoreFault>>;
   /** Writes all entries or reports why not. */
   write(entries: Readonly<Record<string, unknown>>): Promise<Result<undefined, StoreFault>>;
   remove(keys: readonly string[]): Promise<Result<undefined, StoreFault>>;
@@ -23,15 +29,27 @@ export interface Store {
 }
 
 export const store: Store = {
-  async read() {
+  async read(tell = () => undefined) {
+    const meanwhile = new Map<string, unknown>();
+    const note: Parameters<typeof browser.storage.local.onChanged.addListener>[0] = (changes) => {
+      for (const [key, { newValue }] of Object.entries(changes)) meanwhile.set(key, newValue);
+    };
+    browser.storage.local.onChanged.addListener(note);
     try {
-      return got(await inTime(browser.storage.local.get(null)));
+      const read = await inParts(tell);
+      for (const [key, value] of meanwhile) {
+        if (value === undefined) delete read[key];
+        else read[key] = value;
+      }
+      return got(read);
     } catch (error) {
       return failed({ is: 'not read', why: reasonOf(error) });
+    } finally {
+      browser.storage.local.onChanged.removeListener(note);
     }
   },
-  write: (entries) => attempted(() => browser.storage.local.set({ ...entries })),
-  remove: (keys) => attempted(() => browser.storage.local.remove([...keys])),
+  write: (entries) => attempted(Object.keys(entries).length, () => browser.storage.local.set({ ...entries })),
+  remove: (keys) => attempted(keys.length, () => browser.storage.local.remove([...keys])),
   onChange(listener) {
     browser.storage.local.onChanged.addListener((changes) =>
       listener(Object.fromEntries(Object.entries(changes).map(([key, { newValue }]) => [key, newValue]))),
@@ -39,9 +57,27 @@ export const store: Store = {
   },
 };
 
-async function attempted(action: () => Promise<void>): Promise<Result<undefined, StoreFault>> {
+/** Not all browsers give the keys without what lies under them. */
+interface WithKeys {
+  readonly getKeys?: () => Promise<string[]>;
+}
+
+/** In parts: thousands of records at once would let nothing else happen for seconds. */
+async function inParts(tell: (far: HowFar) => void): Promise<Record<string, unknown>> {
+  const { local } = browser.storage;
+  const keys = await inTime((local as WithKeys).getKeys?.() ?? Promise.resolve(null));
+  if (keys === null) return inTime(local.get(null), ALL_WITHIN);
+  const read: Record<string, unknown> = {};
+  for (let done = 0; done < keys.length; done += PART) {
+    if (done > 0) tell({ done, of: keys.length });
+    Object.assign(read, await inTime(local.get(keys.slice(done, done + PART))));
+  }
+  return read;
+}
+
+async function attempted(keys: number, action: () => Promise<void>): Promise<Result<undefined, StoreFault>> {
   try {
-    await inTime(action());
+    await inTime(action(), ANSWER_WITHIN + FOR_EACH_KEY * keys);
     return got(undefined);
   } catch (error) {
     return failed({ is: 'not written', why: reasonOf(error) });
@@ -50,9 +86,9 @@ async function attempted(action: () => Promise<void>): Promise<Result<undefined,
 
 const LATE = new Error('no answer');
 
-function inTime<T>(promise: Promise<T>): Promise<T> {
+function inTime<T>(promise: Promise<T>, within = ANSWER_WITHIN): Promise<T> {
   return new Promise((resolve, reject) => {
-    const timer = setTimeout(() => reject(LATE), ANSWER_WITHIN);
+    const timer = setTimeout(() => reject(LATE), within);
     promise.then(resolve, reject).finally(() => clearTimeout(timer));
   });
 }

@@ -15,6 +15,8 @@ export interface FilesWords {
   /** Below what a file is chosen for. */
   readonly drop: string;
   readonly unread: string;
+  /** What takes a while with a large logbook; `share`: from 0 to 1. */
+  readonly howFar: Readonly<Record<'writing' | 'reading' | 'comparing' | 'bringing', (share: number) => string>>;
   readonly backup: {
     readonly title: string;
     /** What a backup holds, and what it does not. */

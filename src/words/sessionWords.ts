@@ -15,6 +15,8 @@ export interface Overtaken {
 
 export interface SessionWords {
   readonly stored: {
+    /** `share`: of a large logbook, from 0 to 1. */
+    readonly reading: (share: number) => string;
     readonly readAgain: string;
     readonly tooNew: string;
     /** `place`: the key under which it now lies. */
@@ -27,7 +29,7 @@ export interface SessionWords {
     readonly offered: (at: Moment) => string;
     readonly bringBack: string;
   };
-  readonly bringing: { readonly notCopied: string; readonly tooNew: string };
+  readonly bringing: { readonly brokenOff: string; readonly notCopied: string; readonly tooNew: string };
   readonly sync: {
     readonly fault: Readonly<Record<'no sync', string>>;
     readonly unread: string;

@@ -31,6 +31,15 @@ describe('a backup', { timeout: 60_000 }, () => {
     );
   });
 
+  it('is one JSON text, indented, though it is written in pieces', () => {
+    fc.assert(
+      fc.property(anyLibrary(), (library) => {
+        expect(writeBackup(library, NOW)).toBe(`${JSON.stringify({ sweepbook: 'backup', made: NOW, library }, null, 1)}\n`);
+      }),
+      { numRuns: 30 },
+    );
+  });
+
   it('holds the taught words too, and without readable ones is still a backup', () => {
     const take = { word: 'solid', noise: Array<number>(8).fill(-100), frames: Array<number>(64).fill(-90) };
     const words = [ownWordsOf('en-US', [take]), ownWordsOf('de-DE', [{ ...take, word: 'stabil' }])];

@@ -85,6 +85,8 @@ const OPENED = moment(Date.UTC(2026, 10, 20, 9, 0, 0));
 
 export class FakeSession implements Session {
   readonly ready = Promise.resolve();
+  readonly reading = signal<number | null>(null);
+  readonly bringing = signal<number | null>(null);
   readonly sweep = signal<SweepState | null>(null);
   readonly role = signal<Role>('owner');
   readonly #library = createLibrary({ keep: async () => undefined, waitsFor: () => false, forget: () => undefined }, settled);
@@ -322,7 +324,7 @@ export class FakeSession implements Session {
   eraseHeard: Session['eraseHeard'] = () => Promise.resolve(DONE);
   sayNext = (words: InWords): void => this.say(words);
   sayShown = (sentence: string): void => void this.said.push(sentence);
-  backUp = (): void => this.#library.backUp(this.now.value);
+  backUp = (at: Moment): void => this.#library.backUp(at);
 
   takeOver(): void {
     this.role.value = 'owner';

@@ -11,6 +11,7 @@ export const ROOMS = table({
   units: { holds: ['src/units.ts', 'src/storedUnits.ts'], knows: [] },
   calendar: { holds: ['src/calendar.ts'], knows: ['units'] },
   result: { holds: ['src/result.ts'], knows: [] },
+  stepwise: { holds: ['src/stepwise.ts'], knows: [] },
   language: { holds: ['src/language.ts', 'src/country.ts'], knows: [] },
   'a stored sweep': {
     holds: [
@@ -60,11 +61,11 @@ export const ROOMS = table({
   'logbook/plan': { holds: ['src/logbook/plan'], knows: ['units', 'result', 'kit'] },
   logbook: {
     holds: ['src/logbook'],
-    knows: ['units', 'result', 'a stored sweep', 'sweep/end', 'sweep/trouble', 'sweep', 'kit', 'settings', 'photographs', 'logbook/plan'],
+    knows: ['units', 'result', 'stepwise', 'a stored sweep', 'sweep/end', 'sweep/trouble', 'sweep', 'kit', 'settings', 'photographs', 'logbook/plan'],
   },
   'logbook/search': { holds: ['src/logbook/search'], knows: ['kit', 'hearing/languages', 'logbook'] },
   'logbook/entering': { holds: ['src/logbook/entering'], knows: ['units', 'a stored sweep', 'kit', 'photographs', 'logbook'] },
-  'logbook/backup': { holds: ['src/logbook/backup'], knows: ['units', 'result', 'kit', 'voice/ownWords', 'logbook'] },
+  'logbook/backup': { holds: ['src/logbook/backup'], knows: ['units', 'result', 'stepwise', 'kit', 'voice/ownWords', 'logbook'] },
   'logbook/csv': { holds: ['src/logbook/csv'], knows: ['units', 'calendar', 'result', 'a stored sweep', 'kit', 'logbook'] },
   'logbook/sync': { holds: ['src/logbook/sync'], knows: ['units', 'a stored sweep', 'kit', 'logbook'] },
   words: {
@@ -98,7 +99,7 @@ export const ROOMS = table({
       'logbook/csv',
     ],
   },
-  platform: { holds: ['src/platform'], knows: ['units', 'result', 'language', 'sweep', 'voice/ownWords'] },
+  platform: { holds: ['src/platform'], knows: ['units', 'result', 'stepwise', 'language', 'sweep', 'voice/ownWords'] },
   'platform/pictures': { holds: ['src/platform/pictures'], knows: ['result', 'a stored sweep', 'kit', 'practice', 'practice/pictures', 'photographs'] },
   'platform/ear': { holds: ['src/platform/ear'], knows: ['result', 'hearing/languages', 'voice/ownWords', 'voice', 'platform'] },
   background: {
@@ -111,6 +112,7 @@ export const ROOMS = table({
     knows: [
       'units',
       'result',
+      'stepwise',
       'language',
       'a stored sweep',
       'sweep/end',
@@ -141,6 +143,7 @@ export const ROOMS = table({
       'units',
       'calendar',
       'result',
+      'stepwise',
       'language',
       'a stored sweep',
       'sweep/belief',

@@ -5,7 +5,8 @@ import { failed, got, type Result } from '../../result.ts';
 import { Moment } from '../../storedUnits.ts';
 import { Library } from '../library.ts';
 import type { LibraryFault } from '../libraryVersions.ts';
-import { readLibrary, type ReadLibrary } from '../readLibrary.ts';
+import { readingLibrary, type ReadLibrary } from '../readLibrary.ts';
+import { atOnce, type Stepwise } from '../../stepwise.ts';
 import { OwnWords } from '../../voice/ownWords/take.ts';
 
 export const Backup = v.object({
@@ -35,9 +36,28 @@ export type BackupFault = LibraryFault | 'too large' | 'no backup' | 'damaged';
 const MOST_CHARACTERS = 200_000_000;
 
 /** `words`: those of each language. */
-export function writeBackup(library: Library, made: Moment, [words, ...otherWords]: readonly OwnWords[] = []): string {
+export const writeBackup = (library: Library, made: Moment, words: readonly OwnWords[] = []): string => atOnce(writingBackup(library, made, words)).join('');
+
+/** The same in pieces, one item of the logbook at a step. */
+export function* writingBackup(library: Library, made: Moment, [words, ...otherWords]: readonly OwnWords[] = []): Stepwise<string[]> {
   const taught = { ...(words ? { words } : {}), ...(otherWords.length > 0 ? { otherWords } : {}) };
-  return `${JSON.stringify({ sweepbook: 'backup', made, library, ...taught } satisfies Backup, null, 1)}\n`;
+  const whole = { sweepbook: 'backup', made, library: { ...library, records: [] }, ...taught } satisfies Backup;
+  const [before, after] = inTwo(JSON.stringify(whole, null, 1), NO_RECORDS);
+  const pieces = [before];
+  for (const [index, record] of library.records.entries()) {
+    pieces.push(`${index === 0 ? '[' : ','}${LINE}${JSON.stringify(record, null, 1).replaceAll('\n', LINE)}`);
+    yield { done: index + 1, of: library.records.length };
+  }
+  return [...pieces, library.records.length === 0 ? '[]' : '\n  ]', after, '\n'];
+}
+
+/** Where the records, which are nearly all of a large logbook, stand in the file, and how far in. */
+const NO_RECORDS = '\n  "records": ';
+const LINE = '\n   ';
+
+function inTwo(text: string, at: string): [string, string] {
+  const end = text.indexOf(at) + at.length;
+  return [text.slice(0, end), text.slice(end + '[]'.length)];
 }
 
 export interface ReadBackup extends ReadLibrary {
@@ -47,13 +67,16 @@ export interface ReadBackup extends ReadLibrary {
 }
 
 /** Reads a backup of any version. Items that do not fit come back as set aside; nothing is thrown. */
-export function readBackup(text: string): Result<ReadBackup, BackupFault> {
+export const readBackup = (text: string): Result<ReadBackup, BackupFault> => atOnce(readingBackup(text));
+
+/** The same, one item of the logbook at a step. */
+export function* readingBackup(text: string): Stepwise<Result<ReadBackup, BackupFault>> {
   if (text.length > MOST_CHARACTERS) return failed('too large');
   const parsed = parse(text);
   if (!parsed.ok) return parsed;
   const envelope = v.safeParse(Envelope, parsed.value);
   if (!envelope.success) return failed('no backup');
-  const read = readLibrary(envelope.output.library);
+  const read = yield* readingLibrary(envelope.output.library);
   if (!read.ok) return read;
   const { made, words: written, otherWords } = envelope.output;
   const taught = (written === undefined ? otherWords : [written, ...otherWords]).map((item) => ({ item, read: v.safeParse(OwnWords, item) }));

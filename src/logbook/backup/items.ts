@@ -1,7 +1,7 @@
 // The logbook's lists in one shape, for everything that compares or joins whole logbooks: which items there are, when
 // each was last told, and what of it can never change.
 import type { KitList } from '../../kit/change.ts';
-import type { Library, ListName, RecordList } from '../library.ts';
+import type { Library, RecordList } from '../library.ts';
 import { canonical } from '../canonical.ts';
 
 export const KIT_LISTS = ['bodies', 'lenses', 'converters', 'situations'] as const satisfies readonly KitList[];
@@ -23,25 +23,21 @@ export function coreOf(item: AnyKitItem | RecordItem): string {
   return isRecord(item) ? canonical({ ...item, conditions: null }) : item.id;
 }
 
-/** What an item is known by: a name or a note, or whose correction it is; its id where it has neither. Lengths in mm. */
+/** What an item is known by: a name or a note, or whose correction it is. Lengths in mm. */
 export type Title =
-  | { readonly by: 'name' | 'id'; readonly name: string }
+  | { readonly by: 'name'; readonly name: string }
   | { readonly by: 'situation'; readonly lens: string | null; readonly body: string | null; readonly focalLength: number; readonly distance: number }
   | { readonly by: 'pair'; readonly lens: string; readonly body: string };
 
-export function titleOf(library: Library, list: ListName, id: string): Title {
-  const named = (name: string | undefined): Title => (name === undefined ? { by: 'id', name: id } : { by: 'name', name });
-  const kit = (items: readonly { id: string; name: string }[], of: string) => items.find((item) => item.id === of)?.name;
-  if (list === 'bodies' || list === 'lenses' || list === 'converters') return named(kit(library.kit[list], id));
-  if (list === 'notes') return named(library.notes.find((note) => note.id === id)?.note);
-  if (list === 'situations') {
-    const situation = library.kit.situations.find((item) => item.id === id);
-    if (!situation) return named(undefined);
-    const { bodies, lenses } = library.kit;
-    const { focalLength, distance } = situation;
-    return { by: 'situation', lens: kit(lenses, situation.lens) ?? null, body: kit(bodies, situation.body) ?? null, focalLength, distance };
-  }
-  const items: readonly { id: string; subject: { lens: string; body: string } }[] = library[list];
-  const subject = items.find((item) => item.id === id)?.subject;
-  return subject ? { by: 'pair', lens: subject.lens, body: subject.body } : named(undefined);
+/** What the items of a logbook are known by; thousands are asked for, so its kit is looked through once. */
+export function titlesIn({ kit }: Library): (item: AnyKitItem | RecordItem) => Title {
+  const names = (items: readonly { id: string; name: string }[]) => new Map(items.map(({ id, name }) => [id, name]));
+  const [bodies, lenses] = [names(kit.bodies), names(kit.lenses)];
+  return (item) => {
+    if ('name' in item) return { by: 'name', name: item.name };
+    if ('note' in item) return { by: 'name', name: item.note };
+    if ('subject' in item) return { by: 'pair', lens: item.subject.lens, body: item.subject.body };
+    const { focalLength, distance } = item;
+    return { by: 'situation', lens: lenses.get(item.lens) ?? null, body: bodies.get(item.body) ?? null, focalLength, distance };
+  };
 }

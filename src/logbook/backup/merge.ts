@@ -2,33 +2,51 @@
 // twice, give the same. Of two states of one item the one told later counts. Records of one id that disagree in what
 // can never change are both kept, one of them under a name made from its content.
 import type { Kit } from '../../kit/kit.ts';
+import { atOnce, type HowFar, type Stepwise } from '../../stepwise.ts';
 import type { Library } from '../library.ts';
-import { canonical, fingerprintOf } from '../canonical.ts';
+import { canonical, fingerprintOf, isSame } from '../canonical.ts';
 import { coreOf, isRecord, toldAt, type AnyKitItem, type RecordItem } from './items.ts';
 
-export function merge(mine: Library, theirs: Library): Library {
+export const merge = (mine: Library, theirs: Library): Library => atOnce(merging(mine, theirs));
+
+/** The same, one item at a step. */
+export function* merging(mine: Library, theirs: Library): Stepwise<Library> {
+  const far = { done: 0, of: sizeOf(mine) + sizeOf(theirs) };
   return {
     version: mine.version,
-    kit: mergeKit(mine.kit, theirs.kit),
-    records: join(mine.records, theirs.records),
-    byHand: join(mine.byHand, theirs.byHand),
-    entries: join(mine.entries, theirs.entries),
-    notes: join(mine.notes, theirs.notes),
-    proofs: join(mine.proofs, theirs.proofs),
+    kit: yield* mergingKit(mine.kit, theirs.kit, far),
+    records: yield* joining(mine.records, theirs.records, far),
+    byHand: yield* joining(mine.byHand, theirs.byHand, far),
+    entries: yield* joining(mine.entries, theirs.entries, far),
+    notes: yield* joining(mine.notes, theirs.notes, far),
+    proofs: yield* joining(mine.proofs, theirs.proofs, far),
   };
 }
 
-export const mergeKit = (mine: Kit, theirs: Kit): Kit => ({
-  bodies: join(mine.bodies, theirs.bodies),
-  lenses: join(mine.lenses, theirs.lenses),
-  converters: join(mine.converters, theirs.converters),
-  situations: join(mine.situations, theirs.situations),
-});
+export const mergeKit = (mine: Kit, theirs: Kit): Kit => atOnce(mergingKit(mine, theirs, { done: 0, of: 0 }));
+
+function* mergingKit(mine: Kit, theirs: Kit, far: Growing): Stepwise<Kit> {
+  return {
+    bodies: yield* joining(mine.bodies, theirs.bodies, far),
+    lenses: yield* joining(mine.lenses, theirs.lenses, far),
+    converters: yield* joining(mine.converters, theirs.converters, far),
+    situations: yield* joining(mine.situations, theirs.situations, far),
+  };
+}
+
+type Growing = { -readonly [Part in keyof HowFar]: HowFar[Part] };
+
+const sizeOf = ({ kit, records, byHand, entries, notes, proofs }: Library): number =>
+  [...Object.values(kit), records, byHand, entries, notes, proofs].reduce((sum, { length }) => sum + length, 0);
 
 /** Both lists in one, in the order of the ids. */
-function join<Item extends AnyKitItem | RecordItem>(mine: readonly Item[], theirs: readonly Item[]): Item[] {
+function* joining<Item extends AnyKitItem | RecordItem>(mine: readonly Item[], theirs: readonly Item[], far: Growing): Stepwise<Item[]> {
   const joined = new Map<string, Item>();
-  for (const item of [...mine, ...theirs]) place(joined, item);
+  for (const item of [...mine, ...theirs]) {
+    place(joined, item);
+    far.done += 1;
+    yield { ...far };
+  }
   return [...joined.values()].sort((a, b) => (a.id < b.id ? -1 : 1));
 }
 
@@ -38,6 +56,7 @@ function place<Item extends AnyKitItem | RecordItem>(joined: Map<string, Item>, 
     joined.set(item.id, item);
     return;
   }
+  if (isSame(known, item)) return;
   const [here, there] = [coreOf(known), coreOf(item)];
   if (here === there) {
     joined.set(item.id, laterOf(known, item));

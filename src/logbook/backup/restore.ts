@@ -2,9 +2,10 @@
 // replacing itself, as a new state; keeping a snapshot of the old one is for whoever stores it.
 import type { Library, ListName } from '../library.ts';
 import type { SetAside } from '../readLibrary.ts';
-import { canonical } from '../canonical.ts';
-import { coreOf, KIT_LISTS, RECORD_LISTS, titleOf, toldAt, type AnyKitItem, type RecordItem, type Title } from './items.ts';
-import { merge } from './merge.ts';
+import { isSame } from '../canonical.ts';
+import { coreOf, KIT_LISTS, RECORD_LISTS, titlesIn, toldAt, type AnyKitItem, type RecordItem, type Title } from './items.ts';
+import { atOnce, type Stepwise } from '../../stepwise.ts';
+import { merging } from './merge.ts';
 
 /** How an item of the backup compares with the one here. `newer`, `older`: the backup's, by when it was last told. */
 export type Compared = 'new' | 'same' | 'newer' | 'older' | 'conflict';
@@ -25,14 +26,21 @@ export interface RestorePlan {
 }
 
 /** Compares without changing anything. */
-export function planRestore(mine: Library, theirs: Library, invalid: readonly SetAside[]): RestorePlan {
-  const items = listsOf(theirs).flatMap(({ list, items: brought }) => {
+export const planRestore = (mine: Library, theirs: Library, invalid: readonly SetAside[]): RestorePlan => atOnce(planningRestore(mine, theirs, invalid));
+
+/** The same, one item at a step. */
+export function* planningRestore(mine: Library, theirs: Library, invalid: readonly SetAside[]): Stepwise<RestorePlan> {
+  const titleOf = titlesIn(theirs);
+  const lists = listsOf(theirs);
+  const of = lists.reduce((sum, { items: brought }) => sum + brought.length, 0);
+  const items: PlannedItem[] = [];
+  for (const { list, items: brought } of lists) {
     const here = new Map(itemsOf(mine, list).map((item) => [item.id, item]));
-    return brought.map((item): PlannedItem => {
-      const is = compare(here.get(item.id), item);
-      return { list, id: item.id, title: titleOf(theirs, list, item.id), is };
-    });
-  });
+    for (const item of brought) {
+      items.push({ list, id: item.id, title: titleOf(item), is: compare(here.get(item.id), item) });
+      yield { done: items.length, of };
+    }
+  }
   const counts = { new: 0, same: 0, newer: 0, older: 0, conflict: 0, invalid: invalid.length };
   for (const { is } of items) counts[is]++;
   const total = listsOf(mine).reduce((sum, { items: here }) => sum + here.length, 0);
@@ -41,11 +49,16 @@ export function planRestore(mine: Library, theirs: Library, invalid: readonly Se
 }
 
 /** The logbook after the restore. */
-export const restored = (mine: Library, theirs: Library, how: 'merge' | 'replace'): Library => (how === 'replace' ? theirs : merge(mine, theirs));
+export const restored = (mine: Library, theirs: Library, how: 'merge' | 'replace'): Library => atOnce(restoring(mine, theirs, how));
+
+/** The same, one item at a step. */
+export function* restoring(mine: Library, theirs: Library, how: 'merge' | 'replace'): Stepwise<Library> {
+  return how === 'replace' ? theirs : yield* merging(mine, theirs);
+}
 
 function compare(here: AnyKitItem | RecordItem | undefined, brought: AnyKitItem | RecordItem): Compared {
   if (!here) return 'new';
-  if (canonical(here) === canonical(brought)) return 'same';
+  if (isSame(here, brought)) return 'same';
   const [mine, theirs] = [toldAt(here), toldAt(brought)];
   if (coreOf(here) !== coreOf(brought) || mine === theirs) return 'conflict';
   return theirs > mine ? 'newer' : 'older';

@@ -68,5 +68,5 @@ function saveReport(session: Session): void {
     backup: backedUp.peek(),
     mishaps: troubles.peek().map(({ id }) => id),
   });
-  saveFile(`sweepbook-fault-${isoOf(at, 'day')}.json`, 'application/json', report);
+  saveFile(`sweepbook-fault-${isoOf(at, 'day')}.json`, 'application/json', [report]);
 }

@@ -10,19 +10,23 @@ import type { Library } from '../../logbook/library.ts';
 import { libraryIn } from '../session/libraryIn.ts';
 import { Empty } from '../empty/empty.ts';
 import { Heading } from '../parts/heading.tsx';
+import { HowFar } from '../parts/howFar.tsx';
 import { useSurroundings } from '../useSession.ts';
 import { Copies } from './copies.tsx';
 import { Restore } from './restore.tsx';
 import { saveBackup } from './saveBackup.ts';
 import { TableIn } from './tableIn.tsx';
+import { useHowFar } from './useHowFar.ts';
 
 export function FilesScreen() {
-  const { title, backup, table } = words('files');
+  const { title, backup, table, howFar } = words('files');
   const { session, way } = useSurroundings();
   const made = session.backedUp.value;
+  const long = useHowFar();
   const [said, setSaid] = useState('');
   const write = async (): Promise<void> => {
-    setSaid((await saveBackup(session)) ? '' : backup.withoutWords);
+    const whole = await long.through('writing', (tell) => saveBackup(session, tell));
+    setSaid(whole ? '' : backup.withoutWords);
   };
   const day = (): string => isoOf(session.clock(), 'day');
   return (
@@ -36,6 +40,7 @@ export function FilesScreen() {
         <button type="button" class="chief" onClick={() => void write()}>
           {backup.write}
         </button>
+        {long.now && <HowFar said={howFar[long.now.what](long.now.share)} share={long.now.share} />}
         {said && <p role="alert">{said}</p>}
         <Restore />
       </section>
@@ -44,7 +49,7 @@ export function FilesScreen() {
         <p class="small">{table.about}</p>
         <button
           type="button"
-          onClick={() => saveFile(`sweepbook-results-${day()}.csv`, 'text/csv', writeTable(libraryIn(session), styleFor(likedLanguages()[0])))}
+          onClick={() => saveFile(`sweepbook-results-${day()}.csv`, 'text/csv', [writeTable(libraryIn(session), styleFor(likedLanguages()[0]))])}
         >
           {table.write}
         </button>

@@ -1,34 +1,63 @@
 // Taking in a whole logbook: a backup, a table, or a copy of how it was. A copy of what is here is kept first; without one
-// nothing is touched. All of it goes to disk in one write, so that a crash leaves the old or the new and never a part.
-import { restored } from '../../logbook/backup/restore.ts';
+// nothing is touched. A crash leaves the old or the new and never a part (`inParts.ts`).
+import { restoring } from '../../logbook/backup/restore.ts';
 import type { Library as Logbook } from '../../logbook/library.ts';
 import { migrate } from '../../logbook/migrations.ts';
 import { KEY } from '../../logbook/keys.ts';
-import { contentsOf } from '../../logbook/stored.ts';
-import { changesBetween, libraryOf } from '../../logbook/storedLibrary.ts';
+import { checkingContents, contentsOf } from '../../logbook/stored.ts';
+import { comparing, libraryOf } from '../../logbook/storedLibrary.ts';
 import type { Takes, TakesFault } from '../../platform/takes.ts';
+import { unhurried } from '../../platform/unhurried.ts';
 import { DONE, failed, type Result } from '../../result.ts';
 import type { Moment } from '../../units.ts';
 import { joinTaught } from '../../voice/ownWords/forgetting.ts';
 import type { OwnWords } from '../../voice/ownWords/take.ts';
 import { words } from '../../words/catalogue.ts';
+import type { Changes } from './changes.ts';
+import type { Progress } from './howFar.ts';
+import { keepInParts } from './inParts.ts';
 import type { Keeper } from './keeper.ts';
 import type { LibraryStore } from './library.ts';
 import type { Ports } from './ports.ts';
 import type { Bringing } from './session.ts';
 
-type World = Pick<Ports, 'store' | 'snapshots' | 'now'> & { readonly keeper: Keeper; readonly library: LibraryStore };
+interface World extends Pick<Ports, 'store' | 'snapshots' | 'alone' | 'now'> {
+  readonly keeper: Keeper;
+  readonly library: LibraryStore;
+  readonly changes: Changes;
+  readonly bringing: Progress;
+}
 
-export async function bring({ store, snapshots, now, keeper, library }: World, brought: Logbook, how: Bringing): Promise<Result> {
-  const stored = await store.read();
+export const bring = (world: World, brought: Logbook, how: Bringing): Promise<Result> =>
+  world.alone(async () => {
+    const letIn = world.changes.hold();
+    let written: ReadonlySet<string> = new Set();
+    try {
+      return await takeIn(world, brought, how, (keys) => {
+        written = keys;
+      });
+    } finally {
+      letIn((key) => written.has(key));
+      world.bringing.over();
+    }
+  });
+
+/** The shares of the whole that the stages have come to when they end: writing takes the most. */
+const [READ, CHECKED, JOINED, COMPARED] = [0.2, 0.25, 0.3, 0.35];
+
+async function takeIn({ store, snapshots, now, keeper, library, bringing }: World, brought: Logbook, how: Bringing, writing: (keys: Set<string>) => void) {
+  const stored = await store.read(bringing.stage(0, READ));
   if (!stored.ok) return failed(words('store').fault(stored.fault));
-  const copied = await (await snapshots()).keep({ at: now(), why: 'before an import', stored: stored.value });
+  const at = now();
+  const copied = await (await snapshots()).keep({ at, why: 'before an import', stored: stored.value });
   if (!copied.ok) return failed(words('session').bringing.notCopied);
-  const { contents } = contentsOf(stored.value);
+  const { contents } = await unhurried(checkingContents(stored.value), bringing.stage(READ, CHECKED));
   const mine = libraryOf(contents);
-  const after = restored(mine, brought, how);
-  const changes = { ...changesBetween(mine, after), ...(how === 'replace' ? { [KEY.replaced]: now() } : {}) };
-  await keeper.keep(changes);
+  const after = await unhurried(restoring(mine, brought, how), bringing.stage(CHECKED, JOINED));
+  const different = await unhurried(comparing(mine, after), bringing.stage(JOINED, COMPARED));
+  const changes = { ...different, ...(how === 'replace' ? { [KEY.replaced]: now() } : {}) };
+  writing(new Set(Object.keys(changes)));
+  await keepInParts(keeper, changes, at, bringing.stage(COMPARED, 1));
   library.take({ ...contents, ...after });
   return Object.keys(changes).some((key) => keeper.waitsFor(key)) ? failed(words('session').stored.notOnDisk) : DONE;
 }

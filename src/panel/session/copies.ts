@@ -4,11 +4,12 @@ import { KEY, setAsideKey } from '../../logbook/keys.ts';
 import { isEmpty, type Stored } from '../../logbook/stored.ts';
 import { between, type Moment } from '../../units.ts';
 import { words } from '../../words/catalogue.ts';
+import { keepInParts } from './inParts.ts';
 import type { Keeper } from './keeper.ts';
 import type { Ports } from './ports.ts';
 import type { Mishaps } from './troubles.ts';
 
-export type CopyWorld = Pick<Ports, 'store' | 'snapshots' | 'now'> & { readonly keeper: Keeper; readonly troubles: Mishaps };
+export type CopyWorld = Pick<Ports, 'store' | 'snapshots' | 'alone' | 'now'> & { readonly keeper: Keeper; readonly troubles: Mishaps };
 
 const DAY = 24 * 60 * 60;
 
@@ -45,7 +46,8 @@ function offer(world: CopyWorld, at: Moment, reload: () => void): void {
     }
     const kit = there.value[KEY.kit];
     const stays = KEY.live in there.value ? { [KEY.live]: there.value[KEY.live] } : {};
-    await keeper.keep({ ...snapshot.value.stored, ...stays, ...(kit === undefined ? {} : { [setAsideKey(KEY.kit, now())]: kit }) });
+    const back = { ...snapshot.value.stored, ...stays, ...(kit === undefined ? {} : { [setAsideKey(KEY.kit, now())]: kit }) };
+    await keepInParts(keeper, back, at);
     troubles.clear('wiped');
     reload();
   }

@@ -3,8 +3,10 @@ import { computed, effect, signal } from '@preact/signals';
 import { KEY } from '../../logbook/keys.ts';
 import { understood } from '../../sweep/understood.ts';
 import type { Moment } from '../../units.ts';
+import { watchChanges } from './changes.ts';
 import { createGestures } from './gestures.ts';
 import { createHearing } from './hearing.ts';
+import { createProgress } from './howFar.ts';
 import { createKeeper } from './keeper.ts';
 import type { contentsOf as ContentsOf, Desk, settled as Settled } from './desk.ts';
 import type { Engine } from './engine.ts';
@@ -26,6 +28,8 @@ const unsaved = () => failed([{ field: null, sentence: firstWords().notRead }]);
 export function createSession(ports: Ports): Session {
   const { store, now } = ports;
   const troubles = createTroubles();
+  const reading = createProgress();
+  const bringing = createProgress();
   let desk: Desk | null = null;
   let contentsOf: typeof ContentsOf | null = null;
   let settled: typeof Settled | null = null;
@@ -64,11 +68,11 @@ export function createSession(ports: Ports): Session {
   );
   hearing.start(live, library, told, attending, nextLens);
 
-  store.onChange((changes) => {
+  const changes = watchChanges(store, (changed) => {
     if (!contentsOf || !library.isFilled()) return;
-    const read = contentsOf(changes);
-    library.changed(changes, read);
-    if (KEY.live in changes) live.follow(read.contents.live);
+    const read = contentsOf(changed);
+    library.changed(changed, read);
+    if (KEY.live in changed) live.follow(read.contents.live);
   });
 
   /** A part of the panel that reading needs is not there: nothing stored has been touched. */
@@ -78,8 +82,14 @@ export function createSession(ports: Ports): Session {
   }
 
   async function read(): Promise<void> {
+    const letIn = changes.hold();
+    await readHeld().finally(() => letIn());
+  }
+
+  async function readHeld(): Promise<void> {
     const [part] = await Promise.all([import('./desk.ts'), readWords('kit', 'session', 'store', 'spoken', 'sweep', 'trouble')]).catch(() => [null]);
-    const contents = part ? await part.load({ ...ports, keeper, troubles }, () => void read()).catch(() => unread()) : unread();
+    const contents = part ? await part.load({ ...ports, keeper, troubles, reading }, () => void read()).catch(() => unread()) : unread();
+    reading.over();
     if (!part || contents === null) return;
     desk = part.createDesk({ library, live, newId: ports.newId, now });
     ({ contentsOf, settled, engine } = part);
@@ -121,6 +131,8 @@ export function createSession(ports: Ports): Session {
 
   return {
     ready: read(),
+    reading: reading.share,
+    bringing: bringing.share,
     sweep: live.sweep,
     role: live.role,
     kit: library.kit,
@@ -196,20 +208,20 @@ export function createSession(ports: Ports): Session {
     cropsOf: async ({ crops }) => (crops === null ? got(null) : (await ports.crops()).read(crops)),
     async bring(other, how) {
       const { bring } = await import('./bringing.ts');
-      return bring({ ...ports, keeper, library }, other, how);
+      return bring({ ...ports, keeper, library, changes, bringing }, other, how);
     },
     async copies() {
       return (await ports.snapshots()).times();
     },
     async bringBack(at) {
       const { bringBack } = await import('./bringing.ts');
-      return bringBack({ ...ports, keeper, library }, at);
+      return bringBack({ ...ports, keeper, library, changes, bringing }, at);
     },
     taught: async () => (await ports.takes()).read(),
     taughtInAll: async () => (await ports.takes()).all(),
     bringTaught: async (brought, how) => (await import('./bringing.ts')).bringTaught(await ports.takes(), brought, how),
     eraseHeard: async () => (await import('./erasing.ts')).eraseHeard({ ...ports, keeper, library, live }),
-    backUp: () => library.backUp(now()),
+    backUp: library.backUp,
     say: live.carrier.tell,
     sayNext: live.carrier.tellNext,
     sayShown: (sentence, when) => live.carrier[when === 'now' ? 'tell' : 'tellNext']({ spoken: sentence }),

@@ -1,4 +1,5 @@
 // The session of a real panel: every port is the browser itself.
+import { alone } from '../../platform/alone.ts';
 import { createAlarms } from '../../platform/alarm.ts';
 import { newId, newSeed } from '../../platform/chance.ts';
 import { now } from '../../platform/clock.ts';
@@ -25,6 +26,7 @@ export const openSession = (): Session =>
     crops: async () => (await import('../../platform/keptCrops.ts')).keptCrops,
     synced: async () => (await import('../../platform/syncedStore.ts')).syncedStore,
     ownership: createOwnership(),
+    alone,
     alarms: createAlarms(),
     tones: createTones(),
     speech: createSpeech(tag),

@@ -1,4 +1,5 @@
 // The world as a session needs it. The real ports come from the platform folder; tests bring their own.
+import type { Alone } from '../../platform/alone.ts';
 import type { Alarms } from '../../platform/alarm.ts';
 import type { Microphone } from '../../platform/ear/asking.ts';
 import type { Ear } from '../../platform/ear/ear.ts';
@@ -24,6 +25,8 @@ export interface Ports {
   readonly crops: () => Promise<KeptCrops>;
   readonly synced: () => Promise<SyncedStore>;
   readonly ownership: Ownership;
+  /** Waits until no window takes in a whole logbook, and keeps others from it. */
+  readonly alone: Alone;
   readonly alarms: Alarms;
   readonly tones: Tones;
   readonly speech: Speech;

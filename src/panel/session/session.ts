@@ -144,6 +144,10 @@ export interface Attendant {
 export interface Session {
   /** Resolves when what was stored has been read; before that everything is empty. */
   readonly ready: Promise<void>;
+  /** How much of a large logbook has been read, from 0 to 1; null when it is small or read. */
+  readonly reading: ReadonlySignal<number | null>;
+  /** How far a large logbook that is brought in is, from 0 to 1; null when none is. */
+  readonly bringing: ReadonlySignal<number | null>;
   /** The live sweep, if any; it stays until `leave`. */
   readonly sweep: ReadonlySignal<SweepState | null>;
   readonly role: ReadonlySignal<Role>;
@@ -235,8 +239,8 @@ export interface Session {
   copies(): Promise<Result<readonly Moment[], CopyFault>>;
   /** Puts the logbook back as it was then; what is here now becomes a copy. */
   bringBack(at: Moment): Promise<Result>;
-  /** A backup file was written. */
-  backUp(): void;
+  /** A backup file was written, of the logbook as it was then. */
+  backUp(at: Moment): void;
   /** Says this aloud at once, whatever was being said, if speaking is on; and announces it. */
   say(words: InWords): void;
   /** Says it when what is being said has been said. */

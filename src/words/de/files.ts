@@ -10,6 +10,12 @@ export const words: FilesWords = {
   title: 'Sicherung und Tabellen',
   drop: 'Auswählen oder hier ablegen.',
   unread: 'Diese Datei ist nicht lesbar. Prüfen Sie, ob es sie noch gibt, und wählen Sie sie neu.',
+  howFar: {
+    writing: (share) => `Die Sicherung wird geschrieben: ${write.percent(share)}.`,
+    reading: (share) => `Die Datei wird gelesen: ${write.percent(share)}.`,
+    comparing: (share) => `Sie wird mit dem Bestand verglichen: ${write.percent(share)}.`,
+    bringing: (share) => `Sie wird eingespielt: ${write.percent(share)}.`,
+  },
   backup: {
     title: 'Sicherung',
     about: 'Sie enthält die Ausrüstung, das Logbuch und die angelernten Wörter, nicht aber die kleinen Ausschnitte von Aufnahmen.',

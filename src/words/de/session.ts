@@ -6,6 +6,7 @@ import { write } from './write.ts';
 
 export const words: SessionWords = {
   stored: {
+    reading: (share) => `Das Logbuch wird gelesen: ${write.percent(share)}.`,
     readAgain: 'Neu lesen',
     tooNew: 'Was hier gespeichert ist, hat ein neueres Sweepbook geschrieben. Aktualisieren Sie dieses. Bis dahin wird nichts geändert.',
     spoilt: (key, field, place) =>
@@ -24,6 +25,7 @@ export const words: SessionWords = {
     bringBack: 'Zurückholen',
   },
   bringing: {
+    brokenOff: 'Das Einspielen eines Logbuchs wurde unterbrochen, deshalb ist alles wie zuvor. Spielen Sie es noch einmal ein.',
     notCopied:
       'Was hier ist, ließ sich nicht vorher kopieren, deshalb wurde nichts eingespielt. Schaffen Sie Platz auf der Festplatte und versuchen Sie es noch einmal.',
     tooNew: 'Diese Kopie stammt von einem neueren Sweepbook. Aktualisieren Sie dieses und versuchen Sie es noch einmal.',

@@ -10,6 +10,12 @@ export const words: FilesWords = {
   title: 'Backup and tables',
   drop: 'Choose it, or drop it here.',
   unread: 'This file cannot be read. Check that it is still there, then choose it again.',
+  howFar: {
+    writing: (share) => `Writing the backup: ${write.percent(share)}.`,
+    reading: (share) => `Reading the file: ${write.percent(share)}.`,
+    comparing: (share) => `Comparing it with what is here: ${write.percent(share)}.`,
+    bringing: (share) => `Bringing it in: ${write.percent(share)}.`,
+  },
   backup: {
     title: 'Backup',
     about: 'It holds the kit, the logbook and the words you taught. The small crops kept of photographs are not in it.',

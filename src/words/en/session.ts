@@ -6,6 +6,7 @@ import { write } from './write.ts';
 
 export const words: SessionWords = {
   stored: {
+    reading: (share) => `Reading the logbook: ${write.percent(share)}.`,
     readAgain: 'Read it again',
     tooNew: 'What is stored here was written by a newer Sweepbook. Update this one. Until then, nothing is changed.',
     spoilt: (key, field, place) =>
@@ -24,6 +25,7 @@ export const words: SessionWords = {
     bringBack: 'Bring it back',
   },
   bringing: {
+    brokenOff: 'Bringing in a logbook was broken off, so everything is as it was before. Bring it in again.',
     notCopied: 'What is here could not be copied first, so nothing was brought in. Free some space on the disk, then try again.',
     tooNew: 'This copy was made by a newer Sweepbook. Update this one, then try again.',
   },

@@ -10,6 +10,12 @@ export const words: FilesWords = {
   title: 'Copias y tablas',
   drop: 'Elíjala o suéltela aquí.',
   unread: 'No se puede leer este archivo. Compruebe que siga en su sitio y vuelva a elegirlo.',
+  howFar: {
+    writing: (share) => `Creando la copia: ${write.percent(share)}.`,
+    reading: (share) => `Leyendo el archivo: ${write.percent(share)}.`,
+    comparing: (share) => `Comparándola con lo que hay aquí: ${write.percent(share)}.`,
+    bringing: (share) => `Recuperándola: ${write.percent(share)}.`,
+  },
   backup: {
     title: 'Copia de seguridad',
     about: 'Contiene el equipo, el cuaderno y sus palabras propias. Los pequeños recortes guardados de las fotos no están en ella.',

@@ -59,7 +59,6 @@ export function brings({ counts, onlyHere }: RestorePlan): readonly string[] {
 function titled(title: Title): string {
   switch (title.by) {
     case 'name':
-    case 'id':
       return title.name;
     case 'situation':
       return `${pair({ lens: title.lens ?? 'objetivo desconocido', body: title.body ?? 'cuerpo desconocido' })}, ${place(title)}`;

@@ -6,6 +6,7 @@ import { write } from './write.ts';
 
 export const words: SessionWords = {
   stored: {
+    reading: (share) => `Se está leyendo el cuaderno: ${write.percent(share)}.`,
     readAgain: 'Leer otra vez',
     tooNew: 'Los datos guardados aquí son de un Sweepbook más nuevo. Actualice este. Hasta entonces no se cambia nada.',
     spoilt: (key, field, place) =>
@@ -24,6 +25,7 @@ export const words: SessionWords = {
     bringBack: 'Recuperarla',
   },
   bringing: {
+    brokenOff: 'La recuperación de un cuaderno se interrumpió, así que todo está como antes. Vuelva a recuperarlo.',
     notCopied: 'No se pudo hacer antes una copia de lo que hay aquí, así que no se ha importado nada. Libere espacio en el disco e inténtelo otra vez.',
     tooNew: 'Esta copia es de un Sweepbook más nuevo. Actualice este e inténtelo otra vez.',
   },

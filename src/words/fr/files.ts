@@ -10,6 +10,12 @@ export const words: FilesWords = {
   title: 'Sauvegarde et tableaux',
   drop: 'Choisissez le fichier, ou déposez-le ici.',
   unread: 'Ce fichier ne peut pas être lu. Vérifiez qu’il existe toujours, puis choisissez-le de nouveau.',
+  howFar: {
+    writing: (share) => `Écriture de la sauvegarde : ${write.percent(share)}.`,
+    reading: (share) => `Lecture du fichier : ${write.percent(share)}.`,
+    comparing: (share) => `Comparaison avec ce qui est ici : ${write.percent(share)}.`,
+    bringing: (share) => `Rétablissement : ${write.percent(share)}.`,
+  },
   backup: {
     title: 'Sauvegarde',
     about: 'Elle contient le matériel, le carnet et les mots appris. Les petits extraits gardés des photos n’y sont pas.',

@@ -6,6 +6,7 @@ import { write } from './write.ts';
 
 export const words: SessionWords = {
   stored: {
+    reading: (share) => `Lecture du carnet : ${write.percent(share)}.`,
     readAgain: 'Relire',
     tooNew: 'Les données présentes ici ont été écrites par un Sweepbook plus récent. Mettez celui-ci à jour. D’ici là, rien n’est modifié.',
     spoilt: (key, field, place) =>
@@ -24,6 +25,7 @@ export const words: SessionWords = {
     bringBack: 'La rétablir',
   },
   bringing: {
+    brokenOff: 'L’import d’un carnet a été interrompu, tout est donc comme avant. Recommencez-le.',
     notCopied: 'Ce qui est ici n’a pas pu être copié d’abord : rien n’a donc été importé. Libérez de la place sur le disque, puis réessayez.',
     tooNew: 'Cette copie a été faite par un Sweepbook plus récent. Mettez celui-ci à jour, puis réessayez.',
   },

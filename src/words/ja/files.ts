@@ -10,6 +10,12 @@ export const words: FilesWords = {
   title: 'バックアップと表',
   drop: '選ぶか、ここにドロップ。',
   unread: 'このファイルを読み込めません。元の場所にあるか確かめて、選び直してください。',
+  howFar: {
+    writing: (share) => `バックアップを書き出しています：${write.percent(share)}`,
+    reading: (share) => `ファイルを読み込んでいます：${write.percent(share)}`,
+    comparing: (share) => `今の内容と比べています：${write.percent(share)}`,
+    bringing: (share) => `取り込んでいます：${write.percent(share)}`,
+  },
   backup: {
     title: 'バックアップ',
     about: '機材、記録帳、登録した言葉が入ります。写真の切り出し画像は入りません。',

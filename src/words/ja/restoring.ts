@@ -47,7 +47,6 @@ export function brings({ counts, onlyHere }: RestorePlan): readonly string[] {
 function titled(title: Title): string {
   switch (title.by) {
     case 'name':
-    case 'id':
       return title.name;
     case 'situation':
       return `${pair({ lens: title.lens ?? '不明なレンズ', body: title.body ?? '不明なボディ' })}、${place(title)}`;

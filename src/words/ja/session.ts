@@ -6,6 +6,7 @@ import { write } from './write.ts';
 
 export const words: SessionWords = {
   stored: {
+    reading: (share) => `記録帳を読み込んでいます：${write.percent(share)}`,
     readAgain: '読み込み直す',
     tooNew: '保存内容は、より新しいSweepbookで書かれています。このSweepbookを更新してください。それまでは何も変更しません。',
     spoilt: (key, field, place) =>
@@ -23,6 +24,7 @@ export const words: SessionWords = {
     bringBack: '控えから戻す',
   },
   bringing: {
+    brokenOff: '記録帳の取り込みが途中で終わったため、すべて取り込む前の状態に戻しました。もう一度取り込んでください。',
     notCopied: '取り込み前の控えを作れなかったため、何も取り込みませんでした。ディスクの空きを増やしてから、もう一度試してください。',
     tooNew: 'この控えは、より新しいSweepbookで作られています。このSweepbookを更新してから、もう一度試してください。',
   },

@@ -1,8 +1,9 @@
 // Contract of taking in a whole logbook, and of two windows that change the kit at once: nothing acknowledged is lost, and
 // nothing is brought in without a copy of what was there.
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { libraryWith, sweepRecord, T0 } from '../../logbook/libraryWith.ts';
 import { ownWordsOf, type Take } from '../../../src/voice/ownWords/take.ts';
+import { words } from '../../../src/words/catalogue.ts';
 import { addKit } from './sweeping.ts';
 import { Computer, settle, type Window } from './world.ts';
 
@@ -15,6 +16,8 @@ async function atWork(): Promise<{ computer: Computer; window: Window }> {
 }
 
 const backup = libraryWith({ records: [sweepRecord('r', T0, 2, 9)], entries: [{ id: 'e', value: 5 }], notes: [{ id: 'n' }] });
+const MANY = 1500;
+const large = libraryWith({ records: Array.from({ length: MANY }, (_, index) => sweepRecord(`many-${index}`, T0 + index, 1, 5)) });
 const lenses = ({ session }: Window): string[] => session.kit.value.lenses.map(({ name }) => name).sort();
 
 describe('another logbook', () => {
@@ -45,6 +48,57 @@ describe('another logbook', () => {
     computer.log.length = 0;
     await window.session.bring(backup, 'merge');
     expect(computer.log.filter((line) => line.startsWith('write'))).toHaveLength(1);
+  });
+
+  test('that is large goes to disk in parts, tells how far it is, and bears a mark until all of it is there', async () => {
+    const { computer, window } = await atWork();
+    const shares: (number | null)[] = [];
+    const stop = window.session.bringing.subscribe((share) => void shares.push(share));
+    computer.log.length = 0;
+    expect(await window.session.bring(large, 'merge')).toEqual({ ok: true });
+    stop();
+    const writes = computer.log.filter((line) => line.startsWith('write'));
+    expect(writes[0]).toBe('write bringing');
+    expect(writes.length).toBeGreaterThan(5);
+    expect(computer.log.at(-1)).toBe('remove bringing');
+    const told = shares.filter((share) => share !== null);
+    expect(told.length).toBeGreaterThan(3);
+    expect(told).toEqual(told.toSorted((a, b) => a - b));
+    expect(shares.at(-1)).toBeNull();
+    expect(window.session.records.value).toHaveLength(MANY);
+    const again = await computer.open();
+    expect(again.session.records.value).toHaveLength(MANY);
+  });
+
+  test('that is large and was broken off is gone at the next start, in one sentence, and nothing else is', async () => {
+    const { computer, window } = await atWork();
+    await window.session.bring(backup, 'merge');
+    const before = structuredClone(computer.disk);
+    computer.pass(60);
+    computer.power = 4;
+    void window.session.bring(large, 'replace');
+    await vi.waitFor(() => expect(computer.power).toBe(0));
+    await window.crash();
+    computer.power = Infinity;
+    expect(computer.disk).toHaveProperty('bringing');
+    expect(Object.keys(computer.disk).length).toBeGreaterThan(Object.keys(before).length);
+
+    const again = await computer.open();
+    expect(computer.disk).toEqual(before);
+    expect(again.session.records.value.map(({ id }) => id)).toEqual(['r']);
+    expect(again.session.troubles.value.map(({ sentence }) => sentence)).toEqual([words('session').bringing.brokenOff]);
+    expect(await again.session.bring(large, 'merge')).toEqual({ ok: true });
+  });
+
+  test('that comes in while another window saves keeps what that one saved', async () => {
+    const { computer, window } = await atWork();
+    const other = await computer.open();
+    const bringing = window.session.bring(large, 'merge');
+    other.session.noteOn({ of: 'b', at: T0, what: 'service', note: 'meanwhile' });
+    await bringing;
+    await settle();
+    expect(window.session.notes.value.map(({ note }) => note)).toContain('meanwhile');
+    expect(other.session.records.value).toHaveLength(MANY);
   });
 
   test('in place of what is here leaves nothing of it, and the copy brings it back', async () => {

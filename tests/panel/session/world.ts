@@ -52,6 +52,8 @@ export class Computer {
   time = moment(1_000_000_000_000);
   /** The disk refuses every write. */
   full = false;
+  /** Writes until the power goes: then nothing is written or answered any more. */
+  power = Infinity;
   /** The browser's, best liked first. */
   languages: readonly string[] = ['en-GB'];
   readonly log: string[] = [];
@@ -167,6 +169,8 @@ export class Window {
     const { log } = computer;
     const write = (change: () => Record<string, unknown>): Promise<Result<undefined, StoreFault>> => {
       if (computer.full) return Promise.resolve(failed(NO_ROOM));
+      if (computer.power === 0) return new Promise(() => undefined);
+      computer.power -= 1;
       computer.written(change());
       return Promise.resolve(got(undefined));
     };
@@ -229,6 +233,7 @@ export class Window {
             this.onSynced = listener;
           },
         }),
+      alone: (work) => work(),
       ownership: {
         claim: () => {
           computer.holder ??= this;
