@@ -58,6 +58,7 @@ export function createSession(ports: Ports): Session {
       return far;
     },
   });
+  effect(() => ports.keepSteady(isTimed(live.sweep.value?.phase.name)));
   const attending = signal<Attendant | null>(null);
   const leftFor = signal<LeftFor | null>(null);
   // Beside a sweep a press waits for a possible second one, as it does during a hold.
@@ -244,6 +245,9 @@ export function createSession(ports: Ports): Session {
     dismiss: troubles.dismiss,
   };
 }
+
+/** The time of a hold is being taken. */
+const isTimed = (phase: string | undefined): boolean => phase === 'holding' || phase === 'judging';
 
 /** A sweep begins, is shown and moves only when what is stored has been read. */
 function notYet(): never {

@@ -2,7 +2,7 @@
 import { alone } from '../../platform/alone.ts';
 import { createAlarms } from '../../platform/alarm.ts';
 import { newId, newSeed } from '../../platform/chance.ts';
-import { now } from '../../platform/clock.ts';
+import { keepSteady, now } from '../../platform/clock.ts';
 import { browserRecogniser } from '../../platform/ear/available.ts';
 import { installed } from '../../platform/installed.ts';
 import { createOwnership } from '../../platform/ownership.ts';
@@ -39,6 +39,7 @@ export const openSession = (): Session =>
     languages: { liked: likedLanguages, wear: wearLanguages },
     installed,
     now,
+    keepSteady,
     newId,
     newSeed,
     openPage,

@@ -40,6 +40,8 @@ export interface Ports {
   readonly languages: { readonly liked: () => readonly string[]; readonly wear: (languages: Languages) => void };
   readonly installed: Installed;
   readonly now: () => Moment;
+  /** Whether `now` only runs, and follows no date that is set anew. */
+  readonly keepSteady: (on: boolean) => void;
   readonly newId: () => string;
   readonly newSeed: () => number;
   readonly openPage: (page: Page) => void;

@@ -28,6 +28,17 @@ test('a hold during which the computer slept does not count', async () => {
   expect(computer.journal().at(-1)).toBe('cut off');
 });
 
+test('from the beginning of a hold to its verdict time only runs, whatever becomes of the date', async () => {
+  const { window } = await sweeping();
+  expect(window.steady).toBe(false);
+  await window.tell('holding');
+  expect(window.steady).toBe(true);
+  await window.ring('hold time');
+  expect(window.steady).toBe(true);
+  await window.tell('solid');
+  expect(window.steady).toBe(false);
+});
+
 test('nobody answers: asked once more, then the hold is asked for again', async () => {
   const { computer, window } = await sweeping();
   await window.tell('holding');

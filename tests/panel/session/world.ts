@@ -108,6 +108,8 @@ export class Window {
   deaf = 0;
   /** The languages that the page says it is in. */
   worn: Languages | null = null;
+  /** Its time only runs, whatever becomes of the date. */
+  steady = false;
   /** The route of sound is kept awake. */
   routeAwake = false;
   readonly loudnesses: number[] = [];
@@ -332,6 +334,9 @@ export class Window {
       browserRecognises: true,
       installed: { version: () => '0.1.0', browser: () => 'Heron 5', lastSeen: () => null, see: () => undefined, openShortcuts: null },
       now: () => computer.time,
+      keepSteady: (on) => {
+        this.steady = on;
+      },
       newId: () => `id-${++ids}`,
       newSeed: () => 7,
       openPage: (page) => log.push(`open ${page}`),
