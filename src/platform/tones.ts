@@ -7,6 +7,11 @@ import type { Note } from './sounding.ts';
 export interface Tones {
   /** Sounds the tone `after` so many seconds, and tells how long it is; `loudness`: 0 to 1. */
   play(tone: Tone, after: Seconds, loudness: number): Seconds;
+  /**
+   * The same for a tone that is sure to be asked for then, unless it is cancelled: it sounds on time by the audio clock, however busy the
+   * computer is. Asked for by `play` when it is due, it is not sounded twice.
+   */
+  foresee(tone: Tone, after: Seconds, loudness: number): void;
   /** Takes back what has been scheduled but not begun. */
   cancel(): void;
   /** To be called at a gesture of the person: before the first one a browser may keep sound back. */
@@ -44,6 +49,7 @@ export function createTones(): Tones {
       sounding.then(({ play }) => play(notes, after, loudness)).catch(() => undefined);
       return seconds(Math.max(...notes.map(({ to }) => to)));
     },
+    foresee: (tone, after, loudness) => void sounding.then(({ foresee }) => foresee(NOTES[tone], after, loudness)).catch(() => undefined),
     late: () => late.asked(),
     wake: () => void sounding.then(({ wake }) => wake()).catch(() => undefined),
     cancel: () => void sounding.then(({ cancel }) => cancel()).catch(() => undefined),

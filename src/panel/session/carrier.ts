@@ -120,10 +120,17 @@ export function createCarrier(world: CarrierWorld, owner: CarrierOwner): Carrier
     }, after * 1000);
   }
 
+  /** By the audio clock, which is on time where the alarm of the hold is not. */
+  function foreseeEnd(due: Moment): void {
+    const settings = world.settings.peek();
+    if (settings.sound) world.tones.foresee('end', between(world.now(), due), settings.loudness);
+  }
+
   function wake(alarm: Alarm, after: Seconds, at: Moment): void {
     // The hold began with its event, however long the disk took; the other waits begin when their turn comes.
     const from = alarm === 'hold time' ? at : world.now();
     const due = moment(from + after * 1000);
+    if (alarm === 'hold time') foreseeEnd(due);
     world.alarms.set(alarm, due, (late) => owner.ring(alarm, due, late));
   }
 

@@ -21,7 +21,8 @@ const Unfinished = late(async () => (await import('./unfinished.tsx')).Unfinishe
 export function StartScreen({ ready }: { readonly ready: boolean }) {
   const { session, way } = useSurroundings();
   const sweep = session.sweep.value;
-  const updated = useUpdated(ready && sweep === null);
+  // For a moment it also stands in for a sweep that was just left.
+  const updated = useUpdated(ready && sweep === null && way.place.value.at === 'start');
   return (
     <>
       <First go={way.go} beside={ready ? <VoiceMark /> : undefined} />

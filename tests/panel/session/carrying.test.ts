@@ -28,6 +28,17 @@ test('the alarm of a hold counts from the press, however long the disk took', as
   expect(window.due('hold time')).toBe(pressed + 5000);
 });
 
+test('the end tone of a hold is foreseen from the press, however long the disk took; without sound none is', async () => {
+  const { computer, window } = await sweeping();
+  window.session.input({ told: 'hold', by: 'key', heard: null });
+  computer.pass(2);
+  await settle();
+  expect(window.foreseen).toEqual({ tone: 'end', after: 3 });
+  const { window: silent } = await sweeping({ sound: false });
+  await silent.tell('holding');
+  expect(silent.foreseen).toBeNull();
+});
+
 test('a new step cuts off speech, and drops what the step before still wanted', async () => {
   const { computer, window } = await sweeping({ manner: { pace: { set: 'counted', toDial: 6 as never } } });
   await window.tell('holding');

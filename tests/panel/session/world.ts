@@ -113,6 +113,8 @@ export class Window {
   /** The route of sound is kept awake. */
   routeAwake = false;
   readonly loudnesses: number[] = [];
+  /** The tone that sounds by itself when it is due. */
+  foreseen: { readonly tone: string; readonly after: number } | null = null;
   /** How much later than it is asked for sound comes out. */
   late = seconds(0);
   /** No voice of the computer answers. */
@@ -270,6 +272,7 @@ export class Window {
           log.push(after === 0 ? `tone ${tone}` : `tone ${tone} in ${after}`);
           return seconds(0.1);
         },
+        foresee: (tone, after) => void (this.foreseen = { tone, after }),
         cancel: () => undefined,
         wake: () => undefined,
         late: () => this.late,
