@@ -6,11 +6,13 @@ import { existsSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { hearing } from './hearing/hearing.ts';
 import { isMet, type Family, type Figure } from './figure.ts';
+import { holdTimer } from './holdTimer/holdTimer.ts';
 import { lookUp } from './lookUp/lookUp.ts';
 import { paint } from './paint/paint.ts';
 import { panel } from './panel.ts';
 import { photographs } from './photographs/photographs.ts';
 import { readingTime } from './photographs/readingTime.ts';
+import { records } from './records/records.ts';
 import { suggestion } from './suggestion.ts';
 import { awkwardSweeps } from './sweep/awkwardFamily.ts';
 import { memory } from './sweep/memoryFamily.ts';
@@ -37,6 +39,8 @@ const families: readonly Family[] = [
   panel,
   paint,
   lookUp,
+  records,
+  holdTimer,
   hearing,
   photographs,
   readingTime,

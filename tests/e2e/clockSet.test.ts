@@ -83,6 +83,7 @@ test('set forward and back between holds, every hold counts and nothing waits fo
     await inHold(seat);
     await untilPhase(seat, 'judging');
     await press(seat, done % 2 === 0 ? 'f' : 'd');
-    await until(seat, `${done + 2} holds`, ({ holds }) => holds.length === done + 2);
+    const { value, holds } = await until(seat, `${done + 2} holds`, (seen) => seen.holds.length === done + 2 && seen.phase === 'dialling');
+    expect([value !== null, holds.length]).toEqual([true, done + 2]);
   }
 });

@@ -70,7 +70,7 @@ test('reloaded in mid-hold, the panel opens on the same sweep with every hold, a
   await reload(chromium);
   const seat = await again(chromium, before);
   await press(seat, 'x');
-  await untilPhase(seat, 'finished');
+  expect((await untilPhase(seat, 'finished')).holds).toHaveLength(3);
 });
 
 test('a newer version loaded over it in mid-hold goes on with the sweep, and says afterwards that it is new', async () => {

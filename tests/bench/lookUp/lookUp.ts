@@ -41,7 +41,7 @@ export const lookUp: Family = {
 };
 
 /** The least of a few rounds for each text, in ascending order: what the work takes when nothing else runs. */
-function timesOf(texts: readonly string[], work: (text: string) => unknown): number[] {
+export function timesOf(texts: readonly string[], work: (text: string) => unknown): number[] {
   const least = texts.map(() => Infinity);
   for (let round = 0; round < ROUNDS; round++) {
     texts.forEach((text, index) => {

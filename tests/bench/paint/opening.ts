@@ -18,15 +18,15 @@ export async function opening(extension: string): Promise<Opening> {
   try {
     await new Promise((go) => setTimeout(go, QUIET));
     const { panel, clicked } = await chromium.clickToolbar();
-    const seen = await panel.evaluate(seenAt);
+    const seen = await panel.evaluate(seenAt, true);
     return { first: seen.first - clicked, whole: seen.whole === null ? null : seen.whole - clicked };
   } finally {
     await chromium.close();
   }
 }
 
-/** Runs in the page; moments by the machine's clock. */
-async function seenAt(): Promise<{ first: number; whole: number | null }> {
+/** Runs in the page; moments by the machine's clock. `waits`: until the screen stands with all that is stored. */
+export async function seenAt(waits: boolean): Promise<{ first: number; whole: number | null }> {
   const at = (time: number): number => performance.timeOrigin + time;
   const drawn = new Promise<number>((done) => {
     new PerformanceObserver((list) => {
@@ -36,7 +36,7 @@ async function seenAt(): Promise<{ first: number; whole: number | null }> {
   });
   const main = document.querySelector('main');
   const stands = new Promise<number | null>((done) => {
-    if (!main) return done(null);
+    if (!main || !waits) return done(null);
     const look = (): void => (main.dataset['screen'] === undefined ? void setTimeout(look, 1) : done(performance.now()));
     look();
   });
