@@ -2,7 +2,9 @@
 // typed. A focused button keeps Enter and Space, but the switch itself is one with the keys.
 import { useLayoutEffect } from 'preact/hooks';
 import type { Word } from '../../sweep/inputs.ts';
+import { waitOf } from '../../platform/clock.ts';
 import { heeded } from '../../sweep/heeded.ts';
+import type { Seconds } from '../../units.ts';
 import { useSession } from '../useSession.ts';
 import { isSwitchKey, wordOfKey } from './keys.ts';
 
@@ -18,7 +20,7 @@ export function useKeys(tell: (word: Word) => void, instead?: readonly Word[]): 
         event.preventDefault();
         if (down !== null || event.repeat) return;
         down = event.key;
-        session.contact('down');
+        session.contact('down', waitOf(event));
         return;
       }
       const word = wordOfKey(event.key, instead ?? heeded(session.understood.peek()?.words ?? []));
@@ -30,13 +32,14 @@ export function useKeys(tell: (word: Word) => void, instead?: readonly Word[]): 
       if (event.key !== down) return;
       // Space clicks a focused button when it comes up.
       event.preventDefault();
-      lost();
+      up(waitOf(event));
     };
     /** Whatever was down counts as up: its keyup will never arrive. */
-    const lost = (): void => {
+    const lost = (): void => up();
+    const up = (waited?: Seconds): void => {
       if (down === null) return;
       down = null;
-      session.contact('up');
+      session.contact('up', waited);
     };
     document.addEventListener('keydown', pressed);
     document.addEventListener('keyup', released);

@@ -162,11 +162,11 @@ export function createSession(ports: Ports): Session {
       touched();
       told.take(input);
     },
-    contact(move) {
+    contact(move, waited) {
       touched();
       // With the press, whoever has understood already cuts the prompt short.
       if (move === 'down' && live.role.peek() === 'owner') live.carrier.hush();
-      if (!hearing.contact(move)) gestures.contact(move);
+      if (!hearing.contact(move)) gestures.contact(move, waited);
     },
     async begin(beginning) {
       if (!library.isFilled()) return failed(firstWords().notRead);

@@ -3,11 +3,12 @@ import { signal, type ReadonlySignal } from '@preact/signals';
 import type { Input } from '../../sweep/inputs.ts';
 import { lookAgainAt, moveSwitch, RELEASED, type Contact, type OneSwitch } from '../../sweep/oneSwitch.ts';
 import type { Phase } from '../../sweep/state.ts';
-import { moment, type Moment } from '../../units.ts';
+import { moment, seconds, type Moment, type Seconds } from '../../units.ts';
 
 export interface Gestures {
   readonly pressed: ReadonlySignal<Moment | null>;
-  contact(move: 'down' | 'up'): void;
+  /** `waited`: how long ago it was. */
+  contact(move: 'down' | 'up', waited?: Seconds): void;
 }
 
 export function createGestures(now: () => Moment, phase: () => Phase['name'] | null, tell: (input: Input) => void): Gestures {
@@ -27,9 +28,9 @@ export function createGestures(now: () => Moment, phase: () => Phase['name'] | n
 
   return {
     pressed,
-    contact(direction) {
+    contact(direction, waited = seconds(0)) {
       const during = phase();
-      const at = now();
+      const at = moment(now() - waited * 1000);
       if (direction === 'up') move({ move: 'up', at });
       else if (during !== null) move({ move: 'down', at, during });
     },

@@ -186,8 +186,8 @@ export interface Session {
 
   /** Everything a person does during a sweep, but for the one switch. */
   input(input: Input): void;
-  /** The one switch went down or came up: keydown and keyup of its keys, or a pointer on its button. */
-  contact(move: 'down' | 'up'): void;
+  /** The one switch went down or came up: keydown and keyup of its keys, or a pointer on its button; `waited`: how long ago. */
+  contact(move: 'down' | 'up', waited?: Seconds): void;
   begin(beginning: Beginning): Promise<Result>;
   /** Away from the sweep, back to the start. One that is not finished is finished first, so nothing is lost. */
   leave(): void;

@@ -28,6 +28,16 @@ test('the alarm of a hold counts from the press, however long the disk took', as
   expect(window.due('hold time')).toBe(pressed + 5000);
 });
 
+test('a hold counts from the press of the switch, however long the panel was not told of it', async () => {
+  const { computer, window } = await sweeping();
+  window.session.contact('down', seconds(0.3));
+  window.session.contact('up');
+  await settle();
+  expect(phaseOf(window)).toBe('holding');
+  expect(window.due('hold time')).toBe(computer.time + 4700);
+  expect(window.foreseen).toEqual({ tone: 'end', after: 4.7 });
+});
+
 test('the end tone of a hold is foreseen from the press, however long the disk took; without sound none is', async () => {
   const { computer, window } = await sweeping();
   window.session.input({ told: 'hold', by: 'key', heard: null });
