@@ -68,9 +68,14 @@ async function inParts(tell: (far: HowFar) => void): Promise<Record<string, unkn
   const keys = await inTime((local as WithKeys).getKeys?.() ?? Promise.resolve(null));
   if (keys === null) return inTime(local.get(null), ALL_WITHIN);
   const read: Record<string, unknown> = {};
+  const ask = async (from: number): Promise<Record<string, unknown>> => (from < keys.length ? inTime(local.get(keys.slice(from, from + PART))) : {});
+  // The browser fetches the next part while this one is taken in.
+  let next = ask(0);
   for (let done = 0; done < keys.length; done += PART) {
     if (done > 0) tell({ done, of: keys.length });
-    Object.assign(read, await inTime(local.get(keys.slice(done, done + PART))));
+    const [part, following]: [Record<string, unknown>, typeof next] = [await next, ask(done + PART)];
+    next = following;
+    Object.assign(read, part);
   }
   return read;
 }
