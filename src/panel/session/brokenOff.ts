@@ -6,13 +6,16 @@ import type { Stored } from '../../logbook/stored.ts';
 import { moment } from '../../units.ts';
 import { words } from '../../words/catalogue.ts';
 import type { CopyWorld } from './copies.ts';
+import { keepInParts } from './inParts.ts';
 
 export async function putBack({ snapshots, keeper, troubles }: CopyWorld, stored: Stored): Promise<Stored> {
-  const copy = await (await snapshots()).read(moment(Number(stored[KEY.bringing])));
+  const copied = moment(Number(stored[KEY.bringing]));
+  const copy = await (await snapshots()).read(copied);
   // Without the copy, what has come in stays: each item of it is whole.
   const changes = copy.ok ? changesBack(stored, copy.value.stored) : {};
   troubles.add('bringing', copy.ok ? words('session').bringing.brokenOff : words('session').copies.fault[copy.fault]);
-  await keeper.keep({ ...changes, [KEY.bringing]: undefined });
+  await keepInParts(keeper, changes, copied);
+  await keeper.keep({ [KEY.bringing]: undefined });
   const back = { ...stored, ...changes, [KEY.bringing]: undefined };
   return Object.fromEntries(Object.entries(back).filter(([, value]) => value !== undefined));
 }

@@ -15,9 +15,15 @@ export async function keepInParts(keeper: Keeper, changes: Stored, copied: Momen
   const entries = Object.entries(changes);
   if (entries.length <= AT_ONCE) return keeper.keep(changes);
   await keeper.keep({ [KEY.bringing]: copied });
-  for (let done = 0; done < entries.length; done += PART) {
-    tell({ done, of: entries.length });
-    await keeper.keep(Object.fromEntries(entries.slice(done, done + PART)));
+  let written = 0;
+  let part = PART;
+  while (written < entries.length) {
+    tell({ done: written, of: entries.length });
+    const next = entries.slice(written, written + part);
+    await keeper.keep(Object.fromEntries(next));
+    written += next.length;
+    // What found no room waits in the keeper, which tries it again with all the rest.
+    if (next.some(([key]) => keeper.waitsFor(key))) part = entries.length;
   }
   await keeper.keep({ [KEY.bringing]: undefined });
 }

@@ -9,7 +9,7 @@ import { currentOutcome } from '../../../src/sweep/turn.ts';
 import { millimetres, moment } from '../../../src/units.ts';
 import { practised } from '../../sweep/trouble/practised.ts';
 
-export const RECORDS = 20_000;
+const RECORDS = 20_000;
 const SITUATIONS = 5000;
 const BODIES = 250;
 const LENSES = 1500;

@@ -90,6 +90,21 @@ describe('another logbook', () => {
     expect(await again.session.bring(large, 'merge')).toEqual({ ok: true });
   });
 
+  test('that is large and finds no room is told, tried in few writes, and is there whole once there is room', async () => {
+    const { computer, window } = await atWork();
+    computer.room = 2;
+    const tried = computer.tries;
+    const brought = await window.session.bring(large, 'merge');
+    expect(brought).toEqual({ ok: false, fault: words('session').stored.notOnDisk });
+    expect(computer.tries - tried).toBeLessThan(8);
+    computer.room = Infinity;
+    window.session.troubles.value.find(({ remedy }) => remedy)?.remedy?.run();
+    await settle();
+    expect(computer.disk).not.toHaveProperty('bringing');
+    const again = await computer.open();
+    expect(again.session.records.value).toHaveLength(MANY);
+  });
+
   test('that comes in while another window saves keeps what that one saved', async () => {
     const { computer, window } = await atWork();
     const other = await computer.open();

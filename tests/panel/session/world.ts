@@ -52,6 +52,10 @@ export class Computer {
   time = moment(1_000_000_000_000);
   /** The disk refuses every write. */
   full = false;
+  /** Writes until the disk refuses them. */
+  room = Infinity;
+  /** Writes that were tried. */
+  tries = 0;
   /** Writes until the power goes: then nothing is written or answered any more. */
   power = Infinity;
   /** The browser's, best liked first. */
@@ -172,7 +176,9 @@ export class Window {
     const { computer } = this;
     const { log } = computer;
     const write = (change: () => Record<string, unknown>): Promise<Result<undefined, StoreFault>> => {
-      if (computer.full) return Promise.resolve(failed(NO_ROOM));
+      computer.tries += 1;
+      if (computer.full || computer.room === 0) return Promise.resolve(failed(NO_ROOM));
+      computer.room -= 1;
       if (computer.power === 0) return new Promise(() => undefined);
       computer.power -= 1;
       computer.written(change());
