@@ -21,6 +21,8 @@ export interface StoreFault {
 export interface Store {
   /** Everything, as it lies there when it has been read; `tell` is told how far that is. */
   read(tell?: (far: HowFar) => void): Promise<Result<Record<string, unknown>, StoreFault>>;
+  /** What lies under these keys. */
+  readSome(keys: readonly string[]): Promise<Result<Record<string, unknown>, StoreFault>>;
   /** Writes all entries or reports why not. */
   write(entries: Readonly<Record<string, unknown>>): Promise<Result<undefined, StoreFault>>;
   remove(keys: readonly string[]): Promise<Result<undefined, StoreFault>>;
@@ -46,6 +48,13 @@ export const store: Store = {
       return failed({ is: 'not read', why: reasonOf(error) });
     } finally {
       browser.storage.local.onChanged.removeListener(note);
+    }
+  },
+  async readSome(keys) {
+    try {
+      return got(await inTime(browser.storage.local.get([...keys])));
+    } catch (error) {
+      return failed({ is: 'not read', why: reasonOf(error) });
     }
   },
   write: (entries) => attempted(Object.keys(entries).length, () => browser.storage.local.set({ ...entries })),

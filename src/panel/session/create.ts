@@ -8,21 +8,21 @@ import { createGestures } from './gestures.ts';
 import { createHearing } from './hearing.ts';
 import { createProgress } from './howFar.ts';
 import { createKeeper } from './keeper.ts';
-import type { contentsOf as ContentsOf, Desk, settled as Settled } from './desk.ts';
-import type { Engine } from './engine.ts';
+import type * as DeskPart from './desk.ts';
+import type { Desk } from './desk.ts';
 import { createLibrary } from './library.ts';
 import { createLive } from './live.ts';
+import { openStored } from './opening.ts';
 import type { Ports } from './ports.ts';
-import type { Attendant, LeftFor, Session } from './session.ts';
+import type { Attendant, Described, LeftFor, Session } from './session.ts';
 import { DONE, failed, got } from '../../result.ts';
 import { createTold } from './told.ts';
 import { firstWords } from '../../words/first.ts';
-import { readWords, words } from '../../words/catalogue.ts';
+import { words } from '../../words/catalogue.ts';
 import { createTroubles } from './troubles.ts';
-import { watchLanguages } from './watchLanguages.ts';
 
 const TICK = 100;
-const untold = () => failed({ of: null, sentence: firstWords().notRead });
+const untold = (sentence = firstWords().notRead) => failed({ of: null, sentence });
 const unsaved = () => failed([{ field: null, sentence: firstWords().notRead }]);
 
 export function createSession(ports: Ports): Session {
@@ -31,19 +31,17 @@ export function createSession(ports: Ports): Session {
   const reading = createProgress();
   const bringing = createProgress();
   let desk: Desk | null = null;
-  let contentsOf: typeof ContentsOf | null = null;
-  let settled: typeof Settled | null = null;
-  let engine: Engine | null = null;
+  let part: typeof DeskPart | null = null;
   const keeper = createKeeper(store, troubles);
-  const library = createLibrary(keeper, (wanted) => settled?.(wanted) ?? null);
+  const library = createLibrary(keeper, (wanted) => part?.settled(wanted) ?? null);
   const proofWorld = { ...ports, keeper, library, troubles };
   const hearing = createHearing(ports, troubles);
   const live = createLive(
-    { ...ports, keeper, troubles, settings: library.settings, deafen: () => hearing.deafen(), engine: () => engine ?? notYet() },
+    { ...ports, keeper, troubles, settings: library.settings, deafen: () => hearing.deafen(), engine: () => part?.engine ?? notYet() },
     {
       async journal() {
-        const read = await store.read();
-        return read.ok && contentsOf ? contentsOf(read.value).contents.live : null;
+        const read = await store.readSome([KEY.live]);
+        return read.ok && part ? part.contentsOf(read.value).contents.live : null;
       },
       record: (record) => library.record(record),
       withdraw: (id) => library.withdraw(id),
@@ -70,35 +68,30 @@ export function createSession(ports: Ports): Session {
   hearing.start(live, library, told, attending, nextLens);
 
   const changes = watchChanges(store, (changed) => {
-    if (!contentsOf || !library.isFilled()) return;
-    const read = contentsOf(changed);
+    if (!part || !library.isFilled()) return;
+    const read = part.contentsOf(changed);
     library.changed(changed, read);
     if (KEY.live in changed) live.follow(read.contents.live);
   });
 
-  /** A part of the panel that reading needs is not there: nothing stored has been touched. */
-  function unread(): null {
-    troubles.add('reading', firstWords().unread);
-    return null;
-  }
+  const { whole, ready } = openStored({
+    ...ports,
+    keeper,
+    library,
+    live,
+    troubles,
+    reading,
+    changes,
+    has(read) {
+      part = read;
+      desk ??= read.createDesk({ library, live, newId: ports.newId, now });
+    },
+  });
 
-  async function read(): Promise<void> {
-    const letIn = changes.hold();
-    await readHeld().finally(() => letIn());
-  }
-
-  async function readHeld(): Promise<void> {
-    const [part] = await Promise.all([import('./desk.ts'), readWords('kit', 'session', 'store', 'spoken', 'sweep', 'trouble')]).catch(() => [null]);
-    const contents = part ? await part.load({ ...ports, keeper, troubles, reading }, () => void read()).catch(() => unread()) : unread();
-    reading.over();
-    if (!part || contents === null) return;
-    desk = part.createDesk({ library, live, newId: ports.newId, now });
-    ({ contentsOf, settled, engine } = part);
-    library.take(contents);
-    await watchLanguages({ ...ports, library, troubles });
-    part.watchSync({ ...ports, library, troubles });
-    part.watchRoute({ ...ports, ...live, ...library, troubles });
-    await live.adopt(contents.live);
+  /** What earlier sweeps have a say in waits until all of them have been read. */
+  function toWhole(tell: () => Described | undefined): Described {
+    const share = reading.share.peek();
+    return share === null ? (tell() ?? untold()) : untold(words('session').stored.reading(share));
   }
 
   /** At a gesture: sound may be held back and the screen may go dark until there is one. */
@@ -120,6 +113,7 @@ export function createSession(ports: Ports): Session {
   }
 
   async function leave(wanted: LeftFor | null): Promise<void> {
+    await whole;
     keepUnderSomeName();
     leftFor.value = wanted;
     await live.leave();
@@ -131,7 +125,7 @@ export function createSession(ports: Ports): Session {
   }
 
   return {
-    ready: read(),
+    ready,
     reading: reading.share,
     bringing: bringing.share,
     sweep: live.sweep,
@@ -188,9 +182,9 @@ export function createSession(ports: Ports): Session {
     leave: () => void leave(null),
     nextLens,
     leftFor,
-    describe: (told) => desk?.describe(told) ?? untold(),
+    describe: (told) => toWhole(() => desk?.describe(told)),
     named: () => desk?.named() ?? null,
-    nameKept: (situation, told) => desk?.nameKept(situation, told) ?? untold(),
+    nameKept: (situation, told) => toWhole(() => desk?.nameKept(situation, told)),
     situationFor: (about) => desk?.situationFor(about) ?? unsaved(),
     propose: (value) => desk?.propose(value),
     saveBody: (draft) => desk?.saveBody(draft) ?? unsaved(),

@@ -11,7 +11,7 @@ import { createWritings, type Writings } from './writings.ts';
 
 export { contentsOf } from '../../logbook/stored.ts';
 export { engine } from './engine.ts';
-export { load } from './load.ts';
+export { load, loadLive } from './load.ts';
 export { settled } from './settled.ts';
 export { watchRoute } from './watchRoute.ts';
 export { watchSync } from './watchSync.ts';

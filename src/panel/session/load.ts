@@ -2,7 +2,7 @@
 // entries are set aside whole and told.
 import type { Migrated } from '../../logbook/migrations.ts';
 import { KEY, setAsideKey } from '../../logbook/keys.ts';
-import { checkingContents, isEmpty, VERSION, type Contents, type Spoilt, type Stored } from '../../logbook/stored.ts';
+import { checkingContents, contentsOf, isEmpty, VERSION, type Contents, type Spoilt, type Stored } from '../../logbook/stored.ts';
 import { unhurried } from '../../platform/unhurried.ts';
 import { firstWords } from '../../words/first.ts';
 import { words } from '../../words/catalogue.ts';
@@ -35,6 +35,17 @@ export async function load(world: CopyWorld & { readonly reading: Progress }, re
   for (const one of spoilt) await setAside(world, one);
   void withCopies(world, ({ copyOfTheDay }) => copyOfTheDay(world, stored, reload));
   return contents;
+}
+
+/**
+ * The sweep under way with what it needs, and nothing of the logbook: null where there is none, and where what is stored has to be put
+ * in order first.
+ */
+export async function loadLive({ store }: Pick<CopyWorld, 'store'>): Promise<Contents | null> {
+  const read = await store.readSome(Object.values(KEY));
+  if (!read.ok || read.value[KEY.version] !== VERSION || KEY.bringing in read.value) return null;
+  const { contents, spoilt } = contentsOf(read.value);
+  return spoilt.length > 0 || contents.live === null ? null : contents;
 }
 
 /** Another window may be bringing it in just now: when that is over, there is nothing to put back. Null where nothing can be read. */

@@ -52,6 +52,8 @@ export class Computer {
   time = moment(1_000_000_000_000);
   /** The disk refuses every write. */
   full = false;
+  /** How long reading everything takes, where there is much. */
+  reads: Promise<void> | null = null;
   /** Writes until the disk refuses them. */
   room = Infinity;
   /** Writes that were tried. */
@@ -192,7 +194,14 @@ export class Window {
         },
       },
       store: {
-        read: () => Promise.resolve(got(structuredClone(computer.disk))),
+        read: async (tell) => {
+          if (computer.reads) {
+            tell?.({ done: 1000, of: 20_000 });
+            await computer.reads;
+          }
+          return got(structuredClone(computer.disk));
+        },
+        readSome: (keys) => Promise.resolve(got(structuredClone(Object.fromEntries(Object.entries(computer.disk).filter(([key]) => keys.includes(key)))))),
         write: (entries) =>
           write(() => {
             computer.disk = structuredClone({ ...computer.disk, ...entries });
