@@ -105,13 +105,13 @@ test('the panel is deaf while it speaks', async () => {
 });
 
 test('and as long after it as the browser knows that sound comes late', async () => {
+  vi.useFakeTimers();
   const { window } = await sweeping({ voice: { listen: 'browser' } });
   window.holdSpeech = true;
   window.late = seconds(0.3);
   await window.tell('holding');
   await window.tell('flicker');
   const whileSpeaking = window.deaf;
-  vi.useFakeTimers();
   await window.said();
   await vi.advanceTimersByTimeAsync(290);
   expect(window.deaf).toBe(whileSpeaking);
