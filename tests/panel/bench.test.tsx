@@ -215,7 +215,7 @@ test('another lens begins with empty readings; what belongs to the room and the 
   await show(new FakeSession({ kit: { ...KNOWN_KIT, lenses: [...KNOWN_KIT.lenses, other], situations: [far, near] } }));
   const at = async (lens: string) => {
     await lookUp(lens);
-    await press(new RegExp(`${lens}.* mm at`));
+    await press(new RegExp(`${lens}.*\\smm at`));
     await toTheBench();
     await waitFor(() => screen.getByRole('heading', { name: 'Distance' }));
   };

@@ -64,11 +64,11 @@ export function benchFault(fault: BenchFault): string {
     case 'distance out of range':
       return fault.unit === 'm' ? 'Geben Sie die Entfernung in Metern an, von 0,05 bis 500.' : 'Geben Sie die Entfernung in Fuß an, von 0,17 bis 1640.';
     case 'two lengths':
-      return `„${fault.text}“ kann zwei Längen bedeuten. Schreiben Sie ${write.choice([fault.one, fault.other])}.`;
+      return `„${fault.text}“ kann zwei Längen bedeuten. Schreiben Sie ${write.choice([write.typedLength(fault.one), write.typedLength(fault.other)])}.`;
     case 'two numbers':
-      return `„${fault.text}“ kann zwei Zahlen bedeuten. Schreiben Sie ${write.choice([fault.one, fault.other])}.`;
+      return `„${fault.text}“ kann zwei Zahlen bedeuten. Schreiben Sie ${write.choice([write.typed(fault.one), write.typed(fault.other)])}.`;
     case 'focal length in another unit':
-      return `Geben Sie die Brennweite in Millimetern an. ${fault.typed} sind ${write.number(fault.meant, 1)}.`;
+      return `Geben Sie die Brennweite in Millimetern an. ${write.typedLength(fault.typed)} sind ${write.number(fault.meant, 1)}.`;
     case 'focal length in metres':
       return `${write.number(fault.typed, 3)} sieht nach Metern aus. Geben Sie die Brennweite in Millimetern an, hier ${write.number(fault.meant)}.`;
     case 'nearer than its closest focus':

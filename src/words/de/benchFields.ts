@@ -63,7 +63,7 @@ export const CHOICES: BenchWords['choices'] = {
   confusion: {
     diagonal: 'Diagonale / 1500',
     traditional: '0,030\u00a0mm durch Formatfaktor',
-    print: 'aus einem Abzug von 20 × 25 cm',
+    print: 'aus einem Abzug von 20 × 25\u00a0cm',
     own: 'eigener Wert',
   },
   paper: { A4: 'A4', Letter: 'Letter' },
@@ -73,7 +73,7 @@ export const CHOICES: BenchWords['choices'] = {
     'mains lamp': 'Lampen am Stromnetz',
     'warm lamp': 'warmen Lampen am Stromnetz',
   },
-  mains: { 50: '50 Hz', 60: '60 Hz' },
+  mains: { 50: '50\u00a0Hz', 60: '60\u00a0Hz' },
   squareBy: {
     mirror: 'einem kleinen Spiegel auf der Tafel',
     sides: 'ihren vier Seiten im Livebild',

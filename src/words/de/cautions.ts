@@ -30,7 +30,7 @@ function caution(one: Caution): string {
       return 'Eine Korrektur behebt nur einen gleichbleibenden Fehler. Bei einem Fehler jenseits des Korrekturbereichs, einem beschädigten Objektiv oder ungleicher Schärfe hilft der Service des Herstellers.';
     case 'lamps on the mains': {
       const { hertz } = flicker(one.mains);
-      return `Lampen an einem Stromnetz mit ${write.number(one.mains)} Hz flimmern ${write.number(hertz)}\u2011mal in der Sekunde. Schwankt das Fokuslicht, nehmen Sie eine flimmerfreie Lampe und belichten Sie Aufnahmen mit 1/${hertz} s oder länger.`;
+      return `Lampen an einem Stromnetz mit ${write.number(one.mains)}\u00a0Hz flimmern ${write.number(hertz)}\u2011mal in der Sekunde. Schwankt das Fokuslicht, nehmen Sie eine flimmerfreie Lampe und belichten Sie Aufnahmen mit 1/${hertz}\u00a0s oder länger.`;
     }
     case 'warm light':
       return 'Bei warmem Licht kann die Schärfe etwas näher oder ferner liegen als bei Tageslicht. Messen Sie bei dem Licht, bei dem Sie fotografieren.';

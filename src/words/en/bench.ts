@@ -23,7 +23,7 @@ export const words: BenchWords = {
   empty: (length) => `If empty, ${write.number(length)}.`,
   measured: { m: 'Distance as measured, m', ft: 'Distance as measured, ft' },
   choices: CHOICES,
-  sensor: ({ width, height }) => `${write.number(width, 2)} × ${write.number(height, 2)} mm`,
+  sensor: ({ width, height }) => `${write.number(width, 2)} × ${write.number(height, 2)}\u00a0mm`,
   distance: {
     title: 'Distance',
     figures: ({ usual, shortest, yours, unit }) => [

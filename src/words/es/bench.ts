@@ -23,7 +23,7 @@ export const words: BenchWords = {
   empty: (length) => `Si se deja vacío, ${write.number(length)}.`,
   measured: { m: 'Distancia medida, m', ft: 'Distancia medida, ft' },
   choices: CHOICES,
-  sensor: ({ width, height }) => `${write.number(width, 2)} × ${write.number(height, 2)} mm`,
+  sensor: ({ width, height }) => `${write.number(width, 2)} × ${write.number(height, 2)}\u00a0mm`,
   distance: {
     title: 'Distancia',
     figures: ({ usual, shortest, yours, unit }) => [

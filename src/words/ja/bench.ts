@@ -23,7 +23,7 @@ export const words: BenchWords = {
   empty: (length) => `空欄なら${write.number(length)}。`,
   measured: { m: '実測の距離（m）', ft: '実測の距離（ft）' },
   choices: CHOICES,
-  sensor: ({ width, height }) => `${write.number(width, 2)} × ${write.number(height, 2)} mm`,
+  sensor: ({ width, height }) => `${write.number(width, 2)} × ${write.number(height, 2)}\u00a0mm`,
   distance: {
     title: '距離',
     figures: ({ usual, shortest, yours, unit }) => [
