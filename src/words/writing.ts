@@ -22,6 +22,8 @@ export interface Write {
   unit(value: number, unit: Unit, digits?: number): string;
   /** How far off something stands, in what is usual in the person's country unless told otherwise; hundredths below ten, tenths below a hundred. */
   distance(length: Millimetres, unit?: DistanceUnit): string;
+  /** Two of them, as fine as it takes to tell them apart; only one where a tenth of a millimetre does not. */
+  distances(near: Millimetres, far: Millimetres, unit: DistanceUnit): readonly string[];
   /** The same where it may be a hair: millimetres below a metre. */
   nearby(length: Millimetres, unit: DistanceUnit): string;
   millimetres(length: Millimetres): string;
@@ -49,6 +51,9 @@ export interface Write {
 
 const NAMED: Readonly<Record<LengthUnit, Unit>> = { mm: 'millimeter', cm: 'centimeter', m: 'meter', ft: 'foot', in: 'inch' };
 
+/** Digits after the point of a metre or a foot that still say something. */
+const FINEST = 4;
+
 /** Digits after the point: centimetres matter below ten, not above a hundred. */
 export const lengthDigits = (value: number): number => (value < 10 ? 2 : value < 100 ? 1 : 0);
 
@@ -70,9 +75,17 @@ export function writing(language: string): Write {
   const inUnits = (value: number, name: Unit, options: Intl.NumberFormatOptions): string =>
     format(value, { style: 'unit', unit: name, unitDisplay: 'short', ...options }).replaceAll(' ', '\u00a0');
   const unit = (value: number, name: Unit, digits = 0): string => inUnits(value, name, { maximumFractionDigits: digits, useGrouping: 'min2' });
-  const distance = (length: Millimetres, name: DistanceUnit = countryInUse.value.unit): string => {
+  const distance = (length: Millimetres, name: DistanceUnit = countryInUse.value.unit, digits?: number): string => {
     const value = inUnit(length, name);
-    return unit(value, name === 'm' ? 'meter' : 'foot', lengthDigits(value));
+    return unit(value, NAMED[name], digits ?? lengthDigits(value));
+  };
+  const distances = (near: Millimetres, far: Millimetres, name: DistanceUnit): readonly string[] => {
+    let [one, other] = [distance(near, name), distance(far, name)];
+    for (let digits = lengthDigits(inUnit(near, name)); one === other && digits < FINEST;) {
+      digits += 1;
+      [one, other] = [distance(near, name, digits), distance(far, name, digits)];
+    }
+    return one === other ? [distance(near, name)] : [one, other];
   };
   const plainly = (written: string): string => written.replace(/(?<!\d)[1-9]\d{0,2},\d{3}(?!\d)/u, '$&0');
   const percent = (share: number, digits = 0): string => format(share, { style: 'percent', maximumFractionDigits: digits });
@@ -83,7 +96,8 @@ export function writing(language: string): Write {
     percent,
     signed: (value, digits = 0) => format(value, { maximumFractionDigits: digits, signDisplay: 'exceptZero' }),
     chance: (share) => percent(Math.min(99, Math.floor(share * 100)) / 100),
-    distance,
+    distance: (length, name) => distance(length, name),
+    distances,
     nearby: (length, name) => (length >= 1000 ? distance(length, name) : unit(length, 'millimeter', lengthDigits(length))),
     millimetres: (length) => unit(length, 'millimeter'),
     typed: (value) => plainly(format(value, AS_TYPED)),

@@ -45,6 +45,15 @@ test('lengths and times carry their unit, as fine as they matter', () => {
   ]);
 });
 
+test('two limits are written as fine as it takes to tell them apart, and as one where nothing does', () => {
+  const limits = (near: number, far: number): readonly string[] => english.distances(millimetres(near), millimetres(far), 'm');
+  expect(limits(9810, 10_200)).toEqual(['9.81\u00a0m', '10.2\u00a0m']);
+  expect(limits(9996, 10_004)).toEqual(['9.996\u00a0m', '10.004\u00a0m']);
+  expect(limits(299.6, 300.4)).toEqual(['0.2996\u00a0m', '0.3004\u00a0m']);
+  expect(limits(300, 300)).toEqual(['0.3\u00a0m']);
+  expect(german.distances(millimetres(123_410), millimetres(123_440), 'm')).toEqual(['123,41\u00a0m', '123,44\u00a0m']);
+});
+
 test('a day is written in the language of the sentence, whatever the browser speaks', () => {
   const when = moment(Date.UTC(2026, 10, 28, 12));
   expect([english.day(when), german.day(when)]).toEqual(['28 Nov 2026', '28. Nov. 2026']);

@@ -97,7 +97,7 @@ export function createCarrier(world: CarrierWorld, owner: CarrierOwner): Carrier
 
   function announce(written: string): void {
     clearTimeout(heardBy);
-    announcement.value = written;
+    announcement.value = asSpoken(written);
     heardBy = setTimeout(() => {
       announcement.value = '';
     }, announcedFor(written));

@@ -11,7 +11,7 @@ const LISTENS: Readonly<Record<Settings['voice']['listen'], string>> = {
   off: 'aus',
   own: 'angelernte Wörter',
   here: 'Browser, auf diesem Computer',
-  browser: 'Spracherkennung des Browsers',
+  browser: 'Sprach\u00aderkennung des Browsers',
 };
 const LOOKS: Readonly<Record<Theme, string>> = { system: 'wie das System', light: 'hell', dark: 'dunkel', dim: 'gedämpft', red: 'rot' };
 
@@ -99,7 +99,7 @@ export const words: SettingsWords = {
       label: 'Letzte Werte abgleichen',
       note:
         'Sie laufen über Ihr Browserkonto. Nur das verlässt diesen Computer: der letzte Wert jeder Situation, sein Datum, die Namen von Gehäuse ' +
-        'und Objektiv, Brennweite und Entfernung. Durchläufe, Notizen und Seriennummern bleiben hier. Schalten Sie den Abgleich auf jedem ' +
+        'und Objektiv, Brennweite und Entfernung. Durchläufe, Notizen und Serien\u00adnummern bleiben hier. Schalten Sie den Abgleich auf jedem ' +
         'Computer ein. Wenn Sie ihn ausschalten, werden die Werte dieses Computers aus dem Konto genommen.',
     },
   },
@@ -109,10 +109,10 @@ export const words: SettingsWords = {
     recognisers: {
       off: { label: 'Nein', note: 'Tasten, Pedal und Maus können alles.' },
       own: { label: 'Mit angelernten Wörtern', note: 'Nichts verlässt diesen Computer. Lernen Sie sie in der Hörprüfung an.' },
-      here: { label: 'Mit dem Browser, nur auf diesem Computer', note: 'Nur wo der Browser dafür bereit ist. Es wird nichts heruntergeladen.' },
-      browser: { label: 'Mit der Spracherkennung des Browsers', note: LISTENING_MEANS },
+      here: { label: 'Mit dem Browser, nur auf diesem Computer', note: 'Nur wo der Browser dafür bereit ist. Es wird nichts herunter\u00adgeladen.' },
+      browser: { label: 'Mit der Sprach\u00aderkennung des Browsers', note: LISTENING_MEANS },
     },
-    noRecogniser: 'Dieser Browser hat keine eigene Spracherkennung.',
+    noRecogniser: 'Dieser Browser hat keine eigene Sprach\u00aderkennung.',
     open: 'Zuhören',
     openings: {
       always: { label: 'Während eines Durchlaufs' },

@@ -110,9 +110,9 @@ export const words: SettingsWords = {
       off: { label: 'No', note: 'Todo se hace con las teclas, el pedal y el puntero.' },
       own: { label: 'Con palabras propias', note: 'Nada sale de este dispositivo. Enséñelas en la prueba de escucha.' },
       here: { label: 'Con el navegador, solo en este dispositivo', note: 'Solo donde el navegador esté preparado. No se descarga nada.' },
-      browser: { label: 'Con el reconocimiento de voz del navegador', note: LISTENING_MEANS },
+      browser: { label: 'Con el reconoci\u00admiento de voz del navegador', note: LISTENING_MEANS },
     },
-    noRecogniser: 'Este navegador no tiene reconocimiento de voz.',
+    noRecogniser: 'Este navegador no tiene reconoci\u00admiento de voz.',
     open: 'Escuchar',
     openings: {
       always: { label: 'Durante el barrido' },

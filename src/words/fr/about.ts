@@ -18,11 +18,11 @@ export const words: AboutWords = {
     ],
   },
   privacy: {
-    title: 'Confidentialité',
+    title: 'Confiden\u00adtialité',
     sentences: [
       'Ce que vous indiquez et mesurez reste dans ce navigateur, sur cet ordinateur.',
       'Sweepbook n’envoie rien de lui-même et ne lit aucune des pages que vous visitez.',
-      'Deux choses n’en sortent que si vous les activez : les dernières valeurs, par votre compte du navigateur, et votre voix, là où la reconnaissance vocale du navigateur l’envoie à son éditeur.',
+      'Deux choses n’en sortent que si vous les activez : les dernières valeurs, par votre compte du navigateur, et votre voix, là où la reconnais\u00adsance vocale du navigateur l’envoie à son éditeur.',
     ],
   },
   licences: { title: 'Licences', about: 'Sweepbook contient des éléments faits par d’autres. Leurs licences sont jointes.', open: 'Lire les licences' },

@@ -11,7 +11,7 @@ const LISTENS: Readonly<Record<Settings['voice']['listen'], string>> = {
   off: 'coupée',
   own: 'mes mots appris',
   here: 'le navigateur, sur cet ordinateur',
-  browser: 'la reconnaissance du navigateur',
+  browser: 'la reconnais\u00adsance du navigateur',
 };
 const LOOKS: Readonly<Record<Theme, string>> = { system: 'comme le système', light: 'clair', dark: 'sombre', dim: 'tamisé', red: 'rouge' };
 
@@ -105,11 +105,11 @@ export const words: SettingsWords = {
     by: 'Reconnaître mes mots',
     recognisers: {
       off: { label: 'Non', note: 'Les touches, la pédale et le pointeur font tout.' },
-      own: { label: 'D’après mes mots appris', note: 'Rien ne quitte cet ordinateur. L’apprentissage se fait dans le test d’écoute.' },
+      own: { label: 'D’après mes mots appris', note: 'Rien ne quitte cet ordinateur. L’apprentis\u00adsage se fait dans le test d’écoute.' },
       here: { label: 'Par le navigateur, sur cet ordinateur seulement', note: 'Seulement là où le navigateur est prêt. Rien n’est téléchargé.' },
-      browser: { label: 'Par la reconnaissance vocale du navigateur', note: LISTENING_MEANS },
+      browser: { label: 'Par la reconnais\u00adsance vocale du navigateur', note: LISTENING_MEANS },
     },
-    noRecogniser: 'Ce navigateur n’a pas de reconnaissance vocale.',
+    noRecogniser: 'Ce navigateur n’a pas de reconnais\u00adsance vocale.',
     open: 'Écouter',
     openings: {
       always: { label: 'Pendant un balayage' },
@@ -122,7 +122,7 @@ export const words: SettingsWords = {
       label: 'Retenir les mots justes à l’usage',
       note: 'Un mot noté et non annulé aide à le reconnaître dès le balayage suivant. Le test d’écoute permet d’oublier ce qui a été retenu.',
     },
-    check: 'Test d’écoute : micro, bruit et apprentissage de vos mots',
+    check: 'Test d’écoute : micro, bruit et apprentis\u00adsage de vos mots',
     kept: 'Les mots entendus pendant un balayage sont gardés avec ses essais, dans ce navigateur et dans les sauvegardes. Le son n’est jamais gardé.',
     erase: 'Effacer les mots entendus',
     erased: 'Ce qui a été entendu est effacé. Les essais et les verdicts sont tous là.',
