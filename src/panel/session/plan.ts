@@ -8,7 +8,7 @@ import { drawOddity } from '../../practice/oddCamera.ts';
 import { lapseOf } from '../../practice/training/score.ts';
 import { failed, got, type Result } from '../../result.ts';
 import { NO_MEMORY } from '../../sweep/memory.ts';
-import { isNamed } from '../../sweep/named.ts';
+import { isNamed, PRACTICE } from '../../sweep/named.ts';
 import type { Plan, Unnamed } from '../../sweep/plan.ts';
 import { isOnScale, nearestOn, USUAL_SCALE } from '../../sweep/scale.ts';
 import { transferPlan } from '../../sweep/transfer/opened.ts';
@@ -35,7 +35,7 @@ export function planFor(wanted: Beginning, known: Known, newSeed: () => number, 
     const seed = beginning.seed ?? newSeed();
     const oddity = beginning.odd ? { oddity: drawOddity(seed, beginning.arrows !== 'absent') } : {};
     return got({
-      subject: { situation: 'practice', ...words('session').practice, focalLength: millimetres(50), distance: millimetres(2500) },
+      subject: { situation: PRACTICE, ...words('session').practice, focalLength: millimetres(50), distance: millimetres(2500) },
       scale: USUAL_SCALE,
       arrows: beginning.arrows,
       manner,

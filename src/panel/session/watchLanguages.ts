@@ -34,6 +34,7 @@ export function watchLanguages({ languages, library, troubles }: World): Promise
     try {
       await changeLanguages(next);
       languages.wear(next);
+      troubles.clear('languages');
     } catch {
       troubles.add('languages', firstWords().unread);
     }
