@@ -23,6 +23,8 @@ const age = ({ in: unit, count }: Age): string => write.count(count, AGE[unit]);
 /** After "nach". */
 const AGES: typeof AGE = { months: { one: '# Monat', other: '# Monaten' }, years: { one: '# Jahr', other: '# Jahren' } };
 
+const UNITS = { m: 'Metern', ft: 'Fuß' } as const;
+
 export const words: SettingsWords = {
   title: 'Einstellungen',
   find: {
@@ -83,6 +85,9 @@ export const words: SettingsWords = {
     voice: 'Sprechen und verstehen',
     asScreens: 'Sprache der Anzeige',
     note: 'Angelernte Wörter gehören zu ihrer Sprache.',
+    distances: 'Entfernungen in',
+    units: UNITS,
+    asCountry: (unit) => `Wie im Land üblich: in ${UNITS[unit]}`,
   },
   again: {
     title: 'Wieder fällig',

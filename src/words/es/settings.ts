@@ -21,6 +21,8 @@ const AGE: Readonly<Record<Age['in'], Parameters<typeof write.count>[1]>> = {
 };
 const age = ({ in: unit, count }: Age): string => write.count(count, AGE[unit]);
 
+const UNITS = { m: 'metros', ft: 'pies' } as const;
+
 export const words: SettingsWords = {
   title: 'Ajustes',
   find: {
@@ -80,6 +82,9 @@ export const words: SettingsWords = {
     voice: 'Hablar y entender',
     asScreens: 'El idioma de las pantallas',
     note: 'Las palabras que usted ha enseñado pertenecen a su idioma.',
+    distances: 'Distancias en',
+    units: UNITS,
+    asCountry: (unit) => `Lo habitual en su país: ${UNITS[unit]}`,
   },
   again: {
     title: 'Volver a medir',

@@ -21,6 +21,8 @@ const AGE: Readonly<Record<Age['in'], Parameters<typeof write.count>[1]>> = {
 };
 const age = ({ in: unit, count }: Age): string => write.count(count, AGE[unit]);
 
+const UNITS = { m: 'mètres', ft: 'pieds' } as const;
+
 export const words: SettingsWords = {
   title: 'Paramètres',
   find: {
@@ -80,6 +82,9 @@ export const words: SettingsWords = {
     voice: 'Parler et comprendre',
     asScreens: 'La langue de l’affichage',
     note: 'Un mot appris ne vaut que dans sa langue.',
+    distances: 'Distances en',
+    units: UNITS,
+    asCountry: (unit) => `Selon l’usage du pays : ${UNITS[unit]}`,
   },
   again: {
     title: 'À remesurer',
