@@ -73,7 +73,7 @@ function noFocus(fault: FocusUntold): string {
     case 'no ramp':
       return noRamp(fault.why);
     case 'camera unknown':
-      return `Um die Lage der Schärfe zu bestimmen, ${fault.lacking.length === 1 ? 'fehlt' : 'fehlen'} ${write.list(fault.lacking.map((each) => LACKING[each]))}. Vervollständigen Sie Gehäuse und Objektiv in der Ausrüstung und holen Sie das Bild so herein, wie die Kamera es geschrieben hat.`;
+      return `Um die Lage der Schärfe zu bestimmen, ${fault.lacking.length === 1 ? 'fehlt' : 'fehlen'} ${write.list(fault.lacking.map((each) => LACKING[each]))}. Vervoll\u00adständigen Sie Gehäuse und Objektiv in der Ausrüstung und holen Sie das Bild so herein, wie die Kamera es geschrieben hat.`;
     case 'not the whole picture':
       return 'Dieses Bild hat nicht die Form des Sensors, es ist also beschnitten oder ein Bildschirmfoto. Holen Sie das ganze Bild so herein, wie die Kamera es aufgenommen hat.';
     case 'cropped':

@@ -116,5 +116,5 @@ export const words: SessionWords = {
     'under way': 'Ein Durchlauf läuft schon. Beenden oder verlassen Sie ihn zuerst.',
     'begun elsewhere': 'Ein anderes Fenster hat gerade einen Durchlauf begonnen. Beenden Sie ihn zuerst.',
   },
-  practice: { body: 'Übungskamera', lens: 'Übungsobjektiv' },
+  practice: { body: 'Übungskamera', lens: 'Übungs\u00adobjektiv' },
 };

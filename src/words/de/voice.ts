@@ -118,7 +118,7 @@ export const words: VoiceWords = {
     own: 'Ihre Wörter werden auf diesem Computer mit den angelernten verglichen. Kein Ton verlässt ihn, und keiner wird gespeichert.',
   },
   sheet: {
-    title: 'Spracheingabe',
+    title: 'Sprach\u00adeingabe',
     get offered() {
       return `Sagen Sie „${taught('holding')}“, „${taught('solid')}“, „${taught('flicker')}“, statt Tasten zu drücken. Tasten, Pedal und Maus bleiben.`;
     },
@@ -134,7 +134,7 @@ export const words: VoiceWords = {
     askAgain: 'Erneut fragen',
     refused: 'Das Mikrofon ist für Sweepbook gesperrt, die Spracheingabe bleibt aus. Sonst ändert sich nichts.',
     howToUnblock: 'Zeigen, wie man es erlaubt',
-    leaveOff: 'Ausgeschaltet lassen',
+    leaveOff: 'Ausge\u00adschaltet lassen',
     on: 'Die Spracheingabe ist an.',
     get trial() {
       return `Probieren Sie es aus, wenn Sie mögen: Sagen Sie „${taught('solid')}“.`;

@@ -76,7 +76,7 @@ export const words: BenchWords = {
     title: 'Parallélisme',
     byEye: 'Ici, il suffit d’aligner la mire à vue d’œil.',
     allowed: (tilt, width, nearer) =>
-      `La mire doit être parallèle au capteur à ${write.degrees(tilt, 1)} près. Sur ses ${write.millimetres(width)}, un bord peut être plus proche que l’autre de ${write.millimetres(nearer)}.`,
+      `La mire doit être parallèle au capteur à ${write.degrees(tilt, 1)} près. Sur ses ${write.millimetres(width)}, un bord peut être plus proche que l’autre de ${mm(nearer, nearer < 10 ? 1 : 0)}.`,
     miss: {
       mirror: (pixels) => `Dans le miroir, l’objectif peut se voir à ${write.count(pixels, { one: '# pixel', other: '# pixels' })} du milieu.`,
       spot: (off) => `Une tache lumineuse renvoyée peut revenir à ${write.millimetres(off)} de sa source.`,
