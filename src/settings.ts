@@ -1,5 +1,6 @@
 // What the person has set once for every sweep: the manner of working, and how the panel speaks, listens and sounds.
 import * as v from 'valibot';
+import { DISTANCES } from './country.ts';
 import { LANGUAGES } from './language.ts';
 import { TrainingRound } from './practice/training/round.ts';
 import { Moment } from './storedUnits.ts';
@@ -62,13 +63,14 @@ export const Settings = v.object({
   ),
   /** Holds on a real camera in which the person was told what to press. */
   coached: v.optional(v.pipe(v.number(), v.integer(), v.minValue(0)), 0),
-  /** `browser`: the first of the browser's languages that is there. `screens`: spoken and understood as written. */
+  /** `browser`: the first of the browser's languages that is there. `screens`: spoken and understood as written. `country`: as is usual in it. */
   language: v.optional(
     v.object({
       screens: v.fallback(v.picklist(['browser', ...LANGUAGES]), 'browser'),
       voice: v.fallback(v.picklist(['screens', ...LANGUAGES]), 'screens'),
+      distances: v.fallback(v.picklist(DISTANCES), 'country'),
     }),
-    { screens: 'browser', voice: 'screens' },
+    { screens: 'browser', voice: 'screens', distances: 'country' },
   ),
   look: v.optional(
     v.object({

@@ -11,6 +11,6 @@ export const USUAL_SETTINGS: Settings = {
   logbook: { days: 365, sync: null, remind: true, putOff: null },
   training: { rounds: [], own: false },
   coached: 0,
-  language: { screens: 'browser', voice: 'screens' },
+  language: { screens: 'browser', voice: 'screens', distances: 'country' },
   look: { theme: 'system', far: false },
 };

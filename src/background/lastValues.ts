@@ -1,6 +1,6 @@
 // The last value of each situation that answers what is typed into the address bar. The logbook is read when something is
 // typed, kept while the browser lets this script live, and read anew when it has changed.
-import { countryAmong } from '../country.ts';
+import { countryFor } from '../country.ts';
 import { languageAmong, languagesFor } from '../language.ts';
 import { USUAL_LIMITS } from '../logbook/due.ts';
 import { finderOf, lookUpSpoken, lookUpTyped, type Finder } from '../logbook/search/finder.ts';
@@ -27,7 +27,7 @@ export function createLastValues(read: () => Promise<Record<string, unknown>>, n
   async function prepare(): Promise<Ready> {
     const { contents } = contentsOf(await read());
     const library = libraryOf(contents);
-    countryInUse.value = countryAmong(liked());
+    countryInUse.value = countryFor(contents.settings.language.distances, liked());
     const { say, asked } = LOOKING_UP[languagesFor(contents.settings.language, liked()).screens];
     return { say, finder: finderOf(asked, library.kit, shelfOf(library, { at: now(), temperature: null }, USUAL_LIMITS)) };
   }

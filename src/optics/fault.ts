@@ -1,7 +1,7 @@
 // What does not fit at the bench, as data. The catalogue has a sentence for each that says what to do.
 import type { Millimetres } from '../units.ts';
 import type { MeasuredFrom } from './measuredFrom.ts';
-import type { DistanceUnit } from './writtenLength.ts';
+import type { DistanceUnit, Measure } from './writtenLength.ts';
 
 /** Faults that need no more than their name: a schema's message may be one. */
 export const PLAIN_FAULTS = [
@@ -59,9 +59,10 @@ export type PlainFault = (typeof PLAIN_FAULTS)[number];
 export type BenchFault =
   | { readonly is: PlainFault }
   | { readonly is: 'distance unread' | 'distance out of range'; readonly unit: DistanceUnit }
-  /** The text can mean two that are both possible; each as it would be typed with no doubt left. */
-  | { readonly is: 'two lengths' | 'two numbers'; readonly text: string; readonly one: string; readonly other: string }
-  | { readonly is: 'focal length in another unit'; readonly typed: string; readonly meant: Millimetres }
+  /** The text can mean two that are both possible. */
+  | { readonly is: 'two lengths'; readonly text: string; readonly one: readonly Measure[]; readonly other: readonly Measure[] }
+  | { readonly is: 'two numbers'; readonly text: string; readonly one: number; readonly other: number }
+  | { readonly is: 'focal length in another unit'; readonly typed: readonly Measure[]; readonly meant: Millimetres }
   | { readonly is: 'focal length in metres'; readonly typed: number; readonly meant: Millimetres }
   | { readonly is: 'nearer than its closest focus'; readonly wanted: Millimetres; readonly closest: Millimetres; readonly unit: DistanceUnit }
   | { readonly is: 'no focus so near'; readonly focalLength: Millimetres; readonly distance: Millimetres; readonly from: MeasuredFrom }

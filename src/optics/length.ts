@@ -23,7 +23,7 @@ export function readFocalLength(text: string): Read {
   if (!first) return failed({ is: 'focal length unread' });
   const meant = ways.find((way) => fits(FocalLength, way.millimetres).ok);
   if (meant && meant.unit !== 'mm') {
-    return failed({ is: 'focal length in another unit', typed: meant.plain, meant: millimetres(meant.millimetres) });
+    return failed({ is: 'focal length in another unit', typed: meant.parts, meant: millimetres(meant.millimetres) });
   }
   if (!meant && first.unit === 'mm' && first.value > 0 && first.value < 2) {
     return failed({ is: 'focal length in metres', typed: first.value, meant: millimetres(first.value * 1000) });
@@ -35,9 +35,9 @@ export function readFocalLength(text: string): Read {
 function onlyOne(text: string, ways: readonly LengthRead[], range: typeof Distance | typeof FocalLength): Read | null {
   const possible = ways.flatMap((way) => {
     const checked = fits(range, way.millimetres);
-    return checked.ok ? [{ plain: way.plain, length: checked.value }] : [];
+    return checked.ok ? [{ parts: way.parts, length: checked.value }] : [];
   });
   const [one, other] = possible;
-  if (one && other) return failed({ is: 'two lengths', text: text.trim(), one: one.plain, other: other.plain });
+  if (one && other) return failed({ is: 'two lengths', text: text.trim(), one: one.parts, other: other.parts });
   return one ? got(one.length) : null;
 }

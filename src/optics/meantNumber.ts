@@ -36,6 +36,6 @@ function meantIn(range: Range<unknown>, text: string): readonly number[] {
 }
 
 const twoNumbers = (text: string, meant: readonly number[]) => {
-  const [one = '', other = ''] = meant.map(String);
+  const [one = Number.NaN, other = Number.NaN] = meant;
   return failed<BenchFault>({ is: 'two numbers', text: text.trim(), one, other });
 };

@@ -8,11 +8,15 @@ export type LengthUnit = keyof typeof MILLIMETRES_IN;
 /** What distances are written in, unless another unit is said. */
 export type DistanceUnit = 'm' | 'ft';
 
-/** One way to read what was written: the text with no doubt left in it, and its millimetres. */
-export interface LengthRead {
-  readonly plain: string;
+/** A number with its unit, as it is typed. */
+export interface Measure {
   readonly value: number;
   readonly unit: LengthUnit;
+}
+
+/** One way to read what was written: its parts, the largest unit first, and the millimetres of all. */
+export interface LengthRead extends Measure {
+  readonly parts: readonly Measure[];
   readonly millimetres: number;
 }
 
@@ -42,13 +46,13 @@ export function lengthsIn(text: string, unsaid: LengthUnit): readonly LengthRead
   return numbersIn(number).flatMap((value) =>
     numbersIn(more).map((rest) => {
       const [large, little] = [single(value, unit), single(rest, small)];
-      return { ...large, plain: `${large.plain} ${little.plain}`, millimetres: large.millimetres + little.millimetres };
+      return { ...large, parts: [...large.parts, ...little.parts], millimetres: large.millimetres + little.millimetres };
     }),
   );
 }
 
 const single = (value: number, unit: LengthUnit): LengthRead => ({
-  plain: `${value} ${unit}`,
+  parts: [{ value, unit }],
   value,
   unit,
   millimetres: value * MILLIMETRES_IN[unit],

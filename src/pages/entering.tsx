@@ -31,7 +31,7 @@ function EnteringPage({ advice, weighing }: { readonly advice: Advice; readonly 
           <h2>{place.converter ? behind(place.converter.name) : bare}</h2>
           <PlaceView place={place} lens={lens} />
           <PlaceBands place={place} />
-          <h3>{page.restsOn(weighing.by === 'use')}</h3>
+          {place.evidence.length > 0 && <h3>{page.restsOn(weighing.by === 'use')}</h3>}
           <ul>
             {place.evidence.map((evidence) => (
               <li key={evidence.band.id} class="small">
@@ -44,6 +44,13 @@ function EnteringPage({ advice, weighing }: { readonly advice: Advice; readonly 
     </main>
   );
 }
+
+const Missing = ({ why }: { readonly why: string }) => (
+  <main>
+    <h1>{words('entering').title}</h1>
+    <p role="alert">{why}</p>
+  </main>
+);
 
 /** Not awaited by the script itself: whatever it reads on demand waits until the script has run. */
 async function draw(): Promise<void> {
@@ -60,9 +67,9 @@ async function draw(): Promise<void> {
     const { days } = contents.settings.logbook;
     const shelf = shelfOf(libraryOf(contents), { at: now(), temperature: null }, { ...USUAL_LIMITS, days });
     const advice = adviceOnEntering(situation, contents.kit, shelf, weighing);
-    render(advice ? <EnteringPage advice={advice} weighing={weighing} /> : <p role="alert">{lensGone}</p>, place);
+    render(advice ? <EnteringPage advice={advice} weighing={weighing} /> : <Missing why={lensGone} />, place);
   } else if (place) {
-    render(<p role="alert">{read.ok ? gone : words('store').fault(read.fault)}</p>, place);
+    render(<Missing why={read.ok ? gone : words('store').fault(read.fault)} />, place);
   }
 }
 

@@ -1,5 +1,6 @@
 // The language of the pages: what the person likes, as the browser tells it, and what was worn last, remembered where the first script finds
 // it before the first frame; the settings are read later.
+import { isDistances, type Distances } from '../country.ts';
 import { isLanguage, languageAmong, type Languages } from '../language.ts';
 
 const REMEMBERED = 'language';
@@ -13,17 +14,20 @@ export function rememberedLanguages(): Languages {
   return { screens, voice };
 }
 
+/** What distances were told in last, as it was chosen. */
+export const rememberedDistances = (): Distances => remembered().split(' ').find(isDistances) ?? 'country';
+
 /** The page says its language: by that the browser breaks lines, and a screen reader speaks. */
 export function sayLanguage({ screens }: Languages): void {
   if (document.documentElement.lang !== screens) document.documentElement.lang = screens;
 }
 
-/** The same, and remembered from now on. */
-export function wearLanguages(languages: Languages): void {
+/** The same, and remembered from now on with what distances are told in. */
+export function wearLanguages(languages: Languages, distances: Distances): void {
   const { screens, voice } = languages;
   sayLanguage(languages);
   try {
-    localStorage.setItem(REMEMBERED, `${screens} ${voice}`);
+    localStorage.setItem(REMEMBERED, `${screens} ${voice} ${distances}`);
   } catch {
     // Without it the panel only begins in the browser's language.
   }

@@ -38,7 +38,12 @@ export async function readWords(...areas: readonly Area[]): Promise<void> {
 export async function changeLanguages(next: Languages): Promise<void> {
   const { screens, voice } = inUse.peek();
   if (screens === next.screens && voice === next.voice) return;
-  await Promise.all([readFirst(next.screens), fill(next, [...asked])]);
+  let read: number;
+  do {
+    read = asked.size;
+    await Promise.all([readFirst(next.screens), fill(next, [...asked])]);
+    // A screen may have opened meanwhile, and asked for more.
+  } while (asked.size > read);
   inUse.value = next;
 }
 

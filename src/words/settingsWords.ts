@@ -1,4 +1,5 @@
 // The settings: how the person works, and how the panel speaks, sounds, listens and keeps values.
+import type { DistanceUnit } from '../optics/writtenLength.ts';
 import type { Settings, Theme } from '../settings.ts';
 import type { Manner, Pace } from '../sweep/manner.ts';
 import type { Seconds } from '../units.ts';
@@ -60,6 +61,10 @@ export interface SettingsWords {
     readonly voice: string;
     readonly asScreens: string;
     readonly note: string;
+    readonly distances: string;
+    readonly units: Readonly<Record<DistanceUnit, string>>;
+    /** As in the country that the browser's languages name. */
+    readonly asCountry: (unit: DistanceUnit) => string;
   };
   readonly again: {
     readonly title: string;

@@ -5,6 +5,8 @@ export interface SoundWords {
   readonly play: string;
   readonly loudness: string;
   readonly percent: (value: number) => string;
+  /** Its name, and how loud. */
+  readonly loudnessAt: (percent: number) => string;
   readonly playing: string;
   readonly heard: string;
   readonly done: string;

@@ -1,11 +1,11 @@
 // Numbers, dates, lists and plurals as a language writes them. The only user of Intl, so that no sentence mixes the
 // browser's language with its own. Formatters are made when first wanted: making one takes longer than using it.
-import { inUnit, type DistanceUnit } from '../optics/writtenLength.ts';
+import { inUnit, type DistanceUnit, type LengthUnit, type Measure } from '../optics/writtenLength.ts';
 import type { Millimetres, Moment, Seconds } from '../units.ts';
 import { countryInUse } from './countryInUse.ts';
 
 /** The units that quantities are written in, by their names in Intl (ECMA-402, sanctioned single units). */
-type Unit = 'meter' | 'centimeter' | 'millimeter' | 'foot' | 'inch' | 'second' | 'minute' | 'hour' | 'day' | 'month' | 'celsius' | 'degree';
+type Unit = 'meter' | 'centimeter' | 'millimeter' | 'foot' | 'inch' | 'second' | 'minute' | 'hour' | 'day' | 'month' | 'celsius';
 
 /** The words of a plural: `other` is there in every language. */
 type Forms = Partial<Record<Intl.LDMLPluralRule, string>> & { readonly other: string };
@@ -18,13 +18,18 @@ export interface Write {
   /** A share in per cent, rounded down and never all: there is always a doubt left. */
   chance(share: number): string;
   percent(share: number, digits?: number): string;
-  /** 1000 ft without a comma: typed as it is written, it must not be taken for 1 ft. */
+  /** Never in two lines. 1000 ft without a comma: typed as it is written, it must not be taken for 1 ft. */
   unit(value: number, unit: Unit, digits?: number): string;
   /** How far off something stands, in what is usual in the person's country unless told otherwise; hundredths below ten, tenths below a hundred. */
   distance(length: Millimetres, unit?: DistanceUnit): string;
+  /** Two of them, as fine as it takes to tell them apart; only one where a tenth of a millimetre does not. */
+  distances(near: Millimetres, far: Millimetres, unit: DistanceUnit): readonly string[];
   /** The same where it may be a hair: millimetres below a metre. */
   nearby(length: Millimetres, unit: DistanceUnit): string;
   millimetres(length: Millimetres): string;
+  /** As it would be typed so that it can mean nothing else: without thousands, and never with just three digits after a comma. */
+  typed(value: number): string;
+  typedLength(parts: readonly Measure[]): string;
   /** 2.5°. */
   degrees(angle: number, digits: number): string;
   /** "40 secs", "2 mins 5 secs", "1 hr 10 mins". */
@@ -44,9 +49,15 @@ export interface Write {
   count(count: number, forms: Forms, digits?: number): string;
 }
 
+const NAMED: Readonly<Record<LengthUnit, Unit>> = { mm: 'millimeter', cm: 'centimeter', m: 'meter', ft: 'foot', in: 'inch' };
+
+/** Digits after the point of a metre or a foot that still say something. */
+const FINEST = 4;
+
 /** Digits after the point: centimetres matter below ten, not above a hundred. */
 export const lengthDigits = (value: number): number => (value < 10 ? 2 : value < 100 ? 1 : 0);
 
+const AS_TYPED = { maximumFractionDigits: 9, useGrouping: false } as const;
 const DAY = { day: 'numeric', month: 'short', year: 'numeric' } as const;
 
 export function writing(language: string): Write {
@@ -61,12 +72,22 @@ export function writing(language: string): Write {
       .format(Object.is(value, -0) ? 0 : value)
       .replace('-', '\u2212');
   const number = (value: number, digits = 0): string => format(value, { maximumFractionDigits: digits });
-  const unit = (value: number, name: Unit, digits = 0): string =>
-    format(value, { style: 'unit', unit: name, unitDisplay: 'short', maximumFractionDigits: digits, useGrouping: 'min2' });
-  const distance = (length: Millimetres, name: DistanceUnit = countryInUse.value.unit): string => {
+  const inUnits = (value: number, name: Unit, options: Intl.NumberFormatOptions): string =>
+    format(value, { style: 'unit', unit: name, unitDisplay: 'short', ...options }).replaceAll(' ', '\u00a0');
+  const unit = (value: number, name: Unit, digits = 0): string => inUnits(value, name, { maximumFractionDigits: digits, useGrouping: 'min2' });
+  const distance = (length: Millimetres, name: DistanceUnit = countryInUse.value.unit, digits?: number): string => {
     const value = inUnit(length, name);
-    return unit(value, name === 'm' ? 'meter' : 'foot', lengthDigits(value));
+    return unit(value, NAMED[name], digits ?? lengthDigits(value));
   };
+  const distances = (near: Millimetres, far: Millimetres, name: DistanceUnit): readonly string[] => {
+    let [one, other] = [distance(near, name), distance(far, name)];
+    for (let digits = lengthDigits(inUnit(near, name)); one === other && digits < FINEST;) {
+      digits += 1;
+      [one, other] = [distance(near, name, digits), distance(far, name, digits)];
+    }
+    return one === other ? [distance(near, name)] : [one, other];
+  };
+  const plainly = (written: string): string => written.replace(/(?<!\d)[1-9]\d{0,2},\d{3}(?!\d)/u, '$&0');
   const percent = (share: number, digits = 0): string => format(share, { style: 'percent', maximumFractionDigits: digits });
 
   return {
@@ -75,9 +96,12 @@ export function writing(language: string): Write {
     percent,
     signed: (value, digits = 0) => format(value, { maximumFractionDigits: digits, signDisplay: 'exceptZero' }),
     chance: (share) => percent(Math.min(99, Math.floor(share * 100)) / 100),
-    distance,
+    distance: (length, name) => distance(length, name),
+    distances,
     nearby: (length, name) => (length >= 1000 ? distance(length, name) : unit(length, 'millimeter', lengthDigits(length))),
     millimetres: (length) => unit(length, 'millimeter'),
+    typed: (value) => plainly(format(value, AS_TYPED)),
+    typedLength: (parts) => parts.map((part) => plainly(inUnits(part.value, NAMED[part.unit], AS_TYPED))).join(' '),
     degrees: (angle, digits) => `${number(angle, digits)}\u00b0`,
     duration: (time) =>
       durationOf(time)

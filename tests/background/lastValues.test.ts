@@ -19,12 +19,12 @@ function addressBar(liked = 'en-GB') {
 
 test('a few letters answer with the value in the camera', async () => {
   const { lastValues } = addressBar();
-  expect(await lastValues.answer('85 velde')).toEqual(['+6  Orrin 85 f/1.8 · Velde M1 · 85 mm · 4.25 m']);
+  expect(await lastValues.answer('85 velde')).toEqual(['+6  Orrin 85 f/1.8 · Velde M1 · 85\u00a0mm · 4.25\u00a0m']);
 });
 
 test('in feet where the country measures in them', async () => {
-  expect(await addressBar('en-US').lastValues.answer('85 velde')).toEqual(['+6  Orrin 85 f/1.8 · Velde M1 · 85 mm · 13.9 ft']);
-  expect(await addressBar('en-CA').lastValues.answer('85 velde')).toEqual(['+6  Orrin 85 f/1.8 · Velde M1 · 85 mm · 4.25 m']);
+  expect(await addressBar('en-US').lastValues.answer('85 velde')).toEqual(['+6  Orrin 85 f/1.8 · Velde M1 · 85\u00a0mm · 13.9\u00a0ft']);
+  expect(await addressBar('en-CA').lastValues.answer('85 velde')).toEqual(['+6  Orrin 85 f/1.8 · Velde M1 · 85\u00a0mm · 4.25\u00a0m']);
 });
 
 test('a whole question answers too', async () => {

@@ -47,7 +47,9 @@ export async function press(seat: Seat, key: string): Promise<void> {
 
 export const look = (seat: Seat): Promise<Look> =>
   seat.evaluate(() => {
-    const text = (selector: string): string => document.querySelector(selector)?.textContent?.trim() ?? '';
+    /** As it is read: whatever blank stands between two words. */
+    const read = (element: Element | null): string => (element?.textContent ?? '').replaceAll(/[\u00a0\u202f]/gu, ' ');
+    const text = (selector: string): string => read(document.querySelector(selector)).trim();
     const number = (label: string): number | null => {
       const written = text(`[aria-label="${label}"]`).replace('\u2212', '-');
       return written === '' ? null : Number(written);
@@ -60,8 +62,8 @@ export const look = (seat: Seat): Promise<Look> =>
       found: number('Value to enter'),
       announcement: text('[aria-label="Announcement"]'),
       lastHeard: text('[aria-label="Last heard"] p'),
-      holds: Array.from(document.querySelectorAll('[aria-label="Holds so far"] li'), (item) => item.textContent ?? ''),
-      text: main?.textContent ?? '',
+      holds: Array.from(document.querySelectorAll('[aria-label="Holds so far"] li'), read),
+      text: read(main),
     };
   });
 

@@ -69,14 +69,14 @@ test('by keys alone: the bench is reckoned, readings are entered, every step is 
     expect(announcement).not.toBe('');
     if (text.includes('ISO')) {
       await choose(seat, 'Keep this reading');
-      await untilText(seat, 'Kept: light: EV');
+      await untilText(seat, 'Kept. Light: EV');
       found.push(...(await faults(page, 'walk-light')));
     }
     await press(seat, 'n');
   }
   await untilText(seat, 'Ready for the first hold.');
   expect([...found, ...(await faults(page, 'walk-done'))]).toEqual([]);
-  await choose(seat, 'To the first hold');
+  await press(seat, 'Enter');
   await untilPhase(seat, 'dialling');
   const bench = await storedBench(chromium);
   expect(bench?.ticked).toHaveLength(all);

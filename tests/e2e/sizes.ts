@@ -37,17 +37,22 @@ export const smallWords = (page: Page, within: string): Promise<string[]> =>
     LEAST_FAR,
   );
 
-/** Single words that stand in two lines: one that is to be said or pressed must be read at a glance. */
+/** Words that stand in two lines and say so by no hyphen: a word must be read at a glance, and by one hyphen it is still read as one. */
 export const brokenWords = (page: Page): Promise<string[]> =>
   page.evaluate(() => {
     const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
     const broken: string[] = [];
     for (let node = walker.nextNode(); node; node = walker.nextNode()) {
-      const text = node.textContent?.trim() ?? '';
-      if (!/^\p{L}+$/u.test(text)) continue;
-      const range = document.createRange();
-      range.selectNodeContents(node);
-      if (new Set([...range.getClientRects()].map(({ top }) => Math.round(top))).size > 1) broken.push(text);
+      const element = node.parentElement;
+      if (!element?.checkVisibility({ visibilityProperty: true }) || element.closest('.unseen, .visually-hidden')) continue;
+      // What lies between two places where a hyphen may come; the hyphen itself stands where its second part begins.
+      for (const { 0: piece, index } of (node.textContent ?? '').matchAll(/(?<![\p{L}\u00ad])\p{L}+|(?<=\u00ad\p{L})\p{L}+/gu)) {
+        const range = document.createRange();
+        range.setStart(node, index);
+        range.setEnd(node, index + piece.length);
+        const lines = [...range.getClientRects()].filter(({ width }) => width > 0).map(({ top }) => Math.round(top));
+        if (new Set(lines).size > 1) broken.push(piece);
+      }
     }
     return broken;
   });

@@ -24,7 +24,7 @@ const listening = (screens: Language): Settings => ({
   ...USUAL_SETTINGS,
   manner: { ...USUAL_MANNER, care: 'quick', holdTime: seconds(3) },
   voice: { ...USUAL_SETTINGS.voice, listen: 'browser', wish: 'browser' },
-  language: { screens, voice: 'screens' },
+  language: { screens, voice: 'screens', distances: 'country' },
 });
 
 /** Values of the person's own, before the panel chooses: the light flickers there, and stays dark. */

@@ -90,7 +90,7 @@ describe('the page for the workshop', () => {
     expect(evidence.proofs.map(({ id }) => id)).toEqual(['new', 'old']);
     const { showed, by, facts } = words('workshop').photographs;
     expect(evidence.proofs.map((proof) => `${showed(proof)} ${by(proof)}. ${facts(proof)}`)[0]).toBe(
-      'sharp in one picture, 1 Jan 1970. focus fell 2 mm ± 1 mm behind the target',
+      'sharp in one picture, 1 Jan 1970. focus fell 2\u00a0mm ± 1\u00a0mm behind the target',
     );
   });
 });

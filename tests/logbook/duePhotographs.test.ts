@@ -54,5 +54,5 @@ test('a check of another value, of too few shots, or with the practice camera is
 test('it counts from when the pictures were taken, and its sentence says at which value and where focus fell', () => {
   const [reason] = due({ proofs: [{ ...shifted, at: at(9), proof: { ...SHIFTED, taken: at(6) } }] });
   expect(reason?.since).toBe(at(6));
-  expect(reason && words.due(reason)).toBe('Photographs showed a shift: at +5, focus fell 14 mm ± 2 mm behind the target.');
+  expect(reason && words.due(reason)).toBe('Photographs showed a shift: at +5, focus fell 14\u00a0mm ± 2\u00a0mm behind the target.');
 });

@@ -62,8 +62,8 @@ describe('distances as people write them', () => {
   });
 
   it('35 mm times fifty prints as 1.75 m and 5.74 ft (common practice)', () => {
-    expect(write.distance(mm(1750), 'm')).toBe('1.75 m');
-    expect(write.distance(mm(1750), 'ft')).toBe('5.74 ft');
+    expect(write.distance(mm(1750), 'm')).toBe('1.75\u00a0m');
+    expect(write.distance(mm(1750), 'ft')).toBe('5.74\u00a0ft');
   });
 
   it('what is written is read back to the digits shown, in both units', () => {
@@ -86,9 +86,9 @@ describe('distances as people write them', () => {
     ['5 in 9 ft', 'ft', { is: 'distance unread', unit: 'ft' }],
     ['1,2,3 m', 'm', { is: 'distance unread', unit: 'm' }],
     ['12,34,567', 'm', { is: 'distance unread', unit: 'm' }],
-    ['1,250 ft', 'm', { is: 'two lengths', text: '1,250 ft', one: '1.25 ft', other: '1250 ft' }],
-    ['1,250', 'ft', { is: 'two lengths', text: '1,250', one: '1.25 ft', other: '1250 ft' }],
-    ['50,000 mm', 'm', { is: 'two lengths', text: '50,000 mm', one: '50 mm', other: '50000 mm' }],
+    ['1,250 ft', 'm', { is: 'two lengths', text: '1,250 ft', one: [{ value: 1.25, unit: 'ft' }], other: [{ value: 1250, unit: 'ft' }] }],
+    ['1,250', 'ft', { is: 'two lengths', text: '1,250', one: [{ value: 1.25, unit: 'ft' }], other: [{ value: 1250, unit: 'ft' }] }],
+    ['50,000 mm', 'm', { is: 'two lengths', text: '50,000 mm', one: [{ value: 50, unit: 'mm' }], other: [{ value: 50_000, unit: 'mm' }] }],
   ] as const)('"%s" in %s is asked again', (text, unit, wrong) => {
     expect(fault(readDistance(text, unit))).toEqual(wrong);
   });
@@ -157,7 +157,7 @@ describe('every length that is written is read back', () => {
       // From 0.17 ft, the least that the sentence for feet allows.
       fc.property(fc.integer({ min: 52, max: 499_000 }), fc.constantFrom('m', 'ft'), (distance, unit) => {
         const written = write.distance(mm(distance), unit);
-        const inUnit = Number(written.split(' ')[0]);
+        const inUnit = Number(written.split('\u00a0')[0]);
         expect(value(readDistance(written, unit === 'm' ? 'ft' : 'm'))).toBeCloseTo(inUnit * (unit === 'm' ? 1000 : 304.8), 6);
       }),
     );
@@ -176,8 +176,8 @@ describe('focal lengths', () => {
 
   it.each([
     ['0.085', { is: 'focal length in metres', typed: 0.085, meant: 85 }],
-    ['0.085 m', { is: 'focal length in another unit', typed: '0.085 m', meant: 85 }],
-    ['8.5cm', { is: 'focal length in another unit', typed: '8.5 cm', meant: 85 }],
+    ['0.085 m', { is: 'focal length in another unit', typed: [{ value: 0.085, unit: 'm' }], meant: 85 }],
+    ['8.5cm', { is: 'focal length in another unit', typed: [{ value: 8.5, unit: 'cm' }], meant: 85 }],
     ['0', { is: 'no focal length' }],
     ['wide', { is: 'focal length unread' }],
   ])('"%s" is asked again', (text, wrong) => expect(fault(readFocalLength(text))).toEqual(wrong));

@@ -6,7 +6,7 @@ import { fault, value } from './value.ts';
 
 const between = (least: number, most: number) =>
   v.pipe(v.number('no reach' as const), v.minValue(least, 'no reach' as const), v.maxValue(most, 'no reach' as const));
-const two = (text: string, one: string, other: string) => ({ is: 'two numbers', text, one, other });
+const two = (text: string, one: number, other: number) => ({ is: 'two numbers', text, one, other });
 
 describe('a number within a range', () => {
   it.each([
@@ -26,8 +26,8 @@ describe('a number within a range', () => {
   ])('"%s" from %d to %d is %d', (text, least, most, expected) => expect(value(readWithin(between(least, most), text))).toBe(expected));
 
   it.each([
-    ['1,000', two('1,000', '1', '1000')],
-    [' 1,250 ', two('1,250', '1.25', '1250')],
+    ['1,000', two('1,000', 1, 1000)],
+    [' 1,250 ', two('1,250', 1.25, 1250)],
     ['1,00,0', { is: 'no reach' }],
     ['2000', { is: 'no reach' }],
     ['', { is: 'no reach' }],
@@ -61,8 +61,8 @@ describe('a number that is likely to lie within a range', () => {
   ])('"%s" is %d: the range refuses nothing', (text, expected) => expect(value(readLikely(likely, text, { is: 'no spot' }))).toBe(expected));
 
   it('where neither is likely, or both are, the two are asked about', () => {
-    expect(fault(readLikely(likely, '1,000', { is: 'no spot' }))).toEqual(two('1,000', '1', '1000'));
-    expect(fault(readLikely(between(1, 5000), '1,000', { is: 'no spot' }))).toEqual(two('1,000', '1', '1000'));
+    expect(fault(readLikely(likely, '1,000', { is: 'no spot' }))).toEqual(two('1,000', 1, 1000));
+    expect(fault(readLikely(between(1, 5000), '1,000', { is: 'no spot' }))).toEqual(two('1,000', 1, 1000));
   });
 
   it('what is no number has the fault of its field', () => expect(fault(readLikely(likely, 'wide', { is: 'no spot' }))).toEqual({ is: 'no spot' }));

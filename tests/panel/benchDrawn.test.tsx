@@ -12,7 +12,11 @@ afterEach(cleanup);
 
 const enter = (label: string, typed: string) => act(() => void type(label, typed));
 const pick = (label: string, value: string) => act(() => void fireEvent.change(screen.getByLabelText(label), { target: { value } }));
-const drawing = (): string => screen.getByRole('img', { name: /^The rig as drawn\./ }).getAttribute('aria-label') ?? '';
+const drawing = (): string =>
+  screen
+    .getByRole('img', { name: /^The rig as drawn\./ })
+    .getAttribute('aria-label')
+    ?.replaceAll('\u00a0', ' ') ?? '';
 const room = (title: string): HTMLDetailsElement => screen.getByRole('heading', { name: title }).closest('details')!;
 
 async function atTheBench(session = new FakeSession()): Promise<void> {
@@ -73,7 +77,7 @@ test('a distance that was measured can become that of the sweep, and 50 focal le
   await withNewLens();
   expect(screen.queryByRole('button', { name: 'Use 50 focal lengths' })).toBe(null);
   await enter('Distance as measured', '2.5');
-  await act(() => void click('Use 2.5 m for the sweep'));
+  await act(() => void click('Use 2.5\u00a0m for the sweep'));
   expect(screen.queryByRole('button', { name: /for the sweep$/ })).toBe(null);
   expect(drawing()).toContain('2.5 m, 29 focal lengths.');
   await act(() => void click('Use 50 focal lengths'));

@@ -39,7 +39,7 @@ test('the four lights are one press away at any time, and closed by another or b
   session.changeSettings({ coached: 2 });
   await show(session);
   expect(screen.queryByLabelText('What the light can do')).toBeNull();
-  await act(() => void click('the four lights'));
+  await act(() => void click('The four lights'));
   await partsRead();
   expect(screen.getAllByLabelText('What the light can do').length).toBeGreaterThan(0);
   expect(text()).toContain('Goes out, even once.');

@@ -178,10 +178,10 @@ export class FakeSession implements Session {
     if (meant.means === 'events') {
       for (const event of meant.events) became = this.#became(event);
     } else if (meant.means === 'entered') {
-      became = this.#ending.mark(state);
+      became = this.#ending.mark(state)();
     } else if (meant.means === 'undo') {
       const event = { did: 'undid', at: this.now.value, by: 'key' } as const;
-      became = this.#ending.takeBack(state) ?? this.#became(event);
+      became = this.#ending.takeBack(state)?.() ?? this.#became(event);
     } else if (meant.means === 'next lens') {
       this.nextLens();
     } else if (meant.means === 'far view') {

@@ -50,7 +50,7 @@ test('the screen of a body shows its lenses by name, each from short to long, an
     .getAllByRole('button')
     .map(({ textContent }) => textContent);
   expect(strips).toHaveLength(5);
-  expect(strips.map((one) => /(\d+) mm/.exec(one ?? '')?.[1])).toEqual(['24', '70', '85', '85', '85']);
+  expect(strips.map((one) => /(\d+)\u00a0mm/.exec(one ?? '')?.[1])).toEqual(['24', '70', '85', '85', '85']);
 });
 
 test('a strip says band, centre, interval and what is entered; one that was never measured says so', async () => {

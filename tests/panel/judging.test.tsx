@@ -46,7 +46,7 @@ test('the arrows are drawn on their buttons: one on its side, both filled where 
 
 test('the sheet of the four lights explains the arrows in words, and only on a body that has them', async () => {
   await judging('right-is-up');
-  await act(() => void click('the four lights'));
+  await act(() => void click('The four lights'));
   await partsRead();
   const arrows = within(screen.getByRole('list', { name: 'What the arrows can do' }));
   expect(arrows.getAllByRole('listitem').map(({ textContent }) => textContent)).toEqual([
@@ -57,7 +57,7 @@ test('the sheet of the four lights explains the arrows in words, and only on a b
   ]);
   cleanup();
   await judging('absent');
-  await act(() => void click('the four lights'));
+  await act(() => void click('The four lights'));
   await partsRead();
   expect(screen.queryByRole('list', { name: 'What the arrows can do' })).toBeNull();
 });

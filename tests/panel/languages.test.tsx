@@ -3,27 +3,31 @@
 import { cleanup, fireEvent, screen } from '@testing-library/preact';
 import { act } from 'preact/test-utils';
 import { afterEach, beforeEach, expect, test } from 'vitest';
+import type { Distances } from '../../src/country.ts';
 import type { Languages } from '../../src/language.ts';
 import { createTroubles } from '../../src/panel/session/troubles.ts';
 import { watchLanguages } from '../../src/panel/session/watchLanguages.ts';
-import { wearLanguages } from '../../src/platform/language.ts';
+import { rememberedDistances, wearLanguages } from '../../src/platform/language.ts';
 import { words as english } from '../../src/words/en/settings.ts';
 import { words as german } from '../../src/words/de/settings.ts';
 import { words as japanese } from '../../src/words/ja/settings.ts';
 import { changeLanguages } from '../../src/words/catalogue.ts';
+import { write } from '../../src/words/en/write.ts';
+import { millimetres } from '../../src/units.ts';
 import type { SettingsWords } from '../../src/words/settingsWords.ts';
 import { FakeSession } from './fakeSession.ts';
 import { click, partsRead, show, text } from './show.tsx';
 
+const { distance } = write;
 const worn: Languages[] = [];
 
 /** The settings, over a session that follows what is chosen. */
 beforeEach(async () => {
   worn.length = 0;
   const session = new FakeSession();
-  const wear = (languages: Languages): void => {
+  const wear = (languages: Languages, distances: Distances): void => {
     worn.push(languages);
-    wearLanguages(languages);
+    wearLanguages(languages, distances);
   };
   await watchLanguages({ library: session, languages: { liked: () => ['en-GB'], wear }, troubles: createTroubles() });
   await show(session);
@@ -71,4 +75,13 @@ test('the language of the voice leaves the screens as they are, and its state is
 test('every language is offered by its own name', () => {
   const offered = [...screen.getByLabelText(english.language.voice).querySelectorAll('option')].map((option) => option.textContent);
   expect(offered).toEqual([english.language.asScreens, 'English', 'Deutsch', 'Español', 'Français', '日本語']);
+});
+
+test('what distances are told in is the country’s until it is chosen, and is remembered with the languages', async () => {
+  expect(distance(millimetres(4250))).toBe('4.25\u00a0m');
+  await choose(english.language.distances, 'ft');
+  expect(distance(millimetres(4250))).toBe('13.9\u00a0ft');
+  expect(rememberedDistances()).toBe('ft');
+  await choose(english.language.distances, 'country');
+  expect([distance(millimetres(4250)), rememberedDistances()]).toEqual(['4.25\u00a0m', 'country']);
 });

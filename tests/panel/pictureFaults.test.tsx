@@ -76,7 +76,7 @@ test('a target turned until its edges run along the pixels says to turn it uprig
   const straight = { edge, measure: failed<EdgeFault>({ is: 'edge not slanted', angle: degrees(0.3) }) } as const;
   const turned = (edges: TargetReading['edges']): PictureReading => ({ ...rest, target: got({ ...target.value, roll: degrees(-5), edges }) });
   expect(said(turned([straight, straight]))).toBe(
-    'The target is turned by 5 deg anticlockwise, so its edges run along the pixels and cannot be measured. Turn it upright.',
+    'The target is turned by 5° anticlockwise, so its edges run along the pixels and cannot be measured. Turn it upright.',
   );
   expect(said(turned([straight, ...target.value.edges]))).toBe('');
 });

@@ -172,7 +172,7 @@ describe('the search of the settings', () => {
   test('those that bear the word in their label come before those that only explain themselves with it', async () => {
     await at('Settings');
     await find('hold');
-    expect(found()[0]).toMatch(/^Hold time: 5 .* Working$/);
+    expect(found()[0]).toMatch(/^Hold time: 5\s.* Working$/);
     expect(found().length).toBeGreaterThan(1);
   });
 

@@ -32,7 +32,9 @@ export const click = (name: string | RegExp): boolean => fireEvent.click(button(
 export const valueToSet = (): string | null => screen.getByLabelText('Value to set').textContent;
 export const phase = (): string | null => screen.getByRole('main').getAttribute('data-phase');
 export const group = (name: string) => within(screen.getByRole('group', { name }));
-export const text = (): string => screen.getByRole('main').textContent ?? '';
+/** As it is read: whatever blank stands between two words. */
+export const read = (element: Element | null | undefined): string => (element?.textContent ?? '').replaceAll(/[\u00a0\u202f]/gu, ' ');
+export const text = (): string => read(screen.getByRole('main'));
 
 /** A key pressed and released wherever the focus is. */
 export function key(name: string): void {

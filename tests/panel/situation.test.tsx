@@ -8,7 +8,7 @@ import type { ProofRecord } from '../../src/logbook/proofRecord.ts';
 import { newBody, newLens } from '../../src/kit/kit.ts';
 import { millimetres, moment, seconds, steps } from '../../src/units.ts';
 import { FakeSession, KIT, SUBJECT } from './fakeSession.ts';
-import { behindMore, lookUp, click, partsRead, show, text, type } from './show.tsx';
+import { behindMore, lookUp, click, partsRead, read, show, text, type } from './show.tsx';
 
 afterEach(cleanup);
 
@@ -108,12 +108,12 @@ test('the other situations of the lens are one press away, each with its value',
   await show(new FakeSession({ kit: { ...KIT, situations: [near, far] } }));
   await press('Logbook');
   await partsRead();
-  await press(/85 mm at 4\.25 m/);
+  await press(/85\u00a0mm at 4\.25\u00a0m/);
   await partsRead();
-  await press(/85 mm at 9 m/);
+  await press(/85\u00a0mm at 9\u00a0m/);
   await partsRead();
   expect(text()).toContain('85 mm at 9 m');
-  expect(screen.getByText('Other situations of this lens').closest('details')?.textContent).toContain('4.25 m');
+  expect(read(screen.getByText('Other situations of this lens').closest('details'))).toContain('4.25 m');
 });
 
 test('a value read off the camera is at once the one in force', async () => {

@@ -7,7 +7,7 @@ import { afterEach, describe, expect, test } from 'vitest';
 import { EMPTY_KIT, newBody, newConverter, newLens, type Kit } from '../../src/kit/kit.ts';
 import { millimetres, moment } from '../../src/units.ts';
 import { FakeSession, KIT } from './fakeSession.ts';
-import { button, click, FIELD, lookUp, partsRead, show, text, type } from './show.tsx';
+import { button, click, FIELD, lookUp, partsRead, read, show, text, type } from './show.tsx';
 
 afterEach(cleanup);
 
@@ -27,7 +27,7 @@ const tell = async (chip: RegExp, label: string, value: string): Promise<void> =
   await enter(label, value);
   await submit(screen.getByLabelText(label));
 };
-const chips = (): (string | null)[] => [...document.querySelectorAll('.chip')].map(({ textContent }) => textContent);
+const chips = (): string[] => [...document.querySelectorAll('.chip')].map(read);
 const subject = (session: FakeSession) => session.sweep.value?.plan.subject;
 
 describe('with an empty kit', () => {
@@ -77,7 +77,7 @@ describe('with an empty kit', () => {
     const session = await empty();
     await lookUp('Corvid 24-70 f/4');
     await press(/^Focal length:/);
-    await press('70 mm');
+    await press('70\u00a0mm');
     expect(chips()).toContain('70 mm');
     expect(chips()).toContain('3.5 m');
     await press(/^New lens/);
@@ -150,7 +150,7 @@ describe('with a kit', () => {
 
   test('the last lens stands first with its last value, and one press measures it again', async () => {
     const session = await show(measured());
-    expect(screen.getByLabelText('Last lens').textContent).toMatch(/Orrin 85 f\/1\.8.*85 mm at 4\.25 m.*last [+\u2212]?\d+/);
+    expect(read(screen.getByLabelText('Last lens'))).toMatch(/Orrin 85 f\/1\.8.*85 mm at 4\.25 m.*last [+\u2212]?\d+/);
     await press('Start');
     expect(subject(session)).toMatchObject({ situation: 'orrin-85-near' });
   });
@@ -168,7 +168,7 @@ describe('with a kit', () => {
     await lookUp('orr');
     expect(screen.getByRole('list', { name: 'In the logbook' }).textContent).toContain('Orrin 85 f/1.8');
     await submit(field());
-    expect(session.said.at(-1)).toMatch(/^Orrin 85 f\/1\.8 on Velde M1, 85 mm at 4\.25 m: /);
+    expect(session.said.at(-1)).toMatch(/^Orrin 85 f\/1\.8 on Velde M1, 85\smm at 4\.25\sm: /);
     expect([field().value, session.sweep.value]).toEqual(['', null]);
     await submit(field());
     expect(subject(session)).toMatchObject({ situation: 'orrin-85-near' });
@@ -269,7 +269,7 @@ describe('during a sweep and at its end', () => {
     await partsRead();
     await enter('Body', 'Velde M1');
     await enter('Lens, with its focal length', 'Corvid 24-70 f/4');
-    await press('70 mm');
+    await press('70\u00a0mm');
     expect(subject(session)).toMatchObject({ body: 'Velde M1', lens: 'Corvid 24-70 f/4', focalLength: 70 });
     expect(text()).not.toContain('Whose result is it?');
   });

@@ -46,7 +46,7 @@ describe('each step of the walk', () => {
     expect(show({ body: { ...plain.body, liveView: false } }, 'critical focus')).toMatch(/^Photograph/);
     expect(speak({ start: steps(-7) }, 'start value')).toContain('minus 7');
     expect(show({ start: steps(-7) }, 'start value')).toContain('\u22127');
-    expect(show({ measuredFrom: 'front of lens', unit: 'ft' }, 'distance')).toContain('13.9 ft from the front of the lens');
+    expect(show({ measuredFrom: 'front of lens', unit: 'ft' }, 'distance')).toContain('13.9\u00a0ft from the front of the lens');
     expect(show({ converter: 1.4 }, 'converter')).toContain('1.4\u00d7 converter');
     expect(setUp.speak('done')).toBe('Set up. Ready for the first hold.');
   });
@@ -60,7 +60,7 @@ describe('the cautions', () => {
     expect(said(SQUARING.mirror)).toMatch(/mirror throw the sun/);
     expect(said(SQUARING.spot)).toMatch(/class 1 or 2 \(IEC 60825-1\).*never.*viewfinder/s);
     expect(said([{ may: 'hurt', is: 'heavy lens' }])).toMatch(/own tripod foot/);
-    expect(said(lampCautions('warm lamp', 60))).toMatch(/hot.*leads.*120 times a second.*1\/120 s.*Warm light/s);
+    expect(said(lampCautions('warm lamp', 60))).toMatch(/hot.*leads.*120 times a second.*1\/120\u00a0s.*Warm light/s);
   });
 
   it('are whole sentences', () => {
@@ -72,22 +72,25 @@ describe('what is found at the bench', () => {
   it.each([
     [
       { is: 'nearer than its closest focus', wanted: mm(500), closest: mm(800), unit: 'm' },
-      '0.5 m is nearer than this lens can focus. Put the target at 0.8 m or farther, measured from the film-plane mark.',
+      '0.5\u00a0m is nearer than this lens can focus. Put the target at 0.8\u00a0m or farther, measured from the film-plane mark.',
     ],
     [
       { is: 'no focus so near', focalLength: mm(85), distance: mm(300), from: 'film plane' },
-      'A plain 85 mm lens cannot focus at 0.3 m from the film plane. Measure the distance again, or measure the magnification on the scale of the target.',
+      'A plain 85\u00a0mm lens cannot focus at 0.3\u00a0m from the film plane. Measure the distance again, or measure the magnification on the scale of the target.',
     ],
-    [{ is: 'two lengths', text: '1,250', one: '1.25 ft', other: '1250 ft' }, '\u201c1,250\u201d can mean two lengths. Write 1.25 ft or 1250 ft.'],
-    [{ is: 'two numbers', text: '1,000', one: '1', other: '1000' }, '\u201c1,000\u201d can mean two numbers. Write 1 or 1000.'],
+    [
+      { is: 'two lengths', text: '1,250', one: [{ value: 1.25, unit: 'ft' }], other: [{ value: 1250, unit: 'ft' }] },
+      '\u201c1,250\u201d can mean two lengths. Write 1.25\u00a0ft or 1250\u00a0ft.',
+    ],
+    [{ is: 'two numbers', text: '1,000', one: 1, other: 1000 }, '\u201c1,000\u201d can mean two numbers. Write 1 or 1000.'],
     [{ is: 'focal length in metres', typed: 0.085, meant: mm(85) }, '0.085 looks like metres. Enter the focal length in millimetres, here 85.'],
     [{ is: 'tilt too large', most: 30 }, 'That would be a tilt of more than 30°. Measure the sides again, and check the size and distance of the target.'],
     [{ is: 'target too large' }, 'The target would be larger than a wall. Move it nearer, or set a smaller AF area.'],
   ] as const)('%o is told with what to do', (fault, sentence) => expect(bench.fault(fault)).toBe(sentence));
 
   it('35 mm times fifty is written as 1.75 m and 5.74 ft (common practice)', () => {
-    expect(bench.distance.use(mm(1750), 'm')).toContain('1.75 m');
-    expect(bench.distance.use(mm(1750), 'ft')).toContain('5.74 ft');
+    expect(bench.distance.use(mm(1750), 'm')).toContain('1.75\u00a0m');
+    expect(bench.distance.use(mm(1750), 'ft')).toContain('5.74\u00a0ft');
   });
 
   it('a tilt is told with what to do about it', () => {
@@ -100,10 +103,10 @@ describe('what is found at the bench', () => {
       /too rough to tell 0\.3°\. No rectangle in this picture.* use the mirror\.$/,
     );
     expect(bench.square.bySides(tilt, degrees(8), { verdict: 'cannot tell', finer: { by: 'marks', apart: mm(844) } })).toMatch(
-      /marks on the board at least 844 mm apart both ways, or use the mirror\.$/,
+      /marks on the board at least 844\u00a0mm apart both ways, or use the mirror\.$/,
     );
     expect(bench.square.allowed(degrees(2), mm(180), mm(6.28))).toBe(
-      'The target must be square to within 2°. Across its 180 mm, one edge may stand 6.3 mm nearer than the other.',
+      'The target must be square to within 2°. Across its 180\u00a0mm, one edge may stand 6.3\u00a0mm nearer than the other.',
     );
   });
 

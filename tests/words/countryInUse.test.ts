@@ -16,12 +16,12 @@ const distances = [1750, 4250, 12_340].map(millimetres);
 
 test('in metres or in feet, as fine as they matter', () => {
   const { distance } = writing('en-GB');
-  expect(distances.map((one) => distance(one))).toEqual(['1.75 m', '4.25 m', '12.3 m']);
+  expect(distances.map((one) => distance(one))).toEqual(['1.75\u00a0m', '4.25\u00a0m', '12.3\u00a0m']);
   countryInUse.value = countryAmong(['en-US']);
-  expect(distances.map((one) => distance(one))).toEqual(['5.74 ft', '13.9 ft', '40.5 ft']);
-  expect(distance(millimetres(4250), 'm')).toBe('4.25 m');
+  expect(distances.map((one) => distance(one))).toEqual(['5.74\u00a0ft', '13.9\u00a0ft', '40.5\u00a0ft']);
+  expect(distance(millimetres(4250), 'm')).toBe('4.25\u00a0m');
   // What was typed as whole feet, to the millimetre.
-  expect(distance(millimetres(4267))).toBe('14 ft');
+  expect(distance(millimetres(4267))).toBe('14\u00a0ft');
 });
 
 test.each<[Language, string, string]>([

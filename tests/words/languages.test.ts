@@ -13,6 +13,10 @@ const BROKEN = /undefined|NaN|\[object|Invalid|\$\{/;
 /** In German it is a number. */
 const isBroken = (text: string, language: Language): boolean => BROKEN.test(text) || (language !== 'de' && /\bnull\b/.test(text));
 const ENGLISH = /(?<!\p{L})(the|and|of|with|from|this|that|which|are|is|was|were|have|has|been|will|your|you|it|its|not|into|than|then|for)(?!\p{L})/giu;
+/** As languages write units short; a blank before one that belongs to it would let it go into the next line. */
+const PARTED = /\d (mm|cm|m|ft|pi|po|s|secs?|mins?|hrs?|h|Sek\.|Min\.|Std\.|°C?|%|Hz|lux)(?![\p{Script=Latin}’])/u;
+/** In French a blank stands before these marks, and after the first of them. */
+const PARTED_MARK = /[^ ] [:;!?%»]|« /u;
 const QUOTED = /[“„«「『"‚‘]\s*([^”“»」』"’]{1,40}?)\s*[”“»」』"’]/g;
 
 let sentences: readonly Sentence[] = [];
@@ -56,6 +60,17 @@ const wrongIn = (said: Said, isWrong: (text: string | null, at: number, row: num
 test('every sentence of English can be made of what it may be told, and says something', () => {
   expect(sentences.length).toBeGreaterThan(1500);
   expect(wrongIn(english, (text) => text === null || isBroken(text, 'en'))).toEqual([]);
+});
+
+test.each(LANGUAGES)('in %s a number and its unit stand in one line', (language) => {
+  const said = language === 'en' ? english : (own.get(language) ?? []);
+  expect(wrongIn(said, (text) => text !== null && PARTED.test(text))).toEqual([]);
+  expect(said.flat().filter((text) => text !== null && /\d[\u00a0\u202f]mm/u.test(text)).length).toBeGreaterThan(100);
+});
+
+test('in French no mark stands alone at the beginning of a line', () => {
+  // A name of a unit may stand alone after a comma.
+  expect(wrongIn(own.get('fr') ?? [], (text) => text !== null && PARTED_MARK.test(text.replaceAll(', %', '')))).toEqual([]);
 });
 
 test('in numbers', () => {

@@ -42,11 +42,11 @@ test('text in markup, a label and a sentence in a string are found, and ids are 
     `type Id = 'past the limit' | 'nothing held';
      const id: Id = 'past the limit';
      const said: string = 'Hold it again.';
-     export const seen = <p class="a small note" title="Read this">Two words {said} {id === 'nothing held' ? \`at \${id} now\` : ''}</p>;`,
+     export const seen = <p class="a small note" title="Read this">Two words {said}: {id} {id === 'nothing held' ? \`at \${id} now\` : ''}</p>;`,
     ts.ScriptTarget.ES2023,
     true,
   );
   const host = { ...ts.createCompilerHost({}), getSourceFile: (name: string) => (name === 'seeded.tsx' ? file : undefined) };
   const program = ts.createProgram(['seeded.tsx'], { jsx: ts.JsxEmit.Preserve, noLib: true }, host);
-  expect(looseIn(program, [file], process.cwd()).map(({ text }) => text)).toEqual(['Hold it again.', 'Read this', 'Two words', 'at … now']);
+  expect(looseIn(program, [file], process.cwd()).map(({ text }) => text)).toEqual(['Hold it again.', 'Read this', 'Two words', ':', 'at … now']);
 });

@@ -17,6 +17,8 @@ const SILENT =
 /** Takes a selector of the style sheet's kind. */
 const SELECTS = /\.(closest|matches|querySelector(All)?)$/;
 
+/** A mark between two pieces: each language has its own, and its own blank before it. */
+const GLUE = /^\s*[:;,.!?](\s|$)/u;
 const WORDY = /\p{L}{2,}/u;
 /** A sentence, or a part of one: more than one word, or one that begins like a label. */
 const ENGLISH = /\p{L}{2,}[^\p{L}]*[ ,].*\p{L}{2,}|^\s*\p{Lu}\p{Ll}{2,}\b/u;
@@ -35,7 +37,7 @@ export function looseIn(program: ts.Program, files: readonly ts.SourceFile[], ro
       if (ts.isNewExpression(node) && node.expression.getText(file).endsWith('Error')) return;
       if (ts.isCallExpression(node) && /^(console\.|import$)/.test(node.expression.getText(file))) return;
       if (ts.isStringLiteralLike(node) && isSelector(node, file)) return;
-      if (ts.isJsxText(node) && WORDY.test(node.text)) note(node, node.text);
+      if (ts.isJsxText(node) && (WORDY.test(node.text) || GLUE.test(node.text))) note(node, node.text);
       else if (ts.isJsxAttribute(node) && node.initializer && ts.isStringLiteral(node.initializer)) {
         if (!SILENT.test(node.name.getText(file)) && WORDY.test(node.initializer.text) && !isChosen(node.initializer, checker))
           note(node, node.initializer.text);

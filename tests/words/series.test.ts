@@ -32,7 +32,7 @@ describe('a check of the value', () => {
 
   test('that finds a shift says how far, on which side, and what about undoes it', () => {
     const [headline, undone] = checkSaid([0, 51, 49, 50, 50], steps(3));
-    expect(headline).toMatch(/^Shifted: with \+3, focus falls 50 mm ± [\d.]+ mm behind the target\.$/);
+    expect(headline).toMatch(/^Shifted: with \+3, focus falls 50\u00a0mm ± [\d.]+\u00a0mm behind the target\.$/);
     expect(undone).toBe('About −10 steps would undo it, by an estimate of what a step is worth: try −7, and check again.');
     expect(checkSaid([0, -51, -49, -50, -50], steps(15))[1]).toBe(
       'About +10 steps would undo it, by an estimate of what a step is worth, which is off the scale.',
@@ -49,7 +49,7 @@ describe('a check of the value', () => {
   test('says so where it matters which way focus comes from, and only then', () => {
     const [, , ways] = checkSaid([0, 8, -8, 8, -8, 9, -9], steps(3));
     expect(ways).toMatch(
-      /^It matters where focus comes from: after defocusing to near, it falls 17 mm ± [\d.]+ mm farther away than after defocusing to far\.$/,
+      /^It matters where focus comes from: after defocusing to near, it falls 17\u00a0mm ± [\d.]+\u00a0mm farther away than after defocusing to far\.$/,
     );
     expect(checkSaid([0, 1, -1, -2, 2, 1, 0], steps(3)).join(' ')).not.toContain('It matters');
   });
@@ -77,7 +77,7 @@ describe('a bracket', () => {
       expect.stringMatching(/^The pictures put the centre at \+2(\.1)? \(95% between \+1\.\d and \+2\.\d\)\.$/),
       expect.stringMatching(/^It agrees with the band’s centre, \+3; they differ by −[\d.]+ ± [\d.]+ steps\. Together they give /),
       'Value to enter: +2.',
-      expect.stringMatching(/^One step moves focus by 6 mm ± 0\.\d mm at the target\.$/),
+      expect.stringMatching(/^One step moves focus by 6\u00a0mm ± 0\.\d\u00a0mm at the target\.$/),
     ]);
     expect(bracketSaid(-3, null)).toContain('Value to enter: −3.');
   });

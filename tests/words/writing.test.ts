@@ -1,5 +1,7 @@
 // Contract of how a language writes numbers, dates, lists and plurals (CLDR by way of Intl; forms of English from memory).
 import { expect, test } from 'vitest';
+import { lengthsIn } from '../../src/optics/writtenLength.ts';
+import { numbersIn } from '../../src/optics/writtenNumber.ts';
 import { millimetres, moment, seconds } from '../../src/units.ts';
 import { write as french } from '../../src/words/fr/write.ts';
 import { write as japanese } from '../../src/words/ja/write.ts';
@@ -26,21 +28,30 @@ test('a chance is rounded down and never all', () => {
 
 test('lengths and times carry their unit, as fine as they matter', () => {
   expect([english.distance(millimetres(4250)), english.distance(millimetres(12_340)), english.millimetres(millimetres(85))]).toEqual([
-    '4.25 m',
-    '12.3 m',
-    '85 mm',
+    '4.25\u00a0m',
+    '12.3\u00a0m',
+    '85\u00a0mm',
   ]);
   expect([english.duration(seconds(40)), english.duration(seconds(125)), english.duration(seconds(4200))]).toEqual([
-    '40 secs',
-    '2 mins 5 secs',
-    '1 hr 10 mins',
+    '40\u00a0secs',
+    '2\u00a0mins 5\u00a0secs',
+    '1\u00a0hr 10\u00a0mins',
   ]);
   expect([english.duration(seconds(43)), english.duration(seconds(103)), english.duration(seconds(3600)), english.duration(seconds(5430))]).toEqual([
-    '43 secs',
-    '1 min 43 secs',
-    '1 hr 0 mins',
-    '1 hr 30 mins',
+    '43\u00a0secs',
+    '1\u00a0min 43\u00a0secs',
+    '1\u00a0hr 0\u00a0mins',
+    '1\u00a0hr 30\u00a0mins',
   ]);
+});
+
+test('two limits are written as fine as it takes to tell them apart, and as one where nothing does', () => {
+  const limits = (near: number, far: number): readonly string[] => english.distances(millimetres(near), millimetres(far), 'm');
+  expect(limits(9810, 10_200)).toEqual(['9.81\u00a0m', '10.2\u00a0m']);
+  expect(limits(9996, 10_004)).toEqual(['9.996\u00a0m', '10.004\u00a0m']);
+  expect(limits(299.6, 300.4)).toEqual(['0.2996\u00a0m', '0.3004\u00a0m']);
+  expect(limits(300, 300)).toEqual(['0.3\u00a0m']);
+  expect(german.distances(millimetres(123_410), millimetres(123_440), 'm')).toEqual(['123,41\u00a0m', '123,44\u00a0m']);
 });
 
 test('a day is written in the language of the sentence, whatever the browser speaks', () => {
@@ -65,8 +76,28 @@ test('a date with its seconds begins as every date of its language', () => {
 });
 
 test('Japanese puts no space between a number and a counter, and one before the letters of a unit', () => {
-  expect([japanese.unit(5, 'second'), japanese.unit(1.5, 'degree', 1), japanese.duration(seconds(4200))]).toEqual(['5秒', '1.5度', '1時間10分']);
-  expect([japanese.distance(millimetres(4250)), japanese.millimetres(millimetres(85))]).toEqual(['4.25 m', '85 mm']);
+  expect([japanese.unit(5, 'second'), japanese.degrees(1.5, 1), japanese.duration(seconds(4200))]).toEqual(['5秒', '1.5°', '1時間10分']);
+  expect([japanese.distance(millimetres(4250)), japanese.millimetres(millimetres(85))]).toEqual(['4.25\u00a0m', '85\u00a0mm']);
+});
+
+test('what may be typed instead can mean nothing else, and is written with the decimals of the language', () => {
+  for (const { typed, typedLength } of [english, german, french, japanese]) {
+    for (const value of [1, 1.25, 1.234, 12.345, 0.03, 1250, 50_000]) {
+      expect(numbersIn(typed(value))).toEqual([value]);
+      expect(lengthsIn(typedLength([{ value, unit: 'ft' }]), 'm').map((one) => one.millimetres)).toEqual([value * 304.8]);
+    }
+    expect(
+      lengthsIn(
+        typedLength([
+          { value: 5, unit: 'ft' },
+          { value: 9, unit: 'in' },
+        ]),
+        'm',
+      ).map((one) => one.millimetres),
+    ).toEqual([1752.6]);
+  }
+  expect([english.typed(1.25), german.typed(1.25), german.typed(1.234), german.typed(1250)]).toEqual(['1.25', '1,25', '1,2340', '1250']);
+  expect(german.typedLength([{ value: 1.25, unit: 'ft' }])).toBe('1,25\u00a0ft');
 });
 
 test('lists and plurals follow the language', () => {

@@ -1,10 +1,11 @@
 // How names, serials and what a person types are cut into words that can be compared: folded to small letters without
 // accents, `f/1.8` and `85mm` readable with and without their sign and unit.
 
-/** Small letters without accents; a comma between digits is a decimal point. */
+/** Small letters without accents, nor what says where a word may be parted; a comma between digits is a decimal point. */
 export const fold = (text: string): string =>
   text
     .normalize('NFKD')
+    .replaceAll('\u00ad', '')
     .replace(/(?![\u3099\u309a])\p{M}/gu, '')
     // The marks of kana make other letters of them.
     .normalize('NFC')

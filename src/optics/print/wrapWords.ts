@@ -5,7 +5,9 @@
 const FULL = '\u1100-\u115f\u2e80-\u303e\u3041-\ua4cf\uac00-\ud7a3\uf900-\ufaff\ufe30-\ufe4f\uff00-\uff60\uffe0-\uffe6';
 const OPENING = '「『（〈《【';
 const CLOSING = '、。，．」』）〉》】・：；？！々ーぁぃぅぇぉっゃゅょ';
-const WORDS_OF = new RegExp(`(\\s*)([${OPENING}]*(?:[ァ-ヺー]+|[^\\s${FULL}]+|[${FULL}])[${CLOSING}]*)`, 'gu');
+/** A blank at which a line may end: before a unit stands one at which it may not. */
+const BLANK = ' \\t\\n\u3000';
+const WORDS_OF = new RegExp(`([${BLANK}]*)([${OPENING}]*(?:[ァ-ヺー]+|[^${BLANK}${FULL}]+|[${FULL}])[${CLOSING}]*)`, 'gu');
 const IS_FULL = new RegExp(`[${FULL}]`, 'u');
 
 /** Common sans-serif letters are on average half as wide as their line is high; a little more to be safe. */

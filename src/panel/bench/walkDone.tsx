@@ -1,4 +1,4 @@
-// The end of the walk: what was ticked and read goes with the sweep, and the first hold can come.
+// The end of the walk: what was ticked and read goes with the sweep, and the first hold can come: by the switch, as every step.
 import { useEffect, useRef } from 'preact/hooks';
 import type { BenchRecord } from '../../optics/setUp/reading.ts';
 import type { StepPicture } from '../../optics/setUp/stepPicture.ts';
@@ -13,15 +13,14 @@ interface Props {
   readonly isKept: boolean;
   /** Why the sweep could not be begun; empty otherwise. */
   readonly refusal: string;
-  readonly onGo: () => void;
 }
 
-export function WalkDone({ record, picture, isKept, refusal, onGo }: Props) {
-  const { speak, done, leadsTo } = words('setUp');
-  const button = useRef<HTMLButtonElement>(null);
-  useEffect(() => button.current?.focus(), []);
+export function WalkDone({ record, picture, isKept, refusal }: Props) {
+  const { speak, done } = words('setUp');
+  const place = useRef<HTMLElement>(null);
+  useEffect(() => place.current?.focus(), []);
   return (
-    <section class="step" aria-label={done.label}>
+    <section ref={place} class="step" tabIndex={-1} aria-label={done.label}>
       <div class="shown">
         <StepDrawing picture={picture} />
         <p class="show">{speak('done')}</p>
@@ -37,9 +36,6 @@ export function WalkDone({ record, picture, isKept, refusal, onGo }: Props) {
           {refusal}
         </p>
       )}
-      <button ref={button} type="button" class="chief" onClick={onGo}>
-        {leadsTo}
-      </button>
     </section>
   );
 }

@@ -87,7 +87,7 @@ function Walk({ standing: { subject, reckoned } }: { readonly standing: Extract<
       {step ? (
         <StepView step={step} state={state} reckoned={reckoned} onRead={(reading) => move({ walked: 'read', reading })} />
       ) : (
-        <WalkDone record={state.bench} picture={holdPicture(state.steps)} isKept={isKept} refusal={refusal} onGo={finish} />
+        <WalkDone record={state.bench} picture={holdPicture(state.steps)} isKept={isKept} refusal={refusal} />
       )}
       <WalkSwitch tell={tell} words={WORDS} means={step ? say.means : say.leadsTo} />
       <KeysNotice go={keysGo} afloat />

@@ -2,6 +2,7 @@
 import type { LogRecord } from '../../logbook/record.ts';
 import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
+import { namedNow } from '../words/subjects.ts';
 
 export function Entries({ records }: { readonly records: readonly LogRecord[] }) {
   const { way } = useSurroundings();
@@ -15,8 +16,8 @@ export function Entries({ records }: { readonly records: readonly LogRecord[] })
               {say.result(outcome)}
             </span>
             <span class="about">
-              <b>{subject.lens}</b>
-              <small>{say.details(subject)}</small>
+              <b>{namedNow(subject).lens}</b>
+              <small>{say.details(namedNow(subject))}</small>
               <small>{say.day(finished)}</small>
             </span>
           </button>

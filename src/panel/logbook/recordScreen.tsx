@@ -9,6 +9,7 @@ import { OutcomeView } from '../outcome/outcomeView.tsx';
 import { BenchNotes } from '../bench/benchNotes.tsx';
 import { Heading } from '../parts/heading.tsx';
 import { useSurroundings } from '../useSession.ts';
+import { namedNow } from '../words/subjects.ts';
 import { HowItWas } from './howItWas.tsx';
 import { Replay } from './replay.tsx';
 
@@ -18,7 +19,7 @@ export function RecordScreen({ id }: { readonly id: string }) {
   const record = session.records.value.find((one) => one.id === id);
   return (
     <>
-      <Heading onBack={() => way.back()}>{record?.subject.lens ?? say.title}</Heading>
+      <Heading onBack={() => way.back()}>{record ? namedNow(record.subject).lens : say.title}</Heading>
       {record ? <Kept record={record} /> : <p>{say.gone}</p>}
     </>
   );
@@ -29,7 +30,7 @@ function Kept({ record }: { readonly record: LogRecord }) {
   const sweep = useMemo(() => replay(record.journal), [record]);
   return (
     <>
-      <p class="muted small">{say.details(record.subject, record.finished)}</p>
+      <p class="muted small">{say.details(namedNow(record.subject), record.finished)}</p>
       <OutcomeView sweep={sweep} outcome={record.outcome} />
       <OffTheScale sweep={sweep} outcome={record.outcome} />
       {sweep.plan.bench && (

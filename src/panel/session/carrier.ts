@@ -6,6 +6,7 @@ import type { SweepEvent } from '../../sweep/event.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
 import { between, moment, type Moment, type Seconds } from '../../units.ts';
 import { isBrief } from '../../voice/brief.ts';
+import { asSpoken } from '../../words/asSpoken.ts';
 import { aloud, saidAndShown, words } from '../../words/catalogue.ts';
 import type { InWords } from '../../words/inWords.ts';
 import type { Settings } from '../../settings.ts';
@@ -96,7 +97,7 @@ export function createCarrier(world: CarrierWorld, owner: CarrierOwner): Carrier
 
   function announce(written: string): void {
     clearTimeout(heardBy);
-    announcement.value = written;
+    announcement.value = asSpoken(written);
     heardBy = setTimeout(() => {
       announcement.value = '';
     }, announcedFor(written));
@@ -106,7 +107,7 @@ export function createCarrier(world: CarrierWorld, owner: CarrierOwner): Carrier
     const { voice, loudness } = world.settings.peek();
     if (!voice.speak || spoken === '') return;
     const hearAgain = world.deafen();
-    mute.value = (await world.speech.say(spoken, { ...voice, loudness })) === 'no voice';
+    mute.value = (await world.speech.say(asSpoken(spoken), { ...voice, loudness })) === 'no voice';
     hearAgain();
   }
 

@@ -8,16 +8,17 @@ import type { SweepState } from '../../sweep/state.ts';
 import type { Moment, Steps } from '../../units.ts';
 import { saidAndShown } from '../../words/catalogue.ts';
 import type { InWords } from '../../words/inWords.ts';
+import type { SpokenWords } from '../../words/spokenWords.ts';
 import type { Carrier } from './carrier.ts';
 import type { LibraryStore } from './library.ts';
 
 export interface Ending {
   /** The value that the screen asks to be entered, where it is another than the one found: one that was shifted on purpose. */
   propose(value: Steps | null): void;
-  /** Marks it as entered, and gives in words what became of it. */
-  mark(state: SweepState): string;
+  /** Marks it as entered, and gives in words what became of it: in the language that the screens are in when it is read. */
+  mark(state: SweepState): () => string;
   /** Takes the newest mark of this sweep back; null when there is none. */
-  takeBack(state: SweepState): string | null;
+  takeBack(state: SweepState): (() => string) | null;
 }
 
 interface World {
@@ -35,9 +36,9 @@ export const markOf = (entries: readonly Entry[], sweep: string): Entry | undefi
 export function createEnding({ library, carrier, now, newId, named }: World): Ending {
   let proposed: Steps | null = null;
 
-  const told = (said: InWords): string => {
-    carrier.tell(said);
-    return said.written;
+  const told = (make: (say: SpokenWords) => InWords | string): (() => string) => {
+    carrier.tell(saidAndShown('spoken', make));
+    return () => saidAndShown('spoken', make).written;
   };
 
   return {
@@ -46,22 +47,22 @@ export function createEnding({ library, carrier, now, newId, named }: World): En
     },
     mark({ id, phase, plan, troubles }) {
       const found = phase.name === 'finished' && plan.practice === null ? toEnter(phase.outcome, troubles) : null;
-      if (found === null) return told(saidAndShown('spoken', (say) => say.prompt({ say: 'not now', why: 'nothing to enter' })));
+      if (found === null) return told((say) => say.prompt({ say: 'not now', why: 'nothing to enter' }));
       const value = proposed ?? found;
-      if (markOf(library.entries.peek(), id)?.value === value) return told(saidAndShown('spoken', (say) => say.mark.madeBefore(value)));
+      if (markOf(library.entries.peek(), id)?.value === value) return told((say) => say.mark.madeBefore(value));
       const at = now();
       const subject = named();
-      if (!subject) return '';
+      if (!subject) return () => '';
       const kept = library.addEntry({ id: newId(), at, subject, value, record: id, conditions: unknownConditions(at) });
       carrier.inTurn(() => kept);
-      return told(saidAndShown('spoken', (say) => say.mark.made(value)));
+      return told((say) => say.mark.made(value));
     },
     takeBack({ id }) {
       const mark = markOf(library.entries.peek(), id);
       if (!mark) return null;
       const kept = library.withdrawEntry(mark.id);
       carrier.inTurn(() => kept);
-      return told(saidAndShown('spoken', (say) => say.mark.takenBack(mark.value)));
+      return told((say) => say.mark.takenBack(mark.value));
     },
   };
 }

@@ -13,13 +13,20 @@ const WANTED: Readonly<Record<string, FieldFault>> = {
   arrows: 'arrows not chosen',
 };
 
+/** Its sentence is drawn when it is read, in whatever language the screens are in by then. */
+export const faultOf = (field: string | null, sentence: () => string): Fault => ({
+  field,
+  get sentence() {
+    return sentence();
+  },
+});
+
 /** The first fault of each field. */
 export function faultsIn(issues: readonly v.BaseIssue<unknown>[]): Fault[] {
-  const { fault } = words('kit');
   const faults = issues.map((issue): Fault => {
     const field = v.getDotPath(issue);
     const named = FIELD_FAULTS.find((one) => one === issue.message) ?? WANTED[field ?? ''] ?? 'does not fit';
-    return { field, sentence: fault[named] };
+    return faultOf(field, () => words('kit').fault[named]);
   });
   return faults.filter(({ field }, index) => faults.findIndex((one) => one.field === field) === index);
 }

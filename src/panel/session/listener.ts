@@ -22,6 +22,7 @@ import { aloud, saidAndShown, words } from '../../words/catalogue.ts';
 import type { InWords } from '../../words/inWords.ts';
 import type { SessionWords } from '../../words/sessionWords.ts';
 import { createGate } from './gate.ts';
+import { heardAs } from './heardAs.ts';
 import { createLearning } from './learning.ts';
 import type { LibraryStore } from './library.ts';
 import type { Live } from './live.ts';
@@ -152,16 +153,21 @@ export function createListener(world: World): Listener {
     return true;
   }
 
+  /** What was heard stays as it was; what became of it is in the language of the screens. */
+  function show(heard: string, became: () => string): void {
+    told.latest.value = heardAs(() => heard, became, 'voice', now());
+  }
+
   /** Shown and not said: whoever talks, or the panel, was speaking. */
   function missed(word: string, why: Missed): void {
-    told.latest.value = { words: word, became: words('session').missed[why], by: 'voice', at: now() };
+    show(word, () => words('session').missed[why]);
     if (!attending.peek()) note({ did: 'heard', at: now(), guesses: [word], became: 'other' });
     gate.keepOpen();
   }
 
   function tooLate(candidates: readonly Guess[], isWord: boolean): boolean {
     if (!attending.peek()) note({ did: 'heard', at: now(), guesses: kept(candidates), became: 'other' });
-    if (isWord) told.latest.value = { words: candidates[0]?.text ?? '', became: words('session').became['too late'], by: 'voice', at: now() };
+    if (isWord) show(candidates[0]?.text ?? '', () => words('session').became['too late']);
     return isWord;
   }
 
@@ -192,7 +198,7 @@ export function createListener(world: World): Listener {
 
   /** Says something about words that were not taken. */
   function answer(heard: string, became: keyof SessionWords['became'], said: InWords): void {
-    told.latest.value = { words: heard, became: words('session').became[became], by: 'voice', at: now() };
+    show(heard, () => words('session').became[became]);
     carrier.tell(said);
   }
 

@@ -8,12 +8,13 @@ import { drawOddity } from '../../practice/oddCamera.ts';
 import { lapseOf } from '../../practice/training/score.ts';
 import { failed, got, type Result } from '../../result.ts';
 import { NO_MEMORY } from '../../sweep/memory.ts';
-import { isNamed } from '../../sweep/named.ts';
+import { isNamed, PRACTICE } from '../../sweep/named.ts';
 import type { Plan, Unnamed } from '../../sweep/plan.ts';
 import { isOnScale, nearestOn, USUAL_SCALE } from '../../sweep/scale.ts';
 import { transferPlan } from '../../sweep/transfer/opened.ts';
 import { replay } from '../../sweep/transition.ts';
 import { millimetres } from '../../units.ts';
+import { asSpoken } from '../../words/asSpoken.ts';
 import { words } from '../../words/catalogue.ts';
 import { firstWords } from '../../words/first.ts';
 import type { Describing } from './describing.ts';
@@ -22,6 +23,12 @@ import type { Beginning } from './session.ts';
 import { startFor } from './startFor.ts';
 
 type Known = Pick<LibraryStore, 'kit' | 'records' | 'byHand' | 'entries' | 'settings'>;
+
+/** As they are stored; on the screen they are those of its language (`words/subjects.ts`). */
+function practiceNames(): Record<'body' | 'lens', string> {
+  const { body, lens } = words('session').practice;
+  return { body: asSpoken(body), lens: asSpoken(lens) };
+}
 
 export function planFor(wanted: Beginning, known: Known, newSeed: () => number, desk: Pick<Describing, 'opening'> | null): Result<Plan> {
   const read = settled(wanted, desk);
@@ -35,7 +42,7 @@ export function planFor(wanted: Beginning, known: Known, newSeed: () => number, 
     const seed = beginning.seed ?? newSeed();
     const oddity = beginning.odd ? { oddity: drawOddity(seed, beginning.arrows !== 'absent') } : {};
     return got({
-      subject: { situation: 'practice', ...words('session').practice, focalLength: millimetres(50), distance: millimetres(2500) },
+      subject: { situation: PRACTICE, ...practiceNames(), focalLength: millimetres(50), distance: millimetres(2500) },
       scale: USUAL_SCALE,
       arrows: beginning.arrows,
       manner,

@@ -16,6 +16,7 @@ import type { Page } from '../../platform/tabs.ts';
 import type { SyncedStore } from '../../platform/syncedStore.ts';
 import type { Tones } from '../../platform/tones.ts';
 import type { WakeLock } from '../../platform/wakeLock.ts';
+import type { Distances } from '../../country.ts';
 import type { Languages } from '../../language.ts';
 import type { Moment } from '../../units.ts';
 
@@ -37,7 +38,7 @@ export interface Ports {
   readonly takes: () => Promise<Takes>;
   readonly browserRecognises: boolean;
   /** Those that the person likes, as the browser tells it, best first; and those that the pages wear from now on. */
-  readonly languages: { readonly liked: () => readonly string[]; readonly wear: (languages: Languages) => void };
+  readonly languages: { readonly liked: () => readonly string[]; readonly wear: (languages: Languages, distances: Distances) => void };
   readonly installed: Installed;
   readonly now: () => Moment;
   /** Whether `now` only runs, and follows no date that is set anew. */

@@ -9,6 +9,7 @@ import type { Moment } from '../../units.ts';
 import { saidAndShown, words } from '../../words/catalogue.ts';
 import type { Ending } from './ending.ts';
 import type { Live } from './live.ts';
+import { heardAs } from './heardAs.ts';
 import type { Heard } from './session.ts';
 
 export interface Told {
@@ -27,6 +28,8 @@ interface Beside {
   readonly switchFarView: () => boolean;
 }
 
+const NOTHING = (): string => '';
+
 export function createTold({ sweep, role, carrier, dispatch, tellWhere }: Live, now: () => Moment, { ending, nextLens, switchFarView }: Beside): Told {
   const latest = signal<Heard | null>(null);
   const asked = signal<Asked | null>(null);
@@ -35,32 +38,36 @@ export function createTold({ sweep, role, carrier, dispatch, tellWhere }: Live, 
     const state = sweep.peek();
     if (!state) return;
     const at = now();
-    const became = (what: string): void => {
-      latest.value = { words: words('sweep').heard.told(input), became: what, by: 'by' in input ? input.by : 'switch', at };
+    const became = (what: () => string): void => {
+      latest.value = heardAs(() => words('sweep').heard.told(input), what, 'by' in input ? input.by : 'switch', at);
     };
     const moved = (event: SweepEvent): void => {
       const step = dispatch(event);
       if (!step) return;
       const refusal = step.effects.some((effect) => effect.do === 'keep') ? undefined : step.effects.find((effect) => effect.do === 'say');
-      became(refusal ? words('spoken').prompt(refusal.prompt).written : words('sweep').heard.became(event, step.state.holds.at(-1) ?? null));
+      const { holds } = step.state;
+      became(() => (refusal ? words('spoken').prompt(refusal.prompt).written : words('sweep').heard.became(event, holds.at(-1) ?? null)));
     };
     // Whoever only watches may do so from afar.
-    if (input.told === 'far view') return became(words('session').farView[switchFarView() ? 'on' : 'off']);
-    if (role.peek() !== 'owner') return became(words('session').became['not here']);
+    if (input.told === 'far view') {
+      const isOn = switchFarView();
+      return became(() => words('session').farView[isOn ? 'on' : 'off']);
+    }
+    if (role.peek() !== 'owner') return became(() => words('session').became['not here']);
     const meant = meaning(input, state, at, asked.peek());
     switch (meant.means) {
       case 'events':
         return meant.events.forEach(moved);
       case 'not now':
         carrier.carry(refused(state, meant.why).effects, at);
-        return became(words('spoken').prompt({ say: 'not now', why: meant.why }).written);
+        return became(() => words('spoken').prompt({ say: 'not now', why: meant.why }).written);
       case 'asked':
         asked.value = meant.about;
         // Few need its words twice.
         void import('./asking.ts').then(({ ask }) => ask(meant.about, sweep, carrier));
-        return became(words('session').became['asked back']);
+        return became(() => words('session').became['asked back']);
       case 'entered':
-        return became(ending()?.mark(state) ?? '');
+        return became(ending()?.mark(state) ?? NOTHING);
       case 'undo': {
         // A mark goes before the finish.
         const unmarked = ending()?.takeBack(state);
@@ -70,10 +77,10 @@ export function createTold({ sweep, role, carrier, dispatch, tellWhere }: Live, 
         return nextLens();
       case 'repeat':
         tellWhere(state);
-        return became(words('session').became['said again']);
+        return became(() => words('session').became['said again']);
       case 'help':
         carrier.tell(saidAndShown('spoken', (say) => say.help(understood(state).words)));
-        return became(words('session').became.help);
+        return became(() => words('session').became.help);
       case 'far view':
       case 'nothing':
         return;

@@ -1,7 +1,7 @@
 // The languages of the screens, of what is said and of what is understood, as they are set: everything that is shown changes with them at
-// once, when its words have been read. The browser's languages tell the country too, which no setting changes.
+// once, when its words have been read. The browser's languages tell the country too; what distances are told in may be set.
 import { computed, effect } from '@preact/signals';
-import { countryAmong } from '../../country.ts';
+import { countryFor } from '../../country.ts';
 import { languagesFor } from '../../language.ts';
 import { changeLanguages } from '../../words/catalogue.ts';
 import { countryInUse } from '../../words/countryInUse.ts';
@@ -17,10 +17,12 @@ interface World extends Pick<Ports, 'languages'> {
 
 /** Resolves when the languages that are set now are in use, or cannot be read. */
 export function watchLanguages({ languages, library, troubles }: World): Promise<void> {
-  countryInUse.value = countryAmong(languages.liked());
   const wanted = computed(() => {
     const { screens, voice } = languagesFor(library.settings.value.language, languages.liked());
-    return `${screens} ${voice}`;
+    return `${screens} ${voice} ${library.settings.value.language.distances}`;
+  });
+  effect(() => {
+    countryInUse.value = countryFor(library.settings.value.language.distances, languages.liked());
   });
   let changing = Promise.resolve();
   effect(() => {
@@ -30,10 +32,12 @@ export function watchLanguages({ languages, library, troubles }: World): Promise
   return changing;
 
   async function change(): Promise<void> {
-    const next = languagesFor(library.settings.peek().language, languages.liked());
+    const chosen = library.settings.peek().language;
+    const next = languagesFor(chosen, languages.liked());
     try {
       await changeLanguages(next);
-      languages.wear(next);
+      languages.wear(next, chosen.distances);
+      troubles.clear('languages');
     } catch {
       troubles.add('languages', firstWords().unread);
     }

@@ -1,4 +1,5 @@
-// The language of the screens, and the one in which the panel speaks and is spoken to.
+// The language of the screens, the one in which the panel speaks and is spoken to, and what distances are told in.
+import { countryAmong, isDistances } from '../../country.ts';
 import { isLanguage, languageAmong, LANGUAGES } from '../../language.ts';
 import { likedLanguages } from '../../platform/language.ts';
 import { Choose } from '../parts/choose.tsx';
@@ -9,10 +10,12 @@ import { ownName } from '../../words/named.ts';
 import { useSession } from '../useSession.ts';
 import { Setting } from './setting.tsx';
 
+const UNITS = ['m', 'ft'] as const;
+
 export function LanguageRoom() {
   const session = useSession();
   const { language: say, pages, states } = words('settings');
-  const { screens, voice } = session.settings.value.language;
+  const { screens, voice, distances } = session.settings.value.language;
   const used = inUse.value;
   const all = LANGUAGES.map((value) => ({ value, label: ownName(value) }));
   return (
@@ -33,6 +36,17 @@ export function LanguageRoom() {
           onChoose={(chosen) => session.changeSettings({ language: { voice: isLanguage(chosen) ? chosen : 'screens' } })}
         />
         <p class="muted small">{say.note}</p>
+      </Setting>
+      <Setting is="distances">
+        <Choose
+          label={say.distances}
+          options={[
+            { value: 'country', label: say.asCountry(countryAmong(likedLanguages()).unit) },
+            ...UNITS.map((value) => ({ value, label: say.units[value] })),
+          ]}
+          chosen={distances}
+          onChoose={(chosen) => session.changeSettings({ language: { distances: isDistances(chosen) ? chosen : 'country' } })}
+        />
       </Setting>
     </ScreenRoom>
   );

@@ -24,7 +24,8 @@ export type SettingName =
   | 'theme'
   | 'far view'
   | 'language'
-  | 'voice language';
+  | 'voice language'
+  | 'distances';
 
 type SettingsPage = keyof SettingsWords['pages'];
 
@@ -60,6 +61,7 @@ export function namedSettings({ manner }: Settings): readonly NamedSetting[] {
     { is: 'far view', page: 'look', label: look.far.label, says: [look.far.note] },
     { is: 'language', page: 'language', label: language.screens, says: LANGUAGES.map(ownName) },
     { is: 'voice language', page: 'language', label: language.voice, says: [language.asScreens, language.note, ...LANGUAGES.map(ownName)] },
+    { is: 'distances', page: 'language', label: language.distances, says: Object.values(language.units) },
     { is: 'due again', page: 'logbook', label: again.after, says: [again.title] },
     { is: 'backup', page: 'logbook', label: backup.remind.label, says: [backup.title, backup.remind.note] },
     { is: 'computers', page: 'logbook', label: computers.carry.label, says: [computers.title, computers.carry.note] },

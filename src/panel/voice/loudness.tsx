@@ -9,9 +9,7 @@ export function Loudness() {
   const percent = Math.round(session.settings.value.loudness * 100);
   return (
     <div class="field">
-      <label for={id}>
-        {words('sound').loudness}: {words('sound').percent(percent)}
-      </label>
+      <label for={id}>{words('sound').loudnessAt(percent)}</label>
       <input
         id={id}
         type="range"

@@ -22,14 +22,14 @@ export const words: AboutWords = {
     sentences: [
       'Was Sie eintragen und messen, bleibt in diesem Browser auf diesem Computer.',
       'Sweepbook verschickt von sich aus nichts und liest keine der Seiten, die Sie besuchen.',
-      'Zwei Dinge verlassen ihn nur, wenn Sie es einschalten: die letzten Werte über Ihr Browserkonto, und Ihre Stimme, wo die Spracherkennung des Browsers sie an ihren Hersteller schickt.',
+      'Zwei Dinge verlassen ihn nur, wenn Sie es einschalten: die letzten Werte über Ihr Browserkonto, und Ihre Stimme, wo die Sprach\u00aderkennung des Browsers sie an ihren Hersteller schickt.',
     ],
   },
   licences: { title: 'Lizenzen', about: 'Sweepbook enthält Teile von anderen. Deren Lizenzen liegen bei.', open: 'Lizenzen lesen' },
   fault: {
     title: 'Fehler melden',
     about:
-      'Der Bericht enthält die Einstellungen, die Versionen, die Sprachen und wie viel gespeichert ist. Namen der Ausrüstung, Seriennummern und Notizen enthält er nicht.',
+      'Der Bericht enthält die Einstellungen, die Versionen, die Sprachen und wie viel gespeichert ist. Namen der Ausrüstung, Serien\u00adnummern und Notizen enthält er nicht.',
     give: 'Es wird nichts verschickt: Geben Sie die Datei der Person, die Ihnen hilft.',
     save: 'Fehlerbericht speichern',
   },

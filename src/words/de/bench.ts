@@ -46,7 +46,7 @@ export const words: BenchWords = {
       { name: 'dahinter', value: nearTarget(behind, unit) },
       {
         name: 'Scharf',
-        value: `${write.distance(near, unit)} bis ${far === 'infinite' ? 'unendlich' : write.distance(far, unit)}`,
+        value: far === 'infinite' ? `${write.distance(near, unit)} bis unendlich` : write.distances(near, far, unit).join(' bis '),
         note: 'ab der Sensorebene',
       },
       { name: 'Fokustiefe', value: mm(atSensor, 3), note: `eine Viertelwelle Fehler sind ${mm(quarterWave, 3)}` },
@@ -103,7 +103,7 @@ export const words: BenchWords = {
       liveView: 'Livebild',
       rearButton: 'Fokus über eine Taste hinten',
       manualAtBody: 'Manueller Fokus am Gehäuse',
-      zoom: 'Zoomobjektiv',
+      zoom: 'Zoom\u00adobjektiv',
       heavy: 'Objektiv mit eigenem Stativfuß',
     },
     notYet: 'Um zu beginnen, geben Sie oben die größte Blende an und berichtigen, was markiert ist.',

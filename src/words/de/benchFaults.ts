@@ -13,8 +13,8 @@ const PLAIN: Readonly<Record<PlainFault, string>> = {
     return byUnit({ m: 'Geben Sie die Entfernung in Metern an, von 0,05 bis 500.', ft: 'Geben Sie die Entfernung in Fuß an, von 0,17 bis 1640.' });
   },
   'no measured distance': 'Geben Sie die gemessene Entfernung an.',
-  'no reach': 'Geben Sie in Millimetern an, wie weit die Vorderkante des Objektivs von der Sensormarke entfernt ist, von 1 bis 1000.',
-  'no magnification': 'Geben Sie den Abbildungsmaßstab als Größe auf dem Sensor durch Größe der Tafel an, von 0,0002 bis 10. Lebensgröße ist 1.',
+  'no reach': 'Geben Sie in Millimetern an, wie weit die Vorderkante des Objektivs von der Sensor\u00admarke entfernt ist, von 1 bis 1000.',
+  'no magnification': 'Geben Sie den Abbildungs\u00admaßstab als Größe auf dem Sensor durch Größe der Tafel an, von 0,0002 bis 10. Lebensgröße ist 1.',
   'no length on the target': 'Geben Sie die Länge auf der Tafel in Millimetern an, zum Beispiel die 100\u00a0mm ihrer Skala.',
   'no pixels': 'Zählen Sie in der Aufnahme in voller Größe die Pixel, über die sich die Länge erstreckt. Es müssen mindestens 10 sein.',
   'no pixels spanned': 'Geben Sie an, über wie viele Pixel sich die Skala in einer Aufnahme in voller Größe erstreckt.',
@@ -49,7 +49,7 @@ const PLAIN: Readonly<Record<PlainFault, string>> = {
   'lean too steep or flat': 'Neigen Sie die Rampe um 10° bis 80°. Gezeichnet ist sie für 45°.',
   'no share': 'Geben Sie den Anteil der Schärfentiefe vor dem Motiv an, von 0 bis 100\u00a0%.',
   'depth without end': 'Die Schärfentiefe reicht hier bis unendlich, es gibt also keinen Anteil davor. Öffnen Sie die Blende oder gehen Sie näher heran.',
-  'share beyond the range': 'Der Korrekturbereich endet, bevor dieser Anteil erreicht ist. Wählen Sie einen Anteil näher an der Mitte.',
+  'share beyond the range': 'Der Korrektur\u00adbereich endet, bevor dieser Anteil erreicht ist. Wählen Sie einen Anteil näher an der Mitte.',
   'share without a rig': 'Sie wollten einen Anteil der Schärfentiefe vor dem Motiv. Geben Sie am Messplatz die größte Blende an, um den Wert dafür zu sehen.',
   'no stored correction': 'Geben Sie die jetzt gespeicherte Korrektur an, zum Beispiel \u22123.',
   'no such correction': 'Geben Sie die Korrektur als ganze Zahl an, zum Beispiel \u22123.',
@@ -64,17 +64,17 @@ export function benchFault(fault: BenchFault): string {
     case 'distance out of range':
       return fault.unit === 'm' ? 'Geben Sie die Entfernung in Metern an, von 0,05 bis 500.' : 'Geben Sie die Entfernung in Fuß an, von 0,17 bis 1640.';
     case 'two lengths':
-      return `„${fault.text}“ kann zwei Längen bedeuten. Schreiben Sie ${write.choice([fault.one, fault.other])}.`;
+      return `„${fault.text}“ kann zwei Längen bedeuten. Schreiben Sie ${write.choice([write.typedLength(fault.one), write.typedLength(fault.other)])}.`;
     case 'two numbers':
-      return `„${fault.text}“ kann zwei Zahlen bedeuten. Schreiben Sie ${write.choice([fault.one, fault.other])}.`;
+      return `„${fault.text}“ kann zwei Zahlen bedeuten. Schreiben Sie ${write.choice([write.typed(fault.one), write.typed(fault.other)])}.`;
     case 'focal length in another unit':
-      return `Geben Sie die Brennweite in Millimetern an. ${fault.typed} sind ${write.number(fault.meant, 1)}.`;
+      return `Geben Sie die Brennweite in Millimetern an. ${write.typedLength(fault.typed)} sind ${write.number(fault.meant, 1)}.`;
     case 'focal length in metres':
       return `${write.number(fault.typed, 3)} sieht nach Metern aus. Geben Sie die Brennweite in Millimetern an, hier ${write.number(fault.meant)}.`;
     case 'nearer than its closest focus':
-      return `${write.distance(fault.wanted, fault.unit)} ist näher, als dieses Objektiv scharfstellen kann. Stellen Sie die Tafel mindestens ${write.distance(fault.closest, fault.unit)} weit auf, gemessen ab der Sensormarke.`;
+      return `${write.distance(fault.wanted, fault.unit)} ist näher, als dieses Objektiv scharfstellen kann. Stellen Sie die Tafel mindestens ${write.distance(fault.closest, fault.unit)} weit auf, gemessen ab der Sensor\u00admarke.`;
     case 'no focus so near':
-      return `Ein einfaches Objektiv mit ${write.number(fault.focalLength)}\u00a0mm kann ${write.distance(fault.distance, 'm')} ab ${FROM[fault.from]} nicht scharfstellen. Messen Sie die Entfernung noch einmal oder messen Sie den Abbildungsmaßstab an der Skala der Tafel.`;
+      return `Ein einfaches Objektiv mit ${write.number(fault.focalLength)}\u00a0mm kann ${write.distance(fault.distance, 'm')} ab ${FROM[fault.from]} nicht scharfstellen. Messen Sie die Entfernung noch einmal oder messen Sie den Abbildungs\u00admaßstab an der Skala der Tafel.`;
     case 'tilt too large':
       return `Das wäre eine Neigung von mehr als ${write.number(fault.most)}°. Messen Sie die Seiten noch einmal und prüfen Sie Größe und Entfernung der Tafel.`;
     case 'print misread':

@@ -5,7 +5,7 @@ export const BENCH_FIELD: BenchWords['field'] = {
   unit: 'Entfernungen in',
   from: 'Gemessen ab',
   distance: 'Gemessene Entfernung',
-  reach: 'Sensormarke bis Vorderkante des Objektivs, mm',
+  reach: 'Sensor\u00admarke bis Vorderkante des Objektivs, mm',
   closest: 'Kürzeste Entfernung des Objektivs',
   aperture: 'Größte Blende',
   converter: 'Faktor des Konverters',
@@ -48,7 +48,7 @@ export const HINT: BenchWords['hint'] = {
   closest: 'Wie vom Hersteller angegeben, ab der Sensorebene. Darf leer bleiben.',
   aperture: 'Zum Beispiel 1,8.',
   converter: 'Nur wenn Brennweite und Blende ohne ihn angegeben sind.',
-  scalePixels: 'Aus einer Aufnahme. Ergibt den wahren Abbildungsmaßstab.',
+  scalePixels: 'Aus einer Aufnahme. Ergibt den wahren Abbildungs\u00admaßstab.',
   worth: 'Eine Schätzung. Hersteller veröffentlichen wenig.',
   printed: 'Gezeichnet als 100, zwischen den Außenkanten der Endmarken.',
   spot: 'Vom Objektiv aus auf einen Spiegel gerichtet, der flach auf der Tafel liegt.',
@@ -59,11 +59,11 @@ export const HINT: BenchWords['hint'] = {
 
 export const CHOICES: BenchWords['choices'] = {
   unit: { m: 'Metern', ft: 'Fuß' },
-  from: { 'film plane': 'Sensormarke', 'front of lens': 'Vorderkante des Objektivs' },
+  from: { 'film plane': 'Sensor\u00admarke', 'front of lens': 'Vorderkante des Objektivs' },
   confusion: {
     diagonal: 'Diagonale / 1500',
     traditional: '0,030\u00a0mm durch Formatfaktor',
-    print: 'aus einem Abzug von 20 × 25 cm',
+    print: 'aus einem Abzug von 20 × 25\u00a0cm',
     own: 'eigener Wert',
   },
   paper: { A4: 'A4', Letter: 'Letter' },
@@ -73,7 +73,7 @@ export const CHOICES: BenchWords['choices'] = {
     'mains lamp': 'Lampen am Stromnetz',
     'warm lamp': 'warmen Lampen am Stromnetz',
   },
-  mains: { 50: '50 Hz', 60: '60 Hz' },
+  mains: { 50: '50\u00a0Hz', 60: '60\u00a0Hz' },
   squareBy: {
     mirror: 'einem kleinen Spiegel auf der Tafel',
     sides: 'ihren vier Seiten im Livebild',

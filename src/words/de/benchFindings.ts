@@ -29,7 +29,7 @@ export const lightFound: BenchWords['light']['verdict'] = ({ ev, onGrey, onPaper
   const light = `LW\u00a0${write.number(ev, 1)} bei ISO\u00a0100, etwa ${write.number(onGrey)} Lux, wenn mittleres Grau gemessen wurde, ${write.number(onPaper)} Lux bei weißem Papier. ${ENOUGH[verdict]}`;
   return flickers === null
     ? light
-    : `${light} Bei dieser Verschlusszeit belichtet das Flimmern der Lampen jede Aufnahme anders. Nehmen Sie 1/${2 * flickers} s oder ein ganzes Vielfaches davon.`;
+    : `${light} Bei dieser Verschlusszeit belichtet das Flimmern der Lampen jede Aufnahme anders. Nehmen Sie 1/${2 * flickers}\u00a0s oder ein ganzes Vielfaches davon.`;
 };
 
 const COST = (steps: number): string =>

@@ -6,7 +6,7 @@ import { write } from './write.ts';
 
 const HARM: Readonly<Record<Harm, string>> = {
   manual:
-    'Beachten Sie das Handbuch Ihrer Kamera und die Garantiebedingungen des Herstellers. Nichts hiervon verlangt, etwas zu öffnen oder innen zu verstellen.',
+    'Beachten Sie das Handbuch Ihrer Kamera und die Garantie\u00adbedingungen des Herstellers. Nichts hiervon verlangt, etwas zu öffnen oder innen zu verstellen.',
   'heavy lens': 'Befestigen Sie ein schweres Objektiv an seinem eigenen Stativfuß. Halten Sie es fest, während Sie eine Klemme lösen oder anziehen.',
   leads: 'Verlegen Sie Kabel an der Wand oder kleben Sie sie fest, damit niemand stolpert und den Aufbau umreißt.',
   tripod: 'Spreizen Sie die Stativbeine ganz. Hängen Sie unten ein Gewicht an, wenn es kippen könnte.',
@@ -27,10 +27,10 @@ export const words: CautionsWords = {
 function caution(one: Caution): string {
   switch (one.is) {
     case 'service':
-      return 'Eine Korrektur behebt nur einen gleichbleibenden Fehler. Bei einem Fehler jenseits des Korrekturbereichs, einem beschädigten Objektiv oder ungleicher Schärfe hilft der Service des Herstellers.';
+      return 'Eine Korrektur behebt nur einen gleich\u00adbleibenden Fehler. Bei einem Fehler jenseits des Korrektur\u00adbereichs, einem beschädigten Objektiv oder ungleicher Schärfe hilft der Service des Herstellers.';
     case 'lamps on the mains': {
       const { hertz } = flicker(one.mains);
-      return `Lampen an einem Stromnetz mit ${write.number(one.mains)} Hz flimmern ${write.number(hertz)}\u2011mal in der Sekunde. Schwankt das Fokuslicht, nehmen Sie eine flimmerfreie Lampe und belichten Sie Aufnahmen mit 1/${hertz} s oder länger.`;
+      return `Lampen an einem Stromnetz mit ${write.number(one.mains)}\u00a0Hz flimmern ${write.number(hertz)}\u2011mal in der Sekunde. Schwankt das Fokuslicht, nehmen Sie eine flimmerfreie Lampe und belichten Sie Aufnahmen mit 1/${hertz}\u00a0s oder länger.`;
     }
     case 'warm light':
       return 'Bei warmem Licht kann die Schärfe etwas näher oder ferner liegen als bei Tageslicht. Messen Sie bei dem Licht, bei dem Sie fotografieren.';

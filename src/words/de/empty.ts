@@ -6,7 +6,7 @@ const STATIONS = 'Zeichnung: drei Plätze für das Stativ in einer Reihe. Der er
 export const words: EmptyWords = {
   logbook: {
     sentence: 'Ist ein Durchlauf beendet, steht hier sein Objektiv mit dem Wert zum Einstellen, dem Band und der Mitte.',
-    drawn: 'Zeichnung: zwei Objektive, jedes mit seinem Wert und seinem Band im Korrekturbereich.',
+    drawn: 'Zeichnung: zwei Objektive, jedes mit seinem Wert und seinem Band im Korrektur\u00adbereich.',
     begin: 'Mit Objektiv beginnen',
   },
   plan: {

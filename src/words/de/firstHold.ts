@@ -40,7 +40,7 @@ export const words: FirstHoldWords = {
   },
   lights: {
     title: 'Was das Licht tun kann',
-    open: 'die vier Lichter',
+    open: 'Die vier Lichter',
     close: 'Die vier Lichter schließen',
     does: { steady: 'Sofort an und bleibt an.', late: 'Kommt verzögert.', flicker: 'Geht aus, auch nur einmal.', dark: 'Geht nie an.' },
     when: { steady: 'nach dem Ton', late: 'in der Probe', flicker: 'in der Probe', dark: 'in der Probe' },

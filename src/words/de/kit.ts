@@ -51,7 +51,7 @@ export const words: KitWords = {
   fields: {
     name: 'Name',
     yourName: 'So, wie Sie es nennen.',
-    serial: 'Seriennummer',
+    serial: 'Serien\u00adnummer',
     model: 'Modell, wie in seinen Aufnahmen',
     sensor: { legend: 'Sensor, mm', width: 'Breite', height: 'Höhe' },
     scale: { legend: 'Korrektur\u00adbereich', from: 'Von', to: 'bis', step: 'Stufe' },
@@ -120,7 +120,7 @@ export const words: KitWords = {
         case 'model':
           return offer.to === 'body' ? `Modell des Gehäuses: ${offer.value}` : `Modell des Objektivs: ${offer.value}`;
         case 'serial':
-          return offer.to === 'body' ? `Seriennummer des Gehäuses: ${offer.value}` : `Seriennummer des Objektivs: ${offer.value}`;
+          return offer.to === 'body' ? `Serien\u00adnummer des Gehäuses: ${offer.value}` : `Serien\u00adnummer des Objektivs: ${offer.value}`;
         case 'focal':
           return `Brennweite des Objektivs: ${range(offer.value)}\u00a0mm`;
         case 'widest':

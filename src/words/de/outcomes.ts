@@ -24,11 +24,11 @@ export function outcome(found: Outcome): InWords {
 const BEYOND = {
   above: {
     spoken: 'Das Band liegt über dem Bereich.',
-    written: 'Das ganze Band liegt über dem Korrekturbereich, keine Korrektur erreicht es.',
+    written: 'Das ganze Band liegt über dem Korrektur\u00adbereich, keine Korrektur erreicht es.',
   },
   below: {
     spoken: 'Das Band liegt unter dem Bereich.',
-    written: 'Das ganze Band liegt unter dem Korrekturbereich, keine Korrektur erreicht es.',
+    written: 'Das ganze Band liegt unter dem Korrektur\u00adbereich, keine Korrektur erreicht es.',
   },
 } as const;
 

@@ -44,7 +44,7 @@ function notFound(fault: FindFault): string {
     case 'print too small':
       return 'Die Tafel ist in diesem Bild zu klein. Gehen Sie näher heran oder drucken Sie eine größere.';
     case 'print too tilted':
-      return `Die Tafel ist um ${write.unit(fault.tilt, 'degree')} weggedreht. Stellen Sie sie parallel zum Sensor.`;
+      return `Die Tafel ist um ${write.degrees(fault.tilt, 0)} weggedreht. Stellen Sie sie parallel zum Sensor.`;
     case 'older print':
       return 'Diese Tafel stammt aus der Zeit vor den Marken, an denen Tafeln gefunden werden, und lässt sich nicht messen. Drucken Sie eine neue.';
     case 'marks unread':
@@ -73,7 +73,7 @@ function noFocus(fault: FocusUntold): string {
     case 'no ramp':
       return noRamp(fault.why);
     case 'camera unknown':
-      return `Um die Lage der Schärfe zu bestimmen, ${fault.lacking.length === 1 ? 'fehlt' : 'fehlen'} ${write.list(fault.lacking.map((each) => LACKING[each]))}. Vervollständigen Sie Gehäuse und Objektiv in der Ausrüstung und holen Sie das Bild so herein, wie die Kamera es geschrieben hat.`;
+      return `Um die Lage der Schärfe zu bestimmen, ${fault.lacking.length === 1 ? 'fehlt' : 'fehlen'} ${write.list(fault.lacking.map((each) => LACKING[each]))}. Vervoll\u00adständigen Sie Gehäuse und Objektiv in der Ausrüstung und holen Sie das Bild so herein, wie die Kamera es geschrieben hat.`;
     case 'not the whole picture':
       return 'Dieses Bild hat nicht die Form des Sensors, es ist also beschnitten oder ein Bildschirmfoto. Holen Sie das ganze Bild so herein, wie die Kamera es aufgenommen hat.';
     case 'cropped':
@@ -176,7 +176,7 @@ export const words: PhotographsWords = {
     const stands =
       tilt < 3
         ? 'Die Tafel ist gefunden und steht parallel zum Sensor.'
-        : `Die Tafel ist gefunden, aber um etwa ${write.unit(tilt, 'degree')} weggedreht. Stellen Sie sie parallel zum Sensor.`;
+        : `Die Tafel ist gefunden, aber um etwa ${write.degrees(tilt, 0)} weggedreht. Stellen Sie sie parallel zum Sensor.`;
     return resized === null
       ? stands
       : `${stands} Die Größe dieser Datei wurde auf ${write.percent(resized)} der Aufnahme geändert und damit ihre Schärfe. Holen Sie das Bild so herein, wie die Kamera es aufgenommen hat.`;
@@ -187,7 +187,7 @@ export const words: PhotographsWords = {
   moved,
   sharpened: 'Dieses Bild wurde geschärft, seine MTF50 schmeichelt dem Objektiv. Schalten Sie das Schärfen in der Kamera aus.',
   unslanted: (roll) =>
-    `Die Tafel ist um ${write.unit(Math.abs(roll), 'degree')} ${roll < 0 ? 'gegen den' : 'im'} Uhrzeigersinn verdreht, ihre Kanten verlaufen deshalb entlang der Pixel und lassen sich nicht messen. Richten Sie sie gerade aus.`,
+    `Die Tafel ist um ${write.degrees(Math.abs(roll), 0)} ${roll < 0 ? 'gegen den' : 'im'} Uhrzeigersinn verdreht, ihre Kanten verlaufen deshalb entlang der Pixel und lassen sich nicht messen. Richten Sie sie gerade aus.`,
   unstated:
     'Dieser Datei fehlen die Kameradaten, ein Beschnitt würde nicht bemerkt. Wurde sie beschnitten, holen Sie das Bild so herein, wie die Kamera es aufgenommen hat.',
   crops: 'Kanten bei 100\u00a0%',
@@ -205,7 +205,7 @@ export const words: PhotographsWords = {
         ? `${edgeName(reading)}: MTF50 ${write.number(reading.measure.value.mtf50, 3)} Linienpaare je Pixel, ${write.percent(0.95)} zwischen ${write.number(reading.measure.value.interval.low, 3)} und ${write.number(reading.measure.value.interval.high, 3)}.`
         : `${edgeName(reading)}: ${EDGE_FAULT[reading.measure.fault.is]}.`,
     target: ({ scale, roll, tilt }) =>
-      `${write.number(scale, 2)} Pixel je Millimeter, um ${write.unit(Math.round(roll * 10) / 10, 'degree', 1)} verdreht, um ${write.unit(tilt, 'degree', 1)} weggedreht.`,
+      `${write.number(scale, 2)} Pixel je Millimeter, um ${write.degrees(Math.round(roll * 10) / 10, 1)} verdreht, um ${write.degrees(tilt, 1)} weggedreht.`,
     focus: focusFigures,
   },
   keep: {

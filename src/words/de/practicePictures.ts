@@ -14,7 +14,7 @@ export const words: PracticePicturesWords = {
   },
   take: { one: 'Bild aufnehmen', check: 'Bilder aufnehmen', bracket: 'Bilder aufnehmen' },
   picture: (number) => `Übungsbild ${write.number(number)}`,
-  another: 'Andere Übungskamera',
+  another: 'Andere Übungs\u00adkamera',
   truth: {
     title: 'Wie diese Übungskamera wirklich ist',
     told: (centre, step) =>

@@ -9,7 +9,7 @@ import { write } from './write.ts';
 export function reason({ value, reason: why }: Suggestion): string {
   switch (why.because) {
     case 'start':
-      return 'die wahrscheinlichste Mitte, für den Anfang';
+      return 'die wahr\u00adschein\u00adlichste Mitte, für den Anfang';
     case 'remembered': {
       const when = write.monthAndYear(why.from.at);
       return why.from.of === 'situation'

@@ -33,8 +33,8 @@ export const words: RecordWords = {
   },
   replay: {
     open: 'Probe für Probe ansehen',
-    title: 'Verlauf',
-    at: (step, last) => `Verlauf: ${write.number(step)} von ${write.number(last)}`,
+    title: 'Wiedergabe',
+    at: (step, last) => `Wiedergabe: ${write.number(step)} von ${write.number(last)}`,
     earlier: 'Früher',
     later: 'Später',
     play: 'Abspielen',

@@ -36,7 +36,7 @@ const COUNTED: readonly (readonly [keyof RestorePlan['counts'], (count: string) 
   ['same', (count) => `${count} wie hier`],
   ['newer', (count) => `${count} neuer als hier`],
   ['older', (count) => `${count} älter als hier`],
-  ['conflict', (count) => `${count} widersprüchlich`],
+  ['conflict', (count) => `${count} wider\u00adsprüchlich`],
   ['invalid', (count) => `${count} nicht lesbar`],
 ];
 
@@ -44,7 +44,7 @@ const IS: Readonly<Record<Exclude<Compared, 'same'>, (title: string) => string>>
   new: (title) => `${title}: neu`,
   newer: (title) => `${title}: neuer als hier`,
   older: (title) => `${title}: älter als hier`,
-  conflict: (title) => `${title}: widersprüchlich`,
+  conflict: (title) => `${title}: wider\u00adsprüchlich`,
 };
 
 /** What the backup holds, and what is only here. */

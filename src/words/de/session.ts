@@ -93,7 +93,7 @@ export const words: SessionWords = {
     'beside the panel': 'nicht angenommen, weil die Seitenleiste gerade sprach. Sagen Sie es noch einmal.',
   },
   untold: {
-    noScale: 'Geben Sie den Korrekturbereich mit drei ganzen Zahlen an: von, bis und Stufe.',
+    noScale: 'Geben Sie den Korrektur\u00adbereich mit drei ganzen Zahlen an: von, bis und Stufe.',
     noSweep: 'Dieser Durchlauf lässt sich hier nicht ändern. Führt ihn ein anderes Fenster, übernehmen Sie ihn zuerst.',
     holdFirst: 'Schließen Sie zuerst diese Probe ab, dann geben Sie es noch einmal an.',
     offTheScale: (value) =>
@@ -118,5 +118,5 @@ export const words: SessionWords = {
     'under way': 'Ein Durchlauf läuft schon. Beenden oder verlassen Sie ihn zuerst.',
     'begun elsewhere': 'Ein anderes Fenster hat gerade einen Durchlauf begonnen. Beenden Sie ihn zuerst.',
   },
-  practice: { body: 'Übungskamera', lens: 'Übungsobjektiv' },
+  practice: { body: 'Übungskamera', lens: 'Übungs\u00adobjektiv' },
 };

@@ -11,7 +11,7 @@ const LISTENS: Readonly<Record<Settings['voice']['listen'], string>> = {
   off: 'aus',
   own: 'angelernte Wörter',
   here: 'Browser, auf diesem Computer',
-  browser: 'Spracherkennung des Browsers',
+  browser: 'Sprach\u00aderkennung des Browsers',
 };
 const LOOKS: Readonly<Record<Theme, string>> = { system: 'wie das System', light: 'hell', dark: 'dunkel', dim: 'gedämpft', red: 'rot' };
 
@@ -22,6 +22,8 @@ const AGE: Readonly<Record<Age['in'], Parameters<typeof write.count>[1]>> = {
 const age = ({ in: unit, count }: Age): string => write.count(count, AGE[unit]);
 /** After "nach". */
 const AGES: typeof AGE = { months: { one: '# Monat', other: '# Monaten' }, years: { one: '# Jahr', other: '# Jahren' } };
+
+const UNITS = { m: 'Metern', ft: 'Fuß' } as const;
 
 export const words: SettingsWords = {
   title: 'Einstellungen',
@@ -83,6 +85,9 @@ export const words: SettingsWords = {
     voice: 'Sprechen und verstehen',
     asScreens: 'Sprache der Anzeige',
     note: 'Angelernte Wörter gehören zu ihrer Sprache.',
+    distances: 'Entfernungen in',
+    units: UNITS,
+    asCountry: (unit) => `Wie im Land üblich: in ${UNITS[unit]}`,
   },
   again: {
     title: 'Wieder fällig',
@@ -99,7 +104,7 @@ export const words: SettingsWords = {
       label: 'Letzte Werte abgleichen',
       note:
         'Sie laufen über Ihr Browserkonto. Nur das verlässt diesen Computer: der letzte Wert jeder Situation, sein Datum, die Namen von Gehäuse ' +
-        'und Objektiv, Brennweite und Entfernung. Durchläufe, Notizen und Seriennummern bleiben hier. Schalten Sie den Abgleich auf jedem ' +
+        'und Objektiv, Brennweite und Entfernung. Durchläufe, Notizen und Serien\u00adnummern bleiben hier. Schalten Sie den Abgleich auf jedem ' +
         'Computer ein. Wenn Sie ihn ausschalten, werden die Werte dieses Computers aus dem Konto genommen.',
     },
   },
@@ -109,10 +114,10 @@ export const words: SettingsWords = {
     recognisers: {
       off: { label: 'Nein', note: 'Tasten, Pedal und Maus können alles.' },
       own: { label: 'Mit angelernten Wörtern', note: 'Nichts verlässt diesen Computer. Lernen Sie sie in der Hörprüfung an.' },
-      here: { label: 'Mit dem Browser, nur auf diesem Computer', note: 'Nur wo der Browser dafür bereit ist. Es wird nichts heruntergeladen.' },
-      browser: { label: 'Mit der Spracherkennung des Browsers', note: LISTENING_MEANS },
+      here: { label: 'Mit dem Browser, nur auf diesem Computer', note: 'Nur wo der Browser dafür bereit ist. Es wird nichts herunter\u00adgeladen.' },
+      browser: { label: 'Mit der Sprach\u00aderkennung des Browsers', note: LISTENING_MEANS },
     },
-    noRecogniser: 'Dieser Browser hat keine eigene Spracherkennung.',
+    noRecogniser: 'Dieser Browser hat keine eigene Sprach\u00aderkennung.',
     open: 'Zuhören',
     openings: {
       always: { label: 'Während eines Durchlaufs' },

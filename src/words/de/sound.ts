@@ -1,13 +1,17 @@
 // German: the sound check, and what is so where nothing sounds or nothing is spoken.
 import type { SoundWords } from '../soundWords.ts';
 import { correctionSaid } from '../taught.ts';
+import { write } from './write.ts';
+
+const percent = (value: number): string => write.percent(value / 100);
 
 export const words: SoundWords = {
   title: 'Tonprüfung',
   offer: 'Tonprüfung: Töne und Stimme einmal hören',
   play: 'Töne und einen Wert abspielen',
   loudness: 'Lautstärke',
-  percent: (value: number) => `${value}\u00a0%`,
+  percent,
+  loudnessAt: (value) => `Lautstärke: ${percent(value)}`,
   playing: 'Ein steigender Ton beginnt eine Probe, ein fallender beendet sie. Dann wird ein Wert gesprochen.',
   get heard() {
     return `Haben Sie zwei Töne und „${correctionSaid(6)}“ gehört? Wenn nicht, stellen Sie den Computer lauter oder wählen Sie einen anderen Ausgang.`;

@@ -9,7 +9,7 @@ export const DRAWN: SetUpWords['pictures'] = {
   'zoom ring': 'Zeichnung: der Zoomring, auf seine Marke gedreht.',
   'target at lens height': 'Zeichnung: die Mitte der Tafel auf Höhe des Objektivs.',
   'ruler on the print': 'Zeichnung: ein Lineal an der gedruckten Skala.',
-  tape: 'Zeichnung: ein Maßband von der Sensormarke zur Tafel.',
+  tape: 'Zeichnung: ein Maßband von der Sensor\u00admarke zur Tafel.',
   'two lamps': 'Zeichnung: Licht von beiden Seiten auf der Tafel.',
   mirror: 'Zeichnung: Das Objektiv spiegelt sich im Spiegel auf der Tafel.',
   'four sides': 'Zeichnung: die vier Seiten der Tafel, zu messen.',

@@ -14,7 +14,7 @@ export const SHOWN: Each = {
   target: () => 'Befestigen Sie die Tafel flach auf einem festen, senkrechten Brett oder an der Wand. Ihre Mittelmarke liegt auf Höhe der Objektivmitte.',
   print: () => 'Messen Sie die gedruckte Skala zwischen den Außenkanten ihrer Endmarken und geben Sie die Länge an.',
   distance: ({ distance: length, from, unit }) =>
-    `Stellen Sie die Tafel ${write.distance(length, unit)} ab ${from === 'film plane' ? 'der Sensormarke am Gehäuse' : FROM[from]} auf. Geben Sie die gemessene Entfernung an.`,
+    `Stellen Sie die Tafel ${write.distance(length, unit)} ab ${from === 'film plane' ? 'der Sensor\u00admarke am Gehäuse' : FROM[from]} auf. Geben Sie die gemessene Entfernung an.`,
   light: () =>
     'Beleuchten Sie die Tafel von beiden Seiten gleichmäßig und ohne Reflexe. Geben Sie ISO, Blende und Verschlusszeit an, die die Kamera dafür zeigt.',
   square: ({ by }) =>
@@ -30,7 +30,7 @@ export const SHOWN: Each = {
       lens: 'Schalten Sie den Bildstabilisator am Objektiv aus. Auf dem Stativ bewegt er das Bild.',
       body: 'Schalten Sie den Bildstabilisator im Gehäuse aus. Auf dem Stativ bewegt er das Bild.',
     })[at],
-  'centre point': () => 'Wählen Sie nur das mittlere AF-Messfeld und den Einzelautofokus. Legen Sie das Messfeld auf die Mittelmarke.',
+  'centre point': () => 'Wählen Sie nur das mittlere AF-Messfeld und den Einzel\u00adautofokus. Legen Sie das Messfeld auf die Mittelmarke.',
   aperture: ({ aperture }) => `Wählen Sie Zeitautomatik oder manuelle Belichtung und die größte Blende, f/${write.number(aperture, 1)}.`,
   'focus button': () =>
     'Dieses Gehäuse fokussiert mit einer Taste auf der Rückseite. Halten Sie diese Taste, nicht den Auslöser, wann immer vom Drücken die Rede ist.',
@@ -42,7 +42,7 @@ export const SHOWN: Each = {
       ? 'Drehen Sie im voll vergrößerten Livebild bei größter Blende den Ring über die schärfste Stelle hinaus und zu ihr zurück. Dreimal dieselbe Stelle ist genaue Schärfe.'
       : 'Fotografieren Sie die Tafel mehrmals, den Ring jedes Mal eine Spur weitergedreht. Vergleichen Sie in voller Größe und gehen Sie zur schärfsten Stelle zurück. Zweimal dieselbe Stelle ist genaue Schärfe.',
   magnification: () =>
-    'Fotografieren Sie die Tafel. Zählen Sie in voller Größe die Pixel, über die sich ihre Skala erstreckt, und geben Sie sie an. Daraus folgt der wahre Abbildungsmaßstab.',
+    'Fotografieren Sie die Tafel. Zählen Sie in voller Größe die Pixel, über die sich ihre Skala erstreckt, und geben Sie sie an. Daraus folgt der wahre Abbildungs\u00admaßstab.',
   'hold focus': ({ at }) =>
     at === 'body'
       ? 'Stellen Sie den Fokus am Gehäuse auf manuell, damit Sie das Objektiv nicht berühren. Lassen Sie den Ring von jetzt an in Ruhe.'

@@ -94,7 +94,7 @@ export const words: TroubleWords = {
   checks: CHECKS,
   toCheck: {
     open: 'Was zu prüfen ist',
-    title: 'Was zu prüfen ist, das Wahrscheinlichste zuerst',
+    title: 'Was zu prüfen ist, das Wahr\u00adschein\u00adlichste zuerst',
     figures: 'Zahlen',
     manual: 'Wo das Handbuch Ihres Kameraherstellers davon abweicht, gilt das Handbuch.',
   },

@@ -58,17 +58,18 @@ export const words: VoiceWords = {
     muted: 'Das Mikrofon ist stummgeschaltet. Heben Sie das am Mikrofon oder in den Toneinstellungen des Systems auf.',
     silent: 'Vom Mikrofon kommt gar nichts. Schalten Sie es ein oder wählen Sie im Browser oder im System ein anderes. Das Zuhören beginnt dann von selbst.',
     'no service':
-      'Die Spracherkennung des Browsers antwortet nicht. Prüfen Sie das Netz oder lernen Sie eigene Wörter an. Die Seitenleiste versucht es von selbst weiter.',
+      'Die Sprach\u00aderkennung des Browsers antwortet nicht. Prüfen Sie das Netz oder lernen Sie eigene Wörter an. Die Seitenleiste versucht es von selbst weiter.',
     'no network':
-      'Die Spracherkennung des Browsers braucht das Netz, und es fehlt. Mit Tasten geht es weiter. Ist das Netz wieder da, beginnt das Zuhören von selbst.',
-    'no recogniser': 'Dieser Browser hat keine eigene Spracherkennung. Lernen Sie stattdessen eigene Wörter an.',
+      'Die Sprach\u00aderkennung des Browsers braucht das Netz, und es fehlt. Mit Tasten geht es weiter. Ist das Netz wieder da, beginnt das Zuhören von selbst.',
+    'no recogniser': 'Dieser Browser hat keine eigene Sprach\u00aderkennung. Lernen Sie stattdessen eigene Wörter an.',
     'not on this computer':
-      'Der Browser hat auf diesem Computer keine Spracherkennung bereit. Lernen Sie eigene Wörter an oder wählen Sie die Spracherkennung des Browsers, die den Ton womöglich versendet.',
-    'to be downloaded': 'Der Browser kann Wörter auf diesem Computer erkennen, sobald er das Nötige heruntergeladen hat.',
+      'Der Browser hat auf diesem Computer keine Sprach\u00aderkennung bereit. Lernen Sie eigene Wörter an oder wählen Sie die Sprach\u00aderkennung des Browsers, die den Ton womöglich versendet.',
+    'to be downloaded': 'Der Browser kann Wörter auf diesem Computer erkennen, sobald er das Nötige herunter\u00adgeladen hat.',
     'being downloaded': 'Der Browser lädt herunter, was er zum Erkennen auf diesem Computer braucht. Das Zuhören beginnt dann von selbst.',
-    'not usable': 'Der Browser erlaubt seine Spracherkennung hier nicht. Erlauben Sie sie in den Einstellungen des Browsers oder lernen Sie eigene Wörter an.',
+    'not usable':
+      'Der Browser erlaubt seine Sprach\u00aderkennung hier nicht. Erlauben Sie sie in den Einstellungen des Browsers oder lernen Sie eigene Wörter an.',
     get 'no language'() {
-      return `Die Spracherkennung des Browsers versteht hier kein ${voiceNamed('de')}. Lernen Sie stattdessen eigene Wörter an.`;
+      return `Die Sprach\u00aderkennung des Browsers versteht hier kein ${voiceNamed('de')}. Lernen Sie stattdessen eigene Wörter an.`;
     },
     'no words': 'Es sind noch keine Wörter angelernt. Lernen Sie die sieben Wörter eines Durchlaufs an.',
     'words unreadable': 'Die angelernten Wörter sind nicht lesbar. Lernen Sie sie in der Hörprüfung neu an.',
@@ -84,15 +85,15 @@ export const words: VoiceWords = {
     'in use': 'Ich höre Sie nicht: Ein anderes Programm hat das Mikrofon.',
     muted: 'Ich höre Sie nicht: Das Mikrofon ist stummgeschaltet.',
     silent: 'Ich höre Sie nicht: Vom Mikrofon kommt nichts.',
-    'no service': 'Ich höre Sie nicht: Die Spracherkennung antwortet nicht.',
+    'no service': 'Ich höre Sie nicht: Die Sprach\u00aderkennung antwortet nicht.',
     'no network': 'Ich höre Sie nicht: kein Netz.',
-    'no recogniser': 'Ich höre Sie nicht: Dieser Browser hat keine Spracherkennung.',
-    'not on this computer': 'Ich höre Sie nicht: Auf diesem Computer ist keine Spracherkennung bereit.',
-    'to be downloaded': 'Ich höre Sie nicht: Die Spracherkennung ist nicht heruntergeladen.',
-    'being downloaded': 'Ich höre Sie noch nicht: Die Spracherkennung wird heruntergeladen.',
-    'not usable': 'Ich höre Sie nicht: Die Spracherkennung ist hier nicht erlaubt.',
+    'no recogniser': 'Ich höre Sie nicht: Dieser Browser hat keine Sprach\u00aderkennung.',
+    'not on this computer': 'Ich höre Sie nicht: Auf diesem Computer ist keine Sprach\u00aderkennung bereit.',
+    'to be downloaded': 'Ich höre Sie nicht: Die Sprach\u00aderkennung ist nicht herunter\u00adgeladen.',
+    'being downloaded': 'Ich höre Sie noch nicht: Die Sprach\u00aderkennung wird herunter\u00adgeladen.',
+    'not usable': 'Ich höre Sie nicht: Die Sprach\u00aderkennung ist hier nicht erlaubt.',
     get 'no language'() {
-      return `Ich höre Sie nicht: Die Spracherkennung versteht kein ${voiceNamed('de')}.`;
+      return `Ich höre Sie nicht: Die Sprach\u00aderkennung versteht kein ${voiceNamed('de')}.`;
     },
     'no words': 'Ich höre Sie nicht: Es sind keine Wörter angelernt.',
     'words unreadable': 'Ich höre Sie nicht: Die angelernten Wörter sind nicht lesbar.',
@@ -111,13 +112,13 @@ export const words: VoiceWords = {
   },
   goes: {
     browser:
-      'Ihre Wörter erkennt die Spracherkennung des Browsers, deren Hersteller den Ton womöglich an einen seiner Server senden lässt. ' +
+      'Ihre Wörter erkennt die Sprach\u00aderkennung des Browsers, deren Hersteller den Ton womöglich an einen seiner Server senden lässt. ' +
       'Sweepbook selbst speichert und sendet keinen Ton.',
     here: 'Ihre Wörter erkennt der Browser auf diesem Computer. Kein Ton verlässt ihn, und keiner wird gespeichert.',
     own: 'Ihre Wörter werden auf diesem Computer mit den angelernten verglichen. Kein Ton verlässt ihn, und keiner wird gespeichert.',
   },
   sheet: {
-    title: 'Spracheingabe',
+    title: 'Sprach\u00adeingabe',
     get offered() {
       return `Sagen Sie „${taught('holding')}“, „${taught('solid')}“, „${taught('flicker')}“, statt Tasten zu drücken. Tasten, Pedal und Maus bleiben.`;
     },
@@ -133,7 +134,7 @@ export const words: VoiceWords = {
     askAgain: 'Erneut fragen',
     refused: 'Das Mikrofon ist für Sweepbook gesperrt, die Spracheingabe bleibt aus. Sonst ändert sich nichts.',
     howToUnblock: 'Zeigen, wie man es erlaubt',
-    leaveOff: 'Ausgeschaltet lassen',
+    leaveOff: 'Ausge\u00adschaltet lassen',
     on: 'Die Spracheingabe ist an.',
     get trial() {
       return `Probieren Sie es aus, wenn Sie mögen: Sagen Sie „${taught('solid')}“.`;

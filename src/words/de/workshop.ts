@@ -20,7 +20,7 @@ export const words: WorkshopWords = {
       `${write.count(holdTime, { one: '# Sekunde', other: '# Sekunden' })} lang das Fokuslicht beobachtet.`,
     counts: 'Ein Wert liegt im Band, wenn das Licht sofort anging und anblieb. Die Werte im Band hängen zusammen. Die Korrektur ist ihre Mitte.',
     aside:
-      'Das Band reicht über den Korrekturbereich hinaus. Deshalb wurde seine Breite noch einmal mit leicht verstelltem Fokus gemessen. Scharfgestellt liegt die Mitte eine ' +
+      'Das Band reicht über den Korrektur\u00adbereich hinaus. Deshalb wurde seine Breite noch einmal mit leicht verstelltem Fokus gemessen. Scharfgestellt liegt die Mitte eine ' +
       'halbe Breite vom dort gesehenen Ende. Das Intervall berücksichtigt das Schwanken des Lichts an den Enden.',
     decides: 'Die Proben sind, was der Besitzer im Sucher gesehen hat. Es entscheidet die Messung der Werkstatt.',
   },

@@ -23,7 +23,7 @@ export const words: BenchWords = {
   empty: (length) => `If empty, ${write.number(length)}.`,
   measured: { m: 'Distance as measured, m', ft: 'Distance as measured, ft' },
   choices: CHOICES,
-  sensor: ({ width, height }) => `${write.number(width, 2)} × ${write.number(height, 2)} mm`,
+  sensor: ({ width, height }) => `${write.number(width, 2)} × ${write.number(height, 2)}\u00a0mm`,
   distance: {
     title: 'Distance',
     figures: ({ usual, shortest, yours, unit }) => [
@@ -44,7 +44,11 @@ export const words: BenchWords = {
       { name: 'Depth of field', value: nearTarget(total, unit) },
       { name: 'in front', value: nearTarget(front, unit) },
       { name: 'behind', value: nearTarget(behind, unit) },
-      { name: 'Sharp', value: `${write.distance(near, unit)} to ${far === 'infinite' ? 'infinity' : write.distance(far, unit)}`, note: 'from the film plane' },
+      {
+        name: 'Sharp',
+        value: far === 'infinite' ? `${write.distance(near, unit)} to infinity` : write.distances(near, far, unit).join(' to '),
+        note: 'from the film plane',
+      },
       { name: 'Depth of focus', value: mm(atSensor, 3), note: `a quarter wave of error is ${mm(quarterWave, 3)}` },
       { name: 'Hyperfocal', value: nearTarget(hyperfocal, unit) },
       { name: 'Blur allowed', value: mm(blur, 3), note: `the Airy disc is ${write.percent(airy)} of it` },

@@ -15,7 +15,7 @@ const PLAIN: Readonly<Record<PlainFault, string>> = {
   'no measured distance': 'Enter the distance you measured.',
   'no reach': 'Enter how far the front of the lens is from the film-plane mark in millimetres, from 1 to 1000.',
   'no magnification': 'Enter the magnification as size on the sensor over size of the target, from 0.0002 to 10. Life size is 1.',
-  'no length on the target': 'Enter the length on the target in millimetres, such as the 100 mm of its scale.',
+  'no length on the target': 'Enter the length on the target in millimetres, such as the 100\u00a0mm of its scale.',
   'no pixels': 'Count the pixels that the length spans in the full-size photograph. There must be at least 10.',
   'no pixels spanned': 'Enter how many pixels of a full-size photograph the scale spans.',
   'no pixel pitch': 'Enter the pixel pitch in micrometres, from 0.5 to 50.',
@@ -64,17 +64,17 @@ export function benchFault(fault: BenchFault): string {
     case 'distance out of range':
       return fault.unit === 'm' ? 'Enter the distance in metres, from 0.05 to 500.' : 'Enter the distance in feet, from 0.17 to 1640.';
     case 'two lengths':
-      return `“${fault.text}” can mean two lengths. Write ${write.choice([fault.one, fault.other])}.`;
+      return `“${fault.text}” can mean two lengths. Write ${write.choice([write.typedLength(fault.one), write.typedLength(fault.other)])}.`;
     case 'two numbers':
-      return `“${fault.text}” can mean two numbers. Write ${write.choice([fault.one, fault.other])}.`;
+      return `“${fault.text}” can mean two numbers. Write ${write.choice([write.typed(fault.one), write.typed(fault.other)])}.`;
     case 'focal length in another unit':
-      return `Enter the focal length in millimetres. ${fault.typed} is ${write.number(fault.meant, 1)}.`;
+      return `Enter the focal length in millimetres. ${write.typedLength(fault.typed)} is ${write.number(fault.meant, 1)}.`;
     case 'focal length in metres':
       return `${write.number(fault.typed, 3)} looks like metres. Enter the focal length in millimetres, here ${write.number(fault.meant)}.`;
     case 'nearer than its closest focus':
       return `${write.distance(fault.wanted, fault.unit)} is nearer than this lens can focus. Put the target at ${write.distance(fault.closest, fault.unit)} or farther, measured from the film-plane mark.`;
     case 'no focus so near':
-      return `A plain ${write.number(fault.focalLength)} mm lens cannot focus at ${write.distance(fault.distance, 'm')} from ${FROM[fault.from]}. Measure the distance again, or measure the magnification on the scale of the target.`;
+      return `A plain ${write.number(fault.focalLength)}\u00a0mm lens cannot focus at ${write.distance(fault.distance, 'm')} from ${FROM[fault.from]}. Measure the distance again, or measure the magnification on the scale of the target.`;
     case 'tilt too large':
       return `That would be a tilt of more than ${write.number(fault.most)}°. Measure the sides again, and check the size and distance of the target.`;
     case 'print misread':

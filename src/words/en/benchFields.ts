@@ -60,10 +60,10 @@ export const HINT: BenchWords['hint'] = {
 export const CHOICES: BenchWords['choices'] = {
   unit: { m: 'metres', ft: 'feet' },
   from: { 'film plane': 'the film-plane mark', 'front of lens': 'the front of the lens' },
-  confusion: { diagonal: 'diagonal / 1500', traditional: '0.030 mm over the crop factor', print: 'from an 8 × 10 inch print', own: 'your own' },
+  confusion: { diagonal: 'diagonal / 1500', traditional: '0.030\u00a0mm over the crop factor', print: 'from an 8 × 10 inch print', own: 'your own' },
   paper: { A4: 'A4', Letter: 'Letter' },
   lighting: { daylight: 'daylight', 'steady lamp': 'lamps without flicker', 'mains lamp': 'lamps on the mains', 'warm lamp': 'warm lamps on the mains' },
-  mains: { 50: '50 Hz', 60: '60 Hz' },
+  mains: { 50: '50\u00a0Hz', 60: '60\u00a0Hz' },
   squareBy: { mirror: 'a small mirror on the target', sides: 'its four sides in live view', spot: 'a spot of light sent back' },
   version: { long: 'every step', short: 'short, if you know it' },
 };

@@ -26,10 +26,10 @@ const ENOUGH: Readonly<Record<LightVerdict, string>> = {
 };
 
 export const lightFound: BenchWords['light']['verdict'] = ({ ev, onGrey, onPaper, verdict, flickers }) => {
-  const light = `EV ${write.number(ev, 1)} at ISO 100, about ${write.number(onGrey)} lux if the meter saw mid-grey, ${write.number(onPaper)} lux if it saw white paper. ${ENOUGH[verdict]}`;
+  const light = `EV ${write.number(ev, 1)} at ISO 100, about ${write.number(onGrey)}\u00a0lux if the meter saw mid-grey, ${write.number(onPaper)}\u00a0lux if it saw white paper. ${ENOUGH[verdict]}`;
   return flickers === null
     ? light
-    : `${light} At this shutter the flicker of the lamps changes the exposure from one photograph to the next. Use 1/${2 * flickers} s or a whole multiple of it.`;
+    : `${light} At this shutter the flicker of the lamps changes the exposure from one photograph to the next. Use 1/${2 * flickers}\u00a0s or a whole multiple of it.`;
 };
 
 const COST = (steps: number): string => (steps < 0.1 ? 'far less than a step' : `about ${write.number(steps, 1)} steps at the edge of the AF area`);

@@ -28,7 +28,7 @@ function caution(one: Caution): string {
       return 'A correction only cures a constant error. For an error beyond the range of corrections, a damaged lens or uneven sharpness, ask the maker’s service.';
     case 'lamps on the mains': {
       const { hertz } = flicker(one.mains);
-      return `Lamps on ${write.number(one.mains)} Hz mains flicker ${write.number(hertz)} times a second. If the focus light wavers, use a lamp without flicker, and expose photographs for 1/${hertz} s or longer.`;
+      return `Lamps on ${write.number(one.mains)}\u00a0Hz mains flicker ${write.number(hertz)} times a second. If the focus light wavers, use a lamp without flicker, and expose photographs for 1/${hertz}\u00a0s or longer.`;
     }
     case 'warm light':
       return 'Warm light can focus slightly nearer or farther than daylight. Measure in the light you photograph in.';

@@ -13,8 +13,8 @@ export const FIELD_FAULT: Readonly<Record<FieldFault, string>> = {
     return byUnit({ m: 'Enter the distance in metres, from 0.05 to 500.', ft: 'Enter the distance in feet, from 0.17 to 1640.' });
   },
   'no sensor size': 'Enter the width and height of the sensor in millimetres.',
-  'sensor too small': 'A sensor is at least 4 mm wide and high.',
-  'sensor too large': 'A sensor is at most 70 mm wide and high.',
+  'sensor too small': 'A sensor is at least 4\u00a0mm wide and high.',
+  'sensor too large': 'A sensor is at most 70\u00a0mm wide and high.',
   'remembers no number': 'Enter how many lenses it remembers, as a whole number.',
   'remembers too few': 'Enter at least 1 lens.',
   'remembers too many': 'Enter at most 1000 lenses.',

@@ -40,7 +40,7 @@ export const words: FirstHoldWords = {
   },
   lights: {
     title: 'What the light can do',
-    open: 'the four lights',
+    open: 'The four lights',
     close: 'Close the four lights',
     does: { steady: 'On at once, and stays on.', late: 'Comes on late.', flicker: 'Goes out, even once.', dark: 'Never comes on.' },
     when: { steady: 'after the tone', late: 'in the hold', flicker: 'in the hold', dark: 'in the hold' },

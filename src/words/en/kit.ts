@@ -115,7 +115,7 @@ export const words: KitWords = {
         case 'serial':
           return offer.to === 'body' ? `Body serial number: ${offer.value}` : `Lens serial number: ${offer.value}`;
         case 'focal':
-          return `Lens focal length: ${range(offer.value)} mm`;
+          return `Lens focal length: ${range(offer.value)}\u00a0mm`;
         case 'widest':
           return `Lens widest aperture: f/${range(offer.value)}`;
         case 'focalLength':

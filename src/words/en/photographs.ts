@@ -45,7 +45,7 @@ function notFound(fault: FindFault): string {
     case 'print too small':
       return 'The target is too small in this picture. Go nearer, or print a larger one.';
     case 'print too tilted':
-      return `The target is turned away by ${write.unit(fault.tilt, 'degree')}. Stand it square to the camera.`;
+      return `The target is turned away by ${write.degrees(fault.tilt, 0)}. Stand it square to the camera.`;
     case 'older print':
       return 'This target is from before targets had marks to be found by, so it cannot be measured. Print a new one.';
     case 'marks unread':
@@ -118,7 +118,7 @@ const focusSentences = ({ is, ramp }: FocusReading, motion: Motion = { is: 'alik
 function focusFigures(focus: FocusReading, measured: WithInterval | null): readonly string[] {
   const { ramp, depth, share } = focus;
   return [
-    `Focus error ${write.signed(ramp.error, 1)} mm, 95% between ${write.signed(ramp.interval.low, 1)} and ${write.signed(ramp.interval.high, 1)} mm; minus is in front.`,
+    `Focus error ${write.signed(ramp.error, 1)}\u00a0mm, 95% between ${write.signed(ramp.interval.low, 1)} and ${write.signed(ramp.interval.high, 1)}\u00a0mm; minus is in front.`,
     `Depth of field: ${lengthAtTarget(depth.front)} in front, ${depth.behind === 'infinite' ? 'without end' : lengthAtTarget(depth.behind)} behind. The focus error is ${write.percent(share)} of the depth on its side.`,
     `Blur where it is least: ${write.number(ramp.leastBlur, 2)} pixels. It grows ${write.number(ramp.growth, 2)} times as fast as expected of this lens.`,
     ...undone(focus, measured),
@@ -174,7 +174,7 @@ export const words: PhotographsWords = {
     const stands =
       tilt < 3
         ? 'The target is found, and square to the camera.'
-        : `The target is found, but turned away by about ${write.unit(tilt, 'degree')}. Stand it square to the camera.`;
+        : `The target is found, but turned away by about ${write.degrees(tilt, 0)}. Stand it square to the camera.`;
     return resized === null
       ? stands
       : `${stands} This file was resized to ${write.percent(resized)} of what the camera took, which changes its sharpness. Bring in the picture as the camera took it.`;
@@ -185,7 +185,7 @@ export const words: PhotographsWords = {
   moved,
   sharpened: 'This picture was sharpened, so its MTF50 flatters the lens. Turn sharpening off in the camera.',
   unslanted: (roll) =>
-    `The target is turned by ${write.unit(Math.abs(roll), 'degree')} ${roll < 0 ? 'anticlockwise' : 'clockwise'}, so its edges run along the pixels and cannot be measured. Turn it upright.`,
+    `The target is turned by ${write.degrees(Math.abs(roll), 0)} ${roll < 0 ? 'anticlockwise' : 'clockwise'}, so its edges run along the pixels and cannot be measured. Turn it upright.`,
   unstated: 'The camera’s data is missing from this file, so a crop would go unnoticed. If it was cropped, bring in the picture as the camera took it.',
   crops: 'Edges at 100%',
   crop: edgeName,
@@ -202,7 +202,7 @@ export const words: PhotographsWords = {
         ? `${edgeName(reading)}: MTF50 ${write.number(reading.measure.value.mtf50, 3)} cycles a pixel, 95% between ${write.number(reading.measure.value.interval.low, 3)} and ${write.number(reading.measure.value.interval.high, 3)}.`
         : `${edgeName(reading)}: ${EDGE_FAULT[reading.measure.fault.is]}.`,
     target: ({ scale, roll, tilt }) =>
-      `${write.number(scale, 2)} pixels to a millimetre, rolled by ${write.unit(Math.round(roll * 10) / 10, 'degree', 1)}, turned away by ${write.unit(tilt, 'degree', 1)}.`,
+      `${write.number(scale, 2)} pixels to a millimetre, rolled by ${write.degrees(Math.round(roll * 10) / 10, 1)}, turned away by ${write.degrees(tilt, 1)}.`,
     focus: focusFigures,
   },
   keep: {

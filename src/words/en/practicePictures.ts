@@ -2,7 +2,7 @@
 import type { PracticePicturesWords } from '../practicePicturesWords.ts';
 import { write } from './write.ts';
 
-const STANDS = 'It stands two metres in front of target and ramp, with 85 mm at f/1.8.';
+const STANDS = 'It stands two metres in front of target and ramp, with 85\u00a0mm at f/1.8.';
 
 export const words: PracticePicturesWords = {
   title: 'Practice pictures',

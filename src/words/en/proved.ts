@@ -42,7 +42,7 @@ function shownFacts(proof: Proof): readonly (string | false)[] {
       return [
         `focus falls ${focusFell(proof.bias)}`,
         `shots scatter by ${lengthAtTarget(proof.repeatability)}`,
-        proof.nearLessFar !== null && `near less far ${write.signed(proof.nearLessFar.value, 1)} mm`,
+        proof.nearLessFar !== null && `near less far ${write.signed(proof.nearLessFar.value, 1)}\u00a0mm`,
         !proof.reference && 'without a shot in live view',
       ];
     case 'bracket':

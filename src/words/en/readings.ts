@@ -16,7 +16,7 @@ function reading(one: BenchReading): string {
     case 'old value':
       return `correction stored before: ${writeSteps(one.value)}`;
     case 'print':
-      return `printed scale: ${write.number(one.measured, 1)} mm instead of ${write.number(one.drawn)} mm`;
+      return `printed scale: ${write.number(one.measured, 1)}\u00a0mm instead of ${write.number(one.drawn)}\u00a0mm`;
     case 'distance':
       return `distance: ${write.distance(one.distance)} from ${FROM[one.from]}`;
     case 'light':
@@ -28,9 +28,9 @@ function reading(one: BenchReading): string {
     case 'sides':
       return `tilt by the four sides: ${write.degrees(one.tilt, 1)}, give or take ${write.degrees(2 * one.uncertainty, 1)}`;
     case 'magnification':
-      return `scale in the photograph: ${write.number(one.pixels)} pixels for ${write.number(one.length, 1)} mm`;
+      return `scale in the photograph: ${write.number(one.pixels)} pixels for ${write.number(one.length, 1)}\u00a0mm`;
     case 'temperature':
-      return `temperature: ${write.number(one.celsius)} \u00b0C`;
+      return `temperature: ${write.unit(one.celsius, 'celsius')}`;
     case 'live view':
       return one.sharp ? 'live view was sharp' : 'live view was not sharp';
     case 'placement':

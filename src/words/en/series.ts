@@ -14,7 +14,7 @@ import { write } from './write.ts';
 const SHOTS = { one: '# shot', other: '# shots' };
 const MORE_SHOTS = { one: '# more shot', other: '# more shots' };
 
-const inMillimetres = ({ low, high }: WithInterval): string => `95% between ${write.signed(low, 1)} and ${write.signed(high, 1)} mm`;
+const inMillimetres = ({ low, high }: WithInterval): string => `95% between ${write.signed(low, 1)} and ${write.signed(high, 1)}\u00a0mm`;
 
 function checkTold(series: CheckSeries, value: Steps | null, scale: Scale, step: WithInterval | null): readonly string[] {
   const { check } = series;
@@ -140,10 +140,10 @@ export const words: SeriesWords = {
     none: 'No picture taken with autofocus can be used yet.',
     told: checkTold,
     figures: ({ check, shots, reference, depth }) => [
-      `${write.count(shots, SHOTS)} with autofocus. Mean ${write.signed(check.bias.value, 1)} mm${Number.isFinite(check.bias.high) ? `, ${inMillimetres(check.bias)}` : ''}; minus is in front.`,
+      `${write.count(shots, SHOTS)} with autofocus. Mean ${write.signed(check.bias.value, 1)}\u00a0mm${Number.isFinite(check.bias.high) ? `, ${inMillimetres(check.bias)}` : ''}; minus is in front.`,
       `Repeatability: ${lengthAtTarget(check.repeatability)}, as a standard deviation.`,
-      ...(check.nearLessFar === null ? [] : [`Near less far: ${write.signed(check.nearLessFar.value, 1)} mm, ${inMillimetres(check.nearLessFar)}.`]),
-      ...(reference === null ? [] : [`Live view: ${write.signed(reference.value, 1)} mm, ${inMillimetres(reference)}. It is taken off the mean.`]),
+      ...(check.nearLessFar === null ? [] : [`Near less far: ${write.signed(check.nearLessFar.value, 1)}\u00a0mm, ${inMillimetres(check.nearLessFar)}.`]),
+      ...(reference === null ? [] : [`Live view: ${write.signed(reference.value, 1)}\u00a0mm, ${inMillimetres(reference)}. It is taken off the mean.`]),
       `Depth of field: ${lengthAtTarget(depth.front)} in front, ${depth.behind === 'infinite' ? 'without end' : lengthAtTarget(depth.behind)} behind. Confirmed is what surely uses no more than half of it.`,
     ],
   },
@@ -168,14 +168,16 @@ export const words: SeriesWords = {
     apart: (names) => `${write.list(names)} ${names.length === 1 ? 'lies' : 'lie'} far from the line, and hardly ${names.length === 1 ? 'counts' : 'count'}.`,
     figures: ({ shots, reference }, { measure: { step, scatter, atZero } }) => [
       `${write.count(shots.length, SHOTS)} with autofocus.`,
-      `One step: ${write.number(step.value, 2)} mm, 95% between ${write.number(step.low, 2)} and ${write.number(step.high, 2)} mm.`,
+      `One step: ${write.number(step.value, 2)}\u00a0mm, 95% between ${write.number(step.low, 2)} and ${write.number(step.high, 2)}\u00a0mm.`,
       `At a value of 0, focus falls ${lengthAtTarget(atZero)} ${sideOfTarget(atZero)}. One shot scatters by ${lengthAtTarget(scatter)} about the line, as a standard deviation.`,
-      ...(reference === null ? [] : [`Live view: ${write.signed(reference.value, 1)} mm, ${inMillimetres(reference)}. The centre is where the line meets it.`]),
+      ...(reference === null
+        ? []
+        : [`Live view: ${write.signed(reference.value, 1)}\u00a0mm, ${inMillimetres(reference)}. The centre is where the line meets it.`]),
     ],
     chart: {
       title: 'Where focus fell at each value',
       said: ({ measure: { centre, step } }) =>
-        `The line rises by ${write.number(step.value, 1)} mm a step, and meets the target at ${write.signed(centre.value, 1)}.`,
+        `The line rises by ${write.number(step.value, 1)}\u00a0mm a step, and meets the target at ${write.signed(centre.value, 1)}.`,
       behind: 'behind',
       inFront: 'in front',
     },

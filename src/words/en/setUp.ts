@@ -2,6 +2,7 @@
 import type { StepOf } from '../../optics/setUp/step.ts';
 import type { StepId } from '../../optics/setUp/stepIds.ts';
 import type { Each, SetUpWords } from '../setUpWords.ts';
+import { sentences } from './sentence.ts';
 import { DRAWN } from './stepsDrawn.ts';
 import { SHOWN } from './stepsShown.ts';
 import { SPOKEN } from './stepsSpoken.ts';
@@ -23,7 +24,7 @@ export const words: SetUpWords = {
     before: 'Done before.',
     liveView: { ask: 'Is live view at its sharpest?', sharp: 'It is sharp', not: 'It is not' },
     keep: 'Keep this reading',
-    kept: (reading) => `Kept: ${reading}`,
+    kept: (reading) => sentences('kept', reading),
   },
   done: {
     label: 'Set up',

@@ -21,6 +21,8 @@ const AGE: Readonly<Record<Age['in'], Parameters<typeof write.count>[1]>> = {
 };
 const age = ({ in: unit, count }: Age): string => write.count(count, AGE[unit]);
 
+const UNITS = { m: 'metres', ft: 'feet' } as const;
+
 export const words: SettingsWords = {
   title: 'Settings',
   find: { label: 'Find a setting', found: (count) => (count === 0 ? 'No setting fits. Try another word.' : `${write.number(count)} found`) },
@@ -74,6 +76,9 @@ export const words: SettingsWords = {
     voice: 'Speak and understand',
     asScreens: 'The language of the screens',
     note: 'Words that you have taught belong to their language.',
+    distances: 'Distances in',
+    units: UNITS,
+    asCountry: (unit) => `As usual in your country: ${UNITS[unit]}`,
   },
   again: {
     title: 'Due again',

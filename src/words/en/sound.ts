@@ -1,13 +1,17 @@
 // English: the sound check, and what is so where nothing sounds or nothing is spoken.
 import type { SoundWords } from '../soundWords.ts';
 import { correctionSaid } from '../taught.ts';
+import { write } from './write.ts';
+
+const percent = (value: number): string => write.percent(value / 100);
 
 export const words: SoundWords = {
   title: 'Sound check',
   offer: 'Sound check: hear the tones and the voice once',
   play: 'Play the tones and a value',
   loudness: 'Loudness',
-  percent: (value: number) => `${value}%`,
+  percent,
+  loudnessAt: (value) => `Loudness: ${percent(value)}`,
   playing: 'A rising tone begins a hold, a falling one ends it. Then a value is spoken.',
   get heard() {
     return `Did you hear two tones and “${correctionSaid(6)}”? If not, turn the computer’s sound up, or choose another output.`;

@@ -22,7 +22,7 @@ export const words: AboutWords = {
     sentences: [
       'Lo que usted escribe y mide se queda en este navegador, en este dispositivo.',
       'Sweepbook no envía nada por su cuenta ni lee ninguna de las páginas que visita.',
-      'Solo salen de él dos cosas, y solo si usted las activa: los últimos valores, por su cuenta del navegador, y su voz, donde el reconocimiento de voz del navegador la envía a su fabricante.',
+      'Solo salen de él dos cosas, y solo si usted las activa: los últimos valores, por su cuenta del navegador, y su voz, donde el reconoci\u00admiento de voz del navegador la envía a su fabricante.',
     ],
   },
   licences: { title: 'Licencias', about: 'Sweepbook contiene partes hechas por otros. Sus licencias vienen incluidas.', open: 'Leer las licencias' },

@@ -7,6 +7,9 @@ import { bySides, focus, lightFound, stands, STEP_FROM, tilted } from './benchFi
 import { nearTarget } from './lengths.ts';
 import { write } from './write.ts';
 
+/** "de 9,81 m a 10,2 m", or where both are one "a 10 m". */
+const between = ([near = '', far]: readonly string[]): string => (far === undefined ? `a ${near}` : `de ${near} a ${far}`);
+
 const mm = (length: number, digits: number): string => write.unit(length, 'millimeter', digits);
 
 export const words: BenchWords = {
@@ -23,7 +26,7 @@ export const words: BenchWords = {
   empty: (length) => `Si se deja vacío, ${write.number(length)}.`,
   measured: { m: 'Distancia medida, m', ft: 'Distancia medida, ft' },
   choices: CHOICES,
-  sensor: ({ width, height }) => `${write.number(width, 2)} × ${write.number(height, 2)} mm`,
+  sensor: ({ width, height }) => `${write.number(width, 2)} × ${write.number(height, 2)}\u00a0mm`,
   distance: {
     title: 'Distancia',
     figures: ({ usual, shortest, yours, unit }) => [
@@ -46,7 +49,7 @@ export const words: BenchWords = {
       { name: 'detrás', value: nearTarget(behind, unit) },
       {
         name: 'Nítido',
-        value: `de ${write.distance(near, unit)} a ${far === 'infinite' ? 'infinito' : write.distance(far, unit)}`,
+        value: far === 'infinite' ? `de ${write.distance(near, unit)} a infinito` : between(write.distances(near, far, unit)),
         note: 'desde el plano focal',
       },
       { name: 'Profundidad de foco', value: mm(atSensor, 3), note: `un cuarto de onda de error son ${mm(quarterWave, 3)}` },

@@ -15,7 +15,7 @@ const PLAIN: Readonly<Record<PlainFault, string>> = {
   'no measured distance': 'Indique la distancia que ha medido.',
   'no reach': 'Indique en milímetros cuánto hay de la marca del plano focal al frente del objetivo, de 1 a 1000.',
   'no magnification': 'Indique la ampliación: tamaño en el sensor dividido por tamaño en la diana, de 0,0002 a 10. El tamaño natural es 1.',
-  'no length on the target': 'Indique en milímetros la longitud sobre la diana, por ejemplo los 100 mm de su escala.',
+  'no length on the target': 'Indique en milímetros la longitud sobre la diana, por ejemplo los 100\u00a0mm de su escala.',
   'no pixels': 'Cuente los píxeles que ocupa esa longitud en la foto a tamaño completo. Tienen que ser al menos 10.',
   'no pixels spanned': 'Indique cuántos píxeles de una foto a tamaño completo ocupa la escala.',
   'no pixel pitch': 'Indique la distancia entre píxeles en micrómetros, de 0,5 a 50.',
@@ -64,17 +64,17 @@ export function benchFault(fault: BenchFault): string {
     case 'distance out of range':
       return fault.unit === 'm' ? 'Indique la distancia en metros, de 0,05 a 500.' : 'Indique la distancia en pies, de 0,17 a 1640.';
     case 'two lengths':
-      return `«${fault.text}» puede ser dos longitudes. Escriba ${write.choice([fault.one, fault.other])}.`;
+      return `«${fault.text}» puede ser dos longitudes. Escriba ${write.choice([write.typedLength(fault.one), write.typedLength(fault.other)])}.`;
     case 'two numbers':
-      return `«${fault.text}» puede ser dos números. Escriba ${write.choice([fault.one, fault.other])}.`;
+      return `«${fault.text}» puede ser dos números. Escriba ${write.choice([write.typed(fault.one), write.typed(fault.other)])}.`;
     case 'focal length in another unit':
-      return `Indique la distancia focal en milímetros. ${fault.typed} son ${write.number(fault.meant, 1)}.`;
+      return `Indique la distancia focal en milímetros. ${write.typedLength(fault.typed)} son ${write.number(fault.meant, 1)}.`;
     case 'focal length in metres':
       return `${write.number(fault.typed, 3)} parece estar en metros. Indique la distancia focal en milímetros, aquí ${write.number(fault.meant)}.`;
     case 'nearer than its closest focus':
       return `${write.distance(fault.wanted, fault.unit)} es menos de lo que este objetivo puede enfocar. Ponga la diana a ${write.distance(fault.closest, fault.unit)} o más, medidos desde la marca del plano focal.`;
     case 'no focus so near':
-      return `Un objetivo simple de ${write.number(fault.focalLength)} mm no puede enfocar a ${write.distance(fault.distance, 'm')} desde ${FROM[fault.from]}. Mida otra vez la distancia, o mida la ampliación en la escala de la diana.`;
+      return `Un objetivo simple de ${write.number(fault.focalLength)}\u00a0mm no puede enfocar a ${write.distance(fault.distance, 'm')} desde ${FROM[fault.from]}. Mida otra vez la distancia, o mida la ampliación en la escala de la diana.`;
     case 'tilt too large':
       return `Eso sería una inclinación de más de ${write.number(fault.most)}°. Mida otra vez los lados y revise el tamaño y la distancia de la diana.`;
     case 'print misread':

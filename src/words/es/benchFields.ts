@@ -62,8 +62,8 @@ export const CHOICES: BenchWords['choices'] = {
   from: { 'film plane': 'la marca del plano focal', 'front of lens': 'el frente del objetivo' },
   confusion: {
     diagonal: 'diagonal / 1500',
-    traditional: '0,030 mm entre el factor de recorte',
-    print: 'según una copia de 20 × 25 cm',
+    traditional: '0,030\u00a0mm entre el factor de recorte',
+    print: 'según una copia de 20 × 25\u00a0cm',
     own: 'el suyo',
   },
   paper: { A4: 'A4', Letter: 'Carta' },
@@ -73,7 +73,7 @@ export const CHOICES: BenchWords['choices'] = {
     'mains lamp': 'lámparas de red',
     'warm lamp': 'lámparas cálidas de red',
   },
-  mains: { 50: '50 Hz', 60: '60 Hz' },
+  mains: { 50: '50\u00a0Hz', 60: '60\u00a0Hz' },
   squareBy: { mirror: 'un espejo sobre la diana', sides: 'sus cuatro lados en la vista en vivo', spot: 'un punto de luz que vuelve' },
   version: { long: 'todos los pasos', short: 'corta, si ya lo conoce' },
 };

@@ -26,10 +26,10 @@ const ENOUGH: Readonly<Record<LightVerdict, string>> = {
 };
 
 export const lightFound: BenchWords['light']['verdict'] = ({ ev, onGrey, onPaper, verdict, flickers }) => {
-  const light = `EV ${write.number(ev, 1)} a ISO 100: unos ${write.number(onGrey)} lux si el exposímetro vio gris medio, ${write.number(onPaper)} lux si vio papel blanco. ${ENOUGH[verdict]}`;
+  const light = `EV ${write.number(ev, 1)} a ISO 100: unos ${write.number(onGrey)}\u00a0lux si el exposímetro vio gris medio, ${write.number(onPaper)}\u00a0lux si vio papel blanco. ${ENOUGH[verdict]}`;
   return flickers === null
     ? light
-    : `${light} Con esta obturación, el parpadeo de las lámparas cambia la exposición de una foto a otra. Use 1/${2 * flickers} s o un múltiplo entero.`;
+    : `${light} Con esta obturación, el parpadeo de las lámparas cambia la exposición de una foto a otra. Use 1/${2 * flickers}\u00a0s o un múltiplo entero.`;
 };
 
 const COST = (steps: number): string =>

@@ -28,7 +28,7 @@ function caution(one: Caution): string {
       return 'Una corrección solo remedia un error constante. Si el error queda fuera del rango de corrección, el objetivo está dañado o la nitidez es desigual, acuda al servicio técnico del fabricante.';
     case 'lamps on the mains': {
       const { hertz } = flicker(one.mains);
-      return `Las lámparas de una red de ${write.number(one.mains)} Hz parpadean ${write.number(hertz)} veces por segundo. Si la luz de enfoque vacila, use una lámpara sin parpadeo y exponga las fotos 1/${hertz} s o más.`;
+      return `Las lámparas de una red de ${write.number(one.mains)}\u00a0Hz parpadean ${write.number(hertz)} veces por segundo. Si la luz de enfoque vacila, use una lámpara sin parpadeo y exponga las fotos 1/${hertz}\u00a0s o más.`;
     }
     case 'warm light':
       return 'Con luz cálida, el enfoque puede quedar algo más cerca o más lejos que con luz del día. Mida con la luz con la que fotografía.';

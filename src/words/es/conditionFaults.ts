@@ -6,8 +6,8 @@ export const CONDITION_FAULT: Readonly<Record<ConditionFault, string>> = {
   'light too low': 'La luz es al menos EV \u221210.',
   'light too high': 'La luz es EV 24 como máximo.',
   'no temperature': 'Indique la temperatura en grados Celsius.',
-  'temperature too low': 'La temperatura es al menos \u221260 °C.',
-  'temperature too high': 'La temperatura es 60 °C como máximo.',
+  'temperature too low': 'La temperatura es al menos \u221260\u00a0°C.',
+  'temperature too high': 'La temperatura es 60\u00a0°C como máximo.',
   'firmware too long': 'Use 40 caracteres como máximo para el firmware.',
   'note too long': 'Use 2000 caracteres como máximo para la nota.',
 };

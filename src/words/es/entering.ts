@@ -72,8 +72,8 @@ export const words: EnteringWords = {
   behind: (converter) => `Con ${converter}`,
   bands: 'Cómo queda en cada banda',
   toPrint: 'Para imprimir',
-  entered: 'Marcar introducido',
-  enteredAt: (focalLength) => `Marcar introducido a ${long(focalLength)}`,
+  entered: 'Marcar como introducido',
+  enteredAt: (focalLength) => `Marcar como introducido a ${long(focalLength)}`,
   weigh: {
     legend: 'Cómo ponderarlas',
     by: {

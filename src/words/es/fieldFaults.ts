@@ -13,8 +13,8 @@ export const FIELD_FAULT: Readonly<Record<FieldFault, string>> = {
     return byUnit({ m: 'Indique la distancia en metros, de 0,05 a 500.', ft: 'Indique la distancia en pies, de 0,17 a 1640.' });
   },
   'no sensor size': 'Indique la anchura y la altura del sensor en milímetros.',
-  'sensor too small': 'Un sensor mide al menos 4 mm de ancho y de alto.',
-  'sensor too large': 'Un sensor mide 70 mm de ancho y de alto como máximo.',
+  'sensor too small': 'Un sensor mide al menos 4\u00a0mm de ancho y de alto.',
+  'sensor too large': 'Un sensor mide 70\u00a0mm de ancho y de alto como máximo.',
   'remembers no number': 'Indique cuántos objetivos recuerda, con un número entero.',
   'remembers too few': 'Indique al menos 1 objetivo.',
   'remembers too many': 'Indique 1000 objetivos como máximo.',

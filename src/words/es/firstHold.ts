@@ -40,7 +40,7 @@ export const words: FirstHoldWords = {
   },
   lights: {
     title: 'Qué puede hacer la luz',
-    open: 'las cuatro luces',
+    open: 'Las cuatro luces',
     close: 'Cerrar las cuatro luces',
     does: { steady: 'Se enciende al momento y no se apaga.', late: 'Se enciende tarde.', flicker: 'Se apaga, aunque sea una vez.', dark: 'No se enciende.' },
     when: { steady: 'tras el tono', late: 'en la prueba', flicker: 'en la prueba', dark: 'en la prueba' },

@@ -118,7 +118,7 @@ export const words: KitWords = {
         case 'serial':
           return offer.to === 'body' ? `Número de serie del cuerpo: ${offer.value}` : `Número de serie del objetivo: ${offer.value}`;
         case 'focal':
-          return `Distancia focal del objetivo: ${range(offer.value)} mm`;
+          return `Distancia focal del objetivo: ${range(offer.value)}\u00a0mm`;
         case 'widest':
           return `Abertura máxima del objetivo: f/${range(offer.value)}`;
         case 'focalLength':

@@ -44,7 +44,7 @@ function notFound(fault: FindFault): string {
     case 'print too small':
       return 'La diana es demasiado pequeña en esta foto. Acérquese o imprima una mayor.';
     case 'print too tilted':
-      return `La diana está inclinada ${write.unit(fault.tilt, 'degree')}. Póngala a escuadra con la cámara.`;
+      return `La diana está inclinada ${write.degrees(fault.tilt, 0)}. Póngala a escuadra con la cámara.`;
     case 'older print':
       return 'Esta diana es anterior a las que llevan marcas, así que no se puede medir. Imprima una nueva.';
     case 'marks unread':
@@ -119,7 +119,7 @@ const focusSentences = ({ is, ramp }: FocusReading, motion: Motion = { is: 'alik
 function focusFigures(focus: FocusReading, measured: WithInterval | null): readonly string[] {
   const { ramp, depth, share } = focus;
   return [
-    `Error de enfoque ${write.signed(ramp.error, 1)} mm, ${write.percent(0.95)} entre ${write.signed(ramp.interval.low, 1)} y ${write.signed(ramp.interval.high, 1)} mm; menos es delante.`,
+    `Error de enfoque ${write.signed(ramp.error, 1)}\u00a0mm, ${write.percent(0.95)} entre ${write.signed(ramp.interval.low, 1)} y ${write.signed(ramp.interval.high, 1)}\u00a0mm; menos es delante.`,
     `Profundidad de campo: ${lengthAtTarget(depth.front)} delante, ${depth.behind === 'infinite' ? 'sin fin' : lengthAtTarget(depth.behind)} detrás. El error de enfoque es el ${write.percent(share)} de la profundidad de su lado.`,
     `Desenfoque donde es menor: ${write.number(ramp.leastBlur, 2)} píxeles. Crece a ${write.number(ramp.growth, 2)} veces el ritmo que se espera de este objetivo.`,
     ...undone(focus, measured),
@@ -175,7 +175,7 @@ export const words: PhotographsWords = {
     const stands =
       tilt < 3
         ? 'Se ha encontrado la diana, y está a escuadra con la cámara.'
-        : `Se ha encontrado la diana, pero está inclinada unos ${write.unit(tilt, 'degree')}. Póngala a escuadra con la cámara.`;
+        : `Se ha encontrado la diana, pero está inclinada unos ${write.degrees(tilt, 0)}. Póngala a escuadra con la cámara.`;
     return resized === null
       ? stands
       : `${stands} Este archivo se redimensionó al ${write.percent(resized)} de lo que tomó la cámara, y eso cambia la nitidez. Añada la foto tal como la tomó la cámara.`;
@@ -186,7 +186,7 @@ export const words: PhotographsWords = {
   moved,
   sharpened: 'A esta foto se le realzó la nitidez, así que su MTF50 favorece al objetivo. Desactive el realce en la cámara.',
   unslanted: (roll) =>
-    `La diana está girada ${write.unit(Math.abs(roll), 'degree')} ${roll < 0 ? 'a la izquierda' : 'a la derecha'}, así que sus bordes coinciden con los píxeles y no se pueden medir. Póngala derecha.`,
+    `La diana está girada ${write.degrees(Math.abs(roll), 0)} ${roll < 0 ? 'a la izquierda' : 'a la derecha'}, así que sus bordes coinciden con los píxeles y no se pueden medir. Póngala derecha.`,
   unstated:
     'A este archivo le faltan los datos de la cámara, así que un recorte pasaría inadvertido. Si está recortado, añada la foto tal como la tomó la cámara.',
   crops: `Bordes al ${write.percent(1)}`,
@@ -204,7 +204,7 @@ export const words: PhotographsWords = {
         ? `${edgeName(reading)}: MTF50 ${write.number(reading.measure.value.mtf50, 3)} ciclos por píxel, ${write.percent(0.95)} entre ${write.number(reading.measure.value.interval.low, 3)} y ${write.number(reading.measure.value.interval.high, 3)}.`
         : `${edgeName(reading)}: ${EDGE_FAULT[reading.measure.fault.is]}.`,
     target: ({ scale, roll, tilt }) =>
-      `${write.number(scale, 2)} píxeles por milímetro, girada ${write.unit(Math.round(roll * 10) / 10, 'degree', 1)} en su plano e inclinada ${write.unit(tilt, 'degree', 1)} respecto a la cámara.`,
+      `${write.number(scale, 2)} píxeles por milímetro, girada ${write.degrees(Math.round(roll * 10) / 10, 1)} en su plano e inclinada ${write.degrees(tilt, 1)} respecto a la cámara.`,
     focus: focusFigures,
   },
   keep: {

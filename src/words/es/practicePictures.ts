@@ -2,7 +2,7 @@
 import type { PracticePicturesWords } from '../practicePicturesWords.ts';
 import { write } from './write.ts';
 
-const STANDS = `Está a dos metros de la diana y la rampa, con 85 mm a f/${write.number(1.8, 1)}.`;
+const STANDS = `Está a dos metros de la diana y la rampa, con 85\u00a0mm a f/${write.number(1.8, 1)}.`;
 
 export const words: PracticePicturesWords = {
   title: 'Fotos de práctica',

@@ -26,7 +26,7 @@ export const press: SweepWords['press'] = {
     turned: 'el anillo está girado',
     finish: 'terminar',
     help: 'ayuda',
-    entered: 'marcar introducido',
+    entered: 'marcar como introducido',
     'next lens': 'objetivo siguiente',
     next: 'objetivo o paso siguiente',
     back: 'un paso atrás',

@@ -42,7 +42,7 @@ function shownFacts(proof: Proof): readonly (string | false)[] {
       return [
         `el enfoque queda ${focusFell(proof.bias)}`,
         `dispersión entre tomas: ${lengthAtTarget(proof.repeatability)}`,
-        proof.nearLessFar !== null && `cerca menos lejos: ${write.signed(proof.nearLessFar.value, 1)} mm`,
+        proof.nearLessFar !== null && `cerca menos lejos: ${write.signed(proof.nearLessFar.value, 1)}\u00a0mm`,
         !proof.reference && 'sin toma en la vista en vivo',
       ];
     case 'bracket':

@@ -16,7 +16,7 @@ function reading(one: BenchReading): string {
     case 'old value':
       return `corrección guardada antes: ${writeSteps(one.value)}`;
     case 'print':
-      return `escala impresa: ${write.number(one.measured, 1)} mm en lugar de ${write.number(one.drawn)} mm`;
+      return `escala impresa: ${write.number(one.measured, 1)}\u00a0mm en lugar de ${write.number(one.drawn)}\u00a0mm`;
     case 'distance':
       return `distancia: ${write.distance(one.distance)} desde ${FROM[one.from]}`;
     case 'light':
@@ -28,9 +28,9 @@ function reading(one: BenchReading): string {
     case 'sides':
       return `inclinación por los cuatro lados: ${write.degrees(one.tilt, 1)} ± ${write.degrees(2 * one.uncertainty, 1)}`;
     case 'magnification':
-      return `escala en la foto: ${write.number(one.pixels)} píxeles para ${write.number(one.length, 1)} mm`;
+      return `escala en la foto: ${write.number(one.pixels)} píxeles para ${write.number(one.length, 1)}\u00a0mm`;
     case 'temperature':
-      return `temperatura: ${write.number(one.celsius)} \u00b0C`;
+      return `temperatura: ${write.unit(one.celsius, 'celsius')}`;
     case 'live view':
       return one.sharp ? 'la vista en vivo estaba nítida' : 'la vista en vivo no estaba nítida';
     case 'placement':

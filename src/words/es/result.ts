@@ -76,7 +76,7 @@ export const words: ResultWords = {
     focusAgain: 'Vuelva a hacer el enfoque crítico en la vista en vivo. El anillo sigue desviado.',
     service:
       'Muestre la página para el taller a un servicio técnico autorizado por el fabricante. No desmonte el objetivo ni el cuerpo: un arreglo casero puede empeorarlos.',
-    mark: 'Marcar introducido',
+    mark: 'Marcar como introducido',
     lens: 'Objetivo siguiente',
     plan: 'Seguir con el plan',
     otherwise: 'Otro valor, otra fecha o una nota',

@@ -14,7 +14,7 @@ import { write } from './write.ts';
 const SHOTS = { one: '# toma', other: '# tomas' };
 const MORE_SHOTS = { one: 'haga # toma más', other: 'haga # tomas más' };
 
-const inMillimetres = ({ low, high }: WithInterval): string => `${write.percent(0.95)} entre ${write.signed(low, 1)} y ${write.signed(high, 1)} mm`;
+const inMillimetres = ({ low, high }: WithInterval): string => `${write.percent(0.95)} entre ${write.signed(low, 1)} y ${write.signed(high, 1)}\u00a0mm`;
 
 function checkTold(series: CheckSeries, value: Steps | null, scale: Scale, step: WithInterval | null): readonly string[] {
   const { check } = series;
@@ -144,10 +144,10 @@ export const words: SeriesWords = {
     none: 'Aún no se puede usar ninguna foto con enfoque automático.',
     told: checkTold,
     figures: ({ check, shots, reference, depth }) => [
-      `${write.count(shots, SHOTS)} con enfoque automático. Media ${write.signed(check.bias.value, 1)} mm${Number.isFinite(check.bias.high) ? `, ${inMillimetres(check.bias)}` : ''}; menos es delante.`,
+      `${write.count(shots, SHOTS)} con enfoque automático. Media ${write.signed(check.bias.value, 1)}\u00a0mm${Number.isFinite(check.bias.high) ? `, ${inMillimetres(check.bias)}` : ''}; menos es delante.`,
       `Repetibilidad: ${lengthAtTarget(check.repeatability)}, como desviación típica.`,
-      ...(check.nearLessFar === null ? [] : [`Cerca menos lejos: ${write.signed(check.nearLessFar.value, 1)} mm, ${inMillimetres(check.nearLessFar)}.`]),
-      ...(reference === null ? [] : [`Vista en vivo: ${write.signed(reference.value, 1)} mm, ${inMillimetres(reference)}. Se resta de la media.`]),
+      ...(check.nearLessFar === null ? [] : [`Cerca menos lejos: ${write.signed(check.nearLessFar.value, 1)}\u00a0mm, ${inMillimetres(check.nearLessFar)}.`]),
+      ...(reference === null ? [] : [`Vista en vivo: ${write.signed(reference.value, 1)}\u00a0mm, ${inMillimetres(reference)}. Se resta de la media.`]),
       `Profundidad de campo: ${lengthAtTarget(depth.front)} delante, ${depth.behind === 'infinite' ? 'sin fin' : lengthAtTarget(depth.behind)} detrás. Se confirma lo que con seguridad no usa más de la mitad.`,
     ],
   },
@@ -173,15 +173,16 @@ export const words: SeriesWords = {
       names.length === 1 ? `${write.list(names)} queda lejos de la línea y apenas cuenta.` : `${write.list(names)} quedan lejos de la línea y apenas cuentan.`,
     figures: ({ shots, reference }, { measure: { step, scatter, atZero } }) => [
       `${write.count(shots.length, SHOTS)} con enfoque automático.`,
-      `Un paso: ${write.number(step.value, 2)} mm, ${write.percent(0.95)} entre ${write.number(step.low, 2)} y ${write.number(step.high, 2)} mm.`,
+      `Un paso: ${write.number(step.value, 2)}\u00a0mm, ${write.percent(0.95)} entre ${write.number(step.low, 2)} y ${write.number(step.high, 2)}\u00a0mm.`,
       `Con el valor 0, el enfoque queda ${lengthAtTarget(atZero)} ${sideOfTarget(atZero)}. Una toma se aparta ${lengthAtTarget(scatter)} de la línea, como desviación típica.`,
       ...(reference === null
         ? []
-        : [`Vista en vivo: ${write.signed(reference.value, 1)} mm, ${inMillimetres(reference)}. El centro está donde la línea la corta.`]),
+        : [`Vista en vivo: ${write.signed(reference.value, 1)}\u00a0mm, ${inMillimetres(reference)}. El centro está donde la línea la corta.`]),
     ],
     chart: {
       title: 'Dónde quedó el enfoque con cada valor',
-      said: ({ measure: { centre, step } }) => `La línea sube ${write.number(step.value, 1)} mm por paso y corta la diana en ${write.signed(centre.value, 1)}.`,
+      said: ({ measure: { centre, step } }) =>
+        `La línea sube ${write.number(step.value, 1)}\u00a0mm por paso y corta la diana en ${write.signed(centre.value, 1)}.`,
       behind: 'detrás',
       inFront: 'delante',
     },

@@ -2,6 +2,7 @@
 import type { StepOf } from '../../optics/setUp/step.ts';
 import type { StepId } from '../../optics/setUp/stepIds.ts';
 import type { Each, SetUpWords } from '../setUpWords.ts';
+import { sentences } from './sentence.ts';
 import { DRAWN } from './stepsDrawn.ts';
 import { SHOWN } from './stepsShown.ts';
 import { SPOKEN } from './stepsSpoken.ts';
@@ -23,7 +24,7 @@ export const words: SetUpWords = {
     before: 'Ya hecho.',
     liveView: { ask: '¿Está la vista en vivo en su máxima nitidez?', sharp: 'Está nítida', not: 'No lo está' },
     keep: 'Guardar la lectura',
-    kept: (reading) => `Guardado: ${reading}`,
+    kept: (reading) => sentences('guardado', reading),
   },
   done: {
     label: 'Montado',

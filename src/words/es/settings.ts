@@ -21,6 +21,8 @@ const AGE: Readonly<Record<Age['in'], Parameters<typeof write.count>[1]>> = {
 };
 const age = ({ in: unit, count }: Age): string => write.count(count, AGE[unit]);
 
+const UNITS = { m: 'metros', ft: 'pies' } as const;
+
 export const words: SettingsWords = {
   title: 'Ajustes',
   find: {
@@ -80,6 +82,9 @@ export const words: SettingsWords = {
     voice: 'Hablar y entender',
     asScreens: 'El idioma de las pantallas',
     note: 'Las palabras que usted ha enseñado pertenecen a su idioma.',
+    distances: 'Distancias en',
+    units: UNITS,
+    asCountry: (unit) => `Lo habitual en su país: ${UNITS[unit]}`,
   },
   again: {
     title: 'Volver a medir',
@@ -110,9 +115,9 @@ export const words: SettingsWords = {
       off: { label: 'No', note: 'Todo se hace con las teclas, el pedal y el puntero.' },
       own: { label: 'Con palabras propias', note: 'Nada sale de este dispositivo. Enséñelas en la prueba de escucha.' },
       here: { label: 'Con el navegador, solo en este dispositivo', note: 'Solo donde el navegador esté preparado. No se descarga nada.' },
-      browser: { label: 'Con el reconocimiento de voz del navegador', note: LISTENING_MEANS },
+      browser: { label: 'Con el reconoci\u00admiento de voz del navegador', note: LISTENING_MEANS },
     },
-    noRecogniser: 'Este navegador no tiene reconocimiento de voz.',
+    noRecogniser: 'Este navegador no tiene reconoci\u00admiento de voz.',
     open: 'Escuchar',
     openings: {
       always: { label: 'Durante el barrido' },

@@ -5,12 +5,15 @@ import { correctionSaid } from '../taught.ts';
 
 const said = (): string => `«${correctionSaid(6)}»`;
 
+const percent = (value: number): string => write.percent(value / 100);
+
 export const words: SoundWords = {
   title: 'Prueba de sonido',
   offer: 'Prueba de sonido: oír una vez los tonos y la voz',
   play: 'Oír los tonos y un valor',
   loudness: 'Volumen',
-  percent: (value: number) => write.percent(value / 100),
+  percent,
+  loudnessAt: (value) => `Volumen: ${percent(value)}`,
   playing: 'Un tono ascendente marca el inicio de la prueba y uno descendente, el final. Después se dice un valor.',
   get heard() {
     return `¿Ha oído dos tonos y ${said()}? Si no, suba el volumen del dispositivo o elija otra salida de sonido.`;

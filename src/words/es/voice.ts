@@ -58,17 +58,17 @@ export const words: VoiceWords = {
     'in use': 'No se puede abrir el micrófono, porque lo usa otro programa. Cierre ese programa. Después la escucha empieza sola.',
     muted: 'El micrófono está silenciado. Actívelo en el propio micrófono o en los ajustes de sonido del sistema.',
     silent: 'Del micrófono no llega nada. Enciéndalo o elija otro en el navegador o en el sistema. Después la escucha empieza sola.',
-    'no service': 'El reconocimiento de voz del navegador no responde. Compruebe la red o enseñe sus palabras propias. Se vuelve a intentar solo.',
+    'no service': 'El reconoci\u00admiento de voz del navegador no responde. Compruebe la red o enseñe sus palabras propias. Se vuelve a intentar solo.',
     'no network':
-      'No hay red, y el reconocimiento de voz del navegador la necesita. Las teclas siguen funcionando. Cuando vuelva la red, la escucha empieza sola.',
-    'no recogniser': 'Este navegador no tiene reconocimiento de voz. Enseñe sus palabras propias.',
+      'No hay red, y el reconoci\u00admiento de voz del navegador la necesita. Las teclas siguen funcionando. Cuando vuelva la red, la escucha empieza sola.',
+    'no recogniser': 'Este navegador no tiene reconoci\u00admiento de voz. Enseñe sus palabras propias.',
     'not on this computer':
-      'El navegador no tiene reconocimiento de voz listo en este dispositivo. Enseñe sus palabras propias o elija el reconocimiento del navegador, que puede enviar el sonido fuera.',
+      'El navegador no tiene reconoci\u00admiento de voz listo en este dispositivo. Enseñe sus palabras propias o elija el reconoci\u00admiento del navegador, que puede enviar el sonido fuera.',
     'to be downloaded': 'El navegador puede reconocer palabras en este dispositivo en cuanto descargue lo necesario.',
     'being downloaded': 'El navegador descarga lo necesario para reconocer palabras en este dispositivo. Después la escucha empieza sola.',
-    'not usable': 'El navegador no permite aquí su reconocimiento de voz. Permítalo en los ajustes del navegador o enseñe sus palabras propias.',
+    'not usable': 'El navegador no permite aquí su reconoci\u00admiento de voz. Permítalo en los ajustes del navegador o enseñe sus palabras propias.',
     get 'no language'() {
-      return `El reconocimiento de voz del navegador no conoce aquí el ${voiceNamed('es')}. Enseñe sus palabras propias.`;
+      return `El reconoci\u00admiento de voz del navegador no conoce aquí el ${voiceNamed('es')}. Enseñe sus palabras propias.`;
     },
     'no words': 'Aún no hay palabras enseñadas. Enseñe las siete palabras de un barrido.',
     'words unreadable': 'No se pueden leer sus palabras propias. Vuelva a enseñarlas en la prueba de escucha.',
@@ -84,15 +84,15 @@ export const words: VoiceWords = {
     'in use': 'No le oigo: otro programa usa el micrófono.',
     muted: 'No le oigo: el micrófono está silenciado.',
     silent: 'No le oigo: del micrófono no llega nada.',
-    'no service': 'No le oigo: el reconocimiento de voz no responde.',
+    'no service': 'No le oigo: el reconoci\u00admiento de voz no responde.',
     'no network': 'No le oigo: no hay red.',
     'no recogniser': 'No le oigo: este navegador no reconoce la voz.',
-    'not on this computer': 'No le oigo: el reconocimiento de voz no está listo.',
-    'to be downloaded': 'No le oigo: falta descargar el reconocimiento de voz.',
-    'being downloaded': 'Aún no le oigo: se descarga el reconocimiento de voz.',
-    'not usable': 'No le oigo: el reconocimiento de voz no está permitido aquí.',
+    'not on this computer': 'No le oigo: el reconoci\u00admiento de voz no está listo.',
+    'to be downloaded': 'No le oigo: falta descargar el reconoci\u00admiento de voz.',
+    'being downloaded': 'Aún no le oigo: se descarga el reconoci\u00admiento de voz.',
+    'not usable': 'No le oigo: el reconoci\u00admiento de voz no está permitido aquí.',
     get 'no language'() {
-      return `No le oigo: el reconocimiento de voz no conoce el ${voiceNamed('es')}.`;
+      return `No le oigo: el reconoci\u00admiento de voz no conoce el ${voiceNamed('es')}.`;
     },
     'no words': 'No le oigo: no hay palabras enseñadas.',
     'words unreadable': 'No le oigo: no se pueden leer sus palabras.',
@@ -124,7 +124,7 @@ export const words: VoiceWords = {
     allow: 'Permitir',
     allowAndTeach: 'Permitir y enseñar siete palabras',
     download: 'Descargarlo',
-    downloadInstead: 'O bien descargar el reconocimiento del navegador: el sonido no sale de este dispositivo',
+    downloadInstead: 'O bien descargar el reconoci\u00admiento del navegador: el sonido no sale de este dispositivo',
     downloading: 'Descargando',
     notDownloaded: 'No se pudo descargar. Compruebe la red y el espacio libre, e inténtelo otra vez.',
     teachInstead: 'O bien enseñar siete palabras: el sonido no sale de este dispositivo',

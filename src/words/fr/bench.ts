@@ -44,7 +44,11 @@ export const words: BenchWords = {
       { name: 'Profondeur de champ', value: nearTarget(total, unit) },
       { name: 'devant', value: nearTarget(front, unit) },
       { name: 'derrière', value: nearTarget(behind, unit) },
-      { name: 'Net', value: `${write.distance(near, unit)} à ${far === 'infinite' ? 'l’infini' : write.distance(far, unit)}`, note: 'depuis le plan focal' },
+      {
+        name: 'Net',
+        value: far === 'infinite' ? `${write.distance(near, unit)} à l’infini` : write.distances(near, far, unit).join(' à '),
+        note: 'depuis le plan focal',
+      },
       { name: 'Profondeur de foyer', value: mm(atSensor, 3), note: `un quart d’onde d’erreur vaut ${mm(quarterWave, 3)}` },
       { name: 'Hyperfocale', value: nearTarget(hyperfocal, unit) },
       { name: 'Flou admis', value: mm(blur, 3), note: `la tache d’Airy en fait ${write.percent(airy)}` },
@@ -72,7 +76,7 @@ export const words: BenchWords = {
     title: 'Parallélisme',
     byEye: 'Ici, il suffit d’aligner la mire à vue d’œil.',
     allowed: (tilt, width, nearer) =>
-      `La mire doit être parallèle au capteur à ${write.degrees(tilt, 1)} près. Sur ses ${write.millimetres(width)}, un bord peut être plus proche que l’autre de ${write.millimetres(nearer)}.`,
+      `La mire doit être parallèle au capteur à ${write.degrees(tilt, 1)} près. Sur ses ${write.millimetres(width)}, un bord peut être plus proche que l’autre de ${mm(nearer, nearer < 10 ? 1 : 0)}.`,
     miss: {
       mirror: (pixels) => `Dans le miroir, l’objectif peut se voir à ${write.count(pixels, { one: '# pixel', other: '# pixels' })} du milieu.`,
       spot: (off) => `Une tache lumineuse renvoyée peut revenir à ${write.millimetres(off)} de sa source.`,

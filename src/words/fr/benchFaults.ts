@@ -64,11 +64,11 @@ export function benchFault(fault: BenchFault): string {
     case 'distance out of range':
       return fault.unit === 'm' ? 'Indiquez la distance en mètres, de 0,05 à 500.' : 'Indiquez la distance en pieds, de 0,17 à 1640.';
     case 'two lengths':
-      return `« ${fault.text} » peut désigner deux longueurs. Écrivez ${write.choice([fault.one, fault.other])}.`;
+      return `« ${fault.text} » peut désigner deux longueurs. Écrivez ${write.choice([write.typedLength(fault.one), write.typedLength(fault.other)])}.`;
     case 'two numbers':
-      return `« ${fault.text} » peut désigner deux nombres. Écrivez ${write.choice([fault.one, fault.other])}.`;
+      return `« ${fault.text} » peut désigner deux nombres. Écrivez ${write.choice([write.typed(fault.one), write.typed(fault.other)])}.`;
     case 'focal length in another unit':
-      return `Indiquez la focale en millimètres. ${fault.typed} donne ${write.number(fault.meant, 1)}.`;
+      return `Indiquez la focale en millimètres. ${write.typedLength(fault.typed)} donne ${write.number(fault.meant, 1)}.`;
     case 'focal length in metres':
       return `${write.number(fault.typed, 3)} semble être en mètres. Indiquez la focale en millimètres, ici ${write.number(fault.meant)}.`;
     case 'nearer than its closest focus':

@@ -63,7 +63,7 @@ export const CHECKS: TroubleWords['checks'] = {
   'sweeps differ': [
     'Comparez les notes : une autre distance, une autre mire ou une autre lumière donne une autre valeur.',
     'Vérifiez que la mise au point en visée écran était aussi rigoureuse les deux fois, sans main sur la bague.',
-    'Comparez les températures, et cherchez un choc, un nouveau micrologiciel ou une révision entre les deux.',
+    'Comparez les températures, et cherchez un choc, un nouveau micro\u00adlogiciel ou une révision entre les deux.',
     'Mesurez encore une fois, en voyant les deux extrémités, et fiez-vous aux balayages qui concordent.',
   ],
 };

@@ -8,6 +8,6 @@ export const CONDITION_FAULT: Readonly<Record<ConditionFault, string>> = {
   'no temperature': 'Indiquez la température en degrés Celsius.',
   'temperature too low': 'La température est d’au moins \u221260 °C.',
   'temperature too high': 'La température est d’au plus 60 °C.',
-  'firmware too long': 'Écrivez au plus 40 caractères pour le micrologiciel.',
+  'firmware too long': 'Écrivez au plus 40 caractères pour le micro\u00adlogiciel.',
   'note too long': 'Écrivez au plus 2000 caractères pour la note.',
 };

@@ -24,7 +24,7 @@ export const words: ConditionsWords = {
       : line([
           conditions.light !== null && `EV ${write.number(conditions.light, 1)}`,
           conditions.temperature !== null && write.unit(conditions.temperature, 'celsius', 1),
-          conditions.firmware && `micrologiciel ${conditions.firmware}`,
+          conditions.firmware && `micro\u00adlogiciel ${conditions.firmware}`,
           conditions.note,
         ]),
 };

@@ -63,7 +63,7 @@ export const words: FilesWords = {
         case 'open quote':
           return `Ligne ${write.number(fault.line)} : un guillemet n’est pas fermé. Fermez-le, puis choisissez de nouveau le fichier.`;
         case 'stray quote':
-          return `Ligne ${write.number(fault.line)} : un guillemet se trouve au milieu d’un champ. Supprimez-le, puis choisissez de nouveau le fichier.`;
+          return `Ligne ${write.number(fault.line)} : un guillemet se trouve au milieu d’un champ. Supprimez-le, puis choisissez de nouveau le fichier.`;
         case 'empty':
           return 'Ce tableau est vide. Il lui faut une ligne d’en-têtes et une ligne par valeur.';
         case 'too many lines':

@@ -43,7 +43,7 @@ export const words: HearingWords = {
     learns: 'Le panneau peut aussi retenir les mots justes à l’usage. Activez cela dans les paramètres, sous Voix.',
     group: (left, of) =>
       left === of
-        ? write.count(of, { one: 'Apprendre ce mot', other: 'Apprendre ces # mots' })
+        ? write.count(of, { one: 'Apprendre ce mot', other: 'Appren\u00addre ces # mots' })
         : write.count(left, { one: 'Apprendre celui qui reste', other: 'Apprendre les # qui restent' }),
     teach: (word) => `Apprendre « ${word} »`,
     again: (word) => `Réapprendre « ${word} »`,

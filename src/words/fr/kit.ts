@@ -88,10 +88,10 @@ export const words: KitWords = {
   choices: 'Flèches, bouton, zooms et exemplaires',
   card: 'Carte pour le sac, à imprimer',
   happened: {
-    open: 'Noter un micrologiciel ou une révision',
+    open: 'Noter un micro\u00adlogiciel ou une révision',
     form: 'Événement',
     what: 'Événement',
-    is: { firmware: 'Nouveau micrologiciel', service: 'Révision' },
+    is: { firmware: 'Nouveau micro\u00adlogiciel', service: 'Révision' },
     note: 'Note',
     save: 'Enregistrer la note',
     saved: 'Enregistré. Ce qui a été mesuré avant est à remesurer.',

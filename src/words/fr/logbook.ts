@@ -24,7 +24,7 @@ function due(reason: DueReason): string {
         ? `Dernière mesure il y a ${write.count(reason.days, { one: '# jour', other: '# jours' })}.`
         : `Dernière mesure il y a ${write.number(Math.floor(reason.days / DAYS_IN_A_MONTH))} mois.`;
     case 'firmware':
-      return since('Nouveau micrologiciel', reason.note);
+      return since('Nouveau micro\u00adlogiciel', reason.note);
     case 'service':
       return since('Révision en atelier', reason.note);
     case 'temperature':

@@ -47,7 +47,7 @@ function notFound(fault: FindFault): string {
     case 'print too small':
       return 'La mire est trop petite dans cette image. Rapprochez-vous, ou imprimez-en une plus grande.';
     case 'print too tilted':
-      return `La mire est tournée de ${write.unit(fault.tilt, 'degree')}. Placez-la parallèle au capteur.`;
+      return `La mire est tournée de ${write.degrees(fault.tilt, 0)}. Placez-la parallèle au capteur.`;
     case 'older print':
       return 'Cette mire date d’avant les repères qui servent à la trouver : elle ne peut pas être mesurée. Imprimez-en une nouvelle.';
     case 'marks unread':
@@ -180,7 +180,7 @@ export const words: PhotographsWords = {
     const stands =
       tilt < 3
         ? 'La mire est trouvée, et parallèle au capteur.'
-        : `La mire est trouvée, mais tournée d’environ ${write.unit(tilt, 'degree')}. Placez-la parallèle au capteur.`;
+        : `La mire est trouvée, mais tournée d’environ ${write.degrees(tilt, 0)}. Placez-la parallèle au capteur.`;
     return resized === null
       ? stands
       : `${stands} Ce fichier a été réduit ou agrandi à ${write.percent(resized)} de la prise de vue, ce qui change sa netteté. Importez l’image telle que l’appareil l’a prise.`;
@@ -191,7 +191,7 @@ export const words: PhotographsWords = {
   moved,
   sharpened: 'Cette image a été accentuée : sa MTF50 flatte l’objectif. Coupez l’accentuation dans l’appareil.',
   unslanted: (roll) =>
-    `La mire est tournée de ${write.unit(Math.abs(roll), 'degree')} ${roll < 0 ? 'dans le sens inverse des aiguilles d’une montre' : 'dans le sens des aiguilles d’une montre'} : ses bords suivent les pixels et ne peuvent pas être mesurés. Redressez-la.`,
+    `La mire est tournée de ${write.degrees(Math.abs(roll), 0)} ${roll < 0 ? 'dans le sens inverse des aiguilles d’une montre' : 'dans le sens des aiguilles d’une montre'} : ses bords suivent les pixels et ne peuvent pas être mesurés. Redressez-la.`,
   unstated:
     'Les données de l’appareil manquent dans ce fichier : un recadrage passerait inaperçu. Si l’image a été recadrée, importez-la telle que l’appareil l’a prise.',
   crops: `Bords à ${write.percent(1)}`,
@@ -209,7 +209,7 @@ export const words: PhotographsWords = {
         ? `${edgeName(reading)} : MTF50 ${write.number(reading.measure.value.mtf50, 3)} cycle par pixel, ${write.percent(0.95)} entre ${write.number(reading.measure.value.interval.low, 3)} et ${write.number(reading.measure.value.interval.high, 3)}.`
         : `${edgeName(reading)} : ${EDGE_FAULT[reading.measure.fault.is]}.`,
     target: ({ scale, roll, tilt }) =>
-      `${write.number(scale, 2)} pixels par millimètre, roulis ${write.unit(Math.round(roll * 10) / 10, 'degree', 1)}, inclinaison ${write.unit(tilt, 'degree', 1)}.`,
+      `${write.number(scale, 2)} pixels par millimètre, roulis ${write.degrees(Math.round(roll * 10) / 10, 1)}, inclinaison ${write.degrees(tilt, 1)}.`,
     focus: focusFigures,
   },
   keep: {

@@ -30,7 +30,7 @@ function reading(one: BenchReading): string {
     case 'magnification':
       return `échelle dans la photo : ${write.number(one.pixels)} pixels pour ${write.number(one.length, 1)} mm`;
     case 'temperature':
-      return `température : ${write.number(one.celsius)} \u00b0C`;
+      return `température : ${write.unit(one.celsius, 'celsius')}`;
     case 'live view':
       return one.sharp ? 'la visée écran était nette' : 'la visée écran n’était pas nette';
     case 'placement':

@@ -93,6 +93,6 @@ export function setAside(why: SetAside['why']): string {
     case 'same id':
       return `${ITEM[why.list]} ${write.number(why.at)} : élément laissé de côté, car un autre a le même identifiant.`;
     case 'taught words unread':
-      return 'Les mots appris de cette sauvegarde sont illisibles. Refaites leur apprentissage dans le test d’écoute.';
+      return 'Les mots appris de cette sauvegarde sont illisibles. Refaites leur apprentis\u00adsage dans le test d’écoute.';
   }
 }

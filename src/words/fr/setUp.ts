@@ -2,6 +2,7 @@
 import type { StepOf } from '../../optics/setUp/step.ts';
 import type { StepId } from '../../optics/setUp/stepIds.ts';
 import type { Each, SetUpWords } from '../setUpWords.ts';
+import { sentences } from './sentence.ts';
 import { DRAWN } from './stepsDrawn.ts';
 import { SHOWN } from './stepsShown.ts';
 import { SPOKEN } from './stepsSpoken.ts';
@@ -23,7 +24,7 @@ export const words: SetUpWords = {
     before: 'Fait auparavant.',
     liveView: { ask: 'L’image en visée écran est-elle au plus net ?', sharp: 'Elle est nette', not: 'Non' },
     keep: 'Garder ce relevé',
-    kept: (reading) => `Gardé : ${reading}`,
+    kept: (reading) => sentences('gardé', reading),
   },
   done: {
     label: 'En place',

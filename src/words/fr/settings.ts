@@ -11,7 +11,7 @@ const LISTENS: Readonly<Record<Settings['voice']['listen'], string>> = {
   off: 'coupée',
   own: 'mes mots appris',
   here: 'le navigateur, sur cet ordinateur',
-  browser: 'la reconnaissance du navigateur',
+  browser: 'la reconnais\u00adsance du navigateur',
 };
 const LOOKS: Readonly<Record<Theme, string>> = { system: 'comme le système', light: 'clair', dark: 'sombre', dim: 'tamisé', red: 'rouge' };
 
@@ -20,6 +20,8 @@ const AGE: Readonly<Record<Age['in'], Parameters<typeof write.count>[1]>> = {
   years: { one: '# an', other: '# ans' },
 };
 const age = ({ in: unit, count }: Age): string => write.count(count, AGE[unit]);
+
+const UNITS = { m: 'mètres', ft: 'pieds' } as const;
 
 export const words: SettingsWords = {
   title: 'Paramètres',
@@ -80,6 +82,9 @@ export const words: SettingsWords = {
     voice: 'Parler et comprendre',
     asScreens: 'La langue de l’affichage',
     note: 'Un mot appris ne vaut que dans sa langue.',
+    distances: 'Distances en',
+    units: UNITS,
+    asCountry: (unit) => `Selon l’usage du pays : ${UNITS[unit]}`,
   },
   again: {
     title: 'À remesurer',
@@ -105,11 +110,11 @@ export const words: SettingsWords = {
     by: 'Reconnaître mes mots',
     recognisers: {
       off: { label: 'Non', note: 'Les touches, la pédale et le pointeur font tout.' },
-      own: { label: 'D’après mes mots appris', note: 'Rien ne quitte cet ordinateur. L’apprentissage se fait dans le test d’écoute.' },
+      own: { label: 'D’après mes mots appris', note: 'Rien ne quitte cet ordinateur. L’apprentis\u00adsage se fait dans le test d’écoute.' },
       here: { label: 'Par le navigateur, sur cet ordinateur seulement', note: 'Seulement là où le navigateur est prêt. Rien n’est téléchargé.' },
-      browser: { label: 'Par la reconnaissance vocale du navigateur', note: LISTENING_MEANS },
+      browser: { label: 'Par la reconnais\u00adsance vocale du navigateur', note: LISTENING_MEANS },
     },
-    noRecogniser: 'Ce navigateur n’a pas de reconnaissance vocale.',
+    noRecogniser: 'Ce navigateur n’a pas de reconnais\u00adsance vocale.',
     open: 'Écouter',
     openings: {
       always: { label: 'Pendant un balayage' },
@@ -122,7 +127,7 @@ export const words: SettingsWords = {
       label: 'Retenir les mots justes à l’usage',
       note: 'Un mot noté et non annulé aide à le reconnaître dès le balayage suivant. Le test d’écoute permet d’oublier ce qui a été retenu.',
     },
-    check: 'Test d’écoute : micro, bruit et apprentissage de vos mots',
+    check: 'Test d’écoute : micro, bruit et apprentis\u00adsage de vos mots',
     kept: 'Les mots entendus pendant un balayage sont gardés avec ses essais, dans ce navigateur et dans les sauvegardes. Le son n’est jamais gardé.',
     erase: 'Effacer les mots entendus',
     erased: 'Ce qui a été entendu est effacé. Les essais et les verdicts sont tous là.',

@@ -5,12 +5,15 @@ import { correctionSaid } from '../taught.ts';
 
 const said = (): string => `« ${correctionSaid(6)} »`;
 
+const percent = (value: number): string => write.percent(value / 100);
+
 export const words: SoundWords = {
   title: 'Test du son',
   offer: 'Test du son : écouter une fois les signaux et la voix',
   play: 'Jouer les signaux et une valeur',
   loudness: 'Volume',
-  percent: (value: number) => write.percent(value / 100),
+  percent,
+  loudnessAt: (value) => `Volume : ${percent(value)}`,
   playing: 'Un signal montant commence un essai, un signal descendant le termine. Puis une valeur est dite.',
   get heard() {
     return `Avez-vous entendu deux signaux et ${said()} ? Sinon, montez le son de l’ordinateur, ou choisissez une autre sortie.`;

@@ -9,7 +9,7 @@ export const words: StoreWords = {
         'Tout est gardé ici et sera enregistré dès que possible.',
   tryNow: 'Réessayer',
   taught: {
-    'not read': 'Les mots appris ne peuvent pas être lus. Refaites leur apprentissage dans le test d’écoute. Le reste est intact.',
+    'not read': 'Les mots appris ne peuvent pas être lus. Refaites leur apprentis\u00adsage dans le test d’écoute. Le reste est intact.',
     'not kept': 'Ce que vous avez dit ne peut pas être gardé. Libérez de la place sur le disque, puis redites le mot.',
     'not erased': 'Les mots appris ne peuvent pas être effacés pour l’instant. Réessayez.',
   },

@@ -64,21 +64,21 @@ export const words: VoiceWords = {
     muted: 'Le micro est coupé. Réactivez-le par son bouton ou dans les paramètres de son du système.',
     silent: 'Aucun son ne vient du micro. Allumez-le, ou choisissez-en un autre dans le navigateur ou le système. L’écoute commence alors d’elle-même.',
     'no service':
-      'La reconnaissance vocale du navigateur ne répond pas. Vérifiez le réseau, ou apprenez vos propres mots au panneau. Elle réessaie d’elle-même.',
+      'La reconnais\u00adsance vocale du navigateur ne répond pas. Vérifiez le réseau, ou apprenez vos propres mots au panneau. Elle réessaie d’elle-même.',
     'no network':
-      'Le réseau est coupé, et la reconnaissance vocale du navigateur en a besoin. Les touches fonctionnent toujours. L’écoute reprend d’elle-même avec le réseau.',
-    'no recogniser': 'Ce navigateur n’a pas de reconnaissance vocale. Apprenez plutôt vos propres mots au panneau.',
+      'Le réseau est coupé, et la reconnais\u00adsance vocale du navigateur en a besoin. Les touches fonctionnent toujours. L’écoute reprend d’elle-même avec le réseau.',
+    'no recogniser': 'Ce navigateur n’a pas de reconnais\u00adsance vocale. Apprenez plutôt vos propres mots au panneau.',
     'not on this computer':
-      'Le navigateur n’a pas de reconnaissance vocale prête sur cet ordinateur. Apprenez vos propres mots au panneau, ou choisissez la reconnaissance vocale du navigateur, qui peut envoyer le son ailleurs.',
+      'Le navigateur n’a pas de reconnais\u00adsance vocale prête sur cet ordinateur. Apprenez vos propres mots au panneau, ou choisissez la reconnais\u00adsance vocale du navigateur, qui peut envoyer le son ailleurs.',
     'to be downloaded': 'Le navigateur pourra reconnaître les mots sur cet ordinateur une fois qu’il aura téléchargé ce qu’il faut.',
     'being downloaded': 'Le navigateur télécharge ce qu’il faut pour reconnaître les mots sur cet ordinateur. L’écoute commence alors d’elle-même.',
     'not usable':
-      'Le navigateur n’autorise pas sa reconnaissance vocale ici. Autorisez-la dans les paramètres du navigateur, ou apprenez plutôt vos propres mots au panneau.',
+      'Le navigateur n’autorise pas sa reconnais\u00adsance vocale ici. Autorisez-la dans les paramètres du navigateur, ou apprenez plutôt vos propres mots au panneau.',
     get 'no language'() {
-      return `La reconnaissance vocale du navigateur ne connaît pas ${theVoice()} ici. Apprenez plutôt vos propres mots au panneau.`;
+      return `La reconnais\u00adsance vocale du navigateur ne connaît pas ${theVoice()} ici. Apprenez plutôt vos propres mots au panneau.`;
     },
     'no words': 'Aucun mot n’est encore appris. Apprenez au panneau les sept mots d’un balayage.',
-    'words unreadable': 'Les mots appris ne peuvent pas être lus. Refaites leur apprentissage dans le test d’écoute.',
+    'words unreadable': 'Les mots appris ne peuvent pas être lus. Refaites leur apprentis\u00adsage dans le test d’écoute.',
     'no sound': 'Ce navigateur ne transmet pas le son du micro. Les touches, la pédale et le pointeur font tout.',
     'held back': 'Le navigateur retient le son du micro tant que vous n’avez pas touché le panneau. Appuyez sur une touche ou cliquez une fois.',
     'another window': 'Une autre fenêtre écoute. Fermez-la, ou écoutez plutôt ici.',
@@ -91,15 +91,15 @@ export const words: VoiceWords = {
     'in use': 'Je n’entends pas : un autre programme utilise le micro.',
     muted: 'Je n’entends pas : le micro est coupé.',
     silent: 'Je n’entends pas : le micro est muet.',
-    'no service': 'Je n’entends pas : la reconnaissance ne répond pas.',
+    'no service': 'Je n’entends pas : la reconnais\u00adsance ne répond pas.',
     'no network': 'Je n’entends pas : le réseau est coupé.',
-    'no recogniser': 'Je n’entends pas : ce navigateur n’a pas de reconnaissance vocale.',
-    'not on this computer': 'Je n’entends pas : la reconnaissance n’est pas prête sur cet ordinateur.',
-    'to be downloaded': 'Je n’entends pas : la reconnaissance n’est pas téléchargée.',
-    'being downloaded': 'Je n’entends pas encore : la reconnaissance se télécharge.',
-    'not usable': 'Je n’entends pas : la reconnaissance n’est pas autorisée ici.',
+    'no recogniser': 'Je n’entends pas : ce navigateur n’a pas de reconnais\u00adsance vocale.',
+    'not on this computer': 'Je n’entends pas : la reconnais\u00adsance n’est pas prête sur cet ordinateur.',
+    'to be downloaded': 'Je n’entends pas : la reconnais\u00adsance n’est pas téléchargée.',
+    'being downloaded': 'Je n’entends pas encore : la reconnais\u00adsance se télécharge.',
+    'not usable': 'Je n’entends pas : la reconnais\u00adsance n’est pas autorisée ici.',
     get 'no language'() {
-      return `Je n’entends pas : la reconnaissance ne connaît pas ${theVoice()}.`;
+      return `Je n’entends pas : la reconnais\u00adsance ne connaît pas ${theVoice()}.`;
     },
     'no words': 'Je n’entends pas : aucun mot n’est appris.',
     'words unreadable': 'Je n’entends pas : les mots appris sont illisibles.',
@@ -118,7 +118,7 @@ export const words: VoiceWords = {
   },
   goes: {
     browser:
-      'Vos mots sont reconnus par la reconnaissance vocale du navigateur, et il se peut que son éditeur envoie le son à l’un de ses serveurs. ' +
+      'Vos mots sont reconnus par la reconnais\u00adsance vocale du navigateur, et il se peut que son éditeur envoie le son à l’un de ses serveurs. ' +
       'Sweepbook lui-même ne garde aucun son et n’en envoie aucun.',
     here: 'Vos mots sont reconnus par le navigateur sur cet ordinateur. Aucun son n’en sort, aucun n’est gardé.',
     own: 'Sur cet ordinateur, vos mots sont comparés à ceux que vous avez appris au panneau. Aucun son n’en sort, aucun n’est gardé.',
@@ -131,7 +131,7 @@ export const words: VoiceWords = {
     allow: 'Autoriser',
     allowAndTeach: 'Autoriser, puis apprendre sept mots',
     download: 'Télécharger',
-    downloadInstead: 'Laisser plutôt le navigateur télécharger sa reconnaissance vocale : aucun son ne quitte cet ordinateur',
+    downloadInstead: 'Laisser plutôt le navigateur télécharger sa reconnais\u00adsance vocale : aucun son ne quitte cet ordinateur',
     downloading: 'Téléchargement',
     notDownloaded: 'Le téléchargement a échoué. Vérifiez le réseau et la place libre, puis réessayez.',
     teachInstead: 'Apprendre plutôt sept mots : aucun son ne quitte cet ordinateur',
@@ -153,7 +153,7 @@ export const words: VoiceWords = {
       return `Retour au balayage, puis dites « ${taught('resume')} »`;
     },
     switchOff: 'Couper la voix',
-    checkHearing: 'Test d’écoute : bruit et apprentissage de vos mots',
+    checkHearing: 'Test d’écoute : bruit et apprentis\u00adsage de vos mots',
     again: 'Réessayer',
     teach: (taughtWords: number, of: number) =>
       `${write.count(taughtWords, { one: `# mot sur ${of} est appris`, other: `# mots sur ${of} sont appris` })}. Chacun se dit cinq fois, moins de deux minutes en tout. La suite vient d’elle-même.`,

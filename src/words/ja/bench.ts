@@ -23,7 +23,7 @@ export const words: BenchWords = {
   empty: (length) => `空欄なら${write.number(length)}。`,
   measured: { m: '実測の距離（m）', ft: '実測の距離（ft）' },
   choices: CHOICES,
-  sensor: ({ width, height }) => `${write.number(width, 2)} × ${write.number(height, 2)} mm`,
+  sensor: ({ width, height }) => `${write.number(width, 2)} × ${write.number(height, 2)}\u00a0mm`,
   distance: {
     title: '距離',
     figures: ({ usual, shortest, yours, unit }) => [
@@ -44,7 +44,11 @@ export const words: BenchWords = {
       { name: '被写界深度', value: nearTarget(total, unit) },
       { name: '手前', value: nearTarget(front, unit) },
       { name: '奥', value: nearTarget(behind, unit) },
-      { name: '鮮明な範囲', value: `${write.distance(near, unit)}〜${far === 'infinite' ? '無限遠' : write.distance(far, unit)}`, note: '撮像面から' },
+      {
+        name: '鮮明な範囲',
+        value: far === 'infinite' ? `${write.distance(near, unit)}〜無限遠` : write.distances(near, far, unit).join('〜'),
+        note: '撮像面から',
+      },
       { name: '焦点深度', value: mm(atSensor, 3), note: `4分の1波長の誤差は${mm(quarterWave, 3)}` },
       { name: '過焦点距離', value: nearTarget(hyperfocal, unit) },
       { name: '許容錯乱円', value: mm(blur, 3), note: `エアリーディスクはその${write.percent(airy)}` },

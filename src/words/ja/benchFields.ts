@@ -60,10 +60,10 @@ export const HINT: BenchWords['hint'] = {
 export const CHOICES: BenchWords['choices'] = {
   unit: { m: 'メートル', ft: 'フィート' },
   from: { 'film plane': '距離基準マーク', 'front of lens': 'レンズ先端' },
-  confusion: { diagonal: '対角線/1500', traditional: '0.030 mm÷センサーの換算倍率', print: '8×10インチの印刷から', own: '自分で指定' },
+  confusion: { diagonal: '対角線/1500', traditional: '0.030\u00a0mm÷センサーの換算倍率', print: '8×10インチの印刷から', own: '自分で指定' },
   paper: { A4: 'A4', Letter: 'レター' },
   lighting: { daylight: '自然光', 'steady lamp': 'ちらつかない照明', 'mains lamp': '商用電源の照明', 'warm lamp': '商用電源の電球色照明' },
-  mains: { 50: '50 Hz', 60: '60 Hz' },
+  mains: { 50: '50\u00a0Hz', 60: '60\u00a0Hz' },
   squareBy: { mirror: 'ターゲット上の小さな鏡', sides: 'ライブビューで4辺', spot: '反射して戻る光点' },
   version: { long: 'すべての手順', short: '短縮（慣れた人向け）' },
 };

@@ -8,13 +8,13 @@ export const FIELD_FAULT: Readonly<Record<FieldFault, string>> = {
   'engraving empty': '空欄にするか、カメラやレンズの刻印を写してください。',
   'engraving too long': '60文字以内にしてください。',
   'note too long': '2000文字以内にしてください。',
-  'no focal length': '焦点距離を4〜2000 mmの範囲で入力してください。',
+  'no focal length': '焦点距離を4〜2000\u00a0mmの範囲で入力してください。',
   get 'no distance'() {
-    return byUnit({ m: '距離を0.05〜500 mの範囲で入力してください。', ft: '距離を0.17〜1640 ftの範囲で入力してください。' });
+    return byUnit({ m: '距離を0.05〜500\u00a0mの範囲で入力してください。', ft: '距離を0.17〜1640\u00a0ftの範囲で入力してください。' });
   },
   'no sensor size': 'センサーの幅と高さをミリメートルで入力してください。',
-  'sensor too small': 'センサーの幅と高さは4 mm以上です。',
-  'sensor too large': 'センサーの幅と高さは70 mm以下です。',
+  'sensor too small': 'センサーの幅と高さは4\u00a0mm以上です。',
+  'sensor too large': 'センサーの幅と高さは70\u00a0mm以下です。',
   'remembers no number': '記憶できるレンズの数を整数で入力してください。',
   'remembers too few': 'レンズの数は1以上を入力してください。',
   'remembers too many': 'レンズの数は1000以下を入力してください。',

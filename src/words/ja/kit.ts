@@ -105,7 +105,7 @@ export const words: KitWords = {
         case 'serial':
           return offer.to === 'body' ? `ボディの製造番号：${offer.value}` : `レンズの製造番号：${offer.value}`;
         case 'focal':
-          return `レンズの焦点距離：${range(offer.value)} mm`;
+          return `レンズの焦点距離：${range(offer.value)}\u00a0mm`;
         case 'widest':
           return `レンズの開放絞り：f/${range(offer.value)}`;
         case 'focalLength':

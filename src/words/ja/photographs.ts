@@ -44,7 +44,7 @@ function notFound(fault: FindFault): string {
     case 'print too small':
       return 'この画像ではターゲットが小さすぎます。近づくか、もっと大きく印刷してください。';
     case 'print too tilted':
-      return `ターゲットが${write.unit(fault.tilt, 'degree')}傾いています。カメラに正対させてください。`;
+      return `ターゲットが${write.degrees(fault.tilt, 0)}傾いています。カメラに正対させてください。`;
     case 'older print':
       return 'このターゲットには検出用のマークがないため、計測できません。新しく印刷してください。';
     case 'marks unread':
@@ -117,7 +117,7 @@ const focusSentences = ({ is, ramp }: FocusReading, motion: Motion = { is: 'alik
 function focusFigures(focus: FocusReading, measured: WithInterval | null): readonly string[] {
   const { ramp, depth, share } = focus;
   return [
-    `ピントのずれ${write.signed(ramp.error, 1)} mm、95%区間${between(ramp.interval.low, ramp.interval.high)} mm。\u2212は手前です。`,
+    `ピントのずれ${write.signed(ramp.error, 1)}\u00a0mm、95%区間${between(ramp.interval.low, ramp.interval.high)}\u00a0mm。\u2212は手前です。`,
     `被写界深度：手前${lengthAtTarget(depth.front)}、奥${depth.behind === 'infinite' ? '無限' : lengthAtTarget(depth.behind)}。ピントのずれは、その側の深度の${write.percent(share)}です。`,
     `最小のぼけ：${write.number(ramp.leastBlur, 2)}画素。ぼけの増え方は、このレンズの想定の${write.number(ramp.growth, 2)}倍です。`,
     ...undone(focus, measured),
@@ -145,7 +145,7 @@ export const words: PhotographsWords = {
   printed: {
     label: '印刷した基準目盛の実寸（mm）',
     hint: '設計値は100。違う場合は、画像を取り込む前に入力してください。',
-    fault: '印刷した基準目盛の長さを、94のように50〜200 mmの範囲で入力してください。',
+    fault: '印刷した基準目盛の長さを、94のように50〜200\u00a0mmの範囲で入力してください。',
   },
   pictures: '取り込んだ画像',
   more: (count) => `${write.number(count)}枚の続きを表示`,
@@ -173,7 +173,7 @@ export const words: PhotographsWords = {
     const stands =
       tilt < 3
         ? 'ターゲットが見つかりました。カメラに正対しています。'
-        : `ターゲットが見つかりましたが、約${write.unit(tilt, 'degree')}傾いています。カメラに正対させてください。`;
+        : `ターゲットが見つかりましたが、約${write.degrees(tilt, 0)}傾いています。カメラに正対させてください。`;
     return resized === null ? stands : `${stands}このファイルは撮影時の${write.percent(resized)}に縮小されていて、鮮明さが変わっています。${AS_TAKEN}`;
   },
   notFound,
@@ -182,7 +182,7 @@ export const words: PhotographsWords = {
   moved,
   sharpened: 'この画像はシャープネス処理されているため、MTF50が実際より高く出ます。カメラのシャープネスを切ってください。',
   unslanted: (roll) =>
-    `ターゲットが${roll < 0 ? '反時計回り' : '時計回り'}に${write.unit(Math.abs(roll), 'degree')}回っていて、エッジが画素の並びと重なり、計測できません。まっすぐにしてください。`,
+    `ターゲットが${roll < 0 ? '反時計回り' : '時計回り'}に${write.degrees(Math.abs(roll), 0)}回っていて、エッジが画素の並びと重なり、計測できません。まっすぐにしてください。`,
   unstated: `このファイルには撮影情報がなく、トリミングされていても分かりません。トリミングした場合は、${AS_TAKEN}`,
   crops: '原寸のエッジ',
   crop: edgeName,
@@ -199,7 +199,7 @@ export const words: PhotographsWords = {
         ? `${edgeName(reading)}：MTF50は${write.number(reading.measure.value.mtf50, 3)}サイクル/画素、95%区間${write.number(reading.measure.value.interval.low, 3)}〜${write.number(reading.measure.value.interval.high, 3)}。`
         : `${edgeName(reading)}：${EDGE_FAULT[reading.measure.fault.is]}。`,
     target: ({ scale, roll, tilt }) =>
-      `1 mmあたり${write.number(scale, 2)}画素、回転${write.unit(Math.round(roll * 10) / 10, 'degree', 1)}、傾き${write.unit(tilt, 'degree', 1)}。`,
+      `1\u00a0mmあたり${write.number(scale, 2)}画素、回転${write.degrees(Math.round(roll * 10) / 10, 1)}、傾き${write.degrees(tilt, 1)}。`,
     focus: focusFigures,
   },
   keep: {

@@ -2,7 +2,7 @@
 import type { PracticePicturesWords } from '../practicePicturesWords.ts';
 import { write } from './write.ts';
 
-const STANDS = 'ターゲットと傾斜スケールから2 m離れ、85 mm、f/1.8で撮影します。';
+const STANDS = 'ターゲットと傾斜スケールから2\u00a0m離れ、85\u00a0mm、f/1.8で撮影します。';
 
 export const words: PracticePicturesWords = {
   title: '練習用の画像',

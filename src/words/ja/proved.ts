@@ -42,7 +42,7 @@ function shownFacts(proof: Proof): readonly (string | false)[] {
       return [
         `ピント位置は${focusFell(proof.bias)}`,
         `ばらつき${lengthAtTarget(proof.repeatability)}`,
-        proof.nearLessFar !== null && `近側からと遠側からの差${write.signed(proof.nearLessFar.value, 1)} mm`,
+        proof.nearLessFar !== null && `近側からと遠側からの差${write.signed(proof.nearLessFar.value, 1)}\u00a0mm`,
         !proof.reference && 'ライブビューの基準なし',
       ];
     case 'bracket':

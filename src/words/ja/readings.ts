@@ -16,7 +16,7 @@ function reading(one: BenchReading): string {
     case 'old value':
       return `以前の補正値：${writeSteps(one.value)}`;
     case 'print':
-      return `基準目盛：${write.number(one.measured, 1)} mm（設計値${write.number(one.drawn)} mm）`;
+      return `基準目盛：${write.number(one.measured, 1)}\u00a0mm（設計値${write.number(one.drawn)}\u00a0mm）`;
     case 'distance':
       return `距離：${FROM[one.from]}から${write.distance(one.distance)}`;
     case 'light':
@@ -28,9 +28,9 @@ function reading(one: BenchReading): string {
     case 'sides':
       return `4辺による傾き：${write.degrees(one.tilt, 1)}（±${write.degrees(2 * one.uncertainty, 1)}）`;
     case 'magnification':
-      return `写真の基準目盛：${write.number(one.length, 1)} mmが${write.number(one.pixels)}画素`;
+      return `写真の基準目盛：${write.number(one.length, 1)}\u00a0mmが${write.number(one.pixels)}画素`;
     case 'temperature':
-      return `温度：${write.number(one.celsius)} \u00b0C`;
+      return `温度：${write.unit(one.celsius, 'celsius')}`;
     case 'live view':
       return one.sharp ? 'ライブビューは鮮明だった' : 'ライブビューは鮮明でなかった';
     case 'placement':

@@ -11,7 +11,7 @@ import { between, BY_STEP, correctionBetween, focusFell, lengthAtTarget, lengthW
 import { within } from './subject.ts';
 import { write } from './write.ts';
 
-const inMillimetres = ({ low, high }: WithInterval): string => `95%区間${between(low, high)} mm`;
+const inMillimetres = ({ low, high }: WithInterval): string => `95%区間${between(low, high)}\u00a0mm`;
 
 function checkTold(series: CheckSeries, value: Steps | null, scale: Scale, step: WithInterval | null): readonly string[] {
   const { check } = series;
@@ -133,10 +133,12 @@ export const words: SeriesWords = {
     none: '使えるAFの画像がまだありません。',
     told: checkTold,
     figures: ({ check, shots, reference, depth }) => [
-      `${SHOTS(shots)}平均${write.signed(check.bias.value, 1)} mm${Number.isFinite(check.bias.high) ? `、${inMillimetres(check.bias)}` : ''}。\u2212は手前です。`,
+      `${SHOTS(shots)}平均${write.signed(check.bias.value, 1)}\u00a0mm${Number.isFinite(check.bias.high) ? `、${inMillimetres(check.bias)}` : ''}。\u2212は手前です。`,
       `ばらつき（標準偏差）：${lengthAtTarget(check.repeatability)}。`,
-      ...(check.nearLessFar === null ? [] : [`近側からと遠側からの差：${write.signed(check.nearLessFar.value, 1)} mm、${inMillimetres(check.nearLessFar)}。`]),
-      ...(reference === null ? [] : [`ライブビュー：${write.signed(reference.value, 1)} mm、${inMillimetres(reference)}。平均から差し引いています。`]),
+      ...(check.nearLessFar === null
+        ? []
+        : [`近側からと遠側からの差：${write.signed(check.nearLessFar.value, 1)}\u00a0mm、${inMillimetres(check.nearLessFar)}。`]),
+      ...(reference === null ? [] : [`ライブビュー：${write.signed(reference.value, 1)}\u00a0mm、${inMillimetres(reference)}。平均から差し引いています。`]),
       `被写界深度：手前${lengthAtTarget(depth.front)}、奥${depth.behind === 'infinite' ? '無限' : lengthAtTarget(depth.behind)}。確実にその半分以内に収まれば、正しい値とします。`,
     ],
   },
@@ -161,14 +163,16 @@ export const words: SeriesWords = {
     apart: (names) => `${write.list(names)}は直線から大きく外れているため、ほとんど数えません。`,
     figures: ({ shots, reference }, { measure: { step, scatter, atZero } }) => [
       SHOTS(shots.length),
-      `1ステップ：${write.number(step.value, 2)} mm、95%区間${write.number(step.low, 2)}〜${write.number(step.high, 2)} mm。`,
+      `1ステップ：${write.number(step.value, 2)}\u00a0mm、95%区間${write.number(step.low, 2)}〜${write.number(step.high, 2)}\u00a0mm。`,
       `値が0のときのピント位置は${sideOfTarget(atZero)}${lengthAtTarget(atZero)}です。1枚ごとの直線からのばらつき（標準偏差）は${lengthAtTarget(scatter)}です。`,
-      ...(reference === null ? [] : [`ライブビュー：${write.signed(reference.value, 1)} mm、${inMillimetres(reference)}。直線がこれと交わる所が中心です。`]),
+      ...(reference === null
+        ? []
+        : [`ライブビュー：${write.signed(reference.value, 1)}\u00a0mm、${inMillimetres(reference)}。直線がこれと交わる所が中心です。`]),
     ],
     chart: {
       title: '値ごとのピント位置',
       said: ({ measure: { centre, step } }) =>
-        `直線は1ステップごとに${write.number(step.value, 1)} mm上がり、${write.signed(centre.value, 1)}でターゲットと交わります。`,
+        `直線は1ステップごとに${write.number(step.value, 1)}\u00a0mm上がり、${write.signed(centre.value, 1)}でターゲットと交わります。`,
       behind: '奥',
       inFront: '手前',
     },

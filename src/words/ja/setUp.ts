@@ -2,6 +2,7 @@
 import type { StepOf } from '../../optics/setUp/step.ts';
 import type { StepId } from '../../optics/setUp/stepIds.ts';
 import type { Each, SetUpWords } from '../setUpWords.ts';
+import { sentences } from './sentence.ts';
 import { DRAWN } from './stepsDrawn.ts';
 import { SHOWN } from './stepsShown.ts';
 import { SPOKEN } from './stepsSpoken.ts';
@@ -23,7 +24,7 @@ export const words: SetUpWords = {
     before: '以前に済んでいます。',
     liveView: { ask: 'ライブビューで最も鮮明な位置ですか？', sharp: '最も鮮明', not: 'まだ鮮明でない' },
     keep: 'この値を保存',
-    kept: (reading) => `保存済み：${reading}`,
+    kept: (reading) => sentences('保存しました', reading),
   },
   done: {
     label: '準備完了',

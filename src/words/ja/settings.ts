@@ -17,6 +17,8 @@ const LOOKS: Readonly<Record<Theme, string>> = { system: 'システムに合わ�
 
 const age = ({ in: unit, count }: Age): string => `${write.number(count)}${unit === 'years' ? '年' : 'か月'}`;
 
+const UNITS = { m: 'メートル', ft: 'フィート' } as const;
+
 export const words: SettingsWords = {
   title: '設定',
   find: {
@@ -73,6 +75,9 @@ export const words: SettingsWords = {
     voice: '読み上げと聞き取り',
     asScreens: '画面の言語と同じ',
     note: '登録した言葉は、言語ごとに別です。',
+    distances: '距離の単位',
+    units: UNITS,
+    asCountry: (unit) => `お住まいの国の標準：${UNITS[unit]}`,
   },
   again: {
     title: '要再測定',

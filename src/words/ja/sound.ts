@@ -1,15 +1,19 @@
 // Japanese: the sound check, and what is so where nothing sounds or nothing is spoken.
 import type { SoundWords } from '../soundWords.ts';
 import { correctionSaid } from '../taught.ts';
+import { write } from './write.ts';
 
 const said = (): string => `「${correctionSaid(6)}」`;
+
+const percent = (value: number): string => write.percent(value / 100);
 
 export const words: SoundWords = {
   title: '音のテスト',
   offer: '音のテスト：合図音と読み上げを一度聞く',
   play: '合図音と値を再生',
   loudness: '音量',
-  percent: (value: number) => `${value}%`,
+  percent,
+  loudnessAt: (value) => `音量：${percent(value)}`,
   playing: '上がる音で半押しが始まり、下がる音で終わります。そのあと値を読み上げます。',
   get heard() {
     return `2つの合図音と${said()}が聞こえましたか？聞こえなければ、コンピューターの音量を上げるか、別の出力先を選んでください。`;

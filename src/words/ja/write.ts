@@ -3,7 +3,7 @@ import { writing, type Write } from '../writing.ts';
 
 const plain = writing('ja-JP');
 
-const close = (text: string): string => text.replaceAll(/ (?=[ぁ-ん一-龠])/gu, '');
+const close = (text: string): string => text.replaceAll(/\u00a0(?=[ぁ-ん一-龠])/gu, '');
 
 export const write: Write = {
   ...plain,

@@ -57,7 +57,7 @@ it('a bracket that agrees with the band counts with it: the joint centre says wh
   expect(joined.one?.value).toBe(4);
   expect(joined.one?.fits.map(words('entering').off)).toEqual(['+0.2']);
   expect(said(joined)).toMatch(
-    /^85 mm at 4\.25 m: the bracket of .* puts the centre at \+3\.9 .* That agrees with the band’s centre, \+3\.5\. Together they give \+3\.8 .*, which counts here\.$/,
+    /^85\u00a0mm at 4\.25\u00a0m: the bracket of .* puts the centre at \+3\.9 .* That agrees with the band’s centre, \+3\.5\. Together they give \+3\.8 .*, which counts here\.$/,
   );
 });
 
@@ -80,9 +80,9 @@ it('of several brackets the newest counts, and of checks the newest that could t
 
 it('a check is said with the value it was of: confirmed, or shifted and to which side', () => {
   const [confirmed] = place([record('p', check(3, { is: 'confirmed' }))]).shown;
-  expect(words('entering').shown.check(confirmed!)).toMatch(/^85 mm at 4\.25 m: the check of .*\d confirmed \+3\.$/);
+  expect(words('entering').shown.check(confirmed!)).toMatch(/^85\u00a0mm at 4\.25\u00a0m: the check of .*\d confirmed \+3\.$/);
   const [shifted] = place([record('p', check(3, { is: 'shifted', lies: 'in front' }))]).shown;
-  expect(words('entering').shown.check(shifted!)).toMatch(/found a shift with \+3: focus falls 12 mm ± 3 mm in front of the target\.$/);
+  expect(words('entering').shown.check(shifted!)).toMatch(/found a shift with \+3: focus falls 12\u00a0mm ± 3\u00a0mm in front of the target\.$/);
 });
 
 it('without a band, one bracket says what to enter on its own, if the scale reaches that far', () => {
