@@ -7,7 +7,7 @@ import { failureOf, type Failure } from './failure.ts';
 export interface Order {
   readonly tests: readonly string[];
   readonly changed: readonly string[];
-  /** After these no further file is begun. */
+  /** After these no further test is begun. */
   readonly milliseconds: number;
 }
 
@@ -31,6 +31,8 @@ let mended: readonly string[] = [];
 
 const reporter: Reporter = {
   onTestCaseResult(testCase) {
+    process.send?.('goes on');
+    if (performance.now() > until) void vitest.cancelCurrentRun('test-failure');
     const result = testCase.result();
     if (result.state !== 'failed' || failed?.by === 'assertion') return;
     const found = failureOf(testCase.module.relativeModuleId, testCase.fullName, result.errors);
@@ -42,7 +44,6 @@ const reporter: Reporter = {
     if (errors.length > 0) failed ??= failureOf(module.relativeModuleId, 'while it was read', errors);
     const { duration, collectDuration, setupDuration } = module.diagnostic();
     if (module.state() === 'passed') took[module.relativeModuleId] = Math.round(duration + collectDuration + setupDuration);
-    if (performance.now() > until) void vitest.cancelCurrentRun('test-failure');
   },
 };
 
@@ -54,6 +55,8 @@ const vitest = await createVitest(
     fileParallelism: false,
     maxWorkers: 1,
     pool: 'forks',
+    // Whoever asks keeps the time.
+    testTimeout: 3_600_000,
     reporters: [reporter],
     cache: false,
     sequence: { shuffle: false, sequencer: AsGiven },

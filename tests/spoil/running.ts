@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { Answer, Order } from './runner.ts';
 
 export interface Running {
-  /** `null` where no answer came in time. */
+  /** `null` where for so long no test ended. */
   ask(order: Order, milliseconds: number): Promise<Answer | null>;
   end(): void;
 }
@@ -41,13 +41,17 @@ function answerOf(runner: ChildProcess, milliseconds: number): Promise<unknown> 
   return new Promise((resolve) => {
     const over = (answer: unknown): void => {
       clearTimeout(timer);
+      if (answer === 'goes on') {
+        timer = setTimeout(ended, milliseconds);
+        return;
+      }
       runner.off('message', over);
       runner.off('exit', ended);
       resolve(answer);
     };
     const ended = (): void => over(null);
-    const timer = setTimeout(ended, milliseconds);
-    runner.once('message', over);
+    let timer = setTimeout(ended, milliseconds);
+    runner.on('message', over);
     runner.once('exit', ended);
   });
 }

@@ -1,6 +1,6 @@
 // Spoils the pure rooms place by place and asks whether a unit test notices: `npm run spoil -- --seed 7 --count 100`. The places
 // are drawn by the seed; what does not compile is not counted. What was tried lies in dist/spoil and is not tried again, but for
-// what survived or took too long with `--again`.
+// what survived or took too long with `--again`. `--in src/kit` draws of a part alone.
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { compiler } from './compiles.ts';
@@ -17,12 +17,12 @@ import { tried } from './trial.ts';
 
 const UNKNOWN_MS = 1_500;
 
-const { values } = parseArgs({ options: { seed: { type: 'string' }, count: { type: 'string' }, again: { type: 'boolean' } } });
+const { values } = parseArgs({ options: { seed: { type: 'string' }, count: { type: 'string' }, again: { type: 'boolean' }, in: { type: 'string' } } });
 const seed = Number(values.seed ?? Math.floor(Math.random() * 1_000_000));
 const count = Number(values.count ?? 100);
 
 const sources = pureSources();
-const places = sources.files.flatMap((file) => placesIn(file, readFileSync(file, 'utf8')));
+const places = sources.files.filter((file) => file.startsWith(values.in ?? '')).flatMap((file) => placesIn(file, readFileSync(file, 'utf8')));
 console.log(`seed ${seed}: ${count} of ${places.length} places`);
 
 const tally = tallyOf(seed);
