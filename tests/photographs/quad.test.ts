@@ -5,18 +5,12 @@ import type { Point } from '../../src/optics/print/drawing.ts';
 
 const points = (...at: readonly (readonly [number, number])[]): Point[] => at.map(([x, y]) => ({ x, y }));
 const box = (wide: number, high: number): Point[] => points([0, 0], [wide, 0], [0, high], [wide, high], [wide / 2, high / 2]);
-const close = (quad: ReturnType<typeof quadOf>, corners: readonly Point[]): void => {
-  expect(quad).toHaveLength(4);
-  for (const [at, { x, y }] of corners.entries()) {
-    expect(quad?.[at]?.x).toBeCloseTo(x, 6);
-    expect(quad?.[at]?.y).toBeCloseTo(y, 6);
-  }
-};
+const about = (corners: readonly Point[]) => corners.map(({ x, y }) => ({ x: expect.closeTo(x, 6), y: expect.closeTo(y, 6) }));
 
 test('a box is its four corners, clockwise', () => {
-  close(quadOf({ area: 100, outline: box(10, 10) }), points([0, 0], [10, 0], [10, 10], [0, 10]));
+  expect(quadOf({ area: 100, outline: box(10, 10) })).toEqual(about(points([0, 0], [10, 0], [10, 10], [0, 10])));
   // Leaning: the two that are farthest apart begin it.
-  close(quadOf({ area: 100, outline: points([2, 0], [12, 2], [10, 12], [0, 10]) }), points([0, 10], [2, 0], [12, 2], [10, 12]));
+  expect(quadOf({ area: 100, outline: points([2, 0], [12, 2], [10, 12], [0, 10]) })).toEqual(about(points([0, 10], [2, 0], [12, 2], [10, 12])));
 });
 
 test('a spot fills 0.62 of its hull at least', () => {
@@ -45,7 +39,7 @@ test('rounded corners are made sharp, with the same area about the same middle; 
   expect(Math.abs(areaOf(quad ?? []))).toBeCloseTo(98, 6);
   // The corners (0, 1), (9, 0), (10, 9) and (1, 10) hold 82: each goes out by the root of 98 / 82.
   const out = Math.sqrt(98 / 82);
-  close(quad, points([5 - 5 * out, 5 - 4 * out], [5 + 4 * out, 5 - 5 * out], [5 + 5 * out, 5 + 4 * out], [5 - 4 * out, 5 + 5 * out]));
+  expect(quad).toEqual(about(points([5 - 5 * out, 5 - 4 * out], [5 + 4 * out, 5 - 5 * out], [5 + 5 * out, 5 + 4 * out], [5 - 4 * out, 5 + 5 * out])));
   expect(quadOf({ area: 96, outline: cut(1.5) })).toBeNull();
 });
 

@@ -23,7 +23,7 @@ export interface Means {
 }
 
 /** No further test is begun after the first; one test has the second. Both are longer where others work, too. */
-const ENOUGH_MS = 8_000;
+const ENOUGH_MS = 5_000;
 const LIMIT_MS = 30_000;
 const busy = (): number => Math.max(1, (loadavg()[0] ?? 0) / availableParallelism());
 
