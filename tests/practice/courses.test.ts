@@ -110,7 +110,7 @@ describe('a half-press', () => {
 
   test('points to the middle of the band, the way it is set', () => {
     expect([0, 10].map((value) => pressed(value).arrows)).toEqual(['right', 'left']);
-    expect([0, 10].map((value) => pressed(value, { arrows: 'left-is-up' }).arrows)).toEqual(['left', 'right']);
+    expect([0, 10].map((value) => pressed(value, { arrows: 'right-is-down' }).arrows)).toEqual(['left', 'right']);
     expect(pressed(0, { arrows: 'absent' }).arrows).toBe('none');
     // One arrow in twenty points the other way; and one failure in ten shows any light.
     expect(pressed(0, {}, 0.5, 0.5, 0.25, 0.5, 0.96).arrows).toBe('left');
