@@ -106,4 +106,13 @@ describe('the depth', () => {
     expect(fit.high).toBe(60);
     expect(fitRamp(readings(-55, { uncertain: 0.5 }), QUESTION)!.low).toBe(-60);
   });
+
+  test('has its interval where the fit is worse by half the square of Student’s t, to a hundredth', () => {
+    const told = readings(7.3, { uncertain: 0.05 });
+    const fit = fitRamp(told, QUESTION)!;
+    const lossAt = (focus: number): number =>
+      blurAtDepth(blurVariances(told), EXPECTED, focus, 1)!.loss - blurAtDepth(blurVariances(told), EXPECTED, fit.focus, 1)!.loss;
+    // Of 24 readings less four: 2.086.
+    for (const end of [fit.low, fit.high]) expect(lossAt(end) / (2.086 ** 2 / 2)).toBeCloseTo(1, 2);
+  });
 });
