@@ -5,7 +5,7 @@ import type { SweepEvent } from '../../src/sweep/event.ts';
 import { openSweep } from '../../src/sweep/opening.ts';
 import type { Verdict } from '../../src/sweep/verdict.ts';
 import { seconds, steps } from '../../src/units.ts';
-import { after, later, opened } from './staged.ts';
+import { after, later, opened, SUBJECT } from './staged.ts';
 
 /** Holds of six seconds, each at the value that was suggested. */
 function played(...verdicts: readonly Verdict[]) {
@@ -27,7 +27,7 @@ const LEFT: Verdict = { light: 'late', arrows: 'left' };
 
 test('what moves no value leaves all as it is, under the new plan', () => {
   const { state, journal } = played(STEADY, LEFT);
-  const plan = { ...state.plan, subject: { ...state.plan.subject, lens: 'Orrin 85 f/1.4' } };
+  const plan = { ...state.plan, subject: { ...SUBJECT, lens: 'Orrin 85 f/1.4' } };
   const told = replanned(journal, state, plan)!;
   expect(told.state).toMatchObject({ plan, holds: state.holds, phase: state.phase });
   expect(told.journal[0]).toMatchObject({ did: 'opened', plan });

@@ -84,7 +84,7 @@ describe('a doubtful word', () => {
 });
 
 test('what is too short for a word is that, and what is too long, however sure', () => {
-  expect(told(heard(sureOf(9), [...quiet(0.6), ...burst(0.07), ...quiet(1)]))).toEqual(['nothing: too short, null']);
+  expect(told(heard(sureOf(9), [...quiet(0.6), ...burst(0.05), ...quiet(1)]))).toEqual(['nothing: too short, null']);
   expect(told(heard(sureOf(9), [...quiet(0.6), ...burst(1.9), ...quiet(1)]))).toEqual(['nothing: too long, null']);
 });
 
