@@ -23,7 +23,7 @@ export interface Means {
 }
 
 /** No further test is begun after the first; one test has the second. Both are longer where others work, too. */
-const ENOUGH_MS = 5_000;
+const ENOUGH_MS = 10_000;
 const LIMIT_MS = 30_000;
 const busy = (): number => Math.max(1, (loadavg()[0] ?? 0) / availableParallelism());
 
@@ -33,7 +33,7 @@ export async function tried(place: Place, related: readonly Related[], { root, r
   const began = performance.now();
   const told = (outcome: Verdict['outcome'], noticed: string): Verdict => ({ outcome, noticed, milliseconds: Math.round(performance.now() - began) });
   const asked = async (tests: readonly string[]): Promise<Answer | null> => {
-    const answer = await runner.ask({ tests, changed: [place.file], milliseconds: ENOUGH_MS * busy() }, LIMIT_MS * busy());
+    const answer = await runner.ask({ tests, changed: [place.file], milliseconds: ENOUGH_MS * Math.sqrt(busy()) }, LIMIT_MS * busy());
     for (const [test, milliseconds] of Object.entries(answer?.took ?? {})) took.set(test, milliseconds);
     return answer;
   };
