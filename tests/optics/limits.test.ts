@@ -12,8 +12,15 @@ import {
 } from '../../src/optics/magnification.ts';
 import { rampError, rampLean } from '../../src/optics/print/ramp.ts';
 import { windows } from '../../src/optics/print/sheets.ts';
-import { degrees, type Magnification } from '../../src/optics/quantity.ts';
-import { millimetres as mm } from '../../src/units.ts';
+import { degrees, fNumber, type Magnification } from '../../src/optics/quantity.ts';
+import { depthOfField, hyperfocal, limitsOfField, shareOfDepth } from '../../src/optics/depthOfField.ts';
+import { mirrorOffset, pixelsOnSensor, spotOffset, tiltFromMirror, tiltFromSpot } from '../../src/optics/mirror.ts';
+import { placeDepth } from '../../src/optics/placement.ts';
+import { confusion, FULL_FRAME, pixelPitch, readSensor, writeSensor } from '../../src/optics/sensor.ts';
+import { allowedTilt, areaAtTarget, depthAcross, edgeDefocus, eyeIsEnough } from '../../src/optics/squareness.ts';
+import { bandWidth, stepAtTarget, USUAL_STEP_WORTH, worthOfStep } from '../../src/optics/stepWorth.ts';
+import { exactAperture, exactIso, exactShutter } from '../../src/optics/stops.ts';
+import { millimetres as mm, steps } from '../../src/units.ts';
 
 const readable = (result: { readonly ok: boolean }): boolean => result.ok;
 
@@ -168,4 +175,110 @@ test('windows share ten millimetres, are all of one size, and no more than are n
   expect(windows(191, 190)).toEqual({ starts: [0, 90.5], size: 100.5 });
   expect(windows(370, 190)).toEqual({ starts: [0, 180], size: 190 });
   expect(windows(371, 190).starts).toHaveLength(3);
+});
+
+describe('what follows from the blur', () => {
+  const blur = { aperture: fNumber(2), confusion: mm(0.02) };
+  const m = (value: number) => value as Magnification;
+
+  test('depth is N c (1 + m) over m² and what it skews, and has no end at the hyperfocal distance', () => {
+    // N c is 0.04; at 0.1: 0.044 over 0.01 and 0.1 times 0.04 over 50, 0.00008.
+    expect(depthOfField(blur, m(0.1), mm(50))).toEqual({
+      front: 0.044 / 0.01008,
+      behind: 0.044 / 0.00992,
+      total: expect.closeTo(0.044 / 0.01008 + 0.044 / 0.00992, 9),
+    });
+    expect(depthOfField({ ...blur, pupilRatio: 2 }, m(0.1), mm(50)).front).toBeCloseTo(0.042 / 0.01008, 9);
+    // m = 0.04 / 50.
+    expect([0.0008, 0.000801].map((each) => depthOfField(blur, m(each), mm(50)).behind === 'infinite')).toEqual([true, false]);
+    expect(hyperfocal(blur, mm(50))).toBe(62_550);
+    const depth = { front: mm(40), behind: mm(80), total: mm(120) };
+    expect([limitsOfField(depth, mm(500)), limitsOfField({ ...depth, behind: 'infinite' }, mm(500)).far]).toEqual([{ near: 460, far: 580 }, 'infinite']);
+    expect([shareOfDepth(-20, depth), shareOfDepth(20, depth), shareOfDepth(0, depth), shareOfDepth(20, { ...depth, behind: 'infinite' })]).toEqual(
+      [0.5, 0.25, 0, 0].map((share) => expect.closeTo(share, 9)),
+    );
+  });
+
+  test('a step is worth a share of N c, by 1 / m² at the target, from a hundredth to the whole', () => {
+    expect(stepAtTarget(blur, USUAL_STEP_WORTH, m(0.1))).toBeCloseTo(0.5, 9);
+    expect([worthOfStep(mm(0.5), blur, m(0.1)), worthOfStep(mm(0.039), blur, m(0.1)), worthOfStep(mm(4.01), blur, m(0.1))]).toEqual([
+      expect.closeTo(0.125, 9),
+      null,
+      null,
+    ]);
+    const looks = (values: number, worth: number) => bandWidth(values, worth as never).looks;
+    expect([looks(1, 0.099), looks(1, 0.1), looks(20, 0.125), looks(21, 0.125)]).toEqual(['narrow', 'plausible', 'plausible', 'wide']);
+  });
+
+  test('a tilt is allowed that costs half a step at the edge of the area', () => {
+    // A step is 0.005 at the sensor; half of it over 0.1 times 1.25.
+    const allowed = allowedTilt(blur, USUAL_STEP_WORTH, mm(2.5), m(0.1));
+    expect(allowed).toBeCloseTo((Math.atan(0.02) * 180) / Math.PI, 9);
+    expect(edgeDefocus(mm(2.5), m(0.1), degrees(-allowed))).toBeCloseTo(0.0025, 9);
+    expect([areaAtTarget(mm(2.5), m(0.1)), depthAcross(degrees(-30), mm(100))]).toEqual([25, expect.closeTo(50, 9)]);
+    expect([10, 10.1].map((angle) => eyeIsEnough(degrees(angle)))).toEqual([false, true]);
+  });
+});
+
+describe('a mirror', () => {
+  test('tells tilts up to 45 degrees, and a spot comes back at twice the angle', () => {
+    expect([tiltFromMirror(mm(50), mm(50)), tiltFromMirror(mm(50), mm(-50)), tiltFromMirror(mm(50), mm(50.1))].map(readable)).toEqual([true, true, false]);
+    expect(mirrorOffset(mm(50), degrees(45))).toBeCloseTo(50, 9);
+    expect([tiltFromSpot(mm(100), mm(0)), tiltFromSpot(mm(100), mm(100)), tiltFromSpot(mm(100), mm(-1)), tiltFromSpot(mm(100), mm(101))].map(readable)).toEqual(
+      [true, true, false, false],
+    );
+    expect(tiltFromSpot(mm(100), mm(100))).toMatchObject({ value: expect.closeTo(22.5, 9) });
+    expect([spotOffset(mm(100), degrees(22.5)), pixelsOnSensor(200, mm(0.005))]).toEqual([expect.closeTo(100, 9), 1]);
+  });
+});
+
+describe('a sensor', () => {
+  test('has sides of 4 by 3 to 100, and 500 to 30,000 pixels across', () => {
+    const read = (text: string) => writeSensor(readSensor(text));
+    expect([read('4x3'), read('3.9x3'), read('4x2.9'), read('100x100'), read('101x50'), read('50x101'), read('x')]).toEqual([
+      '4x3',
+      '36x24',
+      '36x24',
+      '100x100',
+      '36x24',
+      '36x24',
+      '36x24',
+    ]);
+    expect([499, 500, 30_000, 30_001].map((pixels) => readable(pixelPitch(FULL_FRAME, pixels)))).toEqual([false, true, true, false]);
+    expect(pixelPitch(FULL_FRAME, 6000)).toMatchObject({ value: 0.006 });
+  });
+
+  test('has a circle of confusion by its diagonal, its crop or a print', () => {
+    const half = { width: mm(18), height: mm(12) };
+    expect([
+      confusion(FULL_FRAME, { by: 'diagonal' }),
+      confusion(half, { by: 'traditional' }),
+      confusion(half, { by: 'print' }),
+      confusion(half, { by: 'own', diameter: mm(0.01) }),
+    ]).toEqual([Math.hypot(36, 24) / 1500, 0.015, 0.25 / 15, 0.01].map((diameter) => expect.closeTo(diameter, 9)));
+  });
+});
+
+test('stops stand for whole powers of the root of two, as far as they are rounded', () => {
+  expect([11, 22, 5.6, 1.8, 7.7].map((shown) => exactAperture(fNumber(shown)))).toEqual(
+    [2 ** 3.5, 2 ** 4.5, 2 ** 2.5, 2 ** (5 / 6), 7.7].map((stop) => expect.closeTo(stop, 9)),
+  );
+  expect([1 / 60, 15, 1 / 55].map((shown) => exactShutter(shown as never))).toEqual([1 / 64, 16, 1 / 55].map((time) => expect.closeTo(time, 2)));
+  expect([exactIso(100), exactIso(125), exactIso(3200), exactIso(111)]).toEqual([100, 100 * 2 ** (1 / 3), 3200, 111].map((iso) => expect.closeTo(iso, 9)));
+});
+
+describe('the depth placed on purpose', () => {
+  const depth = { front: mm(40), behind: mm(60), total: mm(100) };
+  const scale = { min: steps(-10), max: steps(10), step: 1 };
+  const place = (share: number, on = 0, step = 5) => placeDepth(steps(on), share as never, depth, mm(step), scale);
+
+  test('moves the focus by what the front grows', () => {
+    expect(place(0.5)).toEqual({ ok: true, value: { shift: 10, chosen: 2, onSubject: 0, moved: 2, share: 0.5 } });
+    expect(place(0.25, 3)).toMatchObject({ value: { shift: -15, chosen: 0, moved: -3 } });
+  });
+
+  test('is none beyond the scale by more than a step, or of a depth without end', () => {
+    expect([place(1, 0, 6), place(1, 0, 5.4), place(0, 0, 3.7), place(0, 0, 3.6)].map(readable)).toEqual([true, false, true, false]);
+    expect(readable(placeDepth(steps(0), 0.5 as never, { ...depth, total: 'infinite' }, mm(5), scale))).toBe(false);
+  });
 });

@@ -109,7 +109,10 @@ describe('what comes while the panel sounds', () => {
     const silentFour = (sureness: number) => {
       const { room, panel } = ear(sureOf(sureness));
       room(quiet(0.6));
-      for (let at = 0; at < 4; at++) [panel(quiet(0.7)), room(quiet(0.2))];
+      for (let at = 0; at < 4; at++) {
+        panel(quiet(0.7));
+        room(quiet(0.2));
+      }
       return panel(alone);
     };
     expect([silentFour(3.2), silentFour(3.19), silentFour(2.1)]).toEqual([['word: undo'], ['nothing: beside the panel, undo'], []]);

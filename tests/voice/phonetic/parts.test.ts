@@ -133,6 +133,21 @@ describe('a question to the logbook', () => {
     expect([query('look up the old one'), query('look up'), query('check the eighty five'), query('check the door'), query('check the orrin', 'orrin')]).toEqual(['the old one', '', 'eighty five', null, 'orrin']); // prettier-ignore
   });
 
+  test('may end with what asks, in a language whose verb stands last, where a number or a name stands before it', () => {
+    const last = { ...INVENTED, question: { ...INVENTED.question, closings: ['pado', 'li pado'] } };
+    const own = pronouncer(last.pronunciation);
+    const behind = lookUpIn(last, own, courtesyIn(last, own));
+    const before = (text: string, ...named: string[]) => behind(words(text), named);
+    expect([before('foso luma pado'), before('eh foso li pado'), before('tak pado'), before('tak pado', 'tak'), before('pado'), before('foso')]).toEqual([
+      'foso luma',
+      'foso',
+      null,
+      'tak',
+      null,
+      null,
+    ]);
+  });
+
   test('need only sound like one before a number', () => {
     expect([query('luke up fifty'), query('luke up the door'), query('luke up orrin', 'orrin'), query('fifty'), query('window fifty')]).toEqual([
       'fifty',
