@@ -103,6 +103,20 @@ describe('a check of what was entered', () => {
     ]);
   });
 
+  test('asks for as many more as would tell, an even number in all, and twelve at most', () => {
+    const more = (off: number, ...further: number[]) => checked([off, -off, ...further], [off, -off]).verdict;
+    // A scatter of 30: Student's t of 10, 2.228, times 30 over the root of 12 is 19.3, of 20 in front; of ten shots it would be 21.9.
+    expect(more(30 / Math.SQRT2)).toEqual({ is: 'not enough', more: 8 });
+    expect(more(60 / Math.SQRT2)).toEqual({ is: 'not enough', more: 12 });
+    expect(more(25 / Math.SQRT2, 0)).toMatchObject({ is: 'not enough', more: 3 });
+    // A scatter of 21.2: eight shots are known to 18.4, which leaves out nothing at 20; fourteen to 12.4, which does not at -10, nor fits half of 40.
+    const moved = (by: number) => checked([by + 15, by - 15], [by + 15, by - 15]).verdict;
+    expect([moved(20), moved(-10)]).toEqual([
+      { is: 'not enough', more: 4 },
+      { is: 'not enough', more: 12 },
+    ]);
+  });
+
   test('wants four shots', () => {
     expect(checked([0, 0], [0]).verdict).toEqual({ is: 'not enough', more: 1 });
     expect(checked([0, 0], [0, 0]).verdict).toEqual({ is: 'confirmed' });

@@ -51,4 +51,10 @@ export const SAME: readonly Same[] = [
     after: '1',
     why: 'It begins with a pair of length none, which the first pair replaces by the one it began with.',
   },
+  {
+    file: 'src/voice/phonetic/commands.ts',
+    line: 'leastDistance(heavy, phrase.weight) > FAR ?',
+    after: '>=',
+    why: 'What is left out for being farther than counts is farther by the exact distance, too.',
+  },
 ];
