@@ -25,7 +25,7 @@ export function darkSpots(plane: Plane, least: number, most: number): Spot[] {
   for (let seed = 0; seed < dark.length; seed++) {
     if (dark[seed] === 0) continue;
     const end = gather(dark, queue, seed, width);
-    if (end < (least * least) / 3 || end > most * most) continue;
+    if (end < (least * least) / 3) continue;
     const spot = spotOf(queue, end, plane, least, most);
     if (spot) spots.push(spot);
   }

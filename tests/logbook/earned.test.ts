@@ -30,6 +30,12 @@ test('put off, it waits for five more records or 30 more days, and then counts a
   expect(earnedReminder(measuredOn(...FIVE, 7, 8, 9, 10, 11), day(0), day(6), day(12))).toBe(10);
 });
 
+test('a backup holds what was measured at its very moment, and what was measured when it was put off is not new', () => {
+  expect(earnedReminder(measuredOn(1, 1, 1, 1, 1), day(1), null, day(400))).toBeNull();
+  expect(earnedReminder(measuredOn(6, 7, 8, 9, 10), day(0), day(6), day(11))).toBeNull();
+  expect(earnedReminder(measuredOn(6, 7, 8, 9, 10, 11), day(0), day(6), day(12))).toBe(6);
+});
+
 test('a backup after it was put off begins anew', () => {
   expect(earnedReminder(measuredOn(...FIVE, 9), day(8), day(6), day(10))).toBeNull();
 });

@@ -92,3 +92,16 @@ test('with a counted pace the hold is counted in when the time to dial is over',
   expect(effects.filter((effect) => effect.do === 'sound' && effect.tone === 'count')).toHaveLength(3);
   expect(effects.at(-1)).toEqual({ do: 'wake', alarm: 'dial', after: 6 });
 });
+
+test('a timer may ring 0.05 seconds early, and a verdict come so early; after the end tone it counts whenever it was said', () => {
+  expect([14.94, 14.95].map((second) => transition(inPhase('holding'), { did: 'ran', at: later(second) }).state.phase.name)).toEqual(['holding', 'judging']);
+  expect([14.94, 14.95].map((second) => transition(inPhase('holding'), judged('steady', second)).state.holds.length)).toEqual([0, 1]);
+  expect(transition(inPhase('judging'), judged('steady', 14)).state.holds).toHaveLength(1);
+});
+
+test('a value that a person sets themselves is held for that reason, the suggested one for its own', () => {
+  const before = inPhase('dialling');
+  const held = (value: number) => transition(before, { did: 'began', at: later(10), value: steps(value), by: 'key' }).state.phase;
+  expect(held(3)).toMatchObject({ name: 'holding', next: { value: 3, reason: { because: 'yours' } } });
+  expect(held(0)).toMatchObject({ name: 'holding', next: { value: 0, reason: { because: 'start' } } });
+});

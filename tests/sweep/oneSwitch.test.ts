@@ -110,3 +110,19 @@ test('whenever it asks to be looked at again, looking then tells a press', () =>
     }),
   );
 });
+
+test('a switch that came up is up, also after a press of which all was told', () => {
+  const spent = moveSwitch(moveSwitch(RELEASED, down(0, 'dialling')).state, none(600)).state;
+  expect(spent).toEqual({ is: 'spent' });
+  expect(moveSwitch(spent, none(700)).state).toEqual({ is: 'spent' });
+  expect(moveSwitch(spent, up(900)).state).toEqual(RELEASED);
+  expect(moveSwitch(RELEASED, up(0)).state).toEqual(RELEASED);
+  expect(moveSwitch(moveSwitch(RELEASED, down(0, 'holding')).state, up(700)).state).toEqual(RELEASED);
+});
+
+test('it is looked at again when a press turns out long, or when no second one comes', () => {
+  const pressed = moveSwitch(RELEASED, down(0, 'holding')).state;
+  expect(lookAgainAt(pressed)).toBe(ms(600));
+  expect(lookAgainAt(moveSwitch(pressed, up(100)).state)).toBe(ms(400));
+  expect([RELEASED, { is: 'spent' } as const].map(lookAgainAt)).toEqual([null, null]);
+});

@@ -98,7 +98,7 @@ function pieceOf(opened: Unbroken, smooth: readonly number[], span: Span): Sound
 
 function laterIn(opened: Unbroken, smooth: readonly number[], [begin, end]: Span): SoundPiece['later'] {
   const pause = pauseIn(smooth, [begin, end]);
-  if (pause === null || end - pause[1] < SHORTEST) return null;
+  if (pause === null) return null;
   const rest: Span = [pause[1], end];
   const top = loudestIn(smooth, rest);
   const span = around(opened.loud, smooth[top]!, top, rest);

@@ -178,3 +178,20 @@ test('P(in) falls on both sides of a band that was seen', () => {
   expect(chances[0]).toBeLessThan(0.1);
   expect(chances[16]).toBeLessThan(0.1);
 });
+
+test.each([false, true])('the shares of the kinds sum to one before the first hold (arrows: %s)', (arrows) => {
+  const { model } = arrows ? withArrows : plain;
+  const sum = (shares: Float64Array): number => shares.reduce((total, share) => total + share, 0);
+  for (const shares of [model.edgeShares, model.lampShares, model.evenEdges, model.evenLamps]) expect(sum(shares)).toBeCloseTo(1, 9);
+});
+
+test('bands are laid from half a step to the whole grid, which reaches 0.3 of half the scale past both limits', () => {
+  const { model } = plain;
+  // Half of 16 is 8, of which 0.3 is 2.4, and so 3: from -11 to 11 in halves, 45 places, taken two at a time.
+  expect(model.hypotheses).toBe((45 * 44) / 2);
+  expect([Math.min(...model.low), Math.max(...model.high)]).toEqual([-11, 11]);
+  const at = model.low.findIndex((low, index) => low === -2.5 && model.high[index] === 4);
+  expect([model.centre[at], model.halfWidth[at], model.width[at], model.isBetween(at)]).toEqual([0.75, 3.25, 13, false]);
+  const between = model.low.findIndex((low, index) => low === -2.5 && model.high[index] === 3.5);
+  expect(model.isBetween(between)).toBe(true);
+});

@@ -1,6 +1,6 @@
 // Contract of each story alone: it grows with evidence for it and sinks with evidence against it; and the urn's chance of a
 // run of equal lights is the one worked out by hand.
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { openBelief, weigh, type Belief } from '../../../src/sweep/belief/belief.ts';
 import { NO_MEMORY } from '../../../src/sweep/memory.ts';
 import { arrowsAgainst } from '../../../src/sweep/trouble/arrows.ts';
@@ -96,4 +96,57 @@ test('arrows as set contradict nothing; turned round, turning midway and by chan
 test('a body without arrows has none to contradict', () => {
   const { belief, holds } = held(false, [0, 'steady'], [5, 'flicker', 'right'], [-5, 'flicker', 'left']);
   expect(arrowsAgainst(belief, holds)).toBeNull();
+});
+
+describe('a light that is the same everywhere, by hand', () => {
+  const VALUES = [-4, -3, -2, -1, 0, 1, 2, 3, 4];
+  const model = { scale: { min: -4, max: 4, step: 1 }, values: VALUES } as unknown as Belief['model'];
+  type Side = 'above' | 'below' | 'untold';
+  const dark = (value: number, side: Side = 'untold', grade: 'dark' | 'flicker' | 'near' | 'untold' = 'dark') =>
+    ({ value, reading: { counts: 'out', grade, side }, predictive: 0.5 }) as Parameters<typeof sameEverywhere>[1][number];
+  const held = (value: number) => ({ value, reading: { counts: 'in' }, predictive: 0.5 }) as Parameters<typeof sameEverywhere>[1][number];
+  const told = (...holds: ReturnType<typeof dark>[]) => sameEverywhere({ model }, holds);
+  const apart = [-4, -3, -2, -1, 1, 2, 3, 4];
+  /** Of so many dark ones, out of the urn of 13.5 with 12 dark, against a half each. */
+  const urn = (count: number): number => Array.from({ length: count }, (_, at) => (12 + at) / (13.5 + at) / 0.5).reduce((all, each) => all * each, 1);
+
+  test('arrows beside it point to one place, whichever it is, or by chance', () => {
+    const towards = told(...apart.map((value) => dark(value, value === -4 ? 'above' : value === 4 ? 'below' : 'untold')));
+    // Chance: a quarter. Of nine places seven are pointed to twice; the two that were held point half and half.
+    expect(towards?.bayesFactor).toBeCloseTo(urn(8) * ((0.25 + (7 * 0.95 ** 2 + 2 * 0.95 * 0.5) / 9) / 2), 6);
+    const away = told(...apart.map((value) => dark(value, value === -4 ? 'below' : value === 4 ? 'above' : 'untold')));
+    expect(away?.bayesFactor).toBeCloseTo(urn(8) * ((0.25 + (7 * 0.05 ** 2 + 2 * 0.05 * 0.5) / 9) / 2), 6);
+    expect(told(...apart.map((value) => dark(value)))?.bayesFactor).toBeCloseTo(urn(8), 6);
+  });
+
+  test('a failure without a grade stands for each, by what was seen of them', () => {
+    // 13.3 of 13.5 are failures; the next draw is dark from 12 and the share of the untold one.
+    const holds = [dark(-4, 'untold', 'untold'), ...apart.slice(1).map((value) => dark(value))];
+    const first = 13.3 / 13.5 / 0.5;
+    const grown = 12 + 12 / 13.3;
+    const rest = Array.from({ length: 7 }, (_, at) => (grown + at) / (14.5 + at) / 0.5).reduce((all, each) => all * each, 1);
+    expect(told(...holds)).toMatchObject({ trouble: 'never lights', alike: 7, of: 8 });
+    expect(told(...holds)?.bayesFactor).toBeCloseTo(first * rest, 6);
+  });
+
+  test('eight holds are wanted, over 0.6 of the scale for dark, 0.3 for a flicker, all of it for steady', () => {
+    const repeated = (values: readonly number[], hold: (value: number) => ReturnType<typeof dark>) => told(...values.map((value) => hold(value)));
+    expect(repeated(apart.slice(1), dark)).toBeNull();
+    // Five of eight steps is 0.625.
+    expect(repeated([-2, 3, -2, 3, -2, 3, -2, 3], dark)?.trouble).toBe('never lights');
+    expect(repeated([-2, 2, -2, 2, -2, 2, -2, 2], dark)).toBeNull();
+    const flicker = (value: number) => dark(value, 'untold', 'flicker');
+    expect(repeated([0, 3, 0, 3, 0, 3, 0, 3], flicker)?.trouble).toBe('flickers everywhere');
+    expect(repeated([0, 2, 0, 2, 0, 2, 0, 2], flicker)).toBeNull();
+    expect(repeated([-4, 4, -4, 4, -4, 4, -4, 4], held)?.trouble).toBe('lights everywhere');
+    expect(repeated([-4, 3, -4, 3, -4, 3, -4, 3], held)).toBeNull();
+  });
+
+  test('four values in five must look so each time', () => {
+    const others = (count: number) =>
+      told(...[-4, -3, -2, 2, 4].map((value, at) => (at < count ? held(value) : dark(value))), ...[-2, 2, 4].map((value) => dark(value)));
+    expect(others(0)).toMatchObject({ alike: 5, of: 5 });
+    expect(others(1)).toMatchObject({ trouble: 'never lights', alike: 4, of: 5 });
+    expect(others(2)).toBeNull();
+  });
 });

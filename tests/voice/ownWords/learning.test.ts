@@ -147,3 +147,22 @@ describe('a word makes a take', () => {
     expect(takeFrom(heard('left', 'undo'), 0.3)).toBeNull();
   });
 });
+
+test('a take stands with the next hold that was judged, or at the end; what was said is found again in what stands', () => {
+  const event = judged(10, 'late');
+  const take = { word: 'delayed' } as Take;
+  const of = (...later: SweepEvent[]) => {
+    const { stood, waiting } = confirmed([{ event, takes: [take] }], [event, ...later]);
+    return [stood.length, waiting.length];
+  };
+  expect([of(), of(began(20)), of(began(20), judged(25, 'steady')), of(judged(25, 'steady')), of(judged(25, 'dark'), began(30))]).toEqual([[0, 1], [0, 1], [1, 0], [0, 1], [0, 1]]); // prettier-ignore
+  expect(of({ did: 'finished', at: later(30), by })).toEqual([1, 0]);
+  // Its arrows may have been told beside it; other arrows, another light or another moment are another word.
+  const found = (now: SweepEvent) => confirmed([{ event, takes: [take] }], [now]).waiting.length;
+  expect([found(judged(10, 'late', 'left')), found(judged(10, 'dark')), found(judged(11, 'late')), found(began(10))]).toEqual([1, 0, 0, 0]);
+  const left = judged(10, 'late', 'left');
+  expect([
+    confirmed([{ event: left, takes: [take] }], [left]).waiting.length,
+    confirmed([{ event: left, takes: [take] }], [judged(10, 'late', 'right')]).waiting.length,
+  ]).toEqual([1, 0]);
+});

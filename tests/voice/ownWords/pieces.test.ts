@@ -44,3 +44,51 @@ test('what only rings on is no piece', () => {
 test('what is too short for a word is none', () => {
   expect(cut([...quiet(10), ...run(1, 4), ...quiet(10)])).toBeNull();
 });
+
+test('a word has nine frames at least', () => {
+  expect(cut([...quiet(10), ...run(1, 8), ...quiet(10)])).toBeNull();
+  expect(cut([...quiet(10), ...run(1, 9), ...quiet(10)])?.loudest.stretch).toMatchObject({ begins: FROM, ends: FROM + 29 });
+});
+
+test('190 frames with the margins are no longer than a word, 191 are', () => {
+  expect(cut([...quiet(20), ...run(1, 166), ...quiet(20)])?.loudest.long).toBe(false);
+  expect(cut([...quiet(20), ...run(1, 167), ...quiet(20)])?.loudest.long).toBe(true);
+});
+
+test('17 quiet frames are bridged, 18 are not', () => {
+  const found = (between: number) => cut([...quiet(20), ...run(1, 15), ...quiet(between), ...run(0.5, 12), ...quiet(20)])?.pieces;
+  expect(found(17)?.map(({ stretch }) => [stretch.begins, stretch.ends])).toEqual([[FROM + 8, FROM + 20 + 15 + 17 + 12 + MARGIN]]);
+  expect(found(18)?.map(({ stretch }) => stretch.begins)).toEqual([FROM + 8, FROM + 20 + 15 + 18 - MARGIN]);
+});
+
+test('what is more than 0.003 of the peak belongs to the word', () => {
+  const ends = (power: number) => cut([...quiet(20), ...run(1000, 10), ...run(power, 10), ...quiet(30)])?.loudest.stretch.ends;
+  expect(ends(3)).toBe(FROM + 30 + MARGIN);
+  expect(ends(4)).toBe(FROM + 40 + MARGIN);
+});
+
+test('a fainter sound is a piece where it rises to ten times what lies between, on either side', () => {
+  const word1000 = run(1000, 10);
+  const after = (power: number) => cut([...quiet(5), ...word1000, ...run(2, 25), ...run(power, 12), ...quiet(5)])?.pieces.length;
+  const before = (power: number) => cut([...quiet(5), ...run(power, 12), ...run(2, 25), ...word1000, ...quiet(5)])?.pieces.length;
+  expect([after(19), after(20)]).toEqual([1, 2]);
+  expect([before(19), before(20)]).toEqual([1, 2]);
+});
+
+test('a pause is ten frames of the smoothed loudness, that is twelve quiet ones; behind it another word must follow', () => {
+  const later = (pause: number, behind: number) => cut([...quiet(5), ...run(1, 12), ...quiet(pause), ...run(0.5, behind), ...quiet(5)])?.loudest.later;
+  expect(later(11, 20)).toBeNull();
+  expect(later(12, 20)).toMatchObject({
+    stretch: { begins: FROM + 29 - MARGIN, ends: FROM + 29 + 20 + 5 },
+    before: { begins: FROM, ends: FROM + 18 + MARGIN },
+  });
+  expect(later(12, 8)).toBeNull();
+  expect(later(12, 9)?.stretch.begins).toBe(FROM + 29 - MARGIN);
+});
+
+test('a pause is only what lies ten times under both what was and what comes', () => {
+  const later = (pause: number, behind: number) => cut([...run(20, 12), ...run(pause, 14), ...run(behind, 12), ...quiet(5)])?.loudest.later;
+  expect(later(1.9, 20)).not.toBeNull();
+  expect(later(2, 20)).toBeNull();
+  expect(later(1.9, 18)).toBeNull();
+});

@@ -5,7 +5,7 @@ import { ENGLISH } from '../../../src/hearing/languages/en/english.ts';
 import { SYMBOLS } from '../../../src/hearing/languages/sounds.ts';
 import { WORDS } from '../../../src/sweep/inputs.ts';
 import { pronouncer } from '../../../src/voice/phonetic/pronouncer.ts';
-import { soundDistance } from '../../../src/voice/phonetic/soundDistance.ts';
+import { leastDistance, soundDistance, weight } from '../../../src/voice/phonetic/soundDistance.ts';
 
 const pronounce = pronouncer(ENGLISH.pronunciation);
 const phones = fc.array(fc.constantFrom(...Object.values(SYMBOLS)), { minLength: 1, maxLength: 10 }).map((list) => list.join(''));
@@ -48,4 +48,28 @@ test('any spelling has sounds or none, and never fails', () => {
       expect(typeof pronounce(word)).toBe('string');
     }),
   );
+});
+
+// To miss "p" at the beginning costs 1.4 of 0.5, "t" at the end 0.7 of 0.5; "p" for "b" a quarter. What there is to hear: "m" 0.55, "I" 1, "t" 0.5.
+test.each([
+  ['one sound for another, as a share of 0.5', 'p', 'b', 0.5],
+  ['a sound that is missing, as a share of the half that is taken at least', 'p', '', 1.4],
+  ['a sound more at the end, of 1.8 on the mean', 'mI', 'mIt', 0.35 / 1.8],
+  ['a sound less at the end', 'mIt', 'mI', 0.35 / 1.8],
+  ['one for another inside, of 1.5', 'pI', 'bI', 0.25 / 1.5],
+  ['two more than the other has: "s" between vowel and end 0.7, "t" 0.35; of 1.55 and 2.75', 'mI', 'mIst', 1.05 / 2.15],
+])('%s', (_, a, b, apart) => {
+  expect(soundDistance(a, b)).toBeCloseTo(apart, 5);
+});
+
+test('what there is to hear is summed, and two that differ in it are at least so far apart', () => {
+  expect(weight('mIt')).toBeCloseTo(2.05, 6);
+  expect(leastDistance(1.55, 2.05)).toBeCloseTo((0.7 * 0.5) / 1.8, 6);
+  expect(leastDistance(0, 0.4)).toBeCloseTo((0.7 * 0.4) / 0.5, 6);
+});
+
+test('a phrase longer than any before is as far from itself as a short one, and two of a hundred sounds by their one difference', () => {
+  const long = 'mI'.repeat(100);
+  expect(soundDistance(long, long)).toBe(0);
+  expect(soundDistance(long, `${long.slice(0, -1)}E`)).toBeCloseTo(0.8 / 155, 5);
 });
