@@ -85,7 +85,7 @@ export function createSession(ports: Ports): Session {
     ({ contentsOf, settled, engine } = part);
     library.take(contents);
     await watchLanguages({ ...ports, library, troubles });
-    part.watchSync({ ...ports, library, troubles });
+    part.watchSync({ ...ports, keeper, library, troubles });
     part.watchRoute({ ...ports, ...live, ...library, troubles });
     await live.adopt(contents.live);
   }
@@ -131,6 +131,8 @@ export function createSession(ports: Ports): Session {
     proofs: library.proofs,
     plan: library.plan,
     backedUp: library.backedUp,
+    unwritten: keeper.unwritten,
+    onDisk: keeper.written,
     settings: library.settings,
     troubles: troubles.list,
     announcement: live.carrier.announcement,
