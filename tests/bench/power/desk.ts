@@ -12,6 +12,17 @@ import type { Life, Work } from './work.ts';
 
 type Draft = Omit<Kill, 'lost'>;
 
+/** The browser with either the panel or what lies beside it, and all that was kept. */
+interface Arrived {
+  readonly place: Place;
+  readonly beside: Pick<Seat, 'evaluate'> | null;
+  readonly seat: Seat | null;
+  readonly before: Kept;
+}
+
+/** No work: the panel is opened for what it has kept. */
+const LOOKING: Work = { name: 'looking', desk: 'logbook', lasts: 0, presses: 0, acknowledges: 0, go: () => Promise.resolve() };
+
 export interface Desk {
   /** So many starts it has seen. */
   readonly starts: () => number;
@@ -38,21 +49,36 @@ export function createDesk(browser: BrowserName, count: (kill: Kill) => void): D
 
   async function start(): Promise<Place> {
     const place = await open(browser, profile);
-    starts += 1;
-    if (starts > 1) return place;
+    if (starts > 0) {
+      starts += 1;
+      return place;
+    }
     const beside = await place.beside();
     await beside.evaluate((all) => ((globalThis as { browser?: typeof chrome }).browser ?? chrome).storage.local.set(all), FIRST_STORE);
+    starts = 1;
     return place;
+  }
+
+  /** On a busy machine a browser may not come at once; one that never comes ends the bench. */
+  async function arrive(work: Work, tries = 3): Promise<Arrived> {
+    let place: Place | null = null;
+    try {
+      place = await start();
+      const beside = work.before ? await place.beside() : null;
+      const seat = beside ? null : await place.panel(work.docked ?? false);
+      return { place, beside, seat, before: await (beside ?? (seat as Seat)).evaluate(readKept) };
+    } catch (error) {
+      await place?.kill();
+      if (tries === 1) throw error;
+      return arrive(work, tries - 1);
+    }
   }
 
   async function live(work: Work, { kill, seed, build }: Pick<Kill, 'kill' | 'seed' | 'build'>): Promise<void> {
     const random = seededRandom(seed);
     const cut = drawCut(random, work);
     const fuse = createFuse(cut);
-    const place = await start();
-    const beside = work.before ? await place.beside() : null;
-    const seat = beside ? null : await place.panel(work.docked ?? false);
-    const before = await (beside ?? (seat as Seat)).evaluate(readKept);
+    const { place, beside, seat, before } = await arrive(work);
     lookThrough(before);
     let acknowledged = 0;
     const life: Life = {
@@ -79,8 +105,8 @@ export function createDesk(browser: BrowserName, count: (kill: Kill) => void): D
     starts: () => starts,
     live,
     async close() {
-      const place = await start();
-      lookThrough(await (await place.beside()).evaluate(readKept));
+      const { place, before } = await arrive(LOOKING);
+      lookThrough(before);
       await place.kill();
       removeFolder(profile);
     },
