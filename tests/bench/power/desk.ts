@@ -32,9 +32,14 @@ export interface Desk {
   close(): Promise<void>;
 }
 
+const profiles = new Set<string>();
+// Also where the bench itself is cut off.
+process.once('exit', () => profiles.forEach(removeFolder));
+
 /** `count`: told each kill as soon as the start after it was looked through. */
 export function createDesk(browser: BrowserName, count: (kill: Kill) => void): Desk {
   const profile = temporaryFolder();
+  profiles.add(profile);
   const ledger = createLedger();
   let starts = 0;
   let last: Draft | null = null;
@@ -109,6 +114,7 @@ export function createDesk(browser: BrowserName, count: (kill: Kill) => void): D
       lookThrough(before);
       await place.kill();
       removeFolder(profile);
+      profiles.delete(profile);
     },
   };
 }

@@ -25,6 +25,8 @@ export const power: Family = {
   name: 'power',
   needs: ['chromium', 'firefox'],
   async run({ kills: wanted = KILLS, record: file = RECORD, tell }) {
+    // The driver of the browsers would take it for itself alone.
+    process.once('SIGTERM', () => process.exit(143));
     const known = readKills(file);
     const build = buildNow();
     tell(`${known.length} kills stand in ${file}; ${wanted} are wanted`);

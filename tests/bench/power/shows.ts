@@ -9,6 +9,8 @@ export interface Wanted {
   readonly without?: string;
   /** A part of the announcement. */
   readonly said?: string;
+  /** Another announcement than this one stands there. */
+  readonly saidAfter?: string;
   /** More holds than these stand in the list. */
   readonly holdsOver?: number;
   /** The value to set is announced, the finish is offered, or the focus is asked for. */
@@ -40,6 +42,7 @@ function whenShown(wanted: Wanted, patience: number): Promise<string> {
       (wanted.text === undefined || text.includes(wanted.text)) &&
       (wanted.without === undefined || !text.includes(wanted.without)) &&
       (wanted.said === undefined || said.includes(wanted.said)) &&
+      (wanted.saidAfter === undefined || (said !== '' && said !== wanted.saidAfter)) &&
       (wanted.holdsOver === undefined || document.querySelectorAll('[aria-label="Holds so far"] li').length > wanted.holdsOver) &&
       (wanted.prompted !== true || prompted())
     );

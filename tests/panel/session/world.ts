@@ -52,6 +52,8 @@ export class Computer {
   time = moment(1_000_000_000_000);
   /** The disk refuses every write. */
   full = false;
+  /** Writes wait for this. */
+  private busy: Promise<void> | null = null;
   /** The browser's, best liked first. */
   languages: readonly string[] = ['en-GB'];
   readonly log: string[] = [];
@@ -75,6 +77,25 @@ export class Computer {
 
   pass(time: number): void {
     this.time = moment(this.time + time * 1000);
+  }
+
+  /** Every write waits from now on, until the function that comes back is called. */
+  stall(): () => Promise<void> {
+    let go = (): void => undefined;
+    this.busy = new Promise((done) => (go = done));
+    return async () => {
+      this.busy = null;
+      go();
+      await settle();
+    };
+  }
+
+  async whenFree(): Promise<void> {
+    await this.busy;
+  }
+
+  get isBusy(): boolean {
+    return this.busy !== null;
   }
 
   written(changes: Record<string, unknown>): void {
@@ -166,6 +187,7 @@ export class Window {
     const { computer } = this;
     const { log } = computer;
     const write = (change: () => Record<string, unknown>): Promise<Result<undefined, StoreFault>> => {
+      if (computer.isBusy) return computer.whenFree().then(() => write(change));
       if (computer.full) return Promise.resolve(failed(NO_ROOM));
       computer.written(change());
       return Promise.resolve(got(undefined));

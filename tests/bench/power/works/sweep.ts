@@ -53,7 +53,7 @@ async function begin(life: Life, seat: Seat): Promise<Standing> {
 
 /** One hold, or what is asked in its place; gives the phase when it is finished. */
 async function onward(life: Life, seat: Seat, { id, told }: Standing): Promise<string | null> {
-  const { phase, value, holds } = await look(seat);
+  const { phase, value, holds, announcement } = await look(seat);
   if (phase === 'checking') {
     await press(seat, 's');
     await shows(seat, { phases: ['dialling', 'offered'] });
@@ -62,7 +62,7 @@ async function onward(life: Life, seat: Seat, { id, told }: Standing): Promise<s
   if (phase === 'offered' && life.random() < 0.6) {
     life.pressed();
     await press(seat, 'a');
-    await shows(seat, { phases: ['finished'] });
+    await shows(seat, { phases: ['finished'], saidAfter: announcement });
     life.acknowledged(finished(id));
     return 'finished';
   }

@@ -48,10 +48,11 @@ export const swept = (id: string, told: readonly string[]): Fact => ({
   },
 });
 
+/** It lies in the logbook, or its journal ends so that the next panel puts it there. */
 export const finished = (id: string): Fact => ({
-  what: `record of sweep ${id}`,
+  what: `end of sweep ${id}`,
   of: 'logbook',
-  isIn: ({ local }) => recordKey(id) in local,
+  isIn: (kept) => recordKey(id) in kept.local || journalOf(kept, id).at(-1)?.did === 'finished',
 });
 
 export const marked = (id: string): Fact => ({

@@ -1,5 +1,5 @@
 // The ways through the panel that several works take.
-import { press, type Seat } from '../../../e2e/seat.ts';
+import { look, press, type Seat } from '../../../e2e/seat.ts';
 import { shows, tap } from '../shows.ts';
 import type { Life } from '../work.ts';
 import { finished, liveIn } from './sweepFacts.ts';
@@ -41,9 +41,10 @@ export async function toStart(life: Life, seat: Seat): Promise<void> {
   if (phase !== 'finished') {
     await shows(seat, { phases: ['dialling', 'offered', 'paused'] });
     if (sweep && sweep.told.length === 0) life.ledger.drop((what) => what === sweep.what);
+    const { announcement } = await look(seat);
     life.pressed();
     await press(seat, phase === 'offered' ? 'a' : 'x');
-    await shows(seat, { phases: ['finished'] });
+    await shows(seat, { phases: ['finished'], saidAfter: announcement });
     if (sweep && sweep.told.length > 0) life.acknowledged(finished(sweep.id));
   }
   await press(seat, 'n');
