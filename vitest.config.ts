@@ -1,4 +1,4 @@
-// Unit tests: everything but the real browsers and the bench.
+// Unit tests: everything but the real browsers; of the bench its own parts.
 import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
@@ -6,7 +6,7 @@ export default defineConfig({
   test: {
     environment: 'node',
     include: ['tests/**/*.test.{ts,tsx}'],
-    exclude: ['tests/e2e/**', 'tests/bench/**', 'tests/play/**'],
+    exclude: ['tests/e2e/**', 'tests/play/**'],
     passWithNoTests: false,
     // No test may need another before it. The seed is told as a run begins; `npm run unit -- --sequence.seed=N` has the same order again.
     sequence: { shuffle: { files: true, tests: true } },

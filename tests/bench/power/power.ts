@@ -5,6 +5,7 @@ import { readFileSync } from 'node:fs';
 import { most, least, shown, type Family, type Figure } from '../figure.ts';
 import { seededRandom } from '../../../src/practice/random.ts';
 import { createDesk, type Desk } from './desk.ts';
+import { letGoOfLeftovers } from './leftovers.ts';
 import { BROWSERS, type BrowserName } from './place.ts';
 import { addKill, readKills, type Kill } from './record.ts';
 import type { Work } from './work.ts';
@@ -25,6 +26,7 @@ export const power: Family = {
   name: 'power',
   needs: ['chromium', 'firefox'],
   async run({ kills: wanted = KILLS, record: file = RECORD, tell }) {
+    letGoOfLeftovers();
     // The driver of the browsers would take it for itself alone.
     process.once('SIGTERM', () => process.exit(143));
     const known = readKills(file);
