@@ -1,5 +1,5 @@
 // The browser is killed again and again, at random moments of mixed work: what the panel had acknowledged must be there at the next start.
-// The count is kept in a file and goes on from there: `--kills` says how many there are to be in all, `--record` where they are kept.
+// The count is kept in a file and goes on from there: `--kills` says how many there are to be of this build, `--record` where they stand.
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { most, least, shown, type Family, type Figure } from '../figure.ts';
@@ -29,11 +29,12 @@ export const power: Family = {
     letGoOfLeftovers();
     // The driver of the browsers would take it for itself alone.
     process.once('SIGTERM', () => process.exit(143));
-    const known = readKills(file);
     const build = buildNow();
-    tell(`${known.length} kills stand in ${file}; ${wanted} are wanted`);
+    const before = readKills(file);
+    const known = before.filter((kill) => kill.build === build);
+    tell(`${known.length} kills of this build, ${build}, stand in ${file}; ${wanted} are wanted`);
     const all = [...known];
-    let next = Math.max(0, ...known.map(({ kill }) => kill));
+    let next = Math.max(0, ...before.map(({ kill }) => kill));
     const count = (kill: Kill): void => {
       addKill(file, kill);
       all.push(kill);
@@ -86,7 +87,6 @@ function figuresOf(kills: readonly Kill[], wanted: number): Figure[] {
     ...[...new Set(WORKS.map(({ name }) => name))].map((name) => among(`kills in ${name}`, ({ work }) => work === name)),
     among('kills within 40 ms of a press', ({ cut }) => cut.from === 'press'),
     among('kills within 40 ms of an acknowledgement', ({ cut }) => cut.from === 'acknowledgement'),
-    shown('builds that were killed', new Set(kills.map(({ build }) => build)).size),
     shown('first seed', Math.min(...seeds)),
     shown('last seed', Math.max(...seeds)),
   ];
