@@ -1,6 +1,6 @@
 // Everything the extension keeps, read where it lies: what a power cut may not have taken.
 
-export interface Copy {
+interface Copy {
   readonly at: number;
   readonly why: string;
   /** Of everything in it. */

@@ -1,6 +1,6 @@
 // Contract of the ledger and of the count of kills: what is missing is named, a logbook that was brought back stands whole in place of the
 // old one or not at all, and a count that was cut off is read as far as it goes.
-import { appendFileSync } from 'node:fs';
+import { appendFileSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
 import { removeFolder, temporaryFolder } from '../../e2e/temporary.ts';
@@ -28,6 +28,11 @@ test('what was acknowledged and is gone is named, and so is what was put aside',
 test('what is spoilt is named with its field', () => {
   const spoilt = { ...keptWith(), local: { 'entry:e': { id: 'e', value: 'many' } } };
   expect(createLedger().lost(spoilt)).toEqual([expect.stringMatching(/^“entry:e” is spoilt at /)]);
+});
+
+test('an older store that the panel has not met yet is not spoilt', () => {
+  const older = JSON.parse(readFileSync('tests/fixtures/store-1.json', 'utf8')) as Kept['local'];
+  expect(createLedger().lost({ ...keptWith(), local: older })).toEqual([]);
 });
 
 test('what is undone by hand is no longer held', () => {

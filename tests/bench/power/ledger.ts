@@ -1,4 +1,5 @@
 // What the panel has acknowledged so far, across all starts of one profile: each fact must be there at every look.
+import { migrate } from '../../../src/logbook/migrations.ts';
 import { contentsOf } from '../../../src/logbook/stored.ts';
 import type { Kept } from './kept.ts';
 
@@ -53,8 +54,10 @@ export function createLedger(): Ledger {
   };
 }
 
-/** What was written in part, or put aside since. */
+/** What was written in part, or put aside since; an older store is judged as the panel reads it. */
 function unfit({ local }: Kept): readonly string[] {
+  const migrated = migrate(local);
+  const read = migrated.is === 'changed' ? migrated.stored : local;
   const aside = Object.keys(local).filter((key) => key.startsWith('set-aside:'));
-  return [...contentsOf(local).spoilt.map(({ key, field }) => `“${key}” is spoilt at ${field ?? 'its root'}`), ...aside.map((key) => `put aside: ${key}`)];
+  return [...contentsOf(read).spoilt.map(({ key, field }) => `“${key}” is spoilt at ${field ?? 'its root'}`), ...aside.map((key) => `put aside: ${key}`)];
 }

@@ -4,7 +4,7 @@ import { shows, tap } from '../shows.ts';
 import type { Life } from '../work.ts';
 import { finished, liveIn } from './sweepFacts.ts';
 
-export const DURING = ['dialling', 'holding', 'judging', 'offered', 'checking', 'paused', 'finished'];
+const DURING = ['dialling', 'holding', 'judging', 'offered', 'checking', 'paused', 'finished'];
 
 /** The phase of the sweep that the panel goes on with; none at the start. */
 export async function settled(seat: Seat): Promise<string | null> {
