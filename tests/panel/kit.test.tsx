@@ -51,6 +51,18 @@ test('a form stays until what was saved is on disk, and a second press saves not
   expect(screen.getByRole('main').dataset['screen']).toBe('kit');
 });
 
+test('who goes back while it is written has gone back once', async () => {
+  const session = await kit();
+  let written = (_isThere: boolean): void => undefined;
+  session.disk = new Promise((done) => (written = done));
+  await press('Velde M1');
+  await press('Save');
+  await press('Back');
+  await act(async () => written(true));
+  await partsRead();
+  expect(screen.getByRole('main').dataset['screen']).toBe('kit');
+});
+
 test('a note of what happened is called saved when it is on disk, and not where that cannot be', async () => {
   const session = await kit();
   await press('Velde M1');

@@ -1,6 +1,6 @@
 // The frame of every form about the kit: saving, refusal in words beside each field, retiring, and going back.
 import type { ComponentChildren } from 'preact';
-import { useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { KitItem, KitList } from '../../kit/change.ts';
 import type { Moment } from '../../units.ts';
 import { words } from '../../words/catalogue.ts';
@@ -35,11 +35,13 @@ export function KitForm<List extends KitList>({ list, title, opened, typed, abov
   const seen: Moment | null = isNew ? null : opened.changed;
   // Not drawn: the second of two quick presses comes before the form has gone.
   const savedRef = useRef(false);
-  /** The list is shown again once it is on disk; where it cannot be written, that is told over the list. */
+  const hereRef = useRef(true);
+  useEffect(() => () => void (hereRef.current = false), []);
+  /** The list is shown again once it is on disk; where it cannot be written, that is told over the list. Who has left already stays there. */
   const leave = async (): Promise<void> => {
     savedRef.current = true;
     await session.onDisk();
-    way.back();
+    if (hereRef.current) way.back();
   };
   const whole = faults.filter(({ field }) => field === null);
   return (

@@ -1,5 +1,6 @@
 // Taking in a whole logbook: a backup, a table, or a copy of how it was. A copy of what is here is kept first; without one
-// nothing is touched. All of it goes to disk in one write, so that a crash leaves the old or the new and never a part.
+// nothing is touched. All of it goes to disk in one write, so that a crash leaves the old or the new and never a part; what a replacing
+// leaves out is removed right after, so that a crash in between leaves more than was wanted, and never less.
 import { restored } from '../../logbook/backup/restore.ts';
 import type { Library as Logbook } from '../../logbook/library.ts';
 import { migrate } from '../../logbook/migrations.ts';
