@@ -1,4 +1,4 @@
-// Unit tests: everything but the real browsers and the bench.
+// Unit tests: everything but the real browsers; of the bench its own parts.
 import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
@@ -22,7 +22,7 @@ export default defineConfig({
       { extends: true, test: { name: 'pure', include: PURE, isolate: false, sequence: { groupOrder: 1 } } },
       {
         extends: true,
-        test: { name: 'alone', include: ['tests/**/*.test.{ts,tsx}'], exclude: [...PURE, 'tests/e2e/**', 'tests/bench/**', 'tests/play/**'] },
+        test: { name: 'alone', include: ['tests/**/*.test.{ts,tsx}'], exclude: [...PURE, 'tests/e2e/**', 'tests/play/**'] },
       },
     ],
   },

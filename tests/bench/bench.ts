@@ -1,7 +1,7 @@
 // The bench: what the methods cost and give, on simulated people and cameras, in one run. Ratios are compared within the
 // run, so a slow machine changes nothing but the time it takes. Exit 1 where a bound is missed.
-//   npm run bench [-- --only NAME] [--json FILE] [--data FOLDER]
-// The folder of measured data is ../shared/data where none is named and it stands there.
+//   npm run bench [-- --only NAME] [--json FILE] [--data FOLDER] [--kills NUMBER] [--record FILE]
+// The folder of measured data is ../shared/data where none is named and it stands there. Kills and their file are those of `power`.
 import { existsSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { hearing } from './hearing/hearing.ts';
@@ -12,6 +12,7 @@ import { paint } from './paint/paint.ts';
 import { panel } from './panel.ts';
 import { photographs } from './photographs/photographs.ts';
 import { readingTime } from './photographs/readingTime.ts';
+import { power } from './power/power.ts';
 import { records } from './records/records.ts';
 import { suggestion } from './suggestion.ts';
 import { awkwardSweeps } from './sweep/awkwardFamily.ts';
@@ -44,10 +45,13 @@ const families: readonly Family[] = [
   hearing,
   photographs,
   readingTime,
+  power,
 ];
 
 const BESIDE = '../shared/data';
-const { values } = parseArgs({ options: { only: { type: 'string' }, json: { type: 'string' }, data: { type: 'string' } } });
+const { values } = parseArgs({
+  options: { only: { type: 'string' }, json: { type: 'string' }, data: { type: 'string' }, kills: { type: 'string' }, record: { type: 'string' } },
+});
 const wanted = values.only?.split(',') ?? families.map(({ name }) => name);
 const unknown = wanted.filter((name) => !families.some((family) => family.name === name));
 const chosen = families.filter(({ name }) => wanted.includes(name));
@@ -61,7 +65,12 @@ makeReady(chosen.flatMap(({ needs }) => needs ?? []));
 const all: (Figure & { family: string; holds: boolean })[] = [];
 for (const family of chosen) {
   console.log(`\n${family.name}`);
-  const figures = await family.run({ data: values.data ?? (existsSync(BESIDE) ? BESIDE : null), tell: (sentence) => console.log(`  … ${sentence}`) });
+  const figures = await family.run({
+    data: values.data ?? (existsSync(BESIDE) ? BESIDE : null),
+    kills: values.kills === undefined ? undefined : Number(values.kills),
+    record: values.record,
+    tell: (sentence) => console.log(`  … ${sentence}`),
+  });
   for (const figure of figures) {
     const holds = isMet(figure);
     all.push({ ...figure, family: family.name, holds });

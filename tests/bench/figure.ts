@@ -20,6 +20,9 @@ export interface Family {
 interface BenchOptions {
   /** Folder with measured data that is not part of the project, where a family can use it. */
   readonly data: string | null;
+  /** How often the browser is to be killed in all, and the file that keeps the count. */
+  readonly kills?: number | undefined;
+  readonly record?: string | undefined;
   /** Tells the person at the terminal how far it is. */
   readonly tell: (sentence: string) => void;
 }

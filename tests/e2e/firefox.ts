@@ -1,5 +1,6 @@
 // Starts a stock Firefox with the built add-on in it, and opens its real sidebar.
-import { resolve } from 'node:path';
+import { existsSync } from 'node:fs';
+import { join, resolve } from 'node:path';
 import puppeteer, { type Browser, type Page } from 'puppeteer-core';
 import { firefoxAddOnId } from '../../manifest/firefox.ts';
 import { program } from '../programs/programs.ts';
@@ -74,6 +75,7 @@ export async function launchFirefox(options: FirefoxOptions = {}): Promise<Firef
     },
     kill: async () => {
       await cutPower(browser);
+      await preferencesPutBack(profile);
       clear();
     },
     close: async () => {
@@ -81,4 +83,10 @@ export async function launchFirefox(options: FirefoxOptions = {}): Promise<Firef
       clear();
     },
   };
+}
+
+/** The driver puts back the preferences that it found, a moment after the end: a start before that would find half of them. */
+async function preferencesPutBack(profile: string): Promise<void> {
+  const isPutBack = (): boolean => ['prefs.js', 'user.js'].every((file) => !existsSync(join(profile, `${file}.puppeteer`)));
+  for (let tries = 0; tries < 100 && !isPutBack(); tries += 1) await new Promise((go) => setTimeout(go, 30));
 }

@@ -34,6 +34,7 @@ import { isStanding, understood } from '../../src/sweep/understood.ts';
 import { words } from '../../src/words/catalogue.ts';
 import { millimetres, moment, steps, type Moment } from '../../src/units.ts';
 import type { InWords } from '../../src/words/inWords.ts';
+import { DISK_AT_ONCE } from './session/diskAtOnce.ts';
 
 export const SUBJECT: Subject = {
   situation: 'orrin-85-near',
@@ -89,7 +90,10 @@ export class FakeSession implements Session {
   readonly bringing = signal<number | null>(null);
   readonly sweep = signal<SweepState | null>(null);
   readonly role = signal<Role>('owner');
-  readonly #library = createLibrary({ keep: async () => undefined, waitsFor: () => false, forget: () => undefined }, settled);
+  /** What a test says is not on disk yet, and what it says of the disk. */
+  readonly unwritten = signal<ReadonlySet<string>>(new Set());
+  disk = Promise.resolve(true);
+  readonly #library = createLibrary({ ...DISK_AT_ONCE, written: () => this.disk, unwritten: this.unwritten }, settled);
   readonly kit = this.#library.kit;
   readonly records = this.#library.records;
   readonly byHand = this.#library.byHand;
@@ -99,6 +103,7 @@ export class FakeSession implements Session {
   readonly settings = this.#library.settings;
   readonly plan = this.#library.plan;
   readonly backedUp = this.#library.backedUp;
+  readonly onDisk = (): Promise<boolean> => this.disk;
   readonly troubles = signal<readonly Mishap[]>([]);
   readonly announcement = signal('');
   readonly heard = signal<Heard | null>(null);
@@ -178,10 +183,10 @@ export class FakeSession implements Session {
     if (meant.means === 'events') {
       for (const event of meant.events) became = this.#became(event);
     } else if (meant.means === 'entered') {
-      became = this.#ending.mark(state)();
+      became = this.#ending.mark(state).words();
     } else if (meant.means === 'undo') {
       const event = { did: 'undid', at: this.now.value, by: 'key' } as const;
-      became = this.#ending.takeBack(state)?.() ?? this.#became(event);
+      became = this.#ending.takeBack(state)?.words() ?? this.#became(event);
     } else if (meant.means === 'next lens') {
       this.nextLens();
     } else if (meant.means === 'far view') {

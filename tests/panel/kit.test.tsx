@@ -37,6 +37,47 @@ test('a body is described whole and kept', async () => {
   expect(session.kit.value.bodies[0]).toMatchObject({ serial: 'KX-0042', scale: { min: -20, max: 20, step: 1 } });
 });
 
+test('a form stays until what was saved is on disk, and a second press saves nothing more', async () => {
+  const session = await kit();
+  let written = (_isThere: boolean): void => undefined;
+  session.disk = new Promise((done) => (written = done));
+  await press('Add a lens');
+  await enter('Name', 'Corvid 85');
+  await press('Save');
+  await press('Save');
+  expect([screen.getByRole('main').dataset['screen'], session.kit.value.lenses.map(({ name }) => name)]).toEqual(['lens', ['Orrin 85 f/1.8', 'Corvid 85']]);
+  await act(async () => written(true));
+  await partsRead();
+  expect(screen.getByRole('main').dataset['screen']).toBe('kit');
+});
+
+test('who goes back while it is written has gone back once', async () => {
+  const session = await kit();
+  let written = (_isThere: boolean): void => undefined;
+  session.disk = new Promise((done) => (written = done));
+  await press('Velde M1');
+  await press('Save');
+  await press('Back');
+  await act(async () => written(true));
+  await partsRead();
+  expect(screen.getByRole('main').dataset['screen']).toBe('kit');
+});
+
+test('a note of what happened is called saved when it is on disk, and not where that cannot be', async () => {
+  const session = await kit();
+  await press('Velde M1');
+  let written = (_isThere: boolean): void => undefined;
+  session.disk = new Promise((done) => (written = done));
+  await press('Save the note');
+  expect(text()).not.toContain('Saved.');
+  await act(async () => written(true));
+  expect(text()).toContain('Saved. What was measured before is due again.');
+  session.disk = Promise.resolve(false);
+  await press('Save the note');
+  expect(text()).toContain('It is shown here but is not on the disk yet.');
+  expect(text()).not.toContain('Saved. What');
+});
+
 test('what does not fit is said beside its field and nothing is saved', async () => {
   const session = await kit();
   await press('Add a lens');

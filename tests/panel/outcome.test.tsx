@@ -267,6 +267,16 @@ describe('a trouble', () => {
 describe('marking the value as entered', () => {
   const chief = (): string[] => [...document.querySelectorAll('button.chief')].map(({ textContent }) => textContent ?? '');
 
+  test('it is shown as marked when the mark is on disk', async () => {
+    const session = await ended({ found: 'band' });
+    await act(() => void click(/^Mark as entered/));
+    const keys = session.entries.value.map(({ id }) => `entry:${id}`);
+    await act(() => void (session.unwritten.value = new Set(keys)));
+    expect([chief(), text().includes('Check it with photographs')]).toEqual([['Mark as entered'], false]);
+    await act(() => void (session.unwritten.value = new Set()));
+    expect([chief().includes('Mark as entered'), text().includes('Check it with photographs')]).toEqual([false, true]);
+  });
+
   test('it is the chief button, and then the next lens is', async () => {
     const session = await ended({ found: 'band' });
     expect(chief()).toEqual(['Mark as entered']);

@@ -189,16 +189,17 @@ test('what the scale measured when the rig of the situation was last set up stan
   expect(newPrintedScale(printMeasured(records, 's')).factor()).toBeCloseTo(0.94, 9);
 });
 
-const keep = () => act(() => void click('Keep in the logbook'));
+const keep = () => act(async () => void click('Keep in the logbook'));
 
 test('a bracket is kept once, however often it is pressed, with the crops of live view and of the shot nearest to it; and it can be erased again', async () => {
   const session = await photographsOfSituation('A bracket of corrections');
   await bring('0 at 1.JPG', '-24 at 2.JPG', '12 at 3.JPG', '-1 at 4.JPG', '24 at 5.JPG', '-12 at 6.JPG');
   const button = screen.getByRole('button', { name: 'Keep in the logbook' });
-  await act(() => {
+  await act(async () => {
     fireEvent.click(button);
     fireEvent.click(button);
   });
+  await partsRead();
   expect(text()).toContain('It is in the history of this situation.');
   await act(() => void click('Kept in the logbook'));
   expect(session.proofs.value).toMatchObject([{ practice: false, subject: { situation: 'orrin-85-near' }, proof: { is: 'bracket', taken: 1000 } }]);

@@ -13,7 +13,7 @@ import { behindMore, lookUp, click, partsRead, read, show, text, type } from './
 afterEach(cleanup);
 
 const enter = (label: string, value: string) => act(() => void type(label, value));
-const press = (name: string | RegExp) => act(() => void click(name));
+const press = (name: string | RegExp) => act(async () => void click(name));
 
 async function situation(session = new FakeSession()): Promise<FakeSession> {
   await show(session);
@@ -33,6 +33,31 @@ test('a value that was only measured says so, and stands once it is entered', as
   await press('Save as entered');
   expect(session.entries.value).toMatchObject([{ value: 6, record: 'one', subject: { situation: 'orrin-85-near' } }]);
   expect(text()).toContain('Noted: +6 is in the camera.');
+});
+
+test('a value is noted as entered, or saved by hand, when it is on disk, and not where that cannot be', async () => {
+  const measured = new FakeSession().open().hold('dark', 0).hold('steady', 6);
+  measured.input({ told: 'finish', by: 'key', heard: null });
+  const session = await situation(new FakeSession({ records: [measured.asRecord('one')] }));
+  let written = (_isThere: boolean): void => undefined;
+  const stall = () => void (session.disk = new Promise((done) => (written = done)));
+  for (const [label, name, done] of [
+    ['Value in the camera', 'Save as entered', 'Noted: +6 is in the camera.'],
+    ['One end', 'Save the value', 'Saved in the logbook.'],
+  ] as const) {
+    await enter(label, '6');
+    if (label === 'One end') await enter('Other end', '8');
+    stall();
+    await press(name);
+    expect(text()).not.toContain(done);
+    await act(async () => written(true));
+    expect(text()).toContain(done);
+    stall();
+    await press(name);
+    await act(async () => written(false));
+    expect(text()).not.toContain(done);
+  }
+  expect(text()).toContain('It is shown here but is not on the disk yet.');
 });
 
 test('an entry with another value than the one measured is told as different, and both stay in the history', async () => {

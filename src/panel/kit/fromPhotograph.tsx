@@ -29,7 +29,7 @@ export function FromPhotograph() {
     setWanted(new Set());
   };
 
-  const take = (photograph: Photograph): void => {
+  const take = async (photograph: Photograph): Promise<void> => {
     const { body, lens } = takenWith(photograph, session.kit.peek());
     const fields = (to: 'body' | 'lens') => Object.fromEntries([...wanted].filter((offer) => offer.to === to).map(({ field, value }) => [field, value]));
     const [bodyFields, lensFields] = [fields('body'), fields('lens')];
@@ -43,10 +43,10 @@ export function FromPhotograph() {
         : session.putKit('lenses', { ...(lens ?? newLens('', photograph.lensModel ?? say.lens, now)), ...lensFields } as Lens, lens?.changed ?? null),
     ];
     const refused = saved.flatMap((one) => (one && !one.ok ? one.fault : []))[0];
-    setSaid(refused ? refused.sentence : say.used);
-    if (refused) return;
+    if (refused) return setSaid(refused.sentence);
     setOffers(offers.filter((offer) => !wanted.has(offer)));
     setWanted(new Set());
+    setSaid((await session.onDisk()) ? say.used : words('session').stored.notOnDisk);
   };
 
   const openSituation = ({ focalLength, distance }: Photograph, body: Body, lens: Lens): void => {
@@ -76,7 +76,7 @@ export function FromPhotograph() {
             />
           ))}
           {offers.length > 0 && (
-            <button type="button" disabled={wanted.size === 0} onClick={() => take(read)}>
+            <button type="button" disabled={wanted.size === 0} onClick={() => void take(read)}>
               {say.use}
             </button>
           )}

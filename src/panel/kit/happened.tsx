@@ -13,6 +13,11 @@ export function Happened({ of }: { readonly of: string }) {
   const [what, setWhat] = useState<'firmware' | 'service'>('firmware');
   const [note, setNote] = useState('');
   const [said, setSaid] = useState('');
+  const noteIt = async (): Promise<void> => {
+    const noted = session.noteOn({ of, what, note: note.trim(), at: session.clock() });
+    if (!noted.ok) return setSaid(noted.fault);
+    setSaid((await session.onDisk()) ? say.saved : words('session').stored.notOnDisk);
+  };
   return (
     <details>
       <summary>{say.open}</summary>
@@ -21,8 +26,7 @@ export function Happened({ of }: { readonly of: string }) {
         aria-label={say.form}
         onSubmit={(event) => {
           event.preventDefault();
-          const noted = session.noteOn({ of, what, note: note.trim(), at: session.clock() });
-          setSaid(noted.ok ? say.saved : noted.fault);
+          void noteIt();
         }}
       >
         <Choose

@@ -1,6 +1,6 @@
 // The frame of every form about the kit: saving, refusal in words beside each field, retiring, and going back.
 import type { ComponentChildren } from 'preact';
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { KitItem, KitList } from '../../kit/change.ts';
 import type { Moment } from '../../units.ts';
 import { words } from '../../words/catalogue.ts';
@@ -33,6 +33,16 @@ export function KitForm<List extends KitList>({ list, title, opened, typed, abov
   const form = useFirstFault(faults);
   const isNew = opened.id === '';
   const seen: Moment | null = isNew ? null : opened.changed;
+  // Not drawn: the second of two quick presses comes before the form has gone.
+  const savedRef = useRef(false);
+  const hereRef = useRef(true);
+  useEffect(() => () => void (hereRef.current = false), []);
+  /** The list is shown again once it is on disk; where it cannot be written, that is told over the list. Who has left already stays there. */
+  const leave = async (): Promise<void> => {
+    savedRef.current = true;
+    await session.onDisk();
+    if (hereRef.current) way.back();
+  };
   const whole = faults.filter(({ field }) => field === null);
   return (
     <>
@@ -44,8 +54,9 @@ export function KitForm<List extends KitList>({ list, title, opened, typed, abov
         noValidate
         onSubmit={(event) => {
           event.preventDefault();
+          if (savedRef.current) return;
           const saved = session.putKit(list, typed(), seen);
-          if (saved.ok) way.back();
+          if (saved.ok) void leave();
           else setFaults(saved.fault);
         }}
       >
@@ -65,7 +76,7 @@ export function KitForm<List extends KitList>({ list, title, opened, typed, abov
           type="button"
           onClick={() => {
             session.retireKit(list, opened.id, opened.retired === null);
-            way.back();
+            void leave();
           }}
         >
           {opened.retired === null ? say.retire : say.bringBack}

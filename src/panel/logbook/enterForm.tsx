@@ -31,7 +31,7 @@ export function EnterForm({ about, scale, suggested, warned = false }: EnterProp
   const [told, setTold] = useState(() => noCircumstances(session.clock()));
   const [fault, setFault] = useState('');
   const [done, setDone] = useState('');
-  const enter = (event: Event): void => {
+  const enter = async (event: Event): Promise<void> => {
     event.preventDefault();
     setDone('');
     const value = typedNumber(typed);
@@ -45,10 +45,12 @@ export function EnterForm({ about, scale, suggested, warned = false }: EnterProp
     });
     const refused = named.map(({ subject, record }) => session.enter({ at, subject, value, record, conditions })).find(({ ok }) => !ok);
     setFault(refused && !refused.ok ? refused.fault : '');
-    if (!refused) setDone(say.marked(value));
+    if (refused) return;
+    if (await session.onDisk()) setDone(say.marked(value));
+    else setFault(words('session').stored.notOnDisk);
   };
   return (
-    <form class="card" aria-labelledby={title} noValidate onSubmit={enter}>
+    <form class="card" aria-labelledby={title} noValidate onSubmit={(event) => void enter(event)}>
       <h2 id={title}>{say.title}</h2>
       {!warned && about.map(({ subject }) => isNamed(subject) && <BodyWarnings key={subject.situation} situation={subject.situation} />)}
       <Field label={say.value} text={typed} fault={fault} onTyped={setTyped} />

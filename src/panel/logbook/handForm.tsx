@@ -33,7 +33,7 @@ export function HandForm({ subject, scale, open = false }: Props) {
   const choices: readonly number[] = middle?.ok ? middle.value.choices : [];
   const chosen = choices.find((choice) => String(choice) === picked) ?? choices[0] ?? Number.NaN;
 
-  const write = (event: Event): void => {
+  const write = async (event: Event): Promise<void> => {
     event.preventDefault();
     const circumstances = circumstancesTold(told, session.clock());
     if (!circumstances.ok) return setSaid({ fault: circumstances.fault, done: '' });
@@ -41,13 +41,14 @@ export function HandForm({ subject, scale, open = false }: Props) {
       known === 'band' ? ({ known, one: typedNumber(one), other: typedNumber(other), chosen } as const) : ({ known, chosen: typedNumber(value) } as const);
     const { at, conditions } = circumstances.value;
     const written = session.writeByHand({ subject, scale, at, conditions, typed });
-    setSaid(written.ok ? { fault: '', done: say.saved } : { fault: written.fault, done: '' });
+    if (!written.ok) return setSaid({ fault: written.fault, done: '' });
+    setSaid((await session.onDisk()) ? { fault: '', done: say.saved } : { fault: words('session').stored.notOnDisk, done: '' });
   };
 
   return (
     <details open={open}>
       <summary>{say.open}</summary>
-      <form class="card" aria-label={say.form} noValidate onSubmit={write}>
+      <form class="card" aria-label={say.form} noValidate onSubmit={(event) => void write(event)}>
         <Pick legend={say.known} options={KNOWN.map((one) => ({ value: one, label: say.is[one] }))} chosen={known} onChoose={setKnown} />
         {known === 'band' ? (
           <>

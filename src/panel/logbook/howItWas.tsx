@@ -10,16 +10,17 @@ export function HowItWas({ record: { id, conditions } }: { readonly record: LogR
   const session = useSession();
   const [typed, setTyped] = useState(() => circumstancesOf(conditions ?? null, session.clock()));
   const [said, setSaid] = useState({ fault: '', done: '' });
-  const keep = (event: Event): void => {
+  const keep = async (event: Event): Promise<void> => {
     event.preventDefault();
     const told = circumstancesTold(typed, session.clock());
     const kept = told.ok ? session.tellConditions(id, told.value.conditions) : told;
-    setSaid(kept.ok ? { fault: '', done: say.saved } : { fault: kept.fault, done: '' });
+    if (!kept.ok) return setSaid({ fault: kept.fault, done: '' });
+    setSaid((await session.onDisk()) ? { fault: '', done: say.saved } : { fault: words('session').stored.notOnDisk, done: '' });
   };
   return (
     <details>
       <summary>{say.open(Boolean(conditions))}</summary>
-      <form class="card" aria-label={say.form} noValidate onSubmit={keep}>
+      <form class="card" aria-label={say.form} noValidate onSubmit={(event) => void keep(event)}>
         <CircumstanceFields typed={typed} dated={false} onTyped={setTyped} />
         {said.fault && (
           <p class="fault small" role="alert">

@@ -17,6 +17,7 @@ import { late } from '../parts/late.tsx';
 import { MishapList } from '../parts/troubles.tsx';
 import { isPlanned } from '../plan/isPlanned.ts';
 import { pictureSourceOf } from '../photographs/pictureSource.ts';
+import { entryKey } from '../../logbook/keys.ts';
 import { markOf } from '../session/ending.ts';
 import { useTell } from '../sweep/useTell.ts';
 import { WhatToCheck } from '../trouble/whatToCheck.tsx';
@@ -82,7 +83,9 @@ function Whole({ sweep, outcome, far, enter, estimates }: WholeProps) {
   const pictures = pictureSourceOf(plan, outcome);
   const finding = findingOf(outcome, sweep.troubles);
   const practice = plan.practice !== null;
-  const mark = markOf(session.entries.value, sweep.id)?.value ?? null;
+  const marked = markOf(session.entries.value, sweep.id);
+  // What is shown as marked is on disk.
+  const mark = marked && !session.unwritten.value.has(entryKey(marked.id)) ? marked.value : null;
   const measurable = transferPlan(sweep, outcome) !== null;
   const chief = chiefOf(finding, { practice, marked: mark !== null, measurable, holds: outcome.tally.holds });
   const value = enter ?? toEnter(outcome, sweep.troubles);

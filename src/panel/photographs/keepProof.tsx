@@ -33,12 +33,17 @@ function Keep({ situation, proof, crops }: { readonly situation: string; readonl
   // Not drawn: the second of two quick presses comes before anything is drawn anew.
   const busyRef = useRef(false);
   const [fault, setFault] = useState('');
-  const kept = keptAlready(session.proofs.value, situation, proof);
+  // While it is kept or erased, what stood before is shown, until the disk has it.
+  const [meanwhile, setMeanwhile] = useState<{ readonly kept: ReturnType<typeof keptAlready> } | null>(null);
+  const known = keptAlready(session.proofs.value, situation, proof);
+  const kept = meanwhile ? meanwhile.kept : known;
   const change = async (changing: () => Promise<Result<unknown>>): Promise<void> => {
     if (busyRef.current) return;
     busyRef.current = true;
+    setMeanwhile({ kept });
     const changed = await changing();
     busyRef.current = false;
+    setMeanwhile(null);
     setFault(changed.ok ? '' : changed.fault);
     // The one that was pressed may be gone.
     button.current?.focus();

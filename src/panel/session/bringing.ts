@@ -1,5 +1,6 @@
 // Taking in a whole logbook: a backup, a table, or a copy of how it was. A copy of what is here is kept first; without one
-// nothing is touched. A crash leaves the old or the new and never a part (`inParts.ts`).
+// nothing is touched. A crash leaves the old or the new and never a part (`inParts.ts`); what a replacing leaves out is removed right
+// after, so that a crash in between leaves more than was wanted, and never less.
 import { restoring } from '../../logbook/backup/restore.ts';
 import type { Library as Logbook } from '../../logbook/library.ts';
 import { migrate } from '../../logbook/migrations.ts';

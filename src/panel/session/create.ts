@@ -138,6 +138,8 @@ export function createSession(ports: Ports): Session {
     proofs: library.proofs,
     plan: library.plan,
     backedUp: library.backedUp,
+    unwritten: keeper.unwritten,
+    onDisk: keeper.written,
     settings: library.settings,
     troubles: troubles.list,
     announcement: live.carrier.announcement,

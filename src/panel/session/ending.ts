@@ -15,10 +15,16 @@ import type { LibraryStore } from './library.ts';
 export interface Ending {
   /** The value that the screen asks to be entered, where it is another than the one found: one that was shifted on purpose. */
   propose(value: Steps | null): void;
-  /** Marks it as entered, and gives in words what became of it: in the language that the screens are in when it is read. */
-  mark(state: SweepState): () => string;
+  /** Marks it as entered. */
+  mark(state: SweepState): Became;
   /** Takes the newest mark of this sweep back; null when there is none. */
-  takeBack(state: SweepState): (() => string) | null;
+  takeBack(state: SweepState): Became | null;
+}
+
+/** What became of it in words, in the language that the screens are in when it is read, and when that is on disk. */
+export interface Became {
+  readonly words: () => string;
+  readonly kept: Promise<void>;
 }
 
 interface World {
@@ -36,9 +42,10 @@ export const markOf = (entries: readonly Entry[], sweep: string): Entry | undefi
 export function createEnding({ library, carrier, now, newId, named }: World): Ending {
   let proposed: Steps | null = null;
 
-  const told = (make: (say: SpokenWords) => InWords | string): (() => string) => {
+  const told = (make: (say: SpokenWords) => InWords | string, kept = Promise.resolve()): Became => {
+    carrier.inTurn(() => kept);
     carrier.tell(saidAndShown('spoken', make));
-    return () => saidAndShown('spoken', make).written;
+    return { words: () => saidAndShown('spoken', make).written, kept };
   };
 
   return {
@@ -52,17 +59,14 @@ export function createEnding({ library, carrier, now, newId, named }: World): En
       if (markOf(library.entries.peek(), id)?.value === value) return told((say) => say.mark.madeBefore(value));
       const at = now();
       const subject = named();
-      if (!subject) return () => '';
+      if (!subject) return { words: () => '', kept: Promise.resolve() };
       const kept = library.addEntry({ id: newId(), at, subject, value, record: id, conditions: unknownConditions(at) });
-      carrier.inTurn(() => kept);
-      return told((say) => say.mark.made(value));
+      return told((say) => say.mark.made(value), kept);
     },
     takeBack({ id }) {
       const mark = markOf(library.entries.peek(), id);
       if (!mark) return null;
-      const kept = library.withdrawEntry(mark.id);
-      carrier.inTurn(() => kept);
-      return told((say) => say.mark.takenBack(mark.value));
+      return told((say) => say.mark.takenBack(mark.value), library.withdrawEntry(mark.id));
     },
   };
 }

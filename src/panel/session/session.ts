@@ -166,6 +166,10 @@ export interface Session {
   readonly plan: ReadonlySignal<JobPlan | null>;
   /** When the newest backup file was written; null when none was. */
   readonly backedUp: ReadonlySignal<Moment | null>;
+  /** The keys of the store whose newest value is not on disk yet. */
+  readonly unwritten: ReadonlySignal<ReadonlySet<string>>;
+  /** When all that was told so far is on disk: nothing is called saved before. False where it is known and told that it is not yet. */
+  onDisk(): Promise<boolean>;
   readonly troubles: ReadonlySignal<readonly Mishap[]>;
   /** The latest prompt in words, for aria-live; empty before the first, and once it has been heard. */
   readonly announcement: ReadonlySignal<string>;

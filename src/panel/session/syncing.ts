@@ -12,11 +12,16 @@ import type { SyncFault } from '../../platform/syncedStore.ts';
 import { got } from '../../result.ts';
 import { words } from '../../words/catalogue.ts';
 import type { Overtaken } from '../../words/sessionWords.ts';
+import type { Keeper } from './keeper.ts';
 import type { LibraryStore } from './library.ts';
 import type { Ports } from './ports.ts';
 import type { Mishaps } from './troubles.ts';
 
-export type SyncWorld = Pick<Ports, 'synced' | 'now'> & { readonly library: LibraryStore; readonly troubles: Mishaps };
+export type SyncWorld = Pick<Ports, 'synced' | 'now'> & {
+  readonly keeper: Pick<Keeper, 'written'>;
+  readonly library: LibraryStore;
+  readonly troubles: Mishaps;
+};
 
 /** At most two writes each time: far below the 120 a minute that a browser allows, also with several windows open. */
 const QUIET = 5000;
@@ -40,7 +45,7 @@ export function exchangeValues(world: SyncWorld, name: string): () => Promise<vo
     const read = await (await store).read();
     if (stopped) return;
     if (!read.ok) return fault(read.fault);
-    const unread = receive(world, name, read.value);
+    const unread = await receive(world, name, read.value);
     const { items, leftOut } = pack(name, shelfIn(world, libraryNow(library)), read.value);
     const changed = Object.entries(items).filter(([key, list]) => canonical(read.value[key]) !== canonical(list));
     const gone = Object.keys(read.value).filter((key) => key.startsWith(ownKeys(name)) && !(key in items));
@@ -92,9 +97,9 @@ export async function takeBack(world: SyncWorld, name: string): Promise<void> {
   });
 }
 
-/** Takes in what is new, tells what of it stands in place of a value here, and says how much could not be read. */
-function receive(world: SyncWorld, name: string, synced: Readonly<Record<string, unknown>>): number {
-  const { library, troubles } = world;
+/** Takes in what is new, tells what of it stands in place of a value here once it is on disk, and says how much could not be read. */
+async function receive(world: SyncWorld, name: string, synced: Readonly<Record<string, unknown>>): Promise<number> {
+  const { keeper, library, troubles } = world;
   const before = libraryNow(library);
   const { library: after, added, unread } = takeInCopies(before, name, synced);
   if (added === 0) return unread;
@@ -102,6 +107,7 @@ function receive(world: SyncWorld, name: string, synced: Readonly<Record<string,
     after.byHand.slice(before.byHand.length).forEach((record) => library.addByHand(record));
     after.entries.slice(before.entries.length).forEach((entry) => void library.addEntry(entry));
   });
+  await keeper.written();
   const found = overtaken(shelfIn(world, before), shelfIn(world, after));
   if (found !== null) troubles.add('overtaken', words('session').sync.overtaken(found));
   return unread;

@@ -7,7 +7,7 @@ import type { SweepEvent } from '../../sweep/event.ts';
 import { understood } from '../../sweep/understood.ts';
 import type { Moment } from '../../units.ts';
 import { saidAndShown, words } from '../../words/catalogue.ts';
-import type { Ending } from './ending.ts';
+import type { Became, Ending } from './ending.ts';
 import type { Live } from './live.ts';
 import { heardAs } from './heardAs.ts';
 import type { Heard } from './session.ts';
@@ -41,6 +41,7 @@ export function createTold({ sweep, role, carrier, dispatch, tellWhere }: Live, 
     const became = (what: () => string): void => {
       latest.value = heardAs(() => words('sweep').heard.told(input), what, 'by' in input ? input.by : 'switch', at);
     };
+    const becameKept = (marked: Became | undefined): void => void marked?.kept.then(() => became(marked.words));
     const moved = (event: SweepEvent): void => {
       const step = dispatch(event);
       if (!step) return;
@@ -67,11 +68,11 @@ export function createTold({ sweep, role, carrier, dispatch, tellWhere }: Live, 
         void import('./asking.ts').then(({ ask }) => ask(meant.about, sweep, carrier));
         return became(() => words('session').became['asked back']);
       case 'entered':
-        return became(ending()?.mark(state) ?? NOTHING);
+        return becameKept(ending()?.mark(state));
       case 'undo': {
         // A mark goes before the finish.
         const unmarked = ending()?.takeBack(state);
-        return unmarked ? became(unmarked) : moved({ did: 'undid', at, by: 'by' in input ? input.by : 'switch' });
+        return unmarked ? becameKept(unmarked) : moved({ did: 'undid', at, by: 'by' in input ? input.by : 'switch' });
       }
       case 'next lens':
         return nextLens();

@@ -43,6 +43,23 @@ test('undo takes the mark back, from the disk too, and only then the finish', as
   expect(phase(window)).toBe('offered');
 });
 
+test('what became of a mark is shown when it is on disk, and so is what took it back', async () => {
+  const { computer, window } = await ended();
+  const shown = (): string | undefined => window.session.heard.value?.became;
+  const marking = computer.stall();
+  await window.tell('entered');
+  expect(shown()).not.toContain('is marked as entered');
+  expect([...window.session.unwritten.value]).toEqual([expect.stringMatching(/^entry:/)]);
+  await marking();
+  expect(shown()).toContain('+1 is marked as entered');
+  expect([...window.session.unwritten.value]).toEqual([]);
+  const takingBack = computer.stall();
+  await window.tell('undo');
+  expect(shown()).not.toContain('is taken back');
+  await takingBack();
+  expect(shown()).toContain('The mark is taken back');
+});
+
 test('a panel that was closed after the mark still knows it, and undo takes it back', async () => {
   const { computer, window } = await ended();
   await window.tell('entered');

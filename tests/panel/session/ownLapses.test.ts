@@ -12,6 +12,7 @@ import { openingBelief } from '../../../src/sweep/opening.ts';
 import { Plan } from '../../../src/sweep/plan.ts';
 import { moment } from '../../../src/units.ts';
 import { PLAN } from '../fakeSession.ts';
+import { DISK_AT_ONCE } from './diskAtOnce.ts';
 
 const ROUND: TrainingRound = {
   at: moment(0),
@@ -20,7 +21,7 @@ const ROUND: TrainingRound = {
 };
 
 function planned(own: boolean, rounds: number) {
-  const library = createLibrary({ keep: async () => undefined, waitsFor: () => false, forget: () => undefined }, settled);
+  const library = createLibrary(DISK_AT_ONCE, settled);
   library.changeSettings({ training: { own, rounds: Array.from({ length: rounds }, () => ROUND) } });
   const plan = planFor({ with: 'practice', arrows: 'absent' }, library, () => 1, null);
   return plan.ok ? plan.value : null;

@@ -67,6 +67,23 @@ describe('last values between two computers', () => {
     expect(Object.keys(bench.computer.disk).filter((key) => key.startsWith('entry:'))).toHaveLength(2);
   });
 
+  test('are told only when they are on disk here', async () => {
+    const account = new Account();
+    const bench = await computerOf(account);
+    const laptop = await computerOf(account, 3600);
+    enter(bench.window, 3);
+    enter(laptop.window, 7);
+    bench.window.session.syncValues(true);
+    await quiet();
+    const go = bench.computer.stall();
+    laptop.window.session.syncValues(true);
+    await quiet();
+    expect([valuesIn(bench.window), troublesIn(bench.window)]).toEqual([[3, 7], []]);
+    await go();
+    expect(Object.keys(bench.computer.disk).filter((key) => key.startsWith('entry:'))).toHaveLength(2);
+    expect(troublesIn(bench.window)).toEqual([expect.stringMatching(/\+7 in place of \+3/)]);
+  });
+
   test('are written once a while, however much is entered, and not again when nothing has changed', async () => {
     const account = new Account();
     const { window, computer } = await computerOf(account);

@@ -12,6 +12,7 @@ import type { Plan } from '../../../src/sweep/plan.ts';
 import { ranWith } from '../../sweep/noiseFree.ts';
 import { after, later, opened } from '../../sweep/staged.ts';
 import { KIT, PLAN, SUBJECT } from '../fakeSession.ts';
+import { DISK_AT_ONCE } from './diskAtOnce.ts';
 
 function recordOf(low: number, high: number, plan: Partial<Plan> = {}): LogRecord {
   const { phase, journal, id } = after(ranWith(openSweep(opened({ ...PLAN, ...plan })).state, low, high), { did: 'finished', at: later(900), by: 'key' });
@@ -20,7 +21,7 @@ function recordOf(low: number, high: number, plan: Partial<Plan> = {}): LogRecor
 }
 
 function planned(record: LogRecord, id = record.id) {
-  const library = createLibrary({ keep: async () => undefined, waitsFor: () => false, forget: () => undefined }, settled);
+  const library = createLibrary(DISK_AT_ONCE, settled);
   library.take({ kit: KIT, records: [record], byHand: [], entries: [], notes: [], proofs: [], settings: USUAL_SETTINGS, live: null, plan: null, backup: null });
   return planFor({ with: 'transfer', record: id }, library, () => 1, null);
 }

@@ -60,6 +60,8 @@ export class Computer {
   tries = 0;
   /** Writes until the power goes: then nothing is written or answered any more. */
   power = Infinity;
+  /** Writes wait for this. */
+  private busy: Promise<void> | null = null;
   /** The browser's, best liked first. */
   languages: readonly string[] = ['en-GB'];
   readonly log: string[] = [];
@@ -83,6 +85,25 @@ export class Computer {
 
   pass(time: number): void {
     this.time = moment(this.time + time * 1000);
+  }
+
+  /** Every write waits from now on, until the function that comes back is called. */
+  stall(): () => Promise<void> {
+    let go = (): void => undefined;
+    this.busy = new Promise((done) => (go = done));
+    return async () => {
+      this.busy = null;
+      go();
+      await settle();
+    };
+  }
+
+  async whenFree(): Promise<void> {
+    await this.busy;
+  }
+
+  get isBusy(): boolean {
+    return this.busy !== null;
   }
 
   written(changes: Record<string, unknown>): void {
@@ -179,6 +200,7 @@ export class Window {
     const { log } = computer;
     const write = (change: () => Record<string, unknown>): Promise<Result<undefined, StoreFault>> => {
       computer.tries += 1;
+      if (computer.isBusy) return computer.whenFree().then(() => write(change));
       if (computer.full || computer.room === 0) return Promise.resolve(failed(NO_ROOM));
       computer.room -= 1;
       if (computer.power === 0) return new Promise(() => undefined);
