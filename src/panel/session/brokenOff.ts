@@ -13,9 +13,9 @@ export async function putBack({ snapshots, keeper, troubles }: CopyWorld, stored
   const copy = await (await snapshots()).read(copied);
   // Without the copy, what has come in stays: each item of it is whole.
   const changes = copy.ok ? changesBack(stored, copy.value.stored) : {};
-  troubles.add('bringing', copy.ok ? words('session').bringing.brokenOff : words('session').copies.fault[copy.fault]);
   await keepInParts(keeper, changes, copied);
   await keeper.keep({ [KEY.bringing]: undefined });
+  troubles.add('bringing', copy.ok ? words('session').bringing.brokenOff : words('session').copies.fault[copy.fault]);
   const back = { ...stored, ...changes, [KEY.bringing]: undefined };
   return Object.fromEntries(Object.entries(back).filter(([, value]) => value !== undefined));
 }
