@@ -1,7 +1,8 @@
-// The same contract as in languages.test.ts, for what lies off the usual way: a sweep read from afar, what stands behind the microphone mark,
-// photographs, and a plan.
-import { expect, onTestFinished, test } from 'vitest';
-import { setOut } from './languages/tour.ts';
+// Contract of what lies off the usual way, in every language (languages/contracts.ts): a sweep read from afar, what stands behind the
+// microphone mark, photographs, and a plan.
+import { onTestFinished } from 'vitest';
+import { holdIn } from './languages/contracts.ts';
+import { tourOfPanel } from './languages/tour.ts';
 import { storedShop } from './library/shop.ts';
 import { murmuring } from './murmuring.ts';
 import { farView } from './routes/farView.ts';
@@ -9,13 +10,13 @@ import { fullPlan } from './routes/fullPlan.ts';
 import { photographs } from './routes/photographs.ts';
 import { voiceSheet } from './routes/voiceSheet.ts';
 
-test.for([
-  ['a sweep from afar', farView, {}],
-  ['the voice sheet and the sound check', voiceSheet, {}],
-  ['photographs', photographs, storedShop(Date.now())],
-  ['a plan from its form to the start', fullPlan, storedShop(Date.now())],
-] as const)('%s', { timeout: 300_000 }, async ([, route, stored]) => {
-  const tour = await setOut(stored, murmuring(onTestFinished));
-  await route(tour);
-  expect(tour.faults).toEqual([]);
-});
+const stored = storedShop(Date.now());
+// The voice sheet listens.
+const args = () => murmuring(onTestFinished);
+
+holdIn([
+  ['a sweep from afar', () => tourOfPanel(farView)],
+  ['the voice sheet and the sound check', () => tourOfPanel(voiceSheet, { args })],
+  ['photographs', () => tourOfPanel(photographs, { stored })],
+  ['a plan from its form to the start', () => tourOfPanel(fullPlan, { stored })],
+]);

@@ -28,7 +28,6 @@ interface Beside {
   readonly switchFarView: () => boolean;
 }
 
-const NOTHING = (): string => '';
 
 export function createTold({ sweep, role, carrier, dispatch, tellWhere }: Live, now: () => Moment, { ending, nextLens, switchFarView }: Beside): Told {
   const latest = signal<Heard | null>(null);

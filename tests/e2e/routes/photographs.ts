@@ -1,7 +1,7 @@
 // The way through photographs: none yet, one that is read, one that cannot be, and the check of a value.
 import { rigPicture } from '../../photographs/rigPicture.ts';
 import { giveBytes, giveDrawn } from '../pictureFiles.ts';
-import { pngFile } from '../pngFile.ts';
+import { pngFile } from '../../pngPixels.ts';
 import { until } from '../seat.ts';
 import { at, go, settled, unfold, untilScreen, untilStart, type Tour } from './tour.ts';
 

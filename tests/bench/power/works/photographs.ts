@@ -1,7 +1,7 @@
 // One picture, read, kept in the logbook with its crop, and erased again.
 import { rigPicture } from '../../../photographs/rigPicture.ts';
 import { giveBytes } from '../../../e2e/pictureFiles.ts';
-import { pngFile } from '../../../e2e/pngFile.ts';
+import { pngFile } from '../../../pngPixels.ts';
 import { look } from '../../../e2e/seat.ts';
 import { shows, tap } from '../shows.ts';
 import type { Work } from '../work.ts';
