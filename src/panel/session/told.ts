@@ -28,7 +28,6 @@ interface Beside {
   readonly switchFarView: () => boolean;
 }
 
-
 export function createTold({ sweep, role, carrier, dispatch, tellWhere }: Live, now: () => Moment, { ending, nextLens, switchFarView }: Beside): Told {
   const latest = signal<Heard | null>(null);
   const asked = signal<Asked | null>(null);

@@ -1,6 +1,6 @@
 // German: the hearing check.
 import type { HearingWords } from '../hearingWords.ts';
-import { taught, vocabulary } from '../taught.ts';
+import { correctionSpelt, digitsSaid, taught, vocabulary } from '../taught.ts';
 import { NO_MICROPHONE } from './microphone.ts';
 import { capital } from '../run.ts';
 import { write } from './write.ts';
@@ -71,7 +71,7 @@ export const words: HearingWords = {
       values: {
         name: 'Werte und Logbuch',
         get for() {
-          return `Einen eigenen Wert wählen, „${taught('set')} minus 1 2“, und das Logbuch fragen, „${asking()} 8 5“.`;
+          return `Einen eigenen Wert wählen, „${taught('set')} ${correctionSpelt(-12)}“, und das Logbuch fragen, „${asking()} ${digitsSaid(85)}“.`;
         },
       },
       rest: { name: 'Weitere Wörter', for: 'Pause, auslassen, weitermachen und was ein Durchlauf sonst fragt.' },

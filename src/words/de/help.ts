@@ -1,6 +1,6 @@
 // German: the help.
 import type { HelpWords } from '../helpWords.ts';
-import { taught } from '../taught.ts';
+import { correctionSaid, taught } from '../taught.ts';
 
 export const words: HelpWords = {
   title: 'Hilfe',
@@ -36,7 +36,7 @@ export const words: HelpWords = {
     means: 'Bedeutet',
     key: 'Taste',
     get set() {
-      return `${taught('set')} plus 6`;
+      return `${taught('set')} ${correctionSaid(6)}`;
     },
     meanings: {
       solid: 'das Licht war stabil',

@@ -103,8 +103,8 @@ export const words: SeriesWords = {
     title: 'Vorbereiten',
     steps: [
       'Setzen Sie die Kamera auf ein Stativ. Benutzen Sie einen Fernauslöser oder den Selbstauslöser.',
-      'Wählen Sie die größte Blende und die Grundempfindlichkeit. Belichten Sie so, dass das Papier hell, aber nicht ausgefressen ist.',
-      'Schalten Sie Schärfen und Rauschminderung aus oder auf neutral.',
+      'Wählen Sie die größte Blende und die Grund\u00adempfindlichkeit. Belichten Sie so, dass das Papier hell, aber nicht ausgefressen ist.',
+      'Schalten Sie Schärfen und Rausch\u00adminderung aus oder auf neutral.',
       'Speichern Sie in voller Größe und bester Qualität.',
       'Übertragen Sie die Bilder per Kabel oder mit einem Kartenleser, ohne die Kamera zu bewegen.',
     ],

@@ -1,6 +1,6 @@
 // French: the help.
 import type { HelpWords } from '../helpWords.ts';
-import { taught, vocabulary } from '../taught.ts';
+import { correctionSaid, taught } from '../taught.ts';
 
 export const words: HelpWords = {
   title: 'Aide',
@@ -36,7 +36,7 @@ export const words: HelpWords = {
     means: 'Signifie',
     key: 'Touche',
     get set() {
-      return `${taught('set')} ${vocabulary().signs.plus[0]} 6`;
+      return `${taught('set')} ${correctionSaid(6)}`;
     },
     meanings: {
       solid: 'le témoin était fixe',

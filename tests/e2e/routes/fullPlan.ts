@@ -11,7 +11,10 @@ export async function fullPlan(tour: Tour): Promise<void> {
   await settled(tour);
   await at(tour, 'plan-refused');
   // A body, a zoom whose focal lengths are known, and the converter.
-  await page.$$eval('input[type="checkbox"]', (all) => [0, 2, 5].forEach((at) => all[at]?.click()));
+  for (const wanted of [0, 2, 5]) {
+    await page.$$eval('input[type="checkbox"]', (all, at) => all[at]?.click(), wanted);
+    await settled(tour);
+  }
   await enter(tour, 'Distances', '2 8');
   await go(tour, 'Make the plan');
   const deadline = performance.now() + 15_000;

@@ -1,4 +1,5 @@
-// The way through what stands behind the microphone mark, and the sound check.
+// The way through what stands behind the microphone mark, and the sound check: with a microphone that nobody but the route allows, so without the
+// third argument of `murmuring`.
 import type { Settings } from '../../../src/settings.ts';
 import { USUAL_SETTINGS } from '../../../src/usualSettings.ts';
 import { until } from '../seat.ts';

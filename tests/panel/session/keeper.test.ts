@@ -15,6 +15,7 @@ function keeping() {
   const answers: ((takes: boolean) => void)[] = [];
   const store: Store = {
     read: () => Promise.resolve(got({ ...disk })),
+    readSome: () => Promise.resolve(got({ ...disk })),
     write: (entries) =>
       new Promise((done) => {
         answers.push((takes) => {

@@ -10,6 +10,7 @@ import { toSituation, toStart } from './ways.ts';
 
 const KEPT = 'It is in the history of this situation.';
 let picture: Buffer | null = null;
+const taken = (): Buffer => (picture ??= pngFile(rigPicture(30)));
 
 export const photographs: Work = {
   name: 'photographs',
@@ -18,12 +19,11 @@ export const photographs: Work = {
   presses: 2,
   acknowledges: 2,
   async go(life, seat) {
-    picture ??= pngFile(rigPicture(30));
     await toStart(life, seat);
     await toSituation(seat);
     await tap(seat, 'Check it with photographs');
     await shows(seat, { text: 'drop them here' });
-    await giveBytes(seat, 'shot-1.png', picture);
+    await giveBytes(seat, 'shot-1.png', taken());
     await shows(seat, { text: 'in the logbook' }, 60_000);
     for (;;) {
       const isKept = (await look(seat)).text.includes(KEPT);
