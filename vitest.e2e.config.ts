@@ -34,7 +34,18 @@ const TIMED = named(
 );
 
 /** Every screen is looked at and measured: what that takes does not matter to what is found. */
-const TOURS = named('accessibility', 'heights', 'languages', 'languagesInRooms', 'library/screens', 'benchDrawn', 'panel', 'target', 'library/card');
+const TOURS = named(
+  'accessibility',
+  'heights',
+  'languages',
+  'languagesInRooms',
+  'languagesElsewhere',
+  'library/screens',
+  'benchDrawn',
+  'panel',
+  'target',
+  'library/card',
+);
 
 export default defineConfig({
   test: {

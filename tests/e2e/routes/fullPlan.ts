@@ -1,5 +1,5 @@
 // The way through a plan: its form, refused and filled in, what it asks for, and the start that goes on with it.
-import { at, enter, go, settled, shows, unfold, untilScreen, untilStart, type Tour } from './tour.ts';
+import { at, enter, go, settled, unfold, untilScreen, untilShown, untilStart, type Tour } from './tour.ts';
 
 export async function fullPlan(tour: Tour): Promise<void> {
   const { page, seat } = tour;
@@ -17,11 +17,7 @@ export async function fullPlan(tour: Tour): Promise<void> {
   }
   await enter(tour, 'Distances', '2 8');
   await go(tour, 'Make the plan');
-  const deadline = performance.now() + 15_000;
-  while (!(await shows(tour, 'measured'))) {
-    if (performance.now() > deadline) throw new Error('The plan is not made.');
-    await settled(tour);
-  }
+  await untilShown(tour, 'measured');
   await unfold(tour);
   await at(tour, 'plan-full');
   await go(tour, 'Back');

@@ -2,11 +2,9 @@
 import { rigPicture } from '../../photographs/rigPicture.ts';
 import { giveBytes, giveDrawn } from '../pictureFiles.ts';
 import { pngFile } from '../../pngPixels.ts';
-import { until } from '../seat.ts';
-import { at, go, settled, unfold, untilScreen, untilStart, type Tour } from './tour.ts';
+import { at, go, settled, unfold, untilScreen, untilShown, untilStart, type Tour } from './tour.ts';
 
-const read = (tour: Tour, count: number): Promise<unknown> =>
-  until(tour.seat, `${count} pictures`, ({ text }) => text.includes(`${count} of ${count} picture`));
+const read = (tour: Tour, count: number): Promise<unknown> => untilShown(tour, `${count} of ${count} picture`);
 
 export async function photographs(tour: Tour): Promise<void> {
   const { page, seat } = tour;

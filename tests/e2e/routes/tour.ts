@@ -82,6 +82,14 @@ export async function enter({ page, seat }: Tour, english: string, text: string)
 export const shows = async ({ page }: Tour, english: string): Promise<boolean> =>
   plainly(await page.evaluate(() => document.body.textContent ?? '')).includes(english);
 
+export async function untilShown(tour: Tour, english: string): Promise<void> {
+  const deadline = performance.now() + 20_000;
+  while (!(await shows(tour, english))) {
+    if (performance.now() > deadline) throw new Error(`“${english}” is never shown.`);
+    await new Promise((later) => setTimeout(later, 50));
+  }
+}
+
 /** A page in a tab of its own, and what is done there before it is looked at. */
 export async function visit(tour: Tour, path: string, name: string, way: Way = () => Promise.resolve()): Promise<void> {
   const before = tour.page;

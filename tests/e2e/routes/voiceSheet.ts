@@ -2,8 +2,7 @@
 // third argument of `murmuring`.
 import type { Settings } from '../../../src/settings.ts';
 import { USUAL_SETTINGS } from '../../../src/usualSettings.ts';
-import { until } from '../seat.ts';
-import { at, go, settled, untilStart, type Tour } from './tour.ts';
+import { at, go, settled, untilShown, untilStart, type Tour } from './tour.ts';
 
 const wish = ({ chromium }: Tour, how: Settings['voice']['wish']): Promise<void> =>
   chromium.worker.evaluate((settings) => chrome.storage.local.set({ settings }), { ...USUAL_SETTINGS, voice: { ...USUAL_SETTINGS.voice, wish: how } });
@@ -14,7 +13,7 @@ const microphone = ({ chromium }: Tour, state: 'denied' | 'granted'): Promise<vo
 export async function voiceSheet(tour: Tour): Promise<void> {
   const { page, seat } = tour;
   await go(tour, 'Sound check');
-  await until(seat, 'the sound check', ({ text }) => text.includes('Loudness'));
+  await untilShown(tour, 'Loudness');
   await settled(tour);
   await at(tour, 'sound-check');
   await go(tour, 'Done');
@@ -24,10 +23,10 @@ export async function voiceSheet(tour: Tour): Promise<void> {
   await at(tour, 'voice-offered');
   await microphone(tour, 'denied');
   await wish(tour, 'browser');
-  await until(seat, 'what keeps the voice off', ({ text }) => text.includes('so voice stays off'));
+  await untilShown(tour, 'so voice stays off');
   await at(tour, 'voice-refused');
   await wish(tour, 'own');
   await microphone(tour, 'granted');
-  await until(seat, 'what is taught', ({ text }) => text.includes('words are taught'));
+  await untilShown(tour, 'words are taught');
   await at(tour, 'voice-teaching');
 }
