@@ -18,7 +18,8 @@ const { atOnce, onDemand, listening, languages } = JSON.parse(readFileSync('dist
 // What is reckoned for every pixel is written out, which reads a picture in two thirds of the time for 0.2 kB: hence 28.5.
 // The background answers the address bar in every language, and the browser lets it read nothing on demand: 42, of
 // which Japanese, whose readings it needs to find a word, takes 9.
-// Two themes for a dark studio with controls of their own, the far view and the drawings brought the style from 6.1 to 8.6.
+// Two themes for a dark studio with controls of their own, the far view and the drawings brought the style from 6.1 to 8.6; how far a long work is, and words parted
+// at a hyphen in every language, to 9.02.
 // A language is read in two steps: what a first sweep takes, with the panel; the rest area by area, with the screens. All that is said in
 // one is about as much text as a long chapter, which no packing brings below 60 kB; Japanese takes the most, 78.
 const ofLanguage = (language, { words, heard, firstSweep }) => [
@@ -34,6 +35,6 @@ export default [
   ...Object.entries(languages).flatMap(([language, parts]) => (language === 'en' ? [] : ofLanguage(language, parts))),
   { name: 'what reads pictures', path: 'dist/chromium/pictureWorker.js', gzip: true, limit: '28.5 kB' },
   { name: 'what takes practice pictures', path: 'dist/chromium/practiceWorker.js', gzip: true, limit: '12 kB' },
-  { name: 'panel, style', path: 'dist/chromium/panel.css', gzip: true, limit: '9 kB' },
+  { name: 'panel, style', path: 'dist/chromium/panel.css', gzip: true, limit: '9.2 kB' },
   { name: 'background', path: 'dist/chromium/background.js', gzip: true, limit: '42 kB' },
 ];

@@ -3,8 +3,8 @@ import { KINDS } from './change.ts';
 import type { Place } from './places.ts';
 import type { Trial } from './tally.ts';
 
-export const OUTCOMES = ['assertion', 'error', 'time', 'survived', 'the same'] as const;
-export type Outcome = (typeof OUTCOMES)[number];
+const OUTCOMES = ['assertion', 'error', 'time', 'survived', 'the same'] as const;
+type Outcome = (typeof OUTCOMES)[number];
 
 export interface Judged extends Trial {
   readonly outcome: Outcome;
