@@ -17,7 +17,7 @@ test('the bench is reckoned, a reading is kept, every step is walked, and the sw
   await tabTo(seat, 'Correction stored now');
   await type(seat, '-3');
   await choose(seat, 'Keep this reading');
-  await untilText(seat, 'correction stored before: \u22123');
+  await untilText(seat, 'Correction stored before: \u22123');
   const all = await stepsInAll(seat);
   for (let step = 1; step <= all; step += 1) {
     await untilStep(seat, step);

@@ -56,7 +56,7 @@ test('by keys alone: the bench is reckoned, readings are entered, every step is 
   await tabTo(seat, 'Correction stored now');
   await type(seat, '-3');
   await choose(seat, 'Keep this reading');
-  await untilText(seat, 'correction stored before: \u22123');
+  await untilText(seat, 'Correction stored before: \u22123');
   await press(seat, 'n');
   await untilStep(seat, 2);
   await press(seat, 'b');
