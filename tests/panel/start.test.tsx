@@ -259,7 +259,7 @@ describe('during a sweep and at its end', () => {
     expect(session.sweep.value?.holds).toHaveLength(1);
     expect(screen.getByRole('heading', { level: 1 }).textContent).toBe('Corvid 85');
     // A number does not part from its unit, nor does a line begin with what parts two facts.
-    expect(chips()).toContain('85\u00a0mm\u00a0· 4.25\u00a0m');
+    expect(Array.from(document.querySelectorAll('.chip'), ({ textContent }) => textContent)).toContain('85\u00a0mm\u00a0· 4.25\u00a0m');
   });
 
   test('the end asks whose result it is: body and lens, and keeps it under that name', async () => {

@@ -43,7 +43,7 @@ const lateWith = ({ file, of }: Import): string[] => {
 
 const ofPanel = withAllOf('src/panel/panel.tsx');
 /** Read with the desk, before any screen that asks for them is shown. */
-const always = readIn('src/panel/session/create.ts');
+const always = readIn('src/panel/session/opening.ts');
 const onDemand = imports.filter(({ how, of }) => how === 'on demand' && texts.has(of));
 
 /** What whoever reads a part has read before: its own areas and, where it is itself a part, what that was read with. */

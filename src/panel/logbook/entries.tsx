@@ -2,7 +2,7 @@
 import type { LogRecord } from '../../logbook/record.ts';
 import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
-import { namedNow } from '../words/subjects.ts';
+import { namedNow } from '../words/namedNow.ts';
 
 export function Entries({ records }: { readonly records: readonly LogRecord[] }) {
   const { way } = useSurroundings();

@@ -9,7 +9,7 @@ import { OutcomeView } from '../outcome/outcomeView.tsx';
 import { BenchNotes } from '../bench/benchNotes.tsx';
 import { Heading } from '../parts/heading.tsx';
 import { useSurroundings } from '../useSession.ts';
-import { namedNow } from '../words/subjects.ts';
+import { namedNow } from '../words/namedNow.ts';
 import { HowItWas } from './howItWas.tsx';
 import { Replay } from './replay.tsx';
 

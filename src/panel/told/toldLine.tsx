@@ -101,10 +101,8 @@ function valuesOf({ parts, onBody: { scale } }: Line, kit: ReturnType<typeof use
 const isWanted = (part: Part, values: Record<Part, string | null>): boolean =>
   values[part] === null && (part === 'lens' || part === 'body' || (part === 'length' && values.lens !== null));
 
+/** A line does not begin with what parts two facts. */
 const summaryOf = ({ body, length, distance, scale }: Record<Part, string | null>): string => {
-  const facts = [inOne(length), inOne(distance), body].filter((value) => value !== null);
+  const facts = [length, distance, body].filter((value) => value !== null);
   return words('told').chip.all(facts).replaceAll(' ·', '\u00a0·') || (scale ?? '');
 };
-
-/** A number does not part from its unit; nor does what parts two facts begin a line. */
-const inOne = (measure: string | null): string | null => measure?.replaceAll(' ', '\u00a0') ?? null;
