@@ -2,6 +2,7 @@
 // one that fails, or is not answered in time, is an error value.
 import { failed, got, type Result } from '../result.ts';
 import { browser } from './browser.ts';
+import { FILLER, pastTornEnd } from './tornEnd.ts';
 
 /** A write that takes longer than this is treated as failed; it may still arrive. */
 const ANSWER_WITHIN = 3000;
@@ -22,16 +23,24 @@ export interface Store {
   onChange(listener: (changes: Readonly<Record<string, unknown>>) => void): void;
 }
 
+let past: Promise<void> | null = null;
+/** Before the first write: nothing may be acknowledged that lies behind a torn end. */
+const readyToWrite = (): Promise<void> => (past ??= pastTornEnd(browser.storage.local, browser.storage.session));
+
+/** What is damaged behind a torn end fails the first reading, which throws it away: the second gives all the rest. */
+const everything = (): Promise<Record<string, unknown>> => browser.storage.local.get(null).catch(() => browser.storage.local.get(null));
+
 export const store: Store = {
   async read() {
     try {
-      return got(await inTime(browser.storage.local.get(null)));
+      const { [FILLER]: _left, ...stored } = await inTime(everything());
+      return got(stored);
     } catch (error) {
       return failed({ is: 'not read', why: reasonOf(error) });
     }
   },
-  write: (entries) => attempted(() => browser.storage.local.set({ ...entries })),
-  remove: (keys) => attempted(() => browser.storage.local.remove([...keys])),
+  write: (entries) => attempted(() => readyToWrite().then(() => browser.storage.local.set({ ...entries }))),
+  remove: (keys) => attempted(() => readyToWrite().then(() => browser.storage.local.remove([...keys]))),
   onChange(listener) {
     browser.storage.local.onChanged.addListener((changes) =>
       listener(Object.fromEntries(Object.entries(changes).map(([key, { newValue }]) => [key, newValue]))),
