@@ -3,6 +3,7 @@
 import { failed, got, type Result } from '../result.ts';
 import type { HowFar } from '../stepwise.ts';
 import { browser } from './browser.ts';
+import { FILLER, pastTornEnd } from './tornEnd.ts';
 
 /** Milliseconds: a write that takes longer is treated as failed; it may still arrive. A large one may take so much more for each key. */
 const ANSWER_WITHIN = 3000;
@@ -30,6 +31,13 @@ export interface Store {
   onChange(listener: (changes: Readonly<Record<string, unknown>>) => void): void;
 }
 
+let past: Promise<void> | null = null;
+/** Before the first write: nothing may be acknowledged that lies behind a torn end. */
+const readyToWrite = (): Promise<void> => (past ??= pastTornEnd(browser.storage.local, browser.storage.session));
+
+/** What is damaged behind a torn end fails the first reading, which throws it away: the second gives all the rest. */
+const twice = <Found>(read: () => Promise<Found>): Promise<Found> => read().catch(read);
+
 export const store: Store = {
   async read(tell = () => undefined) {
     const meanwhile = new Map<string, unknown>();
@@ -43,6 +51,7 @@ export const store: Store = {
         if (value === undefined) delete read[key];
         else read[key] = value;
       }
+      delete read[FILLER];
       return got(read);
     } catch (error) {
       return failed({ is: 'not read', why: reasonOf(error) });
@@ -52,13 +61,13 @@ export const store: Store = {
   },
   async readSome(keys) {
     try {
-      return got(await inTime(browser.storage.local.get([...keys])));
+      return got(await inTime(twice(() => browser.storage.local.get([...keys]))));
     } catch (error) {
       return failed({ is: 'not read', why: reasonOf(error) });
     }
   },
-  write: (entries) => attempted(Object.keys(entries).length, () => browser.storage.local.set({ ...entries })),
-  remove: (keys) => attempted(keys.length, () => browser.storage.local.remove([...keys])),
+  write: (entries) => attempted(Object.keys(entries).length, () => readyToWrite().then(() => browser.storage.local.set({ ...entries }))),
+  remove: (keys) => attempted(keys.length, () => readyToWrite().then(() => browser.storage.local.remove([...keys]))),
   onChange(listener) {
     browser.storage.local.onChanged.addListener((changes) =>
       listener(Object.fromEntries(Object.entries(changes).map(([key, { newValue }]) => [key, newValue]))),
@@ -74,10 +83,15 @@ interface WithKeys {
 /** In parts: thousands of records at once would let nothing else happen for seconds. */
 async function inParts(tell: (far: HowFar) => void): Promise<Record<string, unknown>> {
   const { local } = browser.storage;
-  const keys = await inTime((local as WithKeys).getKeys?.() ?? Promise.resolve(null));
-  if (keys === null) return inTime(local.get(null), ALL_WITHIN);
+  const keys = await inTime(twice(() => (local as WithKeys).getKeys?.() ?? Promise.resolve(null)));
+  if (keys === null)
+    return inTime(
+      twice(() => local.get(null)),
+      ALL_WITHIN,
+    );
   const read: Record<string, unknown> = {};
-  const ask = async (from: number): Promise<Record<string, unknown>> => (from < keys.length ? inTime(local.get(keys.slice(from, from + PART))) : {});
+  const ask = async (from: number): Promise<Record<string, unknown>> =>
+    from < keys.length ? inTime(twice(() => local.get(keys.slice(from, from + PART)))) : {};
   // The browser fetches the next part while this one is taken in.
   let next = ask(0);
   for (let done = 0; done < keys.length; done += PART) {
