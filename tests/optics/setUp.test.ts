@@ -42,6 +42,33 @@ describe('the steps', () => {
     });
   });
 
+  it('say where each stabiliser, switch and view is, and which reading may be entered', () => {
+    const body = (given: Partial<SetUpCase['body']>) => ({ ...plain, body: { ...plain.body, ...given } });
+    const stabilised = (inBody: boolean, inLens: boolean) =>
+      said({ ...body({ stabiliser: inBody }), lens: { ...plain.lens, stabiliser: inLens } }, 'stabiliser');
+    expect([stabilised(true, true), stabilised(false, true), stabilised(true, false)]).toEqual(
+      ['both', 'lens', 'body'].map((at) => ({ id: 'stabiliser', at })),
+    );
+    expect([true, false].map((liveView) => said(body({ liveView }), 'viewfinder'))).toEqual([
+      { id: 'viewfinder', leaves: 'live view' },
+      { id: 'viewfinder', leaves: 'nothing' },
+    ]);
+    expect(said(plain, 'critical focus')).toEqual({ id: 'critical focus', by: 'live view' });
+    expect(said(plain, 'hold focus')).toEqual({ id: 'hold focus', at: 'body' });
+    expect(said({ ...plain, converter: 1.4 }, 'converter')).toEqual({ id: 'converter', factor: 1.4 });
+    const reads = setUpWalk(plain).flatMap((one) => (one.reads === null ? [] : [[one.said.id, one.reads]]));
+    expect(reads).toEqual([
+      ['old value', 'old value'],
+      ['print', 'print'],
+      ['distance', 'distance'],
+      ['light', 'light'],
+      ['square', 'mirror'],
+      ['temperature', 'temperature'],
+      ['magnification', 'magnification'],
+      ['hold focus', 'live view'],
+    ]);
+  });
+
   it('with the practice camera there is nothing to set up', () => {
     expect(ids({ ...plain, practice: true })).toEqual(['practice']);
   });
@@ -66,6 +93,28 @@ describe('the steps', () => {
     expect(all({ squareBy: 'spot' })).toEqual(expect.arrayContaining(['laser', 'laser on the sensor', 'mirror', 'edges of the mirror']));
     expect(all({ lens: { ...plain.lens, heavy: true } })).toContain('heavy lens');
     expect(all({ lighting: 'warm lamp' }).join()).toMatch(/hot lamps,leads,lamps on the mains,warm light/);
+  });
+
+  it('and nowhere else: each at its step, by the lens, the light and the way to square', () => {
+    const at = (id: string, given: Partial<SetUpCase> = {}) =>
+      setUpWalk({ ...plain, ...given })
+        .find((one) => one.said.id === id)!
+        .cautions.map(({ is }) => is);
+    expect(at('old value')).toEqual(['manual', 'service']);
+    expect(at('tripod')).toEqual(['tripod', 'leads']);
+    expect(at('tripod', { lens: { ...plain.lens, heavy: true } })).toEqual(['heavy lens', 'tripod', 'leads']);
+    expect((['daylight', 'steady lamp', 'mains lamp', 'warm lamp'] as const).map((lighting) => at('light', { lighting }))).toEqual([
+      [],
+      ['hot lamps', 'leads'],
+      ['hot lamps', 'leads', 'lamps on the mains'],
+      ['hot lamps', 'leads', 'lamps on the mains', 'warm light'],
+    ]);
+    expect((['mirror', 'sides', 'spot'] as const).map((squareBy) => at('square', { squareBy }))).toEqual([
+      ['mirror', 'edges of the mirror'],
+      [],
+      ['laser', 'laser on the sensor', 'mirror', 'edges of the mirror'],
+    ]);
+    expect(['target', 'print', 'distance'].map((id) => at(id))).toEqual([[], [], []]);
   });
 });
 

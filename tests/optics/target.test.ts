@@ -58,6 +58,26 @@ describe('the size of the target', () => {
     expect(sheets(drawing, 'Letter', print.sheets.target)).toHaveLength(1);
   });
 
+  it('its bars are about ten pixels wide, at least five and 0.3 mm, and no field is larger than it must be', () => {
+    const sizes = (m: number, area: number, pitch = 0.006) => {
+      const { bars, index, bar, field, square, gap } = value(measured(m, area, pitch));
+      return [bars, index, ...[bar, field, square, gap].map((length) => Number(length.toFixed(3)))];
+    };
+    // At a fiftieth ten pixels of 0.006 mm see 3 mm, five 1.5 mm. Over 180 mm: 63 bars of 2.857 mm.
+    expect(sizes(1 / 50, 2.4)).toEqual([63, 206, 2.857, 180, 25.714, 4.286]);
+    // Over 37.5 mm 31 bars would be of 1.2 mm: the next of the series above 1.5 mm.
+    expect(sizes(1 / 50, 0.5)).toEqual([31, 148, 1.515, 46.96, 13.634, 2.272]);
+    // Life-sized, ten pixels are less than a printer can draw: of 31 bars of 0.484 mm and 63 of 0.238 mm, the former; white stays 1 mm wide.
+    expect(sizes(1, 10)).toEqual([31, 44, 0.486, 15.052, 4.37, 1]);
+    expect(value(measured(1 / 50, 2.4)).seen).toEqual({ width: SENSORS[0]!.width * 50, height: SENSORS[0]!.height * 50 });
+  });
+
+  it('a field of two and a half metres is still a wall', () => {
+    // The series has fields of 63 bars of 2,486 mm, and then of 2,514 mm.
+    expect(value(measured(1 / 700, 2486 / 1.5 / 700)).field).toBeCloseTo(2486.279, 3);
+    expect(fault(measured(1 / 700, 2487 / 1.5 / 700))).toEqual({ is: 'target too large' });
+  });
+
   it('a target larger than a wall is refused', () => {
     expect(fault(measured(1 / 2000))).toEqual({ is: 'target too large' });
   });

@@ -33,6 +33,23 @@ describe('a check of the value entered', () => {
     expect(check?.nearLessFar?.high).toBeCloseTo(20 + 2.776 * Math.sqrt(2 / 3), 2);
   });
 
+  test('of two shots thrown off the same way knows their scatter already', () => {
+    const two = (doubt: number) =>
+      checkEntered(
+        [3, 5].map((value) => ({ thrown: 'near', error: sure(value, doubt) })),
+        null,
+        DEPTH,
+      );
+    // Squares 1 + 1 by one degree of freedom; the quantile of Student's t is 12.706.
+    expect(two(0.1)?.repeatability).toBeCloseTo(Math.SQRT2, 9);
+    expect(two(0.1)?.bias.value).toBe(4);
+    expect(two(0.1)?.bias.high).toBeCloseTo(4 + 12.706 * Math.SQRT2 * Math.SQRT1_2, 2);
+    expect(two(2)?.repeatability).toBeCloseTo(2, 3);
+    expect(two(0.1)?.nearLessFar).toBeNull();
+    const one = checkEntered([{ thrown: 'far', error: sure(3, 0.5) }], null, DEPTH);
+    expect([one?.repeatability, one?.bias.low, one?.bias.high, one?.nearLessFar]).toEqual([expect.closeTo(0.5, 3), -Infinity, Infinity, null]);
+  });
+
   test('hardly ever confirms a value that is off by more than half the depth of field, however the shots scatter', () => {
     const random = seededRandom(11);
     let wrong = 0;

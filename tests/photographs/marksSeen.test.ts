@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { edgeBlur } from '../../src/photographs/edgeBlur.ts';
 import { homographyFrom, robustHomography, through, type PointPair } from '../../src/photographs/homography.ts';
-import { tellDots } from '../../src/photographs/markDots.ts';
+import { dotLights, tellDots } from '../../src/photographs/markDots.ts';
 import { normalBelow } from '../../src/photographs/normalCurve.ts';
 import { agrees, type Pattern } from '../../src/photographs/pattern.ts';
 import type { Plane } from '../../src/photographs/plane.ts';
@@ -205,4 +205,31 @@ describe('the blur of a short piece of an edge', () => {
     expect(found.blown).toBeLessThan(0.5);
     expect(edgeBlur(edge(1, 0, 0.865), piece)?.blown).toBe(0);
   });
+});
+
+test('dots lie between the mean of the black in the four corners of a mark and of the white on its four sides', () => {
+  // Ten pixels to a unit: half a side is 4.154 units. Dots of 1.35 units off the middle, here squares of two units.
+  const half = 41.54;
+  const seen = (ground: readonly [below: number, above: number, right: number, left: number], ink: readonly [number, number, number, number]) =>
+    painted(120, 120, (column, row) => {
+      const [x, y] = [column - 60, row - 60];
+      if (Math.max(Math.abs(x), Math.abs(y)) > half) return Math.abs(y) > Math.abs(x) ? ground[y > 0 ? 0 : 1] : ground[x > 0 ? 2 : 3];
+      const quarter = (y > 0 ? 2 : 0) + (x > 0 ? 1 : 0);
+      const onDot = Math.abs(Math.abs(x) - 13.5) < 10 && Math.abs(Math.abs(y) - 13.5) < 10;
+      return onDot ? [0.75, 0.05, 0.4, 0.19][quarter]! : ink[quarter]!;
+    });
+  const corners: Quad = [
+    { x: 60 - half, y: 60 - half },
+    { x: 60 + half, y: 60 - half },
+    { x: 60 + half, y: 60 + half },
+    { x: 60 - half, y: 60 + half },
+  ];
+  const shares = [1, 0, 0.5, 0.2].map((share) => expect.closeTo(share, 5));
+  expect(dotLights(seen([0.6, 0.7, 0.8, 0.9], [0.02, 0.04, 0.06, 0.08]), corners)).toEqual(shares);
+  // From another corner the same dots, each a quarter turn on.
+  expect(dotLights(seen([0.6, 0.7, 0.8, 0.9], [0.02, 0.04, 0.06, 0.08]), [corners[1], corners[2], corners[3], corners[0]])).toEqual(
+    [0, 0.2, 1, 0.5].map((share) => expect.closeTo(share, 5)),
+  );
+  const flat = (white: number) => dotLights(seen([white, white, white, white], [0.3, 0.3, 0.3, 0.3]), corners);
+  expect([flat(0.319), flat(0.321) !== null, flat(0.2)]).toEqual([null, true, null]);
 });

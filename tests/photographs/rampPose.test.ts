@@ -43,6 +43,7 @@ describe('a point of the ramp', () => {
     ['swung the other way', { swing: -3 }],
     ['rolled', { roll: 7 }],
     ['aside', { right: 150, down: -90 }],
+    ['swung and rolled far below the optical axis', { swing: 10, roll: 40, down: 600 }],
     ['all together', { lean: 1.5, swing: -2, roll: 3, right: -60, down: 40 }],
   ])('lies where it falls and as deep as it stands: %s', (_, pose) => {
     const { found, truth } = posed(pose);

@@ -23,7 +23,7 @@ export function importers(): Map<string, string[]> {
 }
 
 export function relatedTo(source: string, importedBy: ReadonlyMap<string, readonly string[]>, took: (test: string) => number): Related[] {
-  const weight = ({ test, distance }: Related): number => (1 + distance) * (1 + took(test));
+  const weight = ({ test, distance }: Related): number => (0.1 + distance) * (1 + took(test));
   const reached = new Map([[source, 0]]);
   for (const file of reached.keys()) for (const next of importedBy.get(file) ?? []) if (!reached.has(next)) reached.set(next, (reached.get(file) ?? 0) + 1);
   return [...reached]

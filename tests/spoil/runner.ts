@@ -43,7 +43,7 @@ const reporter: Reporter = {
     const errors = module.errors();
     if (errors.length > 0) failed ??= failureOf(module.relativeModuleId, 'while it was read', errors);
     const { duration, collectDuration, setupDuration } = module.diagnostic();
-    if (module.state() === 'passed') took[module.relativeModuleId] = Math.round(duration + collectDuration + setupDuration);
+    if (module.state() === 'passed' && performance.now() < until) took[module.relativeModuleId] = Math.round(duration + collectDuration + setupDuration);
   },
 };
 

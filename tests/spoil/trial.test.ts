@@ -16,6 +16,7 @@ if (place === undefined) throw new Error('no place');
 
 let root = '';
 beforeEach(() => {
+  ran = { [near.test]: 10, [far.test]: 10 };
   root = mkdtempSync(join(tmpdir(), 'spoil-test-'));
   mkdirSync(join(root, 'src'));
   writeFileSync(join(root, FILE), SOUND);
@@ -26,7 +27,8 @@ const near: Related = { test: 'tests/a.test.ts', distance: 0 };
 const far: Related = { test: 'tests/b.test.ts', distance: 3 };
 const fails = (by: Failure['by'], file = near.test): Failure => ({ by, file, test: 'less', said: 'no' });
 
-/** Answers in turn, and keeps what it was asked and what it found in the file. */
+/** Answers in turn, and keeps what it was asked and what it found in the file; `ran` by the first order, where nothing fails. */
+let ran: Record<string, number> = {};
 function runnerThat(...answers: readonly (Failure | null | 'hangs')[]): Running & { readonly asked: { tests: readonly string[]; text: string }[] } {
   const asked: { tests: readonly string[]; text: string }[] = [];
   return {
@@ -34,7 +36,7 @@ function runnerThat(...answers: readonly (Failure | null | 'hangs')[]): Running 
     async ask({ tests }) {
       asked.push({ tests, text: readFileSync(join(root, FILE), 'utf8') });
       const answer = answers[asked.length - 1] ?? null;
-      return answer === 'hangs' ? null : { failed: answer, took: {} };
+      return answer === 'hangs' ? null : { failed: answer, took: asked.length === 1 && answer === null ? ran : {} };
     },
     end() {},
   };
@@ -48,6 +50,20 @@ test('the tests see it spoiled, in their order, and it is mended', async () => {
   expect(await tried(place, [near, far], { root, runner, took: knownToPass() })).toMatchObject({ outcome: 'survived' });
   expect(runner.asked).toEqual([{ tests: [near.test, far.test], text: SPOILT }]);
   expect(readFileSync(join(root, FILE), 'utf8')).toBe(SOUND);
+});
+
+test('before it is said to survive, a near test that there was no time for is run', async () => {
+  ran = { [far.test]: 10 };
+  const runner = runnerThat(null, fails('assertion'));
+  expect(await tried(place, [far, near], { root, runner, took: knownToPass() })).toMatchObject({ outcome: 'assertion' });
+  expect(runner.asked).toEqual([
+    { tests: [far.test, near.test], text: SPOILT },
+    { tests: [near.test], text: SPOILT },
+  ]);
+  ran = { [near.test]: 10 };
+  const whole = runnerThat(null);
+  expect(await tried(place, [near, far], { root, runner: whole, took: knownToPass() })).toMatchObject({ outcome: 'survived' });
+  expect(whole.asked).toHaveLength(1);
 });
 
 test.each(['assertion', 'error', 'time'] as const)('how it was noticed is told: %s', async (by) => {

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import * as v from 'valibot';
-import { isOnScale, nearestOn, neighbour, USUAL_SCALE, valuesOf, writeSteps } from '../../src/sweep/scale.ts';
+import { halfRange, isOnScale, nearestOn, nearestWithin, neighbour, USUAL_SCALE, valuesOf, writeSteps } from '../../src/sweep/scale.ts';
 import { Scale } from '../../src/sweep/storedScale.ts';
 import { steps } from '../../src/units.ts';
 
@@ -22,6 +22,15 @@ test('a coarse scale has only its own values', () => {
 test('any number has a nearest value, and beyond a limit it is the limit', () => {
   expect(nearestOn(coarse, 7.6)).toBe(10);
   expect(nearestOn(coarse, -99)).toBe(-10);
+});
+
+test('both limits are on the scale, and half a step beyond them still means them', () => {
+  expect([-15, -10, 20, 25].map((value) => isOnScale(coarse, value))).toEqual([false, true, true, false]);
+  expect([-12.6, -12.5, 22.5, 22.6].map((value) => nearestWithin(coarse, value))).toEqual([null, -10, 20, null]);
+  expect([nearestOn(coarse, 99), nearestOn(coarse, 7.4)]).toEqual([20, 5]);
+  expect(neighbour(coarse, steps(-5), -1)).toBe(-10);
+  expect(neighbour(coarse, steps(-10), -1)).toBeNull();
+  expect([halfRange(coarse), halfRange(USUAL_SCALE)]).toEqual([3, 20]);
 });
 
 test('a limit has no neighbour beyond it', () => {

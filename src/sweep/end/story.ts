@@ -52,7 +52,7 @@ export function storiesOf(belief: Belief, holds: readonly Timed[]): Weighed[] {
   const { bands, before, whole } = oneBand(belief, holds, worthALook(belief, holds));
   const after = from(belief, bands, holds, 0);
   const misjudged = LENGTHS.flatMap((length) =>
-    Array.from({ length: Math.max(0, holds.length - length) }, (_, at) => at + 1).map((first): Told => {
+    Array.from({ length: holds.length - length }, (_, at) => at + 1).map((first): Told => {
       const spoilt = holds.slice(first, first + length).reduce((product, hold) => product * chanceIfMisjudged(hold), 1);
       const left = joined(belief, bands, before[first]!, after[first + length]!);
       return { story: { is: 'misjudged', from: first, to: first + length - 1 }, weights: left.map((weight) => spoilt * weight) };

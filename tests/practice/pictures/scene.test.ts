@@ -142,6 +142,31 @@ describe('a picture taken', () => {
     expect(beside({ motion: { x: 0, y: 6 } })).toEqual([false, false]);
   });
 
+  test('is sharp where what stands there is in focus, and the softer the farther it lies before or behind', () => {
+    // At f/0.2 a disc is 5 pixels for a millimetre. Turned by 45°, a pixel to the side is a tenth of a millimetre nearer or farther.
+    const lens = { ...LENS, aperture: 0.2 };
+    const edgeAcross = mountTarget(drawing(4, 2, rectangle(0, 1, 4, 1)));
+    const edgeDown = mountTarget(drawing(2, 2, rectangle(1, 0, 1, 2)));
+    const swung = (focusError: number, right = 0) =>
+      takePicture([edgeAcross], { ...SHOT, pose: { ...SQUARE, swing: 45, right }, lens: { ...lens, focusError } }, 1);
+    const leant = (focusError: number, down = 0) => takePicture([edgeDown], { ...SHOT, pose: { ...SQUARE, lean: 45, down }, lens: { ...lens, focusError } }, 1);
+    /** The middle of the columns, or rows, where the edge is as steep as anywhere. */
+    const sharpest = (steep: readonly number[]): number => {
+      const most = steep.flatMap((each, place) => (each === Math.max(...steep) ? [place + 0.5] : []));
+      return most.reduce((sum, place) => sum + place, 0) / most.length;
+    };
+    const across = (picture: { rgba: Uint8ClampedArray }) => Array.from({ length: 60 }, (_, x) => at(picture, x, 18) - at(picture, x, 21));
+    const down = (picture: { rgba: Uint8ClampedArray }) => Array.from({ length: 40 }, (_, y) => at(picture, 28, y) - at(picture, 31, y));
+    const found = [
+      ...[swung(0), swung(0.8), swung(-0.5, 1)].map((picture) => sharpest(across(picture))),
+      ...[leant(0), leant(0.3), leant(0, 0.5)].map((picture) => sharpest(down(picture))),
+    ];
+    [30, 38, 35, 20, 17, 25].forEach((place, one) => expect(Math.abs(found[one]! - place)).toBeLessThan(1.5));
+    const steep = across(swung(0));
+    expect([20, 24, 28].map((x) => steep[x]! < steep[x + 2]!)).toEqual([true, true, true]);
+    expect([32, 36, 40].map((x) => steep[x]! < steep[x - 2]!)).toEqual([true, true, true]);
+  });
+
   test('may show a part of the print alone, and is the same for a seed', () => {
     const aside = taken({ pose: { ...SQUARE, right: 4, down: 2 } });
     expect([at(aside, 45, 35), at(aside, 55, 35), at(aside, 30, 20), at(aside, 59, 39)]).toEqual([0.28, 0.72, 0.28, 0.72].map(code));

@@ -39,3 +39,13 @@ test('what was said to be unmoved is not doubted again', () => {
 test('too few holds tell no story', () => {
   expect(driftOf(belief, holdsOf([[0, 4], 0, 3, 5]), 0)).toBeNull();
 });
+
+test('a band that moved up is told as surely as one that moved down as far', () => {
+  const factor = (sign: 1 | -1) => {
+    const band = (low: number, high: number): [number, number] => (sign > 0 ? [low, high] : [-high, -low]);
+    const values = (...all: readonly number[]) => all.map((value) => sign * value);
+    return driftOf(belief, holdsOf([band(1, 5), ...values(0, 3, 6, 1, 5)], [band(3, 7), ...values(1, 7, 2, 3, 6)]), 0)?.bayesFactor;
+  };
+  expect(factor(1)).toBeGreaterThan(1);
+  expect(factor(-1)).toBeCloseTo(factor(1) ?? NaN, 6);
+});
