@@ -1,7 +1,7 @@
 // What does not fit at the bench, as data. The catalogue has a sentence for each that says what to do.
 import type { Millimetres } from '../units.ts';
 import type { MeasuredFrom } from './measuredFrom.ts';
-import type { DistanceUnit, Measure } from './writtenLength.ts';
+import type { DistanceUnit, WrittenMeasure } from './writtenLength.ts';
 
 /** Faults that need no more than their name: a schema's message may be one. */
 export const PLAIN_FAULTS = [
@@ -60,9 +60,9 @@ export type BenchFault =
   | { readonly is: PlainFault }
   | { readonly is: 'distance unread' | 'distance out of range'; readonly unit: DistanceUnit }
   /** The text can mean two that are both possible. */
-  | { readonly is: 'two lengths'; readonly text: string; readonly one: readonly Measure[]; readonly other: readonly Measure[] }
+  | { readonly is: 'two lengths'; readonly text: string; readonly one: readonly WrittenMeasure[]; readonly other: readonly WrittenMeasure[] }
   | { readonly is: 'two numbers'; readonly text: string; readonly one: number; readonly other: number }
-  | { readonly is: 'focal length in another unit'; readonly typed: readonly Measure[]; readonly meant: Millimetres }
+  | { readonly is: 'focal length in another unit'; readonly typed: readonly WrittenMeasure[]; readonly meant: Millimetres }
   | { readonly is: 'focal length in metres'; readonly typed: number; readonly meant: Millimetres }
   | { readonly is: 'nearer than its closest focus'; readonly wanted: Millimetres; readonly closest: Millimetres; readonly unit: DistanceUnit }
   | { readonly is: 'no focus so near'; readonly focalLength: Millimetres; readonly distance: Millimetres; readonly from: MeasuredFrom }

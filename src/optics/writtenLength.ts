@@ -9,14 +9,14 @@ export type LengthUnit = keyof typeof MILLIMETRES_IN;
 export type DistanceUnit = 'm' | 'ft';
 
 /** A number with its unit, as it is typed. */
-export interface Measure {
+export interface WrittenMeasure {
   readonly value: number;
   readonly unit: LengthUnit;
 }
 
 /** One way to read what was written: its parts, the largest unit first, and the millimetres of all. */
-export interface LengthRead extends Measure {
-  readonly parts: readonly Measure[];
+export interface LengthRead extends WrittenMeasure {
+  readonly parts: readonly WrittenMeasure[];
   readonly millimetres: number;
 }
 

@@ -1,6 +1,6 @@
 // Numbers, dates, lists and plurals as a language writes them. The only user of Intl, so that no sentence mixes the
 // browser's language with its own. Formatters are made when first wanted: making one takes longer than using it.
-import { inUnit, type DistanceUnit, type LengthUnit, type Measure } from '../optics/writtenLength.ts';
+import { inUnit, type DistanceUnit, type LengthUnit, type WrittenMeasure } from '../optics/writtenLength.ts';
 import type { Millimetres, Moment, Seconds } from '../units.ts';
 import { countryInUse } from './countryInUse.ts';
 
@@ -29,7 +29,7 @@ export interface Write {
   millimetres(length: Millimetres): string;
   /** As it would be typed so that it can mean nothing else: without thousands, and never with just three digits after a comma. */
   typed(value: number): string;
-  typedLength(parts: readonly Measure[]): string;
+  typedLength(parts: readonly WrittenMeasure[]): string;
   /** 2.5°. */
   degrees(angle: number, digits: number): string;
   /** "40 secs", "2 mins 5 secs", "1 hr 10 mins". */

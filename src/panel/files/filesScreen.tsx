@@ -10,7 +10,7 @@ import type { Library } from '../../logbook/library.ts';
 import { libraryIn } from '../session/libraryIn.ts';
 import { Empty } from '../empty/empty.ts';
 import { Heading } from '../parts/heading.tsx';
-import { HowFar } from '../parts/howFar.tsx';
+import { LongWork } from '../parts/longWork.tsx';
 import { useSurroundings } from '../useSession.ts';
 import { Copies } from './copies.tsx';
 import { Restore } from './restore.tsx';
@@ -40,7 +40,7 @@ export function FilesScreen() {
         <button type="button" class="chief" onClick={() => void write()}>
           {backup.write}
         </button>
-        {long.now && <HowFar said={howFar[long.now.what](long.now.share)} share={long.now.share} />}
+        {long.now && <LongWork said={howFar[long.now.what](long.now.share)} share={long.now.share} />}
         {said && <p role="alert">{said}</p>}
         <Restore />
       </section>

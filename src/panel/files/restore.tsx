@@ -8,7 +8,7 @@ import { words } from '../../words/catalogue.ts';
 import { run } from '../../words/run.ts';
 import { useLibrary } from '../logbook/useShelf.ts';
 import { ChooseFile } from '../parts/chooseFile.tsx';
-import { HowFar } from '../parts/howFar.tsx';
+import { LongWork } from '../parts/longWork.tsx';
 import type { Bringing } from '../session/session.ts';
 import { useSession } from '../useSession.ts';
 import { useHowFar, type Long } from './useHowFar.ts';
@@ -45,8 +45,8 @@ export function Restore() {
   return (
     <>
       <ChooseFile label={say.choose} hint={words('files').drop} accept="application/json,.json" onFile={(file) => void look(file)} />
-      {long.now && <HowFar said={howFar[long.now.what](long.now.share)} share={long.now.share} />}
-      {bringing !== null && <HowFar said={howFar.bringing(bringing)} share={bringing} />}
+      {long.now && <LongWork said={howFar[long.now.what](long.now.share)} share={long.now.share} />}
+      {bringing !== null && <LongWork said={howFar.bringing(bringing)} share={bringing} />}
       {said && <p role="alert">{said}</p>}
       {backup && plan && (
         <div class="stack">

@@ -1,6 +1,6 @@
 // How far something long on this screen is, and what it is; null while nothing long goes on, or it takes no time worth telling.
 import { useCallback, useMemo, useState } from 'preact/hooks';
-import { createProgress } from '../session/howFar.ts';
+import { createStages } from '../session/howFar.ts';
 import type { HowFar } from '../../stepwise.ts';
 import type { FilesWords } from '../../words/filesWords.ts';
 
@@ -13,7 +13,7 @@ export interface Long {
 }
 
 export function useHowFar(): Long {
-  const progress = useMemo(createProgress, []);
+  const progress = useMemo(createStages, []);
   const [what, setWhat] = useState<What | null>(null);
   const share = progress.share.value;
   const through = useCallback<Long['through']>(

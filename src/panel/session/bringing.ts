@@ -15,7 +15,7 @@ import { joinTaught } from '../../voice/ownWords/forgetting.ts';
 import type { OwnWords } from '../../voice/ownWords/take.ts';
 import { words } from '../../words/catalogue.ts';
 import type { Changes } from './changes.ts';
-import type { Progress } from './howFar.ts';
+import type { Stages } from './howFar.ts';
 import { keepInParts } from './inParts.ts';
 import type { Keeper } from './keeper.ts';
 import type { LibraryStore } from './library.ts';
@@ -26,7 +26,7 @@ interface World extends Pick<Ports, 'store' | 'snapshots' | 'alone' | 'now'> {
   readonly keeper: Keeper;
   readonly library: LibraryStore;
   readonly changes: Changes;
-  readonly bringing: Progress;
+  readonly bringing: Stages;
 }
 
 export const bring = (world: World, brought: Logbook, how: Bringing): Promise<Result> =>

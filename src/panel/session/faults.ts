@@ -14,7 +14,7 @@ const WANTED: Readonly<Record<string, FieldFault>> = {
 };
 
 /** Its sentence is drawn when it is read, in whatever language the screens are in by then. */
-export const faultOf = (field: string | null, sentence: () => string): Fault => ({
+export const drawnFault = (field: string | null, sentence: () => string): Fault => ({
   field,
   get sentence() {
     return sentence();
@@ -26,7 +26,7 @@ export function faultsIn(issues: readonly v.BaseIssue<unknown>[]): Fault[] {
   const faults = issues.map((issue): Fault => {
     const field = v.getDotPath(issue);
     const named = FIELD_FAULTS.find((one) => one === issue.message) ?? WANTED[field ?? ''] ?? 'does not fit';
-    return faultOf(field, () => words('kit').fault[named]);
+    return drawnFault(field, () => words('kit').fault[named]);
   });
   return faults.filter(({ field }, index) => faults.findIndex((one) => one.field === field) === index);
 }

@@ -3,7 +3,7 @@
 import { signal, type ReadonlySignal } from '@preact/signals';
 import type { HowFar } from '../../stepwise.ts';
 
-export interface Progress {
+export interface Stages {
   /** From 0 to 1; null while nothing long goes on. */
   readonly share: ReadonlySignal<number | null>;
   /** What one stage tells, which takes the whole from this share to that. */
@@ -14,7 +14,7 @@ export interface Progress {
 /** Items from which on it is told. */
 const MANY = 1000;
 
-export function createProgress(): Progress {
+export function createStages(): Stages {
   const share = signal<number | null>(null);
   return {
     share,

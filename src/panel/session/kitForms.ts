@@ -5,7 +5,7 @@ import { put, retire, type KitItem, type KitList } from '../../kit/change.ts';
 import { Body, Converter, Lens, newBody, newLens, Situation } from '../../kit/kit.ts';
 import type { Moment } from '../../units.ts';
 import { words } from '../../words/catalogue.ts';
-import { faultOf, faultsIn } from './faults.ts';
+import { drawnFault, faultsIn } from './faults.ts';
 import type { LibraryStore } from './library.ts';
 import { failed, got } from '../../result.ts';
 import type { BodyDraft, LensDraft, Saved, SituationDraft } from './session.ts';
@@ -33,7 +33,7 @@ export function createKitForms(library: Pick<LibraryStore, 'kit' | 'changeKit'>,
     const checked = v.safeParse(schema, item);
     if (!checked.success) return failed(faultsIn(checked.issues));
     const changed = put(kit.value, list, checked.output, seen, now());
-    if (!changed.ok) return failed([faultOf(null, () => words('kit').unsaved(changed.fault))]);
+    if (!changed.ok) return failed([drawnFault(null, () => words('kit').unsaved(changed.fault))]);
     changeKit(changed.value);
     return got(checked.output.id);
   }
@@ -42,7 +42,7 @@ export function createKitForms(library: Pick<LibraryStore, 'kit' | 'changeKit'>,
     putKit: (list, item, seen) => putKit(list, item.id === '' ? { ...item, id: newId() } : item, seen),
     retireKit(list, id, away) {
       const changed = retire(kit.value, list, id, away ? now() : null, now());
-      if (!changed.ok) return failed([faultOf(null, () => words('kit').unsaved(changed.fault))]);
+      if (!changed.ok) return failed([drawnFault(null, () => words('kit').unsaved(changed.fault))]);
       changeKit(changed.value);
       return got(id);
     },

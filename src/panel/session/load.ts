@@ -8,10 +8,10 @@ import { firstWords } from '../../words/first.ts';
 import { words } from '../../words/catalogue.ts';
 import type * as Copies from './copies.ts';
 import type { CopyWorld } from './copies.ts';
-import type { Progress } from './howFar.ts';
+import type { Stages } from './howFar.ts';
 
 /** What is stored, or null when it cannot be used and must not be touched. `reload` reads it all again. */
-export async function load(world: CopyWorld & { readonly reading: Progress }, reload: () => void): Promise<Contents | null> {
+export async function load(world: CopyWorld & { readonly reading: Stages }, reload: () => void): Promise<Contents | null> {
   const { store, troubles, reading } = world;
   const read = await store.read(reading.stage(0, READ));
   if (!read.ok) {

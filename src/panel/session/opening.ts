@@ -5,7 +5,7 @@ import { readWords } from '../../words/catalogue.ts';
 import { firstWords } from '../../words/first.ts';
 import type { Changes } from './changes.ts';
 import type * as DeskPart from './desk.ts';
-import type { Progress } from './howFar.ts';
+import type { Stages } from './howFar.ts';
 import type { Keeper } from './keeper.ts';
 import type { LibraryStore } from './library.ts';
 import type { Live } from './live.ts';
@@ -18,7 +18,7 @@ interface World extends Ports {
   readonly library: LibraryStore;
   readonly live: Live;
   readonly troubles: Mishaps;
-  readonly reading: Progress;
+  readonly reading: Stages;
   readonly changes: Changes;
   /** The part that knows what is stored is there, before anything is taken in. */
   readonly has: (part: typeof DeskPart) => void;

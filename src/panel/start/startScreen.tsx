@@ -4,7 +4,7 @@ import { useSurroundings } from '../useSession.ts';
 import { VoiceMark } from '../voice/mark.tsx';
 import { First } from './first.tsx';
 import { FirstFieldOfDraft } from './firstField.tsx';
-import { Reading } from './reading.tsx';
+import { StillReading } from './stillReading.tsx';
 import { useUpdated } from './useUpdated.ts';
 
 /** Read while what is stored is being read, with its look-up, so that what was typed by then is understood. */
@@ -27,7 +27,7 @@ export function StartScreen({ ready }: { readonly ready: boolean }) {
     <>
       <First go={way.go} beside={ready ? <VoiceMark /> : undefined} />
       {!ready && <FirstFieldOfDraft />}
-      {!ready && <Reading />}
+      {!ready && <StillReading />}
       {ready && sweep && <Unfinished sweep={sweep} />}
       {ready && !sweep && (
         <>

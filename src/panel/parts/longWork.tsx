@@ -1,7 +1,7 @@
 // How far something is that takes a while: its sentence, and a bar.
 import { useId } from 'preact/hooks';
 
-export function HowFar({ said, share }: { readonly said: string; readonly share: number }) {
+export function LongWork({ said, share }: { readonly said: string; readonly share: number }) {
   const id = useId();
   return (
     <div class="stack">
