@@ -48,9 +48,9 @@ test('a word is at least a syllable; a click, a key and a beep are none', () => 
 describe('by what is measured of it', () => {
   /** Quiet margins around frames of so many decibels, each shared out over the bands; there is no noise. */
   const stretch = (decibels: readonly number[], shares: readonly number[]): Stretch => {
-    const margin = Array.from({ length: MARGIN }, () => Float64Array.from(shares, () => 0));
-    const frames = [...margin, ...decibels.map((level) => Float64Array.from(shares, (share) => share * 10 ** (level / 10))), ...margin];
-    return { frames, noise: Float64Array.from(shares, () => 0), begins: 0, ends: frames.length };
+    const margin = Array.from({ length: MARGIN }, () => Float32Array.from(shares, () => 0));
+    const frames = [...margin, ...decibels.map((level) => Float32Array.from(shares, (share) => share * 10 ** (level / 10))), ...margin];
+    return { frames, noise: Float32Array.from(shares, () => 0), begins: 0, ends: frames.length };
   };
   const even = Array.from({ length: 20 }, () => 0.05);
 
@@ -64,7 +64,7 @@ describe('by what is measured of it', () => {
     ]);
     const noisy = stretch([0], [0.5, 0.4, 0.1]);
     // Less one and a half times the noise: 0.47, 0.37 and 0.07 of 0.91.
-    expect([isTone(noisy), isTone({ ...noisy, noise: Float64Array.of(0.02, 0.02, 0.02) })]).toEqual([false, true]);
+    expect([isTone(noisy), isTone({ ...noisy, noise: Float32Array.of(0.02, 0.02, 0.02) })]).toEqual([false, true]);
   });
 
   /** Loudness that goes up and down by so many decibels, slowly beside the mean of three frames: it scatters by as much. */
