@@ -64,7 +64,7 @@ export function createDesk(browser: BrowserName, count: (kill: Kill) => void): D
     return place;
   }
 
-  /** On a busy machine a browser may not come at once; one that never comes ends the bench. */
+  /** On a busy machine a browser may not come at once; one that never comes ends the bench, and its profile is left to be looked at. */
   async function arrive(work: Work, tries = 3): Promise<Arrived> {
     let place: Place | null = null;
     try {
@@ -74,7 +74,10 @@ export function createDesk(browser: BrowserName, count: (kill: Kill) => void): D
       return { place, beside, seat, before: await (beside ?? (seat as Seat)).evaluate(readKept) };
     } catch (error) {
       await place?.kill();
-      if (tries === 1) throw error;
+      if (tries === 1) {
+        profiles.delete(profile);
+        throw new Error(`After kill ${last?.kill ?? 'none'} ${browser} does not come any more on ${profile}.`, { cause: error });
+      }
       return arrive(work, tries - 1);
     }
   }
