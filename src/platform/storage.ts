@@ -36,7 +36,7 @@ let past: Promise<void> | null = null;
 const readyToWrite = (): Promise<void> => (past ??= hasLog() ? pastTornEnd(browser.storage.local, browser.storage.session) : Promise.resolve());
 
 /** Chromium's store is a log; Firefox's is a database that takes a torn write back by itself. */
-const hasLog = (): boolean => location.protocol === 'chrome-extension:';
+const hasLog = (): boolean => globalThis.location?.protocol === 'chrome-extension:';
 
 /** What is damaged behind a torn end fails the first reading, which throws it away: the second gives all the rest. */
 const twice = <Found>(read: () => Promise<Found>): Promise<Found> => read().catch(read);
