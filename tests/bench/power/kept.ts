@@ -21,7 +21,6 @@ export interface Kept {
 /** Runs in a page of the extension. A database that is not there yet is not made. */
 export async function readKept(): Promise<Kept> {
   const { local, sync } = ((globalThis as { browser?: typeof chrome }).browser ?? chrome).storage;
-  const there = new Set((await indexedDB.databases()).map(({ name }) => name));
   const [copies, words, pairs] = await Promise.all([all('sweepbook', 'snapshots'), all('sweepbook-words', 'own'), all('sweepbook-crops', 'pairs')]);
   const text = (value: unknown): string => (typeof value === 'string' ? value : '');
   return {
@@ -38,8 +37,8 @@ export async function readKept(): Promise<Kept> {
   };
 
   async function all(name: string, store: string): Promise<[unknown, unknown][]> {
-    if (!there.has(name)) return [];
-    const database = await answered(indexedDB.open(name));
+    const database = await opened(name);
+    if (!database) return [];
     try {
       if (!database.objectStoreNames.contains(store)) return [];
       const objects = database.transaction(store).objectStore(store);
@@ -48,6 +47,20 @@ export async function readKept(): Promise<Kept> {
     } finally {
       database.close();
     }
+  }
+
+  /** Null where there is none, or none that is finished: the list of all fails in Firefox where one was cut off while it was made. */
+  function opened(name: string): Promise<IDBDatabase | null> {
+    return new Promise((done, failed) => {
+      const asked = indexedDB.open(name);
+      let isNew = false;
+      asked.addEventListener('upgradeneeded', () => {
+        isNew = true;
+        asked.transaction?.abort();
+      });
+      asked.addEventListener('success', () => done(asked.result));
+      asked.addEventListener('error', () => (isNew ? done(null) : failed(asked.error ?? new Error('no answer'))));
+    });
   }
 
   function answered<Answer>(asked: IDBRequest<Answer>): Promise<Answer> {
