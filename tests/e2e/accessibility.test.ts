@@ -135,7 +135,7 @@ test('no screen of a logbook and kit of years has a fault', async () => {
   await says(page, 'Due again');
   await unfold(page);
   await look('logbook-full');
-  await page.locator('::-p-text(200 mm at 10 m)').click();
+  await page.locator('::-p-text(200\u00a0mm at 10\u00a0m)').click();
   await page.waitForSelector('[data-screen="situation"] .chart circle');
   await unfold(page);
   await look('situation-full');

@@ -93,7 +93,7 @@ test('kit, logbook, situation, record and files after years of use', async () =>
   await measure(walk, 'kit, from a photograph');
   await back(walk);
   await openThe(walk, 'Logbook');
-  await page.locator('::-p-text(200 mm at 10 m)').click();
+  await page.locator('::-p-text(200\u00a0mm at 10\u00a0m)').click();
   await untilScreen(walk, 'situation');
   await measure(walk, 'situation');
   await go(walk, 'Evidence');
@@ -199,7 +199,7 @@ test('photographs of a situation, before and after they are read', { timeout: 24
   const walk = await setOut(storedShop(Date.now()));
   const { seat } = walk;
   await openThe(walk, 'Logbook');
-  await walk.page.locator('::-p-text(200 mm at 10 m)').click();
+  await walk.page.locator('::-p-text(200\u00a0mm at 10\u00a0m)').click();
   await untilScreen(walk, 'situation');
   await go(walk, 'Check it with photographs');
   await untilScreen(walk, 'photographs');

@@ -84,6 +84,6 @@ test('a kit is typed in, a sweep is run by keys alone, and the logbook has it', 
   await click(page, 'Next lens');
   await click(page, 'Back');
   await click(page, 'Logbook');
-  await page.waitForFunction(() => document.querySelector('main')?.textContent?.includes('85 mm at 4.25 m'));
+  await page.waitForFunction(() => document.querySelector('main')?.textContent?.includes('85\u00a0mm at 4.25\u00a0m'));
   expect(await faults(page, 'wide-logbook')).toEqual([]);
 });

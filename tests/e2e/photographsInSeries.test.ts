@@ -68,7 +68,7 @@ test('Chromium: a bracket of corrections finds its centre beside the band’s, a
   await lookAtAllOf(page, 'bracket');
 });
 
-const shownOn = (page: Page): Promise<string> => page.evaluate(() => document.querySelector('main')?.textContent ?? '');
+const shownOn = (page: Page): Promise<string> => page.evaluate(() => (document.querySelector('main')?.textContent ?? '').replaceAll(/[\u00a0\u202f]/gu, ' '));
 
 test('a bracket that is kept is found wherever the logbook is, and nowhere once it is erased', { timeout: 300_000 }, async () => {
   const { chromium, page, seat } = await photographsOfSituation();

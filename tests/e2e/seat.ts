@@ -104,7 +104,7 @@ export async function tabTo(seat: Seat, name: string): Promise<void> {
       const element = document.activeElement;
       const named = element?.matches('summary') ? (element.querySelector('h2') ?? element) : element;
       const label = element instanceof HTMLInputElement ? element.labels?.[0]?.textContent : named?.textContent;
-      return (element?.getAttribute('aria-label') ?? label ?? '').trim();
+      return (element?.getAttribute('aria-label') ?? label ?? '').replaceAll(/[\u00a0\u202f]/gu, ' ').trim();
     });
     if (focused === name || focused.startsWith(`${name}: `)) return;
     passed.push(focused.slice(0, 40));

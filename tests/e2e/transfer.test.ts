@@ -59,4 +59,4 @@ test('a band past the limit is carried over to a centre beyond the scale, and it
   }
 });
 
-const shownOn = (page: Page): Promise<string> => page.evaluate(() => document.querySelector('main')?.textContent ?? '');
+const shownOn = (page: Page): Promise<string> => page.evaluate(() => (document.querySelector('main')?.textContent ?? '').replaceAll(/[\u00a0\u202f]/gu, ' '));

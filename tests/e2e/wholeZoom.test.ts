@@ -127,7 +127,7 @@ test('a whole zoom, told by keys from the bands of practice cameras, is picked u
   const paper = await chromium.openTab(`entering.html#of=${situation}`, { width: 700, height: 900 });
   await paper.waitForSelector('table');
   expect(await accessibilityFaults(paper)).toEqual([]);
-  expect(await paper.evaluate(() => document.body.textContent)).toMatch(/What it rests on.*24 mm at 1\.5 m: band from/s);
+  expect(await paper.evaluate(() => document.body.textContent)).toMatch(/What it rests on.*24\smm at 1\.5\sm: band from/s);
   const file = pictureFile('entering').replace(/png$/, 'pdf');
   await paper.pdf({ path: file, preferCSSPageSize: true });
   const [, across, down] = /\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/.exec(readFileSync(file, 'latin1')) ?? [];

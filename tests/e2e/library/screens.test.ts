@@ -94,7 +94,7 @@ test('the screens of a full logbook have no fault', async () => {
   await page.select('main details select', 'b');
   await page.waitForSelector('.glance svg[role="img"]');
   found.push(...(await faults(page, 'logbook-glance')));
-  await page.locator('::-p-text(200 mm at 10 m)').click();
+  await page.locator('::-p-text(200\u00a0mm at 10\u00a0m)').click();
   await page.waitForSelector('[data-screen="situation"] .chart circle');
   await unfold(page);
   found.push(...(await faults(page, 'situation-full')));

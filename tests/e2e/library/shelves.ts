@@ -26,7 +26,15 @@ export const click = (page: Page, name: string): Promise<void> => page.locator(`
 
 /** Waits until the panel says this. */
 export const says = async (page: Page, text: string): Promise<void> =>
-  void (await page.waitForFunction((wanted) => document.querySelector('main')?.textContent?.includes(wanted), {}, text));
+  void (await page.waitForFunction(
+    (wanted) =>
+      document
+        .querySelector('main')
+        ?.textContent?.replaceAll(/[\u00a0\u202f]/gu, ' ')
+        .includes(wanted),
+    {},
+    text,
+  ));
 
 export async function started(options: ChromiumOptions = {}): Promise<Chromium> {
   const chromium = await launchChromium(options);
