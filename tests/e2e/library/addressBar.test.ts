@@ -17,7 +17,7 @@ test('the address bar answers with the last value as one types, in words that ma
         typed.dispatch('85', (more) => done([first, ...more.map(({ description }) => description)]));
       }),
   );
-  expect(answers).toEqual(['+5  Orrin 85 &lt;b&gt;&amp; · Velde M1 · 85 mm · 4.25 m']);
+  expect(answers).toEqual(['+5  Orrin 85 &lt;b&gt;&amp; · Velde M1 · 85\u00a0mm · 4.25\u00a0m']);
 });
 
 test('the toolbar button is marked while a sweep is under way', async () => {

@@ -23,6 +23,6 @@ test('the list under the address bar shows the last value for what follows the k
   const sidebar = await firefox.openSidebar();
   await sidebar.evaluate((all) => browser.storage.local.set(all as Record<string, unknown>), stored);
   const window = await firefoxWindow(firefox.browser);
-  expect(await window.call(typeAndRead, 'sb 85', '+5')).toContainEqual(expect.stringContaining('+5  Orrin 85 f/1.8 · Velde M1 · 85 mm · 4.25 m'));
+  expect(await window.call(typeAndRead, 'sb 85', '+5')).toContainEqual(expect.stringContaining('+5  Orrin 85 f/1.8 · Velde M1 · 85\u00a0mm · 4.25\u00a0m'));
   expect(await window.call(typeAndRead, 'sb zzz', 'Nothing')).toContainEqual(expect.stringContaining('Nothing in the logbook fits. Try fewer letters.'));
 });
