@@ -37,46 +37,41 @@ async function sweepOn(seat: Seat, verdict: () => void, acknowledged: (holds: re
   }
 }
 
-test(
-  'killed at twenty random moments, it has every acknowledged hold after each restart, and the sweep goes on to its outcome',
-  { timeout: 300_000 },
-  async () => {
-    const profile = temporaryFolder();
-    onTestFinished(() => removeFolder(profile));
-    let acknowledged: readonly string[] = [];
+test('killed at twenty random moments, it has every acknowledged hold after each restart, and the sweep goes on to its outcome', async () => {
+  const profile = temporaryFolder();
+  onTestFinished(() => removeFolder(profile));
+  let acknowledged: readonly string[] = [];
 
-    for (const [cut, when] of moments(seededRandom(SEED)).entries()) {
-      const chromium = await launchChromium({ profile });
-      const seat = seatAt(await chromium.openPanel());
-      if (cut === 0) {
-        await shortenHolds(seat);
-        await beginWith(seat, { body: 'Velde M1', lens: 'Orrin 85 f/1.8', focalLength: '85' });
-      }
-      acknowledged = await stillThere(seat, acknowledged);
-      await new Promise<void>((cutNow) => {
-        const wait = (ms: number): void => void setTimeout(cutNow, ms);
-        if ('after' in when) wait(when.after);
-        // It ends when the browser is gone.
-        sweepOn(
-          seat,
-          () => 'afterVerdict' in when && wait(when.afterVerdict),
-          (holds) => (acknowledged = holds),
-        ).catch(() => undefined);
-      });
-      await chromium.kill();
-    }
-
+  for (const [cut, when] of moments(seededRandom(SEED)).entries()) {
     const chromium = await launchChromium({ profile });
-    onTestFinished(chromium.close);
     const seat = seatAt(await chromium.openPanel());
-    await stillThere(seat, acknowledged);
-    const { outcome, journal } = await finish(seat);
-    expect(outcome).toMatchObject({ found: 'band', low: -9, high: -3, chosen: -6 });
-    expect(journal.filter(({ did }) => did === 'opened')).toHaveLength(1);
-    expect(journal.filter(({ did }) => did === 'cut off').length).toBeGreaterThan(3);
-  },
-  240_000,
-);
+    if (cut === 0) {
+      await shortenHolds(seat);
+      await beginWith(seat, { body: 'Velde M1', lens: 'Orrin 85 f/1.8', focalLength: '85' });
+    }
+    acknowledged = await stillThere(seat, acknowledged);
+    await new Promise<void>((cutNow) => {
+      const wait = (ms: number): void => void setTimeout(cutNow, ms);
+      if ('after' in when) wait(when.after);
+      // It ends when the browser is gone.
+      sweepOn(
+        seat,
+        () => 'afterVerdict' in when && wait(when.afterVerdict),
+        (holds) => (acknowledged = holds),
+      ).catch(() => undefined);
+    });
+    await chromium.kill();
+  }
+
+  const chromium = await launchChromium({ profile });
+  onTestFinished(chromium.close);
+  const seat = seatAt(await chromium.openPanel());
+  await stillThere(seat, acknowledged);
+  const { outcome, journal } = await finish(seat);
+  expect(outcome).toMatchObject({ found: 'band', low: -9, high: -3, chosen: -6 });
+  expect(journal.filter(({ did }) => did === 'opened')).toHaveLength(1);
+  expect(journal.filter(({ did }) => did === 'cut off').length).toBeGreaterThan(3);
+}, 240_000);
 
 /** Every acknowledged hold, and at most the one that was being told when the power went. */
 async function stillThere(seat: Seat, acknowledged: readonly string[]): Promise<readonly string[]> {
