@@ -88,10 +88,14 @@ async function finish(seat: Seat): Promise<LogRecord> {
   const { holds } = await look(seat);
   await press(seat, 'a');
   expect(await untilFound(seat)).toBe(-6);
-  const records = await seat.evaluate(async () => {
-    const stored = Object.entries(await chrome.storage.local.get(null));
-    return stored.flatMap(([key, value]) => (key.startsWith('record:') ? [value as LogRecord] : []));
-  });
+  const kept = (): Promise<LogRecord[]> =>
+    seat.evaluate(async () => {
+      const stored = Object.entries(await chrome.storage.local.get(null));
+      return stored.flatMap(([key, value]) => (key.startsWith('record:') ? [value as LogRecord] : []));
+    });
+  // The result is drawn while its record is being written.
+  await expect.poll(kept, { timeout: 10_000 }).not.toEqual([]);
+  const records = await kept();
   const [record] = records;
   expect(records.map(({ outcome }) => outcome.tally.holds)).toEqual([holds.length]);
   return record!;
