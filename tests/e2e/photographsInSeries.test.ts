@@ -12,6 +12,7 @@ import { kept } from './library/shelves.ts';
 import { giveShots, lookAtAllOf, photographsOfSituation, situationPage } from './photographsSeat.ts';
 import { giveBytes } from './pictureFiles.ts';
 import { pngFile } from '../pngPixels.ts';
+import { shownOn } from './screens.ts';
 import { choose, until, untilText } from './seat.ts';
 import { removeFolder, temporaryFolder } from './temporary.ts';
 
@@ -67,8 +68,6 @@ test('Chromium: a bracket of corrections finds its centre beside the band’s, a
   await choose(seat, 'Each picture');
   await lookAtAllOf(page, 'bracket');
 });
-
-const shownOn = (page: Page): Promise<string> => page.evaluate(() => (document.querySelector('main')?.textContent ?? '').replaceAll(/[\u00a0\u202f]/gu, ' '));
 
 test('a bracket that is kept is found wherever the logbook is, and nowhere once it is erased', { timeout: 300_000 }, async () => {
   const { chromium, page, seat } = await photographsOfSituation();

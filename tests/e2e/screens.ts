@@ -60,3 +60,7 @@ export const openRoom = (page: Page, room: number): Promise<boolean> =>
     },
     room,
   );
+
+/** What stands on it, with plain blanks. */
+export const shownOn = (page: Page): Promise<string> =>
+  page.evaluate(() => (document.querySelector('main')?.textContent ?? '').replaceAll(/[\u00a0\u202f]/gu, ' '));

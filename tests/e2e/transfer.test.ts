@@ -1,6 +1,5 @@
 // A band that runs past the scale, in the real side panel: offered, its width measured with the focus set aside, the
 // centre carried over, and the page for the workshop; no screen of it has a fault.
-import type { Page } from 'puppeteer-core';
 import { expect, onTestFinished, test } from 'vitest';
 import { shiftInside } from '../../src/practice/cameras.ts';
 import { USUAL_SCALE } from '../../src/sweep/scale.ts';
@@ -8,7 +7,7 @@ import { replay } from '../../src/sweep/transition.ts';
 import { ranWith } from '../sweep/noiseFree.ts';
 import { launchChromium } from './chromium.ts';
 import { faults } from './faults.ts';
-import { pictureFile } from './screens.ts';
+import { pictureFile, shownOn } from './screens.ts';
 import { choose, press, seatAt, untilPhase, untilText } from './seat.ts';
 import { keys, steadyEye, sweep } from './sweeping.ts';
 import { practiceBand, practiceSweep, putUnderWay } from './underWay.ts';
@@ -58,5 +57,3 @@ test('a band past the limit is carried over to a centre beyond the scale, and it
     expect(pdf.match(/\/Type \/Page\b/g)).toHaveLength(1);
   }
 });
-
-const shownOn = (page: Page): Promise<string> => page.evaluate(() => (document.querySelector('main')?.textContent ?? '').replaceAll(/[\u00a0\u202f]/gu, ' '));

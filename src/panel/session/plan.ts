@@ -24,7 +24,7 @@ import { startFor } from './startFor.ts';
 
 type Known = Pick<LibraryStore, 'kit' | 'records' | 'byHand' | 'entries' | 'settings'>;
 
-/** As they are stored; on the screen they are those of its language (`words/subjects.ts`). */
+/** As they are stored; on the screen they are those of its language (`panel/words/namedNow.ts`). */
 function practiceNames(): Record<'body' | 'lens', string> {
   const { body, lens } = words('session').practice;
   return { body: asSpoken(body), lens: asSpoken(lens) };
