@@ -1,13 +1,13 @@
 // Runs every check, each even if one before it failed, and closes with a line that sums them.
 import { spawnSync } from 'node:child_process';
-import { readFileSync, rmSync } from 'node:fs';
+import { rmSync } from 'node:fs';
 import { allInTurn } from './e2e/inTurn.ts';
 import { ALL } from './programs/programs.ts';
 import { makeReady } from './programs/ready.ts';
+import { counted } from './testReport.ts';
 
-type Count = { passed: number; failed: number };
+type Count = { passed: number; failed: number; failures?: readonly string[] };
 type Stage = { name: string; run: () => Count | Promise<Count> };
-type VitestReport = { numPassedTests: number; numTotalTests: number };
 
 const stages: Stage[] = [
   { name: 'browsers and sound', run: programs },
@@ -19,7 +19,7 @@ const stages: Stage[] = [
   command('size', 'npm', 'run', 'size'),
   command('add-on lint', 'npm', 'run', 'lint:addon'),
   vitest('unit tests', 'vitest.config.ts'),
-  { name: 'end-to-end tests', run: () => allInTurn().then(({ passed, all }) => ({ passed, failed: all - passed })) },
+  { name: 'end-to-end tests', run: () => allInTurn().then(({ passed, all, failures }) => ({ passed, failed: all - passed, failures })) },
 ];
 
 /** First, so that nothing that tests ever installs anything. */
@@ -47,23 +47,14 @@ function vitest(name: string, config: string): Stage {
       rmSync(file, { force: true });
       const args = ['run', '--config', config, '--reporter=default', '--reporter=json', `--outputFile.json=${file}`];
       const green = succeeds('node_modules/.bin/vitest', args);
-      const { passed, failed } = read(file);
-      return { passed, failed: green ? failed : Math.max(1, failed) };
+      const { passed, all, failures } = counted(file);
+      return { passed, failed: green ? all - passed : Math.max(1, all - passed), failures };
     },
   };
 }
 
 function succeeds(program: string, args: readonly string[]): boolean {
   return spawnSync(program, args, { stdio: ['ignore', 'inherit', 'inherit'] }).status === 0;
-}
-
-function read(file: string): Count {
-  try {
-    const report = JSON.parse(readFileSync(file, 'utf8')) as VitestReport;
-    return { passed: report.numPassedTests, failed: report.numTotalTests - report.numPassedTests };
-  } catch {
-    return { passed: 0, failed: 1 };
-  }
 }
 
 const counts: (Count & { name: string })[] = [];
@@ -79,5 +70,6 @@ const passed = counts.reduce((sum, count) => sum + count.passed, 0);
 const failed = counts.reduce((sum, count) => sum + count.failed, 0);
 console.log('');
 for (const count of counts) console.log(`${count.failed === 0 ? 'ok    ' : 'FAILED'} ${count.name}`);
+for (const failure of counts.flatMap(({ failures = [] }) => failures)) console.log(`FAILED ${failure}`);
 console.log(`${passed} passed, ${failed} failed`);
 process.exitCode = failed === 0 ? 0 : 1;

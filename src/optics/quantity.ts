@@ -46,9 +46,3 @@ export function readCount(text: string): number | null {
   const digits = halfWidth(text);
   return thousandsPointed(digits) ?? numbersIn(digits).at(-1) ?? null;
 }
-
-/** At most so many decimals, without idle zeros, and a true minus. */
-export function writeNumber(value: number, decimals: number): string {
-  const text = String(Number(value.toFixed(decimals)));
-  return text === '-0' ? '0' : text.replace('-', '\u2212');
-}

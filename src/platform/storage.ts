@@ -13,6 +13,9 @@ const PART = 250;
 /** Where a browser cannot read in parts, all of it. */
 const ALL_WITHIN = 120_000;
 
+/** Keys that begin so are no part of the logbook: the words a person taught (`takes.ts`). */
+export const WORDS = 'words:';
+
 /** `why`: what the browser says of it; null where it has not answered in time. */
 export interface StoreFault {
   readonly is: 'not read' | 'not written';
@@ -20,14 +23,14 @@ export interface StoreFault {
 }
 
 export interface Store {
-  /** Everything, as it lies there when it has been read; `tell` is told how far that is. */
+  /** All of the logbook, as it lies there when it has been read; `tell` is told how far that is. */
   read(tell?: (far: HowFar) => void): Promise<Result<Record<string, unknown>, StoreFault>>;
   /** What lies under these keys. */
   readSome(keys: readonly string[]): Promise<Result<Record<string, unknown>, StoreFault>>;
   /** Writes all entries or reports why not. */
   write(entries: Readonly<Record<string, unknown>>): Promise<Result<undefined, StoreFault>>;
   remove(keys: readonly string[]): Promise<Result<undefined, StoreFault>>;
-  /** Tells what any window of the extension has changed, this one included; `undefined` stands for removed. */
+  /** Tells what any window of the extension has changed in the logbook, this one included; `undefined` stands for removed. */
   onChange(listener: (changes: Readonly<Record<string, unknown>>) => void): void;
 }
 
@@ -54,8 +57,7 @@ export const store: Store = {
         if (value === undefined) delete read[key];
         else read[key] = value;
       }
-      delete read[FILLER];
-      return got(read);
+      return got(ofLogbook(Object.entries(read)));
     } catch (error) {
       return failed({ is: 'not read', why: reasonOf(error) });
     } finally {
@@ -72,29 +74,46 @@ export const store: Store = {
   write: (entries) => attempted(Object.keys(entries).length, () => readyToWrite().then(() => browser.storage.local.set({ ...entries }))),
   remove: (keys) => attempted(keys.length, () => readyToWrite().then(() => browser.storage.local.remove([...keys]))),
   onChange(listener) {
-    browser.storage.local.onChanged.addListener((changes) =>
-      listener(Object.fromEntries(Object.entries(changes).map(([key, { newValue }]) => [key, newValue]))),
-    );
+    browser.storage.local.onChanged.addListener((changes) => {
+      const changed = ofLogbook(Object.entries(changes).map(([key, { newValue }]) => [key, newValue]));
+      if (Object.keys(changed).length > 0) listener(changed);
+    });
   },
 };
+
+const isOfLogbook = (key: string): boolean => key !== FILLER && !key.startsWith(WORDS);
+const ofLogbook = (entries: readonly (readonly [string, unknown])[]): Record<string, unknown> =>
+  Object.fromEntries(entries.filter(([key]) => isOfLogbook(key)));
 
 /** Not all browsers give the keys without what lies under them. */
 interface WithKeys {
   readonly getKeys?: () => Promise<string[]>;
 }
 
+/** The keys that begin so, whether of the logbook or not. */
+export async function keysUnder(prefix: string): Promise<Result<readonly string[], StoreFault>> {
+  try {
+    const keys = (await givenKeys()) ?? Object.keys(await everything());
+    return got(keys.filter((key) => key.startsWith(prefix)));
+  } catch (error) {
+    return failed({ is: 'not read', why: reasonOf(error) });
+  }
+}
+
+const givenKeys = (): Promise<string[] | null> => inTime(twice(() => (browser.storage.local as WithKeys).getKeys?.() ?? Promise.resolve(null)));
+const everything = (): Promise<Record<string, unknown>> =>
+  inTime(
+    twice(() => browser.storage.local.get(null)),
+    ALL_WITHIN,
+  );
+
 /** In parts: thousands of records at once would let nothing else happen for seconds. */
 async function inParts(tell: (far: HowFar) => void): Promise<Record<string, unknown>> {
-  const { local } = browser.storage;
-  const keys = await inTime(twice(() => (local as WithKeys).getKeys?.() ?? Promise.resolve(null)));
-  if (keys === null)
-    return inTime(
-      twice(() => local.get(null)),
-      ALL_WITHIN,
-    );
+  const keys = (await givenKeys())?.filter(isOfLogbook);
+  if (!keys) return everything();
   const read: Record<string, unknown> = {};
   const ask = async (from: number): Promise<Record<string, unknown>> =>
-    from < keys.length ? inTime(twice(() => local.get(keys.slice(from, from + PART)))) : {};
+    from < keys.length ? inTime(twice(() => browser.storage.local.get(keys.slice(from, from + PART)))) : {};
   // The browser fetches the next part while this one is taken in.
   let next = ask(0);
   for (let done = 0; done < keys.length; done += PART) {

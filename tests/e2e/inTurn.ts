@@ -1,15 +1,11 @@
 // The end-to-end tests in turn: what is spoken takes its real time and little of the computer, so the tours are taken beside it, in what it
 // leaves over; then the rest.
 import { spawn } from 'node:child_process';
-import { readFileSync, rmSync } from 'node:fs';
+import { rmSync } from 'node:fs';
 import { setPriority } from 'node:os';
+import { type Counted, counted } from '../testReport.ts';
 
-interface Count {
-  readonly passed: number;
-  readonly all: number;
-}
-
-interface Run extends Count {
+interface Run extends Counted {
   readonly green: boolean;
 }
 
@@ -18,13 +14,14 @@ export const CONFIG = ['run', '-c', 'vitest.e2e.config.ts'];
 const BEHIND = 10;
 
 /** Every run is taken, whatever becomes of the one before. */
-export async function allInTurn(): Promise<Count> {
+export async function allInTurn(): Promise<Counted> {
   const [spoken, tours] = await Promise.all([run('spoken'), run('tours', true)]);
   const runs = [spoken, tours, await run('timed'), await run('seen')];
   return {
     passed: runs.reduce((sum, { passed }) => sum + passed, 0),
     // One that ended badly has failed, whatever it counted.
     all: runs.reduce((sum, { green, passed, all }) => sum + (green ? all : Math.max(passed + 1, all)), 0),
+    failures: runs.flatMap(({ failures }) => failures),
   };
 }
 
@@ -40,13 +37,4 @@ async function run(project: string, aside = false): Promise<Run> {
   const status = await new Promise((over) => child.on('close', over).on('error', () => over(1)));
   process.stdout.write(Buffer.concat(said));
   return { green: status === 0, ...counted(file) };
-}
-
-function counted(file: string): Count {
-  try {
-    const { numPassedTests, numTotalTests } = JSON.parse(readFileSync(file, 'utf8')) as { numPassedTests: number; numTotalTests: number };
-    return { passed: numPassedTests, all: numTotalTests };
-  } catch {
-    return { passed: 0, all: 1 };
-  }
 }

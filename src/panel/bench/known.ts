@@ -2,7 +2,7 @@
 import type { Body, Converter, Lens } from '../../kit/kit.ts';
 import { widestAt, zooms } from '../../kit/lens.ts';
 import { partsOf } from '../../kit/told.ts';
-import { writeNumber } from '../../optics/quantity.ts';
+import { numberTyped } from '../words/numberTyped.ts';
 import { writeSensor } from '../../optics/sensor.ts';
 import type { Session } from '../session/session.ts';
 import type { Draft } from '../start/draft.ts';
@@ -25,8 +25,8 @@ export function knownOf(session: Session, draft: Draft, focalLength: Millimetres
   return {
     worth: body && lens && measuredWorth(kit.value, proofs.value, { body, lens, converter, focalLength }),
     entries: {
-      ...(widest !== null && { aperture: entryOf('aperture', writeNumber(widest, 1), 'm') }),
-      ...(converter && { converter: entryOf('converter', writeNumber(converter.factor, 2), 'm') }),
+      ...(widest !== null && { aperture: entryOf('aperture', numberTyped(widest, 1), 'm') }),
+      ...(converter && { converter: entryOf('converter', numberTyped(converter.factor, 2), 'm') }),
     },
     values: lens && lens.closest !== null ? { closest: lens.closest } : {},
     picks: body?.sensor ? { sensor: writeSensor(body.sensor) } : {},

@@ -9,12 +9,13 @@ import { readDistance } from '../../optics/length.ts';
 import { FrontShare } from '../../optics/placement.ts';
 import { SCALE } from '../../optics/print/target.ts';
 import { readLikely, readWithin } from '../../optics/meantNumber.ts';
-import { Ev, readCount, writeNumber, type FNumber } from '../../optics/quantity.ts';
+import { Ev, readCount, type FNumber } from '../../optics/quantity.ts';
 import { CircleOfConfusion } from '../../optics/sensor.ts';
 import { StepWorth } from '../../optics/stepWorth.ts';
 import { inUnit, type DistanceUnit } from '../../optics/writtenLength.ts';
 import { failed, got, type Result } from '../../result.ts';
 import type { Millimetres, Seconds } from '../../units.ts';
+import { numberTyped } from '../words/numberTyped.ts';
 
 export interface BenchValues {
   readonly distance: Millimetres;
@@ -116,7 +117,7 @@ export const IN_UNIT = ['distance', 'closest'] as const satisfies readonly Quant
 
 /** A value that nobody typed, as its field would have it typed. */
 export function writtenFor(name: Quantity, value: number, unit: DistanceUnit): string {
-  if (!IN_UNIT.some((one) => one === name)) return writeNumber(value, 3);
+  if (!IN_UNIT.some((one) => one === name)) return numberTyped(value, 3);
   const inTheUnit = inUnit(value, unit);
-  return `${writeNumber(inTheUnit, inTheUnit < 10 ? 2 : inTheUnit < 100 ? 1 : 0)} ${unit}`;
+  return `${numberTyped(inTheUnit, inTheUnit < 10 ? 2 : inTheUnit < 100 ? 1 : 0)} ${unit}`;
 }

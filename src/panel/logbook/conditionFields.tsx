@@ -6,6 +6,7 @@ import type { Moment } from '../../units.ts';
 import { Field } from '../parts/field.tsx';
 import { words } from '../../words/catalogue.ts';
 import { failed, got, type Result } from '../../result.ts';
+import { numberTyped } from '../words/numberTyped.ts';
 import { typedNumber } from '../words/typedNumber.ts';
 
 export interface Circumstances {
@@ -26,7 +27,7 @@ export const circumstancesOf = (conditions: Conditions | null, now: Moment): Cir
   note: conditions?.note ?? '',
 });
 
-const written = (value: number | null | undefined): string => (typeof value === 'number' ? String(value).replace('-', '\u2212') : '');
+const written = (value: number | null | undefined): string => (typeof value === 'number' ? numberTyped(value) : '');
 
 interface Props {
   readonly typed: Circumstances;

@@ -4,11 +4,11 @@ import { signal, type ReadonlySignal } from '@preact/signals';
 import type { LogRecord } from '../../logbook/record.ts';
 import { checkPrint, TRUE_SIZE, type PrintFactor } from '../../optics/print/printCheck.ts';
 import { SCALE } from '../../optics/print/target.ts';
-import { writeNumber } from '../../optics/quantity.ts';
 import { benchFrom } from '../../optics/setUp/reading.ts';
 import { millimetres, type Millimetres } from '../../units.ts';
 import { words } from '../../words/catalogue.ts';
 import { Field } from '../parts/field.tsx';
+import { numberTyped } from '../words/numberTyped.ts';
 import { typedNumber } from '../words/typedNumber.ts';
 
 export interface PrintedScale {
@@ -22,7 +22,7 @@ export interface PrintedScale {
 
 /** `known`: what the scale measured before; null where it was not measured. */
 export function newPrintedScale(known: Millimetres | null): PrintedScale {
-  const typed = signal(known === null ? '' : writeNumber(known, 1));
+  const typed = signal(known === null ? '' : numberTyped(known, 1));
   const fits = signal(true);
   let factor = known === null ? TRUE_SIZE : (factorTyped(typed.peek()) ?? TRUE_SIZE);
   return {

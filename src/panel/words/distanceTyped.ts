@@ -2,9 +2,10 @@
 import { inUnit, type DistanceUnit } from '../../optics/writtenLength.ts';
 import type { Millimetres } from '../../units.ts';
 import { countryInUse } from '../../words/countryInUse.ts';
+import { numberTyped } from './numberTyped.ts';
 
 /** 4250 mm is "4.25": to the hundredth below ten, to the tenth above. Feet are finer, so that they come near to what is meant in metres. */
 export function distanceTyped(length: Millimetres, unit: DistanceUnit = countryInUse.value.unit): string {
   const value = inUnit(length, unit);
-  return String(Number(value.toFixed(unit === 'm' && value >= 10 ? 1 : 2)));
+  return numberTyped(value, unit === 'm' && value >= 10 ? 1 : 2);
 }

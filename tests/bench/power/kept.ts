@@ -23,8 +23,10 @@ export async function readKept(): Promise<Kept> {
   const { local, sync } = ((globalThis as { browser?: typeof chrome }).browser ?? chrome).storage;
   const [copies, words, pairs] = await Promise.all([all('sweepbook', 'snapshots'), all('sweepbook-words', 'own'), all('sweepbook-crops', 'pairs')]);
   const text = (value: unknown): string => (typeof value === 'string' ? value : '');
+  const lying = await local.get(null);
+  const inPlace = Object.entries(lying).filter(([key]) => key.startsWith('words:'));
   return {
-    local: await local.get(null),
+    local: lying,
     synced: await sync.get(null),
     copies: copies
       .map(([at, copy]) => {
@@ -32,7 +34,7 @@ export async function readKept(): Promise<Kept> {
         return { at: Number(at), why, keys: Object.keys(stored) };
       })
       .sort((a, b) => b.at - a.at),
-    taught: words.flatMap(([, own]) => (own as { takes: { word: string }[] }).takes.map(({ word }) => word)),
+    taught: (inPlace.length > 0 ? inPlace : words).flatMap(([, own]) => (own as { takes: { word: string }[] }).takes.map(({ word }) => word)),
     crops: pairs.flatMap(([name, pair]) => (Object.values(pair as object).some((crop) => crop instanceof Blob && crop.size > 0) ? [text(name)] : [])),
   };
 
