@@ -13,7 +13,7 @@ const { atOnce, onDemand, listening, languages } = JSON.parse(readFileSync('dist
 // hence 280. Five areas of the pages in tabs, which the panel never reads, came into the catalogue with the languages, and a room of the settings
 // for them: 285. Tables parted by commas or semicolons, and what is told of a stray quote: 286. What Sweepbook is, the report of a fault, the
 // reminder of a backup and the page after the install: 291. A large logbook read, written and brought in part by part, and put back where that was
-// broken off: 294. Nothing called saved before it is on disk, and what is told drawn anew in a language that is changed to: 296. What reads a picture is none of the panel's script: the worker loads it when the first is brought in. Nor is the practice
+// broken off: 294. Nothing called saved before it is on disk, and what is told drawn anew in a language that is changed to: 296. Taught words in two places: 297. What reads a picture is none of the panel's script: the worker loads it when the first is brought in. Nor is the practice
 // camera that takes one, which whoever practises loads.
 // What is reckoned for every pixel is written out, which reads a picture in two thirds of the time for 0.2 kB: hence 28.5.
 // The background answers the address bar in every language, and the browser lets it read nothing on demand: 42, of
@@ -30,7 +30,7 @@ const ofLanguage = (language, { words, heard, firstSweep }) => [
 
 export default [
   { name: 'panel, script loaded at once', path: atOnce, gzip: true, limit: '40 kB' },
-  { name: 'panel, all its script', path: [...atOnce, ...onDemand, ...languages.en.words], gzip: true, limit: '296 kB' },
+  { name: 'panel, all its script', path: [...atOnce, ...onDemand, ...languages.en.words], gzip: true, limit: '297 kB' },
   { name: 'panel, what listening adds', path: [...listening, ...languages.en.heard, 'dist/chromium/sampler.js'], gzip: true, limit: '64 kB' },
   ...Object.entries(languages).flatMap(([language, parts]) => (language === 'en' ? [] : ofLanguage(language, parts))),
   { name: 'what reads pictures', path: 'dist/chromium/pictureWorker.js', gzip: true, limit: '28.5 kB' },
