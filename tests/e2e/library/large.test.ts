@@ -3,7 +3,7 @@
 import type { Page } from 'puppeteer-core';
 import { expect, onTestFinished, test } from 'vitest';
 import { sweepRecord, T0 } from '../../logbook/libraryWith.ts';
-import { launchChromium } from '../chromium.ts';
+import { launchChromium, type Chromium } from '../chromium.ts';
 import { removeFolder, temporaryFolder } from '../temporary.ts';
 import { click, giveFile, kept, library, put, says, stored, storedAgain } from './shelves.ts';
 
@@ -14,18 +14,16 @@ const BACKUP = JSON.stringify({
   library: { ...library, records: Array.from({ length: MANY }, (_, index) => sweepRecord(`new-${index}`, T0 + index, 1, 5)) },
 });
 
-/** Notes from now on what the panel told of how far something is. */
-const watchBars = (page: Page): Promise<void> =>
-  page.evaluate(() => {
-    const told: string[] = [];
-    Object.assign(globalThis, { told });
-    const main = document.querySelector('main');
-    const look = (): void => {
-      const said = main?.querySelector('label:has(+ progress)')?.textContent ?? '';
-      if (said !== '' && said !== told.at(-1)) told.push(said);
-    };
-    if (main) new MutationObserver(look).observe(main, { subtree: true, childList: true, characterData: true });
-  });
+/** Runs in the panel: notes from now on what it tells of how far something is. */
+function noteBars(): void {
+  const told: string[] = [];
+  Object.assign(globalThis, { told });
+  const look = (): void => {
+    const said = document.querySelector('main label:has(+ progress)')?.textContent ?? '';
+    if (said !== '' && said !== told.at(-1)) told.push(said);
+  };
+  new MutationObserver(look).observe(document, { subtree: true, childList: true, characterData: true });
+}
 
 const toldIn = (page: Page): Promise<string[]> => page.evaluate(() => (globalThis as unknown as { told: string[] }).told);
 
@@ -41,6 +39,8 @@ async function toFiles(page: Page): Promise<void> {
   await click(page, 'Backup and tables');
 }
 
+const arrivedIn = ({ worker }: Chromium): Promise<number> =>
+  worker.evaluate(async () => (await chrome.storage.local.getKeys()).filter((key) => key.startsWith('record:new-')).length);
 const written = async (all: Promise<Record<string, unknown>>): Promise<number> => Object.keys(await all).filter((key) => key.startsWith('record:new-')).length;
 
 test('brought in, read at the next start and written out, it tells how far that is, and all of it is there', async () => {
@@ -49,7 +49,7 @@ test('brought in, read at the next start and written out, it tells how far that 
   await put(chromium.worker, stored);
   const page = await chromium.openTab();
   await toFiles(page);
-  await watchBars(page);
+  await page.evaluate(noteBars);
   await giveFile(page, 'json', 'backup.json', BACKUP);
   await says(page, `3,000 new`);
   await click(page, 'Join it with what is here');
@@ -58,18 +58,16 @@ test('brought in, read at the next start and written out, it tells how far that 
   expect(await written(kept(chromium.worker))).toBe(MANY);
   expect(await kept(chromium.worker)).toMatchObject(storedAgain);
   expect(await kept(chromium.worker)).not.toHaveProperty('bringing');
-  await page.close();
 
-  const again = await chromium.openTab();
-  await watchBars(again);
-  await again.waitForFunction(() => document.querySelector('main')?.dataset['screen'] === 'start');
-  grow(await toldIn(again), 'Reading the logbook: ');
-  await says(again, '3,002 records are in no backup.');
-  await toFiles(again);
-  await watchBars(again);
-  await click(again, 'Write a backup file');
-  await says(again, 'The newest backup is from ');
-  expect(await toldIn(again)).toContainEqual(expect.stringMatching(/^Writing the backup: \d+%\.$/));
+  await page.evaluateOnNewDocument(noteBars);
+  await page.reload();
+  await page.waitForFunction(() => document.querySelector('main')?.dataset['screen'] === 'start');
+  await says(page, '3,002 records are in no backup.');
+  grow(await toldIn(page), 'Reading the logbook: ');
+  await toFiles(page);
+  await click(page, 'Write a backup file');
+  await says(page, 'The newest backup is from ');
+  expect(await toldIn(page)).toContainEqual(expect.stringMatching(/^Writing the backup: \d+%\.$/));
 }, 120_000);
 
 test('cut off while it is brought in, the next start puts back what was there before, tells it, and it can be brought in again', async () => {
@@ -82,7 +80,7 @@ test('cut off while it is brought in, the next start puts back what was there be
   await giveFile(page, 'json', 'backup.json', BACKUP);
   await says(page, `3,000 new`);
   await click(page, 'Join it with what is here');
-  await expect.poll(() => written(kept(first.worker)), { interval: 20, timeout: 20_000 }).toBeGreaterThan(100);
+  await expect.poll(() => arrivedIn(first), { interval: 20, timeout: 20_000 }).toBeGreaterThan(100);
   await first.kill();
 
   const second = await launchChromium({ profile });
