@@ -57,7 +57,7 @@ export default defineConfig({
     sequence: { sequencer: LongestFirst },
     projects: [
       { extends: true, test: { name: 'spoken', include: SPOKEN, maxWorkers: 1, sequence: { groupOrder: 0 } } },
-      { extends: true, test: { name: 'tours', include: TOURS, maxWorkers: 1, sequence: { groupOrder: 1 } } },
+      { extends: true, test: { name: 'tours', include: TOURS, maxWorkers: 2, sequence: { groupOrder: 1 } } },
       { extends: true, test: { name: 'timed', include: TIMED, maxWorkers: 2, sequence: { groupOrder: 2 } } },
       // Most of their time is spent waiting.
       {

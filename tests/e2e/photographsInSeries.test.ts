@@ -49,77 +49,77 @@ test('Chromium: a check of the value finds a shift against live view, and asks f
   expect(await page.$$eval('.pictures li:nth-child(2) input:checked', ([input]) => (input as HTMLInputElement).value)).toBe('far');
 });
 
-test('Chromium: a bracket of corrections finds its centre beside the band’s, and what one step is worth', { timeout: 240_000 }, async () => {
-  const { page, seat } = await photographsOfSituation();
-  await seat.click('input[value="bracket"]');
-  await untilText(seat, 'Then take one picture with autofocus at each of these values');
-  await choose(seat, 'Set up for pictures');
-  await lookAtAllOf(page, 'bracket-order');
-  const order = await page.$$eval('.values li', (items) => items.map(({ textContent }) => Number(textContent?.replace('\u2212', '-'))));
-  expect(order).toHaveLength(10);
-  // Three millimetres a step, focus on the target at +7: the middle of the band that was measured.
-  await giveShots(seat, [0, ...order.map((value, at) => 3 * (value - 7) + (at % 2 === 0 ? 0.7 : -0.7))]);
-  const { text } = await until(seat, 'the result', (seen) => seen.text.includes('What the pictures show together'), 180_000);
-  expect(text).toMatch(/The pictures put the centre at \+(6\.[5-9]|7|7\.[1-5]) \(95% between/);
-  expect(text).toMatch(/It agrees with the band’s centre, \+7;/);
-  expect(text).toContain('Value to enter: +7.');
-  expect(text).toMatch(/One step moves focus by (2\.9|3|3\.1) mm ± [\d.]+ mm at the target\./);
-  await choose(seat, 'Figures of the series');
-  await choose(seat, 'Each picture');
-  await lookAtAllOf(page, 'bracket');
-});
+test(
+  'Chromium: a bracket of corrections finds its centre and what a step is worth; kept, it is wherever the logbook is, and nowhere once it is erased',
+  {
+    timeout: 300_000,
+  },
+  async () => {
+    const { chromium, page, seat } = await photographsOfSituation();
+    await seat.click('input[value="bracket"]');
+    await untilText(seat, 'Then take one picture with autofocus at each of these values');
+    await choose(seat, 'Set up for pictures');
+    await lookAtAllOf(page, 'bracket-order');
+    const order = await page.$$eval('.values li', (items) => items.map(({ textContent }) => Number(textContent?.replace('\u2212', '-'))));
+    expect(order).toHaveLength(10);
+    // Three millimetres a step, focus on the target at +7: the middle of the band that was measured.
+    await giveShots(seat, [0, ...order.map((value, at) => 3 * (value - 7) + (at % 2 === 0 ? 0.7 : -0.7))]);
+    const { text } = await until(seat, 'the result', (seen) => seen.text.includes('What the pictures show together'), 180_000);
+    expect(text).toMatch(/The pictures put the centre at \+(6\.[5-9]|7|7\.[1-5]) \(95% between/);
+    expect(text).toMatch(/It agrees with the band’s centre, \+7;/);
+    expect(text).toContain('Value to enter: +7.');
+    expect(text).toMatch(/One step moves focus by (2\.9|3|3\.1) mm ± [\d.]+ mm at the target\./);
+    await choose(seat, 'Figures of the series');
+    await choose(seat, 'Each picture');
+    await lookAtAllOf(page, 'bracket');
 
-test('a bracket that is kept is found wherever the logbook is, and nowhere once it is erased', { timeout: 300_000 }, async () => {
-  const { chromium, page, seat } = await photographsOfSituation();
-  await seat.click('input[value="bracket"]');
-  await untilText(seat, 'Then take one picture with autofocus at each of these values');
-  const order = await page.$$eval('.values li', (items) => items.map(({ textContent }) => Number(textContent?.replace('\u2212', '-'))));
-  await giveShots(seat, [0, ...order.map((value, at) => 3 * (value - 7) + (at % 2 === 0 ? 0.7 : -0.7))]);
-  await until(seat, 'the result', (seen) => seen.text.includes('What the pictures show together'), 180_000);
-  await choose(seat, 'Keep in the logbook');
-  await untilText(seat, 'It is in the history of this situation.');
-  expect(await faults(page, 'bracket-kept')).toEqual([]);
-  await page.close();
+    await choose(seat, 'Keep in the logbook');
+    await untilText(seat, 'It is in the history of this situation.');
+    expect(await faults(page, 'bracket-kept')).toEqual([]);
+    await page.close();
 
-  const again = await situationPage(chromium);
-  const { text } = await untilText(again.seat, 'in a bracket of 10 shots');
-  expect(text).toMatch(/centre \+(6\.[5-9]|7|7\.[1-5]) in a bracket of 10 shots, .*agrees with the band’s centre.*one step moves focus by (2\.9|3|3\.1) mm/);
-  await choose(again.seat, 'Evidence');
-  await choose(again.seat, 'See its crops, or erase it');
-  await again.page.waitForSelector('.crops img');
-  expect(
-    await again.page.$$eval('.crops img', (images) => images.map((image) => [(image as HTMLImageElement).alt, (image as HTMLImageElement).naturalWidth > 10])),
-  ).toEqual([
-    ['Focused in live view', true],
-    ['Focused with autofocus', true],
-  ]);
-  expect(await faults(again.page, 'history-photographed')).toEqual([]);
+    const again = await situationPage(chromium);
+    const { text: history } = await untilText(again.seat, 'in a bracket of 10 shots');
+    expect(history).toMatch(/centre \+(6\.[5-9]|7|7\.[1-5]) in a bracket of 10 shots, .*agrees with the band’s centre.*one step moves focus by (2\.9|3|3\.1) mm/);
+    await choose(again.seat, 'Evidence');
+    await choose(again.seat, 'See its crops, or erase it');
+    await again.page.waitForSelector('.crops img');
+    expect(
+      await again.page.$$eval('.crops img', (images) =>
+        images.map((image) => [(image as HTMLImageElement).alt, (image as HTMLImageElement).naturalWidth > 10]),
+      ),
+    ).toEqual([
+      ['Focused in live view', true],
+      ['Focused with autofocus', true],
+    ]);
+    expect(await faults(again.page, 'history-photographed')).toEqual([]);
 
-  await choose(again.seat, 'Entering');
-  await choose(again.seat, 'What to enter for this lens');
-  await untilText(again.seat, 'puts the centre at');
-  expect(await shownOn(again.page)).toMatch(
-    /the bracket of .* puts the centre at \+.*That agrees with the band’s centre, \+7\. Together they give \+.*, which counts here\./,
-  );
-  expect(await faults(again.page, 'entering-photographed')).toEqual([]);
+    await choose(again.seat, 'Entering');
+    await choose(again.seat, 'What to enter for this lens');
+    await untilText(again.seat, 'puts the centre at');
+    expect(await shownOn(again.page)).toMatch(
+      /the bracket of .* puts the centre at \+.*That agrees with the band’s centre, \+7\. Together they give \+.*, which counts here\./,
+    );
+    expect(await faults(again.page, 'entering-photographed')).toEqual([]);
 
-  const workshop = await chromium.openTab('workshop.html#r2', { width: 794, height: 1123 });
-  await workshop.waitForSelector('.shown');
-  expect(await shownOn(workshop)).toMatch(/What photographs showed.*centre \+.* in a bracket of 10 shots/);
-  expect(await faults(workshop, 'workshop-photographed')).toEqual([]);
+    const workshop = await chromium.openTab('workshop.html#r2', { width: 794, height: 1123 });
+    await workshop.waitForSelector('.shown');
+    expect(await shownOn(workshop)).toMatch(/What photographs showed.*centre \+.* in a bracket of 10 shots/);
+    expect(await faults(workshop, 'workshop-photographed')).toEqual([]);
 
-  expect(await backedUp(again.page)).toMatchObject([{ proof: { is: 'bracket' }, practice: false }]);
+    expect(await backedUp(again.page)).toMatchObject([{ proof: { is: 'bracket' }, practice: false }]);
 
-  const last = await situationPage(chromium);
-  await choose(last.seat, 'Evidence');
-  await choose(last.seat, 'See its crops, or erase it');
-  await choose(last.seat, 'Erase it from the history');
-  await until(last.seat, 'a history without it', (seen) => !seen.text.includes('in a bracket of 10 shots'));
-  expect(Object.keys(await kept(chromium.worker)).filter((key) => key.startsWith('proof:'))).toEqual([]);
-  await workshop.reload();
-  await workshop.waitForSelector('table');
-  expect(await shownOn(workshop)).not.toContain('What photographs showed');
-});
+    const last = await situationPage(chromium);
+    await choose(last.seat, 'Evidence');
+    await choose(last.seat, 'See its crops, or erase it');
+    await choose(last.seat, 'Erase it from the history');
+    await until(last.seat, 'a history without it', (seen) => !seen.text.includes('in a bracket of 10 shots'));
+    expect(Object.keys(await kept(chromium.worker)).filter((key) => key.startsWith('proof:'))).toEqual([]);
+    await workshop.reload();
+    await workshop.waitForSelector('table');
+    expect(await shownOn(workshop)).not.toContain('What photographs showed');
+  },
+);
 
 /** What photographs showed, as a backup file that is written from here holds it. */
 async function backedUp(page: Page): Promise<readonly unknown[]> {

@@ -4,7 +4,7 @@ import { allInTurn, CONFIG } from './inTurn.ts';
 
 const named = process.argv.slice(2);
 if (named.length > 0) {
-  process.exitCode = spawnSync('node_modules/.bin/vitest', [...CONFIG, ...named], { stdio: 'inherit' }).status ?? 1;
+  process.exitCode = spawnSync('node_modules/.bin/vitest', ['run', ...CONFIG, ...named], { stdio: 'inherit' }).status ?? 1;
 } else {
   const { passed, all } = await allInTurn();
   console.log(`${passed} of ${all} passed`);
