@@ -11,7 +11,7 @@ export const words: AboutWords = {
       {
         version: '0.1.0',
         lines: [
-          'Die erste Version: Durchläufe per Sprache, Taste oder mit einem Taster, und ein Logbuch aller Objektive.',
+          'Die erste Version: Durchläufe per Sprache, Taste oder Taster und ein Logbuch aller Objektive.',
           'Aufnahmen prüfen einen Wert. Eine Übungskamera zeigt, was das Licht alles tun kann.',
         ],
       },

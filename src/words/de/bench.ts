@@ -28,7 +28,7 @@ export const words: BenchWords = {
     title: 'Entfernung',
     figures: ({ usual, shortest, yours, unit }) => [
       { name: 'Allgemein', value: `${write.distance(usual, unit)}, 50 Brennweiten` },
-      { name: 'Kurzer Raum', value: `ab ${write.distance(shortest, unit)}, 25 Brennweiten` },
+      { name: 'Kleiner Raum', value: `ab ${write.distance(shortest, unit)}, 25 Brennweiten` },
       { name: 'Ihre', value: write.distance(yours, unit) },
     ],
     stands,
@@ -37,7 +37,7 @@ export const words: BenchWords = {
   },
   depth: {
     title: 'Objektiv und Schärfentiefe',
-    finer: 'Genauer: Konverter, Pixel, AF-Feld, Unschärfe, Stufe',
+    finer: 'Genauer: Konverter, Pixel, AF-Messfeld, Unschärfe, Stufe',
     wanted: 'Geben Sie die größte Blende an, um Schärfentiefe, Beleuchtung, Neigung und Tafel zu sehen.',
     figures: ({ magnification, measured, total, front, behind, near, far, focus: atSensor, quarterWave, hyperfocal, blur, airy, unit }) => [
       { name: 'Abbildungs\u00admaßstab', value: `1 : ${write.number(1 / magnification, 1)}`, note: measured ? 'gemessen' : 'dünne Linse' },
@@ -78,8 +78,8 @@ export const words: BenchWords = {
     allowed: (tilt, width, nearer) =>
       `Die Tafel muss auf ${write.degrees(tilt, 1)} genau parallel zum Sensor stehen. Über ihre Breite von ${write.millimetres(width)} darf eine Kante ${mm(nearer, nearer < 10 ? 1 : 0)} näher sein als die andere.`,
     miss: {
-      mirror: (pixels) => `Im Spiegel darf sich das Objektiv ${write.number(pixels)} Pixel neben der Mitte sehen.`,
-      spot: (off) => `Der Lichtpunkt darf seine Quelle um ${write.millimetres(off)} verfehlen.`,
+      mirror: (pixels) => `Das Objektiv darf sich höchstens ${write.number(pixels)} Pixel neben der Mitte spiegeln.`,
+      spot: (off) => `Der Lichtpunkt darf seine Quelle um höchstens ${write.millimetres(off)} verfehlen.`,
     },
     tilted,
     bySides,

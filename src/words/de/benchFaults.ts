@@ -23,7 +23,7 @@ const PLAIN: Readonly<Record<PlainFault, string>> = {
   'no sensor width': 'Geben Sie die Breite des Sensors in Millimetern an, von 4 bis 100.',
   'no sensor height': 'Geben Sie die Höhe des Sensors in Millimetern an, von 3 bis 100.',
   'no circle of confusion': 'Geben Sie den Zerstreuungskreis in Millimetern an, von 0,001 bis 0,2. Üblich ist 0,03.',
-  'no area': 'Geben Sie die Größe des AF-Felds auf dem Sensor in Millimetern an, von 0,2 bis 30. Üblich ist 2,5.',
+  'no area': 'Geben Sie die Größe des AF-Messfelds auf dem Sensor in Millimetern an, von 0,2 bis 30. Üblich ist 2,5.',
   'no step worth': 'Geben Sie an, welcher Anteil der halben Fokustiefe eine Stufe ist, von 0,01 bis 1. Üblich ist 0,125.',
   'no exposure': 'Geben Sie ISO, Blende und Verschlusszeit an, die die Kamera für die Tafel zeigt.',
   'no iso speed': 'Geben Sie die ISO-Empfindlichkeit an, wie die Kamera sie zeigt, zum Beispiel 400.',
@@ -39,7 +39,7 @@ const PLAIN: Readonly<Record<PlainFault, string>> = {
   'no rectangle': 'Geben Sie Breite und Höhe des Rechtecks in Millimetern an.',
   'rectangle of nothing': 'Geben Sie Breite und Höhe des Rechtecks in Millimetern an, beide größer als null.',
   'tilt without a rig': 'Geben Sie am Messplatz die größte Blende an und was sonst markiert ist. Daraus folgt die Neigung.',
-  'target too large': 'Die Tafel würde größer als eine Wand. Stellen Sie sie näher oder geben Sie ein kleineres AF-Feld an.',
+  'target too large': 'Die Tafel würde größer als eine Wand. Stellen Sie sie näher oder geben Sie ein kleineres AF-Messfeld an.',
   'no drawn length': 'Die gezeichnete Länge der Skala fehlt.',
   'no printed length': 'Geben Sie die Länge der gedruckten Skala in Millimetern an, zum Beispiel 100.',
   'no ramp line': 'Geben Sie die Zahl neben der schärfsten Linie an, mit ihrem Vorzeichen.',
@@ -72,7 +72,7 @@ export function benchFault(fault: BenchFault): string {
     case 'focal length in metres':
       return `${write.number(fault.typed, 3)} sieht nach Metern aus. Geben Sie die Brennweite in Millimetern an, hier ${write.number(fault.meant)}.`;
     case 'nearer than its closest focus':
-      return `${write.distance(fault.wanted, fault.unit)} ist näher, als dieses Objektiv scharfstellen kann. Stellen Sie die Tafel mindestens ${write.distance(fault.closest, fault.unit)} weit auf, gemessen ab der Sensor\u00admarke.`;
+      return `${write.distance(fault.wanted, fault.unit)} ist näher, als dieses Objektiv scharfstellen kann. Stellen Sie die Tafel mindestens ${write.distance(fault.closest, fault.unit)} entfernt auf, gemessen ab der Sensor\u00admarke.`;
     case 'no focus so near':
       return `Ein einfaches Objektiv mit ${write.number(fault.focalLength)}\u00a0mm kann ${write.distance(fault.distance, 'm')} ab ${FROM[fault.from]} nicht scharfstellen. Messen Sie die Entfernung noch einmal oder messen Sie den Abbildungs\u00admaßstab an der Skala der Tafel.`;
     case 'tilt too large':

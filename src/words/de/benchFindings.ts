@@ -13,7 +13,7 @@ const GOOD_FOR: Readonly<Record<BenchDistance['stands'], (least: string) => stri
   short: () => 'Das ist knapp, genügt aber. Messen Sie noch einmal weiter weg, wenn Sie das Objektiv auf weite Entfernung benutzen.',
   near: (least) => `Der Wert stimmt dann nur für die Nähe. Für allgemeinen Gebrauch sollten es mindestens ${least} sein.`,
   far: () => 'Das ist richtig, wenn Sie das Objektiv so weit weg benutzen. Nehmen Sie eine große Tafel und helle Beleuchtung.',
-  'at closest focus': () => 'Das ist die kürzeste Entfernung des Objektivs. Der Wert stimmt dann für die Nähe und kann weiter weg ein anderer sein.',
+  'at closest focus': () => 'Das ist die Naheinstell\u00adgrenze des Objektivs. Der Wert stimmt dann für die Nähe und kann weiter weg ein anderer sein.',
 };
 
 export const stands: BenchWords['distance']['stands'] = (at, least, unit) =>
@@ -26,14 +26,14 @@ const ENOUGH: Readonly<Record<LightVerdict, string>> = {
 };
 
 export const lightFound: BenchWords['light']['verdict'] = ({ ev, onGrey, onPaper, verdict, flickers }) => {
-  const light = `LW\u00a0${write.number(ev, 1)} bei ISO\u00a0100, etwa ${write.number(onGrey)} Lux, wenn mittleres Grau gemessen wurde, ${write.number(onPaper)} Lux bei weißem Papier. ${ENOUGH[verdict]}`;
+  const light = `LW\u00a0${write.number(ev, 1)} bei ISO\u00a0100, etwa ${write.number(onGrey)}\u00a0Lux, wenn mittleres Grau gemessen wurde, ${write.number(onPaper)}\u00a0Lux bei weißem Papier. ${ENOUGH[verdict]}`;
   return flickers === null
     ? light
     : `${light} Bei dieser Verschlusszeit belichtet das Flimmern der Lampen jede Aufnahme anders. Nehmen Sie 1/${2 * flickers}\u00a0s oder ein ganzes Vielfaches davon.`;
 };
 
 const COST = (steps: number): string =>
-  steps < 0.1 ? 'weit weniger als eine Stufe' : `am Rand des AF-Felds etwa ${write.count(steps, { one: '# Stufe', other: '# Stufen' }, 1)}`;
+  steps < 0.1 ? 'weit weniger als eine Stufe' : `am Rand des AF-Messfelds etwa ${write.count(steps, { one: '# Stufe', other: '# Stufen' }, 1)}`;
 const TURN_UNTIL = {
   mirror: 'Drehen Sie die Tafel, bis sich das Objektiv näher an der Bildmitte spiegelt.',
   spot: 'Drehen Sie die Tafel, bis der Lichtpunkt näher an seiner Quelle ankommt.',

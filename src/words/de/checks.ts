@@ -15,7 +15,7 @@ export const CHECKS: TroubleWords['checks'] = {
     'Prüfen Sie, ob der halb gedrückte Auslöser das Fokuslicht einschaltet. Fokussiert das Gehäuse mit einer Taste auf der Rückseite, schaltet sie es ein.',
     'Bei manchen Objektiven und Gehäusen bleibt das Licht aus, solange der Schalter auf manuell steht. Sehen Sie im Handbuch des Herstellers nach.',
     'Stellen Sie im Livebild neu scharf. Ist der Fokus weit daneben, leuchtet es bei keinem Wert.',
-    'Prüfen Sie, ob die Tafel weiter weg steht als die kürzeste Entfernung des Objektivs.',
+    'Prüfen Sie, ob die Tafel weiter weg steht als die Naheinstell\u00adgrenze des Objektivs.',
     'Der richtige Wert kann außerhalb des Korrektur\u00adbereichs liegen. Ist sonst alles in Ordnung, muss die Kombination zum Service des Herstellers.',
   ],
   'lights everywhere': [

@@ -91,14 +91,14 @@ export const words: EnteringWords = {
   },
   unknown: 'Hier ist noch kein Band bekannt. Messen Sie es oder tragen Sie beide Enden eines Bandes von Hand ein.',
   missingEnd: (focalLength) =>
-    `Dieses Gehäuse speichert für jedes Ende eines Zooms einen Wert. Messen Sie auch bei ${long(focalLength)}. Bis dahin ist das ein Wert für alles.`,
+    `Dieses Gehäuse speichert für jedes Ende eines Zooms einen Wert. Messen Sie auch bei ${long(focalLength)}. Bis dahin gilt dieser eine Wert für alles.`,
   enter: 'Einstellen',
   wide: (focalLength) => `Weitwinkel, ${long(focalLength)}:`,
   tele: (focalLength) => `Tele, ${long(focalLength)}:`,
   serves: (outside, all, weighed) => {
-    if (outside === 0) return write.count(all, { one: 'Er liegt in dem einen gemessenen Band.', other: 'Er liegt in allen # Bändern.' });
+    if (outside === 0) return write.count(all, { one: 'Dieser Wert liegt in dem einen gemessenen Band.', other: 'Dieser Wert liegt in allen # Bändern.' });
     return weighed
-      ? `Nach der angegebenen Gewichtung liegt er außerhalb von ${write.number(outside)} der ${write.number(all)} Bänder.`
+      ? `Nach der angegebenen Gewichtung liegt dieser Wert außerhalb von ${write.number(outside)} der ${write.number(all)} Bänder.`
       : `Kein Wert liegt in allen ${write.number(all)} Bändern. Dieser liegt außerhalb von ${write.number(outside)}.`;
   },
   table: { at: 'Gemessen bei', off: 'Dane\u00adben', share: 'Vom halben Band' },

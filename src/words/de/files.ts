@@ -42,7 +42,8 @@ export const words: FilesWords = {
     plan: (made, plan) => [`Geschrieben am ${write.day(made)}.`, ...brings(plan), UNCHANGED],
     taught: (count) =>
       `Sie enthält auch ${write.count(count, { one: '# ange\u00adlerntes Wort', other: '# angelernte Wörter' })}. Beim Zusammenführen bleibt ein Wort, das auch hier angelernt ist, wie es ist.`,
-    conflict: 'Beim Zusammenführen werden wider\u00adsprüchliche Messungen beide behalten. Bei wider\u00adsprüchlicher Ausrüstung zählt die spätere Änderung.',
+    conflict:
+      'Beim Zusammenführen bleiben von wider\u00adsprüchlichen Messungen beide erhalten. Bei wider\u00adsprüchlicher Ausrüstung zählt die spätere Änderung.',
     each: 'Jeder Eintrag',
     item,
     more: (count) => write.count(count, { one: 'und noch # Eintrag', other: 'und noch # Einträge' }),

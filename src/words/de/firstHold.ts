@@ -16,8 +16,8 @@ export const words: FirstHoldWords = {
   keptDouble: 'lang drücken, dann zweimal drücken',
   coach: {
     label: 'So läuft eine Probe',
-    camera: 'Den Auslöser der Kamera halb gedrückt halten: Das Fokuslicht geht an.',
-    panel: 'Dieser Taster meldet nur: zum Beginnen tippen, noch einmal, wenn es nicht hält.',
+    camera: 'Auslöser der Kamera halb gedrückt halten: Das Fokuslicht geht an.',
+    panel: 'Dieser Taster meldet nur: antippen zum Beginn und wenn es nicht hält.',
     lights: 'Achten Sie in der Probe auf eines davon:',
     firstAloud: 'Zum Beginnen den Taster antippen. Dann den Auslöser halb drücken und halten.',
     steps: {

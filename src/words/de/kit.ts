@@ -59,7 +59,7 @@ export const words: KitWords = {
     focal: { legend: 'Brennweite, mm', hint: 'Lassen Sie die längste leer, wenn es kein Zoom ist.', from: 'kürzeste', to: 'längste' },
     widest: { legend: 'Größte Blende, f/', from: 'bei der kürzesten', to: 'bei der längsten' },
     get closest() {
-      return byUnit({ m: 'Kürzeste Entfernung, m', ft: 'Kürzeste Entfernung, ft' });
+      return byUnit({ m: 'Naheinstell\u00adgrenze,\u00a0m', ft: 'Naheinstell\u00adgrenze,\u00a0ft' });
     },
     factor: 'Faktor',
   },

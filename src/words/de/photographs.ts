@@ -121,7 +121,7 @@ function focusFigures(focus: FocusReading, measured: WithInterval | null): reado
   return [
     `Fokusfehler ${write.signed(ramp.error, 1)}\u00a0mm, ${write.percent(0.95)} zwischen ${write.signed(ramp.interval.low, 1)} und ${write.signed(ramp.interval.high, 1)}\u00a0mm; minus ist davor.`,
     `Schärfentiefe: ${lengthAtTarget(depth.front)} davor, ${depth.behind === 'infinite' ? 'unbegrenzt' : lengthAtTarget(depth.behind)} dahinter. Der Fokusfehler beträgt ${write.percent(share)} der Schärfentiefe auf seiner Seite.`,
-    `Geringste Unschärfe: ${write.number(ramp.leastBlur, 2)} Pixel. Sie wächst ${write.number(ramp.growth, 2)}-mal so schnell, wie von diesem Objektiv zu erwarten.`,
+    `Geringste Unschärfe: ${write.number(ramp.leastBlur, 2)} Pixel. Sie wächst ${write.number(ramp.growth, 2)}\u2011mal so schnell, wie von diesem Objektiv zu erwarten.`,
     ...undone(focus, measured),
   ];
 }

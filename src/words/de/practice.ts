@@ -7,7 +7,7 @@ const ARROWS = { none: [], left: ['Pfeil links'], right: ['Pfeil rechts'], both:
 export const words: PracticeWords = {
   title: 'Übungskamera',
   about:
-    'Gehäuse und Objektiv sind simuliert, ihr Fokuslicht ist auf diesem Bildschirm. Üben Sie das Auge, die Wörter und den Taster. Am Ende zeigt die Kamera ihr wahres Band.',
+    'Gehäuse und Objektiv sind simuliert, ihr Fokuslicht ist auf diesem Bildschirm. Schulen Sie das Auge, üben Sie Wörter und Taster. Am Ende zeigt die Kamera ihr wahres Band.',
   arrows: 'Mit Pfeilen neben dem Licht',
   past: 'Mit einem Band, das über den Korrektur\u00adbereich hinausreicht',
   odd: 'Etwas stimmt nicht mit ihr: Finden Sie heraus, was',

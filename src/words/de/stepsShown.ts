@@ -36,7 +36,7 @@ export const SHOWN: Each = {
     'Dieses Gehäuse fokussiert mit einer Taste auf der Rückseite. Halten Sie diese Taste, nicht den Auslöser, wann immer vom Drücken die Rede ist.',
   temperature: () =>
     'Lassen Sie Kamera und Objektiv mindestens eine halbe Stunde im Raum, bis sie seine Temperatur haben. Geben Sie sie an, wenn Sie sie kennen.',
-  'start value': ({ start }) => `Schalten Sie die Korrektur nur für dieses Objektiv ein und stellen Sie sie auf ${writeSteps(start)}.`,
+  'start value': ({ start }) => `Schalten Sie die Korrektur nur für dieses Objektiv ein und stellen Sie sie auf\u00a0${writeSteps(start)}.`,
   'critical focus': ({ by }) =>
     by === 'live view'
       ? 'Drehen Sie im voll vergrößerten Livebild bei größter Blende den Ring über die schärfste Stelle hinaus und zu ihr zurück. Dreimal dieselbe Stelle ist genaue Schärfe.'

@@ -39,7 +39,7 @@ export const words: ToldWords = {
   },
   distance: {
     get field() {
-      return byUnit({ m: 'Entfernung zur Tafel, m', ft: 'Entfernung zur Tafel, ft' });
+      return byUnit({ m: 'Entfernung zur Tafel,\u00a0m', ft: 'Entfernung zur Tafel,\u00a0ft' });
     },
     hint: 'Nehmen Sie die Entfernung, aus der Sie fotografieren. Bleibt das Feld leer, sind es 50 Brennweiten, wie allgemein üblich.',
   },

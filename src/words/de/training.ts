@@ -82,7 +82,7 @@ export const words: TrainingWords = {
       'Die letzten acht zählen, davon nur deutlich sichtbare Lichter.',
     ],
     tooFew: (enough, sofar) =>
-      `Nach ${write.count(enough, { one: '# deutlichen Probe', other: '# deutlichen Proben' })} kann ein Durchlauf mit Ihren eigenen Fehlern rechnen. Bisher ${write.count(sofar, { one: 'ist es #', other: 'sind es #' })}.`,
+      `Nach ${write.count(enough, { one: '# deutlichen Probe', other: '# deutlichen Proben' })} kann ein Durchlauf Ihre eigenen Fehler berücksichtigen. Bisher ${write.count(sofar, { one: 'ist es #', other: 'sind es #' })}.`,
     own: {
       label: 'Meine Zuverlässig\u00adkeit benutzen',
       note: (lapse) =>

@@ -17,7 +17,7 @@ export const words: WorkshopWords = {
     focused: (holdTime) =>
       'Das Objektiv wurde im vergrößerten Livebild bei größter Blende auf eine Tafel parallel zum Sensor scharfgestellt und so belassen. Dann wurde eine ' +
       'Korrektur nach der anderen eingestellt und jedes Mal bei halb gedrücktem Auslöser ' +
-      `${write.count(holdTime, { one: '# Sekunde', other: '# Sekunden' })} lang das Fokuslicht beobachtet.`,
+      `${write.count(holdTime, { one: '#\u00a0Sekunde', other: '#\u00a0Sekunden' })} lang das Fokuslicht beobachtet.`,
     counts: 'Ein Wert liegt im Band, wenn das Licht sofort anging und anblieb. Die Werte im Band hängen zusammen. Die Korrektur ist ihre Mitte.',
     aside:
       'Das Band reicht über den Korrektur\u00adbereich hinaus. Deshalb wurde seine Breite noch einmal mit leicht verstelltem Fokus gemessen. Scharfgestellt liegt die Mitte eine ' +

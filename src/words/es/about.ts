@@ -4,7 +4,7 @@ import type { AboutWords } from '../aboutWords.ts';
 export const words: AboutWords = {
   title: 'Acerca de Sweepbook',
   version: (version) => `Versión ${version}`,
-  updated: (version) => `Sweepbook es ahora la ${version}: novedades`,
+  updated: (version) => `Sweepbook está ahora en la versión ${version}: novedades`,
   news: {
     title: 'Novedades',
     of: [

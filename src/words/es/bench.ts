@@ -17,7 +17,7 @@ export const words: BenchWords = {
   focalLength: 'Distancia focal, mm',
   missing: {
     'no focal length': 'Indique la distancia focal en milímetros, por ejemplo 85.',
-    untold: 'Indique antes la distancia focal de este barrido. Pulse «Focal» encima de su valor.',
+    untold: 'Indique antes la distancia focal de este barrido. Pulse «Focal», encima del valor.',
   },
   rig: ({ lens, body, focalLength }) => line([lens, body, write.millimetres(focalLength)]),
   fault: benchFault,
@@ -54,7 +54,7 @@ export const words: BenchWords = {
       },
       { name: 'Profundidad de foco', value: mm(atSensor, 3), note: `un cuarto de onda de error son ${mm(quarterWave, 3)}` },
       { name: 'Hiperfocal', value: nearTarget(hyperfocal, unit) },
-      { name: 'Desenfoque admitido', value: mm(blur, 3), note: `el disco de Airy es su ${write.percent(airy)}` },
+      { name: 'Desenfoque admitido', value: mm(blur, 3), note: `el disco de Airy es el ${write.percent(airy)} de este` },
     ],
     step: (step, share, unit, by) =>
       `Un paso mueve el enfoque unos ${nearTarget(step, unit)} en la diana, el ${write.percent(share)} de la profundidad que hay detrás. ${STEP_FROM[by]}`,
@@ -75,10 +75,10 @@ export const words: BenchWords = {
   },
   light: { title: 'Luz', finer: 'Lámparas y cuánta luz basta', verdict: lightFound },
   square: {
-    title: 'Escuadra',
-    byEye: 'Aquí basta con poner la diana a escuadra a ojo.',
+    title: 'Paralelismo',
+    byEye: 'Aquí basta con poner a ojo la diana paralela al sensor.',
     allowed: (tilt, width, nearer) =>
-      `La diana debe estar a escuadra con un margen de ${write.degrees(tilt, 1)}. En sus ${write.millimetres(width)} de ancho, un borde puede estar ${mm(nearer, 1)} más cerca que el otro.`,
+      `La diana debe estar paralela al sensor, con un margen de ${write.degrees(tilt, 1)}. En sus ${write.millimetres(width)} de ancho, un borde puede estar ${mm(nearer, 1)} más cerca que el otro.`,
     miss: {
       mirror: (pixels) => `En el espejo, el objetivo puede verse a ${write.count(pixels, { one: '# píxel', other: '# píxeles' })} del centro.`,
       spot: (off) => `El punto de luz puede volver a ${write.millimetres(off)} de su origen.`,

@@ -21,8 +21,8 @@ export const BENCH_FIELD: BenchWords['field'] = {
   iso: 'ISO',
   metered: 'Abertura',
   shutter: 'Obturación',
-  fine: 'Suficiente desde, EV a ISO 100',
-  plenty: 'Abundante desde, EV a ISO 100',
+  fine: 'Suficiente desde, EV a ISO\u00a0100',
+  plenty: 'Abundante desde, EV a ISO\u00a0100',
   lighting: 'Tipo de luz',
   mains: 'Red eléctrica',
   squareBy: 'Comprobada con',
@@ -37,9 +37,9 @@ export const BENCH_FIELD: BenchWords['field'] = {
   old: 'Corrección guardada ahora',
   celsius: 'Temperatura, °C',
   rampReading: 'Número en la línea más nítida de la rampa',
-  rampFace: 'Longitud de la rampa, mm',
-  rampSetBack: 'Retroceso del extremo superior de la rampa, mm',
-  share: 'Parte de la profundidad delante, %',
+  rampFace: 'Longitud de la rampa,\u00a0mm',
+  rampSetBack: 'Retroceso del extremo superior de la rampa,\u00a0mm',
+  share: 'Parte de la profundidad delante,\u00a0%',
   version: 'Versión',
 };
 

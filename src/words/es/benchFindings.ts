@@ -26,7 +26,7 @@ const ENOUGH: Readonly<Record<LightVerdict, string>> = {
 };
 
 export const lightFound: BenchWords['light']['verdict'] = ({ ev, onGrey, onPaper, verdict, flickers }) => {
-  const light = `EV ${write.number(ev, 1)} a ISO 100: unos ${write.number(onGrey)}\u00a0lux si el exposímetro vio gris medio, ${write.number(onPaper)}\u00a0lux si vio papel blanco. ${ENOUGH[verdict]}`;
+  const light = `EV\u00a0${write.number(ev, 1)} a ISO\u00a0100: unos ${write.number(onGrey)}\u00a0lux si el exposímetro midió gris medio, ${write.number(onPaper)}\u00a0lux si midió papel blanco. ${ENOUGH[verdict]}`;
   return flickers === null
     ? light
     : `${light} Con esta obturación, el parpadeo de las lámparas cambia la exposición de una foto a otra. Use 1/${2 * flickers}\u00a0s o un múltiplo entero.`;
@@ -40,7 +40,7 @@ const TURN_UNTIL = {
 };
 
 export const tilted: BenchWords['square']['tilted'] = (by, tilt, steps, square) =>
-  `Inclinada ${write.degrees(tilt, 2)}, ${COST(steps)}. ${square ? 'Escuadra suficiente.' : TURN_UNTIL[by]}`;
+  `Inclinada ${write.degrees(tilt, 2)}, ${COST(steps)}. ${square ? 'Paralelismo suficiente.' : TURN_UNTIL[by]}`;
 
 const EDGE: Readonly<Record<Edge, string>> = { left: 'el borde izquierdo', right: 'el borde derecho', top: 'el borde superior', bottom: 'el borde inferior' };
 
@@ -60,7 +60,7 @@ const tiltBySides = (tilt: Tilt): string => `Inclinada ${write.degrees(tilt.whol
 export const bySides: BenchWords['square']['bySides'] = (tilt, allowed, found) => {
   switch (found.verdict) {
     case 'square':
-      return `${tiltBySides(tilt)} Escuadra suficiente.`;
+      return `${tiltBySides(tilt)} Paralelismo suficiente.`;
     case 'turn':
       return `${tiltBySides(tilt)} Gire la diana para que ${write.list(found.away.map((edge) => EDGE[edge]))} se ${write.count(found.away.length, { one: 'aleje', other: 'alejen' })} de la cámara.`;
     case 'cannot tell':

@@ -62,7 +62,7 @@ export const CHECKS: TroubleWords['checks'] = {
   ],
   'sweeps differ': [
     'Compare las notas: con otra distancia, otra diana u otra luz, el valor es otro.',
-    'Compruebe que las dos veces se enfocara con el mismo rigor en la vista en vivo y sin tocar después el anillo.',
+    'Compruebe que las dos veces se enfocara con la misma precisión en la vista en vivo y sin tocar después el anillo.',
     'Compare las temperaturas y piense si entretanto hubo un golpe, un firmware nuevo o una reparación.',
     'Mida una vez más, hasta ver los dos extremos, y quédese con los barridos que coinciden.',
   ],

@@ -9,7 +9,7 @@ export const words: ConditionsWords = {
   fields: {
     day: { label: 'Fecha', hint: 'Año, mes y día, por ejemplo 2026-03-04.' },
     temperature: { label: 'Temperatura, °C' },
-    light: { label: 'Luz, EV a ISO 100' },
+    light: { label: 'Luz, EV a ISO\u00a0100' },
     firmware: { label: 'Firmware del cuerpo' },
     note: { label: 'Nota' },
   },
@@ -22,7 +22,7 @@ export const words: ConditionsWords = {
     conditions === null
       ? ''
       : line([
-          conditions.light !== null && `EV ${write.number(conditions.light, 1)}`,
+          conditions.light !== null && `EV\u00a0${write.number(conditions.light, 1)}`,
           conditions.temperature !== null && write.unit(conditions.temperature, 'celsius', 1),
           conditions.firmware && `firmware ${conditions.firmware}`,
           conditions.note,

@@ -85,7 +85,7 @@ export const words: EnteringWords = {
   },
   unknown: 'Aquí aún no se conoce ninguna banda. Mídala o introduzca a mano los dos extremos.',
   missingEnd: (focalLength) =>
-    `Este cuerpo guarda un valor para cada extremo de un zoom. Mídalo también a ${long(focalLength)}. Hasta entonces, este es un solo valor para todo.`,
+    `Este cuerpo guarda un valor para cada extremo de un zoom. Mida también a ${long(focalLength)}. Hasta entonces, este valor sirve para todo.`,
   enter: 'Introduzca',
   wide: (focalLength) => `Angular, ${long(focalLength)}:`,
   tele: (focalLength) => `Tele, ${long(focalLength)}:`,
@@ -144,7 +144,7 @@ export const words: EnteringWords = {
       `${place(band)}: banda de ${writeSteps(band.low)} a ${writeSteps(band.high)}.`,
       by === 'sweep' && holds !== null ? `${write.count(holds, { one: '# prueba', other: '# pruebas' })}, ${write.day(at)}.` : `${CAME[by]}, ${write.day(at)}.`,
       ...(interval ? [`Centro entre ${write.signed(interval.from, 1)} y ${write.signed(interval.to, 1)}, con un ${write.percent(0.95)} de confianza.`] : []),
-      ...(within === null ? [] : [`${write.chance(within)} de confianza, ±1 paso.`]),
+      ...(within === null ? [] : [`${write.chance(within)} de confianza, ±1\u00a0paso.`]),
       ...(use === null ? [] : [`Cuenta ${write.number(use, 1)}.`]),
     ],
     lensGone: 'Este objetivo ya no está en el equipo. Cierre esta página y vuelva a abrirla desde el cuaderno.',

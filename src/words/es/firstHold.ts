@@ -16,7 +16,7 @@ export const words: FirstHoldWords = {
   keptDouble: 'pulsación larga y luego dos',
   coach: {
     label: 'Cómo es una prueba',
-    camera: 'A medias, el botón de la cámara enciende la luz de enfoque: manténgalo.',
+    camera: 'Mantenga el botón de la cámara a medias: enciende la luz de enfoque.',
     panel: 'Este pulsador informa al panel: toque al empezar y si la luz falla.',
     lights: 'Durante la prueba, fíjese en cuál de estas ve:',
     firstAloud: 'Toque el pulsador para empezar. Luego pulse a medias el botón de la cámara y manténgalo.',

@@ -85,15 +85,15 @@ export const words: HelpWords = {
       offered: 'Cuando el panel ofrece terminar',
       paused: 'En pausa',
       checking: 'Cuando pregunta por el enfoque',
-      turning: 'Cuando pide girar el enfoque',
+      turning: 'Cuando pide girar el anillo',
       finished: 'En el resultado',
     },
   },
   before: {
     title: 'Antes de empezar',
     steps: [
-      'Coloque la diana a escuadra con la cámara y bien iluminada, de modo uniforme.',
-      'Enfoque con todo rigor en la vista en vivo, a la abertura máxima. Después ponga el objetivo en manual y no toque el anillo.',
+      'Coloque la diana paralela al sensor, con luz buena y uniforme.',
+      'Enfoque con toda precisión en la vista en vivo, a la abertura máxima. Después ponga el objetivo en manual y no toque el anillo.',
       'Si el cuerpo enfoca con un botón trasero, mantenga ese botón en lugar de la media pulsación.',
     ],
     manual: 'Si el manual del fabricante de su cámara dice otra cosa, siga el manual.',

@@ -59,7 +59,7 @@ export const words: KitWords = {
     focal: { legend: 'Distancia focal, mm', hint: 'Deje vacía la máxima si no es un zoom.', from: 'mínima', to: 'máxima' },
     widest: { legend: 'Abertura máxima, f/', from: 'en angular', to: 'en tele' },
     get closest() {
-      return byUnit({ m: 'Distancia mínima, m', ft: 'Distancia mínima, ft' });
+      return byUnit({ m: 'Distancia mínima de enfoque,\u00a0m', ft: 'Distancia mínima de enfoque,\u00a0ft' });
     },
     factor: 'Factor',
   },

@@ -72,7 +72,7 @@ export const words: LogbookWords = {
     reminder.is === 'none yet'
       ? `Aún no hay copia de seguridad de ${write.count(reminder.unsaved, RECORDS)}. Haga una ahora.`
       : `La última copia de seguridad tiene ${write.count(reminder.days, { one: '# día', other: '# días' })} y ${write.count(reminder.unsaved, { one: 'le falta # barrido', other: 'le faltan # barridos' })}. Haga una nueva ahora.`,
-  noValue: 'ninguno',
+  noValue: 'sin valor',
   more: (count) => `Mostrar más (hay ${write.number(count)})`,
   details: (subject) => line([place(subject), subject.body]),
   standing: ({ state, at, value, measured }) => {

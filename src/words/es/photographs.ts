@@ -44,7 +44,7 @@ function notFound(fault: FindFault): string {
     case 'print too small':
       return 'La diana es demasiado pequeña en esta foto. Acérquese o imprima una mayor.';
     case 'print too tilted':
-      return `La diana está inclinada ${write.degrees(fault.tilt, 0)}. Póngala a escuadra con la cámara.`;
+      return `La diana está inclinada ${write.degrees(fault.tilt, 0)}. Póngala paralela al sensor.`;
     case 'older print':
       return 'Esta diana es anterior a las que llevan marcas, así que no se puede medir. Imprima una nueva.';
     case 'marks unread':
@@ -174,8 +174,8 @@ export const words: PhotographsWords = {
   target: ({ tilt, resized }) => {
     const stands =
       tilt < 3
-        ? 'Se ha encontrado la diana, y está a escuadra con la cámara.'
-        : `Se ha encontrado la diana, pero está inclinada unos ${write.degrees(tilt, 0)}. Póngala a escuadra con la cámara.`;
+        ? 'Se ha encontrado la diana, y está paralela al sensor.'
+        : `Se ha encontrado la diana, pero está inclinada unos ${write.degrees(tilt, 0)}. Póngala paralela al sensor.`;
     return resized === null
       ? stands
       : `${stands} Este archivo se redimensionó al ${write.percent(resized)} de lo que tomó la cámara, y eso cambia la nitidez. Añada la foto tal como la tomó la cámara.`;

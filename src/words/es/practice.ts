@@ -7,7 +7,7 @@ const ARROWS = { none: [], left: ['flecha izquierda'], right: ['flecha derecha']
 export const words: PracticeWords = {
   title: 'Cámara de práctica',
   about:
-    'Un cuerpo y un objetivo simulados, con su luz de enfoque en esta pantalla. Ejercite la vista, las palabras y el pulsador. Al final muestra su banda verdadera.',
+    'Un cuerpo y un objetivo simulados, con su luz de enfoque en esta pantalla. Ejercite la vista y practique las palabras y el pulsador. Al final muestra su banda verdadera.',
   arrows: 'Con flechas junto a la luz',
   past: 'Con una banda que se sale del rango de corrección',
   odd: 'Con algún defecto: descubra cuál',

@@ -30,6 +30,6 @@ export const press: SweepWords['press'] = {
     'next lens': 'objetivo siguiente',
     next: 'objetivo o paso siguiente',
     back: 'un paso atrás',
-    'far view': 'vista lejana: sí o no',
+    'far view': 'vista en grande: sí o no',
   },
 };

@@ -20,7 +20,7 @@ function reading(one: BenchReading): string {
     case 'distance':
       return `distancia: ${write.distance(one.distance)} desde ${FROM[one.from]}`;
     case 'light':
-      return `luz: EV ${write.number(one.ev, 1)} a ISO 100`;
+      return `luz: EV\u00a0${write.number(one.ev, 1)} a ISO\u00a0100`;
     case 'mirror':
       return `inclinación con el espejo: ${write.degrees(one.tilt, 2)}`;
     case 'spot':

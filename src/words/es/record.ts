@@ -52,7 +52,7 @@ export const words: RecordWords = {
     begunAfresh: 'El enfoque se había movido, así que el barrido empezó de nuevo.',
     ended: 'Fin del barrido.',
     checking: 'Las pruebas se contradecían, así que el barrido pidió revisar el enfoque.',
-    turning: 'El barrido pidió girar el enfoque.',
+    turning: 'El barrido pidió girar el anillo.',
     offered: 'El barrido ofreció terminar.',
     next: (value, why) => `Después, ${writeSteps(value)}: ${why}.`,
   },

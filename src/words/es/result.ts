@@ -22,7 +22,7 @@ const SERVICE = 'Si vuelve a salir lo mismo, el conjunto necesita el servicio t�
 
 export const words: ResultWords = {
   region: 'Resultado',
-  placed: (found, within) => `desviado a propósito desde ${writeSteps(found)}, que tiene ${write.chance(within)} de confianza, ±1 paso`,
+  placed: (found, within) => `desviado a propósito desde ${writeSteps(found)}, que tiene ${write.chance(within)} de confianza, ±1\u00a0paso`,
   between: (value, other) =>
     `El centro está entre ${writeSteps(value)} y ${writeSteps(other)}, y las pruebas no prefieren ninguno. ${writeSteps(value)} está más cerca de cero.`,
   headline: {
@@ -106,7 +106,7 @@ export const words: ResultWords = {
       'beyond the scale': [FOCUS, OTHER, SERVICE],
       nothing: [
         FOCUS,
-        'Coloque la diana a escuadra con la cámara, con luz uniforme y con más contraste que lo que la rodea.',
+        'Coloque la diana paralela al sensor, con luz uniforme y con más contraste que lo que la rodea.',
         'Compruebe que el punto activo esté sobre la diana y que el objetivo sea lo bastante luminoso para enfocar por el visor.',
         'Si el cuerpo enfoca con un botón trasero, es ese botón el que enciende la luz de enfoque, no la media pulsación.',
         'Compruebe que la luz que miraba sea la de enfoque y no la del bloqueo de exposición.',

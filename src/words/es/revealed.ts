@@ -5,9 +5,9 @@ import type { RevealedFact } from '../resultWords.ts';
 import { write } from './write.ts';
 
 const MADE: Readonly<Record<Oddity, string>> = {
-  'flickers everywhere': 'Esta cámara de práctica estaba hecha para parpadear con todos los valores.',
-  'never lights': 'Esta cámara de práctica estaba hecha para no encenderse nunca.',
-  'lights everywhere': 'Esta cámara de práctica estaba hecha para encenderse con todos los valores.',
+  'flickers everywhere': 'La luz de esta cámara de práctica parpadeaba a propósito con todos los valores.',
+  'never lights': 'La luz de esta cámara de práctica no se encendía nunca, a propósito.',
+  'lights everywhere': 'La luz de esta cámara de práctica se encendía a propósito con todos los valores.',
   'hole in the band': 'Esta cámara de práctica tenía un hueco en medio de la banda.',
   'arrows turn round': 'Las flechas de esta cámara de práctica se invertían durante el barrido.',
   'focus moves': 'El enfoque de esta cámara de práctica se movía durante el barrido.',

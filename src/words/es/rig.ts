@@ -16,11 +16,11 @@ export const words: RigWords = {
     return `${write.distance(length, unit)}, ${write.count(Number(multiple.toFixed(digits)), { one: '# focal', other: '# focales' }, digits)}`;
   },
   light: {
-    found: (ev, verdict) => `Luz: EV ${write.number(ev, 1)}, ${LIGHT[verdict]}`,
-    wanted: (least) => `Luz: EV ${write.number(least, 1)} o más`,
+    found: (ev, verdict) => `Luz: EV\u00a0${write.number(ev, 1)}, ${LIGHT[verdict]}`,
+    wanted: (least) => `Luz: EV\u00a0${write.number(least, 1)} o más`,
   },
-  square: (allowed, tilt) => (tilt === null ? `A escuadra, margen ${angle(allowed)}` : `Inclinada ${angle(tilt)}, máximo ${angle(allowed)}`),
-  squareByEye: 'A escuadra a ojo',
+  square: (allowed, tilt) => (tilt === null ? `Paralela, margen ${angle(allowed)}` : `Inclinada ${angle(tilt)}, máximo ${angle(allowed)}`),
+  squareByEye: 'Paralela, a ojo',
   prints: (field, sheets) => `Campo ${write.millimetres(field)}, ${write.count(sheets, { one: 'una hoja', other: '# hojas' })}`,
   depth: (front, behind, unit) =>
     behind === 'infinite'

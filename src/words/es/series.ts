@@ -22,7 +22,11 @@ function checkTold(series: CheckSeries, value: Steps | null, scale: Scale, step:
   const which = value === null ? 'el valor' : writeSteps(value);
   switch (verdict.is) {
     case 'confirmed':
-      return [`Confirmado: ${which} es correcto.`, `El enfoque queda ${focusFell(bias)}, muy dentro de la profundidad de campo.`, ...waysTold(series)];
+      return [
+        `Confirmado: ${which} es correcto.`,
+        `El enfoque queda ${focusFell(bias)}, con seguridad dentro de la profundidad de campo.`,
+        ...waysTold(series),
+      ];
     case 'shifted':
       return [
         `Desviado: con ${value === null ? 'este valor' : which}, el enfoque queda ${focusFell(bias)}.`,

@@ -34,7 +34,7 @@ export const words: SettingsWords = {
     working: (care, { holdTime, pace }) => line([care, write.unit(holdTime, 'second'), PACED[pace.set]]),
     sound: (speaks, tones) => line([speaks ? 'dice cada valor' : 'no dice nada', tones ? 'tonos' : 'sin tonos']),
     voice: (listen) => LISTENS[listen],
-    look: (theme, far) => line([LOOKS[theme], far && 'vista lejana']),
+    look: (theme, far) => line([LOOKS[theme], far && 'vista en grande']),
     language: (screens, voice) => line([screens, voice !== null && `hablado: ${voice}`]),
     logbook: (after, carried) => line([after !== null && `pendiente al cabo de ${age(after)}`, carried && 'compartido entre sus dispositivos']),
   },
@@ -72,7 +72,7 @@ export const words: SettingsWords = {
       red: { label: 'Rojos', note: 'Solo rojo, para que la vista siga hecha a la oscuridad.' },
     },
     far: {
-      label: 'Vista lejana',
+      label: 'Vista en grande',
       note: 'El barrido llena el panel y se lee desde el trípode. También la cambian la palabra, su tecla o una pulsación sobre el valor.',
     },
   },

@@ -50,7 +50,7 @@ export const words: SituationWords = {
     sure: ({ by, chosen, within }, value) => {
       if (by !== 'sweep') return CAME[by];
       if (within === null) return '';
-      const sure = `${write.chance(within)} de confianza, ±1 paso`;
+      const sure = `${write.chance(within)} de confianza, ±1\u00a0paso`;
       return chosen === null || chosen === value ? sure : `${writeSteps(chosen)}: ${sure}`;
     },
     before: (measured) => {
@@ -59,7 +59,7 @@ export const words: SituationWords = {
       const since = measured[0] ? ` desde ${write.monthAndYear(measured[0].at)}` : '';
       return `Medido ${write.count(measured.length, { one: 'una vez', other: '# veces' })}${since}: ${newest.join(', ')}`;
     },
-    notDue: 'Aún no está pendiente.',
+    notDue: 'Aún no hay que volver a medir.',
     moreReasons: (count) => write.count(count, { one: 'Un motivo más', other: '# motivos más' }),
   },
   rooms: {
@@ -80,7 +80,7 @@ export const words: SituationWords = {
     ...(low !== null && high !== null ? [{ what: 'Banda', is: `de ${writeSteps(low)} a ${writeSteps(high)}` }] : []),
     ...(centre !== null ? [{ what: 'Centro', is: write.signed(centre, 1) }] : []),
     ...(interval ? [{ what: `Centro, ${SURE}`, is: `de ${write.signed(interval.from, 1)} a ${write.signed(interval.to, 1)}` }] : []),
-    ...(within !== null ? [{ what: 'Confianza, ±1 paso', is: write.chance(within) }] : []),
+    ...(within !== null ? [{ what: 'Confianza, ±1\u00a0paso', is: write.chance(within) }] : []),
     ...(holds !== null ? [{ what: 'Pruebas', is: write.number(holds) }] : []),
     ...(taken !== null ? [{ what: 'Tiempo', is: write.duration(seconds(taken)) }] : []),
   ],
@@ -102,7 +102,7 @@ export const words: SituationWords = {
         other !== null && `o ${writeSteps(other)}`,
         low !== null && high !== null && `banda de ${writeSteps(low)} a ${writeSteps(high)}`,
         interval && `centro entre ${write.signed(interval.from, 1)} y ${write.signed(interval.to, 1)}, ${SURE}`,
-        within !== null && `${write.chance(within)} de confianza, ±1 paso`,
+        within !== null && `${write.chance(within)} de confianza, ±1\u00a0paso`,
         holds !== null && write.count(holds, HOLDS),
       ]),
     seeHolds: 'Ver todas las pruebas o añadir una nota',

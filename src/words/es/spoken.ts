@@ -142,7 +142,7 @@ function notNow(why: NotNow): InWords {
     case 'turn first':
       return {
         spoken: `¿${capital(taught('shifted'))}?`,
-        written: `Gire antes el enfoque en la vista en vivo. Después diga «${taught('shifted')}».`,
+        written: `Gire antes el anillo en la vista en vivo. Después diga «${taught('shifted')}».`,
       };
     case 'nothing to check':
       return { spoken: 'Nada que revisar.', written: 'Ahora no hay duda sobre el enfoque.' };

@@ -7,7 +7,7 @@ import { write } from './write.ts';
 export const words: StartWords = {
   found: {
     label: 'En el cuaderno',
-    none: 'ninguno',
+    none: 'sin valor',
     more: (count) => `${write.number(count)} más en el cuaderno`,
   },
   startWith: (lens) => `Empezar: ${lens}`,

@@ -33,11 +33,11 @@ export const SHOWN: Each = {
   aperture: ({ aperture }) => `Elija prioridad a la abertura o exposición manual, y la abertura máxima, f/${write.number(aperture, 1)}.`,
   'focus button': () => 'Este cuerpo enfoca con un botón trasero. Mantenga ese botón, y no la media pulsación, siempre que el panel diga que pulse.',
   temperature: () => 'Deje la cámara y el objetivo en la sala al menos media hora, hasta que tomen su temperatura. Indíquela si la conoce.',
-  'start value': ({ start }) => `Active la corrección solo para este objetivo y póngala en ${writeSteps(start)}.`,
+  'start value': ({ start }) => `Active la corrección solo para este objetivo y póngala en\u00a0${writeSteps(start)}.`,
   'critical focus': ({ by }) =>
     by === 'live view'
-      ? 'En la vista en vivo, con la máxima ampliación y la abertura máxima, pase con el anillo el punto más nítido y vuelva a él. Tres veces en el mismo sitio es el enfoque crítico.'
-      : 'Fotografíe la diana moviendo cada vez el anillo lo mínimo. Compare a tamaño completo y vuelva a la más nítida. Dos veces en el mismo sitio es el enfoque crítico.',
+      ? 'En la vista en vivo, con la máxima ampliación y la abertura máxima, vaya con el anillo más allá del punto más nítido y vuelva a él. Tres veces en el mismo sitio: ese es el enfoque crítico.'
+      : 'Fotografíe la diana moviendo cada vez el anillo lo mínimo. Compare a tamaño completo y vuelva a la más nítida. Dos veces en el mismo sitio: ese es el enfoque crítico.',
   magnification: () => 'Fotografíe la diana. Cuente los píxeles que ocupa su escala a tamaño completo e indíquelos. Dan la ampliación real.',
   'hold focus': ({ at }) =>
     at === 'body'

@@ -16,9 +16,9 @@ export const SPOKEN: Each = {
   light: () => 'Ilumine la diana por igual y lea la exposición.',
   square: ({ by }) =>
     ({
-      mirror: 'Ponga la diana a escuadra con el espejo.',
-      sides: 'Ponga la diana a escuadra por sus cuatro lados.',
-      spot: 'Ponga la diana a escuadra con el punto de luz.',
+      mirror: 'Alinee la diana usando el espejo.',
+      sides: 'Alinee la diana por sus cuatro lados.',
+      spot: 'Alinee la diana usando el punto de luz.',
     })[by],
   stabiliser: () => 'Estabilizador desconectado.',
   'centre point': () => 'Punto central, enfoque automático sencillo.',

@@ -86,7 +86,7 @@ const became: SweepWords['heard']['became'] = (event, hold) => {
 
 export const words: SweepWords = {
   leave: 'Volver al inicio. El barrido espera.',
-  leaveFarView: 'Salir de la vista lejana',
+  leaveFarView: 'Salir de la vista en grande',
   setUp: 'Preparar el banco',
   face: {
     label: 'Ahora',
@@ -98,7 +98,7 @@ export const words: SweepWords = {
       judging: 'Fin del tiempo',
       paused: 'En pausa',
       checking: 'Revise el enfoque',
-      turning: 'Gire el enfoque',
+      turning: 'Gire el anillo',
       enter: 'Introduzca',
       'past the limit': 'Pasa del límite',
       'beyond the scale': 'Fuera de rango',
@@ -118,8 +118,8 @@ export const words: SweepWords = {
     toCheck: 'Acéptelo para ver qué comprobar.',
     news: { holding: 'En curso.', judging: 'Fin del tiempo. ¿Estuvo fija la luz?' },
   },
-  sure: (within) => `${write.chance(within)} de confianza, ±1 paso`,
-  notYetSure: (within) => `solo ${write.chance(within)} de confianza, ±1 paso`,
+  sure: (within) => `${write.chance(within)} de confianza, ±1\u00a0paso`,
+  notYetSure: (within) => `solo ${write.chance(within)} de confianza, ±1\u00a0paso`,
   offer: {
     enough: (care, look) =>
       look
@@ -131,7 +131,7 @@ export const words: SweepWords = {
   },
   standing: {
     anywhere: 'centro aún desconocido',
-    near: (value, within) => `centro cerca de ${writeSteps(value)}, ${write.chance(within)} de confianza, ±1 paso`,
+    near: (value, within) => `centro cerca de ${writeSteps(value)}, ${write.chance(within)} de confianza, ±1\u00a0paso`,
     centre: (centre) => `centro ${write.signed(centre, 1)}`,
     holds: (made) => write.count(made, HOLDS),
     toCome: (made, all, wanted) =>
@@ -144,7 +144,7 @@ export const words: SweepWords = {
     lookAside: 'No toque el anillo. Mire la vista en vivo: ¿está tan desenfocada como antes?',
   },
   turnFocus: {
-    label: 'Gire el enfoque',
+    label: 'Gire el anillo',
     title: { first: 'Desvíe el enfoque', further: 'Un poco más', 'other way': 'Sentido contrario', back: 'Demasiado' },
     what: {
       first:

@@ -29,7 +29,7 @@ function cellFault(fault: CellFault): string {
     case 'none of these':
       return `${quoted(fault.cell)} no es ninguna de estas opciones: ${write.choice(fault.options)}.`;
     case 'empty':
-      return 'Está vacío. Hace falta en todas las líneas.';
+      return 'El campo está vacío. Hace falta en todas las líneas.';
     case 'no such converter':
       return `Añada antes ${quoted(fault.converter)} al equipo, con su factor.`;
     case 'no correction':

@@ -33,7 +33,7 @@ export const words: ToldWords = {
   },
   distance: {
     get field() {
-      return byUnit({ m: 'Distancia a la diana, m', ft: 'Distancia a la diana, ft' });
+      return byUnit({ m: 'Distancia a la diana,\u00a0m', ft: 'Distancia a la diana,\u00a0ft' });
     },
     hint: 'Use la distancia a la que suele fotografiar. Si lo deja vacío, son 50 distancias focales, lo habitual.',
   },

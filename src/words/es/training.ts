@@ -52,7 +52,7 @@ export const words: TrainingWords = {
     label: 'Prueba de entrenamiento',
     title: (number, of) => `Prueba ${write.number(number)} de ${write.number(of)}`,
     answers: 'Respuestas que valen ahora',
-    ready: 'Pulse cuando esté listo.',
+    ready: 'Pulse cuando quiera empezar.',
     watch: 'Mire la luz.',
     over: 'Fin del tiempo. ¿Qué ha visto?',
     tooSoon: 'Aún no. Mantenga hasta el fin del tiempo.',
@@ -83,7 +83,7 @@ export const words: TrainingWords = {
       'Cuentan las ocho últimas y, de ellas, solo las luces que se ven con claridad.',
     ],
     tooFew: (enough, sofar) =>
-      `Con ${write.count(enough, { one: '# prueba clara', other: '# pruebas claras' })}, un barrido puede tener en cuenta los errores de usted. Hasta ahora hay ${write.number(sofar)}.`,
+      `Con ${write.count(enough, { one: '# prueba clara', other: '# pruebas claras' })}, un barrido puede tener en cuenta los errores que usted comete. Hasta ahora hay ${write.number(sofar)}.`,
     own: {
       label: 'Usar mi propia fiabilidad',
       note: (lapse) =>

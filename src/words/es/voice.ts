@@ -39,7 +39,7 @@ export const words: VoiceWords = {
     'another window': 'otra ventana',
     unread: 'reabra panel',
   },
-  markSilent: { mute: 'no se dice', off: 'sin sonido' },
+  markSilent: { mute: 'no habla', off: 'sin sonido' },
   marked: (shown, press) => `${shown.join(' ')}: ${press}`,
   means: {
     off: 'Voz desactivada.',

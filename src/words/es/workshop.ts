@@ -16,8 +16,8 @@ export const words: WorkshopWords = {
   how: {
     title: 'Cómo se midió',
     focused: (holdTime) =>
-      'El objetivo se enfocó en la vista en vivo, con la imagen ampliada y a la abertura máxima, sobre una diana a escuadra con la cámara, y no se tocó más. Se pusieron ' +
-      `correcciones una tras otra y cada vez se miró la luz de enfoque durante ${write.count(holdTime, { one: '# segundo', other: '# segundos' })} de media pulsación.`,
+      'El objetivo se enfocó en la vista en vivo, con la imagen ampliada y a la abertura máxima, sobre una diana paralela al sensor, y no se tocó más. Se pusieron ' +
+      `correcciones una tras otra y cada vez se miró la luz de enfoque durante ${write.count(holdTime, { one: '#\u00a0segundo', other: '#\u00a0segundos' })} de media pulsación.`,
     counts:
       'Un valor cuenta como dentro si la luz se encendió al momento y no se apagó. Los valores que están dentro forman una banda. La corrección es su punto medio.',
     aside:
