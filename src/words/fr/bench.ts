@@ -28,7 +28,7 @@ export const words: BenchWords = {
     title: 'Distance',
     figures: ({ usual, shortest, yours, unit }) => [
       { name: 'Usage général', value: `${write.distance(usual, unit)}, 50 fois la focale` },
-      { name: 'Pièce courte', value: `dès ${write.distance(shortest, unit)}, 25 fois la focale` },
+      { name: 'Petite pièce', value: `dès ${write.distance(shortest, unit)}, 25 fois la focale` },
       { name: 'La vôtre', value: write.distance(yours, unit) },
     ],
     stands,

@@ -26,7 +26,7 @@ const ENOUGH: Readonly<Record<LightVerdict, string>> = {
 };
 
 export const lightFound: BenchWords['light']['verdict'] = ({ ev, onGrey, onPaper, verdict, flickers }) => {
-  const light = `EV ${write.number(ev, 1)} à 100 ISO, environ ${write.number(onGrey)} lux si la cellule a vu un gris moyen, ${write.number(onPaper)} lux si elle a vu du papier blanc. ${ENOUGH[verdict]}`;
+  const light = `EV\u00a0${write.number(ev, 1)} à 100\u00a0ISO, environ ${write.number(onGrey)} lux si la cellule a vu un gris moyen, ${write.number(onPaper)} lux si elle a vu du papier blanc. ${ENOUGH[verdict]}`;
   return flickers === null
     ? light
     : `${light} À cette vitesse, le scintillement des lampes change l’exposition d’une photo à l’autre. Prenez 1/${2 * flickers} s ou un multiple entier.`;

@@ -102,7 +102,7 @@ export const words: EnteringWords = {
   table: { at: 'Mesuré à', off: 'Écart', share: 'Demi-bande' },
   at: place,
   off: ({ error }) => write.signed(error, 1),
-  share: ({ share, inside, past }) => (inside ? `${write.percent(share)}, dedans` : `${write.percent(share)}, dehors de ${write.number(past, 1)}`),
+  share: ({ share, inside, past }) => (inside ? `${write.percent(share)}, dedans` : `${write.percent(share)}, dépasse de ${write.number(past, 1)}`),
   middle: ({ band, linear, logarithmic }) => [
     `À ${place(band)}, entre les extrémités, le boîtier prend ${write.signed(linear.value, 1)} s’il suit la focale, et ${write.signed(logarithmic.value, 1)} s’il suit son logarithme.`,
     'Les marques ne disent pas lequel des deux.',

@@ -2,7 +2,7 @@
 import type { PracticePicturesWords } from '../practicePicturesWords.ts';
 import { write } from './write.ts';
 
-const STANDS = 'Il est à deux mètres devant la mire et la rampe, avec 85 mm à f/1,8.';
+const STANDS = 'Il est à deux mètres de la mire et de la rampe, avec un 85 mm à f/1,8.';
 
 export const words: PracticePicturesWords = {
   title: 'Images simulées',

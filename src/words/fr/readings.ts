@@ -20,7 +20,7 @@ function reading(one: BenchReading): string {
     case 'distance':
       return `distance : ${write.distance(one.distance)} ${FROM[one.from]}`;
     case 'light':
-      return `lumière : EV ${write.number(one.ev, 1)} à 100 ISO`;
+      return `lumière : EV\u00a0${write.number(one.ev, 1)} à 100\u00a0ISO`;
     case 'mirror':
       return `inclinaison par le miroir : ${write.degrees(one.tilt, 2)}`;
     case 'spot':

@@ -52,7 +52,7 @@ export function brings({ counts, onlyHere }: RestorePlan): readonly string[] {
   const parts = COUNTED.filter(([which]) => counts[which] > 0).map(([which, counted]) => counted(counts[which]));
   return [
     parts.length === 0 ? 'La sauvegarde est vide.' : `Éléments de la sauvegarde : ${write.list(parts)}.`,
-    onlyHere === 0 ? 'Aucun élément n’est seulement ici.' : write.count(onlyHere, { one: '# élément n’est qu’ici.', other: '# éléments ne sont qu’ici.' }),
+    onlyHere === 0 ? 'Il n’y a ici aucun élément de plus.' : write.count(onlyHere, { one: '# élément n’est qu’ici.', other: '# éléments ne sont qu’ici.' }),
   ];
 }
 

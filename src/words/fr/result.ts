@@ -69,11 +69,12 @@ export const words: ResultWords = {
   next: {
     title: 'Et maintenant',
     enter: (value) =>
-      `Saisissez la valeur ${writeSteps(value)} dans l’appareil pour cet objectif, et vérifiez que la correction y est activée. Marquez-la ensuite.`,
-    enterMeanwhile: (value) => `En attendant la révision, saisissez la valeur ${writeSteps(value)} dans l’appareil pour cet objectif. Marquez-la ensuite.`,
+      `Saisissez la valeur ${writeSteps(value)} dans l’appareil pour cet objectif, et vérifiez que la correction y est activée. Marquez ensuite la valeur comme saisie.`,
+    enterMeanwhile: (value) =>
+      `En attendant la révision, saisissez la valeur ${writeSteps(value)} dans l’appareil pour cet objectif. Marquez ensuite la valeur comme saisie.`,
     marked: (value) => `${writeSteps(value)} est marqué comme saisi dans l’appareil.`,
     check:
-      'Contrôlez la valeur par photos : six prises avec l’autofocus au viseur, et une au point fait en visée écran. Avant chacune des six, tournez la bague, tantôt vers le plus près, tantôt vers l’infini.',
+      'Contrôlez la valeur par photos : six images avec l’autofocus au viseur, et une avec le point fait en visée écran. Avant chacune des six, tournez la bague, tantôt vers le plus près, tantôt vers l’infini.',
     photographs: 'Contrôler par photos',
     focusAgain: 'Refaites une mise au point rigoureuse en visée écran : elle est encore décalée.',
     service:

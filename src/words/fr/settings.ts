@@ -130,6 +130,6 @@ export const words: SettingsWords = {
     check: 'Test d’écoute : micro, bruit et apprentis\u00adsage de vos mots',
     kept: 'Les mots entendus pendant un balayage sont gardés avec ses essais, dans ce navigateur et dans les sauvegardes. Le son n’est jamais gardé.',
     erase: 'Effacer les mots entendus',
-    erased: 'Ce qui a été entendu est effacé. Les essais et les verdicts sont tous là.',
+    erased: 'Ce qui a été entendu est effacé. Les essais et les réponses sont tous là.',
   },
 };

@@ -123,7 +123,7 @@ export const words: SituationWords = {
     ],
     differ: 'les balayages diffèrent',
     scatter: ({ q, freedom, i2, tau2 }) => [
-      `Dispersion Q ${write.number(q, 1)} pour ${write.number(freedom)}.`,
+      `Dispersion Q ${write.number(q, 1)} pour ${write.count(freedom, { one: '# degré de liberté', other: '# degrés de liberté' })}.`,
       `Le hasard n’en explique pas ${write.percent(i2)}.`,
       `Entre balayages : ${stepsOf(Math.sqrt(tau2))}.`,
     ],

@@ -12,7 +12,7 @@ export const SHOWN: Each = {
   converter: ({ factor }) =>
     `Montez le multiplicateur ${write.number(factor, 2)}\u00d7 entre le boîtier et l’objectif. La valeur n’est juste qu’avec ce multiplicateur.`,
   zoom: ({ focalLength }) => `Réglez la bague de zoom sur ${write.millimetres(focalLength)} et laissez-la là.`,
-  target: () => 'Fixez la mire bien à plat sur un support rigide et vertical ou sur un mur. Son repère central est à la hauteur du milieu de l’objectif.',
+  target: () => 'Fixez la mire bien à plat sur un support rigide et vertical ou sur un mur. Son repère central est à la hauteur du centre de l’objectif.',
   print: () => 'Mesurez l’échelle imprimée entre les bords extérieurs de ses traits d’extrémité, et indiquez la longueur.',
   distance: ({ distance: length, from, unit }) =>
     `Placez la mire à ${write.distance(length, unit)} ${from === 'film plane' ? 'du repère du plan focal du boîtier' : FROM[from]}. Indiquez la distance mesurée.`,

@@ -32,7 +32,7 @@ export const words: ToldWords = {
   },
   distance: {
     get field() {
-      return byUnit({ m: 'Distance de la mire, m', ft: 'Distance de la mire, pi' });
+      return byUnit({ m: 'Distance de la mire,\u00a0m', ft: 'Distance de la mire,\u00a0pi' });
     },
     hint: 'Choisissez la distance à laquelle vous photographiez. Si le champ reste vide, c’est 50 fois la focale, selon l’usage.',
   },

@@ -26,7 +26,7 @@ const ENOUGH: Readonly<Record<LightVerdict, string>> = {
 };
 
 export const lightFound: BenchWords['light']['verdict'] = ({ ev, onGrey, onPaper, verdict, flickers }) => {
-  const light = `EV ${write.number(ev, 1)}（ISO 100）。測光したのが中間グレーなら約${write.number(onGrey)} lx、白い紙なら約${write.number(onPaper)} lxです。${ENOUGH[verdict]}`;
+  const light = `EV\u00a0${write.number(ev, 1)}（ISO\u00a0100）。測光したのが中間グレーなら約${write.number(onGrey)}\u00a0lx、白い紙なら約${write.number(onPaper)}\u00a0lxです。${ENOUGH[verdict]}`;
   return flickers === null
     ? light
     : `${light}このシャッター速度では、照明のちらつきで写真ごとに露出が変わります。1/${2 * flickers}秒か、その整数倍にしてください。`;

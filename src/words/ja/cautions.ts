@@ -28,7 +28,7 @@ function caution(one: Caution): string {
       return '補正で直るのは、一定のずれだけです。補正範囲を超えるずれ、レンズの破損、片ぼけは、メーカーのサービスに相談してください。';
     case 'lamps on the mains': {
       const { hertz } = flicker(one.mains);
-      return `${write.number(one.mains)}\u00a0Hzの商用電源の照明は、1秒間に${write.number(hertz)}回ちらつきます。合焦ランプが揺らぐなら、ちらつかない照明を使い、写真は1/${hertz}秒以上で撮影してください。`;
+      return `${write.number(one.mains)}\u00a0Hzの商用電源の照明は、1秒間に${write.number(hertz)}回ちらつきます。合焦ランプがちらつくなら、ちらつかない照明を使い、写真は1/${hertz}秒以上で撮影してください。`;
     }
     case 'warm light':
       return '電球色の光では、自然光よりわずかに手前や奥にピントが合うことがあります。実際に撮影する光で測定してください。';

@@ -46,8 +46,8 @@ export const words: KitWords = {
     sensor: { legend: 'センサー（mm）', width: '幅', height: '高さ' },
     scale: { legend: '補正範囲', from: '下限', to: '上限', step: '刻み' },
     remembers: { label: '記憶できるレンズの数', hint: '不明なら空欄にします。説明書に書かれています。' },
-    focal: { legend: '焦点距離（mm）', hint: '単焦点レンズでは、最長を空欄にします。', from: '最短', to: '最長' },
-    widest: { legend: '開放絞り（F値）', from: '最短側', to: '最長側' },
+    focal: { legend: '焦点距離（mm）', hint: '単焦点レンズでは、望遠端を空欄にします。', from: '広角端', to: '望遠端' },
+    widest: { legend: '開放絞り（F値）', from: '広角端', to: '望遠端' },
     get closest() {
       return byUnit({ m: '最短撮影距離（m）', ft: '最短撮影距離（ft）' });
     },

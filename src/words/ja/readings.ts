@@ -20,7 +20,7 @@ function reading(one: BenchReading): string {
     case 'distance':
       return `距離：${FROM[one.from]}から${write.distance(one.distance)}`;
     case 'light':
-      return `明るさ：EV ${write.number(one.ev, 1)}（ISO 100）`;
+      return `明るさ：EV\u00a0${write.number(one.ev, 1)}（ISO\u00a0100）`;
     case 'mirror':
       return `鏡による傾き：${write.degrees(one.tilt, 2)}`;
     case 'spot':

@@ -18,7 +18,7 @@ export const words: RigWords = {
   },
   square: (allowed, tilt) => (tilt === null ? `傾き${angle(allowed)}以内` : `傾き${angle(tilt)}（${angle(allowed)}以内）`),
   squareByEye: '正対は目測で可',
-  prints: (field, sheets) => `図${write.millimetres(field)}、用紙${write.number(sheets)}枚`,
+  prints: (field, sheets) => `図${write.millimetres(field)}、用紙${write.number(sheets)}\u2060枚`,
   depth: (front, behind, unit) =>
     behind === 'infinite'
       ? `鮮明な範囲：手前${nearTarget(front, unit)}、奥は無限`

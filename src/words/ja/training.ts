@@ -37,7 +37,7 @@ const keysOf = (record: Readonly<Record<Slip, unknown>>): readonly Slip[] => Obj
 function counts(hold: TrainingHold): string {
   if (namedRight(hold)) return '正解。';
   if (!countedRight(hold)) return '不正解。';
-  return hold.told === 'untold' ? '正解、不安定でした。' : '不安定は正解、種類は違います。';
+  return hold.told === 'untold' ? '正解、不安定でした。' : '不安定は正解ですが、種類が違います。';
 }
 
 export const words: TrainingWords = {

@@ -92,7 +92,7 @@ export const words: TroubleWords = {
   checks: CHECKS,
   toCheck: {
     open: '確認項目',
-    title: '確認項目（可能性の高い順）',
+    title: '確認項目（可能性の高い\u2060順）',
     figures: '数値',
     manual: 'カメラの説明書と異なる点は、説明書に従ってください。',
   },
