@@ -25,15 +25,16 @@ const journalIn = (seat: Seat): Promise<SweepEvent[]> =>
   });
 const pause = (time: number): Promise<void> => new Promise((go) => setTimeout(go, time));
 
-type Times = Partial<Record<'shown' | 'said' | 'back', number>>;
+type Times = Partial<Record<'left' | 'shown' | 'said', number>>;
 type Noting = Window & { times: Times };
 
-/** Notes in the panel when the loss is on the screen, and when the panel sets out to say it: the computers of the tests have no voice. */
+/** Notes in the panel when the keys are gone, when the loss is on the screen, and when the panel sets out to say it: the computers of the tests have no voice. */
 const noteTimes = (seat: Seat): Promise<void> =>
   seat.evaluate(() => {
     const noting = window as unknown as Noting;
     noting.times = {};
     const note = (what: keyof Times): void => void (noting.times[what] ??= Date.now());
+    window.addEventListener('blur', () => note('left'));
     new MutationObserver(() => {
       if (document.querySelector('[data-keys="elsewhere"]')) note('shown');
     }).observe(document, { subtree: true, childList: true });
@@ -47,10 +48,10 @@ const noteTimes = (seat: Seat): Promise<void> =>
 /** The person leaves the panel for the page, at the moment that is given, if one is: how long until that is shown and said, in milliseconds. */
 async function lossTold(where: string, seat: Seat, leave: () => Promise<number | void>): Promise<number> {
   await noteTimes(seat);
-  const asked = Date.now();
-  const left = (await leave()) ?? asked;
+  const given = await leave();
   await untilKeysShown(seat, ELSEWHERE);
-  const { shown = Infinity, said = Infinity } = await seat.evaluate(() => (window as unknown as Noting).times);
+  const { left: noted = Infinity, shown = Infinity, said = Infinity } = await seat.evaluate(() => (window as unknown as Noting).times);
+  const left = given ?? noted;
   console.log(`${where}: keys lost, shown after ${shown - left} ms, to be said after ${said - left} ms`);
   return Math.max(shown, said) - left;
 }
