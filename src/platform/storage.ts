@@ -14,7 +14,7 @@ const PART = 250;
 const ALL_WITHIN = 120_000;
 
 /** Keys that begin so are no part of the logbook: the words a person taught (`takes.ts`). */
-export const WORDS = 'words:';
+export const TAUGHT_WORDS = 'words:';
 
 /** `why`: what the browser says of it; null where it has not answered in time. */
 export interface StoreFault {
@@ -81,7 +81,7 @@ export const store: Store = {
   },
 };
 
-const isOfLogbook = (key: string): boolean => key !== FILLER && !key.startsWith(WORDS);
+const isOfLogbook = (key: string): boolean => key !== FILLER && !key.startsWith(TAUGHT_WORDS);
 const ofLogbook = (entries: readonly (readonly [string, unknown])[]): Record<string, unknown> =>
   Object.fromEntries(entries.filter(([key]) => isOfLogbook(key)));
 

@@ -5,7 +5,7 @@ import { createStore, del, get, keys, set } from 'idb-keyval';
 import * as v from 'valibot';
 import { failed, got, type Result } from '../result.ts';
 import { OwnWords, ownWordsOf, type Take } from '../voice/ownWords/take.ts';
-import { keysUnder, store, WORDS, type StoreFault } from './storage.ts';
+import { keysUnder, store, TAUGHT_WORDS, type StoreFault } from './storage.ts';
 
 export type TakesFault = 'not read' | 'not kept' | 'not erased';
 type Kept = Result<readonly Take[], TakesFault>;
@@ -26,8 +26,8 @@ export interface Takes {
 /** One window at a time changes them. */
 const LOCK = 'sweepbook words';
 
-const keyOf = (tag: string, word = ''): string => `${WORDS}${tag}:${word}`;
-const tagOf = (key: string): string => key.slice(WORDS.length).split(':', 1)[0] ?? '';
+const keyOf = (tag: string, word = ''): string => `${TAUGHT_WORDS}${tag}:${word}`;
+const tagOf = (key: string): string => key.slice(TAUGHT_WORDS.length).split(':', 1)[0] ?? '';
 
 const secondCopy = createStore('sweepbook-words', 'own');
 /** Where the words of the first language that could be taught have theirs; every other has its tag behind it. */
@@ -47,7 +47,7 @@ export const takesIn = (language: () => string): Takes => ({
   async all() {
     try {
       const copied = await keys<string>(secondCopy);
-      const tags = [...new Set([...demanded(await keysUnder(WORDS)).map(tagOf), ...copied.map(tagOfCopy)])].toSorted();
+      const tags = [...new Set([...demanded(await keysUnder(TAUGHT_WORDS)).map(tagOf), ...copied.map(tagOfCopy)])].toSorted();
       const all = await Promise.all(tags.map(async (tag) => ({ tag, takes: (await lying(tag)).takes })));
       if (all.some(({ takes }) => takes === null)) return failed('not read');
       return got(all.flatMap(({ tag, takes }) => (takes && takes.length > 0 ? [ownWordsOf(tag, takes)] : [])));
