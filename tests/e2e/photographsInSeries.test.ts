@@ -80,7 +80,9 @@ test(
 
     const again = await situationPage(chromium);
     const { text: history } = await untilText(again.seat, 'in a bracket of 10 shots');
-    expect(history).toMatch(/centre \+(6\.[5-9]|7|7\.[1-5]) in a bracket of 10 shots, .*agrees with the band’s centre.*one step moves focus by (2\.9|3|3\.1) mm/);
+    expect(history).toMatch(
+      /centre \+(6\.[5-9]|7|7\.[1-5]) in a bracket of 10 shots, .*agrees with the band’s centre.*one step moves focus by (2\.9|3|3\.1) mm/,
+    );
     await choose(again.seat, 'Evidence');
     await choose(again.seat, 'See its crops, or erase it');
     await again.page.waitForSelector('.crops img');
