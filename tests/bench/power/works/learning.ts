@@ -61,9 +61,10 @@ function portInPage(): () => void {
     stdin: { contents: `import { takesIn } from './src/platform/takes.ts'; window.takesOfPower = takesIn(() => 'en-US');`, resolveDir: '.', loader: 'ts' },
     bundle: true,
     write: false,
-    format: 'iife',
+    // Nothing in it is exported, so that it may stand, with what it awaits, in a function.
+    format: 'esm',
     target: 'es2022',
   });
-  const code = `() => { ${outputFiles[0]?.text ?? ''} }`;
+  const code = `async () => { ${outputFiles[0]?.text ?? ''} }`;
   return Object.assign(() => undefined, { toString: () => code });
 }
