@@ -4,7 +4,7 @@ import { useId, useState } from 'preact/hooks';
 import { usualDistance } from '../../kit/kit.ts';
 import { readFocalLength } from '../../optics/length.ts';
 import type { Millimetres } from '../../units.ts';
-import { numberTyped } from '../words/numberTyped.ts';
+import { asText } from '../kit/typedFields.ts';
 import { words } from '../../words/catalogue.ts';
 import { Field } from '../parts/field.tsx';
 import { useSurroundings } from '../useSession.ts';
@@ -24,7 +24,7 @@ interface Props {
 export function RigFields({ rig, open }: Props) {
   const say = words('bench');
   const below = useId();
-  const [typed, setTyped] = useState(open === null || open.known === null ? '' : numberTyped(open.known));
+  const [typed, setTyped] = useState(asText(open?.known));
   const { start } = useSurroundings();
   const read = readFocalLength(typed);
   const { distance, aperture } = rig?.reckoned.faults ?? {};

@@ -6,7 +6,7 @@ import type { Moment } from '../../units.ts';
 import { Field } from '../parts/field.tsx';
 import { words } from '../../words/catalogue.ts';
 import { failed, got, type Result } from '../../result.ts';
-import { numberTyped } from '../words/numberTyped.ts';
+import { asText } from '../kit/typedFields.ts';
 import { typedNumber } from '../words/typedNumber.ts';
 
 export interface Circumstances {
@@ -21,13 +21,11 @@ export const noCircumstances = (now: Moment): Circumstances => circumstancesOf(n
 
 export const circumstancesOf = (conditions: Conditions | null, now: Moment): Circumstances => ({
   day: isoOf(now, 'day'),
-  temperature: written(conditions?.temperature),
-  light: written(conditions?.light),
+  temperature: asText(conditions?.temperature),
+  light: asText(conditions?.light),
   firmware: conditions?.firmware ?? '',
   note: conditions?.note ?? '',
 });
-
-const written = (value: number | null | undefined): string => (typeof value === 'number' ? numberTyped(value) : '');
 
 interface Props {
   readonly typed: Circumstances;

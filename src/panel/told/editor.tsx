@@ -12,7 +12,7 @@ import type { Description } from '../session/session.ts';
 import { useSession } from '../useSession.ts';
 import { distanceTyped } from '../words/distanceTyped.ts';
 import { typedDistance, typedFocalLength } from '../words/typedLength.ts';
-import { numberTyped } from '../words/numberTyped.ts';
+import { asText } from '../kit/typedFields.ts';
 import { typedNumber } from '../words/typedNumber.ts';
 import { words } from '../../words/catalogue.ts';
 import type { Part, PieceWords } from '../../words/toldWords.ts';
@@ -228,11 +228,11 @@ function typedOf(part: Part, { parts, onBody: { scale } }: Line): readonly strin
     case 'more':
       return [''];
     case 'length':
-      return [parts.focalLength === null ? '' : numberTyped(parts.focalLength)];
+      return [asText(parts.focalLength)];
     case 'distance':
       return [parts.distance === null ? '' : distanceTyped(parts.distance)];
     case 'scale':
-      return [writeSteps(scale.min), writeSteps(scale.max), numberTyped(scale.step)];
+      return [writeSteps(scale.min), writeSteps(scale.max), asText(scale.step)];
   }
 }
 
