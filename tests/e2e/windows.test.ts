@@ -39,7 +39,8 @@ test('a second panel follows the sweep read-only, each event is in the journal o
   await page.close();
   const taken = await until(follower, 'the sweep to run here', ({ text }) => text.includes('begin the hold'));
   expect(taken).toMatchObject({ phase: 'dialling', holds: next.holds, value: next.value });
-  expect((await journalOf(chromium)).slice(-2).map(({ did }) => did)).toEqual(['began', 'cut off']);
+  // It is on the screen a moment before it is on disk.
+  await expect.poll(async () => (await journalOf(chromium)).slice(-2).map(({ did }) => did)).toEqual(['began', 'cut off']);
 
   const third = await holdOnce(follower, () => 'delayed', keys);
   expect(third.next.holds).toHaveLength(3);

@@ -6,8 +6,10 @@ import type { Shelved } from '../../logbook/shelf.ts';
 import { words } from '../../words/catalogue.ts';
 import { Heading } from '../parts/heading.tsx';
 import { late } from '../parts/late.tsx';
+import { Refusal } from '../parts/refusal.tsx';
 import { ScreenRoom } from '../parts/room.tsx';
-import { useSession, useSurroundings } from '../useSession.ts';
+import { useBeginning } from '../start/useBeginning.ts';
+import { useSurroundings } from '../useSession.ts';
 import { SituationAnswer } from './situationAnswer.tsx';
 import { EnteringRoom } from './enteringRoom.tsx';
 import { EvidenceRoom } from './evidence.tsx';
@@ -83,20 +85,26 @@ function Page({ shelved, shelf, byHand }: PageProps) {
 /** A re-check begins at the old value and is done as soon as the centre is sure. */
 function Sweeps({ situation, known }: { readonly situation: string; readonly known: boolean }) {
   const say = words('situation');
-  const session = useSession();
-  const begin = (quick: boolean): void => void session.begin({ with: 'kit', situation, ...(quick ? { care: 'quick' } : {}) });
-  return known ? (
-    <div class="row">
-      <button type="button" class="chief grow" onClick={() => begin(true)}>
-        {say.recheck}
-      </button>
-      <button type="button" class="grow" onClick={() => begin(false)}>
-        {say.anew}
-      </button>
-    </div>
-  ) : (
-    <button type="button" class="chief" onClick={() => begin(false)}>
-      {say.measure}
-    </button>
+  const { refusal, begin } = useBeginning();
+  const recheck = () => begin({ with: 'kit', situation, care: 'quick' });
+  const measure = () => begin({ with: 'kit', situation });
+  return (
+    <>
+      {known ? (
+        <div class="row">
+          <button type="button" class="chief grow" onClick={() => void recheck()}>
+            {say.recheck}
+          </button>
+          <button type="button" class="grow" onClick={() => void measure()}>
+            {say.anew}
+          </button>
+        </div>
+      ) : (
+        <button type="button" class="chief" onClick={() => void measure()}>
+          {say.measure}
+        </button>
+      )}
+      <Refusal sentence={refusal} />
+    </>
   );
 }

@@ -1,10 +1,11 @@
 // What can be done about a band that no correction reaches whole: its width can be measured with the focus set aside, and
 // what was found can be printed for a workshop.
-import { useState } from 'preact/hooks';
 import { transferPlan } from '../../sweep/transfer/opened.ts';
 import type { Outcome } from '../../sweep/end/outcome.ts';
 import type { SweepState } from '../../sweep/state.ts';
 import { words } from '../../words/catalogue.ts';
+import { Refusal } from '../parts/refusal.tsx';
+import { useBeginning } from '../start/useBeginning.ts';
 import { useSession } from '../useSession.ts';
 
 interface Props {
@@ -30,13 +31,8 @@ export function OffTheScale({ sweep, outcome, chief = true }: Props) {
 }
 
 function MeasureWidth({ sweep: { id, plan }, chief }: { readonly sweep: SweepState; readonly chief: boolean }) {
-  const session = useSession();
   const say = words('result').width;
-  const [fault, setFault] = useState('');
-  const begin = async (): Promise<void> => {
-    const begun = await session.begin({ with: 'transfer', record: id });
-    if (!begun.ok) setFault(begun.fault);
-  };
+  const { refusal, begin } = useBeginning();
   return (
     <section class="card" aria-labelledby="measure-width">
       <h2 id="measure-width">{say.title}</h2>
@@ -50,12 +46,8 @@ function MeasureWidth({ sweep: { id, plan }, chief }: { readonly sweep: SweepSta
           ))}
         </ol>
       )}
-      {fault && (
-        <p class="fault small" role="alert">
-          {fault}
-        </p>
-      )}
-      <button type="button" class={chief ? 'chief' : ''} onClick={() => void begin()}>
+      <Refusal sentence={refusal} small />
+      <button type="button" class={chief ? 'chief' : ''} onClick={() => void begin({ with: 'transfer', record: id })}>
         {say.measure}
       </button>
     </section>

@@ -5,6 +5,7 @@ import { words } from '../../words/catalogue.ts';
 import { Empty } from '../empty/empty.ts';
 import { Field } from '../parts/field.tsx';
 import { Pick } from '../parts/pick.tsx';
+import { Refusal } from '../parts/refusal.tsx';
 import { Tick } from '../parts/tick.tsx';
 import { useSurroundings } from '../useSession.ts';
 import { typedDistances } from './typedDistances.ts';
@@ -59,11 +60,7 @@ export function PlanForm({ onPlanned }: { readonly onPlanned: () => void }) {
       {list(say.converters, converters)}
       <Pick legend={say.zooms} options={ENDS.map((value) => ({ value, label: say.ends[value] }))} chosen={ends} onChoose={setEnds} />
       <Field label={say.distances.label} text={typed} hint={say.distances.hint} onTyped={setTyped} />
-      {refusal && (
-        <p class="fault" role="alert">
-          {refusal}
-        </p>
-      )}
+      <Refusal sentence={refusal} />
       <button type="submit" class="chief">
         {say.make}
       </button>

@@ -3,6 +3,8 @@ import { useState } from 'preact/hooks';
 import { words } from '../../words/catalogue.ts';
 import { run } from '../../words/run.ts';
 import { Heading } from '../parts/heading.tsx';
+import { Refusal } from '../parts/refusal.tsx';
+import { useBeginning } from '../start/useBeginning.ts';
 import { useSurroundings } from '../useSession.ts';
 import { PlanForm } from './planForm.tsx';
 import { StationList } from './stationList.tsx';
@@ -13,7 +15,7 @@ export function PlanScreen() {
   const { session, way } = useSurroundings();
   const now = usePlanNow();
   const [anew, setAnew] = useState(false);
-  const [refusal, setRefusal] = useState('');
+  const { refusal, begin } = useBeginning();
   if (!now || anew) {
     return (
       <>
@@ -24,26 +26,18 @@ export function PlanScreen() {
     );
   }
   const { next } = now.progress;
-  const begin = async (): Promise<void> => {
-    const begun = next && (await session.begin({ with: 'kit', situation: next.id }));
-    setRefusal(begun && !begun.ok ? begun.fault : '');
-  };
   return (
     <>
       <Heading onBack={() => way.back()}>{say.title}</Heading>
       <output>{run(progressInWords(now, words('plan')))}</output>
       <progress aria-label={say.measured} max={now.progress.stations.length} value={now.progress.done} />
       {next && session.sweep.value === null && (
-        <button type="button" class="chief" onClick={() => void begin()}>
+        <button type="button" class="chief" onClick={() => void begin({ with: 'kit', situation: next.id })}>
           {say.next}
         </button>
       )}
       {session.sweep.value !== null && <p class="notice small">{say.underWay}</p>}
-      {refusal && (
-        <p class="fault" role="alert">
-          {refusal}
-        </p>
-      )}
+      <Refusal sentence={refusal} />
       <StationList now={now} />
       <p class="muted small">{say.pace(now.pace)}</p>
       <button type="button" onClick={() => setAnew(true)}>

@@ -165,13 +165,16 @@ export function createSession(ports: Ports): Session {
       if (!hearing.contact(move)) gestures.contact(move, waited);
     },
     async begin(beginning) {
+      // Who presses while the panel is still reading waits that moment.
+      await ready;
       if (!library.isFilled()) return failed(firstWords().notRead);
-      const { planFor } = await import('./plan.ts');
+      const part = await import('./plan.ts').catch(() => null);
+      if (!part) return failed(firstWords().unread);
       if (beginning.with === 'transfer' && isOver(beginning.record)) {
         keepUnderSomeName();
         await new Promise<void>((done) => live.carrier.inTurn(done));
       }
-      const plan = planFor(beginning, library, ports.newSeed, desk);
+      const plan = part.planFor(beginning, library, ports.newSeed, desk);
       if (!plan.ok) return plan;
       touched();
       if (beginning.with === 'transfer' && isOver(beginning.record)) await live.leave();

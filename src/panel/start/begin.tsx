@@ -5,6 +5,7 @@ import { lastSituation, previewOf, type Preview } from './preview.ts';
 import { isSameName } from '../../kit/told.ts';
 import type { Shelved } from '../../logbook/shelf.ts';
 import { late } from '../parts/late.tsx';
+import { Refusal } from '../parts/refusal.tsx';
 import type { Description } from '../session/session.ts';
 import { ToldLine } from '../told/toldLine.tsx';
 import { words } from '../../words/catalogue.ts';
@@ -118,11 +119,7 @@ export function Begin({ next = false }: { readonly next?: boolean }) {
           {meant ? say.startWith(meant.subject.lens) : firstWords().start}
         </button>
       )}
-      {refusal && (
-        <p class="fault" role="alert">
-          {refusal}
-        </p>
-      )}
+      <Refusal sentence={refusal} />
       <ToldLine parts={parts} onBody={onBody} tell={tell} onLens={() => field.current?.focus()}>
         <More preview={preview} onRefused={refuse} />
       </ToldLine>

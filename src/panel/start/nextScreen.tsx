@@ -2,6 +2,7 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { Heading } from '../parts/heading.tsx';
 import { late } from '../parts/late.tsx';
+import { Refusal } from '../parts/refusal.tsx';
 import { words } from '../../words/catalogue.ts';
 import { useSurroundings } from '../useSession.ts';
 import { Begin } from './begin.tsx';
@@ -29,11 +30,7 @@ export function NextScreen() {
       {session.plan.value && <Planned />}
       <Begin next />
       <p class="muted small">{words('start').next.hint}</p>
-      {refusal && (
-        <p class="fault" role="alert">
-          {refusal}
-        </p>
-      )}
+      <Refusal sentence={refusal} />
     </>
   );
 }

@@ -1,15 +1,16 @@
 // What the plan has next, with what has to be changed before it.
-import { useState } from 'preact/hooks';
 import { words } from '../../words/catalogue.ts';
+import { Refusal } from '../parts/refusal.tsx';
 import { usePlanNow } from '../plan/useProgress.ts';
 import { useSurroundings } from '../useSession.ts';
 import { subjectInWords } from '../words/subjects.ts';
+import { useBeginning } from './useBeginning.ts';
 
 export function Planned() {
-  const { session, way } = useSurroundings();
+  const { way } = useSurroundings();
   const say = words('start');
   const now = usePlanNow();
-  const [refusal, setRefusal] = useState('');
+  const { refusal, begin } = useBeginning();
   const next = now?.progress.next;
   const subject = next && now.shelved.get(next.id)?.subject;
   const toPlan = (
@@ -20,10 +21,6 @@ export function Planned() {
   if (!next || !subject) return now && toPlan;
   const change = now.progress.stations.find(({ is }) => is === 'next')?.change ?? null;
   const { lens, details } = subjectInWords(subject);
-  const begin = async (): Promise<void> => {
-    const begun = await session.begin({ with: 'kit', situation: next.id });
-    if (!begun.ok) setRefusal(begun.fault);
-  };
   return (
     <section class="card" aria-labelledby="planned">
       <h2 id="planned">{say.next.planned}</h2>
@@ -33,14 +30,10 @@ export function Planned() {
         <br />
         {details}
       </p>
-      <button type="button" class="chief start" onClick={() => void begin()}>
+      <button type="button" class="chief start" onClick={() => void begin({ with: 'kit', situation: next.id })}>
         {say.startWith(lens)}
       </button>
-      {refusal && (
-        <p class="fault" role="alert">
-          {refusal}
-        </p>
-      )}
+      <Refusal sentence={refusal} />
       {toPlan}
     </section>
   );
