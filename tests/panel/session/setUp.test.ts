@@ -3,7 +3,7 @@
 import { expect, test } from 'vitest';
 import type { Input } from '../../../src/sweep/inputs.ts';
 import { phaseOf, sweeping } from './sweeping.ts';
-import { settle } from './world.ts';
+import { Computer, settle, Window } from './world.ts';
 
 const BENCH = { ticked: ['tripod'], readings: [{ reads: 'temperature', celsius: 20 }] };
 
@@ -35,4 +35,10 @@ test('a walk takes its words and the switch for itself while it attends', async 
   window.ear?.onHeard([{ text: 'holding' }], true);
   await settle();
   expect([taken, phaseOf(window)]).toEqual([['next'], 'holding']);
+});
+
+test('a sweep asked for while what is stored is still being read begins when it has been read', async () => {
+  const { session } = new Window(new Computer());
+  expect(await session.begin({ with: 'practice', arrows: 'absent' })).toMatchObject({ ok: true });
+  expect(session.sweep.value?.plan.practice).not.toBeNull();
 });
