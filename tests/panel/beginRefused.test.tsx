@@ -18,7 +18,7 @@ function refusing(): FakeSession {
 }
 
 async function pressed(name: string | RegExp): Promise<void> {
-  await act(() => click(name));
+  await act(() => void click(name));
   await partsRead();
 }
 
