@@ -54,12 +54,17 @@ export function App({ session, held, asked }: Props) {
   }, []);
   // A key pressed the moment a sweep is over is heard by the screen of its end.
   const sweeping = sweep !== null;
+  const face = sweep && (sweep.phase.name === 'finished' ? OutcomeScreen : SweepScreen);
   useEffect(() => {
     if (sweeping) void OutcomeScreen.fetch();
   }, [sweeping]);
   return (
     <Around.Provider value={around}>
-      <Frame screen={ready ? place.at : undefined} phase={place.at === 'sweep' ? sweep?.phase.name : undefined} announcement={session.announcement.value}>
+      <Frame
+        screen={ready ? place.at : undefined}
+        phase={place.at === 'sweep' && face?.isThere() ? sweep?.phase.name : undefined}
+        announcement={session.announcement.value}
+      >
         {place.at !== 'sweep' && <MishapList />}
         {(ready || place.at === 'start') && <Screen place={place} ready={ready} />}
       </Frame>
@@ -87,7 +92,7 @@ function useReady(session: Session, held: Held | undefined): boolean {
   useEffect(() => {
     if (ready) held?.release();
     else
-      void Promise.all([session.ready, Begin.fetch()])
+      void Promise.all([session.ready.then(() => (session.sweep.peek() ? SweepScreen.fetch() : undefined)), Begin.fetch()])
         .then(() => held?.letUp())
         .then(() => setReady(true));
   }, [ready, session, held]);

@@ -9,6 +9,8 @@ import { firstWords } from '../../words/first.ts';
 export type Late<Props> = ComponentType<Props> & {
   /** Reads it before it is shown; resolves when it is there or cannot be read. */
   fetch(): Promise<void>;
+  /** It has been read, so where it is shown it takes what is pressed. */
+  isThere(): boolean;
 };
 
 /** `areas`: the words that it shows, read with it. */
@@ -37,5 +39,5 @@ export function late<Props extends object>(load: () => Promise<ComponentType<Pro
     if (state === 'failed') return <p role="alert">{firstWords().unread}</p>;
     return typeof state === 'string' ? <p class="muted">{firstWords().opening}</p> : <state.Part {...props} />;
   }
-  return Object.assign(Place, { fetch });
+  return Object.assign(Place, { fetch, isThere: () => typeof part.value === 'object' });
 }

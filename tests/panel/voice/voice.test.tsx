@@ -189,6 +189,7 @@ describe('the sheet', () => {
     const session = await sheet();
     await press('Allow');
     await act(() => key('Escape'));
+    await partsRead();
     expect([mark().dataset['voice'], mark().textContent?.trim()]).toEqual(['begun', 'not set up']);
     await act(() => mark().click());
     await partsRead();
