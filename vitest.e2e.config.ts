@@ -53,6 +53,8 @@ export default defineConfig({
     testTimeout: 120_000,
     hookTimeout: 60_000,
     retry: 0,
+    // A second, the usual patience, is not much for a disk beside other work.
+    expect: { poll: { timeout: 15_000 } },
     setupFiles: ['tests/e2e/wordsToSay.ts'],
     sequence: { sequencer: LongestFirst },
     projects: [
