@@ -28,6 +28,10 @@ const OutcomeScreen = late(
 );
 const SweepScreen = late(async () => (await import('./sweep/sweepScreen.tsx')).SweepScreen, 'firstHold', 'told');
 
+const faceOf = ({ phase }: SweepState): Pick<typeof SweepScreen, 'fetch' | 'isThere'> => (phase.name === 'finished' ? OutcomeScreen : SweepScreen);
+
+const readFace = async (sweep: SweepState | null): Promise<void> => (sweep ? faceOf(sweep).fetch() : undefined);
+
 interface Props {
   readonly session: Session;
   /** Where the panel takes over a page in which something may have been pressed. */
@@ -54,7 +58,6 @@ export function App({ session, held, asked }: Props) {
   }, []);
   // A key pressed the moment a sweep is over is heard by the screen of its end.
   const sweeping = sweep !== null;
-  const face = sweep && (sweep.phase.name === 'finished' ? OutcomeScreen : SweepScreen);
   useEffect(() => {
     if (sweeping) void OutcomeScreen.fetch();
   }, [sweeping]);
@@ -62,7 +65,7 @@ export function App({ session, held, asked }: Props) {
     <Around.Provider value={around}>
       <Frame
         screen={ready ? place.at : undefined}
-        phase={place.at === 'sweep' && face?.isThere() ? sweep?.phase.name : undefined}
+        phase={place.at === 'sweep' && sweep && faceOf(sweep).isThere() ? sweep.phase.name : undefined}
         announcement={session.announcement.value}
       >
         {place.at !== 'sweep' && <MishapList />}
@@ -92,7 +95,7 @@ function useReady(session: Session, held: Held | undefined): boolean {
   useEffect(() => {
     if (ready) held?.release();
     else
-      void Promise.all([session.ready.then(() => (session.sweep.peek() ? SweepScreen.fetch() : undefined)), Begin.fetch()])
+      void Promise.all([session.ready.then(() => readFace(session.sweep.peek())), Begin.fetch()])
         .then(() => held?.letUp())
         .then(() => setReady(true));
   }, [ready, session, held]);

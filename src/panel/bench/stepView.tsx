@@ -13,6 +13,7 @@ import { StepDrawing } from './stepDrawing.tsx';
 import { readingOf } from './readings.ts';
 import type { Reckoned } from './reckon.ts';
 import { enteredAt } from './fields.ts';
+import { Refusal } from '../parts/refusal.tsx';
 
 interface Props {
   readonly step: SetUpStep;
@@ -66,11 +67,7 @@ function Entry({ kind, reckoned, onRead }: Pick<Props, 'reckoned' | 'onRead'> & 
   return (
     <form class="stack" noValidate onSubmit={keep}>
       <ReadingFields kind={kind} reckoned={reckoned} />
-      {fault && (
-        <p class="fault" role="alert">
-          {fault}
-        </p>
-      )}
+      <Refusal sentence={fault} />
       <button type="submit">{words('setUp').step.keep}</button>
     </form>
   );

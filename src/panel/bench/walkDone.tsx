@@ -5,6 +5,7 @@ import type { StepPicture } from '../../optics/setUp/stepPicture.ts';
 import { words } from '../../words/catalogue.ts';
 import { BenchNotes } from './benchNotes.tsx';
 import { StepDrawing } from './stepDrawing.tsx';
+import { Refusal } from '../parts/refusal.tsx';
 
 interface Props {
   readonly record: BenchRecord;
@@ -25,17 +26,9 @@ export function WalkDone({ record, picture, isKept, refusal }: Props) {
         <StepDrawing picture={picture} />
         <p class="show">{speak('done')}</p>
       </div>
-      {!isKept && (
-        <p class="fault" role="alert">
-          {done.tooLate}
-        </p>
-      )}
+      <Refusal sentence={isKept ? '' : done.tooLate} />
       <BenchNotes bench={record} />
-      {refusal && (
-        <p class="fault" role="alert">
-          {refusal}
-        </p>
-      )}
+      <Refusal sentence={refusal} />
     </section>
   );
 }

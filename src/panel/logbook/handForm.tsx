@@ -6,6 +6,7 @@ import type { Scale } from '../../sweep/scale.ts';
 import { words } from '../../words/catalogue.ts';
 import { Field } from '../parts/field.tsx';
 import { Pick } from '../parts/pick.tsx';
+import { Refusal } from '../parts/refusal.tsx';
 import { useSession } from '../useSession.ts';
 import { typedNumber } from '../words/typedNumber.ts';
 import { circumstancesTold, ConditionFields, noCircumstances } from './conditionFields.tsx';
@@ -69,11 +70,7 @@ export function HandForm({ subject, scale, open = false }: Props) {
           <Field label={say.value} text={value} onTyped={setValue} />
         )}
         <ConditionFields typed={told} onTyped={setTold} />
-        {said.fault && (
-          <p class="fault small" role="alert">
-            {said.fault}
-          </p>
-        )}
+        <Refusal sentence={said.fault} small />
         <button type="submit">{say.save}</button>
         <output class="small">{said.done}</output>
       </form>

@@ -4,6 +4,7 @@ import type { LogRecord } from '../../logbook/record.ts';
 import { words } from '../../words/catalogue.ts';
 import { useSession } from '../useSession.ts';
 import { CircumstanceFields, circumstancesOf, circumstancesTold } from './conditionFields.tsx';
+import { Refusal } from '../parts/refusal.tsx';
 
 export function HowItWas({ record: { id, conditions } }: { readonly record: LogRecord }) {
   const say = words('record').conditions;
@@ -22,11 +23,7 @@ export function HowItWas({ record: { id, conditions } }: { readonly record: LogR
       <summary>{say.open(Boolean(conditions))}</summary>
       <form class="card" aria-label={say.form} noValidate onSubmit={(event) => void keep(event)}>
         <CircumstanceFields typed={typed} dated={false} onTyped={setTyped} />
-        {said.fault && (
-          <p class="fault small" role="alert">
-            {said.fault}
-          </p>
-        )}
+        <Refusal sentence={said.fault} small />
         <button type="submit">{say.save}</button>
         <output class="small">{said.done}</output>
       </form>

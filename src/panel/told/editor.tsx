@@ -6,6 +6,7 @@ import { focalOf } from '../../kit/told.ts';
 import { Choose } from '../parts/choose.tsx';
 import { Field } from '../parts/field.tsx';
 import { FieldRow } from '../parts/fieldRow.tsx';
+import { Refusal } from '../parts/refusal.tsx';
 import { writeSteps } from '../../sweep/scale.ts';
 import type { ArrowDisplay } from '../../sweep/verdict.ts';
 import type { Description } from '../session/session.ts';
@@ -89,11 +90,7 @@ export function Editor({ part, onDone, children, ...line }: Props) {
       }}
     >
       <Fields part={part} line={line} typed={typed.texts.value} type={type} fault={typed.fault.value} tell={tell} choose={choose} />
-      {part === 'more' && typed.fault.value && (
-        <p class="fault small" role="alert">
-          {typed.fault}
-        </p>
-      )}
+      {part === 'more' && <Refusal sentence={typed.fault.value} small />}
       {part === 'more' && children}
       <button type="submit">{words('told').done}</button>
     </form>

@@ -4,6 +4,7 @@ import { useId, useState } from 'preact/hooks';
 import { focalOf } from '../../kit/told.ts';
 import type { Unnamed } from '../../sweep/plan.ts';
 import { Field } from '../parts/field.tsx';
+import { Refusal } from '../parts/refusal.tsx';
 import type { Description } from '../session/session.ts';
 import { words } from '../../words/catalogue.ts';
 import { useSession } from '../useSession.ts';
@@ -79,11 +80,7 @@ export function Whose({ parts, tell, atOnce = false }: Props) {
       ) : (
         <button type="submit">{say.keep}</button>
       )}
-      {fault && (fault.of === null || (fault.of === 'focalLength' && !asksLength)) && (
-        <p class="fault small" role="alert">
-          {fault.sentence}
-        </p>
-      )}
+      {fault && (fault.of === null || (fault.of === 'focalLength' && !asksLength)) && <Refusal sentence={fault.sentence} small />}
       <p class="muted small">{say.later}</p>
     </form>
   );

@@ -40,13 +40,12 @@ function bySums(seen: Seen): { odds: number; from: number; to: number } {
       some.reduce<Lights>((now, hold) => told(belief, now, hold, 0), bands),
     );
   const steady = seen.flatMap(([value, light]) => (light === 'steady' ? [value] : []));
-  const between = (value: number): boolean => value > Math.min(...steady) && value < Math.max(...steady);
   let [total, best] = [0, { weight: 0, first: 0, last: 0 }];
   for (const width of [1, 2, 3, 4]) {
     for (let first = Math.min(...steady) + 1; first + width - 1 < Math.max(...steady); first++) {
       const last = first + width - 1;
       const inside = seen.filter(([value]) => value >= first && value <= last);
-      if (inside.filter(([value, light]) => light !== 'steady' && between(value)).length < 2) continue;
+      if (inside.filter(([, light]) => light !== 'steady').length < 2) continue;
       const left = weightsAfter(holds.filter(({ value }) => value < first || value > last));
       const likely = inside.reduce((chance, [, light]) => chance * IN_GAP[light], 1);
       let weight = 0;
