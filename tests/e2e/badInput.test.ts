@@ -2,6 +2,7 @@
 import { expect, onTestFinished, test } from 'vitest';
 import { fillUp, withCeiling } from './ceiling.ts';
 import { launchChromium, type Chromium, type ChromiumOptions } from './chromium.ts';
+import { untilEndsWith } from './journal.ts';
 import { choose, press, seatAt, until, untilPhase, untilText, type Look, type Seat } from './seat.ts';
 import { agreeToListening, beginWith, holdOnce, keys, type Word, toTheStart } from './sweeping.ts';
 import { putUnderWay, sweepIn } from './underWay.ts';
@@ -27,6 +28,7 @@ test('a stored record that does not fit is set aside whole and told in one sente
   await press(seatAt(first), 'x');
   await untilPhase(seatAt(first), 'finished');
   await toTheStart(seatAt(first));
+  await expect.poll(async () => Object.keys(await stored(chromium)).filter((key) => key.startsWith('record:'))).toHaveLength(1);
   await first.close();
   const spoilt = { id: 'b7', finished: 'last Tuesday', outcome: { found: 'treasure' } };
   await chromium.worker.evaluate((record) => chrome.storage.local.set({ 'record:b7': record }), spoilt);
@@ -34,9 +36,8 @@ test('a stored record that does not fit is set aside whole and told in one sente
   const seat = seatAt(await chromium.openTab());
   const { text } = await untilText(seat, 'It is kept whole under');
   expect(text).toContain('Something stored under “record:b7” cannot be used');
-  const kept = await stored(chromium);
-  expect(kept['record:b7']).toBeUndefined();
-  expect(Object.entries(kept).filter(([key]) => key.startsWith('set-aside:record:b7:'))).toEqual([[expect.any(String), spoilt]]);
+  await expect.poll(async () => (await stored(chromium))['record:b7']).toBeUndefined();
+  expect(Object.entries(await stored(chromium)).filter(([key]) => key.startsWith('set-aside:record:b7:'))).toEqual([[expect.any(String), spoilt]]);
   await choose(seat, 'Logbook');
   await untilText(seat, '1 found');
 });
@@ -102,6 +103,7 @@ test('a panel that was closed in the middle of a hold asks for that hold again a
   const { holds, value } = await hold(seatAt(page), 'delayed');
   await press(seatAt(page), ' ');
   await untilPhase(seatAt(page), 'holding');
+  await untilEndsWith(chromium, 'began');
   await page.close();
 
   const again = seatAt(await chromium.openTab());

@@ -68,7 +68,7 @@ test('Chromium: one press accepts and one marks, or one key each, and undo takes
   await until(seat, 'the start', ({ screen }) => screen === 'start');
   await putUnderWay(chromium, sweepIn('offered'));
   expect(await acceptedAndEntered('Chromium, pointer', seat, byPointer(seat))).toBe(2);
-  expect(await entries(chromium)).toHaveLength(1);
+  await expect.poll(() => entries(chromium)).toHaveLength(1);
 
   await chromium.worker.evaluate(() => chrome.storage.local.clear());
   await putUnderWay(chromium, sweepIn('offered'));
@@ -83,7 +83,7 @@ test('Chromium: one press accepts and one marks, or one key each, and undo takes
     'the mark taken back',
     ({ phase, text, announcement }) => phase === 'finished' && !text.includes(MARKED) && announcement.startsWith('The mark is taken back'),
   );
-  expect(await entries(chromium)).toEqual([]);
+  await expect.poll(() => entries(chromium)).toEqual([]);
   await press(seat, 'u');
   expect(await acceptedAndEntered('Chromium, keys', seat, byKey(seat))).toBe(2);
 });
@@ -117,7 +117,7 @@ test('Chromium: one word accepts, one marks and one goes on', async () => {
   const words = [...new Set(said)];
   console.log(`Chromium, voice: accepted, entered and on by ${words.length} words (${words.join(', ')}); said ${said.length} times`);
   expect(words).toEqual(['accept', 'entered', 'next']);
-  expect(await entries(chromium)).toHaveLength(1);
+  await expect.poll(() => entries(chromium)).toHaveLength(1);
 });
 
 test('Firefox: one press accepts and one marks, and one key each', async () => {

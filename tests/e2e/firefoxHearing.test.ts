@@ -57,7 +57,7 @@ test('a taught word that was begun in one hold does not judge the next, and the 
     if ((await look(seat)).phase === 'holding' && last !== late) await press(seat, 'n');
   }
   expect(last).toBe(late);
-  expect((await journal()).at(-1)).toMatchObject({ did: 'heard', became: 'other' });
+  await expect.poll(async () => (await journal()).at(-1)).toMatchObject({ did: 'heard', became: 'other' });
   expect((await look(seat)).phase).toBe('holding');
 }, 120_000);
 
@@ -71,5 +71,5 @@ test('taught words are heard without a network', async () => {
     await person.say('holding');
     await new Promise((go) => setTimeout(go, 1200));
   }
-  expect((await journal()).find(({ did }) => did === 'began')).toMatchObject({ by: 'voice' });
+  await expect.poll(async () => (await journal()).find(({ did }) => did === 'began')).toMatchObject({ by: 'voice' });
 }, 120_000);

@@ -116,12 +116,13 @@ test.each(BROWSERS)('$name: ten new lenses take one name and at most two actions
   console.log(`${name}: actions for each of ten new lenses, beside its name: ${taken.join(' ')}`);
   expect(Math.max(...taken)).toBeLessThanOrEqual(2);
   await press(seat, 'n');
-  const kept = await seat.evaluate(async () => {
-    const { storage } = (globalThis as unknown as { browser?: typeof chrome }).browser ?? chrome;
-    const stored = await storage.local.get(null);
-    return Object.entries(stored).flatMap(([key, value]) => (key.startsWith('record:') ? [(value as { subject: { lens: string } }).subject.lens] : []));
-  });
-  expect(kept.toSorted()).toEqual(LENSES.toSorted());
+  const kept = () =>
+    seat.evaluate(async () => {
+      const { storage } = (globalThis as unknown as { browser?: typeof chrome }).browser ?? chrome;
+      const stored = await storage.local.get(null);
+      return Object.entries(stored).flatMap(([key, value]) => (key.startsWith('record:') ? [(value as { subject: { lens: string } }).subject.lens] : []));
+    });
+  await expect.poll(async () => (await kept()).toSorted()).toEqual(LENSES.toSorted());
 });
 
 test('at 180 px of width the start needs no scrolling sideways', async () => {

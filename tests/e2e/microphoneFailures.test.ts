@@ -2,8 +2,8 @@
 // said, one sentence that says what to do, keys that work throughout, and listening that comes back by itself.
 import type { Page } from 'puppeteer-core';
 import { expect, onTestFinished, test } from 'vitest';
-import type { SweepEvent } from '../../src/sweep/event.ts';
 import { launchChromium, type Chromium } from './chromium.ts';
+import { journalOf, verdictsOf } from './journal.ts';
 import { answer, murmuring, sayUntil } from './murmuring.ts';
 import { choose, press, seatAt, until, untilMark, untilPhase, untilText, type Seat } from './seat.ts';
 import { startSpeechService, type Listening } from './speech-service.ts';
@@ -35,11 +35,6 @@ async function launch(args: readonly string[]): Promise<Chromium> {
 }
 
 const listening = (seat: Seat) => untilMark(seat, 'listening');
-
-const journalOf = async ({ worker }: Chromium): Promise<SweepEvent[]> =>
-  ((await worker.evaluate(() => chrome.storage.local.get('live'))) as { live: SweepEvent[] }).live;
-const verdicts = async (chromium: Chromium): Promise<string[]> =>
-  (await journalOf(chromium)).flatMap((event) => (event.did === 'judged' ? [`${event.by} ${event.verdict.light}`] : []));
 
 /** Remembers the microphone's real tracks, and can make it seem that there is no microphone any more. */
 const watchMicrophone = (page: Page): Promise<void> =>
@@ -97,7 +92,7 @@ test('a track that ends is opened again, a microphone that goes is asked for in 
   await listening(seat);
   await sayUntil(seat, told, 'holding', 'holding');
   await sayUntil(seat, told, 'flicker', 'dialling');
-  await expect.poll(() => verdicts(chromium)).toEqual(['key dark', 'key late', 'voice flicker']);
+  await expect.poll(() => verdictsOf(chromium)).toEqual(['key dark', 'key late', 'voice flicker']);
 });
 
 // Headless, nobody can click the browser's own question; what the person would answer there is given by the driver.
@@ -121,7 +116,7 @@ test('a permission that was dismissed in the panel and is granted in the tab ope
   await listening(seat);
   await sayUntil(seat, told, 'holding', 'holding');
   await sayUntil(seat, told, 'flicker', 'dialling');
-  await expect.poll(() => verdicts(chromium)).toEqual(['key dark', 'voice flicker']);
+  await expect.poll(() => verdictsOf(chromium)).toEqual(['key dark', 'voice flicker']);
 
   await context.setPermission(origin, { permission: { name: 'microphone' }, state: 'denied' });
   await untilText(seat, 'The microphone is blocked for Sweepbook.');
@@ -144,10 +139,11 @@ test('of two windows on one sweep one listens: a word is heard once, and when th
   await sayUntil(first, told, 'holding', 'holding');
   await sayUntil(first, told, 'flicker', 'dialling');
 
+  const moved = async () => (await journalOf(chromium)).flatMap(({ did }) => (did === 'heard' ? [] : [did]));
+  await expect.poll(moved).toEqual(['opened', 'began', 'judged']);
   await page.close();
   await listening(second);
   await sayUntil(second, told, 'holding', 'holding');
-  const moved = async () => (await journalOf(chromium)).flatMap(({ did }) => (did === 'heard' ? [] : [did]));
   await expect.poll(moved).toEqual(['opened', 'began', 'judged', 'began']);
   expect(told.most).toBe(1);
 });

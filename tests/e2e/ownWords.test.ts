@@ -9,6 +9,7 @@ import { replay } from '../../src/sweep/transition.ts';
 import { eye, putTaught, sweepByVoice, TAUGHT, underWay, wordsLearned } from './byOwnWords.ts';
 import { launchChromium } from './chromium.ts';
 import { launchFirefox } from './firefox.ts';
+import { journalOf } from './journal.ts';
 import { seatAt, seatAtSidebar, untilMark, type Seat } from './seat.ts';
 import { enterRoom, type VoiceInRoom } from './voiceInRoom.ts';
 
@@ -49,8 +50,7 @@ test.concurrent(
     await page.evaluate(putTaught, takes);
     await chromium.worker.evaluate((stored) => chrome.storage.local.set(stored), underWay());
     await speak(seatAt(await chromium.openPanel()), person);
-    const { live } = (await chromium.worker.evaluate(() => chrome.storage.local.get('live'))) as { live: Journal };
-    expect(await whatCameOf(live)).toEqual(AS_SAID);
+    await context.expect.poll(async () => whatCameOf(await journalOf(chromium))).toEqual(AS_SAID);
     await context.expect.poll(() => page.evaluate(wordsLearned)).toEqual(expect.arrayContaining(['holding', 'solid']));
     closed = true;
     await chromium.close();
@@ -78,8 +78,8 @@ test.concurrent(
     await sidebar.click('h1');
     const seat = seatAtSidebar(sidebar);
     await speak(seat, person);
-    const { live } = await sidebar.evaluate(() => browser.storage.local.get('live') as Promise<{ live: Journal }>);
-    expect(await whatCameOf(live)).toEqual(AS_SAID);
+    const journal = () => sidebar.evaluate(async () => (await browser.storage.local.get('live'))['live'] as Journal);
+    await context.expect.poll(async () => whatCameOf(await journal())).toEqual(AS_SAID);
     await context.expect.poll(() => sidebar.evaluate(wordsLearned)).toEqual(expect.arrayContaining(['holding', 'solid']));
   },
   240_000,

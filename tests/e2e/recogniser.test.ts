@@ -5,11 +5,11 @@ import { join } from 'node:path';
 import type { Page } from 'puppeteer-core';
 import { expect, onTestFinished, test } from 'vitest';
 import type { Settings } from '../../src/settings.ts';
-import type { SweepEvent } from '../../src/sweep/event.ts';
 import { words as sessionWords } from '../../src/words/en/session.ts';
 import { words } from '../../src/words/en/voice.ts';
 import { underWay } from './byOwnWords.ts';
 import { launchChromium, type Chromium } from './chromium.ts';
+import { verdictsOf } from './journal.ts';
 import { choose, look, press, seatAt, until, untilMark, untilPhase, untilText, type Seat } from './seat.ts';
 import type { SpeechMessage } from './speech-message.ts';
 import { startSpeechService, type Listening } from './speech-service.ts';
@@ -72,11 +72,6 @@ async function sit(
   return { told, chromium, page, seat };
 }
 
-const verdicts = async ({ worker }: Chromium): Promise<string[]> => {
-  const { live } = (await worker.evaluate(() => chrome.storage.local.get('live'))) as { live: SweepEvent[] };
-  return live.flatMap((event) => (event.did === 'judged' ? [`${event.by} ${event.verdict.light}`] : []));
-};
-
 /** An utterance in which the browser has told that something sounds. */
 async function soundingUtterance(told: Told, page: Page): Promise<Listening> {
   await page.waitForFunction(() => (globalThis as unknown as { sounding?: boolean }).sounding === true, { polling: 20 });
@@ -126,7 +121,7 @@ test('a result that comes when the next hold is under way does not judge it, wit
   await until(seat, 'why it is not taken', ({ lastHeard }) => lastHeard === `flicker \u2192 ${sessionWords.became['too late']}`);
   expect(await look(seat)).toMatchObject({ phase: 'holding', holds: [expect.any(String)] });
   await sayUntil({ told, chromium, seat, ...sitting }, [final('flicker')], 'dialling');
-  await expect.poll(() => verdicts(chromium)).toEqual(['key dark', 'voice flicker']);
+  await expect.poll(() => verdictsOf(chromium)).toEqual(['key dark', 'voice flicker']);
 });
 
 test('a network that goes is said at once, and when it is back words are heard at once, without waiting for the next try', async () => {
@@ -144,7 +139,7 @@ test('a network that goes is said at once, and when it is back words are heard a
   // The next try would come after half a minute.
   expect(performance.now() - back).toBeLessThan(10_000);
   await sayUntil(sitting, [final('flicker')], 'dialling');
-  await expect.poll(() => verdicts(chromium)).toEqual(['voice flicker']);
+  await expect.poll(() => verdictsOf(chromium)).toEqual(['voice flicker']);
 });
 
 test('of a result in pieces each counts: other talk first, and then a word', async () => {

@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import type { Target } from 'puppeteer-core';
 import { expect, onTestFinished, test } from 'vitest';
 import { launchChromium, type Chromium } from './chromium.ts';
+import { untilEndsWith } from './journal.ts';
 import { press, seatAt, until, untilPhase, untilText, type Look, type Seat } from './seat.ts';
 import { beginWith, holdOnce, keys, toTheStart } from './sweeping.ts';
 import { removeFolder, temporaryFolder } from './temporary.ts';
@@ -20,6 +21,7 @@ async function inMidHold(chromium: Chromium): Promise<Look> {
   const { next } = await holdOnce(seat, () => 'nothing', keys);
   await press(seat, ' ');
   await untilPhase(seat, 'holding');
+  await untilEndsWith(chromium, 'began');
   return next;
 }
 

@@ -1,8 +1,8 @@
 // The browser is stopped in the middle of a hold, as a computer short of everything does, and goes on: what was lost of the
 // hold is not judged, and a stop that ends in time costs nothing.
 import { expect, onTestFinished, test } from 'vitest';
-import type { SweepEvent } from '../../src/sweep/event.ts';
 import { launchChromium, type Chromium } from './chromium.ts';
+import { untilEndsWith } from './journal.ts';
 import { look, press, seatAt, until, untilPhase } from './seat.ts';
 import { holdOnce, keys } from './sweeping.ts';
 import { practiceSweep, putUnderWay } from './underWay.ts';
@@ -31,11 +31,6 @@ async function stopFor({ browser }: Chromium, time: number): Promise<void> {
   await new Promise((go) => setTimeout(go, time)).finally(() => process.kill(-group, 'SIGCONT'));
 }
 
-async function journalOf({ worker }: Chromium): Promise<SweepEvent[]> {
-  const { live } = await worker.evaluate(() => chrome.storage.local.get('live'));
-  return live as SweepEvent[];
-}
-
 test('a hold in which the browser stood still beyond its end is asked for again, and the next one counts', async () => {
   const { chromium, seat } = await atHold();
   const { value, holds } = await look(seat);
@@ -45,7 +40,7 @@ test('a hold in which the browser stood still beyond its end is asked for again,
   expect((await until(seat, 'the prompt', ({ announcement }) => announcement !== '')).announcement).toMatch(/^The hold was cut off, so it does not count\./);
   expect(back.value).toBe(value);
   expect(back.text).not.toContain('Nothing can be saved');
-  expect((await journalOf(chromium)).slice(-2).map(({ did }) => did)).toEqual(['began', 'cut off']);
+  await untilEndsWith(chromium, 'began', 'cut off');
   expect((await holdOnce(seat, () => 'nothing', keys)).next.holds).toHaveLength(2);
 });
 
@@ -57,8 +52,6 @@ test('a hold in which it stood still for a moment runs its whole time, and count
   await press(seat, 's');
   const { text } = await until(seat, 'the hold', (seen) => seen.holds.length > holds.length);
   expect(text).not.toContain('Nothing can be saved');
-  // The hold is on the screen a moment before it is on disk.
-  await expect.poll(async () => (await journalOf(chromium)).slice(-3).map(({ did }) => did)).toEqual(['began', 'ran', 'judged']);
-  const [began, ran] = (await journalOf(chromium)).slice(-3);
+  const [began, ran] = (await untilEndsWith(chromium, 'began', 'ran', 'judged')).slice(-3);
   expect(ran!.at - began!.at).toBeGreaterThanOrEqual(2950);
 });

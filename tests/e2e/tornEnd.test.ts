@@ -37,6 +37,7 @@ test('a lens saved at the first start after a torn write is there at the second 
   await page.locator('::-p-aria([name="Name"][role="textbox"])').fill('Corvid 85');
   await click(page, 'Save');
   await says(page, 'Corvid 85');
+  await expect.poll(async () => lensesIn(await kept(second.worker))).toContain('Corvid 85');
   await second.kill();
 
   for (let start = 2; start <= 3; start += 1) {

@@ -1,11 +1,11 @@
 // A practice camera with something wrong, in the real side panel, by keys: the trouble is named with its checks and its odds
 // when the finish is offered, and at the end; those screens have no fault at either width in either theme.
 import { expect, onTestFinished, test } from 'vitest';
-import type { SweepEvent } from '../../src/sweep/event.ts';
 import { replay } from '../../src/sweep/transition.ts';
 import { words } from '../../src/words/en/trouble.ts';
 import { launchChromium } from './chromium.ts';
 import { faults } from './faults.ts';
+import { journalOf } from './journal.ts';
 import { choose, press, seatAt, tabTo, until, untilPhase, untilText } from './seat.ts';
 import { holdOnce, keys, practiceEye, untilStart } from './sweeping.ts';
 import { gapSweep, oddSweep, putUnderWay } from './underWay.ts';
@@ -29,7 +29,7 @@ test('a light that stays dark at every value is named dark everywhere, and a gap
   expect(offered.phase).toBe('offered');
   expect(offered.announcement).toContain('The light never comes on. Accept it, or go on?');
   expect(offered.text).toMatch(/active point lies on the target.*All 8 values looked the same\. Odds against any band: /);
-  const journal = await chromium.worker.evaluate(async () => (await chrome.storage.local.get('live'))['live'] as SweepEvent[]);
+  const journal = await journalOf(chromium);
   const [trouble] = replay(journal).troubles;
   expect(trouble?.bayesFactor).toBeGreaterThan(50);
   expect(trouble && offered.text.includes(words.evidence(trouble))).toBe(true);

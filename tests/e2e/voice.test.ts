@@ -1,8 +1,8 @@
 // A whole sweep by voice: the browser's real recogniser over a fake microphone, answered on loopback with the words that
 // a person at the viewfinder would say. No answer comes before its time: "solid" only after the end tone.
 import { expect, onTestFinished, test } from 'vitest';
-import type { SweepEvent } from '../../src/sweep/event.ts';
 import { launchChromium } from './chromium.ts';
+import { journalOf } from './journal.ts';
 import { answer, murmuring } from './murmuring.ts';
 import { look, press, seatAt, until, untilMark, untilPhase, untilText, type Seat } from './seat.ts';
 import { startSpeechService } from './speech-service.ts';
@@ -52,8 +52,8 @@ test('words alone run a sweep to its accepted outcome, and “solid” before th
   expect(said).toEqual(expect.arrayContaining(['holding', 'solid', 'delayed', 'accept']));
   expect([...becameOf]).toContainEqual(expect.stringMatching(TOO_EARLY));
 
-  const stored = await chromium.worker.evaluate(() => chrome.storage.local.get('live'));
-  const journal = stored['live'] as SweepEvent[];
+  await expect.poll(async () => (await journalOf(chromium)).some(({ did }) => did === 'finished')).toBe(true);
+  const journal = await journalOf(chromium);
   expect(journal.flatMap((event) => ('by' in event && event.by !== 'voice' ? [event] : []))).toEqual([]);
   const solids = journal.flatMap((event, index) => {
     const held = event.did === 'judged' && event.verdict.light === 'steady';

@@ -1,8 +1,8 @@
 // What fails around the browser's real recogniser, in the real side panel: each time no verdict that nobody said, a lost word
 // asked for again or one sentence that says what to do, and keys that work throughout.
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import type { SweepEvent } from '../../src/sweep/event.ts';
 import { launchChromium, type Chromium } from './chromium.ts';
+import { verdictsOf } from './journal.ts';
 import { answer, murmuring, sayUntil } from './murmuring.ts';
 import { press, seatAt, until, untilMark, untilPhase, type Seat } from './seat.ts';
 import { startSpeechService, type Listening, type SpeechService } from './speech-service.ts';
@@ -43,11 +43,6 @@ class Moody {
   }
 }
 
-const verdicts = async ({ worker }: Chromium): Promise<string[]> => {
-  const { live } = (await worker.evaluate(() => chrome.storage.local.get('live'))) as { live: SweepEvent[] };
-  return live.flatMap((event) => (event.did === 'judged' ? [`${event.by} ${event.verdict.light}`] : []));
-};
-
 const listening = (seat: Seat) => untilMark(seat, 'listening');
 
 describe('the service', () => {
@@ -75,7 +70,7 @@ describe('the service', () => {
 
   test.each(Object.keys(FAILURES) as Failure[])('%s: nothing is judged, keys hold and judge meanwhile, and the next word is heard', async (failure) => {
     await listening(seat);
-    const before = await verdicts(chromium);
+    const before = await verdictsOf(chromium);
     const { failures } = moody;
     moody.failing = failure;
     // Twice: after the first the panel listens again by itself.
@@ -84,11 +79,11 @@ describe('the service', () => {
     moody.failing = null;
     await sayUntil(seat, moody, 'holding', 'holding');
     await sayUntil(seat, moody, 'flicker', 'dialling');
-    await expect.poll(() => verdicts(chromium)).toEqual([...before, 'key dark', 'voice flicker']);
+    await expect.poll(() => verdictsOf(chromium)).toEqual([...before, 'key dark', 'voice flicker']);
   });
 
   test('a word that is lost after the end tone is asked for again, and then the hold itself', async () => {
-    const before = await verdicts(chromium);
+    const before = await verdictsOf(chromium);
     moody.failing = 'an end without a result';
     await press(seat, ' ');
     await until(seat, 'the question', ({ announcement }) => announcement.endsWith('Was the light steady?'));
@@ -98,6 +93,6 @@ describe('the service', () => {
     await untilPhase(seat, 'judging');
     // One steady light among dark ones may also make the panel ask about the focus.
     await sayUntil(seat, moody, 'solid', 'dialling', 'checking');
-    await expect.poll(() => verdicts(chromium)).toEqual([...before, 'voice steady']);
+    await expect.poll(() => verdictsOf(chromium)).toEqual([...before, 'voice steady']);
   });
 });

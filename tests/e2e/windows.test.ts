@@ -1,17 +1,12 @@
 // Two panels on one sweep: the side panel and a tab. One runs it, the other shows it and can do nothing to it until the
 // first one closes, or until the person takes the sweep over.
 import { expect, onTestFinished, test } from 'vitest';
-import type { SweepEvent } from '../../src/sweep/event.ts';
-import { launchChromium, type Chromium } from './chromium.ts';
+import { launchChromium } from './chromium.ts';
+import { journalOf, untilEndsWith } from './journal.ts';
 import { choose, look, press, seatAt, until, untilPhase, untilText } from './seat.ts';
 import { beginWith, holdOnce, keys } from './sweeping.ts';
 
 const KIT = { body: 'Velde M1', lens: 'Orrin 85 f/1.8', focalLength: '85' };
-
-async function journalOf({ worker }: Chromium): Promise<SweepEvent[]> {
-  const { live } = await worker.evaluate(() => chrome.storage.local.get('live'));
-  return live as SweepEvent[];
-}
 
 test('a second panel follows the sweep read-only, each event is in the journal once, and it goes on with it when the first closes', async () => {
   const chromium = await launchChromium();
@@ -25,7 +20,7 @@ test('a second panel follows the sweep read-only, each event is in the journal o
   await untilText(follower, 'A sweep runs in another window');
   await choose(follower, 'Follow it');
   await untilText(follower, 'Another window runs this sweep. Here you can only watch.');
-  const before = await journalOf(chromium);
+  const before = await untilEndsWith(chromium, 'judged');
   for (const key of [' ', 'f', 'u', 'x', 'p']) await press(follower, key);
   await page.bringToFront();
   const { next } = await holdOnce(owner, () => 'nothing', keys);
@@ -36,11 +31,11 @@ test('a second panel follows the sweep read-only, each event is in the journal o
 
   await press(owner, ' ');
   await untilPhase(follower, 'holding');
+  await untilEndsWith(chromium, 'began');
   await page.close();
   const taken = await until(follower, 'the sweep to run here', ({ text }) => text.includes('begin the hold'));
   expect(taken).toMatchObject({ phase: 'dialling', holds: next.holds, value: next.value });
-  // It is on the screen a moment before it is on disk.
-  await expect.poll(async () => (await journalOf(chromium)).slice(-2).map(({ did }) => did)).toEqual(['began', 'cut off']);
+  await untilEndsWith(chromium, 'began', 'cut off');
 
   const third = await holdOnce(follower, () => 'delayed', keys);
   expect(third.next.holds).toHaveLength(3);
