@@ -26,7 +26,14 @@ export function WalkScreen() {
   const standing = useBench();
   return (
     <>
-      <Heading onBack={() => way.back()} beside={<VoiceMark />}>
+      <Heading
+        onBack={() => way.back()}
+        beside={
+          <div class="markplace">
+            <VoiceMark />
+          </div>
+        }
+      >
         {words('setUp').title}
       </Heading>
       {'missing' in standing ? <output>{words('bench').missing[standing.missing]}</output> : <Walk standing={standing} />}
