@@ -1,7 +1,7 @@
 // Starts a stock Firefox with the built add-on in it, and opens its real sidebar.
 import { existsSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import puppeteer, { type Browser, type Page } from 'puppeteer-core';
+import puppeteer, { TimeoutError, type Browser, type Page } from 'puppeteer-core';
 import { firefoxAddOnId } from '../../manifest/firefox.ts';
 import { program } from '../programs/programs.ts';
 import { openSidebar, type Sidebar } from './firefox-sidebar.ts';
@@ -70,7 +70,7 @@ export async function launchFirefox(options: FirefoxOptions = {}): Promise<Firef
       await page.setViewport(size);
       // Going to an add-on's page never resolves: wait for what it shows.
       page.goto(`moz-extension://${address}/${path}`, { timeout: 0 }).catch(() => undefined);
-      await page.waitForSelector(selector);
+      await untilShown(page, selector);
       return page;
     },
     kill: async () => {
@@ -83,6 +83,18 @@ export async function launchFirefox(options: FirefoxOptions = {}): Promise<Firef
       clear();
     },
   };
+}
+
+/** While the add-on's page takes the place of the empty one, the driver may find no page to look at: it looks again. */
+async function untilShown(page: Page, selector: string): Promise<void> {
+  for (let looks = 1; ; looks += 1) {
+    try {
+      await page.waitForSelector(selector);
+      return;
+    } catch (fault) {
+      if (fault instanceof TimeoutError || looks === 10) throw fault;
+    }
+  }
 }
 
 /** The driver puts back the preferences that it found, a moment after the end: a start before that would find half of them. */
