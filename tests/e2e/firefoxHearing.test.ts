@@ -1,11 +1,11 @@
 // Firefox has no recogniser of its own, so what its sidebar hears are taught words: a word that was begun in one hold never judges
 // the next, and a network that goes changes nothing.
 import { expect, onTestFinished, test } from 'vitest';
-import type { Journal } from '../../src/sweep/event.ts';
 import { words as sessionWords } from '../../src/words/en/session.ts';
 import { putTaught, TAUGHT, underWay } from './byOwnWords.ts';
 import { firefoxWindow } from './firefox-window.ts';
 import { launchFirefox } from './firefox.ts';
+import { journalAt } from './journal.ts';
 import { look, press, seatAtSidebar, untilMark, untilPhase, type Seat } from './seat.ts';
 import { enterRoom } from './voiceInRoom.ts';
 
@@ -23,8 +23,7 @@ async function sit() {
   const seat = seatAtSidebar(sidebar);
   person.fan();
   await untilMark(seat, 'listening');
-  const journal = () => sidebar.evaluate(() => browser.storage.local.get('live') as Promise<{ live: Journal }>).then((stored) => stored.live);
-  return { firefox, person, seat, journal };
+  return { firefox, person, seat };
 }
 
 /** One after the other, as fast as a hand can. */
@@ -40,7 +39,7 @@ const TIMES = 10;
 const UNDER_WAY = 450;
 
 test('a taught word that was begun in one hold does not judge the next, and the screen says why', async () => {
-  const { person, seat, journal } = await sit();
+  const { person, seat } = await sit();
   const late = `flicker \u2192 ${sessionWords.became['too late']}`;
   let last = '';
   for (let tried = 0; tried < TIMES && last !== late; tried++) {
@@ -57,12 +56,12 @@ test('a taught word that was begun in one hold does not judge the next, and the 
     if ((await look(seat)).phase === 'holding' && last !== late) await press(seat, 'n');
   }
   expect(last).toBe(late);
-  await expect.poll(async () => (await journal()).at(-1)).toMatchObject({ did: 'heard', became: 'other' });
+  await expect.poll(async () => (await journalAt(seat)).at(-1)).toMatchObject({ did: 'heard', became: 'other' });
   expect((await look(seat)).phase).toBe('holding');
 }, 120_000);
 
 test('taught words are heard without a network', async () => {
-  const { firefox, person, seat, journal } = await sit();
+  const { firefox, person, seat } = await sit();
   const window = await firefoxWindow(firefox.browser);
   await window.call('() => { Services.io.offline = true; }');
   expect(await seat.evaluate(() => navigator.onLine)).toBe(false);
@@ -71,5 +70,5 @@ test('taught words are heard without a network', async () => {
     await person.say('holding');
     await new Promise((go) => setTimeout(go, 1200));
   }
-  await expect.poll(async () => (await journal()).find(({ did }) => did === 'began')).toMatchObject({ by: 'voice' });
+  await expect.poll(async () => (await journalAt(seat)).find(({ did }) => did === 'began')).toMatchObject({ by: 'voice' });
 }, 120_000);

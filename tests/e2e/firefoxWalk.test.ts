@@ -1,6 +1,7 @@
 // The set-up walk in the real sidebar of a real Firefox, by keyboard alone.
 import { expect, onTestFinished, test } from 'vitest';
 import { launchFirefox } from './firefox.ts';
+import { benchIn, journalAt } from './journal.ts';
 import { choose, press, seatAtSidebar, tabTo, type, untilPhase, untilText } from './seat.ts';
 import { stepNow, stepsInAll, untilBench, untilStep } from './walking.ts';
 
@@ -31,15 +32,7 @@ test('the bench is reckoned, a reading is kept, every step is walked, and the sw
   await untilText(seat, 'Ready for the first hold.');
   await press(seat, 'n');
   await untilPhase(seat, 'dialling');
-  // The screen is drawn before the browser has written the journal.
-  const bench = await seat.evaluate(async () => {
-    for (let tries = 0; tries < 50; tries += 1) {
-      const { live } = (await browser.storage.local.get('live')) as { live?: { plan?: { bench?: { ticked: string[]; readings: unknown[] } } }[] };
-      if (live) return live[0]?.plan?.bench ?? null;
-      await new Promise((go) => setTimeout(go, 100));
-    }
-    return null;
-  });
-  expect(bench?.ticked).toHaveLength(all);
-  expect(bench?.readings).toEqual([{ reads: 'old value', value: -3 }]);
+  const storedBench = async () => benchIn(await journalAt(seat));
+  await expect.poll(async () => (await storedBench())?.ticked).toHaveLength(all);
+  expect((await storedBench())?.readings).toEqual([{ reads: 'old value', value: -3 }]);
 });

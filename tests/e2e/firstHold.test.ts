@@ -7,6 +7,7 @@ import { launchChromium, type Chromium } from './chromium.ts';
 import { launchFirefox } from './firefox.ts';
 import { clickInPage, openSecondWindow, typeInWindow } from './firefox-privileged.ts';
 import { firefoxWindow } from './firefox-window.ts';
+import { journalAt } from './journal.ts';
 import { look, press, seatAt, seatAtSidebar, until, untilPhase, type Seat } from './seat.ts';
 import { opened } from '../sweep/staged.ts';
 import { moment } from '../../src/units.ts';
@@ -18,11 +19,6 @@ const AT_ONCE = 300;
 const ELSEWHERE = 'Keys go to the page: click the panel.';
 
 const realSweep = (): [SweepEvent] => [{ ...opened({ arrows: 'absent' }), at: moment(Date.now()) }];
-const journalIn = (seat: Seat): Promise<SweepEvent[]> =>
-  seat.evaluate(async () => {
-    const { live } = await (globalThis as unknown as { chrome?: typeof chrome; browser: typeof chrome }).chrome!.storage.local.get('live');
-    return live as SweepEvent[];
-  });
 const pause = (time: number): Promise<void> => new Promise((go) => setTimeout(go, time));
 
 type Times = Partial<Record<'left' | 'shown' | 'said', number>>;
@@ -92,7 +88,7 @@ test('Chromium: keys lost to the page, and to another tab’s, are told of withi
     };
     expect(await lossTold(`Chromium, to the ${whither}`, seat, leave)).toBeLessThan(AT_ONCE);
     for (const key of ['Space', 'KeyF', 'KeyS', 'KeyU'] as const) await page.keyboard.press(key);
-    expect((await journalIn(seat)).map(({ did }) => did)).toEqual(['opened']);
+    expect((await journalAt(seat)).map(({ did }) => did)).toEqual(['opened']);
     await panel.bringToFront();
     await panel.mouse.click(20, 300);
     await untilKeysShown(seat, 'Keys reach the panel again.');
@@ -114,15 +110,15 @@ test('Chromium: in the middle of a hold the notice stays until the keys are back
 });
 
 /** Gives the lights of the holds that are left. */
-const earlyAndKept = async (seat: Seat, journal: () => Promise<SweepEvent[]>): Promise<readonly string[]> => {
+const earlyAndKept = async (seat: Seat): Promise<readonly string[]> => {
   const foot = pedal(seat, ' ');
-  const did = async (): Promise<string[]> => (await journal()).map((event) => event.did);
+  const did = async (): Promise<string[]> => (await journalAt(seat)).map((event) => event.did);
   // A second press, "to end the hold".
   await short(foot);
   await untilPhase(seat, 'holding');
   await short(foot);
   await until(seat, 'the question', ({ text }) => text.includes('Did it flicker already?'));
-  expect(await did()).toEqual(['opened', 'began']);
+  await expect.poll(did).toEqual(['opened', 'began']);
   // Left alone, the hold goes on to its end.
   await untilPhase(seat, 'judging');
   await short(foot);
@@ -133,7 +129,7 @@ const earlyAndKept = async (seat: Seat, journal: () => Promise<SweepEvent[]>): P
   await pause(1900);
   await foot.up();
   expect((await look(seat)).phase).toBe('holding');
-  expect((await did()).slice(-2)).toEqual(['judged', 'began']);
+  await expect.poll(async () => (await did()).slice(-2)).toEqual(['judged', 'began']);
   // Asked, and the same press again.
   await untilPhase(seat, 'judging');
   await long(foot);
@@ -153,7 +149,7 @@ const earlyAndKept = async (seat: Seat, journal: () => Promise<SweepEvent[]>): P
 
 test('Chromium: a press too soon is asked about, a switch kept down books and undoes nothing, and undo by the switch finds what there is', async () => {
   const { seat } = await chromiumPanel();
-  expect(await earlyAndKept(seat, () => journalIn(seat))).toEqual([expect.stringContaining('steady: inside'), expect.stringContaining('failed: outside')]);
+  expect(await earlyAndKept(seat)).toEqual([expect.stringContaining('steady: inside'), expect.stringContaining('failed: outside')]);
 });
 
 const firefoxPanel = async () => {
@@ -167,25 +163,24 @@ const firefoxPanel = async () => {
   await seat.evaluate((live) => browser.storage.local.set({ live }), realSweep());
   await untilPhase(seat, 'dialling');
   await pause(300);
-  const journal = () => seat.evaluate(async () => (await browser.storage.local.get('live'))['live'] as SweepEvent[]);
-  return { firefox, sidebar, seat, journal };
+  return { firefox, sidebar, seat };
 };
 
 test('Firefox: keys lost to the page, and to a second window, are told of within 300 ms, none is booked, and it says that it hears again', async () => {
-  const { firefox, sidebar, seat, journal } = await firefoxPanel();
+  const { firefox, sidebar, seat } = await firefoxPanel();
   const window = await firefoxWindow(firefox.browser);
   expect(await lossTold('Firefox, to the page', seat, async () => void (await window.call(clickInPage)))).toBeLessThan(AT_ONCE);
   for (const key of [' ', 'f', 's', 'u']) await window.call(typeInWindow, key);
-  expect((await journal()).map(({ did }) => did)).toEqual(['opened']);
+  expect((await journalAt(seat)).map(({ did }) => did)).toEqual(['opened']);
   await sidebar.click('.heard');
   await untilKeysShown(seat, 'Keys reach the panel again.');
   expect(await lossTold('Firefox, to a second window', seat, async () => Number(await window.call(openSecondWindow)))).toBeLessThan(AT_ONCE);
-  expect((await journal()).map(({ did }) => did)).toEqual(['opened']);
+  expect((await journalAt(seat)).map(({ did }) => did)).toEqual(['opened']);
 });
 
 test('Firefox: a press too soon is asked about, a switch kept down books and undoes nothing, and undo by the switch finds what there is', async () => {
-  const { seat, journal } = await firefoxPanel();
-  expect(await earlyAndKept(seat, journal)).toEqual([expect.stringContaining('steady: inside'), expect.stringContaining('failed: outside')]);
+  const { seat } = await firefoxPanel();
+  expect(await earlyAndKept(seat)).toEqual([expect.stringContaining('steady: inside'), expect.stringContaining('failed: outside')]);
 });
 
 /** Watches where the switch stands, frame by frame, and in which phase. */

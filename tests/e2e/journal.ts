@@ -3,18 +3,30 @@
 import { expect } from 'vitest';
 import type { Journal, SweepEvent } from '../../src/sweep/event.ts';
 import type { Chromium } from './chromium.ts';
+import type { Seat } from './seat.ts';
 
-export async function journalOf({ worker }: Pick<Chromium, 'worker'>): Promise<Journal> {
+export async function journalOf({ worker }: Chromium): Promise<Journal> {
   const { live } = await worker.evaluate(() => chrome.storage.local.get('live'));
   return (live ?? []) as Journal;
 }
 
+/** The same, read by the panel itself: Firefox lets nobody look but a page of the add-on. */
+export const journalAt = ({ evaluate }: Seat): Promise<Journal> =>
+  evaluate(async () => {
+    const { storage } = (globalThis as unknown as { browser?: typeof chrome }).browser ?? chrome;
+    const { live } = await storage.local.get('live');
+    return (live ?? []) as Journal;
+  });
+
+/** What is kept of the bench with the sweep. */
+export const benchIn = ([opened]: Journal) => (opened?.did === 'opened' ? opened.plan.bench : undefined);
+
 /** How the sweep was judged: by what, and what the light did. */
-export const verdictsOf = async (chromium: Pick<Chromium, 'worker'>): Promise<string[]> =>
+export const verdictsOf = async (chromium: Chromium): Promise<string[]> =>
   (await journalOf(chromium)).flatMap((event) => (event.did === 'judged' ? [`${event.by} ${event.verdict.light}`] : []));
 
 /** Waits until the journal ends so, and returns all of it. */
-export async function untilEndsWith(chromium: Pick<Chromium, 'worker'>, ...did: readonly SweepEvent['did'][]): Promise<Journal> {
+export async function untilEndsWith(chromium: Chromium, ...did: readonly SweepEvent['did'][]): Promise<Journal> {
   await expect.poll(async () => (await journalOf(chromium)).slice(-did.length).map((event) => event.did)).toEqual(did);
   return journalOf(chromium);
 }

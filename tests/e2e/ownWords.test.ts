@@ -9,7 +9,7 @@ import { replay } from '../../src/sweep/transition.ts';
 import { eye, putTaught, sweepByVoice, TAUGHT, underWay, wordsLearned } from './byOwnWords.ts';
 import { launchChromium } from './chromium.ts';
 import { launchFirefox } from './firefox.ts';
-import { journalOf } from './journal.ts';
+import { journalAt, journalOf } from './journal.ts';
 import { seatAt, seatAtSidebar, untilMark, type Seat } from './seat.ts';
 import { enterRoom, type VoiceInRoom } from './voiceInRoom.ts';
 
@@ -78,8 +78,7 @@ test.concurrent(
     await sidebar.click('h1');
     const seat = seatAtSidebar(sidebar);
     await speak(seat, person);
-    const journal = () => sidebar.evaluate(async () => (await browser.storage.local.get('live'))['live'] as Journal);
-    await context.expect.poll(async () => whatCameOf(await journal())).toEqual(AS_SAID);
+    await context.expect.poll(async () => whatCameOf(await journalAt(seat))).toEqual(AS_SAID);
     await context.expect.poll(() => sidebar.evaluate(wordsLearned)).toEqual(expect.arrayContaining(['holding', 'solid']));
   },
   240_000,

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
 import { launchChromium, type Chromium } from './chromium.ts';
 import { faults } from './faults.ts';
+import { benchIn, journalOf } from './journal.ts';
 import { choose, look, press, seatAt, tabTo, type, until, untilPhase, untilText, type Seat } from './seat.ts';
 import { startSpeechService } from './speech-service.ts';
 import { microphonePlaying, writeSpeech } from './spoken.ts';
@@ -12,12 +13,7 @@ import { double, long, pedal, short } from './switching.ts';
 import { removeFolder, temporaryFolder } from './temporary.ts';
 import { NEW_LENS, stepNow, stepsInAll, untilBench, untilStep } from './walking.ts';
 
-/** What stands in the plan of the sweep under way. */
-const storedBench = (chromium: Chromium) =>
-  chromium.worker.evaluate(async () => {
-    const { live } = (await chrome.storage.local.get('live')) as { live?: { plan?: { bench?: { ticked: string[]; readings: { reads: string }[] } } }[] };
-    return live?.[0]?.plan?.bench ?? null;
-  });
+const storedBench = async (chromium: Chromium) => benchIn(await journalOf(chromium));
 
 /** More of the bench than the walk needs, to be looked at, room by room. */
 const IN_USE = {
@@ -79,8 +75,8 @@ test('by keys alone: the bench is reckoned, readings are entered, every step is 
   await press(seat, 'Enter');
   await untilPhase(seat, 'dialling');
   await expect.poll(async () => (await storedBench(chromium))?.ticked).toHaveLength(all);
-  const bench = await storedBench(chromium);
-  expect(bench?.readings.map(({ reads }) => reads)).toEqual(['print', 'light', 'mirror', 'placement', 'old value']);
+  const kept = ['print', 'light', 'mirror', 'placement', 'old value'].map((reads) => ({ reads }));
+  expect((await storedBench(chromium))?.readings).toMatchObject(kept);
 });
 
 test('by one switch alone: short goes on, twice goes back, long says it again, from the sweep\u2019s own start', async () => {
