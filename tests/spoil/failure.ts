@@ -18,9 +18,9 @@ export function failureOf(file: string, test: string, errors: readonly Thrown[])
   return { by, file, test, said: (first?.message ?? '').split('\n')[0]?.slice(0, 160) ?? '' };
 }
 
-/** A property that is drawn throws an error of its own, whose cause is the assertion. */
+/** A property that is drawn throws an error of its own, whose cause is the assertion; a snapshot says by its sentence that it differs. */
 function isAssertion(error: unknown): boolean {
   if (typeof error !== 'object' || error === null) return false;
-  const { name, cause } = error as Thrown;
-  return name === 'AssertionError' || isAssertion(cause);
+  const { name, message, cause } = error as Thrown;
+  return name === 'AssertionError' || /^Snapshot .* mismatched$/.test(message ?? '') || isAssertion(cause);
 }

@@ -105,6 +105,7 @@ test('an assertion is told from an error and from a test that took too long, als
   const by = (...errors: Parameters<typeof failureOf>[2]) => failureOf('a', 'b', errors).by;
   expect(by({ name: 'AssertionError', message: 'expected 1 to be 2' })).toBe('assertion');
   expect(by({ name: 'Error', message: 'Property failed', cause: { name: 'AssertionError', message: '' } })).toBe('assertion');
+  expect(by({ name: 'Error', message: 'Snapshot `found 1` mismatched' })).toBe('assertion');
   expect(by({ name: 'TypeError', message: 'x is undefined' })).toBe('error');
   expect(by({ name: 'Error', message: 'Test timed out in 30000ms.' })).toBe('time');
 });
