@@ -182,6 +182,15 @@ describe('the print', () => {
   it('within half a per cent is true to size', () => {
     expect(value(checkPrint(mm(100), mm(100.5))).trueSize).toBe(true);
     expect(value(checkPrint(mm(100), mm(99.4))).trueSize).toBe(false);
+    for (const [drawn, measured] of [
+      [200, 199],
+      [200, 201],
+      [1000, 995],
+      [1000, 1005],
+      [150, 149.25],
+    ] as const)
+      // prettier-ignore
+      expect(value(checkPrint(mm(drawn), mm(measured))).trueSize).toBe(true);
   });
 
   it('a length in centimetres or of nothing is measured again', () => {

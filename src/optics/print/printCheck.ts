@@ -22,7 +22,8 @@ const READING_ERROR = 0.005;
 export function checkPrint(drawn: Millimetres, measured: Millimetres): Result<PrintCheck, BenchFault> {
   const factor = measured / drawn;
   if (!(factor >= 0.5 && factor <= 2)) return failed({ is: 'print misread', drawn });
-  return got({ factor: factor as PrintFactor, trueSize: Math.abs(factor - 1) <= READING_ERROR });
+  const off = Math.abs(measured - drawn);
+  return got({ factor: factor as PrintFactor, trueSize: off <= READING_ERROR * drawn });
 }
 
 /** A drawn length as it came out on paper. */

@@ -18,6 +18,7 @@ export function priorWeights(model: BandModel, memory: Memory): Float64Array {
   const trust = memory.centres.reduce((sum, { weight }) => sum + weight, 0);
   const weights = plain.map((p) => p * (trust > 0 ? PLAIN_SHARE : 1));
   for (const { centre, sd, weight } of memory.centres) {
+    if (weight === 0) continue;
     const there = normalisedOver(model.centre, bell(centre, sd * model.scale.step));
     for (let h = 0; h < weights.length; h++) weights[h]! += (1 - PLAIN_SHARE) * (weight / trust) * there[h]!;
   }

@@ -6,7 +6,7 @@ import { lossBeside } from './weakSpeech.ts';
 
 // Sounds are single letters below 128: what each pair costs is kept in one table.
 const LETTERS = 128;
-const confusions = new Float32Array(LETTERS * LETTERS).fill(-1);
+const confusions = new Float64Array(LETTERS * LETTERS).fill(-1);
 
 function confusionOf(one: number, other: number): number {
   const at = one * LETTERS + other;

@@ -99,6 +99,11 @@ describe('before the first hold', () => {
     expect(sum(weights)).toBeCloseTo(1, 9);
   });
 
+  test('remembered centres that count for nothing leave the prior as it is without them', () => {
+    const memory = { ...NO_MEMORY, centres: [{ centre: 5, sd: 0.5, weight: 0 }] };
+    expect(priorWeights(model, memory)).toEqual(priorWeights(model, NO_MEMORY));
+  });
+
   test('what is remembered counts four fifths', () => {
     const memory = { ...NO_MEMORY, halfWidth: { median: 4, logSd: 0.2 }, centres: [{ centre: 5, sd: 0.5, weight: 3 }, { centre: -5, sd: 0.5, weight: 1 }] }; // prettier-ignore
     const [plain, known] = [widthWeights(model, NO_MEMORY), widthWeights(model, memory)];
