@@ -10,7 +10,7 @@ import { placesIn, type Place } from './places.ts';
 import { pureSources } from './pureSources.ts';
 import { importers, relatedTo } from './related.ts';
 import { running } from './running.ts';
-import { SAME } from './same.ts';
+import { SAME } from './same/all.ts';
 import { listed, table, told, type Judged } from './table.ts';
 import { keepDurations, knownDurations, tallyOf, type Trial } from './tally.ts';
 import { tried } from './trial.ts';

@@ -1,0 +1,111 @@
+// Changes of src/practice from which nothing follows, and why.
+import type { Same } from './same.ts';
+
+export const PRACTICE: readonly Same[] = [
+  {
+    file: 'src/practice/fourLights.ts',
+    line: 'changes.filter((at) => at > into + 1e-6)',
+    after: '>=',
+    why: 'No change lies a millionth of a second after another moment to the last digit.',
+  },
+  {
+    file: 'src/practice/pictures/coverage.ts',
+    line: 'if (from.y === to.y) return;',
+    after: 'false',
+    why: 'A side without a height lies in no row; what is added for it is no number and lands on no pixel.',
+  },
+  { file: 'src/practice/pictures/coverage.ts', line: 'const downwards = from.y < to.y;', after: '<=', why: 'A level side has been left out before.' },
+  { file: 'src/practice/pictures/coverage.ts', line: 'one < other ?', after: '<=', why: 'Of two that are the same either may be the left one.' },
+  {
+    file: 'src/practice/pictures/coverage.ts',
+    line: 'if (running > 1e-4)',
+    after: '>=',
+    why: 'A sum of single-precision numbers is never the double-precision 1e-4.',
+  },
+  {
+    file: 'src/practice/pictures/depthBlur.ts',
+    line: 'for (let x = 0; x < width; x += 1) sums[',
+    after: '<=',
+    why: 'It lifts all running sums of the next row by one number, and only their differences count.',
+  },
+  {
+    file: 'src/practice/pictures/depthBlur.ts',
+    line: 'for (let y = 0; y < height; y += 1) {',
+    after: '<=',
+    why: 'A row below the picture is written nowhere.',
+  },
+  {
+    file: 'src/practice/pictures/depthBlur.ts',
+    line: 'if (next === level) continue;',
+    after: 'false',
+    why: 'A run in two pieces with the same disc comes out as in one.',
+  },
+  {
+    file: 'src/practice/pictures/depthBlur.ts',
+    line: 'if (kernel === undefined)',
+    after: 'true',
+    why: 'The slices of a disc are worked out anew, to the same numbers.',
+  },
+  {
+    file: 'src/practice/pictures/depthBlur.ts',
+    line: 'if (radius < 0.3)',
+    after: '<=',
+    why: 'A disc that lies within its cell leaves it as it is, either way.',
+  },
+  { file: 'src/practice/pictures/depthBlur.ts', line: 'if (half > 0)', after: '>=', why: 'A slice of no length adds nothing.' },
+  { file: 'src/practice/pictures/depthBlur.ts', line: 'if (half > 0)', after: 'true', why: 'A slice of no length adds nothing.' },
+  { file: 'src/practice/pictures/developed.ts', line: 'const soft = sharpening > 0 ?', after: '>=', why: 'Of the mask nothing is added.' },
+  {
+    file: 'src/practice/pictures/developed.ts',
+    line: 'const soft = sharpening > 0 ?',
+    after: 'gaussianBlur(levels, width, height, 1)',
+    why: 'Of the mask nothing is added.',
+  },
+  { file: 'src/practice/pictures/developed.ts', line: 'index < light.length', after: '<=', why: 'A level past the last is written nowhere.' },
+  { file: 'src/practice/pictures/developed.ts', line: 'index < levels.length', after: '<=', why: 'A level past the last is written nowhere.' },
+  {
+    file: 'src/practice/pictures/developed.ts',
+    line: 'index < rgba.length',
+    after: '<=',
+    why: 'Every fourth byte from the third on is never the one past the last.',
+  },
+  { file: 'src/practice/pictures/developed.ts', line: 'linear <= 0.0031308', after: '<', why: 'No level of the curve is that number.' },
+  {
+    file: 'src/practice/pictures/mosaicSensor.ts',
+    line: 'for (let x = 0; x < width; x += 1) {',
+    after: '<=',
+    why: 'One more draw of chance a row; the pixel that it lands on is written anew by the next row, or lies outside.',
+  },
+  {
+    file: 'src/practice/pictures/mosaicSensor.ts',
+    line: 'for (let y = 0; y < height; y += 1) {',
+    after: '<=',
+    why: 'A row below the picture is written nowhere; what chance the sensor takes is held by a test.',
+  },
+  { file: 'src/practice/pictures/mosaicSensor.ts', line: '(index < 0 ? -index', after: '<=', why: 'Less than nothing is nothing, too.' },
+  { file: 'src/practice/pictures/smooth.ts', line: 'for (let y = 0; y < height; y += 1) {', after: '<=', why: 'A row below the picture is written nowhere.' },
+  {
+    file: 'src/practice/pictures/takenPicture.ts',
+    line: 'if (row < 0 || row >= height) continue;',
+    after: 'false',
+    why: 'A row outside the picture is written nowhere.',
+  },
+  {
+    file: 'src/practice/pictures/takenPicture.ts',
+    line: 'if (row < 0 || row >= height) continue;',
+    after: '(row < 0)',
+    why: 'A row below the picture is written nowhere.',
+  },
+  {
+    file: 'src/practice/pictures/takenPicture.ts',
+    line: 'if (row < 0 || row >= height) continue;',
+    after: '(row >= height)',
+    why: 'A row above the picture is written nowhere.',
+  },
+  {
+    file: 'src/practice/pictures/takenPicture.ts',
+    line: 'if (row < 0 || row >= height) continue;',
+    after: '>',
+    why: 'A row below the picture is written nowhere.',
+  },
+];
