@@ -1,24 +1,12 @@
 // Contracts of when it is enough, and of the two ends, at their limits: on beliefs that are laid by hand, band by band.
 import { describe, expect, test } from 'vitest';
-import { beliefFrom, chancesOfIn, modelOf, type Belief } from '../../../src/sweep/belief/belief.ts';
+import { chancesOfIn, type Belief } from '../../../src/sweep/belief/belief.ts';
 import { readiness } from '../../../src/sweep/end/care.ts';
 import { endsOf, type HeldValue } from '../../../src/sweep/end/ends.ts';
 import { holdsToCome } from '../../../src/sweep/end/remaining.ts';
 import { steps } from '../../../src/units.ts';
+import { believing, held } from './laid.ts';
 
-const SCALE = { min: steps(-8), max: steps(8), step: 1 };
-const model = modelOf(SCALE, false);
-/** Bands by their edges, each with its share. */
-function believing(...bands: readonly (readonly [low: number, high: number, share: number])[]): Belief {
-  const weights = new Float64Array(model.hypotheses);
-  for (const [low, high, share] of bands) {
-    const at = model.low.findIndex((edge, h) => edge === low && model.high[h] === high);
-    if (at < 0) throw new Error(`no band from ${low} to ${high}`);
-    weights[at] = share;
-  }
-  return beliefFrom(model, weights);
-}
-const held = (...holds: readonly (readonly [number, 'in' | 'out'])[]): HeldValue[] => holds.map(([value, counts]) => ({ value: steps(value), counts }));
 const BAND = believing([-3.5, 3.5, 1]);
 const ALL = held([3, 'in'], [4, 'out'], [-3, 'in'], [-4, 'out']);
 

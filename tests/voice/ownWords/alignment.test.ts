@@ -6,6 +6,9 @@ import type { Cepstra } from '../../../src/voice/ownWords/cepstra.ts';
 
 const shape = (...rows: number[]): Cepstra => ({ values: Float32Array.from(rows), length: rows.length, width: 1 });
 
+// Room for far more than the shapes below: a way that leaves them then comes upon nought, and is told instead of followed for ever.
+align(shape(), { values: new Float32Array(30_000), length: 30_000, width: 1 });
+
 test('the same shape lies on itself, row by row', () => {
   const found = align(shape(0, 1, 2), shape(0, 1, 2));
   expect(found).toMatchObject({ apart: 0, warped: 0, way: [8, 4, 0] });
@@ -50,6 +53,18 @@ test('up to a quarter of the rows may be left out at the ends at no cost, and no
   const noise = (rows: number, value: number) => Array.from({ length: rows }, () => value);
   expect(align(shape(...noise(14, 500), ...long), shape(...long, ...noise(14, -500))).apart).toBe(0);
   expect(align(shape(...noise(15, 500), ...long), shape(...long, ...noise(15, -500))).apart).toBeGreaterThan(0.5);
+});
+
+test('a way strays from the straight one by 0.35 of the longer shape, by 8 rows, or by the rows that one has more and two, whichever is most', () => {
+  /** So many rows, of which those from a moment on are others: alike where the way may go by the two moments. */
+  const turning = (rows: number, turn: number): Cepstra => shape(...Array.from({ length: rows }, (_, t) => (t < turn ? 0 : 1)));
+  const apart = (n: number, turn: number, m: number, other: number) => align(turning(n, turn), turning(m, other)).apart;
+  const strays = (n: number, turn: number, m: number, other: number) => [apart(n, turn, m, other) === 0, apart(n, turn, m, other + 1) === 0];
+  expect(strays(100, 30, 100, 30 + 35)).toEqual([true, false]);
+  expect(strays(20, 6, 20, 6 + 8)).toEqual([true, false]);
+  expect(strays(100, 30, 80, 24 + 35)).toEqual([true, false]);
+  expect(strays(80, 24, 100, 30 + 35)).toEqual([true, false]);
+  expect(strays(20, 2, 60, 6 + 42)).toEqual([true, false]);
 });
 
 test('a short way is weighed as 0.6 of both lengths at least, so that a part is not nearer than the whole', () => {

@@ -29,6 +29,8 @@ test('a row of a scene carries the word from half the noise, and from 0.003 of i
   expect(inNoise.floor).toBeCloseTo((0.04 * 50.55) / 2, 6);
   const quiet = sceneOf([frame(1000), frame(2.9), frame(3.1)], frame(0.001));
   expect(quiet.rows).toEqual([0, 2]);
+  // 1 over the noise is no more than half of it.
+  expect(sceneOf([frame(101, 1), frame(2, 1)], frame(1, 1)).rows).toEqual([0]);
 });
 
 test('a scene is heard with half its noise more and the floor, a take at its level in half as much noise again', () => {

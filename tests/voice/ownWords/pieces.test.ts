@@ -92,3 +92,22 @@ test('a pause is only what lies ten times under both what was and what comes', (
   expect(later(2, 20)).toBeNull();
   expect(later(1.9, 18)).toBeNull();
 });
+
+test('a piece of nine frames beside another is told, and one of eight is none', () => {
+  // What lies under 0.003 of the peak is not the first one's; what lies over 0.003 of its own is the second one's.
+  const beside = (frames: number) => cut([...quiet(5), ...run(1e6, 15), 10, ...run(10, 3), ...run(2500, frames - 3)])?.pieces;
+  expect(beside(9)?.map(({ stretch }) => stretch.begins)).toEqual([FROM, FROM + 5 + 15 + 1 - MARGIN]);
+  expect(beside(8)).toHaveLength(1);
+});
+
+test('one quiet moment right before a sound is enough for it to rise', () => {
+  const found = (quietest: number) => cut([...quiet(5), ...run(1e6, 15), ...run(2900, 20), ...run(quietest, 3), 25_000, ...run(quietest, 2), ...run(2900, 10)])?.pieces; // prettier-ignore
+  expect([found(0)?.length, found(900)?.length]).toEqual([2, 1]);
+});
+
+test('the last frame counts for what comes after a pause', () => {
+  const later = (last: number) => cut([...run(20, 12), ...run(1, 14), ...run(6, 11), last])?.loudest.later;
+  // On the mean of three, where nothing follows it: 9 and 12 for 15, so that ten times the pause lies between; 7.7 and 9.3 for 11.
+  expect(later(15)).not.toBeNull();
+  expect(later(11)).toBeNull();
+});
