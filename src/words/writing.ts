@@ -34,7 +34,7 @@ export interface Write {
   degrees(angle: number, digits: number): string;
   /** "40 secs", "2 mins 5 secs", "1 hr 10 mins". */
   duration(time: Seconds): string;
-  /** 28 Nov 2026. */
+  /** 28 Nov 2026, never in two lines. */
   day(when: Moment): string;
   dayAndTime(when: Moment): string;
   /** "March", "March 2026". */
@@ -88,6 +88,11 @@ export function writing(language: string): Write {
     return one === other ? [distance(near, name)] : [one, other];
   };
   const plainly = (written: string): string => written.replace(/(?<!\d)[1-9]\d{0,2},\d{3}(?!\d)/u, '$&0');
+  const day = (when: Moment): string => dates(DAY).format(when).replaceAll(' ', '\u00a0');
+  const dayAnd = (when: Moment, time: Intl.DateTimeFormatOptions): string =>
+    dates({ ...DAY, ...time })
+      .format(when)
+      .replace(dates(DAY).format(when), day(when));
   const percent = (share: number, digits = 0): string => format(share, { style: 'percent', maximumFractionDigits: digits });
 
   return {
@@ -107,11 +112,11 @@ export function writing(language: string): Write {
       durationOf(time)
         .map(([value, name]) => unit(value, name))
         .join(' '),
-    day: (when) => dates(DAY).format(when),
-    dayAndTime: (when) => dates({ ...DAY, hour: 'numeric', minute: '2-digit' }).format(when),
+    day,
+    dayAndTime: (when) => dayAnd(when, { hour: 'numeric', minute: '2-digit' }),
     month: (when) => dates({ month: 'long', timeZone: 'UTC' }).format(when),
     monthAndYear: (when) => dates({ month: 'long', year: 'numeric', timeZone: 'UTC' }).format(when),
-    dayAndSecond: (when) => dates({ ...DAY, hour: 'numeric', minute: '2-digit', second: '2-digit' }).format(when),
+    dayAndSecond: (when) => dayAnd(when, { hour: 'numeric', minute: '2-digit', second: '2-digit' }),
     list: (items) => lists({ type: 'conjunction' }).format(items),
     choice: (items) => lists({ type: 'disjunction' }).format(items),
     // The form goes by what is written: 1.04 to a tenth is "1".

@@ -81,8 +81,8 @@ describe('the card of a body', () => {
       return words('card').facts(lens!.lines[0]!);
     };
     const [confirmed, shifted, unsure] = [{ is: 'confirmed' }, { is: 'shifted', lies: 'behind' }, { is: 'not enough', more: 2 }];
-    expect(factsWith(check(5, confirmed))).toMatch(/^entered .* · confirmed with photographs 1 Jan 2026$/);
-    expect(factsWith(check(5, confirmed), check(5, shifted), check(5, unsure))).toMatch(/photographs showed a shift 1 Jan 2026 · due again$/);
+    expect(factsWith(check(5, confirmed))).toMatch(/^entered .* · confirmed with photographs 1\u00a0Jan\u00a02026$/);
+    expect(factsWith(check(5, confirmed), check(5, shifted), check(5, unsure))).toMatch(/photographs showed a shift 1\u00a0Jan\u00a02026 · due again$/);
     expect(factsWith(check(4, confirmed))).not.toContain('photographs');
   });
 });

@@ -52,7 +52,7 @@ describe('measured', () => {
   test('where the pair needs service, the look-up says so aloud', () => {
     const beyond = { ...second, outcome: { ...outcome, centre: 10.5, chosen: steps(10), service: true } };
     const shelf = shelfOf({ ...library, records: [beyond] }, { at: moment(9), temperature: null }, USUAL_LIMITS);
-    expect(words('lookUp').answer(shelf)).toMatch(/plus 10, measured on 1 Jan 1970, not entered yet\. The pair needs service\./);
+    expect(words('lookUp').answer(shelf)).toMatch(/plus 10, measured on 1\u00a0Jan\u00a01970, not entered yet\. The pair needs service\./);
   });
 
   test('the next sweep of the situation remembers its centre and its width', () => {
@@ -90,7 +90,7 @@ describe('the page for the workshop', () => {
     expect(evidence.proofs.map(({ id }) => id)).toEqual(['new', 'old']);
     const { showed, by, facts } = words('workshop').photographs;
     expect(evidence.proofs.map((proof) => `${showed(proof)} ${by(proof)}. ${facts(proof)}`)[0]).toBe(
-      'sharp in one picture, 1 Jan 1970. focus fell 2\u00a0mm ± 1\u00a0mm behind the target',
+      'sharp in one picture, 1\u00a0Jan\u00a01970. focus fell 2\u00a0mm ± 1\u00a0mm behind the target',
     );
   });
 });

@@ -101,7 +101,7 @@ describe('look-up by voice', () => {
   it('is answered in one sentence', () => {
     const { answer, line } = words('lookUp');
     expect(answer(lookUpSpoken(finder, 'eighty-five'))).toBe(
-      'Orrin 85 f/1.8 on Velde M1, the old body, 85\u00a0mm at 4.25\u00a0m: plus 6, entered on 1 Jan 2026. 1 more situation is on screen.',
+      'Orrin 85 f/1.8 on Velde M1, the old body, 85\u00a0mm at 4.25\u00a0m: plus 6, entered on 1\u00a0Jan\u00a02026. 1 more situation is on screen.',
     );
     expect(answer(lookUpSpoken(finder, 'thirty-five'))).toMatch(/: never measured\.$/);
     expect(answer([])).toBe('Nothing in the logbook fits.');

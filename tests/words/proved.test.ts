@@ -40,7 +40,7 @@ function lineOf(proof: Proof): readonly string[] {
 test('one picture is sharp or not, and says where focus fell', () => {
   expect(lineOf({ is: 'one', taken: null, error: around(12, 3), depth: DEPTH, sharp: 'not sharp' })).toEqual([
     'not sharp',
-    'in one picture, 1 Jan 1970',
+    'in one picture, 1\u00a0Jan\u00a01970',
     'focus fell 12\u00a0mm ± 3\u00a0mm behind the target',
   ]);
 });
@@ -48,12 +48,12 @@ test('one picture is sharp or not, and says where focus fell', () => {
 test('a check names its value and its verdict, and says what it lacked', () => {
   expect(lineOf(check)).toEqual([
     '−4 shifted',
-    'in a check with 6 shots, 1 Jan 1970',
+    'in a check with 6 shots, 1\u00a0Jan\u00a01970',
     'focus falls 12\u00a0mm ± 3\u00a0mm in front of the target · shots scatter by 2\u00a0mm · near less far −3\u00a0mm',
   ]);
   expect(lineOf({ ...check, shots: 1, reference: false, nearLessFar: null, verdict: { is: 'not enough', more: 2 } })).toEqual([
     '−4 not sure',
-    'in a check with 1 shot, 1 Jan 1970',
+    'in a check with 1 shot, 1\u00a0Jan\u00a01970',
     'focus falls 12\u00a0mm ± 3\u00a0mm in front of the target · shots scatter by 2\u00a0mm · without a shot in live view',
   ]);
 });
@@ -62,7 +62,7 @@ test('a bracket says its centre and what a step is worth, dated by its pictures,
   const alone = lineOf(bracket);
   expect(alone).toEqual([
     'centre +7',
-    'in a bracket of 0 shots, 2 Jan 1970',
+    'in a bracket of 0 shots, 2\u00a0Jan\u00a01970',
     '95% between +6.7 and +7.4 · one step moves focus by 3.1\u00a0mm · shots scatter by 1\u00a0mm',
   ]);
   const beside = { band: around(7, 1), difference: around(0, 1) };

@@ -56,14 +56,14 @@ test('two limits are written as fine as it takes to tell them apart, and as one 
 
 test('a day is written in the language of the sentence, whatever the browser speaks', () => {
   const when = moment(Date.UTC(2026, 10, 28, 12));
-  expect([english.day(when), german.day(when)]).toEqual(['28 Nov 2026', '28. Nov. 2026']);
+  expect([english.day(when), german.day(when)]).toEqual(['28\u00a0Nov\u00a02026', '28.\u00a0Nov.\u00a02026']);
 });
 
 test('the first of a month is an ordinal in French, and no other day is', () => {
   const [first, eleventh] = [1, 11].map((day) => moment(new Date(2026, 2, day, 9, 5, 7).getTime()));
   if (first === undefined || eleventh === undefined) throw new Error('Two days are asked for.');
-  expect([french.day(first), french.day(eleventh)]).toEqual(['1er mars 2026', '11 mars 2026']);
-  expect([french.dayAndTime(first), french.dayAndSecond(first)]).toEqual(['1er mars 2026, 9:05', '1er mars 2026, 9:05:07']);
+  expect([french.day(first), french.day(eleventh)]).toEqual(['1er\u00a0mars\u00a02026', '11\u00a0mars\u00a02026']);
+  expect([french.dayAndTime(first), french.dayAndSecond(first)]).toEqual(['1er\u00a0mars\u00a02026, 9:05', '1er\u00a0mars\u00a02026, 9:05:07']);
 });
 
 test('a date with its seconds begins as every date of its language', () => {

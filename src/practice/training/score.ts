@@ -17,7 +17,8 @@ export interface Confusion {
   readonly steadyAsFailing: Missed;
   /** Failing, told as failing, but as the wrong kind. */
   readonly wrongKind: Missed;
-  readonly named: number;
+  /** As each hold was told: failing counts right whichever way it is said to fail. */
+  readonly right: number;
   readonly of: number;
 }
 
@@ -36,7 +37,7 @@ export function confusionOf(holds: readonly TrainingHold[]): Confusion {
       shown: failing.length,
       missed: failing.filter((hold) => countedRight(hold) && hold.told !== 'untold' && !namedRight(hold)).length,
     },
-    named: holds.filter(namedRight).length,
+    right: holds.filter(countedRight).length,
     of: holds.length,
   };
 }

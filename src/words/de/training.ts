@@ -5,7 +5,7 @@ import { taught } from '../taught.ts';
 import type { TrainingWords } from '../trainingWords.ts';
 import { write } from './write.ts';
 
-type Slip = Exclude<keyof Confusion, 'named' | 'of'>;
+type Slip = Exclude<keyof Confusion, 'right' | 'of'>;
 
 const WAS: Readonly<Record<TrainingLight, string>> = {
   steady: 'Es war stabil.',
@@ -59,7 +59,7 @@ export const words: TrainingWords = {
   },
   round: {
     label: 'Diese Runde',
-    right: ({ named, of }) => `${write.number(named)} von ${write.number(of)} richtig`,
+    right: ({ right, of }) => `${write.number(right)} von ${write.number(of)} richtig`,
     slips: (confusion) =>
       keysOf(SLIPS)
         .filter((slip) => confusion[slip].missed > 0)

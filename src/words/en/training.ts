@@ -5,7 +5,7 @@ import type { TrainingWords } from '../trainingWords.ts';
 import { write } from './write.ts';
 import { taught } from '../taught.ts';
 
-type Slip = Exclude<keyof Confusion, 'named' | 'of'>;
+type Slip = Exclude<keyof Confusion, 'right' | 'of'>;
 
 const WAS: Readonly<Record<TrainingLight, string>> = {
   steady: 'It was steady.',
@@ -61,7 +61,7 @@ export const words: TrainingWords = {
   },
   round: {
     label: 'This round',
-    right: ({ named, of }) => `${write.number(named)} of ${write.number(of)} right`,
+    right: ({ right, of }) => `${write.number(right)} of ${write.number(of)} right`,
     slips: (confusion) =>
       keysOf(SLIPS)
         .filter((slip) => confusion[slip].missed > 0)

@@ -5,7 +5,7 @@ import { taught } from '../taught.ts';
 import type { TrainingWords } from '../trainingWords.ts';
 import { write } from './write.ts';
 
-type Slip = Exclude<keyof Confusion, 'named' | 'of'>;
+type Slip = Exclude<keyof Confusion, 'right' | 'of'>;
 
 const WAS: Readonly<Record<TrainingLight, string>> = {
   steady: 'Estuvo fija.',
@@ -60,7 +60,7 @@ export const words: TrainingWords = {
   },
   round: {
     label: 'Esta ronda',
-    right: ({ named, of }) => `${write.number(named)} de ${write.number(of)} bien`,
+    right: ({ right, of }) => `${write.number(right)} de ${write.number(of)} bien`,
     slips: (confusion) =>
       keysOf(SLIPS)
         .filter((slip) => confusion[slip].missed > 0)

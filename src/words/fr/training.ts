@@ -5,7 +5,7 @@ import { taught } from '../taught.ts';
 import type { TrainingWords } from '../trainingWords.ts';
 import { write } from './write.ts';
 
-type Slip = Exclude<keyof Confusion, 'named' | 'of'>;
+type Slip = Exclude<keyof Confusion, 'right' | 'of'>;
 
 const WAS: Readonly<Record<TrainingLight, string>> = {
   steady: 'Il était fixe.',
@@ -59,7 +59,7 @@ export const words: TrainingWords = {
   },
   round: {
     label: 'Cette série',
-    right: ({ named, of }) => write.count(named, { one: `# juste sur ${write.number(of)}`, other: `# justes sur ${write.number(of)}` }),
+    right: ({ right, of }) => write.count(right, { one: `# juste sur ${write.number(of)}`, other: `# justes sur ${write.number(of)}` }),
     slips: (confusion) =>
       keysOf(SLIPS)
         .filter((slip) => confusion[slip].missed > 0)

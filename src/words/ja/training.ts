@@ -5,7 +5,7 @@ import { taught } from '../taught.ts';
 import type { TrainingWords } from '../trainingWords.ts';
 import { write } from './write.ts';
 
-type Slip = Exclude<keyof Confusion, 'named' | 'of'>;
+type Slip = Exclude<keyof Confusion, 'right' | 'of'>;
 
 const WAS: Readonly<Record<TrainingLight, string>> = {
   steady: '安定していました。',
@@ -59,7 +59,7 @@ export const words: TrainingWords = {
   },
   round: {
     label: '今回の結果',
-    right: ({ named, of }) => `${write.number(of)}回中${write.number(named)}回正解`,
+    right: ({ right, of }) => `${write.number(of)}回中${write.number(right)}回正解`,
     slips: (confusion) =>
       keysOf(SLIPS)
         .filter((slip) => confusion[slip].missed > 0)

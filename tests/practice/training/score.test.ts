@@ -47,9 +47,15 @@ test('what was taken for what is counted by kind', () => {
     darkAsSteady: { shown: 1, missed: 0 },
     steadyAsFailing: { shown: 2, missed: 1 },
     wrongKind: { shown: 6, missed: 1 },
-    named: 3,
+    right: 5,
     of: 8,
   });
+});
+
+test('over a round of plain lights, as many are told right by the round as by where the person stands', () => {
+  const round = tenOf(hold('late', 'flicker'), hold('dark', 'steady'), hold('steady', 'steady'), hold('flicker', 'untold'), hold('steady', 'dark'));
+  expect(confusionOf(round.holds).right).toBe(6);
+  expect(reliabilityOf([round])).toMatchObject({ right: 6, of: 10 });
 });
 
 test('reliability is reached only when the lower bound passes: thirty flawless holds are too few, forty are enough', () => {
