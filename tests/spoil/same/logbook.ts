@@ -38,4 +38,10 @@ export const LOGBOOK: readonly Same[] = [
   },
   { file: 'src/logbook/search/searchIndex.ts', line: 'if (how === 0) continue;', after: 'false', why: 'What does not fit adds nothing.' },
   { file: 'src/logbook/search/searchIndex.ts', line: 'new Float64Array(index.count).fill(1)', after: '2', why: 'Every document begins with the same.' },
+  {
+    file: 'src/logbook/search/typo.ts',
+    line: 'if (i > 1 && j > 1 &&',
+    after: '>=',
+    why: 'Before the first letter stands none, and none is no letter of the other word.',
+  },
 ];

@@ -36,4 +36,10 @@ export const OPTICS: readonly Same[] = [
     why: 'A corner lies to the left or to the right, never between.',
   },
   { file: 'src/optics/print/target.ts', line: 'rectangle(right > 0 ? tip.x - thick', after: '>=', why: 'The same.' },
+  {
+    file: 'src/optics/print/measure.ts',
+    line: 'barAt(index) * bars > LARGEST_FIELD',
+    after: '(LARGEST_FIELD + 1)',
+    why: 'No field of the series is between 2500 and 2501 mm wide.',
+  },
 ];

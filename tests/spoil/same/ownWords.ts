@@ -226,4 +226,10 @@ export const OWN_WORDS: readonly Same[] = [
     after: '<=',
     why: 'No sound lies at 12 dB to the last digit of a logarithm.',
   },
+  {
+    file: 'src/voice/ownWords/recogniser.ts',
+    line: 'noise.length === bands ? { frames, noise }',
+    after: '({ frames: frames.map((f) => f.slice(0, bands)), noise: noise.slice(0, bands) })',
+    why: 'What is cut to its own length is as it was.',
+  },
 ];

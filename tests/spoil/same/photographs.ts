@@ -452,4 +452,10 @@ export const PHOTOGRAPHS: readonly Same[] = [
     after: 'false',
     why: 'With one degree of freedom or more, none is below a half.',
   },
+  {
+    file: 'src/photographs/darkSpots.ts',
+    line: 'for (let next = 0; next < end; next++) {',
+    after: '<=',
+    why: 'Behind the last lies a pixel that was emptied with its neighbours, or the first of all, whose neighbours lie at the border and were asked before.',
+  },
 ];

@@ -108,4 +108,10 @@ export const PRACTICE: readonly Same[] = [
     after: '>',
     why: 'A row below the picture is written nowhere.',
   },
+  {
+    file: 'src/practice/pictures/coverage.ts',
+    line: 'Math.min(height - 1, Math.ceil(lower.y) - 1)',
+    after: '+',
+    why: 'Rows below the last lie outside the sums, and what is added there is added nowhere.',
+  },
 ];
