@@ -14,10 +14,21 @@ class Sheet {
   readonly light = new Float32Array(WIDTH * HEIGHT).fill(0.8);
   readonly #sums = new Float32Array((WIDTH + 1) * HEIGHT);
 
+  /** Only the rows that they reach are gone through: a page of text is thousands of them. */
   lay(polygons: readonly (readonly Point[])[], tone: number): void {
-    for (const polygon of polygons) addPolygon(this.#sums, { width: WIDTH, height: HEIGHT }, polygon);
-    takeCoverage(this.#sums, { width: WIDTH, height: HEIGHT }, (pixel, coverage) => {
-      this.light[pixel] = this.light[pixel]! * (1 - coverage) + tone * coverage;
+    const rows = polygons.flat().map(({ y }) => y);
+    const top = Math.max(0, Math.floor(Math.min(...rows)));
+    const band = { width: WIDTH, height: Math.min(HEIGHT, Math.ceil(Math.max(...rows))) - top };
+    if (band.height <= 0) return;
+    for (const polygon of polygons)
+      addPolygon(
+        this.#sums,
+        band,
+        polygon.map(({ x, y }) => ({ x, y: y - top })),
+      );
+    takeCoverage(this.#sums, band, (pixel, coverage) => {
+      const at = top * WIDTH + pixel;
+      this.light[at] = this.light[at]! * (1 - coverage) + tone * coverage;
     });
   }
 }
