@@ -1,10 +1,6 @@
-// A long row of numbers in a few: its length, its sum, and its sum with weights, so that a number in another place is noticed, too.
-export function summed(row: ArrayLike<number>): number[] {
-  let [plain, weighted] = [0, 0];
-  for (let index = 0; index < row.length; index += 1) {
-    const value = row[index] ?? NaN;
-    plain += value;
-    weighted += value * ((index % 97) + 1);
-  }
-  return [row.length, plain, weighted];
-}
+// One number for a long row: each counts by its place, so that two that change places do not hide each other. What is not finite counts
+// as a number of its own.
+const NOT_FINITE = 1e3;
+
+export const summed = (row: ArrayLike<number>): number =>
+  Array.from(row).reduce((sum, value, at) => sum + (Number.isFinite(value) ? value : NOT_FINITE) * ((at % 97) + 1), 0);

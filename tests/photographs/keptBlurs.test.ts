@@ -10,7 +10,7 @@ import { rampEdges } from '../../src/photographs/rampEdges.ts';
 import { fitRamp } from '../../src/photographs/rampFit.ts';
 import { normal, seededRandom } from '../../src/practice/random.ts';
 import { millimetres } from '../../src/units.ts';
-import { kept } from './kept.ts';
+import { kept } from '../kept/kept.ts';
 
 /** An upright edge whose sides are not quite even. */
 function upright(width: number, height: number, edge: number, spread: number) {

@@ -12,7 +12,8 @@ import { relativeDeviation } from '../../src/photographs/rowBootstrap.ts';
 import { roughEdge } from '../../src/photographs/roughEdge.ts';
 import { settleEdge } from '../../src/photographs/settledEdge.ts';
 import { seededRandom } from '../../src/practice/random.ts';
-import { kept, summed } from './kept.ts';
+import { kept } from '../kept/kept.ts';
+import { summed } from '../kept/summed.ts';
 import { renderEdge, type SlantedEdge } from './slantedEdge.ts';
 
 /** Small ones: upright and level, soft and hard, clean and grainy, bright on either side, some with another edge beside. */

@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import { edgeExtent } from '../../src/photographs/edgeExtent.ts';
 import { edgeShape } from '../../src/photographs/edgeShape.ts';
-import { kept } from './kept.ts';
+import { kept } from '../kept/kept.ts';
 
 const REACH = 8;
 const BINS = 8 * REACH;

@@ -20,7 +20,8 @@ import { millimetres as mm } from '../../src/units.ts';
 import { photograph } from './camera/photograph.ts';
 import { rigFor } from './camera/rig.ts';
 import { USUAL_SHOT } from './camera/usualShot.ts';
-import { kept, summed } from './kept.ts';
+import { kept } from '../kept/kept.ts';
+import { summed } from '../kept/summed.ts';
 
 const flat = (points: readonly { readonly x: number; readonly y: number }[]) => points.flatMap(({ x, y }) => [x, y]);
 

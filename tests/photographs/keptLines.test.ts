@@ -10,7 +10,7 @@ import { straightLine } from '../../src/photographs/straightLine.ts';
 import { studentBelow, studentQuantile } from '../../src/photographs/studentT.ts';
 import { around, doubtOf } from '../../src/photographs/withInterval.ts';
 import { normal, seededRandom } from '../../src/practice/random.ts';
-import { kept } from './kept.ts';
+import { kept } from '../kept/kept.ts';
 
 const FREEDOMS = [0.6, 1, 1.5, 2, 3.7, 10, 101, 1e6, 1.5e6, 3e6];
 

@@ -16,7 +16,8 @@ import { BAR_COUNTS } from '../../src/optics/print/sequence.ts';
 import { dotsFor } from '../../src/optics/print/dots.ts';
 import { LEANS, markCorners, onMark } from '../../src/optics/print/marks.ts';
 import { normal, seededRandom } from '../../src/practice/random.ts';
-import { kept, summed } from './kept.ts';
+import { kept } from '../kept/kept.ts';
+import { summed } from '../kept/summed.ts';
 
 test('dark spots in grain and clouds, of many sizes', () => {
   const told = () =>

@@ -14,7 +14,8 @@ import { lightAt, sharpQuad } from '../../src/photographs/sharpQuad.ts';
 import { lookAt } from '../../src/photographs/squaresSeen.ts';
 import { normal, seededRandom } from '../../src/practice/random.ts';
 import { millimetres } from '../../src/units.ts';
-import { kept, summed } from './kept.ts';
+import { kept } from '../kept/kept.ts';
+import { summed } from '../kept/summed.ts';
 
 const noise = (width: number, height: number, seed: number): Plane => {
   const random = seededRandom(seed);

@@ -10,7 +10,8 @@ import type { Plane } from '../../src/photographs/plane.ts';
 import { lookAt } from '../../src/photographs/squaresSeen.ts';
 import { mountRamp } from '../../src/practice/pictures/mounted.ts';
 import { SQUARE } from '../../src/practice/pictures/shot.ts';
-import { kept, summed } from './kept.ts';
+import { kept } from '../kept/kept.ts';
+import { summed } from '../kept/summed.ts';
 import { rampFor, targetFor, unmarked } from './pictures/prints.ts';
 import { quickPicture, USUAL_QUICK, type QuickShot } from './pictures/quickPicture.ts';
 

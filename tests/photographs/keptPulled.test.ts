@@ -9,7 +9,7 @@ import { through, type Homography } from '../../src/photographs/homography.ts';
 import { wholePicture } from '../../src/photographs/pixelSource.ts';
 import { lookAt } from '../../src/photographs/squaresSeen.ts';
 import { mountRamp } from '../../src/practice/pictures/mounted.ts';
-import { kept } from './kept.ts';
+import { kept } from '../kept/kept.ts';
 import { rampFor, targetFor } from './pictures/prints.ts';
 import { quickPicture, USUAL_QUICK } from './pictures/quickPicture.ts';
 

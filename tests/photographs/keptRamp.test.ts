@@ -13,7 +13,8 @@ import { rampEdges } from '../../src/photographs/rampEdges.ts';
 import { fitRamp } from '../../src/photographs/rampFit.ts';
 import { normal, seededRandom } from '../../src/practice/random.ts';
 import { millimetres } from '../../src/units.ts';
-import { kept, summed } from './kept.ts';
+import { kept } from '../kept/kept.ts';
+import { summed } from '../kept/summed.ts';
 
 /** Upright edges, as far apart as told, each as blurred at every height as told there. */
 function striped(width: number, height: number, edges: readonly number[], spread: (y: number) => number, levels: readonly [number, number], grain = 0): Plane {

@@ -6,7 +6,7 @@ import { normalBelow } from '../../src/photographs/normalCurve.ts';
 import { measureRamp } from '../../src/photographs/ramp.ts';
 import { seededRandom } from '../../src/practice/random.ts';
 import { millimetres } from '../../src/units.ts';
-import { kept } from './kept.ts';
+import { kept } from '../kept/kept.ts';
 
 const OPTICS = { focalLength: millimetres(85), aperture: fNumber(2), distance: millimetres(1000), pitch: millimetres(0.02) };
 const SIDE = 24;

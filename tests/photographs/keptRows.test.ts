@@ -3,7 +3,8 @@ import { expect, test } from 'vitest';
 import { fitEdge } from '../../src/photographs/edgeLine.ts';
 import { roughEdge } from '../../src/photographs/roughEdge.ts';
 import { normal, seededRandom } from '../../src/practice/random.ts';
-import { kept, summed } from './kept.ts';
+import { kept } from '../kept/kept.ts';
+import { summed } from '../kept/summed.ts';
 
 /** Where the edge lies and how far it may be read, from the rise at each pixel of four alike rows; less than nothing where another stands there. */
 function rough(rises: readonly number[], reach: number): string {

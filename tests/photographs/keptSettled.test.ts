@@ -10,7 +10,7 @@ import type { Plane } from '../../src/photographs/plane.ts';
 import { relativeDeviation } from '../../src/photographs/rowBootstrap.ts';
 import { READ_BESIDE, settleEdge } from '../../src/photographs/settledEdge.ts';
 import { seededRandom } from '../../src/practice/random.ts';
-import { kept } from './kept.ts';
+import { kept } from '../kept/kept.ts';
 import { renderEdge, type SlantedEdge } from './slantedEdge.ts';
 
 type Place = Parameters<typeof settleEdge>[1];

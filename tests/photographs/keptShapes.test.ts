@@ -11,7 +11,7 @@ import type { Plane } from '../../src/photographs/plane.ts';
 import type { Proof } from '../../src/photographs/proof.ts';
 import { quadOf, type Quad } from '../../src/photographs/quad.ts';
 import { seededRandom } from '../../src/practice/random.ts';
-import { kept } from './kept.ts';
+import { kept } from '../kept/kept.ts';
 
 const points = (...all: readonly (readonly [number, number])[]) => all.map(([x, y]) => ({ x, y }));
 /** Corners of a shape that is filled. */

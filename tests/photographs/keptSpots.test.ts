@@ -2,7 +2,8 @@
 import { expect, test } from 'vitest';
 import { darkSpots } from '../../src/photographs/darkSpots.ts';
 import { seededRandom } from '../../src/practice/random.ts';
-import { kept, summed } from './kept.ts';
+import { kept } from '../kept/kept.ts';
+import { summed } from '../kept/summed.ts';
 
 test.each([[140, 150, 1, 60], [57, 90, 1, 9], [90, 58, 2, 30], [30, 20, 1, 9], [3, 3, 1, 3]])('spots in noise of %i by %i pixels, from %i to %i wide', (width, height, least, most) => {
   const told = () =>

@@ -15,7 +15,8 @@ import { sharpQuad } from '../../src/photographs/sharpQuad.ts';
 import { lookAt, type SquaresSeen } from '../../src/photographs/squaresSeen.ts';
 import type { Kit } from '../../src/kit/kit.ts';
 import type { Photograph } from '../../src/kit/photograph/photograph.ts';
-import { kept, summed } from './kept.ts';
+import { kept } from '../kept/kept.ts';
+import { summed } from '../kept/summed.ts';
 
 /** A picture that lists what is asked of it. */
 function asked(plane: Plane): { readonly picture: PixelSource; readonly asks: number[] } {

@@ -12,7 +12,7 @@ import { timeSpent } from '../../src/sweep/timeSpent.ts';
 import { replay, transition } from '../../src/sweep/transition.ts';
 import { isUndoable, lastUndoable } from '../../src/sweep/undoable.ts';
 import { moment, steps } from '../../src/units.ts';
-import { oneLine } from './oneLine.ts';
+import { oneLine } from '../kept/oneLine.ts';
 import { after, inPhase, later, opened } from './staged.ts';
 
 const PHASES: readonly Phase['name'][] = ['dialling', 'holding', 'judging', 'offered', 'paused', 'checking', 'turning', 'finished'];

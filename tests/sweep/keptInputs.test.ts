@@ -12,7 +12,7 @@ import type { Phase, SweepState } from '../../src/sweep/state.ts';
 import { isStanding, isToBeEntered, isUndoableBefore, PRESSES, pressesIn, understood } from '../../src/sweep/understood.ts';
 import { seededRandom } from '../../src/practice/random.ts';
 import { moment, steps } from '../../src/units.ts';
-import { oneLine } from './oneLine.ts';
+import { oneLine } from '../kept/oneLine.ts';
 import { after, begin, inPhase, later } from './staged.ts';
 
 const PHASES = Object.keys(PRESSES) as Phase['name'][];

@@ -12,7 +12,7 @@ import { USUAL_MANNER } from '../../src/sweep/usualManner.ts';
 import type { Arrows, Light, Verdict } from '../../src/sweep/verdict.ts';
 import { seededRandom, type Random } from '../../src/practice/random.ts';
 import { seconds, steps } from '../../src/units.ts';
-import { oneLine } from './oneLine.ts';
+import { oneLine } from '../kept/oneLine.ts';
 import { later, opened } from './staged.ts';
 
 const SMALL = { min: steps(-4), max: steps(4), step: 1 };

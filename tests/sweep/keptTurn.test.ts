@@ -9,7 +9,7 @@ import { USUAL_MANNER } from '../../src/sweep/usualManner.ts';
 import { seconds, steps } from '../../src/units.ts';
 import { drawn, SHORT, type Terms } from './drawn.ts';
 import { believingOn } from './end/laid.ts';
-import { oneLine } from './oneLine.ts';
+import { oneLine } from '../kept/oneLine.ts';
 import { later, opened } from './staged.ts';
 
 const VALUES = [0, 5, -5, 3, -3, 4, -2, 1, 5, -4, 2, -1];

@@ -13,7 +13,7 @@ import { studentQuantile } from '../../../src/photographs/studentT.ts';
 import { around, NORMAL_MARGIN } from '../../../src/photographs/withInterval.ts';
 import { normal, seededRandom } from '../../../src/practice/random.ts';
 import { millimetres, steps } from '../../../src/units.ts';
-import { kept } from '../kept.ts';
+import { kept } from '../../kept/kept.ts';
 
 const depthOf = (front: number, behind: number | 'infinite') => ({
   front: millimetres(front),

@@ -17,7 +17,7 @@ import { failed, got } from '../../../src/result.ts';
 import { millimetres, moment, steps } from '../../../src/units.ts';
 import { libraryWith } from '../../logbook/libraryWith.ts';
 import { sevenDigits } from '../../kept/sevenDigits.ts';
-import { kept } from '../kept.ts';
+import { kept } from '../../kept/kept.ts';
 import { focusAt, seriesPicture } from './seriesPictures.ts';
 
 const { kit } = libraryWith({

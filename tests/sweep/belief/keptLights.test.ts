@@ -26,7 +26,7 @@ import { seededRandom } from '../../../src/practice/random.ts';
 import { steps } from '../../../src/units.ts';
 import { sevenDigits } from '../../kept/sevenDigits.ts';
 import { COARSE, drawn, type Drawn } from '../drawn.ts';
-import { summed } from '../summed.ts';
+import { summed } from '../../kept/summed.ts';
 
 const SERIES: Readonly<Record<string, Drawn>> = {
   plain: drawn(1),

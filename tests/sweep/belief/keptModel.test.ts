@@ -10,7 +10,7 @@ import { seededRandom } from '../../../src/practice/random.ts';
 import { steps } from '../../../src/units.ts';
 import { sevenDigits } from '../../kept/sevenDigits.ts';
 import { COARSE } from '../drawn.ts';
-import { summed } from '../summed.ts';
+import { summed } from '../../kept/summed.ts';
 
 const TINY: Scale = { min: steps(-2), max: steps(2), step: 1 };
 const MODELS = {

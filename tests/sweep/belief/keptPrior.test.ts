@@ -8,7 +8,7 @@ import type { Memory } from '../../../src/sweep/memory.ts';
 import { steps } from '../../../src/units.ts';
 import { sevenDigits } from '../../kept/sevenDigits.ts';
 import { COARSE, drawn } from '../drawn.ts';
-import { summed } from '../summed.ts';
+import { summed } from '../../kept/summed.ts';
 
 const { opening } = drawn(1, { count: 0 });
 const ofPosterior = ({ which, edges, lamp, mass }: BandPosterior): number[] => [which.length, summed(which), summed(edges), summed(lamp), summed(mass)];

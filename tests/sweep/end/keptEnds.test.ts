@@ -11,7 +11,7 @@ import type { Memory } from '../../../src/sweep/memory.ts';
 import { seededRandom } from '../../../src/practice/random.ts';
 import { seconds, steps } from '../../../src/units.ts';
 import { COARSE, drawn, type Terms } from '../drawn.ts';
-import { oneLine } from '../oneLine.ts';
+import { oneLine } from '../../kept/oneLine.ts';
 
 const BEFORE: Memory = { centres: [{ centre: 1, sd: 1.5, weight: 0.8 }], halfWidth: null, ends: { low: steps(-2), high: steps(4) } };
 const CARES = ['quick', 'standard', 'thorough'] as const;

@@ -7,8 +7,8 @@ import { statedOf } from '../../../src/sweep/end/stated.ts';
 import { stillnessOf } from '../../../src/sweep/end/stillness.ts';
 import { doubtedValues, retold, storiesOf, type Story } from '../../../src/sweep/end/story.ts';
 import { COARSE, drawn, type Terms } from '../drawn.ts';
-import { oneLine } from '../oneLine.ts';
-import { summed } from '../summed.ts';
+import { oneLine } from '../../kept/oneLine.ts';
+import { summed } from '../../kept/summed.ts';
 
 const VALUES = [0, 5, -5, 3, -3, 4, -2, 1, 5, -4];
 const SERIES: Readonly<Record<string, Terms>> = {

@@ -14,7 +14,7 @@ import { suggest } from '../../../src/sweep/next/suggestion.ts';
 import { seededRandom } from '../../../src/practice/random.ts';
 import { seconds, steps } from '../../../src/units.ts';
 import { COARSE, drawn } from '../drawn.ts';
-import { oneLine } from '../oneLine.ts';
+import { oneLine } from '../../kept/oneLine.ts';
 
 const CARES = ['quick', 'standard', 'thorough'] as const;
 const series = [

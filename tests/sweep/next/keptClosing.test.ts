@@ -6,7 +6,7 @@ import type { End } from '../../../src/sweep/end/ends.ts';
 import { closingOf } from '../../../src/sweep/next/closing.ts';
 import { steps } from '../../../src/units.ts';
 import { drawn, type Drawn } from '../drawn.ts';
-import { oneLine } from '../oneLine.ts';
+import { oneLine } from '../../kept/oneLine.ts';
 
 const seen = (last: number, next: number): End => ({ known: 'seen', last: steps(last), next: steps(next) });
 const ENDS = { low: seen(-2, -3), high: seen(3, 4) };

@@ -9,10 +9,10 @@ import { read, type ArrowDisplay } from '../../../src/sweep/verdict.ts';
 import { seconds, steps } from '../../../src/units.ts';
 import type { Scale } from '../../../src/sweep/scale.ts';
 import { COARSE, drawn, SHORT } from '../drawn.ts';
-import { oneLine } from '../oneLine.ts';
+import { oneLine } from '../../kept/oneLine.ts';
 import { believingOn, held } from '../end/laid.ts';
 import { opened } from '../staged.ts';
-import { summed } from '../summed.ts';
+import { summed } from '../../kept/summed.ts';
 
 interface Case {
   readonly scale: Scale;

@@ -10,7 +10,7 @@ import { read, type ArrowDisplay, type Verdict } from '../../../src/sweep/verdic
 import { weigh } from '../../../src/sweep/belief/belief.ts';
 import { seededRandom } from '../../../src/practice/random.ts';
 import { COARSE, drawn, type Drawn, type Terms } from '../drawn.ts';
-import { oneLine } from '../oneLine.ts';
+import { oneLine } from '../../kept/oneLine.ts';
 
 /** The same holds, with other verdicts. */
 function spoilt(seed: number, terms: Terms, verdictOf: (hold: Hold, at: number) => Verdict): Drawn {

@@ -5,20 +5,22 @@ import type { Cepstra } from '../../../src/voice/ownWords/cepstra.ts';
 import { carryingIn, inScene, sceneOf, speechOf } from '../../../src/voice/ownWords/inNoise.ts';
 import { scatterOf } from '../../../src/voice/ownWords/scatter.ts';
 import { distanceTo } from '../../../src/voice/ownWords/wordDistance.ts';
-import { came, framesBy, loudnessBy, runs, shapeBy, summed } from './keptStuff.ts';
+import { kept } from '../../kept/kept.ts';
+import { summed } from '../../kept/summed.ts';
+import { framesBy, loudnessBy, runs, shapeBy } from './keptStuff.ts';
 
 const short = ({ apart, warped, way, along }: Alignment): number[] => [apart, warped, way.length, summed(way), summed(along)];
 const SIZES = [[0, 0], [0, 3], [3, 0], [1, 1], [1, 2], [2, 1], [3, 4], [4, 4], [5, 9], [8, 8], [9, 7], [12, 3], [3, 14], [15, 16], [20, 33], [34, 18], [30, 30], [48, 55], [60, 56], [57, 61], [64, 72], [80, 64], [25, 70], [90, 40]] as const; // prettier-ignore
 
 test('the way of one shape along another', () => {
-  const kept = () =>
+  const told = () =>
     SIZES.flatMap(([n, m], seed) => [
       short(align(shapeBy(seed, n, 3), shapeBy(seed + 100, m, 3))),
       short(align(shapeBy(seed, n, 1, true), shapeBy(seed + 100, m, 1, true))),
       // The same thing, at another pace and with other ends.
       short(align(shapeBy(seed, n, 2), shapeBy(seed, m, 2))),
     ]);
-  expect(came(kept)).toMatchSnapshot();
+  expect(kept(told)).toMatchSnapshot();
 });
 
 test('the way of a shape that is stretched or moved', () => {
@@ -26,7 +28,7 @@ test('the way of a shape that is stretched or moved', () => {
   const of = (rows: readonly number[]) => ({ values: Float32Array.from(rows.flatMap((row) => Array.from(shape.values.subarray(2 * row, 2 * row + 2)))), length: rows.length, width: 2 }); // prettier-ignore
   const all = Array.from({ length: 64 }, (_, row) => row);
   const changed = [...[1, 13, 14, 15, 16, 17, 20].flatMap((left) => [all.slice(left), all.slice(0, -left), [...all.slice(-left), ...all]]), all.flatMap((row) => (row % 3 === 0 ? [row, row] : [row])), all.flatMap((row) => (row > 20 && row < 40 ? [row, row, row] : [row]))]; // prettier-ignore
-  expect(came(() => changed.flatMap((rows) => [short(align(shape, of(rows))), short(align(of(rows), shape))]))).toMatchSnapshot();
+  expect(kept(() => changed.flatMap((rows) => [short(align(shape, of(rows))), short(align(of(rows), shape))]))).toMatchSnapshot();
 });
 
 test('the measure by which takes scatter', () => {
@@ -35,11 +37,11 @@ test('the measure by which takes scatter', () => {
     [scatterOf(words)(shapeBy(99, 6, 4)), scatterOf([[shapeBy(1, 5, 2)], []])(shapeBy(3, 2, 2)), scatterOf([])(shapeBy(3, 2, 2))].flatMap(
       ({ values, length, width }) => [values, length, width],
     );
-  expect(came(measured)).toMatchSnapshot();
+  expect(kept(measured)).toMatchSnapshot();
 });
 
 test('words without their noise, and in the noise of a scene', () => {
-  const kept = () =>
+  const told = () =>
     [0.01, 0.5, 3, 40, 2000].flatMap((level) =>
       [1, 2, 3].map((seed) => {
         const noise = Float32Array.from(framesBy(seed + 50, [level], 8)[0] ?? []);
@@ -56,12 +58,12 @@ test('words without their noise, and in the noise of a scene', () => {
       ]; // prettier-ignore
       }),
     );
-  expect(came(kept)).toMatchSnapshot();
+  expect(kept(told)).toMatchSnapshot();
 });
 
 test('how far a word is', () => {
   const noise = new Float32Array(8).fill(0.5);
-  const kept = () => [1, 2, 3, 4, 5].flatMap((takes) =>
+  const told = () => [1, 2, 3, 4, 5].flatMap((takes) =>
     [[10, 14], [14, 15], [15, 3], [16, 17], [30, 2], [0, 12]].map(([loud = 0, quiet = 0], at) => {
       const speech = Array.from({ length: takes }, (_, take) => speechOf(framesBy(take, runs([1, 6], [40, 12 + take], [3, 5], [90, 6 + 2 * take], [1, 5]), 8), noise)); // prettier-ignore
       const scene = sceneOf(framesBy(at + 20, runs([0.4, 3], [60, loud], [0.5, quiet], [30, loud >> 1], [0.4, 4]), 8), noise);
@@ -69,7 +71,7 @@ test('how far a word is', () => {
       return [apart, warped, closest, worst, carrying];
     }),
   ); // prettier-ignore
-  expect(came(kept)).toMatchSnapshot();
+  expect(kept(told)).toMatchSnapshot();
 });
 
 test('how far a word is whose beginning no take has, or that is very near', () => {
@@ -77,7 +79,7 @@ test('how far a word is whose beginning no take has, or that is very near', () =
   const other = framesBy(40, runs([80, 9]), 8).map((frame) => frame.map((power, b) => (b < 4 ? power * 50 : power / 50)));
   const word = framesBy(1, runs([40, 12], [3, 5], [90, 8], [20, 10]), 8);
   const speech = [1, 2].map((seed) => speechOf(framesBy(seed, runs([40, 12], [3, 5], [90, 8], [20, 10]), 8), noise));
-  const kept = () =>
+  const told = () =>
     [1, 0.001].flatMap((scale) =>
       [[...other, ...word], word].map((frames) => {
         const measured = (shape: Cepstra): Cepstra => ({ ...shape, values: shape.values.map((value) => scale * value) });
@@ -85,5 +87,5 @@ test('how far a word is whose beginning no take has, or that is very near', () =
         return [apart, closest, worst];
       }),
     );
-  expect(came(kept)).toMatchSnapshot();
+  expect(kept(told)).toMatchSnapshot();
 });

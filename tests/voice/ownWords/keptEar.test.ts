@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { normal, seededRandom, type Random } from '../../../src/practice/random.ts';
 import { OwnWordsEar, type EarEvent } from '../../../src/voice/ownWords/ear.ts';
 import type { Recogniser, Recognition } from '../../../src/voice/ownWords/recogniser.ts';
-import { came } from './keptStuff.ts';
+import { kept } from '../../kept/kept.ts';
 
 const RATE = 1000;
 type Kind = 'quiet' | 'burst' | 'tone' | 'talk' | 'click';
@@ -65,14 +65,14 @@ function told(seed: number, parts: number, panel: number): string {
 
 describe('what the ear told', () => {
   test('of sounds in the room', () => {
-    expect(came(() => Array.from({ length: 14 }, (_, seed) => told(seed, 14, 0)))).toMatchSnapshot();
+    expect(kept(() => Array.from({ length: 14 }, (_, seed) => told(seed, 14, 0)))).toMatchSnapshot();
   });
 
   test('while the panel sounded now and then', () => {
-    expect(came(() => Array.from({ length: 9 }, (_, seed) => told(seed + 200, 20, 0.3)))).toMatchSnapshot();
+    expect(kept(() => Array.from({ length: 9 }, (_, seed) => told(seed + 200, 20, 0.3)))).toMatchSnapshot();
   });
 
   test('while the panel sounded often', () => {
-    expect(came(() => Array.from({ length: 6 }, (_, seed) => told(seed + 400, 30, 0.6)))).toMatchSnapshot();
+    expect(kept(() => Array.from({ length: 6 }, (_, seed) => told(seed + 400, 30, 0.6)))).toMatchSnapshot();
   });
 });

@@ -4,7 +4,9 @@ import { seededRandom } from '../../../src/practice/random.ts';
 import { Endpoints, type Sounding } from '../../../src/voice/ownWords/endpoints.ts';
 import { piecesOf, type SoundPiece, type Stretch } from '../../../src/voice/ownWords/pieces.ts';
 import { isSyllable, isTalk, isTone } from '../../../src/voice/ownWords/talk.ts';
-import { came, framesBy, loudnessBy, runs, summed } from './keptStuff.ts';
+import { kept } from '../../kept/kept.ts';
+import { summed } from '../../kept/summed.ts';
+import { framesBy, loudnessBy, runs } from './keptStuff.ts';
 
 const place = ({ begins, ends, frames, noise }: Stretch): number[] => [begins, ends, frames.length, summed(noise)];
 const piece = ({ stretch, long, later }: SoundPiece): number[] => [
@@ -31,9 +33,9 @@ function heard(frames: readonly Float32Array[]): unknown[] {
 
 describe('what drawn loudness told', () => {
   test.each([1, 2, 3, 4])('in bands that scatter, %i', (bands) => {
-    const kept = () =>
+    const told = () =>
       Array.from({ length: 9 }, (_, seed) => heard(framesBy(seed, [...runs([1, 20 + 3 * seed]), ...loudnessBy(seed + 10 * bands, 14)], 3 * bands)));
-    expect(came(kept)).toMatchSnapshot();
+    expect(kept(told)).toMatchSnapshot();
   });
 
   test('hardly over the noise', () => {
@@ -41,22 +43,22 @@ describe('what drawn loudness told', () => {
       const random = seededRandom(seed);
       return [...runs([1, 30]), ...Array.from({ length: 20 }, () => runs([1 + 5 * random(), 1 + Math.floor(12 * random())], [1, Math.floor(9 * random())])).flat()]; // prettier-ignore
     };
-    expect(came(() => Array.from({ length: 12 }, (_, seed) => heard(framesBy(seed, faint(seed), 6))))).toMatchSnapshot();
+    expect(kept(() => Array.from({ length: 12 }, (_, seed) => heard(framesBy(seed, faint(seed), 6))))).toMatchSnapshot();
   });
 
   test('in a room that rings', () => {
     const ringing = (seed: number, falls: number) => runs([1, 30], [3000, 15 + seed]).concat(Array.from({ length: 160 }, (_, t) => 1 + 3000 * falls ** t), runs([800, 12], [1, 40])); // prettier-ignore
-    expect(came(() => [0.8, 0.86, 0.9, 0.93, 0.95, 0.97, 0.985].map((falls, seed) => heard(framesBy(seed, ringing(seed, falls), 5))))).toMatchSnapshot();
+    expect(kept(() => [0.8, 0.86, 0.9, 0.93, 0.95, 0.97, 0.985].map((falls, seed) => heard(framesBy(seed, ringing(seed, falls), 5))))).toMatchSnapshot();
   });
 
   test('without an end, and out of silence', () => {
     const loud = [runs([1, 40], [50, 330], [1, 60], [50, 640], [1, 60]), runs([0, 30], [5, 20], [0, 60]), runs([60, 8], [1, 16], [60, 30], [1, 60])];
-    expect(came(() => loud.map((powers, seed) => heard(framesBy(seed + 3, powers, 4))))).toMatchSnapshot();
+    expect(kept(() => loud.map((powers, seed) => heard(framesBy(seed + 3, powers, 4))))).toMatchSnapshot();
   });
 });
 
 test('the pieces of drawn loudness', () => {
-  const kept = () =>
+  const told = () =>
     Array.from({ length: 90 }, (_, seed) => {
       const loud = loudnessBy(seed, 1 + (seed % 9), seed % 2 === 0 ? 1 : 0.01);
       const frames = framesBy(seed, loud, 1);
@@ -64,12 +66,12 @@ test('the pieces of drawn loudness', () => {
       const found = piecesOf({ frames, noise: Float32Array.of(1), loud, from: 100 }, first, last);
       return found === null ? [0] : [found.pieces.indexOf(found.loudest), ...found.pieces.flatMap(piece)];
     });
-  expect(came(kept)).toMatchSnapshot();
+  expect(kept(told)).toMatchSnapshot();
 });
 
 test('what of drawn stretches is talk, a tone, a syllable', () => {
   const random = seededRandom(77);
-  const kept = () =>
+  const told = () =>
     Array.from({ length: 160 }, (_, seed) => {
       const [length, height, bands] = [1 + Math.floor(75 * random()), 12 * random(), 1 + Math.floor(20 * random())];
       const slow = 2 + 10 * random();
@@ -79,5 +81,5 @@ test('what of drawn stretches is talk, a tone, a syllable', () => {
       const stretch: Stretch = { frames, noise: new Float32Array(bands).fill(0.1 * random()), begins: 0, ends: frames.length };
       return (isTalk(stretch) ? 1 : 0) + (isTone(stretch) ? 2 : 0) + (isSyllable(stretch) ? 4 : 0);
     });
-  expect(came(kept)).toMatchSnapshot();
+  expect(kept(told)).toMatchSnapshot();
 });

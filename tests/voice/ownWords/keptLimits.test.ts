@@ -3,7 +3,8 @@
 import { describe, expect, test } from 'vitest';
 import { Endpoints } from '../../../src/voice/ownWords/endpoints.ts';
 import { isSyllable, isTalk, isTone } from '../../../src/voice/ownWords/talk.ts';
-import { came, runs } from './keptStuff.ts';
+import { kept } from '../../kept/kept.ts';
+import { runs } from './keptStuff.ts';
 
 /** The least number between two from which it holds, on the scale of their logarithm. */
 function least(holds: (value: number) => boolean, low: number, high: number): number {
@@ -29,7 +30,7 @@ describe('the least loudness that opens a stretch', () => {
     least((power) => signs([...times(quiet, warm), ...times(loud(power), count)]).began > 0, 1, 1e5);
 
   test('in bands alike, and where others fall silent', () => {
-    const kept = () => [
+    const told = () => [
       opens([1], (power) => [power]),
       opens([1, 1], (power) => [power, power]),
       opens([1, 1], (power) => [power, 0]),
@@ -38,18 +39,18 @@ describe('the least loudness that opens a stretch', () => {
       ...[26, 30, 60, 61, 62].map((warm) => opens([1, 1], (power) => [power, 1], warm)),
       ...[6, 8, 9, 10, 12].map((count) => opens([1, 1], (power) => [power, 1], 40, count)),
     ];
-    expect(came(kept)).toMatchSnapshot();
+    expect(kept(told)).toMatchSnapshot();
   });
 
   test('where one band of many is a thousand times as loud as the noise, and grows', () => {
     const others = Array.from({ length: 2200 }, () => 1);
     const opensBeside = (power: number) => signs([...times([1, 1, ...others], 25), ...Array.from({ length: 6 }, (_, t) => [1e4 * 4 ** t, power * 4 ** t, ...others])]); // prettier-ignore
-    expect(came(() => least((power) => opensBeside(power).began > 0, 1, 1e5))).toMatchSnapshot();
+    expect(kept(() => least((power) => opensBeside(power).began > 0, 1, 1e5))).toMatchSnapshot();
   });
 
   test('after it swelled for some frames', () => {
     const swells = (by: number) => least((power) => signs([...times([1, 2], 30), ...Array.from({ length: 12 }, (_, t) => [1 + power * by ** t, 2])]).began > 0, 1e-3, 1e4); // prettier-ignore
-    expect(came(() => [0.6, 0.8, 0.9, 1, 1.1, 1.3].map(swells))).toMatchSnapshot();
+    expect(kept(() => [0.6, 0.8, 0.9, 1, 1.1, 1.3].map(swells))).toMatchSnapshot();
   });
 });
 
@@ -58,7 +59,7 @@ describe('the least loudness that keeps it open', () => {
     least((power) => signs([...times([1, 1], 30), ...times([loud, loud], 20), ...after(power)]).ended === 0, 0.01, 1e5);
 
   test('steadily, and by frames in turn', () => {
-    const kept = () => [
+    const told = () => [
       goesOn((power) => times([power, power], 30)),
       goesOn((power) => times([power, 1], 31)),
       goesOn((power) => times([power, power], 59)),
@@ -66,19 +67,19 @@ describe('the least loudness that keeps it open', () => {
       goesOn((power) => Array.from({ length: 70 }, (_, t) => (t % 5 === 0 ? [power, power] : [1, 1]))),
       goesOn((power) => Array.from({ length: 90 }, (_, t) => (t % 28 === 27 ? [power, power] : [1, 1]))),
     ];
-    expect(came(kept)).toMatchSnapshot();
+    expect(kept(told)).toMatchSnapshot();
   });
 
   test('under a peak so loud that the rest is an echo', () => {
-    const kept = () =>
+    const told = () =>
       [1e3, 1e4, 1e5, 1e6].map((loud) => goesOn((power) => Array.from({ length: 45 }, (_, t) => [(t % 2 === 0 ? 4 : 1) * power, power]), loud));
-    expect(came(kept)).toMatchSnapshot();
+    expect(kept(told)).toMatchSnapshot();
   });
 
   test('while it rings on', () => {
     const rings = (by: number, frames: number) => goesOn((power) => Array.from({ length: frames }, (_, t) => [1 + power * by ** t, 1 + power * by ** t]));
-    const kept = () => [0.9, 0.93, 0.95, 0.97, 0.99].flatMap((by) => [30, 34, 40, 50, 60].map((frames) => rings(by, frames)));
-    expect(came(kept)).toMatchSnapshot();
+    const told = () => [0.9, 0.93, 0.95, 0.97, 0.99].flatMap((by) => [30, 34, 40, 50, 60].map((frames) => rings(by, frames)));
+    expect(kept(told)).toMatchSnapshot();
   });
 });
 
@@ -94,7 +95,7 @@ describe('the least of what is measured', () => {
   const waves = (height: number, frames: number, each: number) => Array.from({ length: frames }, (_, t) => height ** (Math.floor(t / each) % 3));
 
   test('that makes talk and syllables', () => {
-    const kept = () =>
+    const told = () =>
       [[48, 12], [40, 7], [36, 17]].flatMap(([frames = 0, each = 0]) =>
         [0, 0.1].flatMap((noise) => [
           least((height) => isTalk(stretch(waves(height, frames, each), even, noise)), 1, 3),
@@ -103,17 +104,17 @@ describe('the least of what is measured', () => {
           least((height) => isTalk(stretch(waves(1.1, frames, each).map((power, t) => (t % 9 === 4 ? power / height ** 9 : power)), even, noise)), 1, 30),
         ]),
       ); // prettier-ignore
-    expect(came(kept)).toMatchSnapshot();
+    expect(kept(told)).toMatchSnapshot();
   });
 
   test('that makes a tone, and a voice', () => {
     const wavy = waves(1.9, 36, 6);
-    const kept = () =>
+    const told = () =>
       [3, 20].flatMap((bands) => [
         least((share) => isTone(stretch(wavy, Array.from({ length: bands }, (_, b) => (b === 1 || b === bands - 1 ? share : 1)), 0.2)), 1, 1e4),
         least((share) => isSyllable(stretch(wavy, Array.from({ length: bands }, (_, b) => (b < 8 ? share : 1)), 0.01)), 1e-4, 1),
         least((share) => isSyllable(stretch(wavy, Array.from({ length: bands }, (_, b) => (b < 7 ? share / 9 : b === 7 ? share : 1)))), 1e-4, 1),
       ]); // prettier-ignore
-    expect(came(kept)).toMatchSnapshot();
+    expect(kept(told)).toMatchSnapshot();
   });
 });

@@ -2,20 +2,6 @@
 import { seededRandom } from '../../../src/practice/random.ts';
 import type { SoundFrame } from '../../../src/voice/ownWords/bands.ts';
 import type { Cepstra } from '../../../src/voice/ownWords/cepstra.ts';
-import { sevenDigits } from '../../kept/sevenDigits.ts';
-
-/** What came out, to seven digits; where it failed, that it did. */
-export function came(work: () => unknown): unknown {
-  try {
-    return sevenDigits(work());
-  } catch (error) {
-    return String(error);
-  }
-}
-
-/** One number for a long row: each value by its place. What is not finite counts as a number of its own. */
-export const summed = (row: Iterable<number>): number =>
-  Array.from(row).reduce((sum, value, index) => sum + (Number.isFinite(value) ? value : 1e3) * ((index % 97) + 1), 0);
 
 /** A shape of numbers around nought; `whole`: of small whole numbers, so that many ways are equally long. */
 export function shapeBy(seed: number, length: number, width: number, whole = false): Cepstra {

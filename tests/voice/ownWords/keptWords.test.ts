@@ -10,7 +10,9 @@ import { soundOf, takeOf, type Take } from '../../../src/voice/ownWords/take.ts'
 import { clearanceOf, takeFaultOf } from '../../../src/voice/ownWords/takeQuality.ts';
 import { usualOf } from '../../../src/voice/ownWords/usual.ts';
 import type { WordDistance } from '../../../src/voice/ownWords/wordDistance.ts';
-import { came, framesBy, loudnessBy, runs, summed } from './keptStuff.ts';
+import { kept } from '../../kept/kept.ts';
+import { summed } from '../../kept/summed.ts';
+import { framesBy, loudnessBy, runs } from './keptStuff.ts';
 
 const distanceBy = (random: () => number, word: string): WordDistance => ({
   word,
@@ -22,7 +24,7 @@ const distanceBy = (random: () => number, word: string): WordDistance => ({
 });
 
 test('what is usual, how like the nearest word is, and how sure that makes', () => {
-  const kept = (seed: number) => {
+  const told = (seed: number) => {
     const random = seededRandom(seed);
     const words = ['a', 'b', 'c', 'd'].slice(0, seed % 5);
     const again = new Map(words.map((word, at) => [word, Array.from({ length: (at + seed) % 4 }, () => distanceBy(random, word))]));
@@ -31,7 +33,7 @@ test('what is usual, how like the nearest word is, and how sure that makes', () 
     const parts = [...usual.values()].map((one) => Object.values(one));
     return nearest === null ? parts : [...parts, nearest.words.map(({ word }) => word).join(''), Object.values(nearest.likeness), sureness(nearest.likeness)];
   };
-  expect(came(() => Array.from({ length: 24 }, (_, seed) => kept(seed)))).toMatchSnapshot();
+  expect(kept(() => Array.from({ length: 24 }, (_, seed) => told(seed)))).toMatchSnapshot();
 });
 
 /** Sound that is a little other with each seed: a burst of three parts whose bands differ from word to word. */
@@ -50,7 +52,7 @@ test('what a recogniser says of sounds that are taught or not', () => {
     [[takeBy(0, 1, 9), takeBy(0, 2, 12), takeBy(1, 3, 10), takeBy(2, 4, 9), takeBy(2, 5, 9, true), takeBy(2, 6, 9, true)], 16_000],
     [[takeBy(0, 1, 9, true), takeBy(0, 2, 12), takeBy(0, 8, 12), takeBy(1, 3, 10)], 1600],
   ];
-  const kept = () =>
+  const told = () =>
     sets.map(([takes, rate]) => {
       const recogniser = recogniserOf(takes, rate);
       const heard = [0, 1, 2, 5].map((word) => {
@@ -61,21 +63,21 @@ test('what a recogniser says of sounds that are taught or not', () => {
       });
       return [recogniser.words.join(), heard];
     });
-  expect(came(kept)).toMatchSnapshot();
+  expect(kept(told)).toMatchSnapshot();
 });
 
 test('a take as it is stored, and the sound of it', () => {
-  const kept = () =>
+  const told = () =>
     [1e-12, 1e-3, 1, 50].map((level) => {
       const take = takeOf('one', { frames: framesBy(3, [level, 3 * level, level], 8), noise: framesBy(4, [level], 8)[0] ?? new Float32Array(8) });
       const { frames, noise } = soundOf(take);
       return [take.noise, summed(take.frames), frames.length, ...frames.map(summed), noise];
     });
-  expect(came(kept)).toMatchSnapshot();
+  expect(kept(told)).toMatchSnapshot();
 });
 
 test('how far a take stands out of the noise, and what is wrong with it', () => {
-  const kept = () =>
+  const told = () =>
     Array.from({ length: 40 }, (_, seed) => {
       const loud = loudnessBy(seed, 1 + (seed % 4)).slice(0, 1 + seed * 2);
       const noise = new Float32Array(4).fill(seed % 9 === 0 ? 0 : 0.2 * (seed % 7) ** 2);
@@ -83,11 +85,11 @@ test('how far a take stands out of the noise, and what is wrong with it', () => 
       const recorded = { stretch: seed % 11 === 0 ? null : stretch, peak: 0.9 + 0.01 * (seed % 12), long: seed % 13 === 0 };
       return `${clearanceOf(stretch).toPrecision(7)} ${clearnessOf(stretch)} ${takeFaultOf('one', recorded, null)?.is}`;
     });
-  expect(came(kept)).toMatchSnapshot();
+  expect(kept(told)).toMatchSnapshot();
 });
 
 test('what is recorded until a word has ended', () => {
-  const kept = (seed: number) => {
+  const told = (seed: number) => {
     const random = seededRandom(seed);
     const rate = 1000;
     const recording = new TakeRecording(rate);
@@ -99,5 +101,5 @@ test('what is recorded until a word has ended', () => {
     const { stretch, peak, long } = recording.gaveUp();
     return [stretch === null ? 0 : 1, peak, long ? 1 : 0];
   };
-  expect(came(() => [0, 1, 2, 5, 8, 12, 18, 19].map(kept))).toMatchSnapshot();
+  expect(kept(() => [0, 1, 2, 5, 8, 12, 18, 19].map(told))).toMatchSnapshot();
 });
