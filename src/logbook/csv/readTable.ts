@@ -63,7 +63,8 @@ export function readRows(table: Table, mapping: Mapping): ReadRows {
   return { rows, faults };
 }
 
-const EMPTY_ROW: Row = {
+/** A row of which nothing is told. */
+export const EMPTY_ROW: Row = {
   id: null,
   kind: 'from a table',
   at: null,

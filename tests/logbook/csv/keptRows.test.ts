@@ -1,7 +1,8 @@
 // Rows that a logbook gives and that a table adds to it, kept for measurements, entries and photographs of every kind.
 import { expect, test } from 'vitest';
-import { photographFields, NOT_PHOTOGRAPHED } from '../../../src/logbook/csv/photographed.ts';
+import { photographFields } from '../../../src/logbook/csv/photographed.ts';
 import { planTable } from '../../../src/logbook/csv/planTable.ts';
+import { EMPTY_ROW } from '../../../src/logbook/csv/readTable.ts';
 import { tableRowsOf, type Row } from '../../../src/logbook/csv/row.ts';
 import { WITH_COMMAS, WITH_SEMICOLONS } from '../../../src/logbook/csv/style.ts';
 import { writeRows, writeTable } from '../../../src/logbook/csv/writeTable.ts';
@@ -16,29 +17,7 @@ test('the rows of a logbook, and its table', () => {
   expect(library.proofs.map((record) => oneLine(photographFields(record)))).toMatchSnapshot('photographs');
 });
 
-const EMPTY = {
-  id: null,
-  kind: 'from a table',
-  at: null,
-  bodySerial: null,
-  lensSerial: null,
-  converter: null,
-  found: null,
-  low: null,
-  high: null,
-  centre: null,
-  value: null,
-  from: null,
-  to: null,
-  within: null,
-  holds: null,
-  seconds: null,
-  light: null,
-  temperature: null,
-  firmware: null,
-  note: null,
-} as const;
-const ROW: Row = { ...NOT_PHOTOGRAPHED, ...EMPTY, body: 'Velde M1', lens: 'Orrin 85 f/1.8', focalLength: 85, distance: 4250, value: 4 };
+const ROW: Row = { ...EMPTY_ROW, body: 'Velde M1', lens: 'Orrin 85 f/1.8', focalLength: 85, distance: 4250, value: 4 };
 
 test('what each line of a table adds, or what is wrong with it', () => {
   const rows: readonly Partial<Row>[] = [

@@ -1,38 +1,12 @@
 // Contract of planning a table: which lines add what, by which kit they go, and what keeps a line out.
 import { describe, expect, test } from 'vitest';
-import { NOT_PHOTOGRAPHED } from '../../../src/logbook/csv/photographed.ts';
 import { planTable } from '../../../src/logbook/csv/planTable.ts';
+import { EMPTY_ROW } from '../../../src/logbook/csv/readTable.ts';
 import type { Row } from '../../../src/logbook/csv/row.ts';
 import { moment } from '../../../src/units.ts';
 import { libraryWith, T0 } from '../libraryWith.ts';
 
-const ROW: Row = {
-  ...NOT_PHOTOGRAPHED,
-  id: null,
-  kind: 'sweep',
-  at: moment(5),
-  body: 'Velde M1',
-  bodySerial: null,
-  lens: 'Orrin 85 f/1.8',
-  lensSerial: null,
-  converter: null,
-  focalLength: 85,
-  distance: 4250,
-  found: null,
-  low: null,
-  high: null,
-  centre: null,
-  value: 4,
-  from: null,
-  to: null,
-  within: null,
-  holds: null,
-  seconds: null,
-  light: null,
-  temperature: null,
-  firmware: null,
-  note: null,
-};
+const ROW: Row = { ...EMPTY_ROW, kind: 'sweep', at: moment(5), body: 'Velde M1', lens: 'Orrin 85 f/1.8', focalLength: 85, distance: 4250, value: 4 };
 const library = libraryWith({ bodies: [{ id: 'b', serial: '11' }, { id: 'b2', name: 'Velde M2' }], converters: [{ id: 'c' }] }); // prettier-ignore
 const planned = (...rows: readonly Partial<Row>[]) =>
   planTable(library, { rows: rows.map((row, at) => ({ line: at + 2, row: { ...ROW, ...row } })), faults: [] }, T0);

@@ -1,6 +1,7 @@
 // Drawings as rows of numbers for a snapshot: each shape on one line where they are few, sums of them where they are many.
 import type { Shape } from '../../../src/optics/print/drawing.ts';
 import { sevenDigits } from '../../kept/sevenDigits.ts';
+import { summed } from '../../kept/summed.ts';
 
 function numbersOf(shape: Shape): number[] {
   switch (shape.kind) {
@@ -21,8 +22,7 @@ const nameOf = (shape: Shape): string =>
 export const flat = (shapes: readonly Shape[]): string[] => shapes.map((shape) => `${nameOf(shape)} ${String(sevenDigits(numbersOf(shape)))}`);
 
 /** How many, and the sum of all numbers, each weighted by its place. */
-export const weighed = (numbers: readonly number[]): string =>
-  String(sevenDigits([numbers.length, numbers.reduce((sum, value, at) => sum + value * ((at % 97) + 1), 0)]));
+export const weighed = (numbers: readonly number[]): string => String(sevenDigits([numbers.length, summed(numbers)]));
 
-export const summed = (shapes: readonly Shape[]): string =>
+export const summedShapes = (shapes: readonly Shape[]): string =>
   [0, 1, 2, 3].map((place) => weighed(shapes.map((shape) => numbersOf(shape)[place] ?? 0))).join(' | ');

@@ -12,7 +12,7 @@ import { sidesOf } from '../../../src/optics/print/slantedEdge.ts';
 import { middleSquare, targetEdges, targetMarks } from '../../../src/optics/print/targetMarks.ts';
 import { millimetres as mm } from '../../../src/units.ts';
 import { oneLine } from '../../kept/oneLine.ts';
-import { flat, summed, weighed } from './flat.ts';
+import { flat, summedShapes, weighed } from './flat.ts';
 
 const digits = (bits: Iterable<boolean | number>): string => Array.from(bits, Number).join('');
 
@@ -31,7 +31,7 @@ test('the rows of bars, the lanes, and how a row agrees with itself', () => {
 });
 
 test('the field of bars', () => {
-  expect(BAR_COUNTS.map((count) => [summed(mosaic(count, mm(2.5), 3, -4)), weighed([...fieldCells(count)])])).toMatchSnapshot('bar counts');
+  expect(BAR_COUNTS.map((count) => [summedShapes(mosaic(count, mm(2.5), 3, -4)), weighed([...fieldCells(count)])])).toMatchSnapshot('bar counts');
   const cells = fieldCells(31);
   expect(Array.from({ length: 31 }, (_, row) => digits(cells.subarray(31 * row, 31 * row + 31)))).toMatchSnapshot('cells');
 });

@@ -10,19 +10,11 @@ import { label, type Stroke } from '../../../src/optics/sketch/scene.ts';
 import { sketchOf, type SketchWords } from '../../../src/optics/sketch/sketch.ts';
 import { millimetres as mm } from '../../../src/units.ts';
 import { oneLine } from '../../kept/oneLine.ts';
+import { RIG, TARGET } from './usualRig.ts';
 
-const TARGET: AtTarget = {
-  width: mm(192),
-  height: mm(250),
-  field: mm(180),
-  ramp: { above: 106, below: 90, width: 127, lean: degrees(45) },
-  depth: { front: mm(119), behind: mm(126) },
-  allowedTilt: degrees(7.1),
-};
 const SMALL: AtTarget = { ...TARGET, width: mm(40), height: mm(60), field: mm(16), depth: { front: mm(0.1), behind: mm(0.2) }, allowedTilt: null };
 const LARGE: AtTarget = { ...TARGET, width: mm(2400), height: mm(1800), field: mm(1200), depth: { front: mm(4000), behind: 'infinite' } };
 const LONG: AtTarget = { ...TARGET, ramp: { above: 300, below: 40, width: 300, lean: degrees(30) }, depth: { front: mm(900), behind: mm(2000) } };
-const RIG: RigSizes = { distance: mm(4250), lens: lensSizes(mm(85), fNumber(1.8), null), lighting: 'daylight', target: TARGET };
 const RIGS: readonly RigSizes[] = [
   RIG,
   { ...RIG, target: null },

@@ -3,10 +3,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { degrees, fNumber } from '../../../src/optics/quantity.ts';
-import { lensSizes, type AtTarget, type RigSizes } from '../../../src/optics/sketch/rigSizes.ts';
+import { lensSizes, type RigSizes } from '../../../src/optics/sketch/rigSizes.ts';
 import type { Bounds, RigPart, Sketch, Stroke } from '../../../src/optics/sketch/scene.ts';
 import { sketchOf, type SketchWords } from '../../../src/optics/sketch/sketch.ts';
 import { millimetres as mm } from '../../../src/units.ts';
+import { RIG, TARGET } from './usualRig.ts';
 
 const WORDS: SketchWords = {
   views: { 'from the side': 'From the side', 'from above': 'From above', 'at the target': 'At the target, larger' },
@@ -18,15 +19,6 @@ const WORDS: SketchWords = {
     depth: 'Sharp 119 mm in front, 126 mm behind',
   },
 };
-const TARGET: AtTarget = {
-  width: mm(192),
-  height: mm(250),
-  field: mm(180),
-  ramp: { above: 106, below: 90, width: 127, lean: degrees(45) },
-  depth: { front: mm(119), behind: mm(126) },
-  allowedTilt: degrees(7.1),
-};
-const RIG: RigSizes = { distance: mm(4250), lens: lensSizes(mm(85), fNumber(1.8), null), lighting: 'daylight', target: TARGET };
 /** Near enough that both ends are seen without being drawn larger. */
 const NEAR: RigSizes = { ...RIG, distance: mm(800), lens: { reach: 90, across: 65 } };
 

@@ -6,7 +6,7 @@ import { mountRamp, project, projectionOf } from '../../../src/practice/pictures
 import { paintScene } from '../../../src/practice/pictures/scene.ts';
 import { SQUARE, type Shot } from '../../../src/practice/pictures/shot.ts';
 import { diffraction, discAt, imageDistance } from '../../../src/practice/pictures/thinLens.ts';
-import { orThrown } from '../../kept/orThrown.ts';
+import { kept } from '../../kept/kept.ts';
 import { sevenDigits } from '../../kept/sevenDigits.ts';
 import { summed } from '../../kept/summed.ts';
 import { LENS, POSE, RAMP, ramp, SHOT, TARGET, target } from './prints.ts';
@@ -38,7 +38,7 @@ test('what is painted', () => {
   const painted = (pose: Shot['pose'], left: number, fine: number) => {
     const window = { left, top: -4, width: 60 * fine, height: 48 * fine, fine };
     const seen = [target, ramp].map((sheet) => ({ sheet, projection: projectionOf(sheet, { ...SHOT, pose }) }));
-    return sevenDigits(orThrown(() => summed(paintScene(seen, window))));
+    return kept(() => summed(paintScene(seen, window)));
   };
   expect([painted(SQUARE, -3, 2), painted(POSE, 5, 2), painted(POSE, -10, 1)]).toMatchSnapshot();
 });

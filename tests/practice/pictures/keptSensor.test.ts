@@ -7,7 +7,7 @@ import { practicePrints } from '../../../src/practice/pictures/practicePicture.t
 import { seededRandom } from '../../../src/practice/random.ts';
 import { USUAL_SCALE } from '../../../src/sweep/scale.ts';
 import { steps } from '../../../src/units.ts';
-import { orThrown } from '../../kept/orThrown.ts';
+import { kept } from '../../kept/kept.ts';
 import { sevenDigits } from '../../kept/sevenDigits.ts';
 import { summed } from '../../kept/summed.ts';
 
@@ -22,9 +22,7 @@ test('what a sensor counts, colour by colour, and how much chance it takes', () 
   };
   // The first comes exactly to the end of the table of noise.
   const shots = [[66, 40, 30, 10_000, 4], [2, 33, 21, 500, 30], [3, 8, 5, 1e12, 0], [4, 5, 8, 40_000, 4]] as const; // prettier-ignore
-  expect(
-    shots.map(([seed, width, height, fullWell, readNoise]) => sevenDigits(orThrown(() => exposed(seed, width, height, fullWell, readNoise)))),
-  ).toMatchSnapshot();
+  expect(shots.map(([seed, width, height, fullWell, readNoise]) => kept(() => exposed(seed, width, height, fullWell, readNoise)))).toMatchSnapshot();
 });
 
 test('where the camera of each seed puts focus', () => {
